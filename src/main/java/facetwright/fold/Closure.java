@@ -1,0 +1,13 @@
+package facetwright.fold;
+
+/** Whether a folded form closes. */
+public enum Closure {
+  /** Every join meets within the tolerance. */
+  CLOSES,
+  /** Every join meets, but panels have to bend a little. */
+  CLOSES_WITH_STRAIN,
+  /** At least one join misses. */
+  OPEN,
+  /** Some fold angles are not known, so closing can't be told. */
+  NOT_SOLVED
+}

@@ -1,0 +1,38 @@
+package facetwright.fold;
+
+import facetwright.geom.Motion3;
+import facetwright.geom.Vec3;
+import facetwright.net.Net;
+import java.io.Serializable;
+import java.util.List;
+
+/**
+ * A net folded up. It stands on the table: z up, lowest point at z = 0.
+ *
+ * @param poses for each panel, the motion from its place in the flat net to its place in the form
+ * @param gaps for each join, how far it misses; empty where the form is not solved
+ * @param closure whether it closes
+ * @param strain largest relative change of a length inside a panel; 0 for an exact folding
+ * @param measures what it measures
+ */
+public record FoldedForm(
+    List<Motion3> poses, List<JoinGap> gaps, Closure closure, double strain, Measures measures)
+    implements Serializable {
+
+  public FoldedForm {
+    poses = List.copyOf(poses);
+    gaps = List.copyOf(gaps);
+  }
+
+  /** The largest gap in mm, 0 where there is no join. */
+  public double gap() {
+    return gaps.stream().mapToDouble(JoinGap::mm).max().orElse(0);
+  }
+
+  /** The corners of a panel in space. */
+  public List<Vec3> corners(Net net, int panel) {
+    return net.panels().get(panel).outline().corners().stream()
+        .map(c -> poses.get(panel).apply(c))
+        .toList();
+  }
+}

@@ -1,0 +1,31 @@
+package facetwright.geom;
+
+import java.io.Serializable;
+
+/**
+ * How near two lengths or places must be to count as one.
+ *
+ * @param mm over 0, in millimetres
+ */
+public record LengthTolerance(double mm) implements Serializable {
+  /** Far below what a knife can follow, far above rounding: 1e-6 mm. */
+  public static final LengthTolerance FINE = new LengthTolerance(1e-6);
+
+  public LengthTolerance {
+    if (!(mm > 0) || Double.isInfinite(mm)) {
+      throw new IllegalArgumentException("a length tolerance must be over 0 mm, not " + mm);
+    }
+  }
+
+  public boolean same(double a, double b) {
+    return Math.abs(a - b) <= mm;
+  }
+
+  public boolean same(Vec2 a, Vec2 b) {
+    return a.distance(b) <= mm;
+  }
+
+  public boolean same(Vec3 a, Vec3 b) {
+    return a.distance(b) <= mm;
+  }
+}

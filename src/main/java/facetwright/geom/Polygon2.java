@@ -1,0 +1,124 @@
+package facetwright.geom;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A closed outline in the plane, corners counter-clockwise. Corners may lie on a straight side (a
+ * side may be divided). Whether the outline crosses itself is asked of {@link #isSimple()}; the
+ * constructor checks what is cheap: at least three corners and a positive area.
+ *
+ * @param corners the corners, in mm
+ */
+public record Polygon2(List<Vec2> corners) implements Serializable {
+
+  /**
+   * @throws IllegalArgumentException when there are fewer than three corners, or the area is not
+   *     positive (clockwise corners)
+   */
+  public Polygon2 {
+    corners = List.copyOf(corners);
+    if (corners.size() < 3) {
+      throw new IllegalArgumentException("an outline needs at least three corners");
+    }
+    if (!(signedArea(corners) > 0)) {
+      throw new IllegalArgumentException("an outline needs counter-clockwise corners and an area");
+    }
+  }
+
+  /** The outline through these corners, turned counter-clockwise where they run the other way. */
+  public static Polygon2 ofEitherSense(List<Vec2> corners) {
+    return new Polygon2(signedArea(corners) < 0 ? corners.reversed() : corners);
+  }
+
+  public static Polygon2 rectangle(double x, double y, double width, double height) {
+    return new Polygon2(
+        List.of(
+            new Vec2(x, y),
+            new Vec2(x + width, y),
+            new Vec2(x + width, y + height),
+            new Vec2(x, y + height)));
+  }
+
+  /** Regular polygon about a centre; the first corner stands at the given angle in radians. */
+  public static Polygon2 regular(Vec2 centre, int sides, double radius, double firstCorner) {
+    List<Vec2> corners = new ArrayList<>();
+    for (int i = 0; i < sides; i++) {
+      corners.add(centre.plus(Vec2.polar(radius, firstCorner + 2 * Math.PI * i / sides)));
+    }
+    return new Polygon2(corners);
+  }
+
+  private static double signedArea(List<Vec2> corners) {
+    // Shoelace formula about the first corner, which keeps the digits of a small far-off outline.
+    double twice = 0;
+    Vec2 o = corners.getFirst();
+    for (int i = 1; i + 1 < corners.size(); i++) {
+      twice += corners.get(i).minus(o).cross(corners.get(i + 1).minus(o));
+    }
+    return twice / 2;
+  }
+
+  public int size() {
+    return corners.size();
+  }
+
+  /** The corner with this index, counted round and round. */
+  public Vec2 corner(int index) {
+    return corners.get(Math.floorMod(index, corners.size()));
+  }
+
+  /** Side {@code index} runs from corner {@code index} to the next. */
+  public Segment2 side(int index) {
+    return new Segment2(corner(index), corner(index + 1));
+  }
+
+  /** Area in mm², positive. */
+  public double area() {
+    return signedArea(corners);
+  }
+
+  /** Centre of area. */
+  public Vec2 centroid() {
+    double cx = 0;
+    double cy = 0;
+    double twice = 0;
+    Vec2 o = corners.getFirst();
+    for (int i = 1; i + 1 < corners.size(); i++) {
+      Vec2 a = corners.get(i).minus(o);
+      Vec2 b = corners.get(i + 1).minus(o);
+      double cross = a.cross(b);
+      twice += cross;
+      cx += cross * (a.x() + b.x()) / 3;
+      cy += cross * (a.y() + b.y()) / 3;
+    }
+    return o.plus(new Vec2(cx / twice, cy / twice));
+  }
+
+  public Box2 box() {
+    return Box2.around(corners);
+  }
+
+  /** Interior angle at a corner, in radians, between 0 and 2π. */
+  public double angle(int index) {
+    Vec2 in = corner(index).minus(corner(index - 1));
+    Vec2 out = corner(index + 1).minus(corner(index));
+    return Math.PI - Math.atan2(in.cross(out), in.dot(out));
+  }
+
+  /** Whether the outline neither crosses nor touches itself. */
+  public boolean isSimple() {
+    return Planar.polygon(this).isValid();
+  }
+
+  /** Whether no interior angle is over a straight one, by the sure orientation test. */
+  public boolean isConvex() {
+    for (int i = 0; i < size(); i++) {
+      if (Planar.orientation(corner(i - 1), corner(i), corner(i + 1)) < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,78 @@
+package facetwright.geom;
+
+import java.io.Serializable;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * The ruler a maker owns: a unit and the finest division it shows.
+ *
+ * @param unit the unit its numbers count
+ * @param parts finest divisions in one unit, such as 16 for 1/16 in, 1 for 1 mm, 2 for 0.5 mm
+ */
+public record Ruler(Unit unit, int parts) implements Serializable {
+  public static final Ruler EIGHTHS = new Ruler(Unit.INCH, 8);
+  public static final Ruler SIXTEENTHS = new Ruler(Unit.INCH, 16);
+  public static final Ruler THIRTY_SECONDS = new Ruler(Unit.INCH, 32);
+  public static final Ruler HALF_MM = new Ruler(Unit.MM, 2);
+  public static final Ruler MM = new Ruler(Unit.MM, 1);
+
+  public Ruler {
+    if (parts < 1 || parts > 1000) {
+      throw new IllegalArgumentException("a ruler shows 1 to 1000 divisions a unit, not " + parts);
+    }
+  }
+
+  /**
+   * What the ruler reads for a length.
+   *
+   * @param length the nearest place on the ruler
+   * @param text how the ruler names it, such as "1 7/8 in" or "48 mm"
+   * @param errorMm the reading less the true length, in mm
+   */
+  public record Reading(Length length, String text, double errorMm) implements Serializable {
+    /** Whether the length lies on the ruler's grid. */
+    public boolean exact(LengthTolerance tolerance) {
+      return Math.abs(errorMm) <= tolerance.mm();
+    }
+  }
+
+  /** The division in mm. */
+  public double divisionMm() {
+    return unit.mm() / parts;
+  }
+
+  /** The nearest place on this ruler, halves away from zero. */
+  public Reading read(Length length) {
+    double exact = length.in(unit) * parts;
+    if (Math.abs(exact) > 1e12) {
+      throw new IllegalArgumentException("no ruler reads " + length.mm() + " mm");
+    }
+    long count = Math.round(Math.abs(exact));
+    long signed = exact < 0 ? -count : count;
+    Length nearest = Length.of((double) signed / parts, unit);
+    return new Reading(nearest, text(signed), nearest.mm() - length.mm());
+  }
+
+  private String text(long count) {
+    String sign = count < 0 ? "-" : "";
+    long n = Math.abs(count);
+    if (unit != Unit.INCH) {
+      BigDecimal amount =
+          BigDecimal.valueOf(n).divide(BigDecimal.valueOf(parts), 4, RoundingMode.HALF_UP);
+      return sign + amount.stripTrailingZeros().toPlainString() + " " + unit.symbol();
+    }
+    long whole = n / parts;
+    long rest = n % parts;
+    if (rest == 0) {
+      return sign + whole + " in";
+    }
+    long divisor = gcd(rest, parts);
+    String fraction = rest / divisor + "/" + parts / divisor;
+    return sign + (whole == 0 ? fraction : whole + " " + fraction) + " in";
+  }
+
+  private static long gcd(long a, long b) {
+    return b == 0 ? a : gcd(b, a % b);
+  }
+}

@@ -1,0 +1,26 @@
+package facetwright.geom;
+
+/** The units a maker's ruler has. */
+public enum Unit {
+  MM("mm", 1),
+  CM("cm", 10),
+  /** Exactly 25.4 mm (international yard and pound agreement, 1959). */
+  INCH("in", 25.4);
+
+  private final String symbol;
+  private final double mm;
+
+  Unit(String symbol, double mm) {
+    this.symbol = symbol;
+    this.mm = mm;
+  }
+
+  public String symbol() {
+    return symbol;
+  }
+
+  /** Millimetres in one of these. */
+  public double mm() {
+    return mm;
+  }
+}

@@ -1,0 +1,24 @@
+package facetwright.net;
+
+import facetwright.geom.Box2;
+import java.io.Serializable;
+
+/**
+ * A net laid on its sheets. Sheet 0 has its lower left corner at the origin; further sheets lie to
+ * its right, {@link #SHEET_GAP} mm apart.
+ *
+ * @param net the net, its pieces moved to where they lie
+ * @param stock the sheet as it lies (turned a quarter where that fits better)
+ * @param sheets how many sheets it takes, at least 1
+ * @param fits whether every piece lies whole on one of the sheets
+ */
+public record Laid(Net net, Stock stock, int sheets, boolean fits) implements Serializable {
+  /** Room drawn between two sheets, in mm. */
+  public static final double SHEET_GAP = 20;
+
+  /** Where sheet {@code index} lies. */
+  public Box2 sheet(int index) {
+    double x = index * (stock.width() + SHEET_GAP);
+    return new Box2(x, 0, x + stock.width(), stock.height());
+  }
+}

@@ -1,0 +1,208 @@
+package facetwright.net;
+
+import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Motion2;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A flat net that has passed its invariants:
+ *
+ * <ul>
+ *   <li>every outline is simple, and its openings lie inside it and apart from each other;
+ *   <li>every side is exactly one of boundary, scored to one other panel, or slit from one other
+ *       panel;
+ *   <li>the two sides of a score or slit run along the same line, opposite ways, to 1e-6 mm;
+ *   <li>joins, layers and the stance name panels, sides and corners that exist.
+ * </ul>
+ *
+ * <p>What it does not promise: that panels do not overlap, that it fits a sheet, that it closes.
+ * Those are findings, not invariants.
+ *
+ * @param panels all panels; other parts name them by their index here
+ * @param scores the creases
+ * @param slits cuts that two panels share
+ * @param joins what meets when made
+ * @param layers decorative papers
+ * @param ticks light marks
+ * @param stance how it stands when made
+ */
+public record Net(
+    List<Panel> panels,
+    List<Score> scores,
+    List<Slit> slits,
+    List<Join> joins,
+    List<Layer> layers,
+    List<Tick> ticks,
+    Stance stance)
+    implements Serializable {
+
+  /**
+   * @throws NetException when an invariant is broken, with the script place of the broken part
+   */
+  public Net {
+    panels = List.copyOf(panels);
+    scores = List.copyOf(scores);
+    slits = List.copyOf(slits);
+    joins = List.copyOf(joins);
+    layers = List.copyOf(layers);
+    ticks = List.copyOf(ticks);
+    NetInvariants.check(panels, scores, slits, joins, layers, stance);
+  }
+
+  /** What a side of a panel is. */
+  public sealed interface EdgeUse {
+    record Boundary() implements EdgeUse {}
+
+    record Scored(Score score) implements EdgeUse {}
+
+    record SlitFrom(Slit slit) implements EdgeUse {}
+  }
+
+  /** Where a side lies in the net, running counter-clockwise round its panel. */
+  public Segment2 segment(EdgeRef ref) {
+    return panels.get(ref.panel()).outline().side(ref.edge());
+  }
+
+  public EdgeUse use(EdgeRef ref) {
+    for (Score score : scores) {
+      if (score.a().equals(ref) || score.b().equals(ref)) {
+        return new EdgeUse.Scored(score);
+      }
+    }
+    for (Slit slit : slits) {
+      if (slit.a().equals(ref) || slit.b().equals(ref)) {
+        return new EdgeUse.SlitFrom(slit);
+      }
+    }
+    return new EdgeUse.Boundary();
+  }
+
+  /** All sides that are neither scored nor slit, in panel order. */
+  public List<EdgeRef> boundary() {
+    boolean[][] used = new boolean[panels.size()][];
+    Arrays.setAll(used, i -> new boolean[panels.get(i).outline().size()]);
+    for (Score s : scores) {
+      used[s.a().panel()][s.a().edge()] = true;
+      used[s.b().panel()][s.b().edge()] = true;
+    }
+    for (Slit s : slits) {
+      used[s.a().panel()][s.a().edge()] = true;
+      used[s.b().panel()][s.b().edge()] = true;
+    }
+    List<EdgeRef> free = new ArrayList<>();
+    for (int p = 0; p < used.length; p++) {
+      for (int e = 0; e < used[p].length; e++) {
+        if (!used[p][e]) {
+          free.add(new EdgeRef(p, e));
+        }
+      }
+    }
+    return List.copyOf(free);
+  }
+
+  /** For each panel, which piece it belongs to: 0, 1, …, in order of each piece's first panel. */
+  public int[] pieceOfPanel() {
+    List<List<Integer>> neighbours = new ArrayList<>();
+    panels.forEach(_ -> neighbours.add(new ArrayList<>()));
+    for (Score s : scores) {
+      neighbours.get(s.a().panel()).add(s.b().panel());
+      neighbours.get(s.b().panel()).add(s.a().panel());
+    }
+    int[] piece = new int[panels.size()];
+    Arrays.fill(piece, -1);
+    int count = 0;
+    for (int start = 0; start < piece.length; start++) {
+      if (piece[start] >= 0) {
+        continue;
+      }
+      List<Integer> open = new ArrayList<>(List.of(start));
+      piece[start] = count;
+      while (!open.isEmpty()) {
+        for (int next : neighbours.get(open.removeLast())) {
+          if (piece[next] < 0) {
+            piece[next] = count;
+            open.add(next);
+          }
+        }
+      }
+      count++;
+    }
+    return piece;
+  }
+
+  /** How many pieces of card it is cut as. */
+  public int pieces() {
+    return Arrays.stream(pieceOfPanel()).max().orElse(-1) + 1;
+  }
+
+  /** How many separate cuts: free sides, slits and openings, each counted once. */
+  public int cuts() {
+    return boundary().size()
+        + slits.size()
+        + panels.stream().mapToInt(p -> p.openings().size()).sum();
+  }
+
+  /** The upright box around all panels. */
+  public Box2 box() {
+    return panels.stream().map(p -> p.outline().box()).reduce(Box2::union).orElseThrow();
+  }
+
+  /** The panel with this name. */
+  public Optional<Panel> panel(String name) {
+    return panels.stream().filter(p -> p.name().equals(name)).findFirst();
+  }
+
+  /** The same net with each piece moved on the sheet. */
+  public Net moved(List<Motion2> motionOfPiece) {
+    int[] piece = pieceOfPanel();
+    List<Panel> moved = new ArrayList<>();
+    for (int i = 0; i < panels.size(); i++) {
+      moved.add(moved(panels.get(i), motionOfPiece.get(piece[i])));
+    }
+    List<Tick> movedTicks =
+        ticks.stream().map(t -> moved(t, motionOfPiece.get(nearestPiece(t, piece)))).toList();
+    return new Net(moved, scores, slits, joins, layers, movedTicks, stance);
+  }
+
+  private static Panel moved(Panel p, Motion2 m) {
+    List<Opening> openings =
+        p.openings().stream()
+            .<Opening>map(
+                o ->
+                    switch (o) {
+                      case Opening.Window w -> new Opening.Window(m.apply(w.outline()), w.site());
+                      case Opening.Hole h ->
+                          new Opening.Hole(m.apply(h.centre()), h.diameter(), h.site());
+                    })
+            .toList();
+    return new Panel(p.name(), p.role(), m.apply(p.outline()), openings, p.site());
+  }
+
+  private static Tick moved(Tick t, Motion2 m) {
+    return new Tick(new Segment2(m.apply(t.mark().from()), m.apply(t.mark().to())), t.site());
+  }
+
+  private int nearestPiece(Tick tick, int[] piece) {
+    int best = 0;
+    double least = Double.POSITIVE_INFINITY;
+    Vec2 middle = tick.mark().middle();
+    for (int i = 0; i < panels.size(); i++) {
+      double distance = panels.get(i).outline().centroid().distance(middle);
+      for (int e = 0; e < panels.get(i).outline().size(); e++) {
+        distance = Math.min(distance, panels.get(i).outline().side(e).distance(middle));
+      }
+      if (distance < least - LengthTolerance.FINE.mm()) {
+        least = distance;
+        best = piece[i];
+      }
+    }
+    return best;
+  }
+}

@@ -1,0 +1,129 @@
+package facetwright.net;
+
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Planar;
+import facetwright.geom.Segment2;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.locationtech.jts.geom.Polygon;
+
+/** What every {@link Net} has passed, checked once. */
+final class NetInvariants {
+  private static final LengthTolerance TOLERANCE = LengthTolerance.FINE;
+
+  private NetInvariants() {}
+
+  static void check(
+      List<Panel> panels,
+      List<Score> scores,
+      List<Slit> slits,
+      List<Join> joins,
+      List<Layer> layers,
+      Stance stance) {
+    if (panels.isEmpty()) {
+      throw new NetException("a net needs at least one panel", Site.NONE);
+    }
+    panels.forEach(NetInvariants::checkPanel);
+    Set<EdgeRef> used = new HashSet<>();
+    for (Score s : scores) {
+      pair(panels, used, s.a(), s.b(), "score", s.site());
+    }
+    for (Slit s : slits) {
+      pair(panels, used, s.a(), s.b(), "slit", s.site());
+    }
+    for (Join join : joins) {
+      switch (join) {
+        case Join.Seam(EdgeRef a, EdgeRef b, int tab, Site site) -> {
+          require(
+              hasEdge(panels, a) && hasEdge(panels, b), "a seam names no side of a panel", site);
+          require(
+              tab == Join.Seam.NO_TAB || hasPanel(panels, tab), "a seam names no tab panel", site);
+        }
+        case Join.Lap(int under, int over, Site site) ->
+            require(
+                hasPanel(panels, under) && hasPanel(panels, over) && under != over,
+                "a lap needs two different panels",
+                site);
+      }
+    }
+    for (Layer layer : layers) {
+      require(hasPanel(panels, layer.panel()), "a layer names no panel", layer.site());
+      require(layer.reveal() >= 0, "a layer's reveal can't be below 0 mm", layer.site());
+    }
+    for (Stance.Corner c : stance.ring()) {
+      require(
+          hasPanel(panels, c.panel())
+              && c.corner() >= 0
+              && c.corner() < panels.get(c.panel()).outline().size(),
+          "the stance names no corner of a panel",
+          Site.NONE);
+    }
+  }
+
+  private static void checkPanel(Panel panel) {
+    require(
+        panel.outline().isSimple(),
+        "the outline of panel \"" + panel.name() + "\" crosses or touches itself",
+        panel.site());
+    Polygon outline = Planar.polygon(panel.outline());
+    for (int i = 0; i < panel.openings().size(); i++) {
+      Opening opening = panel.openings().get(i);
+      Polygon cut = Planar.polygon(opening.outline());
+      require(cut.isValid(), "a window in \"" + panel.name() + "\" crosses itself", opening.site());
+      require(
+          outline.contains(cut) && !outline.getBoundary().intersects(cut),
+          "a window or hole reaches over the edge of panel \""
+              + panel.name()
+              + "\": make it smaller or move it inward",
+          opening.site());
+      for (int j = 0; j < i; j++) {
+        require(
+            !cut.intersects(Planar.polygon(panel.openings().get(j).outline())),
+            "two windows or holes in panel \"" + panel.name() + "\" run into each other",
+            opening.site());
+      }
+    }
+  }
+
+  private static void pair(
+      List<Panel> panels, Set<EdgeRef> used, EdgeRef a, EdgeRef b, String what, Site site) {
+    require(hasEdge(panels, a) && hasEdge(panels, b), "a " + what + " names no side", site);
+    require(a.panel() != b.panel(), "a " + what + " needs two different panels", site);
+    require(
+        used.add(a) && used.add(b), "one side can't belong to two scores or slits: " + what, site);
+    Segment2 one = panels.get(a.panel()).outline().side(a.edge());
+    Segment2 two = panels.get(b.panel()).outline().side(b.edge());
+    if (!TOLERANCE.same(one.from(), two.to()) || !TOLERANCE.same(one.to(), two.from())) {
+      throw new NetException(
+          String.format(
+              Locale.ROOT,
+              "the two sides of a %s between \"%s\" and \"%s\" do not lie on one line: they are"
+                  + " %.4f mm and %.4f mm long and %.4f mm apart",
+              what,
+              panels.get(a.panel()).name(),
+              panels.get(b.panel()).name(),
+              one.length(),
+              two.length(),
+              Math.max(one.from().distance(two.to()), one.to().distance(two.from()))),
+          site);
+    }
+  }
+
+  private static boolean hasPanel(List<Panel> panels, int index) {
+    return index >= 0 && index < panels.size();
+  }
+
+  private static boolean hasEdge(List<Panel> panels, EdgeRef ref) {
+    return hasPanel(panels, ref.panel())
+        && ref.edge() >= 0
+        && ref.edge() < panels.get(ref.panel()).outline().size();
+  }
+
+  private static void require(boolean holds, String message, Site site) {
+    if (!holds) {
+      throw new NetException(message, site);
+    }
+  }
+}

@@ -1,0 +1,35 @@
+package facetwright.net;
+
+import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
+import java.io.Serializable;
+import java.util.List;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * One flat region of a net.
+ *
+ * @param name what the maker calls it, such as "wall 3"
+ * @param role what it is for
+ * @param outline where it lies in the net, in mm
+ * @param openings windows and holes, inside the outline and apart from each other
+ * @param site where the script made it
+ */
+public record Panel(
+    String name, PanelRole role, Polygon2 outline, List<Opening> openings, Site site)
+    implements Serializable {
+
+  public Panel {
+    openings = List.copyOf(openings);
+  }
+
+  /** Card left after windows and holes are cut, in mm². */
+  public double cardArea() {
+    return outline.area() - openings.stream().mapToDouble(o -> o.outline().area()).sum();
+  }
+
+  /** The panel as a region of the plane, openings taken out. */
+  public Polygon region() {
+    return Planar.polygon(outline, openings.stream().map(Opening::outline).toList());
+  }
+}

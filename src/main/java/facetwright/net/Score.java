@@ -1,0 +1,23 @@
+package facetwright.net;
+
+import java.io.Serializable;
+
+/**
+ * A crease between two panels. The two sides run along the same line in opposite directions.
+ *
+ * @param a the side of the one panel
+ * @param b the side of the other
+ * @param sense as seen on the outside
+ * @param angle how far it is folded when made
+ * @param perforated whether it is perforated rather than pressed, to tear or to fold more easily
+ * @param site where the script made it
+ */
+public record Score(
+    EdgeRef a, EdgeRef b, Sense sense, FoldAngle angle, boolean perforated, Site site)
+    implements Serializable {
+
+  /** The panel on the other side of this score. */
+  public int across(int panel) {
+    return a.panel() == panel ? b.panel() : a.panel();
+  }
+}

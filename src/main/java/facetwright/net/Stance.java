@@ -1,0 +1,27 @@
+package facetwright.net;
+
+import java.io.Serializable;
+import java.util.List;
+
+/**
+ * How the finished form stands on the table: these corners lie level when it is made, and seen from
+ * above they run counter-clockwise. A flat base panel is given by its corners in reverse (its
+ * outside faces the table); a wrap by the corners round its waist.
+ *
+ * @param ring at least three corners
+ */
+public record Stance(List<Corner> ring) implements Serializable {
+
+  /** A corner of a panel's outline. */
+  public record Corner(int panel, int corner) implements Serializable {}
+
+  /**
+   * @throws IllegalArgumentException when fewer than three corners are given
+   */
+  public Stance {
+    ring = List.copyOf(ring);
+    if (ring.size() < 3) {
+      throw new IllegalArgumentException("a stance needs at least three corners");
+    }
+  }
+}
