@@ -1,0 +1,193 @@
+package facetwright.fold;
+
+import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Motion3;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec3;
+import facetwright.net.Net;
+import facetwright.net.PanelRole;
+import facetwright.net.Stance;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Folds nets: the exact product of turns about the scores, along a spanning tree from a root panel
+ * (the panel the form stands on, or else the largest facet).
+ *
+ * <p>Scores that the tree does not need close loops; how far their sides miss is a tear. A score of
+ * unknown angle that the tree needs leaves the form {@link Closure#NOT_SOLVED}: it stays flat, and
+ * no gap is told. Two unknowns do no harm: one that closes a loop of known angles, and that of a
+ * tab, which takes the angle that lays it flat under the panel it is glued to (a tab glued to
+ * nothing stays flat).
+ *
+ * <p>Several pieces are put together by their joins; where seams do not agree, by least squares. A
+ * piece hanging on one seam only lies flat as its tab tells, or without a tab goes on flat; a lap
+ * alone puts middle on middle, first side along first side. Pieces that no join reaches, such as a
+ * lid, stand beside on the table, on their largest facet; the measures are those of the body that
+ * holds the stance.
+ *
+ * <p>What it does not tell: whether panels pass through each other, and the thickness of the card.
+ */
+public final class Folding {
+  /** A join closes when it misses by no more than this part of the net's longer side. */
+  public static final double CLOSE_ENOUGH = 1e-6;
+
+  /** Room between bodies that stand side by side, in mm. */
+  private static final double BESIDE = 20;
+
+  private final Net net;
+  private final LengthTolerance tolerance;
+  private final int[] piece;
+  private final List<Integer> roots;
+
+  private Folding(Net net, LengthTolerance tolerance) {
+    this.net = net;
+    this.tolerance = tolerance;
+    this.piece = net.pieceOfPanel();
+    this.roots = roots();
+  }
+
+  /** The finished form by the net's own angles; tolerance {@link #CLOSE_ENOUGH}. */
+  public static FoldedForm fold(Net net) {
+    return path(net).form();
+  }
+
+  /** The finished form by angles found elsewhere. */
+  public static FoldedForm fold(Net net, ScoreAngles angles, LengthTolerance tolerance) {
+    return path(net, angles, tolerance).form();
+  }
+
+  /** Where each panel is part of the way, t from 0 to 1; see {@link FoldPath#at}. */
+  public static List<Motion3> at(Net net, double t) {
+    return path(net).at(t);
+  }
+
+  /** The whole way, by the net's own angles. */
+  public static FoldPath path(Net net) {
+    return path(net, ScoreAngles.nominal(net), closeEnough(net));
+  }
+
+  /** The whole way, by angles found elsewhere; a join closes within the tolerance. */
+  public static FoldPath path(Net net, ScoreAngles angles, LengthTolerance tolerance) {
+    return new Folding(net, tolerance).along(angles);
+  }
+
+  /** {@link #CLOSE_ENOUGH} for this net, in mm. */
+  public static LengthTolerance closeEnough(Net net) {
+    Box2 box = net.box();
+    return new LengthTolerance(CLOSE_ENOUGH * Math.max(box.width(), box.height()));
+  }
+
+  private FoldPath along(ScoreAngles given) {
+    FoldTree tree = FoldTree.of(net, roots, given);
+    int main = piece[net.stance().ring().getFirst().panel()];
+    Assembly.Bodies made = Assembly.of(net, tree.fold(given), piece, main);
+    GluedTabs tabs = GluedTabs.of(net, tree, given, made.poses());
+    if (tabs.found()) {
+      made = Assembly.of(net, tree.fold(tabs.angles()), piece, main);
+    }
+    List<Motion3> poses = stand(made);
+    Measures measures = new Body(net, poses, made.bodies().getFirst(), tolerance).measure();
+    List<Motion3> rootPoses = new ArrayList<>();
+    for (int p = 0; p < poses.size(); p++) {
+      rootPoses.add(poses.get(roots.get(piece[p])));
+    }
+    return new FoldPath(
+        tree, tabs.angles(), rootPoses, form(tree, poses, tabs.open() == 0, measures));
+  }
+
+  private FoldedForm form(FoldTree tree, List<Motion3> poses, boolean solved, Measures measures) {
+    if (!solved) {
+      return new FoldedForm(poses, List.of(), Closure.NOT_SOLVED, 0, measures);
+    }
+    List<JoinGap> gaps = Gaps.of(net, poses);
+    List<ScoreGap> tears = Gaps.tears(net, poses, tree.loops());
+    boolean closes =
+        gaps.stream().allMatch(g -> g.mm() <= tolerance.mm())
+            && tears.stream().allMatch(g -> g.mm() <= tolerance.mm());
+    return new FoldedForm(poses, gaps, tears, closes ? Closure.CLOSES : Closure.OPEN, 0, measures);
+  }
+
+  private List<Motion3> stand(Assembly.Bodies made) {
+    Motion3[] stood = new Motion3[net.panels().size()];
+    double right = 0;
+    for (int b = 0; b < made.bodies().size(); b++) {
+      List<Integer> panels = made.bodies().get(b);
+      List<Vec3> points = Body.corners(net, made.poses(), panels);
+      Motion3 motion =
+          b == 0 ? onStance(made.poses(), points) : onFacet(made.poses(), panels, points);
+      Box2 box = Standing.seenFromAbove(points.stream().map(motion::apply).toList());
+      if (b > 0) {
+        double aside = right + BESIDE - box.minX();
+        motion = motion.then(Standing.shift(new Vec3(aside, 0, 0)));
+        right = aside + box.maxX();
+      } else {
+        right = box.maxX();
+      }
+      for (int p : panels) {
+        stood[p] = made.poses().get(p).then(motion);
+      }
+    }
+    return List.of(stood);
+  }
+
+  private Motion3 onStance(List<Motion3> poses, List<Vec3> points) {
+    List<Vec3> ring = new ArrayList<>();
+    for (Stance.Corner c : net.stance().ring()) {
+      ring.add(
+          poses.get(c.panel()).apply(net.panels().get(c.panel()).outline().corner(c.corner())));
+    }
+    Vec3 up = Standing.normal(ring);
+    Vec3 along = ring.get(1).minus(ring.getFirst());
+    double size = along.length() + ring.get(2).minus(ring.getFirst()).length();
+    if (up.length() <= 1e-9 * size * size) {
+      // A ring on one line, as round the waist of a wrap still flat: it lies outside up.
+      Motion3 root = poses.get(roots.get(piece[net.stance().ring().getFirst().panel()]));
+      return Standing.of(points, root.ez(), root.ex());
+    }
+    return Standing.of(points, up, along);
+  }
+
+  private Motion3 onFacet(List<Motion3> poses, List<Integer> panels, List<Vec3> points) {
+    int base = largest(panels);
+    Segment2 side = net.panels().get(base).outline().side(0);
+    Vec3 along = poses.get(base).apply(side.to()).minus(poses.get(base).apply(side.from()));
+    return Standing.of(points, poses.get(base).ez().times(-1), along);
+  }
+
+  private List<Integer> roots() {
+    List<List<Integer>> panels = new ArrayList<>();
+    for (int p = 0; p < piece.length; p++) {
+      if (piece[p] == panels.size()) {
+        panels.add(new ArrayList<>());
+      }
+      panels.get(piece[p]).add(p);
+    }
+    List<Integer> found = new ArrayList<>(panels.stream().map(this::largest).toList());
+    List<Stance.Corner> ring = net.stance().ring();
+    int base = ring.getFirst().panel();
+    if (ring.stream().allMatch(c -> c.panel() == base)) {
+      found.set(piece[base], base);
+    }
+    return List.copyOf(found);
+  }
+
+  /** The largest facet, or the largest panel where there is none; of equals the first. */
+  private int largest(List<Integer> panels) {
+    int best = panels.getFirst();
+    for (int p : panels) {
+      boolean facet = net.panels().get(p).role() == PanelRole.FACET;
+      boolean bestFacet = net.panels().get(best).role() == PanelRole.FACET;
+      boolean larger = area(p) > area(best) * (1 + 1e-9);
+      if (facet == bestFacet ? larger : facet) {
+        best = p;
+      }
+    }
+    return best;
+  }
+
+  private double area(int panel) {
+    return net.panels().get(panel).outline().area();
+  }
+}

@@ -1,0 +1,78 @@
+package facetwright.fold;
+
+import facetwright.geom.Motion3;
+import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import facetwright.geom.Vec3;
+import facetwright.net.EdgeRef;
+import facetwright.net.Join;
+import facetwright.net.Net;
+import facetwright.net.Score;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+
+/** How far joins and loops of scores miss. */
+final class Gaps {
+  private Gaps() {}
+
+  static List<JoinGap> of(Net net, List<Motion3> poses) {
+    List<JoinGap> gaps = new ArrayList<>();
+    for (int j = 0; j < net.joins().size(); j++) {
+      double miss =
+          switch (net.joins().get(j)) {
+            case Join.Seam(EdgeRef a, EdgeRef b, _, _) -> seam(net, poses, a, b);
+            case Join.Lap(int under, int over, _) -> lap(net, poses, under, over);
+          };
+      gaps.add(new JoinGap(j, miss));
+    }
+    return gaps;
+  }
+
+  static List<ScoreGap> tears(Net net, List<Motion3> poses, List<Integer> loops) {
+    List<ScoreGap> tears = new ArrayList<>();
+    for (int s : loops) {
+      Score score = net.scores().get(s);
+      tears.add(new ScoreGap(s, seam(net, poses, score.a(), score.b())));
+    }
+    return tears;
+  }
+
+  /** Start on end and end on start: the larger distance. */
+  private static double seam(Net net, List<Motion3> poses, EdgeRef a, EdgeRef b) {
+    Segment2 one = net.segment(a);
+    Segment2 two = net.segment(b);
+    Motion3 p = poses.get(a.panel());
+    Motion3 q = poses.get(b.panel());
+    return Math.max(
+        p.apply(one.from()).distance(q.apply(two.to())),
+        p.apply(one.to()).distance(q.apply(two.from())));
+  }
+
+  /**
+   * The farthest that a corner of the one panel stands off the plane of the other, which counts
+   * both their distance and a slant; or how far they miss each other sideways, where that is more.
+   */
+  private static double lap(Net net, List<Motion3> poses, int under, int over) {
+    Motion3 back = poses.get(over).inverse();
+    Motion3 pose = poses.get(under);
+    double off = 0;
+    List<Vec2> shadow = new ArrayList<>();
+    for (Vec2 corner : net.panels().get(under).outline().corners()) {
+      Vec3 p = back.apply(pose.apply(corner));
+      off = Math.max(off, Math.abs(p.z()));
+      shadow.add(new Vec2(p.x(), p.y()));
+    }
+    Polygon2 host = net.panels().get(over).outline();
+    double aside =
+        Planar.polygon(host)
+            .distance(
+                Planar.factory()
+                    .createMultiPointFromCoords(
+                        shadow.stream().map(Planar::coordinate).toArray(Coordinate[]::new))
+                    .convexHull());
+    return Math.max(off, aside);
+  }
+}
