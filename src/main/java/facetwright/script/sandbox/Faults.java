@@ -1,0 +1,161 @@
+package facetwright.script.sandbox;
+
+import facetwright.net.NetException;
+import facetwright.net.Site;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.graalvm.polyglot.PolyglotException;
+import org.graalvm.polyglot.PolyglotException.StackFrame;
+import org.graalvm.polyglot.SourceSection;
+import org.graalvm.polyglot.Value;
+
+/** Turns what a run threw into a {@link ScriptException}. */
+final class Faults {
+  static final String INTERNAL_MESSAGE =
+      "Facetwright failed at this call; that is a fault of the program, not of your script";
+  static final String INTERNAL_REMEDY = "Try other values here, and report the script";
+
+  private static final Pattern SYNTAX_PLACE =
+      Pattern.compile("^SyntaxError: (?:" + Pattern.quote(Guest.NAME) + ":\\d+:\\d+ )?");
+  private static final Pattern NOT_DEFINED =
+      Pattern.compile("^ReferenceError: (\\S+) is not defined");
+  private static final Pattern NOT_A_FUNCTION =
+      Pattern.compile("^TypeError: (?:.*\\.)?([\\w$]+) is not a function");
+  private static final Pattern NO_MEMBER =
+      Pattern.compile("^TypeError: invokeMember \\(([\\w$]+)\\) on ");
+  private static final Map<String, String> GONE =
+      Map.ofEntries(
+          Map.entry(
+              "Date",
+              "A script can't read the clock: the same script must always give the same net"),
+          Map.entry("console", "Nothing is printed from a script"),
+          Map.entry("print", "Nothing is printed from a script"),
+          Map.entry("alert", "Nothing is shown from a script"),
+          Map.entry("eval", "Write the code out instead"),
+          Map.entry("Function", "Write the function out instead"),
+          Map.entry("require", "A design is one file"),
+          Map.entry("load", "A design is one file"),
+          Map.entry("fetch", "A script can't reach the network"),
+          Map.entry("setTimeout", "A script runs from top to bottom, without waiting"),
+          Map.entry("setInterval", "A script runs from top to bottom, without waiting"),
+          Map.entry("BigInt", "Use plain numbers"));
+
+  private Faults() {}
+
+  static ScriptException of(Throwable thrown, Site last, List<String> names) {
+    return switch (thrown) {
+      case ScriptException e -> e;
+      case PolyglotException e -> guest(e, last, names);
+      case CallException e ->
+          new ScriptException(ScriptException.Kind.BAD_VALUE, e.getMessage(), Site.NONE, e.fix());
+      case NetException e ->
+          new ScriptException(ScriptException.Kind.BAD_VALUE, e.getMessage(), e.site(), "");
+      case OutOfMemoryError _ -> memory(last);
+      case StackOverflowError _ -> recursion(last);
+      default -> internal(thrown, last);
+    };
+  }
+
+  static ScriptException memory(Site at) {
+    return new ScriptException(
+        ScriptException.Kind.MEMORY,
+        "the script was stopped because it asked for too much memory",
+        at,
+        "Make fewer or shorter lists and texts here");
+  }
+
+  static ScriptException recursion(Site at) {
+    return new ScriptException(
+        ScriptException.Kind.RECURSION,
+        "the script was stopped because its functions call each other without end",
+        at,
+        "Give the function that calls itself a case in which it does not");
+  }
+
+  static ScriptException internal(Throwable cause, Site at) {
+    ScriptException e =
+        new ScriptException(ScriptException.Kind.INTERNAL, INTERNAL_MESSAGE, at, INTERNAL_REMEDY);
+    e.initCause(cause);
+    return e;
+  }
+
+  private static ScriptException guest(PolyglotException e, Site last, List<String> names) {
+    Site site = site(e, last);
+    String message = e.getMessage() == null ? "" : e.getMessage();
+    if (e.isCancelled() || e.isInterrupted()) {
+      return new ScriptException(ScriptException.Kind.STOPPED, "the script was stopped", site, "");
+    }
+    if (e.isSyntaxError()) {
+      String text = SYNTAX_PLACE.matcher(message).replaceFirst("").lines().findFirst().orElse("");
+      return new ScriptException(
+          ScriptException.Kind.SYNTAX, "this is not JavaScript: " + text, site, "");
+    }
+    if (e.isResourceExhausted()) {
+      return message.contains("tack") ? recursion(site) : memory(site);
+    }
+    if (e.isHostException()) {
+      return internal(e.asHostException(), site);
+    }
+    if (e.isInternalError()) {
+      return internal(e, site);
+    }
+    if (message.startsWith("RangeError: Maximum call stack size exceeded")) {
+      return recursion(site);
+    }
+    Value error = e.getGuestObject();
+    if (error != null && error.hasMember("fix")) {
+      return new ScriptException(
+          ScriptException.Kind.BAD_VALUE, text(error, "message"), site, text(error, "fix"));
+    }
+    Matcher unknown = NOT_DEFINED.matcher(message);
+    Matcher uncallable = NOT_A_FUNCTION.matcher(message);
+    if (unknown.find()) {
+      return unknown(unknown.group(1), unknown.group(1) + " is not defined", site, names);
+    }
+    if (uncallable.find()) {
+      return unknown(uncallable.group(1), uncallable.group(1) + " is not a function", site, names);
+    }
+    Matcher member = NO_MEMBER.matcher(message);
+    if (member.find()) {
+      return unknown(member.group(1), member.group(1) + " is not a function", site, names);
+    }
+    return new ScriptException(ScriptException.Kind.THROWN, message, site, "");
+  }
+
+  private static ScriptException unknown(
+      String name, String message, Site site, List<String> names) {
+    String gone = GONE.get(name);
+    String remedy =
+        gone != null
+            ? gone
+            : Suggest.nearest(name, names).map(n -> "Did you mean " + n + "?").orElse("");
+    return new ScriptException(ScriptException.Kind.UNKNOWN_NAME, message, site, remedy);
+  }
+
+  private static String text(Value error, String member) {
+    Value value = error.getMember(member);
+    return value != null && value.isString() ? value.asString() : "";
+  }
+
+  /** The innermost place in the script's own text. */
+  private static Site site(PolyglotException e, Site last) {
+    SourceSection own = e.getSourceLocation();
+    if (isScript(own)) {
+      return ScriptThread.site(own);
+    }
+    for (StackFrame frame : e.getPolyglotStackTrace()) {
+      if (frame.isGuestFrame() && isScript(frame.getSourceLocation())) {
+        return ScriptThread.site(frame.getSourceLocation());
+      }
+    }
+    return last;
+  }
+
+  private static boolean isScript(SourceSection section) {
+    return section != null
+        && section.isAvailable()
+        && section.getSource().getName().equals(Guest.NAME);
+  }
+}

@@ -1,0 +1,28 @@
+package facetwright.script.sandbox;
+
+import java.util.List;
+import org.graalvm.polyglot.Context;
+
+/**
+ * The Java side of a run: what a script can call, and what it comes to. All methods are called on
+ * the run's own thread.
+ *
+ * @param <T> what a run comes to
+ */
+public interface Host<T> {
+  /**
+   * Puts functions into the context's bindings. Every function should do its work inside {@link
+   * HostClock#guard} or {@link HostClock#run}, so that its time is not held against the script and
+   * its errors reach the script as ordinary JavaScript errors.
+   */
+  void install(Context context, SiteFinder sites, HostClock clock);
+
+  /**
+   * Called after the script ended well, still under the host budget. May throw {@link
+   * CallException} or {@link facetwright.net.NetException}.
+   */
+  T finish();
+
+  /** All names a script may use, globals and members alike, to suggest the one that was meant. */
+  List<String> names();
+}

@@ -1,0 +1,91 @@
+package facetwright.script.sandbox;
+
+import java.util.concurrent.CountDownLatch;
+import org.graalvm.polyglot.Context;
+
+/** One run of one script, on its own thread. */
+final class Run<T> {
+  private final String source;
+  private final Host<T> host;
+  private final ScriptThread thread = new ScriptThread(this::work);
+  private final CountDownLatch ended = new CountDownLatch(1);
+  private volatile Context context;
+  private volatile RunClock clock;
+  private volatile Throwable thrown;
+  private volatile T result;
+
+  Run(String source, Host<T> host) {
+    this.source = source;
+    this.host = host;
+  }
+
+  void start() {
+    thread.start();
+  }
+
+  CountDownLatch ended() {
+    return ended;
+  }
+
+  ScriptThread thread() {
+    return thread;
+  }
+
+  /** Null until the script begins. */
+  RunClock clock() {
+    return clock;
+  }
+
+  /** Ends the script where it stands; comes back when it has ended. */
+  void cancel() {
+    Context open = context;
+    if (open != null) {
+      open.close(true);
+    }
+  }
+
+  /** What the run came to, once it has ended. */
+  T result() throws ScriptException {
+    Throwable t = clock != null && clock.fault() != null ? clock.fault() : thrown;
+    if (t == null) {
+      return result;
+    }
+    throw Faults.of(t, thread.lastSite(), host.names());
+  }
+
+  private void work() {
+    try {
+      evaluate();
+    } catch (Throwable t) {
+      thrown = t;
+    } finally {
+      ended.countDown();
+    }
+  }
+
+  private void evaluate() throws ScriptException {
+    Context own = Guest.newContext();
+    try {
+      own.enter();
+      Prelude prelude = new Prelude(own);
+      RunClock counter = new RunClock(prelude);
+      host.install(own, prelude, counter);
+      clock = counter;
+      context = own;
+      try {
+        own.eval(Guest.script(source));
+      } catch (Throwable t) {
+        // Read while the context is open: an error's message may lie in it.
+        throw Faults.of(t, thread.lastSite(), host.names());
+      }
+      counter.enter();
+      try {
+        result = host.finish();
+      } finally {
+        counter.exit();
+      }
+    } finally {
+      own.close(true);
+    }
+  }
+}

@@ -1,0 +1,112 @@
+package facetwright.script.sandbox;
+
+import com.sun.management.ThreadMXBean;
+import facetwright.net.NetException;
+import java.lang.management.ManagementFactory;
+import java.util.function.Supplier;
+import org.graalvm.polyglot.PolyglotException;
+
+/** Counts what one run takes, the script's own and the host's apart. */
+final class RunClock implements HostClock {
+  private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+
+  private final long thread = Thread.currentThread().threadId();
+  private final Prelude prelude;
+  private int depth;
+  private boolean inHost;
+  private final long startNanos = THREADS.getCurrentThreadCpuTime();
+  private final long startBytes = THREADS.getCurrentThreadAllocatedBytes();
+  private long hostNanos;
+  private long hostBytes;
+  private long enteredNanos;
+  private long enteredBytes;
+  private volatile Throwable fault;
+
+  /**
+   * What a run has taken so far.
+   *
+   * @param scriptNanos processor time of the script
+   * @param hostNanos processor time of the host
+   * @param scriptBytes memory the script asked for
+   */
+  record Taken(long scriptNanos, long hostNanos, long scriptBytes, boolean inHost) {}
+
+  /** To be made on the run's own thread, at its beginning. */
+  RunClock(Prelude prelude) {
+    this.prelude = prelude;
+  }
+
+  /** May be asked from any thread. */
+  synchronized Taken taken() {
+    long nanos = THREADS.getThreadCpuTime(thread);
+    long bytes = THREADS.getThreadAllocatedBytes(thread);
+    long host = hostNanos + (inHost ? nanos - enteredNanos : 0);
+    long hostAllocated = hostBytes + (inHost ? bytes - enteredBytes : 0);
+    return new Taken(nanos - startNanos - host, host, bytes - startBytes - hostAllocated, inHost);
+  }
+
+  /** A failure of the program itself inside a host call, or null. */
+  Throwable fault() {
+    return fault;
+  }
+
+  @Override
+  public void enter() {
+    if (depth++ == 0) {
+      toHost();
+    }
+  }
+
+  @Override
+  public void exit() {
+    if (--depth == 0) {
+      toScript();
+    }
+  }
+
+  @Override
+  public <R> R run(Supplier<R> work) {
+    enter();
+    try {
+      return work.get();
+    } catch (CallException e) {
+      throw prelude.fail(e.getMessage(), e.fix());
+    } catch (NetException e) {
+      throw prelude.fail(e.getMessage(), "");
+    } catch (PolyglotException | StackOverflowError e) {
+      throw e;
+    } catch (RuntimeException | Error e) {
+      if (fault == null) {
+        fault = e;
+      }
+      throw prelude.fail(Faults.INTERNAL_MESSAGE, Faults.INTERNAL_REMEDY);
+    } finally {
+      exit();
+    }
+  }
+
+  @Override
+  public <R> R guest(Supplier<R> callback) {
+    int outer = depth;
+    depth = 0;
+    toScript();
+    try {
+      return callback.get();
+    } finally {
+      toHost();
+      depth = outer;
+    }
+  }
+
+  private synchronized void toHost() {
+    enteredNanos = THREADS.getCurrentThreadCpuTime();
+    enteredBytes = THREADS.getCurrentThreadAllocatedBytes();
+    inHost = true;
+  }
+
+  private synchronized void toScript() {
+    hostNanos += THREADS.getCurrentThreadCpuTime() - enteredNanos;
+    hostBytes += THREADS.getCurrentThreadAllocatedBytes() - enteredBytes;
+    inHost = false;
+  }
+}

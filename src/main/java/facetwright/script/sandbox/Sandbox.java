@@ -1,0 +1,83 @@
+package facetwright.script.sandbox;
+
+import facetwright.net.Site;
+import java.time.Duration;
+import java.util.List;
+import org.graalvm.polyglot.Context;
+
+/** Runs scripts within bounds. */
+public final class Sandbox {
+  private static final long LONGEST_SOURCE = 1_000_000;
+
+  private Sandbox() {}
+
+  /**
+   * Runs one script against a host's functions, and waits for it.
+   *
+   * @param fileName what its user calls the script
+   * @param source its text
+   * @param budget what it may take
+   * @param host what it can call, and what it comes to
+   * @return what {@link Host#finish} gives
+   * @throws ScriptException when it comes to nothing; see {@link ScriptException#isStillRunning}
+   */
+  public static <T> T run(String fileName, String source, Budget budget, Host<T> host)
+      throws ScriptException {
+    if (source.length() > LONGEST_SOURCE) {
+      throw new ScriptException(
+          ScriptException.Kind.MEMORY,
+          fileName + " is longer than a script may be",
+          Site.NONE,
+          "Keep a script under " + LONGEST_SOURCE + " letters");
+    }
+    warmUp();
+    return watched(source, budget, host);
+  }
+
+  private static <T> T watched(String source, Budget budget, Host<T> host) throws ScriptException {
+    Run<T> run = new Run<>(source, host);
+    run.start();
+    Watch.over(run, budget);
+    return run.result();
+  }
+
+  /**
+   * Loads the engine, so that the next run begins at once and its budget is not spent on that.
+   * Takes about a second the first time, and nothing afterwards.
+   */
+  public static void warmUp() {
+    if (!Warm.DONE) {
+      throw new IllegalStateException("the script engine is not there");
+    }
+  }
+
+  /** Its initialisation is the warming up; the language does it once. */
+  private static final class Warm {
+    static final boolean DONE = run();
+
+    private static boolean run() {
+      Budget patient = new Budget(Duration.ofMinutes(1), Duration.ofMinutes(1), Long.MAX_VALUE);
+      try {
+        return watched("const a = [1, 2].map((x) => `${x}`); a.join('');", patient, IDLE);
+      } catch (ScriptException e) {
+        throw new IllegalStateException(e);
+      }
+    }
+  }
+
+  private static final Host<Boolean> IDLE =
+      new Host<>() {
+        @Override
+        public void install(Context context, SiteFinder sites, HostClock clock) {}
+
+        @Override
+        public Boolean finish() {
+          return true;
+        }
+
+        @Override
+        public List<String> names() {
+          return List.of();
+        }
+      };
+}

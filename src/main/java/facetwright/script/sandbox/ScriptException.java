@@ -1,0 +1,83 @@
+package facetwright.script.sandbox;
+
+import facetwright.net.Site;
+
+/** Why a script came to nothing: what is wrong, in a maker's words, where, and what to do. */
+public final class ScriptException extends Exception {
+  private static final long serialVersionUID = 1L;
+
+  private final Kind kind;
+  private final Site site;
+  private final String remedy;
+  private final boolean stillRunning;
+
+  /** What sort of thing went wrong. */
+  public enum Kind {
+    /** The text is not JavaScript. */
+    SYNTAX,
+    /** It uses a name that nothing has. */
+    UNKNOWN_NAME,
+    /** It asks a function for something it can't do. */
+    BAD_VALUE,
+    /** It threw an error, or used a value in a way the language does not allow. */
+    THROWN,
+    /** It took too long. */
+    TIME,
+    /** It asked for too much memory. */
+    MEMORY,
+    /** Its functions called each other without end. */
+    RECURSION,
+    /** It was told to stop. */
+    STOPPED,
+    /** The program failed, not the script. */
+    INTERNAL
+  }
+
+  /**
+   * @param message what is wrong
+   * @param site where in the script; {@link Site#NONE} when that is not known
+   * @param remedy what to do, or empty
+   */
+  public ScriptException(Kind kind, String message, Site site, String remedy) {
+    this(kind, message, site, remedy, false);
+  }
+
+  ScriptException(Kind kind, String message, Site site, String remedy, boolean stillRunning) {
+    super(message);
+    this.kind = kind;
+    this.site = site;
+    this.remedy = remedy;
+    this.stillRunning = stillRunning;
+  }
+
+  public Kind kind() {
+    return kind;
+  }
+
+  public Site site() {
+    return site;
+  }
+
+  /** From 1; 0 when unknown. */
+  public int line() {
+    return site.line();
+  }
+
+  /** From 1; 0 when unknown. */
+  public int column() {
+    return site.column();
+  }
+
+  /** What to do about it, or empty. */
+  public String remedy() {
+    return remedy;
+  }
+
+  /**
+   * Whether the script could not be ended and still uses up this process. Whoever gets such an
+   * exception should pass the message on and then end the process with {@link Runtime#halt}.
+   */
+  public boolean isStillRunning() {
+    return stillRunning;
+  }
+}

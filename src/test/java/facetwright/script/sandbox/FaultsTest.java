@@ -1,0 +1,49 @@
+package facetwright.script.sandbox;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import facetwright.net.Site;
+import facetwright.script.sandbox.ScriptException.Kind;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FaultsTest {
+  static ScriptException fault(String source) {
+    return catchThrowableOfType(ScriptException.class, () -> Probe.run(source));
+  }
+
+  @Test
+  void runsAScriptAndKnowsWhereItsCallsStand() throws ScriptException {
+    Probe probe = new Probe();
+    var said = Sandbox.run("a.js", "say('one');\n  say(columns(3));", Budget.USUAL, probe);
+    assertThat(said).containsExactly("one", "3");
+    assertThat(probe.sites()).containsExactly(new Site(1, 1), new Site(2, 3));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          let a = 1;\\nlet b = ;         | SYNTAX       | 2 | 9
+          let a = 1;\\nlet c = {         | SYNTAX       | 2 | 10
+          const x = 1;\\n  colums(3);    | UNKNOWN_NAME | 2 | 3
+          say.rowz();                    | UNKNOWN_NAME | 1 | 1
+          \\ncolumns(2)                  | BAD_VALUE    | 2 | 1
+          const f = () => columns(2);\\n\\nf() | BAD_VALUE | 1 | 17
+          throw new Error('my own')      | THROWN       | 1 | 7
+          null.x                         | THROWN       | 1 | 1
+          \\n\\nbroken()                 | INTERNAL     | 3 | 1
+          \\nconst f = () => f();\\nf(); | RECURSION    | 2 | 11
+          say(1);\\nfor (;;) {}          | TIME         | 2 | 1
+          """)
+  void namesThePlace(String source, Kind kind, int line, int column) {
+    ScriptException e = fault(source.replace("\\n", "\n"));
+    assertThat(e.kind()).as(e.getMessage()).isEqualTo(kind);
+    assertThat(e.line()).isEqualTo(line);
+    assertThat(e.column()).isEqualTo(column);
+    assertThat(e.getMessage()).doesNotContain("java.", "facetwright.", "design.js");
+  }
+}

@@ -1,0 +1,69 @@
+package facetwright.script.sandbox;
+
+import facetwright.net.Site;
+import java.util.ArrayList;
+import java.util.List;
+import org.graalvm.polyglot.Context;
+import org.graalvm.polyglot.proxy.ProxyExecutable;
+
+/** A host with a few functions that show what a script did. */
+final class Probe implements Host<List<String>> {
+  private final List<String> said = new ArrayList<>();
+  private final List<Site> sites = new ArrayList<>();
+
+  @Override
+  public void install(Context context, SiteFinder finder, HostClock clock) {
+    var globals = context.getBindings("js");
+    globals.putMember(
+        "say",
+        clock.guard(
+            arguments -> {
+              said.add(arguments[0].isString() ? arguments[0].asString() : arguments[0].toString());
+              sites.add(finder.here());
+              return null;
+            }));
+    globals.putMember(
+        "columns",
+        clock.guard(
+            arguments -> {
+              if (arguments.length == 0 || arguments[0].asInt() < 3) {
+                throw new CallException("columns must be 3 or more", "Give it 3 or more");
+              }
+              return arguments[0].asInt();
+            }));
+    globals.putMember(
+        "broken",
+        clock.guard(
+            _ -> {
+              throw new IllegalStateException("a fault");
+            }));
+    globals.putMember("twice", clock.guard(call(clock)));
+  }
+
+  private static ProxyExecutable call(HostClock clock) {
+    return arguments ->
+        clock.guest(
+            () -> {
+              arguments[0].execute();
+              return arguments[0].execute();
+            });
+  }
+
+  @Override
+  public List<String> finish() {
+    return said;
+  }
+
+  @Override
+  public List<String> names() {
+    return List.of("columns", "rows", "say", "wrap");
+  }
+
+  List<Site> sites() {
+    return sites;
+  }
+
+  static List<String> run(String source) throws ScriptException {
+    return Sandbox.run("test.js", source, Budget.USUAL, new Probe());
+  }
+}
