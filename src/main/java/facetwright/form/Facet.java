@@ -1,0 +1,71 @@
+package facetwright.form;
+
+import facetwright.net.Opening;
+import facetwright.net.Site;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One flat face of a form.
+ *
+ * @param name what the maker calls it, such as "base" or "side 3"; unlike any other in its form
+ * @param corners indices into the form's corners, counter-clockwise seen from outside
+ * @param openings windows and holes, in the facet's own frame (see {@link FacetFrame})
+ * @param layers a decorative paper, or none
+ * @param site where the script made it
+ */
+public record Facet(
+    String name, List<Integer> corners, List<Opening> openings, List<FacetLayer> layers, Site site)
+    implements Serializable {
+
+  public Facet {
+    corners = List.copyOf(corners);
+    openings = List.copyOf(openings);
+    layers = List.copyOf(layers);
+    if (layers.size() > 1) {
+      throw new FormException("facet \"" + name + "\" can carry one layer only");
+    }
+  }
+
+  /** A plain facet, made by no script. */
+  public static Facet of(String name, List<Integer> corners) {
+    return new Facet(name, corners, List.of(), List.of(), Site.NONE);
+  }
+
+  /** A plain facet made at a place in a script. */
+  public static Facet of(String name, List<Integer> corners, Site site) {
+    return new Facet(name, corners, List.of(), List.of(), site);
+  }
+
+  public int size() {
+    return corners.size();
+  }
+
+  /** Corner by number, counted round and round. */
+  public int corner(int index) {
+    return corners.get(Math.floorMod(index, corners.size()));
+  }
+
+  Facet named(String newName) {
+    return new Facet(newName, corners, openings, layers, site);
+  }
+
+  Facet on(List<Integer> newCorners) {
+    return new Facet(name, newCorners, openings, layers, site);
+  }
+
+  Facet with(List<Opening> newOpenings) {
+    return new Facet(name, corners, newOpenings, layers, site);
+  }
+
+  Facet opened(Opening opening) {
+    List<Opening> all = new ArrayList<>(openings);
+    all.add(opening);
+    return with(all);
+  }
+
+  Facet layered(FacetLayer layer) {
+    return new Facet(name, corners, openings, List.of(layer), site);
+  }
+}

@@ -1,0 +1,334 @@
+package facetwright.form;
+
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.geom.Vec3;
+import facetwright.net.Opening;
+import facetwright.net.Site;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A polyhedral form that has passed its checks: every facet flat (to 0.001 mm) and simple, every
+ * edge shared by at most two facets that run it opposite ways, all facets hanging together, and a
+ * closed form's facets facing outward. Immutable; every change is a new form.
+ *
+ * <p>What is not checked: that facets don't pass through each other.
+ */
+public final class Form implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final List<Vec3> corners;
+  private final List<Facet> facets;
+  private final List<FormEdge> edges;
+
+  private Form(List<Vec3> corners, List<Facet> facets, List<FormEdge> edges) {
+    this.corners = List.copyOf(corners);
+    this.facets = List.copyOf(facets);
+    this.edges = List.copyOf(edges);
+  }
+
+  /**
+   * The form with these facets. Corners that no facet names are dropped; the facets of a closed
+   * form are turned where they face inward.
+   *
+   * @param corners in mm
+   * @throws FormException naming the facet that is wrong and what to do
+   */
+  public static Form of(List<Vec3> corners, List<Facet> facets) {
+    FormCheck.facets(corners, facets);
+    int[] number = new int[corners.size()];
+    Arrays.fill(number, -1);
+    List<Vec3> used = new ArrayList<>();
+    facets.stream()
+        .flatMap(f -> f.corners().stream())
+        .sorted()
+        .distinct()
+        .forEach(
+            c -> {
+              number[c] = used.size();
+              used.add(corners.get(c));
+            });
+    List<Facet> renumbered =
+        facets.stream().map(f -> f.on(f.corners().stream().map(c -> number[c]).toList())).toList();
+    Form form = new Form(used, renumbered, FormCheck.edges(renumbered));
+    if (!form.isClosed()) {
+      return form;
+    }
+    double volume = form.volume();
+    FormCheck.require(
+        Math.abs(volume) > 1e-9, "the form encloses no volume: move a facet off the others");
+    if (volume > 0) {
+      return form;
+    }
+    List<Facet> turned = renumbered.stream().map(f -> f.on(f.corners().reversed())).toList();
+    return new Form(used, turned, FormCheck.edges(turned));
+  }
+
+  public List<Vec3> corners() {
+    return corners;
+  }
+
+  public List<Facet> facets() {
+    return facets;
+  }
+
+  /** Every edge once, in the order in which facets name them first. */
+  public List<FormEdge> edges() {
+    return edges;
+  }
+
+  /**
+   * The number of the facet with this name.
+   *
+   * @throws FormException when there is none
+   */
+  public int facet(String name) {
+    for (int i = 0; i < facets.size(); i++) {
+      if (facets.get(i).name().equals(name)) {
+        return i;
+      }
+    }
+    throw new FormException(
+        "there is no facet \"" + name + "\"; the facets are " + FacetNames.listed(facets));
+  }
+
+  public boolean hasFacet(String name) {
+    return facets.stream().anyMatch(f -> f.name().equals(name));
+  }
+
+  /** The corners of a facet in space, counter-clockwise seen from outside. */
+  public List<Vec3> outline(int facet) {
+    return known(facet).corners().stream().map(corners::get).toList();
+  }
+
+  /** The flat frame of a facet. */
+  public FacetFrame frame(int facet) {
+    return FacetFrame.of(outline(facet));
+  }
+
+  /** The facet laid flat in its own frame, corner by corner. */
+  public Polygon2 flat(int facet) {
+    return frame(facet).flat(outline(facet));
+  }
+
+  /** Whether every edge belongs to two facets. */
+  public boolean isClosed() {
+    return edges.stream().noneMatch(FormEdge::isRim);
+  }
+
+  /** Whether it is closed and no corner lies outside the plane of any facet (to 0.001 mm). */
+  public boolean isConvex() {
+    return FormMeasure.isConvex(this);
+  }
+
+  /**
+   * The volume enclosed, in mm³, windows counted as closed; by the divergence theorem.
+   *
+   * @throws FormException when the form is open
+   */
+  public double volume() {
+    return FormMeasure.volume(this);
+  }
+
+  /** The area of all facets in mm², windows and holes not taken out. */
+  public double area() {
+    double area = 0;
+    for (int f = 0; f < facets.size(); f++) {
+      area += Newell.normal(outline(f)).length() / 2;
+    }
+    return area;
+  }
+
+  /** Centre of volume of a closed form, middle of the corners of an open one. */
+  public Vec3 centre() {
+    return FormMeasure.centre(this);
+  }
+
+  public double length(FormEdge edge) {
+    return corners.get(edge.from()).distance(corners.get(edge.to()));
+  }
+
+  /**
+   * The angle between the two facets of an edge, measured inside, in radians from 0 to 2π: under π
+   * at a convex edge.
+   *
+   * @throws FormException at the rim of an open form
+   */
+  public double dihedral(FormEdge edge) {
+    return Math.PI - FormMeasure.fold(this, edge);
+  }
+
+  /** The box around the form. */
+  public Bounds bounds() {
+    return Bounds.around(corners);
+  }
+
+  /** Cuts a window into a facet; the outline is given in the facet's frame, in mm. */
+  public Form withWindow(int facet, Polygon2 outline, Site site) {
+    return with(facet, known(facet).opened(new Opening.Window(outline, site)));
+  }
+
+  public Form withWindow(String facet, Polygon2 outline, Site site) {
+    return withWindow(facet(facet), outline, site);
+  }
+
+  /** Punches a hole into a facet; the centre is given in the facet's frame, in mm. */
+  public Form withHole(int facet, Vec2 centre, double diameter, Site site) {
+    FormCheck.require(
+        diameter > 0 && diameter <= 10_000,
+        "a hole's diameter is over 0 and up to 10 000 mm, not " + diameter);
+    return with(facet, known(facet).opened(new Opening.Hole(centre, diameter, site)));
+  }
+
+  public Form withHole(String facet, Vec2 centre, double diameter, Site site) {
+    return withHole(facet(facet), centre, diameter, site);
+  }
+
+  /**
+   * Cuts a window that leaves an even border of card inside the facet.
+   *
+   * @param border in mm, over 0 and small enough to leave a window
+   */
+  public Form withWindowInset(int facet, double border, Site site) {
+    return withWindow(facet, Inset.of(flat(facet), border, known(facet).name()), site);
+  }
+
+  public Form withWindowInset(String facet, double border, Site site) {
+    return withWindowInset(facet(facet), border, site);
+  }
+
+  /** Glues a decorative paper on a facet, in place of any it carries. */
+  public Form withLayer(int facet, double reveal, String paper, Site site) {
+    return with(facet, known(facet).layered(new FacetLayer(reveal, paper, site)));
+  }
+
+  public Form withLayer(String facet, double reveal, String paper, Site site) {
+    return withLayer(facet(facet), reveal, paper, site);
+  }
+
+  /** Names all facets anew, in their order. */
+  public Form withFacetNames(List<String> names) {
+    FormCheck.require(
+        names.size() == facets.size(),
+        "the form has " + facets.size() + " facets, but " + names.size() + " names are given");
+    List<Facet> named = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      named.add(facets.get(i).named(names.get(i)));
+    }
+    return of(corners, named);
+  }
+
+  /** Takes a facet away: an open-topped box is a box without its top. */
+  public Form withoutFacet(int facet) {
+    known(facet);
+    FormCheck.require(facets.size() > 1, "the last facet can't be taken away");
+    List<Facet> rest = new ArrayList<>(facets);
+    rest.remove(facet);
+    return of(corners, rest);
+  }
+
+  public Form withoutFacet(String facet) {
+    return withoutFacet(facet(facet));
+  }
+
+  /**
+   * Planes every edge off so that each facet loses a margin of this width along its sides; the new
+   * facets are named "edge 1", …. Convex forms only.
+   *
+   * @param amount in mm
+   */
+  public Form bevelEdges(double amount) {
+    return Bevel.edges(this, amount);
+  }
+
+  /**
+   * Cuts every corner off through the points at a distance along its edges; the new facets are
+   * named "corner 1", …. At half an edge the cuts meet and the edge is gone.
+   *
+   * @param distance in mm, at most half the shortest edge
+   */
+  public Form bevelCorners(double distance) {
+    return Bevel.corners(this, distance);
+  }
+
+  /**
+   * Cuts along a plane and takes away what lies on the side its normal points to; the facet that
+   * closes the cut is named "cut".
+   *
+   * @param on a point of the plane, in mm
+   */
+  public Form cut(Vec3 on, Vec3 normal) {
+    return PlaneCut.under(this, on, normal);
+  }
+
+  /** Raises a facet to a point over its centre, in mm; under 0 sinks it. Sides "name 1", …. */
+  public Form raise(int facet, double height) {
+    known(facet);
+    return Reshape.raised(this, facet, height);
+  }
+
+  public Form raise(String facet, double height) {
+    return raise(facet(facet), height);
+  }
+
+  /**
+   * Turns "top" against "base" about the axis through the base's centre, counter-clockwise from
+   * above; what stands between turns in proportion to its height. Facets that would warp are split
+   * along their shorter diagonal into "name a" and "name b".
+   */
+  public Form twist(double degrees) {
+    return Reshape.twisted(this, degrees);
+  }
+
+  /**
+   * Puts another form on a facet. The two facets that meet must be alike; they merge away.
+   *
+   * @param facet the facet of this form
+   * @param other the form put on it
+   * @param foot the facet of the other form that comes to lie on it
+   * @param turn which of the fitting ways round to take, 0 the first
+   */
+  public Form stack(String facet, Form other, String foot, int turn) {
+    return Stacking.of(this, facet(facet), other, other.facet(foot), turn);
+  }
+
+  /** Puts another form with its base on the top of this one. */
+  public Form stack(Form other) {
+    return stack("top", other, "base", 0);
+  }
+
+  /**
+   * Swaps corners and facets: the polar dual about the centre, its sphere as far out as the edges
+   * on average. Convex forms only.
+   */
+  public Form dual() {
+    return Reshape.dual(this);
+  }
+
+  /** Larger or smaller, windows and holes alike; reveals keep their width. */
+  public Form scaled(double factor) {
+    return Reshape.scaled(this, factor);
+  }
+
+  /** Scaled so that the shortest edge has this length in mm. */
+  public Form scaledTo(double edge) {
+    Limits.length("the edge", edge);
+    return scaled(edge / edges.stream().mapToDouble(this::length).min().orElseThrow());
+  }
+
+  private Form with(int index, Facet facet) {
+    List<Facet> all = new ArrayList<>(facets);
+    all.set(index, facet);
+    return of(corners, all);
+  }
+
+  private Facet known(int facet) {
+    FormCheck.require(
+        facet >= 0 && facet < facets.size(),
+        "there is no facet number " + facet + ": they run from 0 to " + (facets.size() - 1));
+    return facets.get(facet);
+  }
+}

@@ -1,0 +1,179 @@
+package facetwright.form;
+
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec3;
+import facetwright.net.Opening;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.locationtech.jts.geom.Polygon;
+
+/** What every {@link Form} has passed, checked once. */
+final class FormCheck {
+  /** How far a facet may leave its plane, in mm. */
+  static final LengthTolerance FLAT = new LengthTolerance(1e-3);
+
+  private static final int MOST_FACETS = 5000;
+
+  private FormCheck() {}
+
+  static void facets(List<Vec3> corners, List<Facet> facets) {
+    require(!facets.isEmpty(), "a form needs at least one facet");
+    require(
+        facets.size() <= MOST_FACETS,
+        "a form may have at most " + MOST_FACETS + " facets, not " + facets.size());
+    Set<String> names = new HashSet<>();
+    for (Facet facet : facets) {
+      require(!facet.name().isBlank(), "every facet needs a name");
+      require(
+          names.add(facet.name()),
+          "two facets are named \"" + facet.name() + "\": give each its own name");
+      facet(corners, facet);
+    }
+  }
+
+  private static void facet(List<Vec3> corners, Facet facet) {
+    String who = "facet \"" + facet.name() + "\" ";
+    for (int c : facet.corners()) {
+      require(
+          c >= 0 && c < corners.size(),
+          who + "names corner " + c + ", but corners run from 0 to " + (corners.size() - 1));
+    }
+    require(facet.size() >= 3, who + "needs at least three corners");
+    require(
+        new HashSet<>(facet.corners()).size() == facet.size(),
+        who + "names a corner twice: list each once");
+    List<Vec3> outline = facet.corners().stream().map(corners::get).toList();
+    for (int i = 0; i < outline.size(); i++) {
+      require(
+          !LengthTolerance.FINE.same(outline.get(i), outline.get((i + 1) % outline.size())),
+          who + "has two corners at one place: leave one out");
+    }
+    require(
+        Newell.normal(outline).length() > LengthTolerance.FINE.mm(),
+        who + "has no area: move its corners off the line");
+    double warp = Newell.warp(outline);
+    require(
+        warp <= FLAT.mm(),
+        String.format(
+            Locale.ROOT,
+            "%sis not flat, its corners leave its plane by %.4g mm: split it into triangles or"
+                + " move a corner",
+            who,
+            warp));
+    FacetFrame frame = FacetFrame.of(outline);
+    Polygon2 flat = frame.flat(outline);
+    require(flat.isSimple(), who + "crosses itself: list its corners in order round it");
+    openings(facet, flat);
+  }
+
+  private static void openings(Facet facet, Polygon2 flat) {
+    if (facet.openings().isEmpty()) {
+      return;
+    }
+    Polygon card = Planar.polygon(flat);
+    List<Polygon> cuts = new ArrayList<>();
+    for (Opening opening : facet.openings()) {
+      Polygon cut = Planar.polygon(opening.outline());
+      String which =
+          (opening instanceof Opening.Hole ? "a hole" : "a window")
+              + " in facet \""
+              + facet.name()
+              + "\" ";
+      require(cut.isValid(), which + "crosses itself: list its corners in order round it");
+      require(
+          card.contains(cut) && !card.getBoundary().intersects(cut),
+          which + "reaches over the edge: make it smaller or move it inward");
+      require(
+          cuts.stream().noneMatch(cut::intersects),
+          which + "runs into another: make it smaller or move it");
+      cuts.add(cut);
+    }
+  }
+
+  /** The edges of facets that hang together. */
+  static List<FormEdge> edges(List<Facet> facets) {
+    List<FormEdge> edges = looseEdges(facets);
+    hangTogether(facets, edges);
+    return edges;
+  }
+
+  /** The edges, in the order in which facets name them first. */
+  static List<FormEdge> looseEdges(List<Facet> facets) {
+    Map<Long, Integer> open = new HashMap<>();
+    Map<Long, Integer> taken = new HashMap<>();
+    List<FormEdge> edges = new ArrayList<>();
+    for (int f = 0; f < facets.size(); f++) {
+      Facet facet = facets.get(f);
+      for (int s = 0; s < facet.size(); s++) {
+        int from = facet.corner(s);
+        int to = facet.corner(s + 1);
+        Integer same = taken.put(key(from, to), f);
+        if (same != null) {
+          throw new FormException(
+              "facets \""
+                  + facets.get(same).name()
+                  + "\" and \""
+                  + facet.name()
+                  + "\" run their shared edge the same way: list the corners of both"
+                  + " counter-clockwise seen from outside, and let at most two facets share an"
+                  + " edge");
+        }
+        Integer mate = open.get(key(to, from));
+        if (mate == null) {
+          open.put(key(from, to), edges.size());
+          edges.add(new FormEdge(from, to, f, s, FormEdge.NONE, FormEdge.NONE));
+        } else {
+          FormEdge e = edges.get(mate);
+          edges.set(mate, new FormEdge(e.from(), e.to(), e.left(), e.leftSide(), f, s));
+        }
+      }
+    }
+    return edges;
+  }
+
+  private static void hangTogether(List<Facet> facets, List<FormEdge> edges) {
+    int[] group = new int[facets.size()];
+    Arrays.setAll(group, i -> i);
+    for (FormEdge e : edges) {
+      if (!e.isRim()) {
+        group[root(group, e.left())] = root(group, e.right());
+      }
+    }
+    for (int f = 1; f < facets.size(); f++) {
+      require(
+          root(group, f) == root(group, 0),
+          "facet \""
+              + facets.get(f).name()
+              + "\" shares no chain of edges with \""
+              + facets.getFirst().name()
+              + "\": join them, or make two forms");
+    }
+  }
+
+  private static int root(int[] group, int i) {
+    int at = i;
+    while (group[at] != at) {
+      group[at] = group[group[at]];
+      at = group[at];
+    }
+    return at;
+  }
+
+  private static long key(int from, int to) {
+    return ((long) from << 32) | to;
+  }
+
+  static void require(boolean holds, String message) {
+    if (!holds) {
+      throw new FormException(message);
+    }
+  }
+}

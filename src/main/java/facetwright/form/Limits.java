@@ -1,0 +1,29 @@
+package facetwright.form;
+
+import java.util.Locale;
+
+/** The ranges within which a form can be asked for. */
+final class Limits {
+  static final double LONGEST = 10_000;
+  static final int FEWEST_SIDES = 3;
+  static final int MOST_SIDES = 64;
+
+  private Limits() {}
+
+  static void sides(int sides) {
+    FormCheck.require(
+        sides >= FEWEST_SIDES && sides <= MOST_SIDES,
+        "the number of sides lies in " + FEWEST_SIDES + " to " + MOST_SIDES + ", not " + sides);
+  }
+
+  static void length(String what, double mm) {
+    FormCheck.require(
+        mm > 0 && mm <= LONGEST, what + " is over 0 and up to 10 000 mm, not " + plain(mm));
+  }
+
+  static String plain(double number) {
+    return number == Math.rint(number) && Math.abs(number) < 1e15
+        ? String.format(Locale.ROOT, "%.0f", number)
+        : String.format(Locale.ROOT, "%.4g", number);
+  }
+}
