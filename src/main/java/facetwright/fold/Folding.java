@@ -93,16 +93,15 @@ public final class Folding {
     for (int p = 0; p < poses.size(); p++) {
       rootPoses.add(poses.get(roots.get(piece[p])));
     }
-    return new FoldPath(
-        tree, tabs.angles(), rootPoses, form(tree, poses, tabs.open() == 0, measures));
+    return new FoldPath(tree, tabs.angles(), rootPoses, form(tree, tabs, poses, measures));
   }
 
-  private FoldedForm form(FoldTree tree, List<Motion3> poses, boolean solved, Measures measures) {
-    if (!solved) {
+  private FoldedForm form(FoldTree tree, GluedTabs tabs, List<Motion3> poses, Measures measures) {
+    if (tabs.open() > 0) {
       return new FoldedForm(poses, List.of(), Closure.NOT_SOLVED, 0, measures);
     }
     List<JoinGap> gaps = Gaps.of(net, poses);
-    List<ScoreGap> tears = Gaps.tears(net, poses, tree.loops());
+    List<ScoreGap> tears = Gaps.tears(net, poses, tree.loops(), tabs.angles());
     boolean closes =
         gaps.stream().allMatch(g -> g.mm() <= tolerance.mm())
             && tears.stream().allMatch(g -> g.mm() <= tolerance.mm());

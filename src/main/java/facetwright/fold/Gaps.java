@@ -31,13 +31,29 @@ final class Gaps {
     return gaps;
   }
 
-  static List<ScoreGap> tears(Net net, List<Motion3> poses, List<Integer> loops) {
+  static List<ScoreGap> tears(
+      Net net, List<Motion3> poses, List<Integer> loops, ScoreAngles angles) {
     List<ScoreGap> tears = new ArrayList<>();
     for (int s : loops) {
       Score score = net.scores().get(s);
-      tears.add(new ScoreGap(s, seam(net, poses, score.a(), score.b())));
+      double miss =
+          angles.isKnown(s)
+              ? strays(net, poses, s, angles.foldBy(s))
+              : seam(net, poses, score.a(), score.b());
+      tears.add(new ScoreGap(s, miss));
     }
     return tears;
+  }
+
+  /** How far the panel across stands from where this score alone would take it. */
+  private static double strays(Net net, List<Motion3> poses, int score, double angle) {
+    int staying = net.scores().get(score).a().panel();
+    int across = net.scores().get(score).b().panel();
+    Motion3 wanted = FoldTree.turn(net, score, staying, angle).then(poses.get(staying));
+    return net.panels().get(across).outline().corners().stream()
+        .mapToDouble(c -> wanted.apply(c).distance(poses.get(across).apply(c)))
+        .max()
+        .orElse(0);
   }
 
   /** Start on end and end on start: the larger distance. */

@@ -7,6 +7,7 @@ import java.io.Serializable;
  * the given fold angles do not agree with each other.
  *
  * @param score index of the score in its net
- * @param mm the larger distance between the two ends of its sides
+ * @param mm how far the corners of the panel across it stand from where this score alone would take
+ *     them; where its angle is not known, how far the ends of its two sides are apart
  */
 public record ScoreGap(int score, double mm) implements Serializable {}

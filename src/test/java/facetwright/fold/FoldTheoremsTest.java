@@ -1,0 +1,161 @@
+package facetwright.fold;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import facetwright.geom.Vec2;
+import facetwright.net.FoldAngle;
+import facetwright.net.Join;
+import facetwright.net.Net;
+import facetwright.net.NetDraft;
+import facetwright.net.PanelDraft;
+import facetwright.net.PanelRole;
+import facetwright.net.Sense;
+import facetwright.net.Site;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Worked examples of folding theorems; each source is named in the data, most from memory. */
+class FoldTheoremsTest {
+  private static final double REACH = 100;
+
+  static List<JsonNode> examples(String id) {
+    List<JsonNode> found = new ArrayList<>();
+    for (JsonNode theorem : Solid.json("/reference/fold-theorems.json").get("theorems")) {
+      if (theorem.get("id").asText().equals(id)) {
+        theorem.get("examples").forEach(found::add);
+      }
+    }
+    return found;
+  }
+
+  private static List<Double> numbers(JsonNode array) {
+    List<Double> all = new ArrayList<>();
+    array.forEach(n -> all.add(n.asDouble()));
+    return all;
+  }
+
+  /** Sectors round the origin, scored at the given directions, folded by signed angles. */
+  private static Net fan(List<Double> directions, List<Double> angles) {
+    NetDraft draft = new NetDraft();
+    int n = directions.size();
+    List<PanelDraft> sectors = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      double from = Math.toRadians(directions.get(i));
+      double to = Math.toRadians(directions.get((i + 1) % n)) + (i + 1 == n ? 2 * Math.PI : 0);
+      List<Vec2> corners =
+          List.of(
+              Vec2.ZERO,
+              Vec2.polar(REACH, from),
+              Vec2.polar(REACH, (from + to) / 2),
+              Vec2.polar(REACH, to));
+      sectors.add(draft.panel("sector " + i, PanelRole.FACET, corners, Site.NONE));
+    }
+    for (int i = 0; i < n; i++) {
+      // The score at direction i lies between the sector before it and the sector after it.
+      double angle = angles.get(i);
+      draft.score(
+          sectors.get((i + n - 1) % n).edge(3),
+          sectors.get(i).edge(0),
+          angle < 0 ? Sense.MOUNTAIN : Sense.VALLEY,
+          FoldAngle.degrees(Math.abs(angle)),
+          Site.NONE);
+    }
+    return draft.build();
+  }
+
+  static Stream<JsonNode> closures() {
+    return examples("belcastro-hull").stream();
+  }
+
+  /**
+   * S.-M. Belcastro and T. C. Hull, Linear Algebra Appl. 348 (2002) 273-282: angles round a corner
+   * go together just when the product of the turns is the identity.
+   */
+  @ParameterizedTest
+  @MethodSource("closures")
+  void productOfTurnsDecidesWhetherACornerTears(JsonNode example) {
+    Net net =
+        fan(numbers(example.get("creaseDirectionsDeg")), numbers(example.get("foldAnglesDeg")));
+    FoldedForm form = Folding.fold(net);
+    boolean closes = example.get("closes").asBoolean();
+    assertThat(form.closure()).isEqualTo(closes ? Closure.CLOSES : Closure.OPEN);
+    assertThat(form.gap() < 1e-9 * REACH).isEqualTo(closes);
+    assertThat(Vertices.of(net, form).stream().filter(Vertices.Vertex::interior))
+        .singleElement()
+        .satisfies(v -> assertThat(v.angleSum()).isCloseTo(360, within(1e-9)));
+  }
+
+  static Stream<JsonNode> modes() {
+    return examples("huffman-degree4-flat-foldable").stream();
+  }
+
+  /** D. A. Huffman, Curvature and creases, IEEE Trans. Computers C-25 (1976) 1010-1019. */
+  @ParameterizedTest
+  @MethodSource("modes")
+  void flatFoldableCornersOfFourScoresFollowTheHalfAngleLaw(JsonNode example) {
+    for (JsonNode mode : example.get("modes")) {
+      Net net =
+          fan(numbers(example.get("creaseDirectionsDeg")), numbers(mode.get("foldAnglesDeg")));
+      assertThat(Folding.fold(net).gap()).isLessThan(1e-9 * REACH);
+    }
+  }
+
+  static Stream<JsonNode> corners() {
+    return examples("degree3-spherical-cosines").stream();
+  }
+
+  /** Spherical law of cosines: I. Todhunter, Spherical Trigonometry (1886), art. 37. */
+  @ParameterizedTest
+  @MethodSource("corners")
+  void cornersOfThreeFacesCloseAtTheSphericalAngles(JsonNode example) {
+    List<Double> faces = numbers(example.get("faceAnglesDeg"));
+    List<Double> dihedrals = numbers(example.get("dihedralAtEdgeOppositeFaceDeg"));
+    NetDraft draft = new NetDraft();
+    List<PanelDraft> panels = new ArrayList<>();
+    double at = 0;
+    for (double face : faces) {
+      double to = at + Math.toRadians(face);
+      List<Vec2> corners =
+          List.of(
+              Vec2.ZERO,
+              Vec2.polar(REACH, at),
+              Vec2.polar(REACH, (at + to) / 2),
+              Vec2.polar(REACH, to));
+      panels.add(draft.panel("face", PanelRole.FACET, corners, Site.NONE));
+      at = to;
+    }
+    // Between faces 0 and 1 the dihedral angle is the one opposite face 2, and so on.
+    for (int i = 0; i < 2; i++) {
+      draft.score(
+          panels.get(i).edge(3),
+          panels.get(i + 1).edge(0),
+          Sense.MOUNTAIN,
+          FoldAngle.degrees(180 - dihedrals.get((i + 2) % 3)),
+          Site.NONE);
+    }
+    draft.seam(panels.get(2).edge(3), panels.get(0).edge(0), null, Site.NONE);
+    Net net = draft.build();
+    FoldedForm form = Folding.fold(net);
+    assertThat(form.gap()).isLessThan(1e-9 * REACH);
+    assertThat(
+            Dihedrals.between(net, form, net.scores().getFirst().a(), net.scores().getFirst().b()))
+        .isCloseTo(dihedrals.get(2), within(1e-9));
+    Join.Seam seam = (Join.Seam) net.joins().getFirst();
+    assertThat(Dihedrals.between(net, form, seam.a(), seam.b()))
+        .isCloseTo(dihedrals.get(1), within(1e-7));
+    assertThat(Vertices.of(net, form).stream().filter(Vertices.Vertex::closed))
+        .singleElement()
+        .satisfies(
+            v -> {
+              assertThat(v.defect())
+                  .isCloseTo(360 - faces.stream().mapToDouble(f -> f).sum(), within(1e-9));
+              assertThat(v.interior()).isFalse();
+              assertThat(v.corners()).hasSize(3);
+            });
+  }
+}
