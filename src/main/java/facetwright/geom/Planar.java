@@ -8,9 +8,14 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /** The one door to the plane-geometry library: sure signs, and our outlines as its polygons. */
 public final class Planar {
+  /** How far a corner may reach, in border widths, before it is cut off. */
+  private static final double MITRE_LIMIT = 10;
+
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   private Planar() {}
@@ -30,6 +35,19 @@ public final class Planar {
   public static Polygon polygon(Polygon2 outline, List<Polygon2> openings) {
     return FACTORY.createPolygon(
         ring(outline), openings.stream().map(Planar::ring).toArray(LinearRing[]::new));
+  }
+
+  /**
+   * What is left of an outline when a border of this width is taken off all round: one or more
+   * outlines with sharp corners, none when the border takes all.
+   *
+   * @param by 0 or more, in mm
+   */
+  public static List<Polygon2> inset(Polygon2 outline, double by) {
+    BufferParameters sharp = new BufferParameters();
+    sharp.setJoinStyle(BufferParameters.JOIN_MITRE);
+    sharp.setMitreLimit(MITRE_LIMIT);
+    return outlines(BufferOp.bufferOp(polygon(outline), -by, sharp));
   }
 
   /** Area that two outlines share, in mm². */

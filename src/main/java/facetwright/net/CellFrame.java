@@ -1,0 +1,28 @@
+package facetwright.net;
+
+import facetwright.geom.Vec2;
+import java.util.List;
+
+/** Where a cell of a wrap lies. */
+record CellFrame(Vec2 low, Vec2 highCorner) {
+  double width() {
+    return highCorner.x() - low.x();
+  }
+
+  double height() {
+    return highCorner.y() - low.y();
+  }
+
+  Vec2 lowerRight() {
+    return new Vec2(highCorner.x(), low.y());
+  }
+
+  Vec2 upperLeft() {
+    return new Vec2(low.x(), highCorner.y());
+  }
+
+  /** Counter-clockwise from the lower left. */
+  List<Vec2> corners() {
+    return List.of(low, lowerRight(), highCorner, upperLeft());
+  }
+}
