@@ -1,0 +1,114 @@
+package facetwright.draw;
+
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Straight cuts made into as few strokes as possible. What two cuts share is cut once: a part of a
+ * segment that lies on an earlier one, to 1e-6 mm, is left out.
+ */
+final class CutLines {
+  private static final LengthTolerance TOLERANCE = LengthTolerance.FINE;
+  private static final double GRID = 1e-5;
+
+  private CutLines() {}
+
+  static List<Mark> of(List<Segment2> cuts, LineKind kind) {
+    return chained(once(cuts), kind);
+  }
+
+  /** The segments, each place of the plane covered once. */
+  static List<Segment2> once(List<Segment2> cuts) {
+    List<Segment2> kept = new ArrayList<>();
+    for (Segment2 cut : cuts) {
+      List<Segment2> rest = List.of(cut);
+      for (Segment2 earlier : kept) {
+        List<Segment2> left = new ArrayList<>();
+        rest.forEach(part -> left.addAll(without(part, earlier)));
+        rest = left;
+      }
+      kept.addAll(rest);
+    }
+    return kept;
+  }
+
+  private static List<Segment2> without(Segment2 part, Segment2 earlier) {
+    double length = part.length();
+    if (length <= TOLERANCE.mm()) {
+      return List.of();
+    }
+    Vec2 along = part.direction();
+    Vec2 a = earlier.from().minus(part.from());
+    Vec2 b = earlier.to().minus(part.from());
+    if (Math.abs(along.cross(a)) > TOLERANCE.mm() || Math.abs(along.cross(b)) > TOLERANCE.mm()) {
+      return List.of(part);
+    }
+    double from = Math.max(0, Math.min(along.dot(a), along.dot(b)));
+    double to = Math.min(length, Math.max(along.dot(a), along.dot(b)));
+    if (to - from <= TOLERANCE.mm()) {
+      return List.of(part);
+    }
+    List<Segment2> left = new ArrayList<>();
+    if (from > TOLERANCE.mm()) {
+      left.add(new Segment2(part.from(), part.from().toward(part.to(), from / length)));
+    }
+    if (length - to > TOLERANCE.mm()) {
+      left.add(new Segment2(part.from().toward(part.to(), to / length), part.to()));
+    }
+    return left;
+  }
+
+  private record Place(long x, long y) {
+    static Place of(Vec2 p) {
+      return new Place(Math.round(p.x() / GRID), Math.round(p.y() / GRID));
+    }
+  }
+
+  /** Segments that meet two at a place become one stroke. */
+  private static List<Mark> chained(List<Segment2> segments, LineKind kind) {
+    Map<Place, List<Integer>> at = new LinkedHashMap<>();
+    for (int i = 0; i < segments.size(); i++) {
+      for (Vec2 end : List.of(segments.get(i).from(), segments.get(i).to())) {
+        at.computeIfAbsent(Place.of(end), _ -> new ArrayList<>()).add(i);
+      }
+    }
+    boolean[] used = new boolean[segments.size()];
+    List<Mark> strokes = new ArrayList<>();
+    for (int i = 0; i < segments.size(); i++) {
+      if (used[i]) {
+        continue;
+      }
+      used[i] = true;
+      List<Vec2> points = new ArrayList<>(List.of(segments.get(i).from(), segments.get(i).to()));
+      extend(points, segments, at, used);
+      List<Vec2> backward = new ArrayList<>(points.reversed());
+      extend(backward, segments, at, used);
+      points = new ArrayList<>(backward.reversed());
+      boolean closed =
+          points.size() > 3 && Place.of(points.getFirst()).equals(Place.of(points.getLast()));
+      strokes.add(
+          new Mark.Stroke(closed ? points.subList(0, points.size() - 1) : points, closed, kind));
+    }
+    return strokes;
+  }
+
+  private static void extend(
+      List<Vec2> points, List<Segment2> segments, Map<Place, List<Integer>> at, boolean[] used) {
+    while (true) {
+      Place end = Place.of(points.getLast());
+      List<Integer> here = at.get(end);
+      int next = here.stream().filter(i -> !used[i]).findFirst().orElse(-1);
+      if (here.size() != 2 || next < 0) {
+        return;
+      }
+      used[next] = true;
+      Segment2 s = segments.get(next);
+      points.add(Place.of(s.from()).equals(end) ? s.to() : s.from());
+    }
+  }
+}

@@ -1,0 +1,28 @@
+package facetwright.draw;
+
+/** What a filled area means. Tints are opaque: laid on white paper beforehand. */
+@SuppressWarnings("ImmutableEnumChecker") // Ink is a record of one number.
+public enum FillKind {
+  /** Card, where a drawing shows the sheet it is cut from. */
+  CARD("card", new Ink(0xFCFAF5)),
+  GLUE("glued", Ink.OCHRE.tint(0.12)),
+  LAYER("layered", Ink.RUST.tint(0.14)),
+  WINDOW("window", new Ink(0xDCEBF5));
+
+  private final String id;
+  private final Ink ink;
+
+  FillKind(String id, Ink ink) {
+    this.id = id;
+    this.ink = ink;
+  }
+
+  /** A short name without blanks, for layers and groups of a file. */
+  public String id() {
+    return id;
+  }
+
+  public Ink ink() {
+    return ink;
+  }
+}

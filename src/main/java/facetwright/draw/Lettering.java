@@ -1,0 +1,131 @@
+package facetwright.draw;
+
+import facetwright.draw.Mark.Weight;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/**
+ * The typeface of every page and how wide its text runs. Its figures all have one width. It holds
+ * Latin, Greek and Cyrillic letters, fractions and dashes; what it lacks is written as "?".
+ */
+public final class Lettering {
+  /** Text on paper is never smaller, in points. */
+  public static final double SMALLEST_PT = 8;
+
+  /** Height of capitals and figures, as part of the size. */
+  public static final double CAP_HEIGHT = 0.72;
+
+  /** How far letters reach below the base line, as part of the size. */
+  public static final double DESCENT = 0.213;
+
+  private static final double POINT_MM = 25.4 / 72;
+  private static final Face REGULAR = Face.load("/fonts/FacetwrightSans-Regular.ttf");
+  private static final Face BOLD = Face.load("/fonts/FacetwrightSans-Bold.ttf");
+
+  private Lettering() {}
+
+  private static final class Face {
+    private final byte[] file;
+    private final TrueTypeFont font;
+    private final CmapLookup glyphs;
+    private final double unitsPerEm;
+
+    private Face(byte[] file) throws IOException {
+      this.file = file;
+      this.font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+      this.glyphs = font.getUnicodeCmapLookup();
+      this.unitsPerEm = font.getUnitsPerEm();
+    }
+
+    static Face load(String name) {
+      try (InputStream in = Lettering.class.getResourceAsStream(name)) {
+        if (in == null) {
+          throw new IllegalStateException("the font " + name + " is missing from the program");
+        }
+        return new Face(in.readAllBytes());
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+
+    boolean has(int character) {
+      return glyphs.getGlyphId(character) != 0;
+    }
+
+    synchronized double advance(int character) {
+      try {
+        return font.getAdvanceWidth(glyphs.getGlyphId(character)) / unitsPerEm;
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+
+  private static Face face(Weight weight) {
+    return weight == Weight.BOLD ? BOLD : REGULAR;
+  }
+
+  /** The TrueType file of this weight. */
+  public static byte[] file(Weight weight) {
+    return face(weight).file.clone();
+  }
+
+  /** A type size given in points (1/72 in), in mm. */
+  public static double pt(double points) {
+    return points * POINT_MM;
+  }
+
+  /** How far the text runs, in mm, at a type size in mm. */
+  public static double width(String text, Weight weight, double size) {
+    return printable(text).codePoints().mapToDouble(c -> face(weight).advance(c)).sum() * size;
+  }
+
+  /** The text with blanks for control characters and "?" for what the typeface lacks. */
+  public static String printable(String text) {
+    StringBuilder out = new StringBuilder();
+    Normalizer.normalize(text, Normalizer.Form.NFC)
+        .codePoints()
+        .map(c -> Character.isWhitespace(c) || Character.isISOControl(c) ? ' ' : c)
+        .map(c -> REGULAR.has(c) && BOLD.has(c) ? c : '?')
+        .forEach(out::appendCodePoint);
+    return out.toString();
+  }
+
+  /**
+   * The text broken into lines that run no wider than this; a word too wide for a line is broken
+   * too.
+   */
+  public static List<String> wrap(String text, Weight weight, double size, double width) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : printable(text).strip().split(" +")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (width(longer, weight, size) <= width) {
+        line = longer;
+        continue;
+      }
+      if (!line.isEmpty()) {
+        lines.add(line);
+      }
+      line = word;
+      while (width(line, weight, size) > width && line.length() > 1) {
+        int keep = line.length() - 1;
+        while (keep > 1 && width(line.substring(0, keep), weight, size) > width) {
+          keep--;
+        }
+        lines.add(line.substring(0, keep));
+        line = line.substring(keep);
+      }
+    }
+    lines.add(line);
+    return List.copyOf(lines);
+  }
+}

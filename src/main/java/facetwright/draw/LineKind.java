@@ -1,0 +1,60 @@
+package facetwright.draw;
+
+import java.util.List;
+
+/**
+ * What a line means, and with it how it looks. This is the one place that fixes widths, dashes and
+ * inks. Dashed for valley and dash-dot for mountain: from memory, the habit of folding diagrams.
+ */
+// The fields are unmodifiable; the checker cannot see it of a list and of a record without its
+// mark.
+@SuppressWarnings("ImmutableEnumChecker")
+public enum LineKind {
+  GLUE("glue", "glued area", Ink.OCHRE, 0.13, List.of()),
+  LAYER("layer", "edge of a layer", Ink.RUST, 0.2, List.of(8.0, 0.8)),
+  GUIDE("guide", "ruler and guide", Ink.BLACK, 0.2, List.of()),
+  TICK("tick", "tick", Ink.OCHRE, 0.2, List.of()),
+  VALLEY("valley", "valley: the crest points away from you", Ink.PLUM, 0.35, List.of(3.0, 1.6)),
+  MOUNTAIN(
+      "mountain", "mountain: the crest points at you", Ink.TEAL, 0.35, List.of(5.0, 1.3, 0.5, 1.3)),
+  PERFORATION("perforation", "perforation", Ink.BLACK, 0.45, List.of(0.45, 1.15)),
+  CUT("cut", "cut", Ink.BLACK, 0.35, List.of());
+
+  private final String id;
+  private final String label;
+  private final Ink ink;
+  private final double width;
+  private final List<Double> dashes;
+
+  LineKind(String id, String label, Ink ink, double width, List<Double> dashes) {
+    this.id = id;
+    this.label = label;
+    this.ink = ink;
+    this.width = width;
+    this.dashes = dashes;
+  }
+
+  /** A short name without blanks, for layers and groups of a file. */
+  public String id() {
+    return id;
+  }
+
+  /** What a legend says. */
+  public String label() {
+    return label;
+  }
+
+  public Ink ink() {
+    return ink;
+  }
+
+  /** In mm. */
+  public double width() {
+    return width;
+  }
+
+  /** Lengths of dash and gap in turn, in mm; empty for a solid line. */
+  public List<Double> dashes() {
+    return dashes;
+  }
+}

@@ -1,0 +1,102 @@
+package facetwright.draw;
+
+import facetwright.geom.Motion2;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import java.util.List;
+
+/** One thing on a page, in mm. */
+public sealed interface Mark {
+  /** The same mark, turned and shifted. */
+  Mark moved(Motion2 motion);
+
+  /**
+   * A line of straight parts.
+   *
+   * @param points at least two
+   * @param closed whether it returns to its first point
+   */
+  record Stroke(List<Vec2> points, boolean closed, LineKind kind) implements Mark {
+    /**
+     * @throws IllegalArgumentException when there are fewer than two points
+     */
+    public Stroke {
+      points = List.copyOf(points);
+      if (points.size() < 2) {
+        throw new IllegalArgumentException("a stroke needs at least two points");
+      }
+    }
+
+    public static Stroke line(Vec2 from, Vec2 to, LineKind kind) {
+      return new Stroke(List.of(from, to), false, kind);
+    }
+
+    public static Stroke around(Polygon2 outline, LineKind kind) {
+      return new Stroke(outline.corners(), true, kind);
+    }
+
+    @Override
+    public Stroke moved(Motion2 motion) {
+      return new Stroke(points.stream().map(motion::apply).toList(), closed, kind);
+    }
+  }
+
+  /** A true circle. */
+  record Circle(Vec2 centre, double radius, LineKind kind) implements Mark {
+    @Override
+    public Circle moved(Motion2 motion) {
+      return new Circle(motion.apply(centre), radius, kind);
+    }
+  }
+
+  /**
+   * A filled area.
+   *
+   * @param rings what an odd number of them encloses is filled
+   */
+  record Fill(List<Polygon2> rings, FillKind kind) implements Mark {
+    public Fill {
+      rings = List.copyOf(rings);
+    }
+
+    @Override
+    public Fill moved(Motion2 motion) {
+      return new Fill(rings.stream().map(motion::apply).toList(), kind);
+    }
+  }
+
+  /**
+   * One line of text.
+   *
+   * @param at where its base line starts, has its middle or ends, by the anchor
+   * @param size of the type in mm, see {@link Lettering#pt}
+   * @param angle of the base line in degrees, counter-clockwise
+   * @param content printable text, see {@link Lettering#printable}
+   */
+  record Text(
+      Vec2 at, double size, double angle, Anchor anchor, Weight weight, Ink ink, String content)
+      implements Mark {
+    public double width() {
+      return Lettering.width(content, weight, size);
+    }
+
+    @Override
+    public Text moved(Motion2 motion) {
+      double turn = Math.toDegrees(Math.atan2(motion.sin(), motion.cos()));
+      return new Text(motion.apply(at), size, angle + turn, anchor, weight, ink, content);
+    }
+  }
+
+  /** Which part of a line of text stands at its place. */
+  enum Anchor {
+    START,
+    MIDDLE,
+    END
+  }
+
+  /** How heavy the type is. */
+  enum Weight {
+    REGULAR,
+    BOLD
+  }
+}

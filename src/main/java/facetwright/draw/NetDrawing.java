@@ -1,0 +1,211 @@
+package facetwright.draw;
+
+import facetwright.draw.Mark.Circle;
+import facetwright.draw.Mark.Fill;
+import facetwright.draw.Mark.Stroke;
+import facetwright.geom.Box2;
+import facetwright.geom.Motion2;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import facetwright.net.EdgeRef;
+import facetwright.net.Join;
+import facetwright.net.Laid;
+import facetwright.net.Layer;
+import facetwright.net.Net;
+import facetwright.net.Opening;
+import facetwright.net.Panel;
+import facetwright.net.PanelRole;
+import facetwright.net.Score;
+import facetwright.net.Sense;
+import facetwright.net.Slit;
+import facetwright.net.Tick;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.locationtech.jts.geom.Geometry;
+
+/** The net of one sheet as lines, at true size, outside up. */
+public final class NetDrawing {
+  private static final double HATCH_SPACING = 2.5;
+  private static final double HATCH_BORDER = 0.8;
+  private static final double CENTRE_MARK = 0.8;
+
+  private final SheetPart part;
+  private final Net net;
+  private final Set<Content> content;
+  private final Set<Integer> panels;
+  private final List<Mark> marks = new ArrayList<>();
+
+  /** What a net drawing may show beside its cuts and scores. */
+  public enum Content {
+    /** The card itself as an area. */
+    CARD,
+    /** Hatch where glue goes. */
+    GLUE,
+    LAYERS,
+    TICKS,
+    /** The names of panels, where they fit. */
+    NAMES
+  }
+
+  /** What a paper template shows. */
+  public static final Set<Content> TEMPLATE =
+      Set.copyOf(EnumSet.of(Content.GLUE, Content.LAYERS, Content.TICKS, Content.NAMES));
+
+  private NetDrawing(SheetPart part, Set<Content> content) {
+    this.part = part;
+    this.net = part.laid().net();
+    this.content = content;
+    this.panels = Set.copyOf(part.panels());
+  }
+
+  /** As on a template. */
+  public static Drawing of(Laid laid, int sheet) {
+    return of(laid, sheet, TEMPLATE);
+  }
+
+  /**
+   * The page is the sheet; where a piece reaches over the edge of the sheet, the page grows to show
+   * it whole and the edge of the sheet is drawn as a guide.
+   *
+   * @param sheet index of the sheet, from 0
+   * @throws IllegalArgumentException when there is no such sheet
+   */
+  public static Drawing of(Laid laid, int sheet, Set<Content> content) {
+    return of(SheetPart.of(laid, sheet), content);
+  }
+
+  /** Where the lower left corner of a sheet's page lies in the plane of the laid net. */
+  public static Vec2 cornerOf(Laid laid, int sheet) {
+    return SheetPart.of(laid, sheet).shift().times(-1);
+  }
+
+  static Drawing of(SheetPart part, Set<Content> content) {
+    return new NetDrawing(part, content).draw();
+  }
+
+  private Drawing draw() {
+    Box2 page = part.page();
+    if (part.over()) {
+      Box2 sheet = part.laid().sheet(part.sheet());
+      marks.add(
+          Stroke.around(
+              Polygon2.rectangle(sheet.minX(), sheet.minY(), sheet.width(), sheet.height()),
+              LineKind.GUIDE));
+    }
+    if (content.contains(Content.CARD)) {
+      part.panels().forEach(p -> fill(net.panels().get(p).region(), FillKind.CARD));
+    }
+    part.panels().forEach(p -> net.panels().get(p).openings().forEach(this::openingArea));
+    Set<Integer> glued = glued(net);
+    if (content.contains(Content.GLUE)) {
+      part.panels().stream().filter(glued::contains).forEach(this::glue);
+    }
+    if (content.contains(Content.LAYERS)) {
+      net.layers().stream().filter(l -> panels.contains(l.panel())).forEach(this::layer);
+    }
+    List<Tick> ticks = net.ticks().stream().filter(t -> part.has(t.mark().middle())).toList();
+    if (content.contains(Content.TICKS)) {
+      ticks.forEach(t -> marks.add(Stroke.line(t.mark().from(), t.mark().to(), LineKind.TICK)));
+    }
+    if (content.contains(Content.NAMES)) {
+      part.panels().stream()
+          .filter(p -> !glued.contains(p))
+          .forEach(p -> PanelName.of(net.panels().get(p), ticks).ifPresent(marks::add));
+    }
+    net.scores().stream().filter(s -> panels.contains(s.a().panel())).forEach(this::score);
+    marks.addAll(CutLines.of(straightCuts(), LineKind.CUT));
+    part.panels().forEach(p -> net.panels().get(p).openings().forEach(this::openingCut));
+    return new Drawing(page.width(), page.height(), marks).moved(Motion2.shift(part.shift()));
+  }
+
+  /** The panels that end up glued under another. */
+  static Set<Integer> glued(Net net) {
+    Set<Integer> found = new TreeSet<>();
+    for (int p = 0; p < net.panels().size(); p++) {
+      if (net.panels().get(p).role() == PanelRole.TAB) {
+        found.add(p);
+      }
+    }
+    for (Join join : net.joins()) {
+      switch (join) {
+        case Join.Seam s when s.tab() != Join.Seam.NO_TAB -> found.add(s.tab());
+        case Join.Seam _ -> {}
+        case Join.Lap l -> found.add(l.under());
+      }
+    }
+    return found;
+  }
+
+  private void fill(Geometry area, FillKind kind) {
+    Areas.rings(area).forEach(rings -> marks.add(new Fill(rings, kind)));
+  }
+
+  private void glue(int panel) {
+    Geometry area = Areas.inset(net.panels().get(panel).region(), HATCH_BORDER);
+    Areas.rings(area)
+        .forEach(
+            rings -> {
+              marks.add(new Fill(rings, FillKind.GLUE));
+              marks.addAll(Areas.hatch(rings, HATCH_SPACING, LineKind.GLUE));
+            });
+  }
+
+  private void layer(Layer layer) {
+    Panel panel = net.panels().get(layer.panel());
+    Geometry area = Areas.inset(panel.region(), layer.reveal());
+    fill(area, FillKind.LAYER);
+    Areas.rings(area).stream()
+        .flatMap(List::stream)
+        .forEach(ring -> marks.add(Stroke.around(ring, LineKind.LAYER)));
+  }
+
+  private void score(Score score) {
+    LineKind kind =
+        score.perforated()
+            ? LineKind.PERFORATION
+            : score.sense() == Sense.MOUNTAIN ? LineKind.MOUNTAIN : LineKind.VALLEY;
+    Segment2 line = net.segment(score.a());
+    marks.add(Stroke.line(line.from(), line.to(), kind));
+  }
+
+  private List<Segment2> straightCuts() {
+    List<Segment2> cuts = new ArrayList<>();
+    for (EdgeRef side : net.boundary()) {
+      if (panels.contains(side.panel())) {
+        cuts.add(net.segment(side));
+      }
+    }
+    for (Slit slit : net.slits()) {
+      if (panels.contains(slit.a().panel())) {
+        cuts.add(net.segment(slit.a()));
+      }
+    }
+    return cuts;
+  }
+
+  private void openingArea(Opening opening) {
+    if (opening instanceof Opening.Window window) {
+      marks.add(new Fill(List.of(window.outline()), FillKind.WINDOW));
+    }
+  }
+
+  private void openingCut(Opening opening) {
+    switch (opening) {
+      case Opening.Window w -> marks.add(Stroke.around(w.outline(), LineKind.CUT));
+      case Opening.Hole h -> {
+        marks.add(new Circle(h.centre(), h.diameter() / 2, LineKind.CUT));
+        double arm = Math.min(CENTRE_MARK, h.diameter() / 4);
+        cross(h.centre(), new Vec2(arm, 0));
+        cross(h.centre(), new Vec2(0, arm));
+      }
+    }
+  }
+
+  private void cross(Vec2 centre, Vec2 arm) {
+    marks.add(Stroke.line(centre.minus(arm), centre.plus(arm), LineKind.TICK));
+  }
+}

@@ -1,0 +1,69 @@
+package facetwright.draw;
+
+import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Vec2;
+import facetwright.net.Laid;
+import facetwright.net.Net;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What of a laid net lies on one of its sheets: the pieces whose middle is nearest to it.
+ *
+ * @param panels indices of the panels on this sheet
+ * @param page the sheet, grown where a piece reaches over its edge
+ * @param over whether a piece reaches over the edge of the sheet
+ */
+record SheetPart(Laid laid, int sheet, List<Integer> panels, Box2 page, boolean over) {
+  private static final double ROOM = 5;
+  private static final LengthTolerance SLACK = new LengthTolerance(1e-3);
+
+  static SheetPart of(Laid laid, int sheet) {
+    if (sheet < 0 || sheet >= laid.sheets()) {
+      throw new IllegalArgumentException(
+          "there is no sheet " + (sheet + 1) + " of " + laid.sheets());
+    }
+    Net net = laid.net();
+    int[] piece = net.pieceOfPanel();
+    List<Box2> boxes = new ArrayList<>();
+    for (int p = 0; p < piece.length; p++) {
+      Box2 box = net.panels().get(p).outline().box();
+      if (piece[p] < boxes.size()) {
+        boxes.set(piece[p], boxes.get(piece[p]).union(box));
+      } else {
+        boxes.add(box);
+      }
+    }
+    List<Integer> here = new ArrayList<>();
+    Box2 page = laid.sheet(sheet);
+    boolean over = false;
+    for (int p = 0; p < piece.length; p++) {
+      Box2 box = boxes.get(piece[p]);
+      if (nearest(laid, box.centre()) == sheet) {
+        here.add(p);
+        if (!laid.sheet(sheet).holds(box, SLACK)) {
+          page = page.union(box.grown(ROOM));
+          over = true;
+        }
+      }
+    }
+    return new SheetPart(laid, sheet, List.copyOf(here), page, over);
+  }
+
+  /** Whether this place of the laid net belongs to this sheet. */
+  boolean has(Vec2 place) {
+    return nearest(laid, place) == sheet;
+  }
+
+  /** From the plane of the laid net to the page. */
+  Vec2 shift() {
+    return new Vec2(-page.minX(), -page.minY());
+  }
+
+  private static int nearest(Laid laid, Vec2 place) {
+    double step = laid.stock().width() + Laid.SHEET_GAP;
+    double index = Math.floor((place.x() + Laid.SHEET_GAP / 2) / step);
+    return (int) Math.clamp(index, 0, laid.sheets() - 1.0);
+  }
+}

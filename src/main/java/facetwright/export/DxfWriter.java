@@ -1,0 +1,57 @@
+package facetwright.export;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.LineKind;
+import facetwright.draw.Mark;
+import facetwright.draw.NetDrawing;
+import facetwright.geom.Box2;
+import facetwright.geom.Motion2;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.net.Laid;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The net for a cutting machine: one layer a kind of line, in mm, all sheets side by side as laid.
+ * The version is AC1015; holes are true circles, cuts are joined into few polylines. Words, hatch
+ * and check ruler are left out; the edge of each sheet is a guide.
+ */
+public final class DxfWriter implements Exporter {
+  private static final Set<NetDrawing.Content> CONTENT =
+      Set.of(NetDrawing.Content.LAYERS, NetDrawing.Content.TICKS);
+
+  @Override
+  public String format() {
+    return "dxf";
+  }
+
+  @Override
+  public String fileName() {
+    return "template.dxf";
+  }
+
+  @Override
+  public byte[] write(Job job) {
+    Laid laid = job.laid();
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < laid.sheets(); i++) {
+      Box2 box = laid.sheet(i);
+      Polygon2 sheet = Polygon2.rectangle(box.minX(), box.minY(), box.width(), box.height());
+      marks.add(Mark.Stroke.around(sheet, LineKind.GUIDE));
+      marks.addAll(onSheet(laid, i));
+    }
+    return new DxfText(marks).text().getBytes(StandardCharsets.US_ASCII);
+  }
+
+  /** The lines of one sheet where they lie among all sheets; the sheet's edge left out. */
+  private static List<Mark> onSheet(Laid laid, int index) {
+    Drawing page = NetDrawing.of(laid, index, CONTENT);
+    Vec2 back = NetDrawing.cornerOf(laid, index);
+    return page.moved(Motion2.shift(back)).marks().stream()
+        .filter(m -> !(m instanceof Mark.Stroke s && s.kind() == LineKind.GUIDE))
+        .toList();
+  }
+}

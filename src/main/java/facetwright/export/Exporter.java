@@ -1,0 +1,33 @@
+package facetwright.export;
+
+import java.util.LinkedHashMap;
+import java.util.Optional;
+import java.util.SequencedMap;
+
+/** Writes one file format. */
+public interface Exporter {
+  /** The short name of the format, such as "pdf". */
+  String format();
+
+  /** The usual name of the file, such as "template.pdf". */
+  String fileName();
+
+  /**
+   * The bytes of the (first) file; the same job gives the same bytes.
+   *
+   * @throws ExportException when this job can't be written, see {@link #refusal}
+   */
+  byte[] write(Job job);
+
+  /** Every file of the format by name; more than one only where a format holds one page a file. */
+  default SequencedMap<String, byte[]> files(Job job) {
+    SequencedMap<String, byte[]> files = new LinkedHashMap<>();
+    files.put(fileName(), write(job));
+    return files;
+  }
+
+  /** Why this job can't be written in this format, in words for the maker; empty when it can. */
+  default Optional<String> refusal(Job job) {
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,172 @@
+package facetwright.export;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import facetwright.geom.Vec3;
+import facetwright.net.Join;
+import facetwright.net.Net;
+import facetwright.net.Panel;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The net and its folded form in the FOLD format, version 1.2: the key frame is the flat crease
+ * pattern, the second frame moves the same vertices to where they are folded. Where it is not known
+ * how the net folds, the second frame is left out and the description says so.
+ */
+public final class FoldWriter implements Exporter {
+  private static final double VERSION = 1.2;
+  private static final int DECIMALS = 9;
+
+  @Override
+  public String format() {
+    return "fold";
+  }
+
+  @Override
+  public String fileName() {
+    return "net.fold";
+  }
+
+  @Override
+  public byte[] write(Job job) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (JsonGenerator json = JsonFactory.builder().build().createGenerator(out)) {
+      json.setPrettyPrinter(new DefaultPrettyPrinter().withArrayIndenter(null));
+      write(json, job);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
+  }
+
+  private static void write(JsonGenerator json, Job job) throws IOException {
+    Net net = job.laid().net();
+    FlatMesh mesh = new FlatMesh(net);
+    json.writeStartObject();
+    json.writeNumberField("file_spec", VERSION);
+    json.writeStringField("file_creator", "Facetwright");
+    if (!job.author().isBlank()) {
+      json.writeStringField("file_author", job.author());
+    }
+    json.writeStringField("file_title", job.title());
+    strings(json, "file_classes", List.of("singleModel"));
+    json.writeStringField("frame_title", job.title());
+    json.writeStringField(
+        "frame_description",
+        "The flat net, outside up. "
+            + (job.isSolved()
+                ? "The second frame is the folded form."
+                : "Some fold angles are not known, so there is no folded form."));
+    strings(json, "frame_classes", List.of("creasePattern"));
+    strings(json, "frame_attributes", List.of("2D"));
+    json.writeStringField("frame_unit", "mm");
+    flat(json, mesh);
+    edges(json, mesh);
+    faces(json, mesh, net);
+    joins(json, mesh, net);
+    if (job.isSolved()) {
+      folded(json, mesh, job);
+    }
+    json.writeEndObject();
+  }
+
+  private static void flat(JsonGenerator json, FlatMesh mesh) throws IOException {
+    json.writeArrayFieldStart("vertices_coords");
+    for (FlatMesh.Vertex v : mesh.vertices()) {
+      json.writeStartArray();
+      json.writeNumber(rounded(v.at().x()));
+      json.writeNumber(rounded(v.at().y()));
+      json.writeEndArray();
+    }
+    json.writeEndArray();
+  }
+
+  private static void edges(JsonGenerator json, FlatMesh mesh) throws IOException {
+    json.writeArrayFieldStart("edges_vertices");
+    for (FlatMesh.Edge e : mesh.edges()) {
+      json.writeArray(new int[] {e.from(), e.to()}, 0, 2);
+    }
+    json.writeEndArray();
+    strings(
+        json, "edges_assignment", mesh.edges().stream().map(FlatMesh.Edge::assignment).toList());
+    json.writeArrayFieldStart("edges_foldAngle");
+    for (FlatMesh.Edge e : mesh.edges()) {
+      if (e.angle() == null) {
+        json.writeNull();
+      } else {
+        json.writeNumber(rounded(e.angle()));
+      }
+    }
+    json.writeEndArray();
+  }
+
+  private static void faces(JsonGenerator json, FlatMesh mesh, Net net) throws IOException {
+    json.writeArrayFieldStart("faces_vertices");
+    for (int[] face : mesh.faces()) {
+      json.writeArray(face, 0, face.length);
+    }
+    json.writeEndArray();
+    strings(json, "faces_facetwright:name", net.panels().stream().map(Panel::name).toList());
+    strings(
+        json,
+        "faces_facetwright:role",
+        net.panels().stream().map(p -> p.role().name().toLowerCase(Locale.ROOT)).toList());
+  }
+
+  /** Which edges meet when made, as pairs of edge numbers. */
+  private static void joins(JsonGenerator json, FlatMesh mesh, Net net) throws IOException {
+    json.writeArrayFieldStart("facetwright:joins");
+    for (Join join : net.joins()) {
+      if (join instanceof Join.Seam seam) {
+        json.writeArray(new int[] {mesh.edge(seam.a()), mesh.edge(seam.b())}, 0, 2);
+      }
+    }
+    json.writeEndArray();
+  }
+
+  private static void folded(JsonGenerator json, FlatMesh mesh, Job job) throws IOException {
+    json.writeArrayFieldStart("file_frames");
+    json.writeStartObject();
+    json.writeStringField("frame_title", job.title());
+    json.writeStringField(
+        "frame_description",
+        String.format(
+            Locale.ROOT,
+            "The folded form, z up. Largest gap of a join %.4f mm, largest strain %.6f.",
+            job.form().gap(),
+            job.form().strain()));
+    strings(json, "frame_classes", List.of("foldedForm"));
+    strings(json, "frame_attributes", List.of("3D"));
+    json.writeNumberField("frame_parent", 0);
+    json.writeBooleanField("frame_inherit", true);
+    json.writeArrayFieldStart("vertices_coords");
+    for (FlatMesh.Vertex v : mesh.vertices()) {
+      Vec3 at = job.form().poses().get(v.panel()).apply(v.at());
+      json.writeStartArray();
+      json.writeNumber(rounded(at.x()));
+      json.writeNumber(rounded(at.y()));
+      json.writeNumber(rounded(at.z()));
+      json.writeEndArray();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+    json.writeEndArray();
+  }
+
+  private static void strings(JsonGenerator json, String name, List<String> values)
+      throws IOException {
+    json.writeFieldName(name);
+    json.writeArray(values.toArray(String[]::new), 0, values.size());
+  }
+
+  /** To a millionth of a micrometre, without an exponent. */
+  private static BigDecimal rounded(double value) {
+    return new BigDecimal(Num.text(value, DECIMALS));
+  }
+}

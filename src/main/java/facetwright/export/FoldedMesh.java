@@ -1,0 +1,140 @@
+package facetwright.export;
+
+import facetwright.geom.Motion3;
+import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import facetwright.geom.Vec3;
+import facetwright.net.Net;
+import facetwright.net.Opening;
+import facetwright.net.Panel;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
+
+/**
+ * Panels of a folded form as triangles whose outsides face outward. Corners nearer than 0.001 mm
+ * are one vertex, and a side on which another panel's corner lies is divided there, so that a
+ * closed body is closed in the file too.
+ */
+final class FoldedMesh {
+  private static final double WELD = 1e-3;
+  private static final double CELL = 1e-2;
+
+  private final List<Vec3> vertices = new ArrayList<>();
+  private final Map<Cell, List<Integer>> near = new HashMap<>();
+  private final List<Part> parts = new ArrayList<>();
+
+  /**
+   * @param panel index in the net
+   * @param outline vertices round the panel
+   * @param triangles three vertices each, openings left out
+   * @param whole whether the outline alone tells the panel: convex, without openings
+   */
+  record Part(int panel, List<Integer> outline, List<int[]> triangles, boolean whole) {}
+
+  private record Cell(long x, long y, long z) {}
+
+  FoldedMesh(Job job, List<Integer> panels) {
+    Net net = job.laid().net();
+    for (int p : panels) {
+      for (Vec2 corner : net.panels().get(p).outline().corners()) {
+        number(job.form().poses().get(p).apply(corner));
+      }
+    }
+    int corners = vertices.size();
+    for (int p : panels) {
+      add(p, net.panels().get(p), job.form().poses().get(p), corners);
+    }
+  }
+
+  List<Vec3> vertices() {
+    return vertices;
+  }
+
+  List<Part> parts() {
+    return parts;
+  }
+
+  private void add(int index, Panel panel, Motion3 pose, int corners) {
+    Polygon2 outline = divided(panel.outline(), pose, corners);
+    Geometry region =
+        Planar.polygon(outline, panel.openings().stream().map(Opening::outline).toList());
+    Geometry pieces = ConstrainedDelaunayTriangulator.triangulate(region);
+    List<int[]> triangles = new ArrayList<>();
+    for (int i = 0; i < pieces.getNumGeometries(); i++) {
+      Coordinate[] c = pieces.getGeometryN(i).getCoordinates();
+      Vec2 a = new Vec2(c[0].x, c[0].y);
+      Vec2 b = new Vec2(c[1].x, c[1].y);
+      Vec2 d = new Vec2(c[2].x, c[2].y);
+      boolean left = Planar.orientation(a, b, d) > 0;
+      int[] triangle = {
+        number(pose.apply(a)), number(pose.apply(left ? b : d)), number(pose.apply(left ? d : b))
+      };
+      if (triangle[0] != triangle[1] && triangle[1] != triangle[2] && triangle[2] != triangle[0]) {
+        triangles.add(triangle);
+      }
+    }
+    List<Integer> round = outline.corners().stream().map(c -> number(pose.apply(c))).toList();
+    parts.add(
+        new Part(
+            index, round, triangles, panel.openings().isEmpty() && panel.outline().isConvex()));
+  }
+
+  /** The outline with corners added where another panel's corner lies on a side. */
+  private Polygon2 divided(Polygon2 outline, Motion3 pose, int corners) {
+    List<Vec2> all = new ArrayList<>();
+    for (int i = 0; i < outline.size(); i++) {
+      Segment2 side = outline.side(i);
+      Vec3 from = pose.apply(side.from());
+      Vec3 along = pose.apply(side.to()).minus(from);
+      double length = along.length();
+      List<Double> stops = new ArrayList<>();
+      for (Vec3 v : vertices.subList(0, corners)) {
+        double way = v.minus(from).dot(along) / length;
+        if (way > WELD
+            && way < length - WELD
+            && v.distance(from.plus(along.times(way / length))) < WELD) {
+          stops.add(way / length);
+        }
+      }
+      stops.sort(Comparator.naturalOrder());
+      all.add(side.from());
+      stops.forEach(t -> all.add(side.from().toward(side.to(), t)));
+    }
+    return new Polygon2(all);
+  }
+
+  private int number(Vec3 p) {
+    Cell cell =
+        new Cell(Math.round(p.x() / CELL), Math.round(p.y() / CELL), Math.round(p.z() / CELL));
+    for (long x = cell.x - 1; x <= cell.x + 1; x++) {
+      for (long y = cell.y - 1; y <= cell.y + 1; y++) {
+        for (long z = cell.z - 1; z <= cell.z + 1; z++) {
+          for (int i : near.getOrDefault(new Cell(x, y, z), List.of())) {
+            if (vertices.get(i).distance(p) < WELD) {
+              return i;
+            }
+          }
+        }
+      }
+    }
+    near.computeIfAbsent(cell, _ -> new ArrayList<>()).add(vertices.size());
+    vertices.add(p);
+    return vertices.size() - 1;
+  }
+
+  /** All panels of the net. */
+  static List<Integer> all(Net net) {
+    Integer[] all = new Integer[net.panels().size()];
+    Arrays.setAll(all, i -> i);
+    return List.of(all);
+  }
+}

@@ -1,0 +1,88 @@
+package facetwright.export;
+
+import facetwright.geom.Vec3;
+import facetwright.net.Net;
+import facetwright.net.PanelRole;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The folded form as facets in text, in mm, z up: the groups facets, gussets and tabs. Panels with
+ * openings or hollow outlines are given as triangles, all others whole.
+ */
+public final class ObjWriter implements Exporter {
+  private static final int DECIMALS = 9;
+
+  @Override
+  public String format() {
+    return "obj";
+  }
+
+  @Override
+  public String fileName() {
+    return "folded.obj";
+  }
+
+  @Override
+  public Optional<String> refusal(Job job) {
+    return StlWriter.unsolved(job);
+  }
+
+  @Override
+  public byte[] write(Job job) {
+    refusal(job)
+        .ifPresent(
+            why -> {
+              throw new ExportException(why);
+            });
+    Net net = job.laid().net();
+    FoldedMesh mesh = new FoldedMesh(job, FoldedMesh.all(net));
+    StringBuilder out = new StringBuilder();
+    out.append("# ").append(job.title().replaceAll("\\p{Cntrl}", " ")).append('\n');
+    out.append("# made with Facetwright; millimetres, z up\n");
+    for (Vec3 v : mesh.vertices()) {
+      out.append("v ")
+          .append(Num.text(v.x(), DECIMALS))
+          .append(' ')
+          .append(Num.text(v.y(), DECIMALS))
+          .append(' ')
+          .append(Num.text(v.z(), DECIMALS))
+          .append('\n');
+    }
+    for (PanelRole role : PanelRole.values()) {
+      boolean started = false;
+      for (FoldedMesh.Part part : mesh.parts()) {
+        if (net.panels().get(part.panel()).role() != role) {
+          continue;
+        }
+        if (!started) {
+          out.append("g ").append(group(role)).append('\n');
+          started = true;
+        }
+        if (part.whole()) {
+          face(out, part.outline());
+        } else {
+          part.triangles().forEach(t -> face(out, List.of(t[0], t[1], t[2])));
+        }
+      }
+    }
+    return out.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static String group(PanelRole role) {
+    return switch (role) {
+      case FACET -> "facets";
+      case GUSSET -> "gussets";
+      case TAB -> "tabs";
+    };
+  }
+
+  private static void face(StringBuilder out, List<Integer> vertices) {
+    out.append('f');
+    for (int v : vertices) {
+      out.append(' ').append(v + 1);
+    }
+    out.append('\n');
+  }
+}

@@ -1,0 +1,234 @@
+package facetwright.export;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.Ink;
+import facetwright.draw.Lettering;
+import facetwright.draw.LineKind;
+import facetwright.draw.Mark;
+import facetwright.draw.TemplatePages;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import java.awt.Color;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.pdfbox.util.Matrix;
+
+/**
+ * The template as a document of true-size pages. Each kind of line is a layer that a viewer can
+ * hide; the file asks the printer not to scale.
+ */
+public final class PdfWriter implements Exporter {
+  /** The unit of the format is 1/72 in (ISO 32000-1, 8.3.2.3). */
+  private static final double POINTS_PER_MM = 72 / 25.4;
+
+  /** In place of the time, from which the file's mark of identity is usually made. */
+  private static final long FIXED_ID = 1;
+
+  @Override
+  public String format() {
+    return "pdf";
+  }
+
+  @Override
+  public String fileName() {
+    return "template.pdf";
+  }
+
+  @Override
+  public byte[] write(Job job) {
+    return write(job.title(), job.author(), TemplatePages.of(job.title(), job.unit(), job.laid()));
+  }
+
+  /** Any pages as a document. */
+  public static byte[] write(String title, String author, List<Drawing> pages) {
+    try (PDDocument document = new PDDocument()) {
+      document.setVersion(1.7f);
+      document.setDocumentId(FIXED_ID);
+      document.getDocumentInformation().setTitle(title);
+      if (!author.isBlank()) {
+        document.getDocumentInformation().setAuthor(author);
+      }
+      document.getDocumentInformation().setCreator("Facetwright");
+      document.getDocumentCatalog().setLanguage("en");
+      PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
+      preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
+      preferences.setDisplayDocTitle(true);
+      document.getDocumentCatalog().setViewerPreferences(preferences);
+      new Pages(document).add(pages);
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      document.save(out);
+      return out.toByteArray();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The pages of one document with what they share. */
+  private static final class Pages {
+    private final PDDocument document;
+    private final PDOptionalContentProperties properties = new PDOptionalContentProperties();
+    private final Map<String, PDOptionalContentGroup> groups = new LinkedHashMap<>();
+    private final Map<Mark.Weight, PDFont> fonts = new EnumMap<>(Mark.Weight.class);
+
+    Pages(PDDocument document) {
+      this.document = document;
+    }
+
+    void add(List<Drawing> pages) throws IOException {
+      for (Drawing page : pages) {
+        add(page);
+      }
+      document.getDocumentCatalog().setOCProperties(properties);
+    }
+
+    private void add(Drawing drawing) throws IOException {
+      PDPage page =
+          new PDPage(
+              new PDRectangle(
+                  (float) (drawing.width() * POINTS_PER_MM),
+                  (float) (drawing.height() * POINTS_PER_MM)));
+      document.addPage(page);
+      try (PDPageContentStream out = new PDPageContentStream(document, page)) {
+        out.transform(Matrix.getScaleInstance((float) POINTS_PER_MM, (float) POINTS_PER_MM));
+        out.setLineCapStyle(0);
+        out.setLineJoinStyle(1);
+        for (PageLayers.Layer layer : PageLayers.of(drawing)) {
+          out.beginMarkedContent(COSName.OC, group(layer.label()));
+          for (Mark mark : layer.marks()) {
+            draw(out, mark);
+          }
+          out.endMarkedContent();
+        }
+      }
+    }
+
+    private PDOptionalContentGroup group(String label) {
+      return groups.computeIfAbsent(
+          label,
+          name -> {
+            PDOptionalContentGroup group = new PDOptionalContentGroup(name);
+            properties.addGroup(group);
+            return group;
+          });
+    }
+
+    private void draw(PDPageContentStream out, Mark mark) throws IOException {
+      switch (mark) {
+        case Mark.Stroke s -> {
+          pen(out, s.kind());
+          path(out, s.points());
+          if (s.closed()) {
+            out.closePath();
+          }
+          out.stroke();
+        }
+        case Mark.Circle c -> {
+          pen(out, c.kind());
+          circle(out, c.centre(), c.radius());
+          out.stroke();
+        }
+        case Mark.Fill f -> {
+          out.setNonStrokingColor(colour(f.kind().ink()));
+          for (Polygon2 ring : f.rings()) {
+            path(out, ring.corners());
+            out.closePath();
+          }
+          out.fillEvenOdd();
+        }
+        case Mark.Text t -> text(out, t);
+      }
+    }
+
+    private void text(PDPageContentStream out, Mark.Text t) throws IOException {
+      String content = Lettering.printable(t.content());
+      double back =
+          switch (t.anchor()) {
+            case START -> 0;
+            case MIDDLE -> t.width() / 2;
+            case END -> t.width();
+          };
+      Vec2 start = t.at().minus(Vec2.polar(back, Math.toRadians(t.angle())));
+      out.beginText();
+      out.setNonStrokingColor(colour(t.ink()));
+      out.setFont(font(t.weight()), (float) t.size());
+      out.setTextMatrix(
+          Matrix.getRotateInstance(
+              Math.toRadians(t.angle()), (float) start.x(), (float) start.y()));
+      out.showText(content);
+      out.endText();
+    }
+
+    private PDFont font(Mark.Weight weight) throws IOException {
+      PDFont font = fonts.get(weight);
+      if (font == null) {
+        font =
+            PDType0Font.load(
+                document,
+                new ByteArrayInputStream(Lettering.file(weight)),
+                /* embedSubset= */ true);
+        fonts.put(weight, font);
+      }
+      return font;
+    }
+
+    private static void pen(PDPageContentStream out, LineKind kind) throws IOException {
+      out.setStrokingColor(colour(kind.ink()));
+      out.setLineWidth((float) kind.width());
+      float[] dashes = new float[kind.dashes().size()];
+      for (int i = 0; i < dashes.length; i++) {
+        dashes[i] = kind.dashes().get(i).floatValue();
+      }
+      out.setLineDashPattern(dashes, 0);
+    }
+
+    private static void path(PDPageContentStream out, List<Vec2> points) throws IOException {
+      out.moveTo((float) points.getFirst().x(), (float) points.getFirst().y());
+      for (Vec2 p : points.subList(1, points.size())) {
+        out.lineTo((float) p.x(), (float) p.y());
+      }
+    }
+
+    /** Four cubic arcs, off by less than 0.03 % of the radius; from memory. */
+    private static void circle(PDPageContentStream out, Vec2 c, double r) throws IOException {
+      double k = 4.0 / 3 * (Math.sqrt(2) - 1) * r;
+      out.moveTo((float) (c.x() + r), (float) c.y());
+      Vec2 u = new Vec2(1, 0);
+      for (int i = 0; i < 4; i++) {
+        Vec2 v = u.left();
+        Vec2 a = c.plus(u.times(r)).plus(v.times(k));
+        Vec2 b = c.plus(v.times(r)).plus(u.times(k));
+        Vec2 end = c.plus(v.times(r));
+        out.curveTo(
+            (float) a.x(),
+            (float) a.y(),
+            (float) b.x(),
+            (float) b.y(),
+            (float) end.x(),
+            (float) end.y());
+        u = v;
+      }
+      out.closePath();
+    }
+
+    private static Color colour(Ink ink) {
+      return new Color(ink.rgb());
+    }
+  }
+}

@@ -1,0 +1,87 @@
+package facetwright.export;
+
+import facetwright.fold.Closure;
+import facetwright.geom.Vec3;
+import facetwright.net.Net;
+import facetwright.net.PanelRole;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The folded form as triangles, binary, in mm, z up. A form that closes is given by its facets
+ * alone, as a body; one that does not, with all its panels. Windows and holes stay open.
+ */
+public final class StlWriter implements Exporter {
+  private static final int HEADER = 80;
+  private static final int TRIANGLE = 50;
+
+  @Override
+  public String format() {
+    return "stl";
+  }
+
+  @Override
+  public String fileName() {
+    return "folded.stl";
+  }
+
+  @Override
+  public Optional<String> refusal(Job job) {
+    return unsolved(job);
+  }
+
+  static Optional<String> unsolved(Job job) {
+    return job.isSolved()
+        ? Optional.empty()
+        : Optional.of(
+            "there is no folded form to write: some fold angles are not known. Give every score an"
+                + " angle, or leave out the formats of the folded form");
+  }
+
+  @Override
+  public byte[] write(Job job) {
+    refusal(job)
+        .ifPresent(
+            why -> {
+              throw new ExportException(why);
+            });
+    FoldedMesh mesh = new FoldedMesh(job, panels(job));
+    List<int[]> triangles = mesh.parts().stream().flatMap(p -> p.triangles().stream()).toList();
+    ByteBuffer out =
+        ByteBuffer.allocate(HEADER + 4 + TRIANGLE * triangles.size())
+            .order(ByteOrder.LITTLE_ENDIAN);
+    out.put("Facetwright, millimetres, z up".getBytes(StandardCharsets.US_ASCII));
+    out.position(HEADER);
+    out.putInt(triangles.size());
+    for (int[] t : triangles) {
+      Vec3 a = mesh.vertices().get(t[0]);
+      Vec3 b = mesh.vertices().get(t[1]);
+      Vec3 c = mesh.vertices().get(t[2]);
+      Vec3 square = b.minus(a).cross(c.minus(a));
+      put(out, square.length() > 0 ? square.unit() : Vec3.ZERO);
+      put(out, a);
+      put(out, b);
+      put(out, c);
+      out.putShort((short) 0);
+    }
+    return out.array();
+  }
+
+  private static List<Integer> panels(Job job) {
+    Net net = job.laid().net();
+    boolean closed =
+        job.form().closure() == Closure.CLOSES
+            || job.form().closure() == Closure.CLOSES_WITH_STRAIN;
+    return FoldedMesh.all(net).stream()
+        .filter(p -> !closed || net.panels().get(p).role() == PanelRole.FACET)
+        .toList();
+  }
+
+  private static void put(ByteBuffer out, Vec3 v) {
+    // Adding 0 turns −0 into 0.
+    out.putFloat((float) v.x() + 0f).putFloat((float) v.y() + 0f).putFloat((float) v.z() + 0f);
+  }
+}

@@ -1,0 +1,182 @@
+package facetwright.export;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.Lettering;
+import facetwright.draw.LineKind;
+import facetwright.draw.Mark;
+import facetwright.draw.TemplatePages;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.SequencedMap;
+import java.util.stream.Collectors;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+
+/** The template as vector pictures, one file a page, one group a kind of line; units are mm. */
+public final class SvgWriter implements Exporter {
+  private static final String NAMESPACE = "http://www.w3.org/2000/svg";
+
+  @Override
+  public String format() {
+    return "svg";
+  }
+
+  @Override
+  public String fileName() {
+    return "template.svg";
+  }
+
+  @Override
+  public byte[] write(Job job) {
+    return write(job.title(), TemplatePages.of(job.title(), job.unit(), job.laid()).getFirst());
+  }
+
+  @Override
+  public SequencedMap<String, byte[]> files(Job job) {
+    SequencedMap<String, byte[]> files = new LinkedHashMap<>();
+    for (Drawing page : TemplatePages.of(job.title(), job.unit(), job.laid())) {
+      String name = files.isEmpty() ? fileName() : "template-" + (files.size() + 1) + ".svg";
+      files.put(name, write(job.title(), page));
+    }
+    return files;
+  }
+
+  /** Any page as a picture. */
+  public static byte[] write(String title, Drawing page) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      XMLStreamWriter xml =
+          XMLOutputFactory.newDefaultFactory()
+              .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
+      xml.writeStartDocument(StandardCharsets.UTF_8.name(), "1.0");
+      xml.writeCharacters("\n");
+      xml.writeStartElement("svg");
+      xml.writeDefaultNamespace(NAMESPACE);
+      xml.writeAttribute("version", "1.1");
+      xml.writeAttribute("width", number(page.width()) + "mm");
+      xml.writeAttribute("height", number(page.height()) + "mm");
+      xml.writeAttribute("viewBox", "0 0 " + number(page.width()) + " " + number(page.height()));
+      title(xml, Xml.clean(title));
+      for (PageLayers.Layer layer : PageLayers.of(page)) {
+        xml.writeCharacters("\n");
+        xml.writeStartElement("g");
+        xml.writeAttribute("id", layer.id());
+        style(xml, layer.marks().getFirst());
+        title(xml, layer.label());
+        for (Mark mark : layer.marks()) {
+          xml.writeCharacters("\n");
+          mark(xml, mark, page.height());
+        }
+        xml.writeCharacters("\n");
+        xml.writeEndElement();
+      }
+      xml.writeCharacters("\n");
+      xml.writeEndElement();
+      xml.writeCharacters("\n");
+      xml.writeEndDocument();
+      xml.close();
+    } catch (XMLStreamException e) {
+      throw new IllegalStateException(e);
+    }
+    return out.toByteArray();
+  }
+
+  private static void title(XMLStreamWriter xml, String title) throws XMLStreamException {
+    xml.writeCharacters("\n");
+    xml.writeStartElement("title");
+    xml.writeCharacters(title);
+    xml.writeEndElement();
+  }
+
+  private static void style(XMLStreamWriter xml, Mark first) throws XMLStreamException {
+    switch (first) {
+      case Mark.Stroke s -> pen(xml, s.kind());
+      case Mark.Circle c -> pen(xml, c.kind());
+      case Mark.Fill f -> {
+        xml.writeAttribute("fill", f.kind().ink().hex());
+        xml.writeAttribute("fill-rule", "evenodd");
+      }
+      case Mark.Text _ -> xml.writeAttribute("font-family", "Lato, Carlito, sans-serif");
+    }
+  }
+
+  private static void pen(XMLStreamWriter xml, LineKind kind) throws XMLStreamException {
+    xml.writeAttribute("fill", "none");
+    xml.writeAttribute("stroke", kind.ink().hex());
+    xml.writeAttribute("stroke-width", number(kind.width()));
+    xml.writeAttribute("stroke-linejoin", "round");
+    if (!kind.dashes().isEmpty()) {
+      xml.writeAttribute(
+          "stroke-dasharray",
+          kind.dashes().stream().map(SvgWriter::number).collect(Collectors.joining(" ")));
+    }
+  }
+
+  private static void mark(XMLStreamWriter xml, Mark mark, double height)
+      throws XMLStreamException {
+    switch (mark) {
+      case Mark.Stroke s -> {
+        xml.writeEmptyElement("path");
+        xml.writeAttribute("d", path(s.points(), s.closed(), height));
+      }
+      case Mark.Circle c -> {
+        xml.writeEmptyElement("circle");
+        xml.writeAttribute("cx", number(c.centre().x()));
+        xml.writeAttribute("cy", number(height - c.centre().y()));
+        xml.writeAttribute("r", number(c.radius()));
+      }
+      case Mark.Fill f -> {
+        xml.writeEmptyElement("path");
+        xml.writeAttribute(
+            "d",
+            f.rings().stream()
+                .map(Polygon2::corners)
+                .map(c -> path(c, true, height))
+                .collect(Collectors.joining(" ")));
+      }
+      case Mark.Text t -> text(xml, t, height);
+    }
+  }
+
+  private static void text(XMLStreamWriter xml, Mark.Text t, double height)
+      throws XMLStreamException {
+    String x = number(t.at().x());
+    String y = number(height - t.at().y());
+    xml.writeStartElement("text");
+    xml.writeAttribute("x", x);
+    xml.writeAttribute("y", y);
+    xml.writeAttribute("font-size", number(t.size()));
+    xml.writeAttribute("fill", t.ink().hex());
+    if (t.weight() == Mark.Weight.BOLD) {
+      xml.writeAttribute("font-weight", "bold");
+    }
+    switch (t.anchor()) {
+      case START -> {}
+      case MIDDLE -> xml.writeAttribute("text-anchor", "middle");
+      case END -> xml.writeAttribute("text-anchor", "end");
+    }
+    // Another typeface may stand in for ours: it has to keep to the width that was measured.
+    xml.writeAttribute("textLength", number(t.width()));
+    xml.writeAttribute("lengthAdjust", "spacingAndGlyphs");
+    if (t.angle() != 0) {
+      xml.writeAttribute("transform", "rotate(" + number(-t.angle()) + " " + x + " " + y + ")");
+    }
+    xml.writeCharacters(Lettering.printable(t.content()));
+    xml.writeEndElement();
+  }
+
+  private static String path(List<Vec2> points, boolean closed, double height) {
+    return points.stream()
+        .map(p -> number(p.x()) + "," + number(height - p.y()))
+        .collect(Collectors.joining(" L", "M", closed ? " Z" : ""));
+  }
+
+  private static String number(double value) {
+    return Num.text(value, 5);
+  }
+}
