@@ -17,6 +17,9 @@ final class Faults {
       "Facetwright failed at this call; that is a fault of the program, not of your script";
   static final String INTERNAL_REMEDY = "Try other values here, and report the script";
 
+  private static final String ONE_FILE = "A design is one file, without import or export";
+  private static final Pattern JAVA_NAME =
+      Pattern.compile("\\b[a-z]\\w*(?:\\.[\\w$]+)+\\S*@[0-9a-f]+");
   private static final Pattern SYNTAX_PLACE =
       Pattern.compile("^SyntaxError: (?:" + Pattern.quote(Guest.NAME) + ":\\d+:\\d+ )?");
   private static final Pattern NOT_DEFINED =
@@ -35,8 +38,8 @@ final class Faults {
           Map.entry("alert", "Nothing is shown from a script"),
           Map.entry("eval", "Write the code out instead"),
           Map.entry("Function", "Write the function out instead"),
-          Map.entry("require", "A design is one file"),
-          Map.entry("load", "A design is one file"),
+          Map.entry("require", ONE_FILE),
+          Map.entry("load", ONE_FILE),
           Map.entry("fetch", "A script can't reach the network"),
           Map.entry("setTimeout", "A script runs from top to bottom, without waiting"),
           Map.entry("setInterval", "A script runs from top to bottom, without waiting"),
@@ -90,13 +93,16 @@ final class Faults {
     if (e.isSyntaxError()) {
       String text = SYNTAX_PLACE.matcher(message).replaceFirst("").lines().findFirst().orElse("");
       return new ScriptException(
-          ScriptException.Kind.SYNTAX, "this is not JavaScript: " + text, site, "");
+          ScriptException.Kind.SYNTAX,
+          "this is not JavaScript: " + text,
+          site,
+          text.contains("import") || text.contains("export") ? ONE_FILE : "");
     }
     if (e.isResourceExhausted()) {
       return message.contains("tack") ? recursion(site) : memory(site);
     }
     if (e.isHostException()) {
-      return internal(e.asHostException(), site);
+      return host(e.asHostException(), site);
     }
     if (e.isInternalError()) {
       return internal(e, site);
@@ -121,7 +127,19 @@ final class Faults {
     if (member.find()) {
       return unknown(member.group(1), member.group(1) + " is not a function", site, names);
     }
-    return new ScriptException(ScriptException.Kind.THROWN, message, site, "");
+    return new ScriptException(
+        ScriptException.Kind.THROWN, JAVA_NAME.matcher(message).replaceAll("this value"), site, "");
+  }
+
+  /** A host function's error that no {@link HostClock} turned into the script's. */
+  private static ScriptException host(Throwable thrown, Site site) {
+    return switch (thrown) {
+      case CallException e ->
+          new ScriptException(ScriptException.Kind.BAD_VALUE, e.getMessage(), site, e.fix());
+      case NetException e ->
+          new ScriptException(ScriptException.Kind.BAD_VALUE, e.getMessage(), site, "");
+      default -> internal(thrown, site);
+    };
   }
 
   private static ScriptException unknown(

@@ -13,11 +13,26 @@ final class Prelude implements SiteFinder {
 
   private final Value stack;
   private final Value fail;
+  private final Value named;
 
   Prelude(Context context) {
     Value helpers = context.eval(Guest.PRELUDE);
     stack = helpers.getMember("stack");
     fail = helpers.getMember("fail");
+    named = helpers.getMember("named");
+  }
+
+  /**
+   * Puts each host function among the globals into a JavaScript one of the same name, so that what
+   * the script can find out about it is the same in every run.
+   */
+  void dress(Value globals) {
+    for (String name : globals.getMemberKeys()) {
+      Value value = globals.getMember(name);
+      if (value.isProxyObject() && value.canExecute() && !value.hasMembers()) {
+        globals.putMember(name, named.execute(value, name));
+      }
+    }
   }
 
   @Override

@@ -70,6 +70,7 @@ final class Run<T> {
       Prelude prelude = new Prelude(own);
       RunClock counter = new RunClock(prelude);
       host.install(own, prelude, counter);
+      prelude.dress(own.getBindings("js"));
       clock = counter;
       context = own;
       try {

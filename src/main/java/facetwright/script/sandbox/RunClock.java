@@ -2,12 +2,19 @@ package facetwright.script.sandbox;
 
 import com.sun.management.ThreadMXBean;
 import facetwright.net.NetException;
+import facetwright.net.Site;
 import java.lang.management.ManagementFactory;
 import java.util.function.Supplier;
 import org.graalvm.polyglot.PolyglotException;
 
 /** Counts what one run takes, the script's own and the host's apart. */
 final class RunClock implements HostClock {
+  /**
+   * The beginning of each call that is held against the script, in ns, so that a loop without end
+   * that makes small calls is found out as soon as one that makes none.
+   */
+  private static final long SMALL_CALL = 100_000;
+
   private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
   private final long thread = Thread.currentThread().threadId();
@@ -20,7 +27,7 @@ final class RunClock implements HostClock {
   private long hostBytes;
   private long enteredNanos;
   private long enteredBytes;
-  private volatile Throwable fault;
+  private volatile ScriptException fault;
 
   /**
    * What a run has taken so far.
@@ -40,13 +47,13 @@ final class RunClock implements HostClock {
   synchronized Taken taken() {
     long nanos = THREADS.getThreadCpuTime(thread);
     long bytes = THREADS.getThreadAllocatedBytes(thread);
-    long host = hostNanos + (inHost ? nanos - enteredNanos : 0);
+    long host = hostNanos + (inHost ? Math.max(0, nanos - enteredNanos - SMALL_CALL) : 0);
     long hostAllocated = hostBytes + (inHost ? bytes - enteredBytes : 0);
     return new Taken(nanos - startNanos - host, host, bytes - startBytes - hostAllocated, inHost);
   }
 
-  /** A failure of the program itself inside a host call, or null. */
-  Throwable fault() {
+  /** What failed in the program itself, or ran out of memory, inside a host call; or null. */
+  ScriptException fault() {
     return fault;
   }
 
@@ -77,7 +84,8 @@ final class RunClock implements HostClock {
       throw e;
     } catch (RuntimeException | Error e) {
       if (fault == null) {
-        fault = e;
+        Site here = prelude.here();
+        fault = e instanceof OutOfMemoryError ? Faults.memory(here) : Faults.internal(e, here);
       }
       throw prelude.fail(Faults.INTERNAL_MESSAGE, Faults.INTERNAL_REMEDY);
     } finally {
@@ -105,7 +113,7 @@ final class RunClock implements HostClock {
   }
 
   private synchronized void toScript() {
-    hostNanos += THREADS.getCurrentThreadCpuTime() - enteredNanos;
+    hostNanos += Math.max(0, THREADS.getCurrentThreadCpuTime() - enteredNanos - SMALL_CALL);
     hostBytes += THREADS.getCurrentThreadAllocatedBytes() - enteredBytes;
     inHost = false;
   }

@@ -1,6 +1,7 @@
 package facetwright.script.sandbox;
 
 import facetwright.net.Site;
+import org.graalvm.polyglot.PolyglotException;
 import org.graalvm.polyglot.SourceSection;
 import org.graalvm.polyglot.management.ExecutionEvent;
 
@@ -22,10 +23,17 @@ final class ScriptThread extends Thread {
     }
   }
 
-  /** Where the last statement begun stands. May be asked from any thread. */
+  /**
+   * Where the last statement begun stands; {@link Site#NONE} before the first one, and when there
+   * is no memory left to find out. May be asked from any thread.
+   */
   Site lastSite() {
     ExecutionEvent event = last;
-    return event == null ? Site.NONE : site(event.getLocation());
+    try {
+      return event == null ? Site.NONE : site(event.getLocation());
+    } catch (PolyglotException | OutOfMemoryError e) {
+      return Site.NONE;
+    }
   }
 
   static Site site(SourceSection section) {

@@ -9,6 +9,12 @@ final class Watch {
   private static final long POLL_MILLIS = 3;
   private static final long GRACE_MILLIS = 400;
 
+  /**
+   * A call stack that deep, in Java frames, is that of a script that calls itself without end and
+   * catches the error of it. The virtual machine reports up to 1024 frames.
+   */
+  private static final int DEEP_FRAMES = 1000;
+
   private Watch() {}
 
   /**
@@ -19,20 +25,42 @@ final class Watch {
   static void over(Run<?> run, Budget budget) throws ScriptException {
     CountDownLatch tripped = new CountDownLatch(1);
     Thread closer = closer(run, tripped);
+    ScriptException why;
+    boolean stopped = false;
     try {
-      ScriptException why = watch(run, budget);
-      if (why == null) {
-        closer.interrupt();
-        return;
-      }
-      tripped.countDown();
-      boolean ended = run.ended().await(GRACE_MILLIS, TimeUnit.MILLISECONDS);
-      throw new ScriptException(why.kind(), why.getMessage(), why.site(), why.remedy(), !ended);
+      why = watch(run, budget);
     } catch (InterruptedException e) {
-      tripped.countDown();
+      stopped = true;
+      why = stopped(run.thread().lastSite());
+    } catch (OutOfMemoryError e) {
+      why = Faults.memory(run.thread().lastSite());
+    }
+    if (why == null) {
+      closer.interrupt();
+      return;
+    }
+    tripped.countDown();
+    boolean ended = awaitEnd(run);
+    if (stopped) {
       Thread.currentThread().interrupt();
-      throw new ScriptException(
-          ScriptException.Kind.STOPPED, "the script was stopped", run.thread().lastSite(), "");
+    }
+    Site site = why.site().isKnown() ? why.site() : run.thread().lastSite();
+    throw new ScriptException(why.kind(), why.getMessage(), site, why.remedy(), !ended);
+  }
+
+  private static ScriptException stopped(Site at) {
+    return new ScriptException(ScriptException.Kind.STOPPED, "the script was stopped", at, "");
+  }
+
+  /** Whether it ends within the time of grace. */
+  private static boolean awaitEnd(Run<?> run) {
+    long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(GRACE_MILLIS);
+    while (true) {
+      try {
+        return run.ended().await(end - System.nanoTime(), TimeUnit.NANOSECONDS);
+      } catch (InterruptedException e) {
+        // Being told to stop once more changes nothing.
+      }
     }
   }
 
@@ -70,9 +98,11 @@ final class Watch {
       if (taken.scriptNanos() > script) {
         return time(run);
       }
-      if (taken.hostNanos() > host
-          || System.nanoTime() - start - taken.hostNanos() * Budget.PATIENCE
-              > script * Budget.PATIENCE) {
+      if (taken.hostNanos() > host) {
+        return hostTime(run);
+      }
+      if (System.nanoTime() - start - taken.hostNanos() * Budget.PATIENCE
+          > script * Budget.PATIENCE) {
         return time(run);
       }
     }
@@ -81,10 +111,21 @@ final class Watch {
 
   private static ScriptException time(Run<?> run) {
     Site at = run.thread().lastSite();
+    if (run.thread().getStackTrace().length >= DEEP_FRAMES) {
+      return Faults.recursion(at);
+    }
     return new ScriptException(
         ScriptException.Kind.TIME,
         "the script was stopped because it took too long",
         at,
         "See that every loop here comes to an end");
+  }
+
+  private static ScriptException hostTime(Run<?> run) {
+    return new ScriptException(
+        ScriptException.Kind.TIME,
+        "the script was stopped because the work it asks for here took too long",
+        run.thread().lastSite(),
+        "Ask for less: fewer facets, columns or copies");
   }
 }
