@@ -1,0 +1,39 @@
+package facetwright.check;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** How lengths and areas stand in a message, and what counts as a miss. */
+final class Mm {
+  /** What a steady hand holds when cutting and scoring, in mm; common practice, no source. */
+  static final double HAIR = 0.2;
+
+  /** A miss that no pressing of the card makes up, in mm; common practice, no source. */
+  static final double MISFIT = 2;
+
+  private Mm() {}
+
+  /** "12.5 mm": two decimals at most, and never 0 for what is not 0. */
+  static String text(double mm) {
+    return number(mm) + " mm";
+  }
+
+  static String area(double square) {
+    return number(square) + " mm²";
+  }
+
+  static String number(double value) {
+    if (value != 0 && Math.abs(value) < 0.005) {
+      return "less than 0.01";
+    }
+    return BigDecimal.valueOf(value)
+        .setScale(2, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  /** A miss can't be made when it is beyond what pressing makes up. */
+  static Finding.Severity miss(double mm) {
+    return mm > MISFIT ? Finding.Severity.ERROR : Finding.Severity.WARNING;
+  }
+}

@@ -1,0 +1,112 @@
+package facetwright.check;
+
+import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
+import facetwright.net.Laid;
+import facetwright.net.SheetLayout;
+import facetwright.net.SheetSize;
+import facetwright.net.SheetSizes;
+import facetwright.net.Site;
+import facetwright.net.Stock;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Pieces that do not lie whole on a sheet. */
+final class OffSheetRule implements Rule {
+  @Override
+  public List<Finding> find(Subject subject) {
+    if (subject.laid().fits()) {
+      return List.of();
+    }
+    String fix = fix(subject.laid());
+    List<Finding> found = new ArrayList<>();
+    int[] piece = subject.net().pieceOfPanel();
+    for (int n = 0; n < subject.net().pieces(); n++) {
+      int number = n;
+      List<Integer> panels =
+          IntStream.range(0, piece.length).filter(p -> piece[p] == number).boxed().toList();
+      Box2 box =
+          panels.stream()
+              .map(p -> subject.panel(p).outline().box())
+              .reduce(Box2::union)
+              .orElseThrow();
+      if (!liesOnASheet(subject.laid(), box)) {
+        int first = panels.getFirst();
+        found.add(finding(subject, message(subject, box, first), fix, first));
+      }
+    }
+    if (found.isEmpty()) {
+      found.add(
+          new Finding(
+              "off-sheet",
+              Finding.Severity.ERROR,
+              "The net does not fit the "
+                  + subject.laid().stock().name()
+                  + " sheet with its margin.",
+              fix,
+              new Place.WholeNet(),
+              Site.NONE));
+    }
+    return found;
+  }
+
+  private static Finding finding(Subject subject, String message, String fix, int panel) {
+    return new Finding(
+        "off-sheet",
+        Finding.Severity.ERROR,
+        message,
+        fix,
+        new Place.AtPanel(panel),
+        subject.panel(panel).site());
+  }
+
+  private static boolean liesOnASheet(Laid laid, Box2 box) {
+    return IntStream.range(0, laid.sheets())
+        .anyMatch(s -> laid.sheet(s).holds(box, LengthTolerance.FINE));
+  }
+
+  private static String message(Subject subject, Box2 box, int first) {
+    Stock stock = subject.laid().stock();
+    List<String> over = new ArrayList<>();
+    if (box.width() > stock.width()) {
+      over.add(Mm.text(box.width() - stock.width()) + " too wide");
+    }
+    if (box.height() > stock.height()) {
+      over.add(Mm.text(box.height() - stock.height()) + " too high");
+    }
+    return String.format(
+        "The piece with %s is %s wide and %s high; the %s sheet is %s wide and %s high%s.",
+        subject.name(first),
+        Mm.text(box.width()),
+        Mm.text(box.height()),
+        stock.name(),
+        Mm.text(stock.width()),
+        Mm.text(stock.height()),
+        over.isEmpty() ? "" : ": " + String.join(" and ", over));
+  }
+
+  private static String fix(Laid laid) {
+    String smaller = "Make it smaller, or divide it into more pieces.";
+    return larger(laid)
+        .map(size -> "Use a larger sheet: " + size.name() + " would do. " + smaller)
+        .orElse(smaller);
+  }
+
+  /** The least named size on which it fits, of the same series where the sheet belongs to one. */
+  private static Optional<SheetSize> larger(Laid laid) {
+    Stock stock = laid.stock();
+    String series = stock.name().replaceFirst("\\d+$", "");
+    boolean inSeries =
+        !series.equals(stock.name())
+            && SheetSizes.list().stream().anyMatch(s -> s.name().equals(stock.name()));
+    return SheetSizes.list().stream()
+        .filter(s -> !inSeries || s.name().replaceFirst("\\d+$", "").equals(series))
+        .filter(s -> s.width() * s.height() > stock.width() * stock.height())
+        .sorted(Comparator.comparingDouble(s -> s.width() * s.height()))
+        .filter(s -> SheetLayout.lay(laid.net(), s.stock(stock.weight())).fits())
+        .findFirst();
+  }
+}

@@ -1,0 +1,31 @@
+package facetwright.check;
+
+import facetwright.net.Overlap;
+import facetwright.net.Overlaps;
+import facetwright.net.PanelRole;
+import java.util.List;
+
+/** Panels that lie over each other in the flat net. */
+final class OverlapRule implements Rule {
+  @Override
+  public List<Finding> find(Subject subject) {
+    return Overlaps.find(subject.net()).stream().map(o -> finding(subject, o)).toList();
+  }
+
+  private static Finding finding(Subject subject, Overlap o) {
+    boolean tab =
+        subject.panel(o.a()).role() == PanelRole.TAB
+            || subject.panel(o.b()).role() == PanelRole.TAB;
+    return new Finding(
+        "overlap",
+        Finding.Severity.ERROR,
+        String.format(
+            "%s and %s share %s of the sheet: they can't both be cut from it.",
+            subject.name(o.a()), subject.name(o.b()), Mm.area(o.area())),
+        tab
+            ? "Make the tab shallower, bevel it more, or put it on the other side of its seam."
+            : "Cut one of them loose and join it by a tab, or hang it on another side.",
+        new Place.AtPanel(o.b()),
+        subject.panel(o.b()).site());
+  }
+}

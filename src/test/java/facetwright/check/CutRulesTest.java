@@ -1,0 +1,182 @@
+package facetwright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import facetwright.fold.Card;
+import facetwright.fold.Folding;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.net.FoldAngle;
+import facetwright.net.Laid;
+import facetwright.net.Opening;
+import facetwright.net.PanelDraft;
+import facetwright.net.PanelRole;
+import facetwright.net.Sense;
+import facetwright.net.SheetSizes;
+import facetwright.net.Site;
+import facetwright.net.Stock;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Rules about the flat net on its sheet. Limits are common practice, no source. */
+class CutRulesTest {
+  private static final Stock A3 = SheetSizes.named("A3").stock(220);
+
+  @Test
+  void aSoundTrayIsFoundSound() {
+    assertThat(Looks.at(Card.tray(60, 40, 25, Card.SQUARE))).isEmpty();
+  }
+
+  /** Two flaps hung in the inner corner of an L: they collide. */
+  private static Card collidingWalls(double depth) {
+    Card card = new Card();
+    PanelDraft base = card.panel("base", 0, 0, 60, 0, 60, 60, 50, 60, 50, 10, 0, 10);
+    card.wall(base.edge(3), "inner wall", depth);
+    card.wall(base.edge(4), "inner floor", depth);
+    return card;
+  }
+
+  @Test
+  void overlapNamesBothPanelsAndTheArea() {
+    Finding found = Looks.of("overlap", Looks.at(collidingWalls(20))).getFirst();
+    assertThat(found.severity()).isEqualTo(Finding.Severity.ERROR);
+    assertThat(found.message())
+        .isEqualTo(
+            "\"inner wall\" and \"inner floor\" share 400 mm² of the sheet: they can't both be cut"
+                + " from it.");
+    assertThat(found.place()).isEqualTo(new Place.AtPanel(2));
+    assertThat(found.site().line()).isEqualTo(3);
+    assertThat(found.fix()).contains("Cut one of them loose");
+    Card mended = collidingWalls(20);
+    PanelDraft floor = mended.draft.panels().get(2);
+    mended.draft.remove(floor);
+    assertThat(Looks.of("overlap", Looks.at(mended))).isEmpty();
+  }
+
+  @Test
+  void overlapOfATabTellsHowToMendATab() {
+    Card card = collidingWalls(20);
+    card.draft.panels().get(2).become(PanelRole.TAB);
+    assertThat(Looks.of("overlap", Looks.at(card)).getFirst().fix()).contains("bevel it more");
+  }
+
+  @Test
+  void offSheetTellsByHowMuchAndWhatWouldDo() {
+    Card card = new Card();
+    card.rectangle("banner", 0, 0, 310, 200);
+    List<Finding> found = Looks.at(card.net(), SheetSizes.named("A4").stock(220));
+    assertThat(found).hasSize(1);
+    assertThat(found.getFirst().severity()).isEqualTo(Finding.Severity.ERROR);
+    assertThat(found.getFirst().message())
+        .startsWith("The piece with \"banner\" is 310 mm wide and 200 mm high; the A4 sheet is ")
+        .containsPattern("(13 mm|100 mm) too wide");
+    assertThat(found.getFirst().fix()).startsWith("Use a larger sheet: A3 would do.");
+    assertThat(Looks.at(card.net(), A3)).isEmpty();
+  }
+
+  @Test
+  void offSheetOfAnInchSheetNamesAnyThatWouldDo() {
+    Card card = new Card();
+    card.rectangle("banner", 0, 0, 290, 200);
+    List<Finding> found = Looks.at(card.net(), SheetSizes.named("Letter").stock(220));
+    assertThat(found.getFirst().fix()).contains("would do").doesNotContain("Letter would");
+    Card vast = new Card();
+    vast.rectangle("vast", 0, 0, 3000, 2000);
+    assertThat(Looks.of("off-sheet", Looks.at(vast)).getFirst().fix())
+        .isEqualTo("Make it smaller, or divide it into more pieces.");
+  }
+
+  @Test
+  void offSheetForWantOfAMargin() {
+    Card card = new Card();
+    card.rectangle("full", 0, 0, 420, 297);
+    Laid laid = new Laid(card.net(), A3.turned(), 1, false);
+    List<Finding> found = Checks.all(laid, Folding.fold(card.net()));
+    assertThat(found.getFirst().message()).contains("with its margin");
+    assertThat(found.getFirst().place()).isEqualTo(new Place.WholeNet());
+  }
+
+  private static Card windowed(Opening opening) {
+    Card card = Card.tray(60, 60, 30, Card.SQUARE);
+    card.draft.panels().get(1).open(opening);
+    return card;
+  }
+
+  @Test
+  void windowNearAScoreTellsTheRoomLeft() {
+    // Wall 1 hangs on the base's lower side: it lies between y = −30 and y = 0.
+    Site site = new Site(44, 3);
+    Card near = windowed(new Opening.Window(Polygon2.rectangle(20, -22, 20, 20), site));
+    Finding found = Looks.of("window-near-score", Looks.at(near)).getFirst();
+    assertThat(found.message()).isEqualTo("A window in \"wall 1\" comes within 2 mm of a score.");
+    assertThat(found.fix()).startsWith("Leave at least 5 mm");
+    assertThat(found.severity()).isEqualTo(Finding.Severity.WARNING);
+    assertThat(found.site()).isEqualTo(site);
+    assertThat(Looks.at(windowed(new Opening.Window(Polygon2.rectangle(20, -22, 20, 16), site))))
+        .isEmpty();
+  }
+
+  @Test
+  void holeNearTheEdgeTellsTheRoomLeft() {
+    Card near = windowed(new Opening.Hole(new Vec2(30, -27), 4, Site.NONE));
+    Finding found = Looks.of("hole-near-edge", Looks.at(near)).getFirst();
+    assertThat(found.message()).startsWith("A hole in \"wall 1\" comes within ").endsWith("edge.");
+    assertThat(found.site().isKnown()).isTrue();
+    assertThat(Looks.at(windowed(new Opening.Hole(new Vec2(30, -24), 4, Site.NONE)))).isEmpty();
+  }
+
+  private static Card strip(double width) {
+    Card card = new Card();
+    PanelDraft left = card.rectangle("left", 0, 0, 50, 50);
+    PanelDraft spine =
+        card.flap(left.edge(1), "spine", width, Sense.MOUNTAIN, FoldAngle.degrees(90));
+    card.flap(spine.edge(2), "right", 50, Sense.MOUNTAIN, FoldAngle.degrees(90));
+    return card;
+  }
+
+  @Test
+  void scoresTooCloseForTheCard() {
+    // 220 g/m² is 0.275 mm thick: five thicknesses are 1.375 mm.
+    List<Finding> found = Looks.at(strip(1));
+    assertThat(Looks.of("scores-too-close", found).getFirst().message())
+        .isEqualTo(
+            "Two scores of \"spine\" are only 1 mm apart; card 0.28 mm thick needs 1.38 mm to fold"
+                + " twice.");
+    assertThat(Looks.of("scores-too-close", Looks.at(strip(1.5)))).isEmpty();
+  }
+
+  @Test
+  void slivers() {
+    assertThat(Looks.of("sharp-sliver", Looks.at(strip(1.5))).getFirst().message())
+        .isEqualTo("\"spine\" is only 1.5 mm wide: it is hard to cut and to crease.");
+    assertThat(Looks.at(strip(2.5))).isEmpty();
+  }
+
+  @Test
+  void grainAcrossTheLongScores() {
+    // Scores run upright.
+    Card card = strip(30);
+    Stock along = new Stock("A3", 420, 297, 220, 0.275, Stock.Grain.SHORT);
+    Stock across = new Stock("A3", 420, 297, 220, 0.275, Stock.Grain.LONG);
+    Finding found = Looks.asDrawn(card.net(), across).getFirst();
+    assertThat(found.rule()).isEqualTo("grain");
+    assertThat(found.severity()).isEqualTo(Finding.Severity.NOTE);
+    assertThat(found.message()).startsWith("2 of the 2 long scores run across the grain");
+    assertThat(Looks.asDrawn(card.net(), along)).isEmpty();
+    assertThat(Looks.asDrawn(card.net(), across.turned())).isEmpty();
+    Card bare = new Card();
+    bare.rectangle("bare", 0, 0, 10, 10);
+    assertThat(Looks.asDrawn(bare.net(), across)).isEmpty();
+  }
+
+  @Test
+  void manyOfAKindAreCounted() {
+    Card card = new Card();
+    for (int i = 0; i < 30; i++) {
+      card.rectangle("slip " + i, 0, 3 * i, 40, 1);
+    }
+    List<Finding> found = Looks.of("sharp-sliver", Looks.at(card));
+    assertThat(found).hasSize(Checks.MOST_OF_A_KIND + 1);
+    assertThat(found.getLast().message()).isEqualTo("5 more like this.");
+  }
+}
