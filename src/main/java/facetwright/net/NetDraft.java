@@ -97,6 +97,11 @@ public final class NetDraft {
     return null;
   }
 
+  /** Whether the side is neither scored nor slit. */
+  public boolean isFree(EdgeDraft side) {
+    return across(side) == null && slits.stream().noneMatch(s -> s.a == side || s.b == side);
+  }
+
   /** Takes a panel out, with every score, slit, join and layer that names it. */
   public void remove(PanelDraft panel) {
     panels.remove(panel);
