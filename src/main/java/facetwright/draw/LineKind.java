@@ -10,10 +10,11 @@ import java.util.List;
 // mark.
 @SuppressWarnings("ImmutableEnumChecker")
 public enum LineKind {
+  SHEET("sheet", "edge of the sheet", Ink.GREY, 0.18, List.of(12.0, 2.5)),
   GLUE("glue", "glued area", Ink.OCHRE, 0.13, List.of()),
   LAYER("layer", "edge of a layer", Ink.RUST, 0.2, List.of(8.0, 0.8)),
   GUIDE("guide", "ruler and guide", Ink.BLACK, 0.2, List.of()),
-  TICK("tick", "tick", Ink.OCHRE, 0.2, List.of()),
+  TICK("tick", "tick: starts or ends a line", Ink.OCHRE, 0.2, List.of()),
   VALLEY("valley", "valley: the crest points away from you", Ink.PLUM, 0.35, List.of(3.0, 1.6)),
   MOUNTAIN(
       "mountain", "mountain: the crest points at you", Ink.TEAL, 0.35, List.of(5.0, 1.3, 0.5, 1.3)),

@@ -69,7 +69,7 @@ public final class NetDrawing {
 
   /**
    * The page is the sheet; where a piece reaches over the edge of the sheet, the page grows to show
-   * it whole and the edge of the sheet is drawn as a guide.
+   * it whole and the edge of the sheet is drawn too.
    *
    * @param sheet index of the sheet, from 0
    * @throws IllegalArgumentException when there is no such sheet
@@ -94,7 +94,7 @@ public final class NetDrawing {
       marks.add(
           Stroke.around(
               Polygon2.rectangle(sheet.minX(), sheet.minY(), sheet.width(), sheet.height()),
-              LineKind.GUIDE));
+              LineKind.SHEET));
     }
     if (content.contains(Content.CARD)) {
       part.panels().forEach(p -> fill(net.panels().get(p).region(), FillKind.CARD));

@@ -37,7 +37,10 @@ final class PanelName {
       return Optional.empty();
     }
     Coordinate inmost = MaximumInscribedCircle.getCenter(region, 0.2).getCoordinate();
-    List<Vec2> places = List.of(panel.outline().centroid(), new Vec2(inmost.x, inmost.y));
+    List<Vec2> places =
+        panel.openings().isEmpty()
+            ? List.of(panel.outline().centroid(), new Vec2(inmost.x, inmost.y))
+            : List.of(new Vec2(inmost.x, inmost.y), panel.outline().centroid());
     for (double pt : SIZES_PT) {
       for (double turn : new double[] {0, QUARTER}) {
         for (Vec2 place : places) {

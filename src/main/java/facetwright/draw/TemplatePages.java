@@ -27,6 +27,9 @@ public final class TemplatePages {
   private static final double CLEARANCE = 1;
   private static final double BETWEEN = 3;
 
+  /** Room left beside the panels where the page has it. */
+  private static final double ROOMY = 2;
+
   /** Common practice, no source. */
   private static final String CAUTION =
       "Caution: knives are sharp. Cut on a mat, away from yourself, with a fresh blade, in several"
@@ -78,7 +81,7 @@ public final class TemplatePages {
                         case Mark.Circle c -> c.kind() == kind;
                         case Mark.Fill _, Mark.Text _ -> false;
                       });
-      if (drawn && kind != LineKind.GUIDE) {
+      if (drawn) {
         used.add(kind);
       }
     }
@@ -98,6 +101,13 @@ public final class TemplatePages {
     for (int p : part.panels()) {
       free.take(moved(net.panels().get(p).outline(), shift), CLEARANCE);
     }
+    if (part.over()) {
+      Box2 sheet = laid.sheet(index);
+      free.line(
+          moved(
+              Polygon2.rectangle(sheet.minX(), sheet.minY(), sheet.width(), sheet.height()), shift),
+          CLEARANCE);
+    }
     net.ticks().stream()
         .filter(t -> part.has(t.mark().middle()))
         .forEach(t -> free.take(box(t.mark(), shift), CLEARANCE));
@@ -107,15 +117,19 @@ public final class TemplatePages {
           "Sheet " + (index + 1) + " is full: its check ruler is drawn lightly on a panel.");
       rulerOnPanel(page, part, words);
     }
-    String what = "Sheet " + (index + 1);
+    List<String> left = new ArrayList<>();
     if (!place(free, words, heading(index, part.over()), Corner.TOP_LEFT)) {
-      missing.add(what + " has no room for its title.");
+      left.add("title");
     }
     if (!place(free, words, legends(), Corner.BOTTOM_RIGHT)) {
-      missing.add(what + " has no room for the legend of its lines.");
+      left.add("legend");
     }
     if (!place(free, words, cautions(), Corner.BOTTOM_LEFT)) {
-      missing.add(what + " has no room for the caution.");
+      left.add("caution");
+    }
+    if (!left.isEmpty()) {
+      missing.add(
+          "Sheet " + (index + 1) + " has no room for its " + String.join(" and ", left) + ".");
     }
     return page.with(words);
   }
@@ -167,14 +181,18 @@ public final class TemplatePages {
   private static boolean place(
       FreeSpace free, List<Mark> words, List<Block> variants, Corner corner) {
     for (boolean upright : new boolean[] {false, true}) {
-      for (Block block : variants) {
-        double width = upright ? block.height() : block.width();
-        double height = upright ? block.width() : block.height();
-        Optional<Box2> place = free.find(width, height, EDGE, corner);
-        if (place.isPresent()) {
-          free.take(place.get(), BETWEEN);
-          words.addAll(block.at(place.get(), upright));
-          return true;
+      for (double room : new double[] {ROOMY, 0}) {
+        for (Block block : variants) {
+          double width = upright ? block.height() : block.width();
+          double height = upright ? block.width() : block.height();
+          Optional<Box2> place =
+              free.find(width + 2 * room, height + 2 * room, EDGE - room, corner)
+                  .map(p -> p.grown(-room));
+          if (place.isPresent()) {
+            free.take(place.get(), BETWEEN);
+            words.addAll(block.at(place.get(), upright));
+            return true;
+          }
         }
       }
     }

@@ -144,7 +144,7 @@ final class DxfText {
       case VALLEY -> 204;
       case TICK, GLUE -> 44;
       case LAYER -> 30;
-      case GUIDE -> 8;
+      case GUIDE, SHEET -> 8;
     };
   }
 

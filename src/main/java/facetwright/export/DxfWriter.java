@@ -17,7 +17,7 @@ import java.util.Set;
 /**
  * The net for a cutting machine: one layer a kind of line, in mm, all sheets side by side as laid.
  * The version is AC1015; holes are true circles, cuts are joined into few polylines. Words, hatch
- * and check ruler are left out; the edge of each sheet is a guide.
+ * and check ruler are left out; the edge of each sheet is a layer of its own.
  */
 public final class DxfWriter implements Exporter {
   private static final Set<NetDrawing.Content> CONTENT =
@@ -40,7 +40,7 @@ public final class DxfWriter implements Exporter {
     for (int i = 0; i < laid.sheets(); i++) {
       Box2 box = laid.sheet(i);
       Polygon2 sheet = Polygon2.rectangle(box.minX(), box.minY(), box.width(), box.height());
-      marks.add(Mark.Stroke.around(sheet, LineKind.GUIDE));
+      marks.add(Mark.Stroke.around(sheet, LineKind.SHEET));
       marks.addAll(onSheet(laid, i));
     }
     return new DxfText(marks).text().getBytes(StandardCharsets.US_ASCII);
@@ -51,7 +51,7 @@ public final class DxfWriter implements Exporter {
     Drawing page = NetDrawing.of(laid, index, CONTENT);
     Vec2 back = NetDrawing.cornerOf(laid, index);
     return page.moved(Motion2.shift(back)).marks().stream()
-        .filter(m -> !(m instanceof Mark.Stroke s && s.kind() == LineKind.GUIDE))
+        .filter(m -> !(m instanceof Mark.Stroke s && s.kind() == LineKind.SHEET))
         .toList();
   }
 }

@@ -1,0 +1,107 @@
+package facetwright.export;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.ByteArrayInputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.util.Collection;
+import java.util.Map;
+import java.util.SequencedMap;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What every exporter promises. */
+class ExporterContractTest {
+  static Collection<Exporter> exporters() {
+    return Exporters.all().values();
+  }
+
+  @Test
+  void namesEachFormatOnce() {
+    assertThat(Exporters.all().keySet()).containsExactly("pdf", "svg", "dxf", "fold", "obj", "stl");
+    assertThat(Exporters.all().values().stream().map(Exporter::fileName))
+        .containsExactly(
+            "template.pdf", "template.svg", "template.dxf", "net.fold", "folded.obj", "folded.stl");
+  }
+
+  @ParameterizedTest
+  @MethodSource("exporters")
+  void sameJobSameBytes(Exporter exporter) {
+    byte[] once = exporter.write(Papers.job("Kite box", Papers.tray(60, 20), Papers.A4));
+    byte[] again = exporter.write(Papers.job("Kite box", Papers.tray(60, 20), Papers.A4));
+    assertThat(once).isNotEmpty().isEqualTo(again);
+  }
+
+  @ParameterizedTest
+  @MethodSource("exporters")
+  void anotherNetOtherBytes(Exporter exporter) {
+    byte[] one = exporter.write(Papers.job("Kite box", Papers.tray(60, 20), Papers.A4));
+    byte[] other = exporter.write(Papers.job("Kite box", Papers.tray(61, 20), Papers.A4));
+    assertThat(one).isNotEqualTo(other);
+  }
+
+  @ParameterizedTest
+  @MethodSource("exporters")
+  void firstFileIsTheFile(Exporter exporter) {
+    Job job = Papers.job("Kite box", Papers.tray(60, 20), Papers.A4);
+    SequencedMap<String, byte[]> files = exporter.files(job);
+    assertThat(files.firstEntry().getKey()).isEqualTo(exporter.fileName());
+    assertThat(files.firstEntry().getValue()).isEqualTo(exporter.write(job));
+  }
+
+  @ParameterizedTest
+  @MethodSource("exporters")
+  void readsBackWhateverTheTitle(Exporter exporter) throws Exception {
+    for (String title :
+        new String[] {
+          "<b>&\"'</b> ]]> \u0000\u0007\uD800 \\ \n ½ × 灯 😀", "", " ", "w".repeat(5000)
+        }) {
+      Job job = Papers.job(title, Papers.tray(60, 20), Papers.A4);
+      for (Map.Entry<String, byte[]> file : exporter.files(job).entrySet()) {
+        parse(exporter.format(), file.getValue());
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("exporters")
+  void refusesOrWrites(Exporter exporter) {
+    Job unsolved = Papers.job("Flags", Papers.slitSquares(40), Papers.A4);
+    if (exporter.refusal(unsolved).isPresent()) {
+      assertThatThrownBy(() -> exporter.write(unsolved))
+          .isInstanceOf(ExportException.class)
+          .hasMessage(exporter.refusal(unsolved).orElseThrow())
+          .hasMessageContaining("angle");
+    } else {
+      assertThat(exporter.write(unsolved)).isNotEmpty();
+    }
+    assertThat(exporter.refusal(Papers.job("Box", Papers.cube(40, 8), Papers.A4))).isEmpty();
+  }
+
+  private static void parse(String format, byte[] bytes) throws Exception {
+    switch (format) {
+      case "pdf" -> Loader.loadPDF(bytes).close();
+      case "svg" ->
+          DocumentBuilderFactory.newInstance()
+              .newDocumentBuilder()
+              .parse(new ByteArrayInputStream(bytes));
+      case "dxf" ->
+          assertThat(new String(bytes, StandardCharsets.US_ASCII)).endsWith("0\r\nEOF\r\n");
+      case "fold" -> new com.fasterxml.jackson.databind.ObjectMapper().readTree(bytes);
+      case "obj" ->
+          assertThat(new String(bytes, StandardCharsets.UTF_8).lines())
+              .allMatch(l -> l.matches("#.*|v( -?[0-9.]+){3}|f( [0-9]+){3,}|g [a-z]+"));
+      case "stl" ->
+          assertThat(bytes.length)
+              .isEqualTo(
+                  84 + 50 * ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN).getInt(80));
+      default -> throw new AssertionError(format);
+    }
+  }
+}
