@@ -34,7 +34,15 @@ final class Bevel {
         planes.add(new HalfSpaces.Plane(normal, distance));
       }
     }
-    HalfSpaces.Body body = HalfSpaces.under(inner, planes);
+    HalfSpaces.Body body;
+    try {
+      body = HalfSpaces.under(inner, planes);
+    } catch (FormException slivers) {
+      throw new FormException(
+          "a bevel of "
+              + Limits.plain(amount)
+              + " mm leaves slivers too fine to make: take another");
+    }
     List<Facet> facets = new ArrayList<>();
     for (int p = 0; p < planes.size(); p++) {
       List<Integer> loop = body.loops().get(p);

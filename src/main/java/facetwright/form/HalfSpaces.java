@@ -28,7 +28,7 @@ final class HalfSpaces {
   static Body under(Vec3 inner, List<Plane> planes) {
     double unit = planes.stream().mapToDouble(Plane::distance).average().orElseThrow();
     List<Vec3> poles = planes.stream().map(p -> p.normal().times(unit / p.distance())).toList();
-    List<List<Integer>> around = Hull.facets(poles);
+    List<List<Integer>> around = Hull.facets(poles, Hull.COMPUTED);
     List<Vec3> corners = new ArrayList<>();
     for (List<Integer> loop : around) {
       List<Vec3> outline = loop.stream().map(poles::get).toList();

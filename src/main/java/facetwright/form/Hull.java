@@ -12,12 +12,17 @@ import java.util.Set;
 /**
  * The convex hull of points by gift wrapping: from one facet on, the plane is turned about each
  * edge until it meets the next points; all points in that plane within a tolerance make one facet.
- * The tolerance is 1e-7 of the size of the cloud, far under what a knife can follow and far over
- * rounding.
+ * For points that people give it is 1e-7 of the size of the cloud, far under what a knife can
+ * follow and far over rounding.
  */
 final class Hull {
   private static final int MOST_POINTS = 2000;
-  private static final double FLAT = 1e-7;
+
+  /** The tolerance for points that people give. */
+  static final double GIVEN = 1e-7;
+
+  /** The tolerance for points that were computed. */
+  static final double COMPUTED = 1e-11;
 
   private final List<Vec3> points;
   private final double slack;
@@ -28,7 +33,7 @@ final class Hull {
   }
 
   static Form form(List<Vec3> points) {
-    List<List<Integer>> loops = facets(points);
+    List<List<Integer>> loops = facets(points, GIVEN);
     List<Facet> facets = new ArrayList<>();
     for (List<Integer> loop : loops) {
       facets.add(Facet.of("facet " + (facets.size() + 1), loop));
@@ -36,14 +41,18 @@ final class Hull {
     return Form.of(points, facets);
   }
 
-  /** The facets as loops of indices into the points, counter-clockwise seen from outside. */
-  static List<List<Integer>> facets(List<Vec3> points) {
+  /**
+   * The facets as loops of indices into the points, counter-clockwise seen from outside.
+   *
+   * @param flatness the tolerance, in parts of the size of the cloud
+   */
+  static List<List<Integer>> facets(List<Vec3> points, double flatness) {
     FormCheck.require(
         points.size() >= 4 && points.size() <= MOST_POINTS,
         "a hull needs 4 to " + MOST_POINTS + " points, not " + points.size());
     double size = Newell.size(points);
     FormCheck.require(size > 0, "all points of the hull lie at one place: spread them");
-    return new Hull(points, size * FLAT).wrap();
+    return new Hull(points, size * flatness).wrap();
   }
 
   /** A supporting plane: all points on it or under it. */

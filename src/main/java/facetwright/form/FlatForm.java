@@ -1,0 +1,80 @@
+package facetwright.form;
+
+import facetwright.geom.Motion2;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A form's facets laid flat one by one, with what borders on each side. */
+final class FlatForm {
+  private final Form form;
+  private final List<Polygon2> outlines = new ArrayList<>();
+  private final int[][] edgeOfSide;
+  private final double size;
+
+  FlatForm(Form form) {
+    this.form = form;
+    edgeOfSide = Sides.edgeOfSide(form);
+    double sum = 0;
+    for (int f = 0; f < form.facets().size(); f++) {
+      outlines.add(form.flat(f));
+      sum += outlines.getLast().area();
+    }
+    size = Math.sqrt(sum);
+  }
+
+  Form form() {
+    return form;
+  }
+
+  int count() {
+    return outlines.size();
+  }
+
+  /** The side of a square as large as all facets together: a measure to compare lengths with. */
+  double size() {
+    return size;
+  }
+
+  Polygon2 outline(int facet) {
+    return outlines.get(facet);
+  }
+
+  FormEdge edge(int edge) {
+    return form.edges().get(edge);
+  }
+
+  double length(int edge) {
+    return form.length(edge(edge));
+  }
+
+  /** The edges round a facet, side by side. */
+  int[] edgesOf(int facet) {
+    return edgeOfSide[facet].clone();
+  }
+
+  /** The facet across an edge, or {@link FormEdge#NONE} at the rim. */
+  int across(int edge, int facet) {
+    FormEdge e = edge(edge);
+    return e.left() == facet ? e.right() : e.left();
+  }
+
+  int sideOf(int edge, int facet) {
+    FormEdge e = edge(edge);
+    return e.left() == facet ? e.leftSide() : e.rightSide();
+  }
+
+  Segment2 side(int edge, int facet) {
+    return outlines.get(facet).side(sideOf(edge, facet));
+  }
+
+  /** The motion that lays a facet's outline beside the facet across an edge, both flat. */
+  Motion2 beside(int edge, int facet) {
+    Segment2 mine = side(edge, facet);
+    Segment2 other = side(edge, across(edge, facet));
+    // Middle on middle halves what little two flattened facets differ in the length of the edge.
+    Motion2 turn = Motion2.carrying(mine.from(), mine.to(), other.to(), other.from());
+    return turn.then(Motion2.shift(other.middle().minus(turn.apply(mine.middle()))));
+  }
+}

@@ -1,0 +1,16 @@
+package facetwright.form;
+
+import facetwright.geom.Polygon2;
+
+/**
+ * A tab as planned.
+ *
+ * @param edge the cut edge it closes
+ * @param carrier the facet it hangs on
+ * @param host the facet it is glued under
+ * @param outline in the layout of the carrier's piece; its first side runs back along the carrier's
+ *     side
+ * @param hidden the same outline in the host's flat frame
+ * @param depth in mm
+ */
+record Tab(int edge, int carrier, int host, Polygon2 outline, Polygon2 hidden, double depth) {}
