@@ -16,10 +16,10 @@ import java.util.List;
  * (the panel the form stands on, or else the largest facet).
  *
  * <p>Scores that the tree does not need close loops; how far their sides miss is a tear. A score of
- * unknown angle that the tree needs leaves the form {@link Closure#NOT_SOLVED}: it stays flat, and
- * no gap is told. Two unknowns do no harm: one that closes a loop of known angles, and that of a
- * tab, which takes the angle that lays it flat under the panel it is glued to (a tab glued to
- * nothing stays flat).
+ * unknown angle that the tree needs leaves the form {@link Closure#NOT_SOLVED}: only the known
+ * angles are folded, and no gap is told. Two unknowns do no harm: one that closes a loop of known
+ * angles, and that of a tab, which takes the angle that lays it flat under the panel it is glued to
+ * (a tab glued to nothing stays flat).
  *
  * <p>Several pieces are put together by their joins; where seams do not agree, by least squares. A
  * piece hanging on one seam only lies flat as its tab tells, or without a tab goes on flat; a lap

@@ -14,6 +14,7 @@ import facetwright.net.PanelRole;
 import facetwright.net.Sense;
 import facetwright.net.Site;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -157,5 +158,55 @@ class FoldTheoremsTest {
               assertThat(v.interior()).isFalse();
               assertThat(v.corners()).hasSize(3);
             });
+  }
+
+  static Stream<JsonNode> sectors() {
+    return examples("kawasaki-justin").stream();
+  }
+
+  /** Signed angles, so many mountains and valleys, one a sector. */
+  private static FlatFolding flat(List<Double> sectors, int mountains) {
+    List<Double> directions = new ArrayList<>();
+    List<Double> angles = new ArrayList<>();
+    double at = 0;
+    for (double sector : sectors) {
+      directions.add(at);
+      angles.add(angles.size() < mountains ? -180.0 : 180.0);
+      at += sector;
+    }
+    Net net = fan(directions, angles);
+    List<FlatFolding> found =
+        Vertices.of(net, Folding.fold(net)).stream()
+            .flatMap(v -> FlatFolding.at(net, v).stream())
+            .toList();
+    assertThat(found).hasSize(1);
+    return found.getFirst();
+  }
+
+  @ParameterizedTest
+  @MethodSource("sectors")
+  void kawasakiDecidesByTheAlternatingSum(JsonNode example) {
+    List<Double> sectors = numbers(example.get("sectorAnglesDeg"));
+    FlatFolding found = flat(sectors, sectors.size() / 2 + 1);
+    assertThat(Math.abs(found.alternating()))
+        .isCloseTo(Math.abs(example.get("alternatingSumDeg").asDouble()), within(1e-9));
+    assertThat(found.isPossible()).isEqualTo(example.get("flatFoldableByKawasaki").asBoolean());
+  }
+
+  static Stream<JsonNode> degrees() {
+    return examples("maekawa-justin").stream().filter(e -> e.has("allowed"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("degrees")
+  void maekawaDecidesByMountainsLessValleys(JsonNode example) {
+    int n = example.get("degree").asInt();
+    List<Double> sectors = Collections.nCopies(n, 360.0 / n);
+    for (JsonNode pair : example.get("allowed")) {
+      assertThat(flat(sectors, pair.get(0).asInt()).isPossible()).isTrue();
+    }
+    for (JsonNode pair : example.get("forbidden")) {
+      assertThat(flat(sectors, pair.get(0).asInt()).isPossible()).isFalse();
+    }
   }
 }
