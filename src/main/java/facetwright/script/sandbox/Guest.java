@@ -31,13 +31,12 @@ final class Guest {
           .build();
 
   static {
-    ExecutionListener listener =
+    ExecutionListener _ =
         ExecutionListener.newBuilder()
             .statements(true)
             .sourceFilter(source -> !source.isInternal())
             .onEnter(ScriptThread::note)
             .attach(ENGINE);
-    assert listener != null;
   }
 
   /** Evaluates to the functions that {@link Prelude} holds. */

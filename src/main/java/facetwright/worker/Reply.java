@@ -1,0 +1,46 @@
+package facetwright.worker;
+
+import facetwright.net.Site;
+import facetwright.script.Design;
+import facetwright.script.sandbox.ScriptException;
+import java.io.Serializable;
+
+/** What an ask came to. */
+public sealed interface Reply extends Serializable {
+
+  /** It came to a design. */
+  record Done(Design design) implements Reply {}
+
+  /**
+   * It came to nothing.
+   *
+   * @param kind what sort of thing went wrong
+   * @param message what is wrong, in a maker's words
+   * @param site where in the script; {@link Site#NONE} when that is not known
+   * @param remedy what to do about it, or empty
+   */
+  record Failed(ScriptException.Kind kind, String message, Site site, String remedy)
+      implements Reply {
+    static Failed of(ScriptException e) {
+      return new Failed(e.kind(), e.getMessage(), e.site(), e.remedy());
+    }
+
+    static Failed ofProgram(String message) {
+      return new Failed(
+          ScriptException.Kind.INTERNAL, message, Site.NONE, "Try again; save the script first");
+    }
+
+    /** From 1; 0 when unknown. */
+    public int line() {
+      return site.line();
+    }
+
+    /** From 1; 0 when unknown. */
+    public int column() {
+      return site.column();
+    }
+  }
+
+  /** It was told to stop, or a newer ask took its place. */
+  record Stopped() implements Reply {}
+}

@@ -1,0 +1,52 @@
+package facetwright.worker;
+
+import java.io.File;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How a workshop starts its workers and how long it waits for them.
+ *
+ * @param mainClass the worker's main class
+ * @param heapMegabytes how much memory a worker may have
+ * @param patience how long it waits for an answer to a cancel
+ * @param longest how long it waits for an answer at all
+ */
+public record Settings(String mainClass, int heapMegabytes, Duration patience, Duration longest) {
+
+  public static final Settings USUAL =
+      new Settings(WorkerMain.class.getName(), 768, Duration.ofMillis(250), Duration.ofSeconds(60));
+
+  /** The same Java and class path as this process, with the start-up cache it was given. */
+  ProcessBuilder command() {
+    List<String> words = new ArrayList<>();
+    words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    words.add("-Xmx" + heapMegabytes + "m");
+    words.add("-XX:+UseSerialGC");
+    words.add("-XX:-CreateCoredumpOnCrash");
+    words.add("-XX:+DisplayVMOutputToStderr");
+    words.add("-Xlog:disable");
+    words.add("--enable-native-access=ALL-UNNAMED");
+    words.add("--sun-misc-unsafe-memory-access=allow");
+    words.add("-Djava.awt.headless=true");
+    ManagementFactory.getRuntimeMXBean().getInputArguments().stream()
+        .filter(a -> a.startsWith("-XX:AOTCache=") || a.startsWith("-XX:SharedArchiveFile="))
+        .forEach(words::add);
+    words.add("-cp");
+    words.add(classPath());
+    words.add(mainClass);
+    return new ProcessBuilder(words).redirectError(ProcessBuilder.Redirect.DISCARD);
+  }
+
+  /** Absolute, so that it holds wherever the child stands. */
+  private static String classPath() {
+    List<String> parts = new ArrayList<>();
+    for (String part : System.getProperty("java.class.path").split(File.pathSeparator)) {
+      parts.add(Path.of(part).toAbsolutePath().toString());
+    }
+    return String.join(File.pathSeparator, parts);
+  }
+}

@@ -1,0 +1,227 @@
+package facetwright.worker;
+
+import facetwright.net.Site;
+import facetwright.script.sandbox.ScriptException;
+import java.io.IOException;
+import java.time.Duration;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Evaluates scripts in a worker process, with a spare one ready. May be used from any thread; never
+ * blocks its caller.
+ */
+public final class Workshop implements AutoCloseable {
+  private final Settings settings;
+  private final ScheduledExecutorService desk =
+      Executors.newSingleThreadScheduledExecutor(
+          Thread.ofPlatform().daemon().name("facetwright-workshop").factory());
+
+  // All below is touched by the desk's thread only.
+  private Child current;
+  private Child spare;
+  private Job running;
+  private Job next;
+  private long lastId;
+  private boolean closed;
+
+  private static final class Job {
+    final Request request;
+    final CompletableFuture<Reply> reply = new CompletableFuture<>();
+    long id;
+    boolean cancelled;
+
+    Job(Request request) {
+      this.request = request;
+    }
+  }
+
+  public Workshop(Settings settings) {
+    this.settings = settings;
+  }
+
+  /** Starts a worker and a spare, so that the first ask is answered soon. */
+  public void warmUp() {
+    tell(this::staff);
+  }
+
+  /**
+   * Asks for a design. An ask that is not yet answered is stopped, and comes to {@link
+   * Reply.Stopped}.
+   *
+   * @return completed on a thread of the workshop, so do little there; never exceptionally
+   */
+  public CompletableFuture<Reply> ask(Request request) {
+    Job job = new Job(request);
+    if (!tell(() -> accept(job))) {
+      job.reply.complete(new Reply.Stopped());
+    }
+    return job.reply;
+  }
+
+  /** Stops the ask under way, if there is one. */
+  public void cancel() {
+    tell(this::stop);
+  }
+
+  /** Ends all workers. */
+  @Override
+  public void close() {
+    tell(
+        () -> {
+          closed = true;
+          stop();
+          kill(current);
+          kill(spare);
+          current = null;
+          spare = null;
+          desk.shutdown();
+        });
+  }
+
+  private void accept(Job job) {
+    if (closed) {
+      job.reply.complete(new Reply.Stopped());
+      return;
+    }
+    stop();
+    if (running == null) {
+      start(job);
+    } else {
+      next = job;
+    }
+  }
+
+  /** Answers whatever is asked with "stopped", and tells the worker. */
+  private void stop() {
+    if (next != null) {
+      next.reply.complete(new Reply.Stopped());
+      next = null;
+    }
+    if (running != null && !running.cancelled) {
+      Job job = running;
+      job.cancelled = true;
+      job.reply.complete(new Reply.Stopped());
+      current.send(new Message.Cancel(job.id));
+      after(settings.patience(), () -> giveUp(job, new Reply.Stopped()));
+    }
+  }
+
+  private void start(Job job) {
+    staff();
+    if (current == null) {
+      job.reply.complete(Reply.Failed.ofProgram("the process that works on designs did not start"));
+      return;
+    }
+    job.id = ++lastId;
+    running = job;
+    current.send(new Message.Ask(job.id, job.request));
+    after(
+        settings.longest(),
+        () ->
+            giveUp(
+                job,
+                new Reply.Failed(
+                    ScriptException.Kind.TIME,
+                    "the design took too long",
+                    Site.NONE,
+                    "Make it smaller")));
+  }
+
+  private void after(Duration time, Runnable work) {
+    if (!closed) {
+      ScheduledFuture<?> _ = desk.schedule(work, time.toMillis(), TimeUnit.MILLISECONDS);
+    }
+  }
+
+  /** No answer came: the worker is ended and the spare takes its place. */
+  private void giveUp(Job job, Reply reply) {
+    if (running == job) {
+      finish(reply, true);
+    }
+  }
+
+  private void finish(Reply reply, boolean leaving) {
+    Job job = running;
+    running = null;
+    if (leaving) {
+      kill(current);
+      current = null;
+    }
+    job.reply.complete(reply);
+    if (next != null) {
+      Job following = next;
+      next = null;
+      start(following);
+    } else if (!closed) {
+      staff();
+    }
+  }
+
+  /** Sees that there are a worker and a spare. */
+  private void staff() {
+    if (closed) {
+      return;
+    }
+    if (current == null || !current.isAlive()) {
+      current = spare != null && spare.isAlive() ? spare : launch();
+      spare = null;
+    }
+    if (spare == null || !spare.isAlive()) {
+      spare = launch();
+    }
+  }
+
+  private Child launch() {
+    try {
+      return Child.start(
+          settings.command(),
+          (child, message) -> tell(() -> heard(child, message)),
+          child -> tell(() -> gone(child)));
+    } catch (IOException e) {
+      return null;
+    }
+  }
+
+  /** False when the workshop has closed. */
+  private boolean tell(Runnable work) {
+    try {
+      desk.execute(work);
+      return true;
+    } catch (RejectedExecutionException e) {
+      return false;
+    }
+  }
+
+  private void heard(Child child, Message message) {
+    if (message instanceof Message.Answer answer
+        && child == current
+        && running != null
+        && running.id == answer.id()) {
+      finish(answer.reply(), answer.leaving());
+    }
+  }
+
+  private void gone(Child child) {
+    if (child == current) {
+      current = null;
+      if (running != null) {
+        finish(
+            Reply.Failed.ofProgram("the process that worked on the design ended unexpectedly"),
+            true);
+      }
+    } else if (child == spare) {
+      spare = null;
+    }
+  }
+
+  private static void kill(Child child) {
+    if (child != null) {
+      child.kill();
+    }
+  }
+}
