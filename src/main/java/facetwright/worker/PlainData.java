@@ -14,7 +14,9 @@ final class PlainData {
 
   private static final String OWN = "facetwright.";
 
-  /** Lists, sets and maps made by {@code List.of} and the like travel as one hidden class. */
+  /** What {@code List.of} and the like make; it travels as {@code CollSer}. */
+  private static final String UNCHANGING = "java.util.ImmutableCollections$";
+
   private static final Set<String> LIBRARY =
       Set.of(
           "java.lang.String",
@@ -53,7 +55,9 @@ final class PlainData {
     while (plain.isArray()) {
       plain = plain.getComponentType();
     }
-    if (plain.isPrimitive() || LIBRARY.contains(plain.getName())) {
+    if (plain.isPrimitive()
+        || LIBRARY.contains(plain.getName())
+        || plain.getName().startsWith(UNCHANGING)) {
       return true;
     }
     // A constant with a body of its own has a class of its own.
