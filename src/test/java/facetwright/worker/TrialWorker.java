@@ -1,0 +1,110 @@
+package facetwright.worker;
+
+import facetwright.fold.Closure;
+import facetwright.fold.FoldedForm;
+import facetwright.fold.Measures;
+import facetwright.geom.Motion3;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Unit;
+import facetwright.net.Laid;
+import facetwright.net.Net;
+import facetwright.net.Panel;
+import facetwright.net.PanelRole;
+import facetwright.net.Site;
+import facetwright.net.Stance;
+import facetwright.net.Stock;
+import facetwright.script.Design;
+import facetwright.script.sandbox.Budget;
+import facetwright.script.sandbox.Host;
+import facetwright.script.sandbox.HostClock;
+import facetwright.script.sandbox.Sandbox;
+import facetwright.script.sandbox.ScriptException;
+import facetwright.script.sandbox.SiteFinder;
+import java.time.Duration;
+import java.util.List;
+import org.graalvm.polyglot.Context;
+
+/** A worker whose scripts know one function, {@code title}, and all make the same square card. */
+final class TrialWorker {
+  static final Budget BUDGET =
+      new Budget(Duration.ofMillis(500), Duration.ofSeconds(5), 128L << 20);
+
+  /** File names that make the evaluator itself misbehave. */
+  static final String DEAF = "deaf.js";
+
+  static final String CRASH = "crash.js";
+  static final String PRINT = "print.js";
+  static final String HUGE = "huge.js";
+
+  private TrialWorker() {}
+
+  public static void main(String[] args) {
+    WorkerMain.run(TrialWorker::evaluate);
+  }
+
+  private static Design evaluate(Request request) throws ScriptException {
+    switch (request.fileName()) {
+      case DEAF -> {
+        while (true) {
+          Thread.onSpinWait();
+        }
+      }
+      case CRASH -> Runtime.getRuntime().halt(3);
+      case PRINT -> System.out.println("a stray line");
+      case HUGE -> {
+        return card("x".repeat(Frames.LONGEST + 1));
+      }
+      default -> {}
+    }
+    return Sandbox.run(request.fileName(), request.source(), BUDGET, new Titled());
+  }
+
+  static Design card(String title) {
+    Polygon2 square = Polygon2.rectangle(0, 0, 50, 50);
+    Panel panel = new Panel("card", PanelRole.FACET, square, List.of(), new Site(1, 1));
+    Stance stance =
+        new Stance(
+            List.of(new Stance.Corner(0, 0), new Stance.Corner(0, 1), new Stance.Corner(0, 2)));
+    Net net =
+        new Net(List.of(panel), List.of(), List.of(), List.of(), List.of(), List.of(), stance);
+    Stock stock = new Stock("A4", 210, 297, 220, 0.275, Stock.Grain.LONG);
+    FoldedForm folded =
+        new FoldedForm(
+            List.of(Motion3.NONE), List.of(), Closure.CLOSES, 0, new Measures(50, 50, 0, 0, 2500));
+    return new Design(
+        title,
+        Unit.MM,
+        new Design.Header("", "", List.of(), ""),
+        List.of(),
+        new Laid(net, stock, 1, true),
+        folded,
+        List.of());
+  }
+
+  private static final class Titled implements Host<Design> {
+    private String title = "";
+
+    @Override
+    public void install(Context context, SiteFinder sites, HostClock clock) {
+      context
+          .getBindings("js")
+          .putMember(
+              "title",
+              clock.guard(
+                  arguments -> {
+                    title = arguments[0].asString();
+                    return null;
+                  }));
+    }
+
+    @Override
+    public Design finish() {
+      return card(title);
+    }
+
+    @Override
+    public List<String> names() {
+      return List.of("title");
+    }
+  }
+}

@@ -1,0 +1,166 @@
+package facetwright.worker;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import facetwright.script.sandbox.ScriptException.Kind;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** With real processes. */
+class WorkshopTest {
+  private static Workshop workshop;
+
+  @BeforeAll
+  static void open() {
+    workshop = open(Duration.ofSeconds(2), Duration.ofSeconds(60));
+    workshop.warmUp();
+  }
+
+  @AfterAll
+  static void close() {
+    workshop.close();
+  }
+
+  private static Workshop open(Duration patience, Duration longest) {
+    return new Workshop(new Settings(TrialWorker.class.getName(), 512, patience, longest));
+  }
+
+  private static Request script(String source) {
+    return new Request("design.js", source, Map.of());
+  }
+
+  private static Reply answer(CompletableFuture<Reply> reply) throws Exception {
+    return reply.get(90, TimeUnit.SECONDS);
+  }
+
+  private static void works(Workshop shop) throws Exception {
+    assertThat(answer(shop.ask(script("title('Lantern');"))))
+        .isEqualTo(new Reply.Done(TrialWorker.card("Lantern")));
+  }
+
+  @Test
+  void sendsBackTheDesignAsEqualPlainData() throws Exception {
+    works(workshop);
+  }
+
+  @Test
+  void namesTheLineOfAnError() throws Exception {
+    Reply reply = answer(workshop.ask(script("const a = 1;\n  titel('x');")));
+    assertThat(reply)
+        .isInstanceOfSatisfying(
+            Reply.Failed.class,
+            failed -> {
+              assertThat(failed.kind()).isEqualTo(Kind.UNKNOWN_NAME);
+              assertThat(List.of(failed.line(), failed.column())).containsExactly(2, 3);
+              assertThat(failed.remedy()).contains("title");
+            });
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "title('a');\nfunction f() { try { f(); } catch (e) { f(); } } f();",
+        "title('a');\nfunction f() { try { f(); } finally { f(); } } f();",
+        "title('a');\nfor (;;) { ('İ'.repeat(1999) + 'x').toLowerCase(); }",
+        "title('a');\nwhile (true) {}",
+      })
+  void endsARunawayNamesItsLineAndWorksOn(String source) throws Exception {
+    Reply reply = answer(workshop.ask(script(source)));
+    assertThat(reply)
+        .isInstanceOfSatisfying(
+            Reply.Failed.class,
+            failed -> {
+              assertThat(failed.kind()).isIn(Kind.TIME, Kind.RECURSION, Kind.MEMORY);
+              assertThat(failed.line()).isEqualTo(2);
+            });
+    works(workshop);
+  }
+
+  @Test
+  void theNewestAskWins() throws Exception {
+    CompletableFuture<Reply> first = workshop.ask(script("while (true) {}"));
+    CompletableFuture<Reply> second = workshop.ask(script("while (true) {}"));
+    CompletableFuture<Reply> third = workshop.ask(script("title('third');"));
+    assertThat(answer(first)).isEqualTo(new Reply.Stopped());
+    assertThat(answer(second)).isEqualTo(new Reply.Stopped());
+    assertThat(answer(third)).isEqualTo(new Reply.Done(TrialWorker.card("third")));
+  }
+
+  @Test
+  void anAskCanBeCancelled() throws Exception {
+    CompletableFuture<Reply> ask = workshop.ask(script("while (true) {}"));
+    workshop.cancel();
+    assertThat(answer(ask)).isEqualTo(new Reply.Stopped());
+    works(workshop);
+  }
+
+  @Test
+  void aWorkerThatDoesNotAnswerACancelIsReplaced() throws Exception {
+    try (Workshop impatient = open(Duration.ofMillis(300), Duration.ofSeconds(60))) {
+      CompletableFuture<Reply> deaf = impatient.ask(new Request(TrialWorker.DEAF, "", Map.of()));
+      CompletableFuture<Reply> next = impatient.ask(script("title('next');"));
+      assertThat(answer(deaf)).isEqualTo(new Reply.Stopped());
+      assertThat(answer(next)).isEqualTo(new Reply.Done(TrialWorker.card("next")));
+    }
+  }
+
+  @Test
+  void aWorkerThatNeverAnswersIsReplaced() throws Exception {
+    try (Workshop shop = open(Duration.ofSeconds(1), Duration.ofSeconds(10))) {
+      Reply reply = answer(shop.ask(new Request(TrialWorker.DEAF, "", Map.of())));
+      assertThat(reply)
+          .isInstanceOfSatisfying(
+              Reply.Failed.class, failed -> assertThat(failed.kind()).isEqualTo(Kind.TIME));
+      works(shop);
+    }
+  }
+
+  @Test
+  void aWorkerThatDiesIsReplaced() throws Exception {
+    Reply reply = answer(workshop.ask(new Request(TrialWorker.CRASH, "", Map.of())));
+    assertThat(reply)
+        .isInstanceOfSatisfying(
+            Reply.Failed.class, failed -> assertThat(failed.kind()).isEqualTo(Kind.INTERNAL));
+    works(workshop);
+  }
+
+  @Test
+  void strayPrintsDoNotReachTheStream() throws Exception {
+    assertThat(answer(workshop.ask(new Request(TrialWorker.PRINT, "title('p')", Map.of()))))
+        .isEqualTo(new Reply.Done(TrialWorker.card("p")));
+  }
+
+  @Test
+  void aDesignThatIsTooLargeIsRefusedWithAReason() throws Exception {
+    Reply reply = answer(workshop.ask(new Request(TrialWorker.HUGE, "", Map.of())));
+    assertThat(reply)
+        .isInstanceOfSatisfying(
+            Reply.Failed.class, failed -> assertThat(failed.message()).contains("too large"));
+  }
+
+  @Test
+  void aProgramThatCannotStartIsToldNotWaitedFor() throws Exception {
+    Settings wrong =
+        new Settings("facetwright.NoSuchMain", 64, Duration.ofSeconds(1), Duration.ofSeconds(60));
+    try (Workshop shop = new Workshop(wrong)) {
+      assertThat(answer(shop.ask(script("title('a')")))).isInstanceOf(Reply.Failed.class);
+    }
+  }
+
+  @Test
+  void aClosedWorkshopStopsEveryAsk() throws Exception {
+    Workshop shop = open(Duration.ofSeconds(1), Duration.ofSeconds(60));
+    CompletableFuture<Reply> ask = shop.ask(script("title('a')"));
+    shop.close();
+    assertThat(answer(ask)).isEqualTo(new Reply.Stopped());
+    assertThat(answer(shop.ask(script("title('a')")))).isEqualTo(new Reply.Stopped());
+  }
+}

@@ -1,0 +1,2 @@
+// expect SYNTAX 2
+2n ** (2n ** 30n);

@@ -1,0 +1,2 @@
+// expect UNKNOWN_NAME 2
+new Date();

@@ -1,0 +1,3 @@
+// expect MEMORY|TIME 2
+function* g() { for (;;) yield 1; }
+const a = [...g()];

@@ -1,0 +1,3 @@
+// expect INTERNAL 2
+try { broken(); } catch (e) {}
+say("on");

@@ -1,0 +1,2 @@
+// expect THROWN|RECURSION 2
+JSON.parse("[".repeat(50000));

@@ -1,0 +1,2 @@
+// expect TIME 2
+JSON.stringify({ toJSON() { for (;;); } });

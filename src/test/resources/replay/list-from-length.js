@@ -1,0 +1,2 @@
+// expect THROWN 2
+Array.from({ length: 2 ** 31 });

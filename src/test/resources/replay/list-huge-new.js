@@ -1,0 +1,2 @@
+// expect THROWN 2
+new Array(2 ** 32 - 1).fill(0);

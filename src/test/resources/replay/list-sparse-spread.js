@@ -1,0 +1,4 @@
+// expect MEMORY|TIME 4
+const a = [];
+a.length = 2 ** 32 - 1;
+const b = [...a];

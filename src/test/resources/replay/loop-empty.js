@@ -1,0 +1,2 @@
+// expect TIME 2
+for (;;) {}

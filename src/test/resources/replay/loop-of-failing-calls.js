@@ -1,0 +1,2 @@
+// expect TIME|MEMORY 2
+for (;;) { try { columns(1); } catch (e) {} }

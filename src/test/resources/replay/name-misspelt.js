@@ -1,0 +1,3 @@
+// expect UNKNOWN_NAME 3
+const n = 3;
+colums(n);

@@ -1,0 +1,3 @@
+// expect TIME|MEMORY 2
+const p = () => Promise.resolve().then(p);
+p();

@@ -1,0 +1,5 @@
+// expect THROWN 3
+async function f() {
+  throw new TypeError("hm");
+}
+f();

@@ -1,0 +1,3 @@
+// expect ok
+Object.prototype.fix = "x"; Array.prototype.map = null; Error.prototype.toString = null;
+say("on");

@@ -1,0 +1,2 @@
+// expect THROWN 2
+String.raw({ raw: { length: 2 ** 31 } });

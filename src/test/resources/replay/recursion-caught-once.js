@@ -1,0 +1,4 @@
+// expect ok
+function f() { try { f(); } catch (e) {} }
+f();
+say("on");

@@ -1,0 +1,3 @@
+// expect RECURSION 2
+function f() { say(1); f(); }
+f();

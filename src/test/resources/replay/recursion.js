@@ -1,0 +1,3 @@
+// expect RECURSION 2
+const f = () => f();
+f();

@@ -1,0 +1,2 @@
+// expect SYNTAX 2
+import x from "y";

@@ -1,0 +1,2 @@
+// expect SYNTAX 3
+const a = {

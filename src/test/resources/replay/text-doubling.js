@@ -1,0 +1,3 @@
+// expect THROWN 3
+let s = "x";
+for (;;) s += s;

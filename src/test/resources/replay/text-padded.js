@@ -1,0 +1,2 @@
+// expect THROWN 2
+"x".padStart(2 ** 29);

@@ -1,0 +1,2 @@
+// expect THROWN 2
+"x".repeat(2 ** 29);

@@ -1,0 +1,2 @@
+// expect THROWN 2
+throw undefined;

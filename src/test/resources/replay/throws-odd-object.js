@@ -1,0 +1,2 @@
+// expect THROWN 2
+throw { get message() { throw 1; }, toString() { throw 2; } };
