@@ -112,10 +112,10 @@ public final class TemplatePages {
         .filter(t -> part.has(t.mark().middle()))
         .forEach(t -> free.take(box(t.mark(), shift), CLEARANCE));
     List<Mark> words = new ArrayList<>();
-    if (!rulers(free, words)) {
-      missing.add(
-          "Sheet " + (index + 1) + " is full: its check ruler is drawn lightly on a panel.");
-      rulerOnPanel(page, part, words);
+    List<Block> rulers = rulers(free, words);
+    if (!rulers.isEmpty()) {
+      missing.add("Sheet " + (index + 1) + " is full: a check ruler is drawn lightly on a panel.");
+      rulers.forEach(r -> rulerOnPanel(page, part, words, r));
     }
     List<String> left = new ArrayList<>();
     if (!place(free, words, heading(index, part.over()), Corner.TOP_LEFT)) {
@@ -134,18 +134,24 @@ public final class TemplatePages {
     return page.with(words);
   }
 
-  private boolean rulers(FreeSpace free, List<Mark> words) {
-    LineKind kind = LineKind.GUIDE;
-    if (place(free, words, List.of(CheckRuler.both(kind)), Corner.BOTTOM_LEFT)) {
-      return true;
+  /** Puts both scales together, or else apart; gives back, drawn lightly, what found no room. */
+  private static List<Block> rulers(FreeSpace free, List<Mark> words) {
+    LineKind dark = LineKind.GUIDE;
+    LineKind light = LineKind.TICK;
+    if (place(free, words, List.of(CheckRuler.both(dark)), Corner.BOTTOM_LEFT)) {
+      return List.of();
     }
-    boolean mm = place(free, words, List.of(CheckRuler.mm(kind)), Corner.BOTTOM_LEFT);
-    boolean inches = place(free, words, List.of(CheckRuler.inches(kind)), Corner.BOTTOM_LEFT);
-    return mm && inches;
+    boolean mm = place(free, words, List.of(CheckRuler.mm(dark)), Corner.BOTTOM_LEFT);
+    boolean inches = place(free, words, List.of(CheckRuler.inches(dark)), Corner.BOTTOM_LEFT);
+    if (mm && inches) {
+      return List.of();
+    }
+    return List.of(
+        mm ? CheckRuler.inches(light) : inches ? CheckRuler.mm(light) : CheckRuler.both(light));
   }
 
   /** The last resort: where it crosses no line, and failing that in the middle of the page. */
-  private void rulerOnPanel(Drawing page, SheetPart part, List<Mark> words) {
+  private void rulerOnPanel(Drawing page, SheetPart part, List<Mark> words, Block ruler) {
     FreeSpace between = new FreeSpace(page.width(), page.height());
     for (int p : part.panels()) {
       between.line(moved(laid.net().panels().get(p).outline(), part.shift()), 0.5);
@@ -166,14 +172,13 @@ public final class TemplatePages {
             CLEARANCE);
       }
     }
-    Block both = CheckRuler.both(LineKind.TICK);
-    if (!place(between, words, List.of(both), Corner.BOTTOM_LEFT)) {
+    if (!place(between, words, List.of(ruler), Corner.BOTTOM_LEFT)) {
       boolean upright = page.height() > page.width();
-      double width = upright ? both.height() : both.width();
-      double height = upright ? both.width() : both.height();
+      double width = upright ? ruler.height() : ruler.width();
+      double height = upright ? ruler.width() : ruler.height();
       double x = (page.width() - width) / 2;
       double y = (page.height() - height) / 2;
-      words.addAll(both.at(new Box2(x, y, x + width, y + height), upright));
+      words.addAll(ruler.at(new Box2(x, y, x + width, y + height), upright));
     }
   }
 
