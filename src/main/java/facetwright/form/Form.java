@@ -7,7 +7,6 @@ import facetwright.net.Opening;
 import facetwright.net.Site;
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -39,21 +38,8 @@ public final class Form implements Serializable {
    */
   public static Form of(List<Vec3> corners, List<Facet> facets) {
     FormCheck.facets(corners, facets);
-    int[] number = new int[corners.size()];
-    Arrays.fill(number, -1);
-    List<Vec3> used = new ArrayList<>();
-    facets.stream()
-        .flatMap(f -> f.corners().stream())
-        .sorted()
-        .distinct()
-        .forEach(
-            c -> {
-              number[c] = used.size();
-              used.add(corners.get(c));
-            });
-    List<Facet> renumbered =
-        facets.stream().map(f -> f.on(f.corners().stream().map(c -> number[c]).toList())).toList();
-    Form form = new Form(used, renumbered, FormCheck.edges(renumbered));
+    UsedCorners parts = UsedCorners.of(corners, facets);
+    Form form = new Form(parts.corners(), parts.facets(), FormCheck.edges(parts.facets()));
     if (!form.isClosed()) {
       return form;
     }
@@ -63,8 +49,8 @@ public final class Form implements Serializable {
     if (volume > 0) {
       return form;
     }
-    List<Facet> turned = renumbered.stream().map(f -> f.on(f.corners().reversed())).toList();
-    return new Form(used, turned, FormCheck.edges(turned));
+    List<Facet> turned = parts.facets().stream().map(f -> f.on(f.corners().reversed())).toList();
+    return new Form(parts.corners(), turned, FormCheck.edges(turned));
   }
 
   public List<Vec3> corners() {
