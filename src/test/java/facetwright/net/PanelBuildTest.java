@@ -147,7 +147,7 @@ class PanelBuildTest {
                     new FlapShape.Own(List.of(new Vec2(0, 1), new Vec2(9, 0), new Vec2(5, 5))),
                     any,
                     AT))
-        .hasMessageContaining("ends of its hinge");
+        .hasMessageContaining("end of its hinge");
   }
 
   /** Areas taken: triangle w·d/2, rectangle w·d, half ellipse π·w·d/4 (handbook). */
@@ -215,7 +215,7 @@ class PanelBuildTest {
     assertThatThrownBy(() -> new FlapShape.Tapered(10, 60).corners(20, AT))
         .hasMessageContaining("under 45°");
     other.hole(3, new Vec2(0, 0), new Site(30, 4));
-    assertThatThrownBy(build::build).hasMessageContaining("reaches across the panel");
+    assertThatThrownBy(build::build).hasMessageContaining("reaches over the edge");
   }
 
   @Test
