@@ -1,0 +1,136 @@
+package facetwright.geom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+class PlaneTest {
+  private static int exactSide(Vec2 a, Vec2 b, Vec2 c) {
+    BigDecimal abx = new BigDecimal(b.x()).subtract(new BigDecimal(a.x()));
+    BigDecimal aby = new BigDecimal(b.y()).subtract(new BigDecimal(a.y()));
+    BigDecimal acx = new BigDecimal(c.x()).subtract(new BigDecimal(a.x()));
+    BigDecimal acy = new BigDecimal(c.y()).subtract(new BigDecimal(a.y()));
+    return abx.multiply(acy).subtract(aby.multiply(acx)).signum();
+  }
+
+  /** The grid of near-collinear points on which a plain determinant is known to fail. */
+  @Property
+  void orientationIsSureNearALine(
+      @ForAll @IntRange(min = 0, max = 255) int i, @ForAll @IntRange(min = 0, max = 255) int j) {
+    double ulp = Math.ulp(0.5);
+    Vec2 a = new Vec2(0.5 + i * ulp, 0.5 + j * ulp);
+    Vec2 b = new Vec2(12, 12);
+    Vec2 c = new Vec2(24, 24);
+    assertThat(Planar.orientation(a, b, c)).isEqualTo(exactSide(a, b, c));
+    assertThat(Planar.orientation(b, a, c)).isEqualTo(-exactSide(a, b, c));
+  }
+
+  /** Regular polygon: n·r²·sin(2π/n)/2, interior angle π − 2π/n (handbook). */
+  @Property
+  void regularPolygons(
+      @ForAll @IntRange(min = 3, max = 48) int n,
+      @ForAll @DoubleRange(min = 1, max = 500) double r,
+      @ForAll @DoubleRange(min = -1e4, max = 1e4) double far) {
+    Polygon2 p = Polygon2.regular(new Vec2(far, -far), n, r, 0.3);
+    assertThat(p.area()).isCloseTo(n * r * r * Math.sin(2 * Math.PI / n) / 2, within(1e-7 * r * r));
+    assertThat(p.angle(2)).isCloseTo(Math.PI - 2 * Math.PI / n, within(1e-6));
+    assertThat(p.centroid().distance(new Vec2(far, -far))).isLessThan(1e-6);
+    assertThat(p.isConvex()).isTrue();
+    assertThat(p.isSimple()).isTrue();
+  }
+
+  @Test
+  void outlinesAreCounterClockwise() {
+    List<Vec2> clockwise = List.of(Vec2.ZERO, new Vec2(0, 5), new Vec2(5, 0));
+    assertThatThrownBy(() -> new Polygon2(clockwise)).hasMessageContaining("counter-clockwise");
+    assertThat(Polygon2.ofEitherSense(clockwise).area()).isEqualTo(12.5);
+    assertThatThrownBy(() -> new Polygon2(clockwise.subList(0, 2))).hasMessageContaining("three");
+  }
+
+  @Test
+  void dentsAndCrossingsAreSeen() {
+    Polygon2 dent =
+        new Polygon2(List.of(Vec2.ZERO, new Vec2(10, 0), new Vec2(5, 2), new Vec2(5, 9)));
+    assertThat(dent.isConvex()).isFalse();
+    assertThat(dent.angle(2)).isGreaterThan(Math.PI);
+    Polygon2 crossed =
+        new Polygon2(List.of(Vec2.ZERO, new Vec2(10, 0), new Vec2(2, 9), new Vec2(8, 10)));
+    assertThat(crossed.isSimple()).isFalse();
+  }
+
+  @Test
+  void insetTakesABorder() {
+    Polygon2 card = Polygon2.rectangle(0, 0, 40, 30);
+    assertThat(Planar.inset(card, 5).getFirst().area()).isCloseTo(30 * 20, within(1e-9));
+    assertThat(Planar.inset(card, 15)).isEmpty();
+    assertThat(Planar.sharedArea(card, Polygon2.rectangle(30, 20, 40, 40)))
+        .isCloseTo(100, within(1e-9));
+    assertThat(Planar.sharedArea(card, Polygon2.rectangle(50, 0, 1, 1))).isZero();
+  }
+
+  @Property
+  void planeMotionsKeepDistances(
+      @ForAll @DoubleRange(min = -7, max = 7) double turn,
+      @ForAll @DoubleRange(min = -500, max = 500) double x,
+      @ForAll @DoubleRange(min = -500, max = 500) double y) {
+    Vec2 p = new Vec2(x, y);
+    Vec2 q = new Vec2(y, -3 * x);
+    Motion2 m = Motion2.turn(turn).then(Motion2.shift(new Vec2(y, x)));
+    assertThat(m.apply(p).distance(m.apply(q))).isCloseTo(p.distance(q), within(1e-9));
+    Motion2 back = Motion2.shift(new Vec2(-y, -x)).then(Motion2.turn(-turn));
+    assertThat(m.then(back).apply(p).distance(p)).isLessThan(1e-9);
+    Polygon2 box = Polygon2.rectangle(x, y, 3, 4);
+    assertThat(m.apply(box).area()).isCloseTo(12, within(1e-7));
+  }
+
+  @Test
+  void carryingLaysStartOnStart() {
+    Motion2 m = Motion2.carrying(new Vec2(1, 1), new Vec2(2, 1), new Vec2(5, 5), new Vec2(5, 9));
+    assertThat(m.apply(new Vec2(1, 1)).distance(new Vec2(5, 5))).isLessThan(1e-12);
+    assertThat(m.apply(new Vec2(3, 1)).distance(new Vec2(5, 7))).isLessThan(1e-12);
+    assertThat(Motion2.turn(Math.PI / 2).apply(new Vec2(1, 0))).isEqualTo(new Vec2(0, 1));
+    assertThat(Motion2.turn(Math.PI).cos()).isEqualTo(-1);
+    assertThat(Motion2.turn(-Math.PI / 2).sin()).isEqualTo(-1);
+    assertThatThrownBy(() -> new Motion2(1, 1, Vec2.ZERO)).hasMessageContaining("one angle");
+    assertThatThrownBy(() -> Motion2.carrying(Vec2.ZERO, Vec2.ZERO, Vec2.ZERO, new Vec2(1, 0)))
+        .isInstanceOf(ArithmeticException.class);
+  }
+
+  @Test
+  void segmentsAndBoxes() {
+    Segment2 s = new Segment2(Vec2.ZERO, new Vec2(10, 0));
+    assertThat(s.distance(new Vec2(5, 3))).isEqualTo(3);
+    assertThat(s.distance(new Vec2(13, 4))).isEqualTo(5);
+    assertThat(s.reversed().direction()).isEqualTo(new Vec2(-1, 0));
+    assertThat(s.middle()).isEqualTo(new Vec2(5, 0));
+    assertThat(new Segment2(Vec2.ZERO, Vec2.ZERO).distance(new Vec2(3, 4))).isEqualTo(5);
+    Box2 box = Box2.around(List.of(Vec2.ZERO, new Vec2(4, 2)));
+    assertThat(box.centre()).isEqualTo(new Vec2(2, 1));
+    assertThat(box.grown(1)).isEqualTo(new Box2(-1, -1, 5, 3));
+    assertThat(box.grown(1).holds(box, LengthTolerance.FINE)).isTrue();
+    assertThat(box.holds(box.grown(1), LengthTolerance.FINE)).isFalse();
+    assertThat(box.meets(new Box2(4, 2, 5, 5))).isTrue();
+    assertThat(box.union(new Box2(-1, 0, 0, 9))).isEqualTo(new Box2(-1, 0, 4, 9));
+    assertThatThrownBy(() -> Box2.around(List.of())).hasMessageContaining("no points");
+    assertThatThrownBy(() -> new Vec2(Double.NaN, 0)).hasMessageContaining("finite");
+  }
+
+  @Test
+  void tolerancesAreHandedIn() {
+    assertThat(LengthTolerance.FINE.same(1, 1 + 9e-7)).isTrue();
+    assertThat(LengthTolerance.FINE.same(Vec2.ZERO, new Vec2(2e-6, 0))).isFalse();
+    assertThat(LengthTolerance.FINE.same(Vec3.ZERO, new Vec3(0, 0, 5e-7))).isTrue();
+    assertThat(AngleTolerance.FINE.same(0, 2 * Math.PI)).isTrue();
+    assertThat(AngleTolerance.FINE.same(0, 1e-8)).isFalse();
+    assertThatThrownBy(() -> new LengthTolerance(0)).hasMessageContaining("over 0");
+    assertThatThrownBy(() -> new AngleTolerance(4)).hasMessageContaining("0 to π");
+  }
+}
