@@ -34,7 +34,7 @@ final class Guest {
     ExecutionListener _ =
         ExecutionListener.newBuilder()
             .statements(true)
-            .sourceFilter(source -> !source.isInternal())
+            .sourceFilter(source -> source.getName().equals(NAME))
             .onEnter(ScriptThread::note)
             .attach(ENGINE);
   }

@@ -20,7 +20,7 @@ class EscapeTest {
         "load('/etc/passwd')",
         "load({ name: 'x', script: '1' })",
         "import('/etc/passwd')",
-        "import('data:text/javascript,1')",
+        "import('data:text/javascript,Java.type(1)')",
         "require('fs')",
         "process.exit()",
         "eval('1')",

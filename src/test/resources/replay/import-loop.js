@@ -1,0 +1,3 @@
+// expect TIME 3
+say(1);
+import('data:text/javascript,for(;;);');
