@@ -51,6 +51,10 @@ public record Facet(
     return new Facet(newName, corners, openings, layers, site);
   }
 
+  Facet at(Site newSite) {
+    return new Facet(name, corners, openings, layers, newSite);
+  }
+
   Facet on(List<Integer> newCorners) {
     return new Facet(name, newCorners, openings, layers, site);
   }

@@ -195,6 +195,12 @@ public final class Form implements Serializable {
     return withLayer(facet(facet), reveal, paper, site);
   }
 
+  /** The same form, facets that no script made held to be made at this place. */
+  public Form withSite(Site site) {
+    List<Facet> placed = facets.stream().map(f -> f.site().isKnown() ? f : f.at(site)).toList();
+    return new Form(corners, placed, edges);
+  }
+
   /** Names all facets anew, in their order. */
   public Form withFacetNames(List<String> names) {
     FormCheck.require(

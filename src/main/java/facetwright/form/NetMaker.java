@@ -36,12 +36,21 @@ final class NetMaker {
     }
   }
 
-  static Net net(Candidate chosen, int base) {
+  /**
+   * @param base the facet it is unfolded from
+   * @param onBase whether it stands on that facet rather than upright as drawn
+   */
+  static Net net(Candidate chosen, int base, boolean onBase) {
     NetMaker maker = new NetMaker(chosen);
     maker.facets();
     maker.scores();
     maker.seams();
-    maker.draft.standOn(maker.panels.get(base));
+    List<Integer> ring = onBase ? List.of() : LevelRing.of(maker.form);
+    if (ring.isEmpty()) {
+      maker.draft.standOn(maker.panels.get(base));
+    } else {
+      maker.draft.stance(ring.stream().map(maker::cornerOf).toList());
+    }
     return maker.draft.build();
   }
 
@@ -61,6 +70,16 @@ final class NetMaker {
       facet.layers().forEach(l -> panel.layer(l.reveal(), l.paper(), l.site()));
       panels.add(panel);
     }
+  }
+
+  private NetDraft.CornerDraft cornerOf(int corner) {
+    for (int f = 0; f < panels.size(); f++) {
+      int at = form.facets().get(f).corners().indexOf(corner);
+      if (at >= 0) {
+        return new NetDraft.CornerDraft(panels.get(f).edge(at));
+      }
+    }
+    throw new IllegalStateException("corner " + corner + " belongs to no facet");
   }
 
   private Motion2 place(int facet) {

@@ -95,7 +95,8 @@ public record Unfolding(
     }
     Candidate chosen = best(found);
     UnfoldNotes.add(notes, chosen, tabs, tried, sheetWidth > 0);
-    return new UnfoldResult(NetMaker.net(chosen, root), chosen.layout().pieces() > 1, tried, notes);
+    return new UnfoldResult(
+        NetMaker.net(chosen, root, !base.isEmpty()), chosen.layout().pieces() > 1, tried, notes);
   }
 
   private List<Layout> drawn(FlatForm flat, int root) {

@@ -8,8 +8,11 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
 
 /** The one door to the plane-geometry library: sure signs, and our outlines as its polygons. */
 public final class Planar {
@@ -17,6 +20,11 @@ public final class Planar {
   private static final double MITRE_LIMIT = 10;
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
+
+  /** Distance that still counts as touching, in mm: rounding, not overlap. */
+  private static final double TOUCHING = 1e-9;
+
+  private static final PrecisionModel GRID = new PrecisionModel(1e9);
 
   private Planar() {}
 
@@ -50,9 +58,43 @@ public final class Planar {
     return outlines(BufferOp.bufferOp(polygon(outline), -by, sharp));
   }
 
-  /** Area that two outlines share, in mm². */
+  /** Area that two outlines share, in mm²; see {@link #sharedArea(Polygon, Polygon)}. */
   public static double sharedArea(Polygon2 a, Polygon2 b) {
-    return a.box().meets(b.box()) ? polygon(a).intersection(polygon(b)).getArea() : 0;
+    return isApart(a, b) ? 0 : sharedArea(polygon(a), polygon(b));
+  }
+
+  /**
+   * Area that two regions share, in mm². Corners are brought onto a grid of 1e-9 mm about the first
+   * one first, on which the overlay can't go astray where sides nearly coincide; the area is off by
+   * that much along the outline.
+   */
+  public static double sharedArea(Polygon a, Polygon b) {
+    Coordinate o = a.getCoordinate();
+    AffineTransformation near = AffineTransformation.translationInstance(-o.x, -o.y);
+    return OverlayNG.overlay(near.transform(a), near.transform(b), OverlayNG.INTERSECTION, GRID)
+        .getArea();
+  }
+
+  /**
+   * Whether a side of one outline has all of it on its left and all of the other on its right, or
+   * the box of the one clear of the other's: a quick sign that they share nothing. Outlines that
+   * share nothing may still fail it.
+   */
+  public static boolean isApart(Polygon2 a, Polygon2 b) {
+    return !a.box().meets(b.box()) || hasPartingSide(a, b) || hasPartingSide(b, a);
+  }
+
+  private static boolean hasPartingSide(Polygon2 a, Polygon2 b) {
+    for (int i = 0; i < a.size(); i++) {
+      Vec2 from = a.corner(i);
+      Vec2 along = a.corner(i + 1).minus(from);
+      double slack = TOUCHING * along.length();
+      if (b.corners().stream().allMatch(c -> along.cross(c.minus(from)) <= slack)
+          && a.corners().stream().allMatch(c -> along.cross(c.minus(from)) >= -slack)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The outer rings of a polygon or of a collection of polygons. */

@@ -15,12 +15,10 @@ import java.util.Map;
  * A panel of a {@link PanelBuild}. Its edges are called "1", "2", … counter-clockwise from its
  * first corner; a four-sided one's also "bottom", "right", "top", "left", and a triangle's
  * "bottom", "right", "left". An attached panel is named and measured as seen with its hinge at the
- * bottom. Places on it are measured from the corners it was given by, or from the left end of its
- * hinge.
+ * bottom. Windows and holes are measured from its middle (its centre of area), ticks from the
+ * corners it was given by, or from the left end of its hinge.
  */
 public final class CardPanel {
-  private static final int ROUND_SIDES = 96;
-
   private final NetDraft net;
   private final PanelDraft draft;
   private final Motion2 motion;
@@ -124,49 +122,26 @@ public final class CardPanel {
     return this;
   }
 
-  /** Cuts a window of its own shape. */
+  /** Cuts a window of its own shape, measured from the panel's middle. */
   public CardPanel window(List<Vec2> corners, Site site) {
-    return window(Shapes.outline("a window", corners, site), site);
-  }
-
-  /** Cuts a rectangular window, its lower left corner at the given place. */
-  public CardPanel window(Vec2 lowerLeft, double width, double height, Site site) {
-    Ask.length("a window's width", width, site);
-    Ask.length("a window's height", height, site);
-    return window(Polygon2.rectangle(lowerLeft.x(), lowerLeft.y(), width, height), site);
-  }
-
-  /**
-   * Cuts a regular window.
-   *
-   * @param radius from the middle to a corner
-   * @param turn degrees from the right to the first corner, counter-clockwise
-   */
-  public CardPanel window(Vec2 middle, int sides, double radius, double turn, Site site) {
-    Ask.count("the sides of a window", sides, 3, ROUND_SIDES, site);
-    Ask.length("a window's radius", radius, site);
-    return window(Polygon2.regular(middle, sides, radius, Math.toRadians(turn)), site);
-  }
-
-  /** Cuts a round window, drawn with 96 sides. */
-  public CardPanel roundWindow(Vec2 middle, double diameter, Site site) {
-    return window(middle, ROUND_SIDES, diameter / 2, 0, site);
-  }
-
-  private CardPanel window(Polygon2 outline, Site site) {
-    draft.open(new Opening.Window(motion.apply(outline), site));
+    Polygon2 outline = Shapes.outline("a window", corners, site);
+    draft.open(new Opening.Window(aboutMiddle().apply(outline), site));
     return this;
+  }
+
+  /** From measures about the panel's middle (its centre of area) into the net. */
+  private Motion2 aboutMiddle() {
+    return new Motion2(motion.cos(), motion.sin(), draft.outline().centroid());
   }
 
   /**
    * Punches a hole.
    *
-   * @param at null for the panel's middle (its centre of area)
+   * @param at measured from the panel's middle
    */
   public CardPanel hole(double diameter, Vec2 at, Site site) {
     Ask.length("a hole's diameter", diameter, site);
-    Vec2 centre = at == null ? draft.outline().centroid() : motion.apply(at);
-    draft.open(new Opening.Hole(centre, diameter, site));
+    draft.open(new Opening.Hole(aboutMiddle().apply(at), diameter, site));
     return this;
   }
 

@@ -9,6 +9,10 @@ record CellFrame(Vec2 low, Vec2 highCorner) {
     return highCorner.x() - low.x();
   }
 
+  Vec2 middle() {
+    return low.toward(highCorner, 0.5);
+  }
+
   double height() {
     return highCorner.y() - low.y();
   }

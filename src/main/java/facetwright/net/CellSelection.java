@@ -140,7 +140,7 @@ public final class CellSelection {
     return this;
   }
 
-  /** Cuts a window of its own shape, measured from each cell's lower left corner. */
+  /** Cuts a window of its own shape, measured from the middle of each cell. */
   public CellSelection window(List<Vec2> corners, Site at) {
     Polygon2 outline = Shapes.outline("a window", corners, at);
     kept("given a window", at).forEach(c -> c.cutouts.add(new WrapCell.Cutout.Shape(outline, at)));
@@ -155,7 +155,7 @@ public final class CellSelection {
   /**
    * Punches a hole.
    *
-   * @param place measured from each cell's lower left corner; null for the middle of the panel
+   * @param place measured from the middle of each cell; null for the middle of the panel
    */
   public CellSelection hole(double diameter, Vec2 place, Site at) {
     Ask.length("a hole's diameter", diameter, at);

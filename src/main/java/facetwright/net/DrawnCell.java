@@ -85,11 +85,11 @@ record DrawnCell(
           left.forEach(w -> panel.open(new Opening.Window(w, site)));
         }
         case WrapCell.Cutout.Shape(Polygon2 outline, Site site) ->
-            panel.open(new Opening.Window(Motion2.shift(f.low()).apply(outline), site));
+            panel.open(new Opening.Window(Motion2.shift(f.middle()).apply(outline), site));
         case WrapCell.Cutout.Punch(double diameter, Vec2 at, Site site) ->
             panel.open(
                 new Opening.Hole(
-                    at == null ? panel.outline().centroid() : f.low().plus(at), diameter, site));
+                    at == null ? panel.outline().centroid() : f.middle().plus(at), diameter, site));
       }
     }
     if (cell.layer != null) {

@@ -2,13 +2,12 @@ package facetwright.net;
 
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
+import facetwright.geom.Planar;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Finds panels that lie over each other in the flat net. A panel that lies in another's window does
@@ -56,9 +55,12 @@ public final class Overlaps {
 
   private static void add(
       List<Overlap> found, List<Panel> panels, int a, int b, LengthTolerance depth) {
+    if (Planar.isApart(panels.get(a).outline(), panels.get(b).outline())) {
+      return;
+    }
     Polygon one = panels.get(a).region();
     Polygon two = panels.get(b).region();
-    double area = OverlayNGRobust.overlay(one, two, OverlayNG.INTERSECTION).getArea();
+    double area = Planar.sharedArea(one, two);
     double most = depth.mm() * 2 * Math.min(one.getLength(), two.getLength());
     if (area > most) {
       found.add(new Overlap(a, b, area));

@@ -57,6 +57,15 @@ final class SheetFill {
     return keep(new Spot(turn, left, left));
   }
 
+  /** The shift, in whole millimetres, that brings what lies on the sheet to its middle. */
+  Vec2 toMiddle() {
+    Envelope all = new Envelope();
+    placed.forEach(p -> all.expandToInclude(p.box));
+    double x = Math.floor((left + width + left - all.getMinX() - all.getMaxX()) / 2);
+    double y = Math.floor((left + height + left - all.getMinY() - all.getMaxY()) / 2);
+    return new Vec2(Math.max(0, x), Math.max(0, y));
+  }
+
   private static double top(Spot spot) {
     return spot.y + spot.piece.height();
   }

@@ -54,8 +54,15 @@ public final class SheetLayout {
         if (best == null || tried.betterThan(best)) {
           best = tried;
         }
+        if (best.fits && best.sheets == 1) {
+          return laid(net, best);
+        }
       }
     }
+    return laid(net, best);
+  }
+
+  private static Laid laid(Net net, Try best) {
     return new Laid(net.moved(best.motions), best.stock, best.sheets, best.fits);
   }
 
@@ -74,6 +81,7 @@ public final class SheetLayout {
       boolean mayTurn) {
     List<SheetFill> sheets = new ArrayList<>();
     Motion2[] motions = new Motion2[pieces.size()];
+    int[] sheetOf = new int[pieces.size()];
     boolean fits = true;
     for (int piece : order) {
       List<PieceShape.Turned> turns = pieces.get(piece).turns(mayTurn);
@@ -94,6 +102,10 @@ public final class SheetLayout {
       }
       double right = sheet * (stock.width() + Laid.SHEET_GAP);
       motions[piece] = spot.motion(right);
+      sheetOf[piece] = sheet;
+    }
+    for (int piece : order) {
+      motions[piece] = motions[piece].then(Motion2.shift(sheets.get(sheetOf[piece]).toMiddle()));
     }
     return new Try(stock, List.of(motions), sheets.size(), fits);
   }

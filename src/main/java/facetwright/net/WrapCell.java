@@ -28,7 +28,7 @@ final class WrapCell {
    */
   record Tab(double bevel, Site site) {}
 
-  /** What is taken out of the cell; places are measured from its lower left corner. */
+  /** What is taken out of the cell; places are measured from its middle. */
   sealed interface Cutout {
     Site site();
 

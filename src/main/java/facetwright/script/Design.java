@@ -18,6 +18,7 @@ import java.util.List;
  * @param laid the net on its sheets
  * @param folded the folded form
  * @param findings what a maker should know
+ * @param said what the script said on its way, line by line
  */
 public record Design(
     String title,
@@ -26,12 +27,14 @@ public record Design(
     List<Dial> dials,
     Laid laid,
     FoldedForm folded,
-    List<Finding> findings)
+    List<Finding> findings,
+    List<String> said)
     implements Serializable {
 
   public Design {
     dials = List.copyOf(dials);
     findings = List.copyOf(findings);
+    said = List.copyOf(said);
   }
 
   public Net net() {

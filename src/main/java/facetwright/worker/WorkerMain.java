@@ -1,5 +1,7 @@
 package facetwright.worker;
 
+import facetwright.script.Facetwright;
+import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.Sandbox;
 import java.io.BufferedInputStream;
 import java.io.FileDescriptor;
@@ -16,9 +18,9 @@ public final class WorkerMain {
 
   public static void main(String[] args) {
     run(
-        request -> {
-          throw new UnsupportedOperationException("no evaluator yet");
-        });
+        request ->
+            Facetwright.evaluate(
+                request.fileName(), request.source(), request.settings(), Budget.USUAL));
   }
 
   /** Serves with this evaluator until the workshop goes; does not come back. */

@@ -178,14 +178,14 @@ class PanelBuildTest {
     CardPanel card = build.rectangle("card", 100, 60, AT);
     CardPanel flap = card.attach("flap", "right", new FlapShape.Rectangle(40), SQUARE, AT);
     flap.window(10, AT).layer(2, "blue", AT);
-    card.window(new Vec2(5, 5), 10, 10, AT)
-        .window(new Vec2(30, 30), 6, 8, 0, AT)
-        .roundWindow(new Vec2(60, 30), 12, AT)
-        .window(List.of(new Vec2(80, 5), new Vec2(90, 5), new Vec2(85, 15)), AT)
-        .hole(3, new Vec2(10, 50), AT)
+    card.window(List.of(new Vec2(30, -25), new Vec2(40, -25), new Vec2(35, -15)), AT)
+        .hole(3, new Vec2(-40, 20), AT)
         .tick(new Vec2(0, 20), new Vec2(3, 20), AT);
     Net net = build.build();
-    assertThat(net.panels().get(0).openings()).hasSize(5);
+    assertThat(net.panels().get(0).openings()).hasSize(2);
+    // Measured from the card's middle at (50, 30).
+    assertThat(net.panels().get(0).openings().getFirst().outline().corner(0))
+        .isEqualTo(new Vec2(80, 5));
     assertThat(net.panels().get(1).openings().getFirst().outline().area())
         .isCloseTo(20 * 40, within(1e-9));
     assertThat(net.layers()).hasSize(1);
@@ -214,7 +214,7 @@ class PanelBuildTest {
     assertThatThrownBy(() -> build.lap(card, card, AT)).hasMessageContaining("itself");
     assertThatThrownBy(() -> new FlapShape.Tapered(10, 60).corners(20, AT))
         .hasMessageContaining("under 45°");
-    other.hole(3, new Vec2(0, 0), new Site(30, 4));
+    other.hole(3, new Vec2(25, 25), new Site(30, 4));
     assertThatThrownBy(build::build).hasMessageContaining("reaches over the edge");
   }
 

@@ -222,8 +222,8 @@ class WrapDraftTest {
   void cutoutsLieWhereTheyAreMeasured() {
     WrapDraft wrap = wrap(4, 30, 40.0);
     wrap.columns(List.of(2), AT)
-        .window(List.of(new Vec2(5, 5), new Vec2(15, 5), new Vec2(5, 20)), AT)
-        .hole(4, new Vec2(20, 30), AT);
+        .window(List.of(new Vec2(-10, -15), new Vec2(0, -15), new Vec2(-10, 0)), AT)
+        .hole(4, new Vec2(5, 10), AT);
     Panel wall = wrap.build().panel("wall 2").orElseThrow();
     assertThat(wall.openings().get(0).outline().corner(0)).isEqualTo(new Vec2(35, 5));
     assertThat(((Opening.Hole) wall.openings().get(1)).centre()).isEqualTo(new Vec2(50, 30));

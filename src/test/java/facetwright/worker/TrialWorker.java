@@ -78,6 +78,7 @@ final class TrialWorker {
         List.of(),
         new Laid(net, stock, 1, true),
         folded,
+        List.of(),
         List.of());
   }
 

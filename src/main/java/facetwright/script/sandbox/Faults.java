@@ -17,6 +17,8 @@ final class Faults {
       "Facetwright failed at this call; that is a fault of the program, not of your script";
   static final String INTERNAL_REMEDY = "Try other values here, and report the script";
 
+  private static final String MISWRITTEN =
+      "Look just before this place for a missing comma, quote or bracket, or a misspelt word.";
   private static final String ONE_FILE = "A design is one file, without import or export";
   private static final Pattern JAVA_NAME =
       Pattern.compile("\\b[a-z]\\w*(?:\\.[\\w$]+)+\\S*@[0-9a-f]+");
@@ -96,7 +98,7 @@ final class Faults {
           ScriptException.Kind.SYNTAX,
           "this is not JavaScript: " + text,
           site,
-          text.contains("import") || text.contains("export") ? ONE_FILE : "");
+          text.contains("import") || text.contains("export") ? ONE_FILE : MISWRITTEN);
     }
     if (e.isResourceExhausted()) {
       return message.contains("tack") ? recursion(site) : memory(site);

@@ -1,0 +1,21 @@
+/*
+ * author: Tidewell Lantern Guild
+ * licence: CC0-1.0
+ * tags: lantern, wrap, gusset, walk, beginner
+ * notes: The lantern every beginner makes for the winter walk. One strip of card, eight columns round;
+ *   every second column is pinched to a point at both ends, and the tabs of the others fold over the
+ *   openings. Thread a ribbon through the holes and hang a battery light inside; never a flame.
+ */
+design("Harbour lantern", { units: "mm" });
+
+const sides = dial("sides", 8, { from: 6, to: 12, step: 2 });
+const side = dial("side", 28, { from: 20, to: 32 });
+const wall = dial("wall", 60, { from: 45, to: 70 });
+
+const body = wrap({ columns: sides, width: side, rows: [side, wall, wall, side], seam: 12 });
+body.columns("even").rows("rim").remove();
+body.columns("even").rows("wall").gusset();
+body.columns("odd").rows("rim").tabs({ hole: 3 });
+body.columns("odd").rows("wall").layer({ reveal: 1.5, paper: "wave paper" });
+
+sheet("A3", { weight: 220 });

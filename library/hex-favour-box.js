@@ -1,0 +1,21 @@
+/*
+ * author: Tidewell Lantern Guild
+ * licence: CC0-1.0
+ * tags: box, lid, favour, beginner
+ * notes: A six-sided box with a lid that slides over it, for sweets in their wrappers after the walk.
+ *   The lid is wider than the box by twice the slip; with thick card give it a little more.
+ */
+design("Hex favour box", { units: "in" });
+
+const side = dial("side", "1 1/4 in", { from: "3/4 in", to: "1 1/2 in" });
+const tall = dial("tall", "1 1/2 in", { from: "1 in", to: "2 in" });
+const lip = dial("lip", "1/2 in", { from: "3/8 in", to: "3/4 in" });
+const slip = dial("slip", "1/32 in", { from: "1/64 in", to: "1/16 in" });
+
+// The slip is measured square to the sides; across a corner of a hexagon it adds this much to a side.
+const lidSide = side + slip * 2 * Math.tan(Math.PI / 6);
+
+prism({ sides: 6, side, height: tall }).open("top").unfold({ as: "petals", tab: "3/8 in" });
+prism({ sides: 6, side: lidSide, height: lip }).open("top").unfold({ as: "petals", tab: "3/8 in" });
+
+sheet("Tabloid", { weight: 240 });

@@ -1,0 +1,38 @@
+package facetwright.cli;
+
+import facetwright.script.Design;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Measures a design and lists what its maker should know. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description = "Measures a design and says what to mend before good paper is cut.")
+final class CheckCommand implements Callable<Integer> {
+  @Mixin private DesignFile design;
+
+  @Option(names = "--json", description = "one JSON object instead of words")
+  private boolean json;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    Design made = design.evaluate();
+    PrintWriter out = spec.commandLine().getOut();
+    made.said().forEach(line -> spec.commandLine().getErr().println(line));
+    if (json) {
+      out.println(CheckJson.of(made));
+    } else {
+      Report.lines(made).forEach(out::println);
+    }
+    out.flush();
+    return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;
+  }
+}

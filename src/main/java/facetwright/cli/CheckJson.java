@@ -1,0 +1,117 @@
+package facetwright.cli;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import facetwright.check.Finding;
+import facetwright.fold.Closure;
+import facetwright.fold.FoldedForm;
+import facetwright.fold.Measures;
+import facetwright.geom.Box2;
+import facetwright.net.Laid;
+import facetwright.net.Net;
+import facetwright.net.Overlaps;
+import facetwright.script.Design;
+import facetwright.script.Dial;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.Locale;
+
+/** A design's measures and findings as one JSON object. */
+final class CheckJson {
+  private CheckJson() {}
+
+  static String of(Design design) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+      json.useDefaultPrettyPrinter();
+      json.writeStartObject();
+      json.writeStringField("title", design.title());
+      json.writeStringField("unit", design.unit().symbol());
+      json.writeObjectFieldStart("dials");
+      for (Dial dial : design.dials()) {
+        json.writeNumberField(dial.name(), dial.value());
+      }
+      json.writeEndObject();
+      net(json, design.laid());
+      sheet(json, design.laid());
+      folded(json, design.folded());
+      json.writeArrayFieldStart("findings");
+      for (Finding finding : design.findings()) {
+        finding(json, finding);
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
+  }
+
+  private static void net(JsonGenerator json, Laid laid) throws IOException {
+    Net net = laid.net();
+    Box2 box = net.box();
+    json.writeObjectFieldStart("net");
+    json.writeNumberField("pieces", net.pieces());
+    json.writeNumberField("panels", net.panels().size());
+    json.writeNumberField("scores", net.scores().size());
+    json.writeNumberField("cuts", net.cuts());
+    json.writeNumberField("width_mm", box.width());
+    json.writeNumberField("height_mm", box.height());
+    json.writeNumberField("overlaps", Overlaps.find(net).size());
+    json.writeEndObject();
+  }
+
+  private static void sheet(JsonGenerator json, Laid laid) throws IOException {
+    json.writeObjectFieldStart("sheet");
+    json.writeStringField("name", laid.stock().name());
+    json.writeBooleanField("fits", laid.fits());
+    json.writeNumberField("count", laid.sheets());
+    json.writeNumberField("width_mm", laid.stock().width());
+    json.writeNumberField("height_mm", laid.stock().height());
+    json.writeEndObject();
+  }
+
+  private static void folded(JsonGenerator json, FoldedForm folded) throws IOException {
+    boolean solved = folded.closure() != Closure.NOT_SOLVED;
+    Measures measures = folded.measures();
+    json.writeObjectFieldStart("folded");
+    if (solved) {
+      json.writeBooleanField("closed", folded.closure() != Closure.OPEN);
+      json.writeNumberField("gap_mm", folded.gap());
+      json.writeNumberField("strain", folded.strain());
+      json.writeArrayFieldStart("size_mm");
+      json.writeNumber(measures.width());
+      json.writeNumber(measures.depth());
+      json.writeNumber(measures.height());
+      json.writeEndArray();
+      json.writeNumberField("volume_mm3", measures.volume());
+    } else {
+      json.writeNullField("closed");
+      json.writeNullField("gap_mm");
+      json.writeNullField("strain");
+      json.writeNullField("size_mm");
+      json.writeNullField("volume_mm3");
+    }
+    json.writeNumberField("area_mm2", measures.area());
+    // Panels passing through each other are not looked for yet; null says so.
+    json.writeNullField("collisions");
+    json.writeEndObject();
+  }
+
+  private static void finding(JsonGenerator json, Finding finding) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("rule", finding.rule());
+    json.writeStringField("severity", finding.severity().name().toLowerCase(Locale.ROOT));
+    json.writeStringField("message", finding.message());
+    if (finding.site().isKnown()) {
+      json.writeNumberField("line", finding.site().line());
+      json.writeNumberField("column", finding.site().column());
+    } else {
+      json.writeNullField("line");
+      json.writeNullField("column");
+    }
+    json.writeStringField("fix", finding.fix());
+    json.writeEndObject();
+  }
+}

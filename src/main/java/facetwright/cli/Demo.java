@@ -1,0 +1,16 @@
+package facetwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+
+/** The demo design's papers. */
+final class Demo {
+  private Demo() {}
+
+  static int make(PrintWriter out, PrintWriter err) throws Exception {
+    Path script = Library.folder().resolve(Library.DEMO);
+    Path folder =
+        Path.of(System.getProperty("facetwright.home", ".")).resolve("target/demo-papers");
+    return MakeCommand.make(new DesignFile(script), folder, MakeCommand.names(), out, err);
+  }
+}

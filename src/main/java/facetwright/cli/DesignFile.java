@@ -1,0 +1,93 @@
+package facetwright.cli;
+
+import facetwright.script.Design;
+import facetwright.script.Facetwright;
+import facetwright.script.sandbox.Budget;
+import facetwright.script.sandbox.ScriptException;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The script a command works on and the dials it is turned to: options shared by commands. */
+final class DesignFile {
+  private static final long LARGEST = 1_000_000;
+
+  @Parameters(paramLabel = "FILE", description = "the design's script")
+  private Path file;
+
+  @Option(
+      names = "--set",
+      paramLabel = "name=value",
+      arity = "1..*",
+      description = "turns a dial: a number in the design's unit, or a length such as \"48 mm\"")
+  private List<String> settings = List.of();
+
+  DesignFile() {}
+
+  DesignFile(Path file) {
+    this.file = file;
+  }
+
+  Path path() {
+    return file;
+  }
+
+  /** The file's name without its ending. */
+  String stem() {
+    String name = file.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+
+  Design evaluate() throws IOException, Trouble.InScript {
+    String source = source();
+    try {
+      return Facetwright.evaluate(file.getFileName().toString(), source, dials(), Budget.USUAL);
+    } catch (ScriptException e) {
+      throw new Trouble.InScript(file.toString(), e);
+    }
+  }
+
+  private String source() throws IOException {
+    try {
+      if (Files.isDirectory(file)) {
+        throw new Trouble.WrongCall(file + " is a folder. Name a script in it.");
+      }
+      if (Files.size(file) > LARGEST) {
+        throw new Trouble.WrongCall(
+            file
+                + " is over a million bytes. A design's script is far shorter: is it the right"
+                + " file?");
+      }
+      return Files.readString(file, StandardCharsets.UTF_8);
+    } catch (NoSuchFileException _) {
+      throw new Trouble.WrongCall(
+          "there is no file " + file + ". See the library with: facetwright shelf");
+    } catch (CharacterCodingException _) {
+      throw new Trouble.WrongCall(file + " is not text in UTF-8. Save it as UTF-8 and try again.");
+    }
+  }
+
+  private Map<String, String> dials() {
+    Map<String, String> dials = new LinkedHashMap<>();
+    for (String setting : settings) {
+      int equals = setting.indexOf('=');
+      if (equals < 1) {
+        throw new Trouble.WrongCall(
+            "--set "
+                + setting
+                + " has no value. Write it as --set name=value, such as --set sides=10.");
+      }
+      dials.put(setting.substring(0, equals).strip(), setting.substring(equals + 1).strip());
+    }
+    return dials;
+  }
+}

@@ -1,0 +1,105 @@
+package facetwright.cli;
+
+import facetwright.export.Exporter;
+import facetwright.export.Exporters;
+import facetwright.export.Job;
+import facetwright.export.WholeFiles;
+import facetwright.script.Design;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.SequencedMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Makes everything a maker needs, into a folder. */
+@Command(
+    name = "make",
+    mixinStandardHelpOptions = true,
+    description = "Makes the papers and models of a design, into a folder.")
+final class MakeCommand implements Callable<Integer> {
+  @Mixin private DesignFile design;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description =
+          "the folder; made where missing (usual: one beside you, named after the design)")
+  private Path out;
+
+  @Option(
+      names = "--only",
+      paramLabel = "pdf,svg,…",
+      split = ",",
+      description = "just these: ${COMPLETION-CANDIDATES}",
+      completionCandidates = Formats.class)
+  private List<String> only = List.of();
+
+  @Spec private CommandSpec spec;
+
+  /** The formats by name, for help. */
+  static final class Formats implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return names().iterator();
+    }
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    List<String> wanted = only.isEmpty() ? names() : only.stream().map(String::strip).toList();
+    for (String name : wanted) {
+      if (!names().contains(name)) {
+        throw new Trouble.WrongCall(
+            "--only: there is no \""
+                + name
+                + "\". Choose from "
+                + String.join(", ", names())
+                + ".");
+      }
+    }
+    return make(
+        design,
+        out == null ? Path.of(design.stem()) : out,
+        wanted,
+        spec.commandLine().getOut(),
+        spec.commandLine().getErr());
+  }
+
+  /** The formats' names, in the order they are made. */
+  static List<String> names() {
+    return List.copyOf(Exporters.all().sequencedKeySet());
+  }
+
+  static int make(
+      DesignFile file, Path folder, List<String> formats, PrintWriter out, PrintWriter err)
+      throws Exception {
+    Progress progress = new Progress(err);
+    progress.step("Evaluating " + file.path());
+    Design made = file.evaluate();
+    made.said().forEach(err::println);
+    Job job =
+        new Job(made.title(), made.header().author(), made.unit(), made.laid(), made.folded());
+    SequencedMap<String, byte[]> files = new LinkedHashMap<>();
+    for (String name : formats) {
+      Exporter exporter = Exporters.all().get(name);
+      progress.step("Drawing " + exporter.fileName());
+      files.putAll(exporter.files(job));
+    }
+    progress.step("Writing to " + folder);
+    WholeFiles.write(folder, files);
+    progress.end();
+    Report.lines(made).forEach(out::println);
+    out.println();
+    out.println("Written to " + folder.toAbsolutePath().normalize() + ":");
+    files.keySet().forEach(name -> out.println("  " + name));
+    out.flush();
+    return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;
+  }
+}

@@ -1,0 +1,108 @@
+package facetwright.cli;
+
+import facetwright.check.Finding;
+import facetwright.fold.Measures;
+import facetwright.geom.Box2;
+import facetwright.geom.Length;
+import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
+import facetwright.net.Laid;
+import facetwright.net.Net;
+import facetwright.script.Design;
+import facetwright.script.Dial;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** A design in words: the verdict first, then measures, then findings. */
+final class Report {
+  private Report() {}
+
+  static List<String> lines(Design design) {
+    List<String> lines = new ArrayList<>();
+    lines.add(design.title());
+    lines.add("  " + verdict(design));
+    if (!design.dials().isEmpty()) {
+      lines.add(
+          "  dials: "
+              + design.dials().stream().map(Report::dial).collect(Collectors.joining(", ")));
+    }
+    Net net = design.net();
+    Box2 box = net.box();
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "  net: %s, %d panels, %d scores, %d cuts, %s × %s",
+            count(net.pieces(), "piece"),
+            net.panels().size(),
+            net.scores().size(),
+            net.cuts(),
+            shown(box.width(), design.unit()),
+            shown(box.height(), design.unit())));
+    for (Finding finding : design.findings()) {
+      String place = finding.site().isKnown() ? "line " + finding.site().line() + ": " : "";
+      lines.add(
+          "  "
+              + finding.severity().name().toLowerCase(Locale.ROOT)
+              + ": "
+              + place
+              + finding.message());
+      if (!finding.fix().isBlank()) {
+        lines.add("    " + finding.fix());
+      }
+    }
+    return lines;
+  }
+
+  private static String verdict(Design design) {
+    Measures m = design.folded().measures();
+    Unit unit = design.unit();
+    String size =
+        shown(m.height(), unit)
+            + " tall, "
+            + shown(m.width(), unit)
+            + " wide, "
+            + shown(m.depth(), unit)
+            + " deep.";
+    String closing =
+        switch (design.folded().closure()) {
+          case CLOSES -> "Closes. " + size;
+          case CLOSES_WITH_STRAIN ->
+              String.format(
+                  Locale.ROOT,
+                  "Closes, if the card gives by %.2f %%. %s",
+                  100 * design.folded().strain(),
+                  size);
+          case OPEN ->
+              String.format(
+                  Locale.ROOT,
+                  "Does not close: a join misses by %.2f mm. %s",
+                  design.folded().gap(),
+                  size);
+          case NOT_SOLVED -> "Whether it closes is not known: some fold angles are left open.";
+        };
+    Laid laid = design.laid();
+    String fits = laid.fits() ? " Fits " : " Does not fit ";
+    return closing
+        + fits
+        + (laid.sheets() == 1 ? "" : laid.sheets() + " sheets of ")
+        + laid.stock().name()
+        + ".";
+  }
+
+  private static String dial(Dial dial) {
+    return dial.name() + " " + facetwright.script.api.Kinds.plain(dial.value());
+  }
+
+  private static String count(int n, String what) {
+    return n + " " + what + (n == 1 ? "" : "s");
+  }
+
+  /** As the maker's ruler reads it; "about" where it lies between two marks. */
+  static String shown(double mm, Unit unit) {
+    Ruler ruler =
+        unit == Unit.INCH ? Ruler.SIXTEENTHS : new Ruler(unit, unit == Unit.CM ? 100 : 10);
+    return ruler.read(new Length(mm)).text();
+  }
+}

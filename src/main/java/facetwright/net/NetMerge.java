@@ -1,0 +1,74 @@
+package facetwright.net;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Several nets as one: a box and its lid, each a piece or more. */
+public final class NetMerge {
+  private final List<Panel> panels = new ArrayList<>();
+  private final List<Score> scores = new ArrayList<>();
+  private final List<Slit> slits = new ArrayList<>();
+  private final List<Join> joins = new ArrayList<>();
+  private final List<Layer> layers = new ArrayList<>();
+  private final List<Tick> ticks = new ArrayList<>();
+
+  private NetMerge() {}
+
+  /**
+   * The nets as one, panels in the order given. The whole stands as the first one does.
+   *
+   * @throws IllegalArgumentException when there is none
+   */
+  public static Net of(List<Net> nets) {
+    if (nets.isEmpty()) {
+      throw new IllegalArgumentException("no nets to put together");
+    }
+    if (nets.size() == 1) {
+      return nets.getFirst();
+    }
+    NetMerge merge = new NetMerge();
+    nets.forEach(merge::add);
+    return new Net(
+        merge.panels,
+        merge.scores,
+        merge.slits,
+        merge.joins,
+        merge.layers,
+        merge.ticks,
+        nets.getFirst().stance());
+  }
+
+  private void add(Net net) {
+    int by = panels.size();
+    panels.addAll(net.panels());
+    for (Score s : net.scores()) {
+      scores.add(
+          new Score(
+              moved(s.a(), by), moved(s.b(), by), s.sense(), s.angle(), s.perforated(), s.site()));
+    }
+    for (Slit s : net.slits()) {
+      slits.add(new Slit(moved(s.a(), by), moved(s.b(), by), s.site()));
+    }
+    for (Join join : net.joins()) {
+      joins.add(
+          switch (join) {
+            case Join.Seam(EdgeRef a, EdgeRef b, int tab, Site site) ->
+                new Join.Seam(
+                    moved(a, by),
+                    moved(b, by),
+                    tab == Join.Seam.NO_TAB ? Join.Seam.NO_TAB : tab + by,
+                    site);
+            case Join.Lap(int under, int over, Site site) ->
+                new Join.Lap(under + by, over + by, site);
+          });
+    }
+    for (Layer l : net.layers()) {
+      layers.add(new Layer(l.panel() + by, l.reveal(), l.paper(), l.site()));
+    }
+    ticks.addAll(net.ticks());
+  }
+
+  private static EdgeRef moved(EdgeRef ref, int by) {
+    return new EdgeRef(ref.panel() + by, ref.edge());
+  }
+}

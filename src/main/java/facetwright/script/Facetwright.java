@@ -1,0 +1,135 @@
+package facetwright.script;
+
+import facetwright.check.Checks;
+import facetwright.check.Finding;
+import facetwright.fold.FoldedForm;
+import facetwright.fold.Folding;
+import facetwright.geom.Unit;
+import facetwright.net.Laid;
+import facetwright.net.Net;
+import facetwright.net.NetMerge;
+import facetwright.net.SheetLayout;
+import facetwright.net.SheetSizes;
+import facetwright.script.api.Language;
+import facetwright.script.api.Nearest;
+import facetwright.script.api.Session;
+import facetwright.script.sandbox.Budget;
+import facetwright.script.sandbox.CallException;
+import facetwright.script.sandbox.Host;
+import facetwright.script.sandbox.HostClock;
+import facetwright.script.sandbox.Sandbox;
+import facetwright.script.sandbox.ScriptException;
+import facetwright.script.sandbox.SiteFinder;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.graalvm.polyglot.Context;
+
+/** The front door: from a script and its dials to the whole design. */
+public final class Facetwright {
+  /** The weight reckoned with where the script names no sheet, g/m²; common practice, no source. */
+  private static final double USUAL_WEIGHT = 220;
+
+  private Facetwright() {}
+
+  /**
+   * Evaluates a script.
+   *
+   * @param fileName what messages call the script
+   * @param source the script's text
+   * @param settings dial values by name, as a person types them
+   * @param budget how long and how much it may take
+   * @throws ScriptException when the script is wrong, with line, column and remedy; where it {@link
+   *     ScriptException#isStillRunning()} the caller must end the process
+   */
+  public static Design evaluate(
+      String fileName, String source, Map<String, String> settings, Budget budget)
+      throws ScriptException {
+    return Sandbox.run(fileName, source, budget, new Run(source, settings));
+  }
+
+  /** One run: the session the script talks to, then the design it comes to. */
+  private static final class Run implements Host<Design> {
+    private final String source;
+    private final Map<String, String> settings;
+    private final Session session;
+
+    Run(String source, Map<String, String> settings) {
+      this.source = source;
+      this.settings = settings;
+      this.session = new Session(settings);
+    }
+
+    @Override
+    public void install(Context context, SiteFinder sites, HostClock clock) {
+      Language.install(session, context, sites, clock);
+    }
+
+    @Override
+    public List<String> names() {
+      return List.copyOf(Language.names());
+    }
+
+    @Override
+    public Design finish() {
+      refuseUnknownDials();
+      if (session.title().isEmpty()) {
+        throw new CallException(
+            "the script does not name its design",
+            "Start it with design(\"Title\", { units: \"mm\" });");
+      }
+      if (session.parts().isEmpty()) {
+        throw new CallException(
+            "the script makes no net",
+            "Make a wrap, a panel or a blank, or unfold a form: prism({ sides: 6, side: 30, height:"
+                + " 50 }).unfold();");
+      }
+      Net net = NetMerge.of(session.parts().stream().map(Supplier::get).toList());
+      Laid laid = lay(net);
+      FoldedForm folded = Folding.fold(laid.net());
+      List<Finding> findings = new ArrayList<>(session.findings());
+      findings.addAll(Checks.all(laid, folded));
+      return new Design(
+          session.title(),
+          session.unit(),
+          ScriptHeader.read(source),
+          session.dials(),
+          laid,
+          folded,
+          findings,
+          session.said());
+    }
+
+    private Laid lay(Net net) {
+      if (session.stock() != null) {
+        return SheetLayout.lay(net, session.stock(), session.margin(), SheetLayout.USUAL_GAP);
+      }
+      List<String> usual =
+          session.unit() == Unit.INCH ? List.of("Letter", "Tabloid") : List.of("A4", "A3", "A2");
+      Laid laid = null;
+      for (String name : usual) {
+        laid = SheetLayout.lay(net, SheetSizes.named(name).stock(USUAL_WEIGHT));
+        if (laid.fits() && laid.sheets() == 1) {
+          return laid;
+        }
+      }
+      return laid;
+    }
+
+    private void refuseUnknownDials() {
+      List<String> known = session.dials().stream().map(Dial::name).toList();
+      for (String name : settings.keySet()) {
+        if (!known.contains(name)) {
+          String meant =
+              Nearest.to(name, known).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
+          String all =
+              known.isEmpty()
+                  ? "It has no dials."
+                  : "Its dials are " + String.join(", ", known) + ".";
+          throw new CallException("this design has no dial called \"" + name + "\"", meant + all);
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,29 @@
+package facetwright.script.api;
+
+/**
+ * One argument of a function: in its place, or as an option in braces.
+ *
+ * @param name as the script writes it
+ * @param kind what it takes
+ * @param does what it means
+ * @param usual what is used when it is left out; null when it may be left out without a value
+ * @param needed whether it must be given
+ * @param <T> what it is read as
+ */
+public record Arg<T>(String name, Kind<T> kind, String does, T usual, boolean needed) {
+
+  /** One that must be given. */
+  public static <T> Arg<T> needed(String name, Kind<T> kind, String does) {
+    return new Arg<>(name, kind, does, null, true);
+  }
+
+  /** One that may be left out; then this value is used. */
+  public static <T> Arg<T> usual(String name, Kind<T> kind, T usual, String does) {
+    return new Arg<>(name, kind, does, usual, false);
+  }
+
+  /** One that may be left out; then there is no value. */
+  public static <T> Arg<T> optional(String name, Kind<T> kind, String does) {
+    return new Arg<>(name, kind, does, null, false);
+  }
+}

@@ -1,0 +1,123 @@
+package facetwright.script.api;
+
+import facetwright.geom.Length;
+import facetwright.geom.Unit;
+import facetwright.script.Dial;
+import facetwright.script.sandbox.CallException;
+import java.util.Locale;
+import org.graalvm.polyglot.Value;
+
+/** Reads a dial's declaration and the value its user has turned it to. */
+final class DialReader {
+  private DialReader() {}
+
+  static double read(Call call, String name, Value start, Value from, Value to, Value step) {
+    Session session = call.session();
+    Unit unit = session.unit();
+    boolean length = isText(start) || isText(from) || isText(to) || isText(step);
+    double usual = number(name, "value", start, unit);
+    double least = from == null ? Math.min(0, usual) : number(name, "from", from, unit);
+    double most = to == null ? Math.max(0, 2 * usual) : number(name, "to", to, unit);
+    double apart = step == null ? 0 : number(name, "step", step, unit);
+    if (!(least < most)) {
+      throw new CallException(
+          "dial \""
+              + name
+              + "\": from "
+              + Kinds.plain(least)
+              + " is not below to "
+              + Kinds.plain(most),
+          "Give from the smaller and to the larger value.");
+    }
+    if (apart < 0 || apart > most - least) {
+      throw new CallException(
+          "dial \""
+              + name
+              + "\": a step of "
+              + Kinds.plain(apart)
+              + " does not fit between its ends",
+          "Give a step from 0 to " + Kinds.plain(most - least) + ".");
+    }
+    Dial dial =
+        new Dial(
+            name,
+            length ? Dial.Kind.LENGTH : Dial.Kind.NUMBER,
+            usual,
+            usual,
+            least,
+            most,
+            apart,
+            call.site());
+    allowed(dial, usual, "its own value");
+    String set = session.settings().get(name);
+    double now = set == null ? usual : typed(dial, set, unit);
+    session.dial(dial.turned(now));
+    return now;
+  }
+
+  private static double typed(Dial dial, String text, Unit unit) {
+    double value;
+    try {
+      value = Length.parse(text, unit).in(unit);
+    } catch (IllegalArgumentException e) {
+      throw new CallException(
+          "dial \"" + dial.name() + "\": " + e.getMessage(), "Set it from " + range(dial) + ".");
+    }
+    return allowed(dial, value, "the value set");
+  }
+
+  private static double allowed(Dial dial, double value, String which) {
+    double slack = 1e-9 * Math.max(1, Math.abs(dial.to()));
+    if (!(value >= dial.from() - slack && value <= dial.to() + slack)) {
+      throw new CallException(
+          "dial \""
+              + dial.name()
+              + "\": "
+              + which
+              + ", "
+              + Kinds.plain(value)
+              + ", is outside its range",
+          "Set it from " + range(dial) + ".");
+    }
+    if (dial.step() == 0) {
+      return value;
+    }
+    double steps = Math.rint((value - dial.from()) / dial.step());
+    double nearest = dial.from() + steps * dial.step();
+    if (Math.abs(nearest - value) > 1e-6 * dial.step() + slack) {
+      throw new CallException(
+          "dial \""
+              + dial.name()
+              + "\": "
+              + which
+              + ", "
+              + Kinds.plain(value)
+              + ", is not one of its steps of "
+              + Kinds.plain(dial.step()),
+          String.format(Locale.ROOT, "The nearest is %s.", Kinds.plain(nearest)));
+    }
+    return nearest;
+  }
+
+  private static String range(Dial dial) {
+    return Kinds.plain(dial.from()) + " to " + Kinds.plain(dial.to());
+  }
+
+  private static boolean isText(Value value) {
+    return value != null && value.isString();
+  }
+
+  private static double number(String dial, String what, Value value, Unit unit) {
+    try {
+      double n = Kinds.mm(value, unit) / unit.mm();
+      if (Math.abs(n) > 1e6) {
+        throw new Kind.Unfit(Kinds.plain(n) + " is too large");
+      }
+      return n;
+    } catch (Kind.Unfit e) {
+      throw new CallException(
+          "dial \"" + dial + "\": " + what + ": " + e.getMessage(),
+          "Give a number, or a length as text.");
+    }
+  }
+}

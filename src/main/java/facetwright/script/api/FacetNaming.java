@@ -1,0 +1,46 @@
+package facetwright.script.api;
+
+import facetwright.form.Facet;
+import facetwright.form.Form;
+import facetwright.script.sandbox.CallException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How a script names facets: one by one, by the word they share, or all. */
+final class FacetNaming {
+  static final String DOES =
+      "a facet such as \"top\" or \"side 2\", several as a list, the word they share such as"
+          + " \"side\", or \"all\"";
+  static final Kind<List<String>> KIND =
+      Kinds.either(Kinds.map(Kinds.text(), List::of), Kinds.list(Kinds.text(), 1, 1_000));
+
+  private FacetNaming() {}
+
+  /** The names meant, in the form's order. */
+  static List<String> of(Form form, List<String> wanted, String function) {
+    List<String> names = form.facets().stream().map(Facet::name).toList();
+    List<String> meant = new ArrayList<>();
+    for (String word : wanted) {
+      List<String> found =
+          names.stream()
+              .filter(
+                  n -> word.equals("all") || n.equals(word) || n.matches("\\Q" + word + "\\E \\d+"))
+              .filter(n -> !meant.contains(n))
+              .toList();
+      if (found.isEmpty() && !meant.contains(word)) {
+        String near = Nearest.to(word, names).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
+        throw new CallException(
+            function + ": no facet is called \"" + word + "\"",
+            near + "Its facets are " + listed(names) + ".");
+      }
+      meant.addAll(found);
+    }
+    return meant;
+  }
+
+  private static String listed(List<String> names) {
+    return names.size() <= 12
+        ? String.join(", ", names)
+        : String.join(", ", names.subList(0, 12)) + " and " + (names.size() - 12) + " more";
+  }
+}

@@ -1,0 +1,96 @@
+package facetwright.script.api;
+
+import java.util.List;
+
+/**
+ * A function of the script language.
+ *
+ * @param name as the script calls it
+ * @param does what it does, first sentence short
+ * @param places arguments in their places, in order
+ * @param options arguments given in braces after them; empty when it takes none
+ * @param returns what comes back, in words
+ * @param example a whole script that uses it and runs
+ * @param body what it does with a call
+ * @param <T> what stands behind the thing it belongs to
+ */
+public record Fn<T>(
+    String name,
+    String does,
+    List<Arg<?>> places,
+    List<Arg<?>> options,
+    String returns,
+    String example,
+    Body<T> body) {
+
+  public Fn {
+    places = List.copyOf(places);
+    options = List.copyOf(options);
+  }
+
+  /** What a function does: returns a thing, a number, text, or null for nothing. */
+  @FunctionalInterface
+  public interface Body<T> {
+    Object call(T receiver, Call call);
+  }
+
+  static <T> Builder<T> named(String name) {
+    return new Builder<>(name);
+  }
+
+  /** How the function is written: {@code wrap({ columns, width, … })}. */
+  public String signature() {
+    StringBuilder text = new StringBuilder(name).append('(');
+    for (Arg<?> arg : places) {
+      text.append(text.charAt(text.length() - 1) == '(' ? "" : ", ");
+      text.append(arg.needed() ? arg.name() : "[" + arg.name() + "]");
+    }
+    if (!options.isEmpty()) {
+      text.append(places.isEmpty() ? "" : ", ").append("{ ");
+      text.append(String.join(", ", options.stream().map(Arg::name).toList())).append(" }");
+    }
+    return text.append(')').toString();
+  }
+
+  static final class Builder<T> {
+    private final String name;
+    private String does = "";
+    private List<Arg<?>> places = List.of();
+    private List<Arg<?>> options = List.of();
+    private String returns = "nothing";
+    private String example = "";
+
+    private Builder(String name) {
+      this.name = name;
+    }
+
+    Builder<T> does(String text) {
+      does = text;
+      return this;
+    }
+
+    Builder<T> takes(Arg<?>... args) {
+      places = List.of(args);
+      return this;
+    }
+
+    Builder<T> options(Arg<?>... args) {
+      options = List.of(args);
+      return this;
+    }
+
+    Builder<T> returns(String text) {
+      returns = text;
+      return this;
+    }
+
+    Builder<T> example(String script) {
+      example = script;
+      return this;
+    }
+
+    Fn<T> runs(Body<T> body) {
+      return new Fn<>(name, does, places, options, returns, example, body);
+    }
+  }
+}

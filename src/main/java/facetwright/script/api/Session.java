@@ -1,0 +1,146 @@
+package facetwright.script.api;
+
+import facetwright.check.Finding;
+import facetwright.geom.Unit;
+import facetwright.net.Net;
+import facetwright.net.PanelBuild;
+import facetwright.net.Site;
+import facetwright.net.Stock;
+import facetwright.script.Dial;
+import facetwright.script.sandbox.CallException;
+import facetwright.script.sandbox.HostClock;
+import facetwright.script.sandbox.SiteFinder;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+
+/** What one run of a script has said so far. */
+public final class Session {
+  private final Map<String, String> settings;
+  private SiteFinder sites = () -> Site.NONE;
+  private HostClock clock;
+  private String title;
+  private Unit unit;
+  private Stock stock;
+  private double margin;
+  private final Map<String, Dial> dials = new LinkedHashMap<>();
+  private final List<Supplier<Net>> parts = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+  private PanelBuild panels;
+  private final List<String> said = new ArrayList<>();
+
+  /**
+   * @param settings dial values given from outside, by dial name, as a person types them
+   */
+  public Session(Map<String, String> settings) {
+    this.settings = Map.copyOf(settings);
+  }
+
+  void connect(SiteFinder finder, HostClock hostClock) {
+    sites = finder;
+    clock = hostClock;
+  }
+
+  HostClock clock() {
+    return clock;
+  }
+
+  /** Where the script is now. */
+  public Site here() {
+    return sites.here();
+  }
+
+  /** The unit of plain numbers: the design's, millimetres until it is named. */
+  public Unit unit() {
+    return unit == null ? Unit.MM : unit;
+  }
+
+  void name(String newTitle, Unit newUnit) {
+    if (title != null) {
+      throw new CallException(
+          "design() was called twice", "Name the design once, on the first line.");
+    }
+    if (!dials.isEmpty() || !parts.isEmpty() || stock != null) {
+      throw new CallException(
+          "design() comes after other functions", "Put it first: it says what plain numbers mean.");
+    }
+    title = newTitle;
+    unit = newUnit;
+  }
+
+  /** What the design is called; empty until it is named. */
+  public String title() {
+    return title == null ? "" : title;
+  }
+
+  Map<String, String> settings() {
+    return settings;
+  }
+
+  void dial(Dial dial) {
+    if (dials.putIfAbsent(dial.name(), dial) != null) {
+      throw new CallException(
+          "there are two dials called \"" + dial.name() + "\"",
+          "Give each dial a name of its own.");
+    }
+  }
+
+  public List<Dial> dials() {
+    return List.copyOf(dials.values());
+  }
+
+  void stock(Stock newStock, double newMargin) {
+    stock = newStock;
+    margin = newMargin;
+  }
+
+  /** The sheet, or null when the script names none. */
+  public Stock stock() {
+    return stock;
+  }
+
+  /** The border of the sheet to stay clear of, in mm. */
+  public double margin() {
+    return margin;
+  }
+
+  /** Adds a part of the design; its net is asked for when the script has ended. */
+  void part(Supplier<Net> part) {
+    parts.add(part);
+  }
+
+  public List<Supplier<Net>> parts() {
+    return List.copyOf(parts);
+  }
+
+  /** Adds something the maker should know that came up while a part was made. */
+  void find(Finding finding) {
+    findings.add(finding);
+  }
+
+  public List<Finding> findings() {
+    return List.copyOf(findings);
+  }
+
+  /** The one build all panels of the script belong to; a part of the design once it is used. */
+  PanelBuild panels() {
+    if (panels == null) {
+      panels = new PanelBuild();
+      part(panels::build);
+    }
+    return panels;
+  }
+
+  void say(String text) {
+    if (said.size() < 1_000) {
+      said.add(text);
+    }
+  }
+
+  /** What the script said, in order; at most a thousand lines. */
+  public List<String> said() {
+    return List.copyOf(said);
+  }
+}

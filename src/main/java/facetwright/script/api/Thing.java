@@ -1,0 +1,58 @@
+package facetwright.script.api;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A kind of thing that scripts hold, with its functions.
+ *
+ * @param <T> what stands behind it
+ */
+public final class Thing<T> {
+  private final String name;
+  private final Class<T> type;
+  private final String does;
+  private final List<Fn<T>> functions = new ArrayList<>();
+
+  private Thing(String name, Class<T> type, String does) {
+    this.name = name;
+    this.type = type;
+    this.does = does;
+  }
+
+  /** A new kind of thing; its functions are added while the language is set up. */
+  public static <T> Thing<T> named(String name, Class<T> type, String does) {
+    return new Thing<>(name, type, does);
+  }
+
+  Thing<T> with(Fn<T> function) {
+    if (function(function.name()).isPresent()) {
+      throw new IllegalStateException(name + " has " + function.name() + " twice");
+    }
+    functions.add(function);
+    return this;
+  }
+
+  public String name() {
+    return name;
+  }
+
+  public Class<T> type() {
+    return type;
+  }
+
+  /** What it is, in a sentence or two. */
+  public String does() {
+    return does;
+  }
+
+  public List<Fn<T>> functions() {
+    return Collections.unmodifiableList(functions);
+  }
+
+  public Optional<Fn<T>> function(String wanted) {
+    return functions.stream().filter(f -> f.name().equals(wanted)).findFirst();
+  }
+}

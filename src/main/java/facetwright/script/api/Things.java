@@ -1,0 +1,49 @@
+package facetwright.script.api;
+
+import facetwright.form.Form;
+import facetwright.net.Blank;
+import facetwright.net.CardPanel;
+import facetwright.net.CellSelection;
+import facetwright.net.WrapDraft;
+
+/** The kinds of thing that scripts hold. */
+final class Things {
+  /** A form in space, not yet a net. */
+  static final Thing<Form> FORM =
+      Thing.named(
+          "form",
+          Form.class,
+          "A body of flat facets in space, standing on its base. Its functions return a new form"
+              + " and leave the old one as it was; `unfold` makes the net.");
+
+  /** A wrap in the making. */
+  static final Thing<WrapDraft> WRAP =
+      Thing.named(
+          "wrap",
+          WrapDraft.class,
+          "Columns and rows that close round. It becomes part of the design by itself.");
+
+  /** Chosen cells of a wrap. */
+  static final Thing<CellSelection> CELLS =
+      Thing.named(
+          "selection of cells",
+          CellSelection.class,
+          "The cells where chosen columns and rows of a wrap cross.");
+
+  /** A panel of a piece built panel by panel. */
+  static final Thing<CardPanel> PANEL =
+      Thing.named(
+          "panel",
+          CardPanel.class,
+          "A flat region of card that more can be attached to. It is part of the design by"
+              + " itself.");
+
+  /** A sheet that a net is drawn on. */
+  static final Thing<Blank> BLANK =
+      Thing.named(
+          "blank",
+          Blank.class,
+          "A rectangle of card with lines drawn on it. It is part of the design by itself.");
+
+  private Things() {}
+}

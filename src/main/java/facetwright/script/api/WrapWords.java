@@ -1,0 +1,333 @@
+package facetwright.script.api;
+
+import static facetwright.script.api.Arg.needed;
+import static facetwright.script.api.Arg.optional;
+import static facetwright.script.api.Arg.usual;
+
+import facetwright.geom.Vec2;
+import facetwright.net.CellSelection;
+import facetwright.net.CellSide;
+import facetwright.net.FoldAngle;
+import facetwright.net.Pinch;
+import facetwright.net.Sense;
+import facetwright.net.WrapDraft;
+import facetwright.net.WrapRow;
+import facetwright.script.sandbox.CallException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The words for a wrap: columns round, rows high, and what is done to chosen cells. */
+final class WrapWords {
+  private WrapWords() {}
+
+  static List<Fn<Session>> top() {
+    return List.of(wrap());
+  }
+
+  static List<Fn<WrapDraft>> onWrap() {
+    return List.of(
+        columns((draft, call, which) -> which.from(draft, call)),
+        rows((draft, call, which) -> which.from(draft, call)));
+  }
+
+  static List<Fn<CellSelection>> onCells() {
+    return List.of(
+        columns((cells, call, which) -> which.from(cells, call)),
+        rows((cells, call, which) -> which.from(cells, call)),
+        remove(),
+        gusset(),
+        tabs(),
+        window(),
+        hole(),
+        layer(),
+        fold());
+  }
+
+  private static Fn<Session> wrap() {
+    Arg<Integer> columns = optional("columns", Kinds.count(3, 64), "how many equal columns round");
+    Arg<Double> width = optional("width", Kinds.length(), "width of each column");
+    Arg<List<Double>> widths =
+        optional("widths", Kinds.list(Kinds.length(), 3, 64), "instead: each column's own width");
+    Arg<List<Double>> rows =
+        needed("rows", Kinds.list(Kinds.length(), 1, 24), "the rows' heights, bottom to top");
+    Arg<List<String>> names =
+        optional(
+            "names",
+            Kinds.list(Kinds.text(), 1, 24),
+            "the rows' names, bottom to top; of three or more the outermost are \"rim\" and the"
+                + " others \"wall\", of fewer all are \"wall\"");
+    Arg<Double> seam =
+        usual("seam", Kinds.length(0, 200), 12.0, "width of the flap that closes it; 0 for none");
+    return Fn.<Session>named("wrap")
+        .does(
+            "Columns side by side, rows above each other, and a flap to close them round: the way a"
+                + " scoring board likes it. Columns count from 1, left to right on the outside.")
+        .options(columns, width, widths, rows, names, seam)
+        .returns("a wrap")
+        .example(
+            """
+            design("Harbour lantern", { units: "mm" });
+            const body = wrap({ columns: 8, width: 28, rows: [28, 60, 60, 28], seam: 12 });
+            body.columns("even").rows("rim").remove();
+            body.columns("even").rows("wall").gusset();
+            body.columns("odd").rows("rim").tabs({ hole: 3 });
+            sheet("A4");
+            """)
+        .runs(
+            (session, call) -> {
+              List<WrapRow> built = rows(call.get(rows), call.has(names) ? call.get(names) : null);
+              boolean equal = call.has(columns) && call.has(width) && !call.has(widths);
+              boolean own = call.has(widths) && !call.has(columns) && !call.has(width);
+              if (!equal && !own) {
+                throw new CallException(
+                    "wrap needs to know its columns",
+                    "Give columns and width, or widths for columns of different width.");
+              }
+              WrapDraft draft =
+                  equal
+                      ? WrapDraft.equal(call.get(columns), call.get(width), built, call.site())
+                      : WrapDraft.of(call.get(widths), built, call.site());
+              draft.seam(call.get(seam), call.site());
+              session.part(draft::build);
+              return call.hold(Things.WRAP, draft);
+            });
+  }
+
+  private static List<WrapRow> rows(List<Double> heights, List<String> names) {
+    if (names == null) {
+      return WrapRow.usual(heights);
+    }
+    if (names.size() != heights.size()) {
+      throw new CallException(
+          "wrap: " + heights.size() + " rows but " + names.size() + " names",
+          "Give one name for each row, bottom to top.");
+    }
+    List<WrapRow> rows = new ArrayList<>();
+    for (int i = 0; i < heights.size(); i++) {
+      rows.add(new WrapRow(names.get(i), heights.get(i)));
+    }
+    return rows;
+  }
+
+  /** Which columns or rows: by a word or by numbers. */
+  private record Which(String word, List<Integer> numbers, boolean columns) {
+    CellSelection from(WrapDraft draft, Call call) {
+      return from(draft.all(), call);
+    }
+
+    CellSelection from(CellSelection cells, Call call) {
+      if (columns) {
+        return word == null
+            ? cells.columns(numbers, call.site())
+            : cells.columns(word, call.site());
+      }
+      return word == null ? cells.rows(numbers, call.site()) : cells.rows(word, call.site());
+    }
+  }
+
+  /** How a selection is narrowed from what the function is called on. */
+  @FunctionalInterface
+  private interface Narrowing<T> {
+    CellSelection narrow(T receiver, Call call, Which which);
+  }
+
+  private static <T> Fn<T> columns(Narrowing<T> narrowing) {
+    Kind<Which> kind =
+        Kinds.either(
+            Kinds.map(Kinds.text(), w -> new Which(w, null, true)),
+            Kinds.map(Kinds.list(Kinds.count(1, 64), 1, 64), n -> new Which(null, n, true)));
+    Arg<Which> which =
+        needed("which", kind, "\"even\", \"odd\", \"all\", or numbers such as [1, 4]");
+    return Fn.<T>named("columns")
+        .does("Chooses columns; column 1 is odd.")
+        .takes(which)
+        .returns("the chosen cells")
+        .example(
+            """
+            design("Window band");
+            const band = wrap({ columns: 6, width: 30, rows: [50] });
+            band.columns([1, 3, 5]).rows("all").window({ border: 8 });
+            band.rows("wall").columns("even").layer({ reveal: 1.5 });
+            """)
+        .runs(
+            (receiver, call) ->
+                call.hold(Things.CELLS, narrowing.narrow(receiver, call, call.get(which))));
+  }
+
+  private static <T> Fn<T> rows(Narrowing<T> narrowing) {
+    Kind<Which> kind =
+        Kinds.either(
+            Kinds.map(Kinds.text(), w -> new Which(w, null, false)),
+            Kinds.map(Kinds.list(Kinds.count(1, 24), 1, 24), n -> new Which(null, n, false)));
+    Arg<Which> which =
+        needed(
+            "which",
+            kind,
+            "a row's name such as \"rim\" or \"wall\", \"all\", or numbers from the bottom");
+    return Fn.<T>named("rows")
+        .does("Chooses rows.")
+        .takes(which)
+        .returns("the chosen cells")
+        .example(
+            """
+            design("Papered band");
+            const band = wrap({ columns: 6, width: 30, rows: [15, 50, 15] });
+            band.rows("rim").tabs();
+            band.columns("odd").rows("wall").layer({ reveal: 1.5 });
+            """)
+        .runs(
+            (receiver, call) ->
+                call.hold(Things.CELLS, narrowing.narrow(receiver, call, call.get(which))));
+  }
+
+  private static Fn<CellSelection> remove() {
+    return Fn.<CellSelection>named("remove")
+        .does("Cuts the chosen cells away.")
+        .returns("the chosen cells")
+        .example(
+            """
+            design("Crown");
+            const crown = wrap({ columns: 8, width: 40, rows: [30, 20], names: ["band", "points"] });
+            crown.columns("even").rows("points").remove();
+            sheet("A3");
+            """)
+        .runs((cells, call) -> cells.remove(call.site()));
+  }
+
+  private static Fn<CellSelection> gusset() {
+    Arg<Pinch> pinch =
+        usual("point", Kinds.word(Pinch.class), Pinch.IN, "which way the pinched edge points");
+    return Fn.<CellSelection>named("gusset")
+        .does(
+            "Pinches the free edge of the chosen cells to a point: two slanted scores run from its"
+                + " other corners to the middle of the free edge.")
+        .options(pinch)
+        .returns("the chosen cells")
+        .example(
+            """
+            design("Half lantern");
+            const body = wrap({ columns: 8, width: 26, rows: [20, 55], names: ["foot", "wall"] });
+            body.columns("even").rows("wall").gusset({ point: "in" });
+            """)
+        .runs((cells, call) -> cells.gusset(call.get(pinch), call.site()));
+  }
+
+  private static Fn<CellSelection> tabs() {
+    Arg<Double> hole =
+        optional("hole", Kinds.length(0.5, 100), "diameter of a hole in each tab's middle");
+    Arg<Double> bevel =
+        optional("bevel", Kinds.degrees(0, 75), "how far each end is cut back from square");
+    return Fn.<CellSelection>named("tabs")
+        .does(
+            "Makes tabs of the chosen cells, their ends cut back so that they keep clear of each"
+                + " other.")
+        .options(hole, bevel)
+        .returns("the chosen cells")
+        .example(
+            """
+            design("Band with tabs");
+            const band = wrap({ columns: 6, width: 30, rows: [14, 50, 14] });
+            band.rows("rim").tabs({ bevel: 45 });
+            """)
+        .runs(
+            (cells, call) -> {
+              if (call.has(bevel)) {
+                cells.tabs(call.get(bevel), call.site());
+              } else {
+                cells.tabs(call.site());
+              }
+              return call.has(hole) ? cells.hole(call.get(hole), call.site()) : cells;
+            });
+  }
+
+  private static Fn<CellSelection> window() {
+    WindowShape.Options options = WindowShape.options();
+    return Fn.<CellSelection>named("window")
+        .does("Cuts a window into the middle of each chosen cell.")
+        .options(options.all())
+        .returns("the chosen cells")
+        .example(
+            """
+            design("Lit band");
+            const band = wrap({ columns: 6, width: 32, rows: [60] });
+            band.columns("odd").rows("wall").window({ border: 7 });
+            band.columns("even").rows("wall").window({ sides: 8, across: 20 });
+            """)
+        .runs(
+            (cells, call) ->
+                switch (options.read(call, "window")) {
+                  case WindowShape.Border(double border) -> cells.window(border, call.site());
+                  case WindowShape.Outline(var outline) ->
+                      cells.window(outline.corners(), call.site());
+                });
+  }
+
+  private static Fn<CellSelection> hole() {
+    Arg<Double> across = needed("across", Kinds.length(0.5, 200), "the punch's diameter");
+    Arg<Vec2> at = optional("at", Kinds.point(), "its place, counted from the cell's middle");
+    return Fn.<CellSelection>named("hole")
+        .does("Punches a hole into each chosen cell.")
+        .options(across, at)
+        .returns("the chosen cells")
+        .example(
+            """
+            design("Band to thread");
+            const band = wrap({ columns: 8, width: 22, rows: [40] });
+            band.columns("odd").rows("wall").hole({ across: 4, at: [0, 12] });
+            """)
+        .runs((cells, call) -> cells.hole(call.get(across), call.get(at), call.site()));
+  }
+
+  private static Fn<CellSelection> layer() {
+    Arg<Double> reveal =
+        usual("reveal", Kinds.length(0, 100), 1.5, "the border of card left showing");
+    Arg<String> paper =
+        usual("paper", Kinds.text(), "layer paper", "the name of the paper, to sort by");
+    return Fn.<CellSelection>named("layer")
+        .does("Plans a decorative paper on each chosen cell, a little smaller all round.")
+        .options(reveal, paper)
+        .returns("the chosen cells")
+        .example(
+            """
+            design("Papered drum", { units: "in" });
+            const drum = wrap({ columns: 8, width: "1 1/4 in", rows: ["2 1/2 in"], seam: "1/2 in" });
+            drum.rows("wall").layer({ reveal: "1/16 in", paper: "waves" });
+            sheet("A3");
+            """)
+        .runs((cells, call) -> cells.layer(call.get(reveal), call.get(paper), call.site()));
+  }
+
+  private static Fn<CellSelection> fold() {
+    Arg<Double> degrees =
+        needed("degrees", Kinds.degrees(0, 180), "0 is flat, 180 is folded right over");
+    Arg<CellSide> side =
+        optional(
+            "side",
+            Kinds.word(CellSide.class),
+            "which side's score; where left out, the score to the next row");
+    Arg<Sense> sense =
+        optional(
+            "sense", Kinds.word(Sense.class), "which way its crest points, seen on the outside");
+    return Fn.<CellSelection>named("fold")
+        .does(
+            "Says how far a score of the chosen cells is folded, where it is not what the wrap"
+                + " reckons.")
+        .takes(degrees)
+        .options(side, sense)
+        .returns("the chosen cells")
+        .example(
+            """
+            design("Band with flared rim");
+            const band = wrap({ columns: 6, width: 30, rows: [14, 50, 14] });
+            band.rows("rim").tabs();
+            band.rows("rim").fold(60, { sense: "valley" });
+            """)
+        .runs(
+            (cells, call) -> {
+              FoldAngle angle = FoldAngle.degrees(call.get(degrees));
+              return call.has(side)
+                  ? cells.fold(call.get(side), angle, call.get(sense), call.site())
+                  : cells.fold(angle, call.get(sense), call.site());
+            });
+  }
+}

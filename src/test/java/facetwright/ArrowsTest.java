@@ -1,0 +1,83 @@
+package facetwright;
+
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
+import org.junit.jupiter.api.Test;
+
+/** Packages use each other downward only. */
+class ArrowsTest {
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("facetwright");
+
+  @Test
+  void arrowsPointDownward() {
+    layeredArchitecture()
+        .consideringOnlyDependenciesInLayers()
+        .layer("geom")
+        .definedBy("facetwright.geom..")
+        .layer("net")
+        .definedBy("facetwright.net..")
+        .layer("form")
+        .definedBy("facetwright.form..")
+        .layer("fold")
+        .definedBy("facetwright.fold..")
+        .layer("check")
+        .definedBy("facetwright.check..")
+        .layer("draw")
+        .definedBy("facetwright.draw..")
+        .layer("export")
+        .definedBy("facetwright.export..")
+        .layer("script")
+        .definedBy("facetwright.script..")
+        .layer("worker")
+        .definedBy("facetwright.worker..")
+        .layer("cli")
+        .definedBy("facetwright.cli..")
+        .whereLayer("geom")
+        .mayNotAccessAnyLayer()
+        .whereLayer("net")
+        .mayOnlyAccessLayers("geom")
+        .whereLayer("form")
+        .mayOnlyAccessLayers("geom", "net")
+        .whereLayer("fold")
+        .mayOnlyAccessLayers("geom", "net")
+        .whereLayer("check")
+        .mayOnlyAccessLayers("geom", "net", "fold")
+        .whereLayer("draw")
+        .mayOnlyAccessLayers("geom", "net", "fold")
+        .whereLayer("export")
+        .mayOnlyAccessLayers("geom", "net", "fold", "draw")
+        .whereLayer("script")
+        .mayOnlyAccessLayers("geom", "net", "form", "fold", "check")
+        .whereLayer("worker")
+        .mayOnlyAccessLayers("geom", "net", "form", "fold", "check", "script")
+        .check(CLASSES);
+  }
+
+  @Test
+  void theScriptEngineStaysInItsRoom() {
+    ArchRuleDefinition.noClasses()
+        .that()
+        .resideOutsideOfPackages("facetwright.script..", "facetwright.worker..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("org.graalvm..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void onlyTheCommandLineEndsTheProcess() {
+    ArchRuleDefinition.noClasses()
+        .that()
+        .resideOutsideOfPackages("facetwright.cli..", "facetwright.worker..")
+        .should()
+        .callMethod(System.class, "exit", int.class)
+        .check(CLASSES);
+  }
+}

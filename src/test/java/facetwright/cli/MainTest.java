@@ -1,0 +1,154 @@
+package facetwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The commands as their user sees them: words out, exit code, files whole or not at all. */
+class MainTest {
+  private static final String BOX =
+      """
+      design("Crate");
+      const side = dial("side", 40, { from: 20, to: 60 });
+      prism({ sides: 4, side, height: 30 }).unfold();
+      sheet("A4");
+      """;
+
+  @TempDir Path folder;
+
+  private record Run(int exit, String out, String err) {}
+
+  private static Run run(String... words) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int exit = Main.run(words, new PrintWriter(out, true), new PrintWriter(err, true));
+    return new Run(exit, out.toString(), err.toString());
+  }
+
+  private String script(String text) throws Exception {
+    return Files.writeString(folder.resolve("crate.js"), text).toString();
+  }
+
+  @Test
+  void checkMeasuresABox() throws Exception {
+    Run run = run("check", script(BOX), "--json", "--set", "side=50");
+    assertThat(run.exit()).as(run.err() + run.out()).isZero();
+    JsonNode json = new ObjectMapper().readTree(run.out());
+    assertThat(json.path("title").asText()).isEqualTo("Crate");
+    assertThat(json.path("dials").path("side").asDouble()).isEqualTo(50);
+    assertThat(json.path("net").path("overlaps").asInt(-1)).isZero();
+    assertThat(json.path("net").path("pieces").asInt()).isEqualTo(1);
+    assertThat(json.path("sheet").path("name").asText()).isEqualTo("A4");
+    assertThat(json.path("sheet").path("fits").asBoolean()).isTrue();
+    JsonNode folded = json.path("folded");
+    assertThat(folded.path("closed").asBoolean()).isTrue();
+    assertThat(folded.path("gap_mm").asDouble(1)).isLessThan(1e-6);
+    // A box of 50 by 50 by 30 mm: width times depth times height.
+    assertThat(folded.path("volume_mm3").asDouble())
+        .isCloseTo(75_000, org.assertj.core.data.Offset.offset(1e-6));
+    assertThat(folded.path("size_mm").get(2).asDouble())
+        .isCloseTo(30, org.assertj.core.data.Offset.offset(1e-9));
+  }
+
+  @Test
+  void makeWritesEverything() throws Exception {
+    Path out = folder.resolve("papers");
+    Run run = run("make", script(BOX), "--out", out.toString());
+    assertThat(run.exit()).as(run.err() + run.out()).isZero();
+    for (String name :
+        List.of(
+            "template.pdf",
+            "template.svg",
+            "template.dxf",
+            "net.fold",
+            "folded.obj",
+            "folded.stl")) {
+      assertThat(out.resolve(name)).isNotEmptyFile();
+    }
+    assertThat(run.out()).contains("Closes.", "30 mm tall", "template.pdf");
+  }
+
+  @Test
+  void makeOnlyWhatIsAsked() throws Exception {
+    Path out = folder.resolve("papers");
+    assertThat(run("make", script(BOX), "--out", out.toString(), "--only", "svg").exit()).isZero();
+    try (var files = Files.list(out)) {
+      assertThat(files.map(f -> f.getFileName().toString())).containsExactly("template.svg");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "prism({ sides: 6, side: 20 height: 30 })|2|Expected",
+        "prisn({ sides: 6, side: 20, height: 30 })|2|prism",
+        "prism({ sides: 'six', side: 20, height: 30 })|2|whole number from 3 to 64",
+        "prism({ sides: 6, side: NaN, height: 30 })|2|NaN",
+        "prism({ sides: 6, side: 0, height: 30 })|2|too small",
+        "prism({ sides: 6, side: -4, height: 30 })|2|too small",
+        "prism({ sides: 1e9, side: 20, height: 30 })|2|too large",
+        "for (;;) {}|2|stopped",
+        "const all = []; for (;;) all.push(new Array(1e5).fill(0))|2|stopped",
+        "const again = () => again(); again()|2|each other",
+        "prism({ sides: 6, side: 20, height: 30, colour: 3 })|2|colour",
+        "prism({ sides: 6, side: 20, height: 30 }).unfld()|2|unfold",
+      })
+  void badScriptsAreExplainedAndWriteNothing(String line, int exit, String told) throws Exception {
+    Path out = folder.resolve("papers");
+    String file = script("design('Bad');\n" + line + "\n");
+    Run run = run("make", file, "--out", out.toString());
+    assertThat(run.exit()).isEqualTo(exit);
+    assertThat(run.err())
+        .contains(told)
+        .contains("crate.js:2:")
+        .doesNotContain("\tat ", "java.", "org.");
+    assertThat(run.err().lines().count())
+        .as("says what to do:\n" + run.err())
+        .isGreaterThanOrEqualTo(2);
+    assertThat(out).doesNotExist();
+  }
+
+  @Test
+  void wrongCallsExitWith2() throws Exception {
+    assertThat(run("check", folder.resolve("none.js").toString()))
+        .satisfies(r -> assertThat(r.exit()).isEqualTo(2))
+        .satisfies(r -> assertThat(r.err()).contains("there is no file"));
+    assertThat(run("check", script(BOX), "--set", "side").exit()).isEqualTo(2);
+    assertThat(run("check", script(BOX), "--set", "sid=50").err()).contains("side");
+    assertThat(run("check", script(BOX), "--set", "side=500").err()).contains("20 to 60");
+    assertThat(run("make", script(BOX), "--only", "gif").err()).contains("pdf");
+    assertThat(run("fold").exit()).isEqualTo(2);
+    assertThat(run("--help").out()).contains("make", "check", "shelf");
+  }
+
+  @Test
+  void aPieceTooLargeForItsSheetIsAnError() throws Exception {
+    Run run =
+        run(
+            "check",
+            script(
+                "design('Big');\n"
+                    + "sheet('A5');\n"
+                    + "prism({ sides: 4, side: 90, height: 90 }).unfold();\n"));
+    assertThat(run.exit()).isEqualTo(1);
+    assertThat(run.out()).contains("Does not fit", "error");
+  }
+
+  @Test
+  void shelfListsTheLibrary() {
+    Run run = run("shelf");
+    assertThat(run.exit()).isZero();
+    assertThat(run.out().lines()).anyMatch(l -> l.contains("harbour-lantern.js"));
+  }
+}

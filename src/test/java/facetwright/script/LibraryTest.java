@@ -1,0 +1,106 @@
+package facetwright.script;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import facetwright.check.Finding;
+import facetwright.fold.Closure;
+import facetwright.net.Overlaps;
+import facetwright.script.sandbox.Budget;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Every library design is sound, as it comes and with its dials at their ends. */
+class LibraryTest {
+  private static final Path LIBRARY = Path.of("library");
+
+  private static List<Path> scripts() throws IOException {
+    try (Stream<Path> files = Files.list(LIBRARY)) {
+      return files.filter(f -> f.toString().endsWith(".js")).sorted().toList();
+    }
+  }
+
+  private static Design evaluate(Path script, Map<String, String> settings) throws Exception {
+    return Facetwright.evaluate(
+        script.getFileName().toString(), Files.readString(script), settings, Budget.USUAL);
+  }
+
+  @Test
+  void holdsTheDesignsItPromises() throws IOException {
+    assertThat(scripts()).hasSizeGreaterThanOrEqualTo(8);
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyDesignAtItsDialsEnds() throws Exception {
+    List<DynamicTest> tests = new ArrayList<>();
+    for (Path script : scripts()) {
+      for (Map<String, String> settings : turns(evaluate(script, Map.of()).dials())) {
+        tests.add(
+            DynamicTest.dynamicTest(
+                script.getFileName() + " " + settings, () -> sound(evaluate(script, settings))));
+      }
+    }
+    return tests.stream();
+  }
+
+  /** As it comes; each dial alone at either end; all at their least; all at their most. */
+  private static List<Map<String, String>> turns(List<Dial> dials) {
+    List<Map<String, String>> turns = new ArrayList<>();
+    turns.add(Map.of());
+    Map<String, String> least = new LinkedHashMap<>();
+    Map<String, String> most = new LinkedHashMap<>();
+    for (Dial dial : dials) {
+      turns.add(Map.of(dial.name(), Double.toString(dial.from())));
+      turns.add(Map.of(dial.name(), Double.toString(dial.to())));
+      least.put(dial.name(), Double.toString(dial.from()));
+      most.put(dial.name(), Double.toString(dial.to()));
+    }
+    turns.add(least);
+    turns.add(most);
+    return turns;
+  }
+
+  private static void sound(Design design) {
+    assertThat(Overlaps.find(design.net())).as("panels overlapping").isEmpty();
+    assertThat(design.laid().fits()).as("fits " + design.laid().stock().name()).isTrue();
+    assertThat(design.findings())
+        .as("errors and warnings")
+        .noneMatch(f -> f.severity() == Finding.Severity.ERROR);
+    assertThat(design.folded().closure()).isIn(Closure.CLOSES, Closure.NOT_SOLVED);
+    if (design.folded().closure() == Closure.CLOSES) {
+      assertThat(design.folded().gap()).isLessThan(1e-6);
+      assertThat(design.folded().measures().height()).isPositive();
+    }
+  }
+
+  @TestFactory
+  Stream<DynamicTest> sameBytesTwice() throws Exception {
+    return scripts().stream()
+        .map(
+            script ->
+                DynamicTest.dynamicTest(
+                    script.getFileName().toString(),
+                    () ->
+                        assertThat(evaluate(script, Map.of()))
+                            .isEqualTo(evaluate(script, Map.of()))));
+  }
+
+  @Test
+  void headersSayWhoAndHow() throws IOException {
+    for (Path script : scripts()) {
+      Design.Header header = ScriptHeader.read(Files.readString(script));
+      assertThat(header.author()).as(script + ": author").isNotBlank();
+      assertThat(header.licence()).as(script + ": licence").isNotBlank();
+      assertThat(header.tags()).as(script + ": tags").isNotEmpty();
+      assertThat(header.notes()).as(script + ": notes").isNotBlank();
+    }
+  }
+}
