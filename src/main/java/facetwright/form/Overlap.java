@@ -6,7 +6,7 @@ import facetwright.geom.Polygon2;
 /** Whether two outlines share more area than rounding accounts for. */
 final class Overlap {
   /** Area that rounding may make two touching outlines share, in mm². */
-  static final double TOLERANCE = 1e-4;
+  static final double TOLERANCE = 1e-6;
 
   private Overlap() {}
 
@@ -20,6 +20,6 @@ final class Overlap {
 
   /** Whether one outline lies inside another, rounding aside. */
   static boolean inside(Polygon2 inner, Polygon2 outer) {
-    return inner.area() - sharedArea(inner, outer) <= 10 * TOLERANCE;
+    return inner.area() - sharedArea(inner, outer) <= TOLERANCE;
   }
 }

@@ -22,7 +22,7 @@ class PlaneTest {
   }
 
   /** The grid of near-collinear points on which a plain determinant is known to fail. */
-  @Property
+  @Property(seed = "20261125")
   void orientationIsSureNearALine(
       @ForAll @IntRange(min = 0, max = 255) int i, @ForAll @IntRange(min = 0, max = 255) int j) {
     double ulp = Math.ulp(0.5);
@@ -34,7 +34,7 @@ class PlaneTest {
   }
 
   /** Regular polygon: n·r²·sin(2π/n)/2, interior angle π − 2π/n (handbook). */
-  @Property
+  @Property(seed = "20261125")
   void regularPolygons(
       @ForAll @IntRange(min = 3, max = 48) int n,
       @ForAll @DoubleRange(min = 1, max = 500) double r,
@@ -76,7 +76,7 @@ class PlaneTest {
     assertThat(Planar.sharedArea(card, Polygon2.rectangle(50, 0, 1, 1))).isZero();
   }
 
-  @Property
+  @Property(seed = "20261125")
   void planeMotionsKeepDistances(
       @ForAll @DoubleRange(min = -7, max = 7) double turn,
       @ForAll @DoubleRange(min = -500, max = 500) double x,
