@@ -1,7 +1,6 @@
 package facetwright.export;
 
 import java.util.LinkedHashMap;
-import java.util.Optional;
 import java.util.SequencedMap;
 
 /** Writes one file format. */
@@ -12,11 +11,7 @@ public interface Exporter {
   /** The usual name of the file, such as "template.pdf". */
   String fileName();
 
-  /**
-   * The bytes of the (first) file; the same job gives the same bytes.
-   *
-   * @throws ExportException when this job can't be written, see {@link #refusal}
-   */
+  /** The bytes of the (first) file; the same job gives the same bytes. */
   byte[] write(Job job);
 
   /** Every file of the format by name; more than one only where a format holds one page a file. */
@@ -24,10 +19,5 @@ public interface Exporter {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
     files.put(fileName(), write(job));
     return files;
-  }
-
-  /** Why this job can't be written in this format, in words for the maker; empty when it can. */
-  default Optional<String> refusal(Job job) {
-    return Optional.empty();
   }
 }

@@ -5,11 +5,11 @@ import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The folded form as facets in text, in mm, z up: the groups facets, gussets and tabs. Panels with
- * openings or hollow outlines are given as triangles, all others whole.
+ * openings or hollow outlines are given as triangles, all others whole. A form whose fold angles
+ * are not all known is written as far as it folds, and says so.
  */
 public final class ObjWriter implements Exporter {
   private static final int DECIMALS = 9;
@@ -25,22 +25,15 @@ public final class ObjWriter implements Exporter {
   }
 
   @Override
-  public Optional<String> refusal(Job job) {
-    return StlWriter.unsolved(job);
-  }
-
-  @Override
   public byte[] write(Job job) {
-    refusal(job)
-        .ifPresent(
-            why -> {
-              throw new ExportException(why);
-            });
     Net net = job.laid().net();
     FoldedMesh mesh = new FoldedMesh(job, FoldedMesh.all(net));
     StringBuilder out = new StringBuilder();
     out.append("# ").append(job.title().replaceAll("\\p{Cntrl}", " ")).append('\n');
     out.append("# made with Facetwright; millimetres, z up\n");
+    if (!job.isSolved()) {
+      out.append("# folded as far as its fold angles are known; the rest is left flat\n");
+    }
     for (Vec3 v : mesh.vertices()) {
       out.append("v ")
           .append(Num.text(v.x(), DECIMALS))

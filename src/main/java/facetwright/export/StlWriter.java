@@ -8,7 +8,6 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The folded form as triangles, binary, in mm, z up. A form that closes is given by its facets
@@ -29,31 +28,14 @@ public final class StlWriter implements Exporter {
   }
 
   @Override
-  public Optional<String> refusal(Job job) {
-    return unsolved(job);
-  }
-
-  static Optional<String> unsolved(Job job) {
-    return job.isSolved()
-        ? Optional.empty()
-        : Optional.of(
-            "there is no folded form to write: some fold angles are not known. Give every score an"
-                + " angle, or leave out the formats of the folded form");
-  }
-
-  @Override
   public byte[] write(Job job) {
-    refusal(job)
-        .ifPresent(
-            why -> {
-              throw new ExportException(why);
-            });
     FoldedMesh mesh = new FoldedMesh(job, panels(job));
     List<int[]> triangles = mesh.parts().stream().flatMap(p -> p.triangles().stream()).toList();
     ByteBuffer out =
         ByteBuffer.allocate(HEADER + 4 + TRIANGLE * triangles.size())
             .order(ByteOrder.LITTLE_ENDIAN);
-    out.put("Facetwright, millimetres, z up".getBytes(StandardCharsets.US_ASCII));
+    String how = job.isSolved() ? "" : "; folded as far as its angles are known";
+    out.put(("Facetwright, millimetres, z up" + how).getBytes(StandardCharsets.US_ASCII));
     out.position(HEADER);
     out.putInt(triangles.size());
     for (int[] t : triangles) {
