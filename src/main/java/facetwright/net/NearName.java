@@ -1,28 +1,58 @@
 package facetwright.net;
 
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Locale;
+import java.util.Optional;
 
 /** Which known name a maker may have meant. */
-final class NearName {
+public final class NearName {
   private static final int LISTED = 12;
 
   private NearName() {}
 
-  /** Fewest letters to add, drop or change (Levenshtein, 1966). */
-  static int distance(String a, String b) {
-    int[] row = IntStream.rangeClosed(0, b.length()).toArray();
-    for (int i = 1; i <= a.length(); i++) {
-      int diagonal = row[0];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        diagonal = row[j];
-        row[j] = Math.min(change, Math.min(row[j], row[j - 1]) + 1);
+  /**
+   * The nearest name by edits of one letter (swapping two neighbours counts as one), when no more
+   * than a third of its letters are wrong; the first in alphabetical order where several are.
+   */
+  public static Optional<String> nearest(String typed, Collection<String> names) {
+    return names.stream()
+        .distinct()
+        .filter(name -> !name.equals(typed))
+        .filter(name -> distance(typed, name) <= Math.max(1, name.length() / 3))
+        .min(
+            Comparator.comparingInt((String name) -> distance(typed, name))
+                .thenComparing(Comparator.naturalOrder()));
+  }
+
+  /** Optimal string alignment distance, capitals counting as small letters. */
+  static int distance(String left, String right) {
+    String a = left.toLowerCase(Locale.ROOT);
+    String b = right.toLowerCase(Locale.ROOT);
+    if (Math.abs(a.length() - b.length()) > 4 || a.length() > 60) {
+      return Integer.MAX_VALUE;
+    }
+    int[][] d = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        if (i == 0 || j == 0) {
+          d[i][j] = i + j;
+          continue;
+        }
+        boolean same = a.charAt(i - 1) == b.charAt(j - 1);
+        int best = Math.min(d[i - 1][j], d[i][j - 1]) + 1;
+        best = Math.min(best, d[i - 1][j - 1] + (same ? 0 : 1));
+        if (i > 1
+            && j > 1
+            && a.charAt(i - 1) == b.charAt(j - 2)
+            && a.charAt(i - 2) == b.charAt(j - 1)) {
+          best = Math.min(best, d[i - 2][j - 2] + 1);
+        }
+        d[i][j] = best;
       }
     }
-    return row[b.length()];
+    return d[a.length()][b.length()];
   }
 
   /** The names quoted and listed, those near to the asked one first. */

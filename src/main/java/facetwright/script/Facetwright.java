@@ -6,12 +6,12 @@ import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
 import facetwright.geom.Unit;
 import facetwright.net.Laid;
+import facetwright.net.NearName;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.net.SheetLayout;
 import facetwright.net.SheetSizes;
 import facetwright.script.api.Language;
-import facetwright.script.api.Nearest;
 import facetwright.script.api.Session;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.CallException;
@@ -122,7 +122,7 @@ public final class Facetwright {
       for (String name : settings.keySet()) {
         if (!known.contains(name)) {
           String meant =
-              Nearest.to(name, known).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
+              NearName.nearest(name, known).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
           String all =
               known.isEmpty()
                   ? "It has no dials."

@@ -1,5 +1,6 @@
 package facetwright.script.api;
 
+import facetwright.net.NearName;
 import facetwright.net.Site;
 import facetwright.script.sandbox.CallException;
 import java.util.ArrayList;
@@ -75,7 +76,8 @@ public final class Call {
     if (options != null) {
       for (String key : options.getMemberKeys()) {
         if (!names.contains(key)) {
-          String meant = Nearest.to(key, names).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
+          String meant =
+              NearName.nearest(key, names).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
           throw new CallException(
               shown + " has no option \"" + key + "\"",
               meant + "It takes " + String.join(", ", names) + ".");

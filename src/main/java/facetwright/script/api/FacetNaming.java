@@ -2,6 +2,7 @@ package facetwright.script.api;
 
 import facetwright.form.Facet;
 import facetwright.form.Form;
+import facetwright.net.NearName;
 import facetwright.script.sandbox.CallException;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +29,8 @@ final class FacetNaming {
               .filter(n -> !meant.contains(n))
               .toList();
       if (found.isEmpty() && !meant.contains(word)) {
-        String near = Nearest.to(word, names).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
+        String near =
+            NearName.nearest(word, names).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
         throw new CallException(
             function + ": no facet is called \"" + word + "\"",
             near + "Its facets are " + listed(names) + ".");

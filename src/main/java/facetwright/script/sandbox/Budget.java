@@ -17,7 +17,7 @@ public record Budget(Duration script, Duration host, long bytes) implements Seri
 
   /** Generous for a design, short for a runaway. */
   public static final Budget USUAL =
-      new Budget(Duration.ofMillis(1200), Duration.ofSeconds(20), 256L << 20);
+      new Budget(Duration.ofMillis(800), Duration.ofSeconds(20), 256L << 20);
 
   /**
    * @throws IllegalArgumentException when a bound is not over 0

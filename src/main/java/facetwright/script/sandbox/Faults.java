@@ -1,5 +1,6 @@
 package facetwright.script.sandbox;
 
+import facetwright.net.NearName;
 import facetwright.net.NetException;
 import facetwright.net.Site;
 import java.util.List;
@@ -16,6 +17,8 @@ final class Faults {
   static final String INTERNAL_MESSAGE =
       "Facetwright failed at this call; that is a fault of the program, not of your script";
   static final String INTERNAL_REMEDY = "Try other values here, and report the script";
+
+  private static final Pattern KIND_OF_ERROR = Pattern.compile("^(Range|Type|Reference)?Error: ");
 
   private static final String MISWRITTEN =
       "Look just before this place for a missing comma, quote or bracket, or a misspelt word.";
@@ -130,7 +133,10 @@ final class Faults {
       return unknown(member.group(1), member.group(1) + " is not a function", site, names);
     }
     return new ScriptException(
-        ScriptException.Kind.THROWN, JAVA_NAME.matcher(message).replaceAll("this value"), site, "");
+        ScriptException.Kind.THROWN,
+        JAVA_NAME.matcher(KIND_OF_ERROR.matcher(message).replaceFirst("")).replaceAll("this value"),
+        site,
+        "Look at the values that this line works with.");
   }
 
   /** A host function's error that no {@link HostClock} turned into the script's. */
@@ -150,7 +156,10 @@ final class Faults {
     String remedy =
         gone != null
             ? gone
-            : Suggest.nearest(name, names).map(n -> "Did you mean " + n + "?").orElse("");
+            : NearName.nearest(name, names)
+                .map(n -> "Did you mean " + n + "?")
+                .orElse(
+                    "Make it with const or let above this line, or see what functions there are.");
     return new ScriptException(ScriptException.Kind.UNKNOWN_NAME, message, site, remedy);
   }
 

@@ -13,7 +13,7 @@ final class RunClock implements HostClock {
    * The beginning of each call that is held against the script, in ns, so that a loop without end
    * that makes small calls is found out as soon as one that makes none.
    */
-  private static final long SMALL_CALL = 100_000;
+  private static final long SMALL_CALL = 300_000;
 
   private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
