@@ -15,7 +15,7 @@ const slip = dial("slip", "1/32 in", { from: "1/64 in", to: "1/16 in" });
 // The slip is measured square to the sides; across a corner of a hexagon it adds this much to a side.
 const lidSide = side + slip * 2 * Math.tan(Math.PI / 6);
 
-prism({ sides: 6, side, height: tall }).open("top").unfold({ as: "petals", tab: "3/8 in" });
-prism({ sides: 6, side: lidSide, height: lip }).open("top").unfold({ as: "petals", tab: "3/8 in" });
+prism({ sides: 6, side, height: tall }).open("top").unfold({ as: "petals", tab: "3/8 in", part: "box" });
+prism({ sides: 6, side: lidSide, height: lip }).open("top").unfold({ as: "petals", tab: "3/8 in", part: "lid" });
 
 sheet("Tabloid", { weight: 240 });

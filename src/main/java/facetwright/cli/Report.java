@@ -92,7 +92,7 @@ final class Report {
   }
 
   private static String dial(Dial dial) {
-    return dial.name() + " " + facetwright.script.api.Kinds.plain(dial.value());
+    return dial.name() + " " + facetwright.script.api.Shown.plain(dial.value());
   }
 
   private static String count(int n, String what) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A flat net that has passed its invariants:
@@ -157,6 +158,16 @@ public record Net(
   /** The panel with this name. */
   public Optional<Panel> panel(String name) {
     return panels.stream().filter(p -> p.name().equals(name)).findFirst();
+  }
+
+  /** The same net with other panel names. */
+  public Net renamed(UnaryOperator<String> name) {
+    List<Panel> named =
+        panels.stream()
+            .map(
+                p -> new Panel(name.apply(p.name()), p.role(), p.outline(), p.openings(), p.site()))
+            .toList();
+    return new Net(named, scores, slits, joins, layers, ticks, stance);
   }
 
   /** The same net with each piece moved on the sheet. */

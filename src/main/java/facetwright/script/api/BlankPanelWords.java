@@ -2,7 +2,6 @@ package facetwright.script.api;
 
 import static facetwright.script.api.Arg.needed;
 import static facetwright.script.api.Arg.optional;
-import static facetwright.script.api.Arg.usual;
 
 import facetwright.geom.Vec2;
 import facetwright.net.Blank;
@@ -165,14 +164,10 @@ final class BlankPanelWords {
 
   private static Fn<Blank> layer() {
     Arg<Vec2> at = point("at", "a point in the panel");
-    Arg<Double> reveal =
-        usual("reveal", Kinds.length(0, 100), 1.5, "the border of card left showing");
-    Arg<String> paper =
-        usual("paper", Kinds.text(), "layer paper", "the name of the paper, to sort by");
     return Fn.<Blank>named("layer")
         .does("Plans a decorative paper on the panel at a point, a little smaller all round.")
         .takes(at)
-        .options(reveal, paper)
+        .options(LayerArgs.REVEAL, LayerArgs.PAPER)
         .returns("the blank")
         .example(
             """
@@ -181,6 +176,10 @@ final class BlankPanelWords {
             """)
         .runs(
             (blank, call) ->
-                blank.layer(call.get(at), call.get(reveal), call.get(paper), call.site()));
+                blank.layer(
+                    call.get(at),
+                    call.get(LayerArgs.REVEAL),
+                    call.get(LayerArgs.PAPER),
+                    call.site()));
   }
 }

@@ -68,7 +68,7 @@ public final class Call {
   private void readOptions(String shown, Fn<?> fn, Value options) {
     if (options != null && !isBraces(options)) {
       throw new CallException(
-          shown + ": " + Kinds.quote(options) + " stands where its options belong",
+          shown + ": " + Shown.quote(options) + " stands where its options belong",
           "Put them in braces: " + fn.signature() + ".");
     }
     List<String> names = new ArrayList<>();

@@ -24,9 +24,9 @@ final class DialReader {
           "dial \""
               + name
               + "\": from "
-              + Kinds.plain(least)
+              + Shown.plain(least)
               + " is not below to "
-              + Kinds.plain(most),
+              + Shown.plain(most),
           "Give from the smaller and to the larger value.");
     }
     if (apart < 0 || apart > most - least) {
@@ -34,9 +34,9 @@ final class DialReader {
           "dial \""
               + name
               + "\": a step of "
-              + Kinds.plain(apart)
+              + Shown.plain(apart)
               + " does not fit between its ends",
-          "Give a step from 0 to " + Kinds.plain(most - least) + ".");
+          "Give a step from 0 to " + Shown.plain(most - least) + ".");
     }
     Dial dial =
         new Dial(
@@ -75,7 +75,7 @@ final class DialReader {
               + "\": "
               + which
               + ", "
-              + Kinds.plain(value)
+              + Shown.plain(value)
               + ", is outside its range",
           "Set it from " + range(dial) + ".");
     }
@@ -91,16 +91,16 @@ final class DialReader {
               + "\": "
               + which
               + ", "
-              + Kinds.plain(value)
+              + Shown.plain(value)
               + ", is not one of its steps of "
-              + Kinds.plain(dial.step()),
-          String.format(Locale.ROOT, "The nearest is %s.", Kinds.plain(nearest)));
+              + Shown.plain(dial.step()),
+          String.format(Locale.ROOT, "The nearest is %s.", Shown.plain(nearest)));
     }
     return nearest;
   }
 
   private static String range(Dial dial) {
-    return Kinds.plain(dial.from()) + " to " + Kinds.plain(dial.to());
+    return Shown.plain(dial.from()) + " to " + Shown.plain(dial.to());
   }
 
   private static boolean isText(Value value) {
@@ -111,7 +111,7 @@ final class DialReader {
     try {
       double n = Kinds.mm(value, unit) / unit.mm();
       if (Math.abs(n) > 1e6) {
-        throw new Kind.Unfit(Kinds.plain(n) + " is too large");
+        throw new Kind.Unfit(Shown.plain(n) + " is too large");
       }
       return n;
     } catch (Kind.Unfit e) {

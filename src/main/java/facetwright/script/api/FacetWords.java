@@ -91,7 +91,7 @@ final class FacetWords {
     return Fn.<Form>named("layer")
         .does("Plans a decorative paper on facets, a little smaller all round.")
         .takes(FACETS)
-        .options(FormWords.REVEAL, FormWords.PAPER)
+        .options(LayerArgs.REVEAL, LayerArgs.PAPER)
         .returns("a new form")
         .example(
             """
@@ -109,8 +109,8 @@ final class FacetWords {
                     (f, name) ->
                         f.withLayer(
                             name,
-                            call.get(FormWords.REVEAL),
-                            call.get(FormWords.PAPER),
+                            call.get(LayerArgs.REVEAL),
+                            call.get(LayerArgs.PAPER),
                             call.site())));
   }
 

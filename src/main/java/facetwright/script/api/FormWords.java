@@ -1,7 +1,6 @@
 package facetwright.script.api;
 
 import static facetwright.script.api.Arg.needed;
-import static facetwright.script.api.Arg.usual;
 
 import facetwright.form.Form;
 import facetwright.geom.Vec3;
@@ -200,9 +199,4 @@ final class FormWords {
             """)
         .runs((form, call) -> form.area() / Math.pow(call.session().unit().mm(), 2));
   }
-
-  static final Arg<Double> REVEAL =
-      usual("reveal", Kinds.length(0, 100), 1.5, "the border of card left showing");
-  static final Arg<String> PAPER =
-      usual("paper", Kinds.text(), "layer paper", "the name of the paper, to sort by");
 }

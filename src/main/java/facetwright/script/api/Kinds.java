@@ -46,29 +46,29 @@ public final class Kinds {
         (value, _) -> {
           double n = number(value);
           if (n != Math.rint(n)) {
-            throw new Kind.Unfit(plain(n) + " is not a whole number");
+            throw new Kind.Unfit(Shown.plain(n) + " is not a whole number");
           }
-          return (int) inRange(n, from, to, plain(n));
+          return (int) inRange(n, from, to, Shown.plain(n));
         });
   }
 
   /** A plain number. */
   public static Kind<Double> number(double from, double to) {
     return of(
-        "a number from " + plain(from) + " to " + plain(to),
+        "a number from " + Shown.plain(from) + " to " + Shown.plain(to),
         (value, _) -> {
           double n = number(value);
-          return inRange(n, from, to, plain(n));
+          return inRange(n, from, to, Shown.plain(n));
         });
   }
 
   /** An angle in degrees. */
   public static Kind<Double> degrees(double from, double to) {
     return of(
-        "an angle from " + plain(from) + " to " + plain(to) + " degrees",
+        "an angle from " + Shown.plain(from) + " to " + Shown.plain(to) + " degrees",
         (value, _) -> {
           double n = number(value);
-          return inRange(n, from, to, plain(n) + " degrees");
+          return inRange(n, from, to, Shown.plain(n) + " degrees");
         });
   }
 
@@ -81,9 +81,9 @@ public final class Kinds {
   public static Kind<Double> length(double from, double to) {
     return of(
         "a length from "
-            + plain(from)
+            + Shown.plain(from)
             + " mm to "
-            + plain(to)
+            + Shown.plain(to)
             + " mm, as a number in the design's unit or as text such as \"1 7/8 in\" or \"48 mm\"",
         (value, session) -> {
           double mm = mm(value, session.unit());
@@ -105,7 +105,7 @@ public final class Kinds {
           long n = value.hasArrayElements() ? Math.min(value.getArraySize(), 100) : 1;
           for (long i = 0; i < n; i++) {
             Value word = value.hasArrayElements() ? value.getArrayElement(i) : value;
-            words.add(word.isString() ? word.asString() : quote(word));
+            words.add(word.isString() ? word.asString() : Shown.quote(word));
           }
           return words;
         });
@@ -117,7 +117,7 @@ public final class Kinds {
         "text in quotes",
         (value, _) -> {
           if (!value.isString() || value.asString().isBlank()) {
-            throw new Kind.Unfit(quote(value) + " is not text");
+            throw new Kind.Unfit(Shown.quote(value) + " is not text");
           }
           String text = value.asString();
           if (text.length() > 2_000) {
@@ -133,7 +133,7 @@ public final class Kinds {
         "true or false",
         (value, _) -> {
           if (!value.isBoolean()) {
-            throw new Kind.Unfit(quote(value) + " is neither true nor false");
+            throw new Kind.Unfit(Shown.quote(value) + " is neither true nor false");
           }
           return value.asBoolean();
         });
@@ -151,7 +151,7 @@ public final class Kinds {
           String word = value.isString() ? value.asString().strip().toLowerCase(Locale.ROOT) : "";
           int at = words.indexOf(word);
           if (at < 0) {
-            throw new Kind.Unfit(quote(value) + " is not one of them");
+            throw new Kind.Unfit(Shown.quote(value) + " is not one of them");
           }
           return type.getEnumConstants()[at];
         });
@@ -171,7 +171,7 @@ public final class Kinds {
               return unit;
             }
           }
-          throw new Kind.Unfit(quote(value) + " is not a unit");
+          throw new Kind.Unfit(Shown.quote(value) + " is not a unit");
         });
   }
 
@@ -222,7 +222,7 @@ public final class Kinds {
         "a list of " + size + " values, each " + item.wanted(),
         (value, session) -> {
           if (!value.hasArrayElements()) {
-            throw new Kind.Unfit(quote(value) + " is not a list");
+            throw new Kind.Unfit(Shown.quote(value) + " is not a list");
           }
           long n = value.getArraySize();
           if (n < least || n > Math.min(most, MOST_ITEMS)) {
@@ -271,7 +271,7 @@ public final class Kinds {
           Handle<?> handle =
               value.isProxyObject() && value.asProxyObject() instanceof Handle<?> h ? h : null;
           if (handle == null || handle.thing() != type) {
-            throw new Kind.Unfit(quote(value) + " is not a " + type.name());
+            throw new Kind.Unfit(Shown.quote(value) + " is not a " + type.name());
           }
           return type.type().cast(handle.receiver());
         });
@@ -290,7 +290,7 @@ public final class Kinds {
 
   private static double number(Value value) throws Kind.Unfit {
     if (!value.isNumber() || !value.fitsInDouble()) {
-      throw new Kind.Unfit(quote(value) + " is not a number");
+      throw new Kind.Unfit(Shown.quote(value) + " is not a number");
     }
     double n = value.asDouble();
     if (!Double.isFinite(n)) {
@@ -308,41 +308,6 @@ public final class Kinds {
   }
 
   private static String shown(Value value, double mm) {
-    return value.isString() ? quote(value) : plain(mm) + " mm";
-  }
-
-  /** A number as a person writes it. */
-  public static String plain(double n) {
-    if (n == Math.rint(n) && Math.abs(n) < 1e15) {
-      return Long.toString((long) n);
-    }
-    return new java.math.BigDecimal(n)
-        .round(new java.math.MathContext(7))
-        .stripTrailingZeros()
-        .toPlainString();
-  }
-
-  /** A script's value as a message quotes it, short. */
-  static String quote(Value value) {
-    if (value.isNull()) {
-      return "nothing (undefined)";
-    }
-    if (value.isString()) {
-      String text = value.asString();
-      return '"' + (text.length() > 40 ? text.substring(0, 37) + "..." : text) + '"';
-    }
-    if (value.isBoolean()) {
-      return Boolean.toString(value.asBoolean());
-    }
-    if (value.isNumber()) {
-      return value.fitsInDouble() ? plain(value.asDouble()) : "a number out of range";
-    }
-    if (value.isProxyObject() && value.asProxyObject() instanceof Handle<?> handle) {
-      return "a " + handle.thing().name();
-    }
-    if (value.hasArrayElements()) {
-      return "a list";
-    }
-    return value.canExecute() ? "a function" : "an object";
+    return value.isString() ? Shown.quote(value) : Shown.plain(mm) + " mm";
   }
 }

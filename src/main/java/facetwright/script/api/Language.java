@@ -24,6 +24,7 @@ public final class Language {
     WrapWords.top().forEach(TOP::with);
     PanelWords.top().forEach(TOP::with);
     PanelWords.onPanel().forEach(Things.PANEL::with);
+    PanelJoinWords.all().forEach(Things.PANEL::with);
     PanelCutWords.all().forEach(Things.PANEL::with);
     BlankWords.top().forEach(TOP::with);
     BlankWords.onBlank().forEach(Things.BLANK::with);
@@ -33,6 +34,7 @@ public final class Language {
     UnfoldWords.all().forEach(Things.FORM::with);
     WrapWords.onWrap().forEach(Things.WRAP::with);
     WrapWords.onCells().forEach(Things.CELLS::with);
+    CellWords.all().forEach(Things.CELLS::with);
     return List.of(TOP, Things.FORM, Things.WRAP, Things.CELLS, Things.PANEL, Things.BLANK);
   }
 

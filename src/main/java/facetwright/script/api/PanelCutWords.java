@@ -104,20 +104,18 @@ final class PanelCutWords {
   }
 
   private static Fn<CardPanel> layer() {
-    Arg<Double> reveal =
-        usual("reveal", Kinds.length(0, 100), 1.5, "the border of card left showing");
-    Arg<String> paper =
-        usual("paper", Kinds.text(), "layer paper", "the name of the paper, to sort by");
     return Fn.<CardPanel>named("layer")
         .does("Plans a decorative paper on the panel, a little smaller all round.")
-        .options(reveal, paper)
+        .options(LayerArgs.REVEAL, LayerArgs.PAPER)
         .returns("the panel")
         .example(
             """
             design("Papered card");
             panel("front", { width: 100, height: 70 }).layer({ reveal: 3, paper: "gulls" });
             """)
-        .runs((panel, call) -> panel.layer(call.get(reveal), call.get(paper), call.site()));
+        .runs(
+            (panel, call) ->
+                panel.layer(call.get(LayerArgs.REVEAL), call.get(LayerArgs.PAPER), call.site()));
   }
 
   private static Fn<CardPanel> tick() {

@@ -79,7 +79,7 @@ public final class Reference {
 
   private static String usual(Object value) {
     return switch (value) {
-      case Double d -> Kinds.plain(d);
+      case Double d -> Shown.plain(d);
       case facetwright.geom.Unit unit -> unit.symbol();
       case Enum<?> e -> Kinds.wordOf(e);
       default -> value.toString();

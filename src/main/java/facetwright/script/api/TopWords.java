@@ -130,7 +130,7 @@ final class TopWords {
       double h = call.get(height);
       Unit unit = call.session().unit();
       String shown =
-          Kinds.plain(w / unit.mm()) + " × " + Kinds.plain(h / unit.mm()) + " " + unit.symbol();
+          Shown.plain(w / unit.mm()) + " × " + Shown.plain(h / unit.mm()) + " " + unit.symbol();
       return new Stock(shown, w, h, gsm, caliper, grain);
     }
     try {

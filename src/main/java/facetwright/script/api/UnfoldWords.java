@@ -43,11 +43,14 @@ final class UnfoldWords {
             Kinds.degrees(0, 80),
             Tabs.USUAL.bevel(),
             "how far a tab's ends are cut back from square");
+    Arg<String> part =
+        optional(
+            "part", Kinds.text(), "what this part is called, where a design has several: \"lid\"");
     return Fn.<Form>named("unfold")
         .does(
             "Lays the form flat: the net becomes part of the design. Each cut edge gets a tab on"
                 + " one of its sides, cut back where it would clash or show.")
-        .options(as, base, tabs, tab, bevel)
+        .options(as, base, tabs, tab, bevel, part)
         .example(
             """
             design("Six-sided box");
@@ -65,7 +68,12 @@ final class UnfoldWords {
                 form.facet(call.get(base));
               }
               Session session = call.session();
-              session.part(() -> net(session, form, based, call.site()));
+              String called = call.get(part);
+              session.part(
+                  () -> {
+                    Net net = net(session, form, based, call.site());
+                    return called == null ? net : net.renamed(name -> called + " " + name);
+                  });
               return null;
             });
   }
