@@ -1,6 +1,9 @@
 package facetwright.check;
 
+import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
+import facetwright.fold.touch.Collision;
+import facetwright.fold.touch.Collisions;
 import facetwright.net.Laid;
 import facetwright.net.Site;
 import java.util.ArrayList;
@@ -19,6 +22,7 @@ public final class Checks {
           new SeamLengthsRule(),
           new GapRule(),
           new TearRule(),
+          new PanelThroughPanelRule(),
           new NotSolvedRule(),
           new TabTooBigRule(),
           new TabsClashRule(),
@@ -37,7 +41,17 @@ public final class Checks {
 
   /** Everything the rules find: errors first, then warnings, then notes, each in rule order. */
   public static List<Finding> all(Laid laid, FoldedForm folded) {
-    Subject subject = new Subject(laid, folded);
+    return all(laid, folded, collisions(laid, folded));
+  }
+
+  /** Panels that pass through each other in the folded form; none where it is not solved. */
+  public static List<Collision> collisions(Laid laid, FoldedForm folded) {
+    return folded.closure() == Closure.NOT_SOLVED ? List.of() : Collisions.of(laid.net(), folded);
+  }
+
+  /** Everything the rules find, the {@link #collisions} given. */
+  public static List<Finding> all(Laid laid, FoldedForm folded, List<Collision> collisions) {
+    Subject subject = new Subject(laid, folded, collisions);
     List<Finding> all = new ArrayList<>();
     RULES.forEach(rule -> all.addAll(few(rule.find(subject))));
     all.sort(Comparator.comparing(Finding::severity));

@@ -1,6 +1,7 @@
 package facetwright.check;
 
 import facetwright.fold.FoldedForm;
+import facetwright.fold.touch.Collision;
 import facetwright.geom.Segment2;
 import facetwright.net.Join;
 import facetwright.net.Laid;
@@ -16,8 +17,13 @@ import java.util.List;
  *
  * @param laid the net on its sheets
  * @param folded the same net folded
+ * @param collisions panels that pass through each other in it
  */
-public record Subject(Laid laid, FoldedForm folded) {
+public record Subject(Laid laid, FoldedForm folded, List<Collision> collisions) {
+
+  public Subject {
+    collisions = List.copyOf(collisions);
+  }
 
   public Net net() {
     return laid.net();

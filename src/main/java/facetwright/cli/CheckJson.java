@@ -35,7 +35,7 @@ final class CheckJson {
       json.writeEndObject();
       net(json, design.laid());
       sheet(json, design.laid());
-      folded(json, design.folded());
+      folded(json, design);
       json.writeArrayFieldStart("findings");
       for (Finding finding : design.findings()) {
         finding(json, finding);
@@ -72,7 +72,8 @@ final class CheckJson {
     json.writeEndObject();
   }
 
-  private static void folded(JsonGenerator json, FoldedForm folded) throws IOException {
+  private static void folded(JsonGenerator json, Design design) throws IOException {
+    FoldedForm folded = design.folded();
     boolean solved = folded.closure() != Closure.NOT_SOLVED;
     Measures measures = folded.measures();
     json.writeObjectFieldStart("folded");
@@ -94,8 +95,11 @@ final class CheckJson {
       json.writeNullField("volume_mm3");
     }
     json.writeNumberField("area_mm2", measures.area());
-    // Panels passing through each other are not looked for yet; null says so.
-    json.writeNullField("collisions");
+    if (solved) {
+      json.writeNumberField("collisions", design.collisions().size());
+    } else {
+      json.writeNullField("collisions");
+    }
     json.writeEndObject();
   }
 

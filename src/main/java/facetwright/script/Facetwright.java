@@ -4,6 +4,7 @@ import facetwright.check.Checks;
 import facetwright.check.Finding;
 import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
+import facetwright.fold.touch.Collision;
 import facetwright.geom.Unit;
 import facetwright.net.Laid;
 import facetwright.net.NearName;
@@ -88,8 +89,9 @@ public final class Facetwright {
       Net net = NetMerge.of(session.parts().stream().map(Supplier::get).toList());
       Laid laid = lay(net);
       FoldedForm folded = Folding.fold(laid.net());
+      List<Collision> collisions = Checks.collisions(laid, folded);
       List<Finding> findings = new ArrayList<>(session.findings());
-      findings.addAll(Checks.all(laid, folded));
+      findings.addAll(Checks.all(laid, folded, collisions));
       return new Design(
           session.title(),
           session.unit(),
@@ -97,6 +99,7 @@ public final class Facetwright {
           session.dials(),
           laid,
           folded,
+          collisions,
           findings,
           session.said());
     }

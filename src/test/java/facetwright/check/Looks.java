@@ -18,7 +18,8 @@ final class Looks {
   }
 
   static List<Finding> at(Net net, Stock stock) {
-    return Checks.all(SheetLayout.lay(net, stock), Folding.fold(net));
+    Laid laid = SheetLayout.lay(net, stock);
+    return Checks.all(laid, Folding.fold(laid.net()));
   }
 
   /** As drawn, not moved on the sheet. */

@@ -52,6 +52,7 @@ class MainTest {
     assertThat(json.path("sheet").path("fits").asBoolean()).isTrue();
     JsonNode folded = json.path("folded");
     assertThat(folded.path("closed").asBoolean()).isTrue();
+    assertThat(folded.path("collisions").asInt(-1)).isZero();
     assertThat(folded.path("gap_mm").asDouble(1)).isLessThan(1e-6);
     // A box of 50 by 50 by 30 mm: width times depth times height.
     assertThat(folded.path("volume_mm3").asDouble())

@@ -74,6 +74,7 @@ class LibraryTest {
     assertThat(design.findings())
         .as("errors and warnings")
         .noneMatch(f -> f.severity() == Finding.Severity.ERROR);
+    assertThat(design.collisions()).as("panels passing through each other").isEmpty();
     assertThat(design.folded().closure()).isIn(Closure.CLOSES, Closure.NOT_SOLVED);
     if (design.folded().closure() == Closure.CLOSES) {
       assertThat(design.folded().gap()).isLessThan(1e-6);

@@ -79,6 +79,7 @@ final class TrialWorker {
         new Laid(net, stock, 1, true),
         folded,
         List.of(),
+        List.of(),
         List.of());
   }
 

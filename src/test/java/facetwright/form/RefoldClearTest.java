@@ -1,0 +1,28 @@
+package facetwright.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import facetwright.fold.Folding;
+import facetwright.fold.touch.Collisions;
+import facetwright.net.Net;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The facets of a sound form only touch: its nets fold up without one through another. */
+class RefoldClearTest {
+
+  static List<String> solids() {
+    return Reference.solids();
+  }
+
+  @ParameterizedTest
+  @MethodSource("solids")
+  void solidsFoldUpClear(String name) {
+    Form form = Reference.form(name, 50);
+    for (UnfoldStyle style : UnfoldStyle.values()) {
+      Net net = Unfolding.as(style).with(Tabs.deep(6)).unfold(form).net();
+      assertThat(Collisions.of(net, Folding.fold(net))).as(name + " " + style).isEmpty();
+    }
+  }
+}
