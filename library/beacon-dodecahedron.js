@@ -22,7 +22,7 @@ for (const x of [-1, 1]) {
 }
 const scale = (edge * phi) / 2;
 
-let beacon = hull(corners.map((c) => c.map((v) => v * scale)));
+let beacon = skin(corners.map((c) => c.map((v) => v * scale)));
 for (let n = 2; n <= 12; n++) beacon = beacon.window("facet " + n, { border });
 beacon.unfold({ tab: 8 });
 

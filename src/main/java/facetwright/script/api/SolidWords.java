@@ -172,14 +172,14 @@ final class SolidWords {
   private static Fn<Session> hull() {
     Arg<List<Vec3>> points =
         needed("points", Kinds.list(Kinds.point3(), 4, 500), "points [x, y, z], z up");
-    return Fn.<Session>named("hull")
+    return Fn.<Session>named("skin")
         .does("The tightest convex body round points, as if a skin were drawn over them.")
         .takes(points)
         .returns("a form")
         .example(
             """
             design("Pebble");
-            hull([[0, 0, 0], [50, 0, 0], [0, 50, 0], [50, 50, 0], [25, 25, 40], [25, 10, 30]]).unfold();
+            skin([[0, 0, 0], [50, 0, 0], [0, 50, 0], [50, 50, 0], [25, 25, 40], [25, 10, 30]]).unfold();
             """)
         .runs((_, call) -> held(call, Solids.hull(call.get(points))));
   }
