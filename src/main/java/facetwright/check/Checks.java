@@ -26,6 +26,8 @@ public final class Checks {
           new NotSolvedRule(),
           new TabTooBigRule(),
           new TabsClashRule(),
+          new LidTightRule(),
+          new ClosingStackRule(),
           new WindowNearScoreRule(),
           new HoleNearEdgeRule(),
           new ScoresTooCloseRule(),

@@ -1,0 +1,168 @@
+package facetwright.check;
+
+import facetwright.fold.Closure;
+import facetwright.geom.Motion3;
+import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.geom.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
+
+/**
+ * Panels that lie on each other in one plane of the folded form, so many that the stack is thicker
+ * than what tabs forgive, as where rim tabs all lap over one opening.
+ *
+ * <p>What it does not detect: stacks whose panels lie a little apart or aslant, since the net folds
+ * without thickness.
+ */
+final class ClosingStackRule implements Rule {
+  /** A panel, its tab and a bevel's end on top are usual everywhere. */
+  private static final int LEAST_LAYERS = 4;
+
+  /** A stack up to this thick, in mm, is taken up by the glue line; common practice, no source. */
+  private static final double FORGIVEN = 1;
+
+  private static final int NAMED = 4;
+
+  /** Panels in one plane, as they lie in the first one's own. */
+  private record Plane(Motion3 back, List<Integer> panels, List<Polygon> lying) {}
+
+  private record Stack(List<Integer> panels, double area) {}
+
+  @Override
+  public List<Finding> find(Subject subject) {
+    if (subject.folded().closure() == Closure.NOT_SOLVED) {
+      return List.of();
+    }
+    double caliper = subject.laid().stock().caliper();
+    List<Finding> found = new ArrayList<>();
+    for (Plane plane : planes(subject)) {
+      Stack stack = thickest(plane);
+      double thick = stack.panels().size() * caliper;
+      if (stack.panels().size() >= LEAST_LAYERS && thick > FORGIVEN) {
+        found.add(finding(subject, stack, thick));
+      }
+    }
+    return found;
+  }
+
+  private static Finding finding(Subject subject, Stack stack, double thick) {
+    String names =
+        stack.panels().stream().limit(NAMED).map(subject::name).collect(Collectors.joining(", "));
+    int last = stack.panels().getLast();
+    return new Finding(
+        "closing-stack",
+        thick > Mm.MISFIT ? Finding.Severity.WARNING : Finding.Severity.NOTE,
+        String.format(
+            "%d panels lie on each other when folded (%s%s): the card is %s thick there, and what"
+                + " closes over it stands off by as much.",
+            stack.panels().size(),
+            names,
+            stack.panels().size() > NAMED ? " and more" : "",
+            Mm.text(thick)),
+        "Make the tabs shallower or bevel their ends more, so that fewer meet in one place; or take"
+            + " thinner card.",
+        new Place.AtPanel(last),
+        subject.panel(last).site());
+  }
+
+  private static List<Plane> planes(Subject subject) {
+    List<Plane> planes = new ArrayList<>();
+    for (int p = 0; p < subject.net().panels().size(); p++) {
+      boolean placed = false;
+      for (int i = 0; i < planes.size() && !placed; i++) {
+        placed = lay(subject, p, planes.get(i));
+      }
+      if (!placed) {
+        Plane own =
+            new Plane(
+                subject.folded().poses().get(p).inverse(), new ArrayList<>(), new ArrayList<>());
+        lay(subject, p, own);
+        planes.add(own);
+      }
+    }
+    return planes;
+  }
+
+  /** Adds the panel to the plane if it lies in it. */
+  private static boolean lay(Subject subject, int panel, Plane plane) {
+    Motion3 move = subject.folded().poses().get(panel).then(plane.back());
+    if (Math.abs(move.origin().z()) > Mm.HAIR && Math.abs(move.ez().z()) > 1 - 1e-12) {
+      return false;
+    }
+    List<Polygon2> rings = new ArrayList<>();
+    for (Polygon2 ring : rings(subject, panel)) {
+      List<Vec2> corners = new ArrayList<>();
+      for (Vec2 corner : ring.corners()) {
+        Vec3 at = move.apply(corner);
+        if (Math.abs(at.z()) > Mm.HAIR) {
+          return false;
+        }
+        corners.add(new Vec2(at.x(), at.y()));
+      }
+      rings.add(Polygon2.ofEitherSense(corners));
+    }
+    plane.panels().add(panel);
+    plane.lying().add(Planar.polygon(rings.getFirst(), rings.subList(1, rings.size())));
+    return true;
+  }
+
+  private static List<Polygon2> rings(Subject subject, int panel) {
+    List<Polygon2> rings = new ArrayList<>();
+    rings.add(subject.panel(panel).outline());
+    subject.panel(panel).openings().forEach(o -> rings.add(o.outline()));
+    return rings;
+  }
+
+  /** Where the most panels lie; of equals the largest part. */
+  private static Stack thickest(Plane plane) {
+    List<Integer> near = crowded(plane);
+    Stack best = new Stack(List.of(), 0);
+    if (near.size() < LEAST_LAYERS) {
+      return best;
+    }
+    Geometry[] outlines =
+        near.stream().map(i -> plane.lying().get(i).getBoundary()).toArray(Geometry[]::new);
+    Polygonizer parts = new Polygonizer();
+    parts.add(OverlayNGRobust.union(Planar.factory().createGeometryCollection(outlines)));
+    for (Object face : parts.getPolygons()) {
+      Polygon part = (Polygon) face;
+      if (part.getArea() <= Glued.SHALLOW * part.getLength() / 2) {
+        continue;
+      }
+      Point inside = part.getInteriorPoint();
+      List<Integer> here =
+          near.stream()
+              .filter(i -> plane.lying().get(i).contains(inside))
+              .map(i -> plane.panels().get(i))
+              .toList();
+      boolean more = here.size() > best.panels().size();
+      boolean larger = here.size() == best.panels().size() && part.getArea() > best.area() + 1e-6;
+      if (more || larger) {
+        best = new Stack(here, part.getArea());
+      }
+    }
+    return best;
+  }
+
+  /** Those whose boxes meet the boxes of enough others to make a stack. */
+  private static List<Integer> crowded(Plane plane) {
+    List<Envelope> boxes = plane.lying().stream().map(Geometry::getEnvelopeInternal).toList();
+    List<Integer> crowded = new ArrayList<>();
+    for (int i = 0; i < boxes.size(); i++) {
+      Envelope box = boxes.get(i);
+      if (boxes.stream().filter(box::intersects).count() >= LEAST_LAYERS) {
+        crowded.add(i);
+      }
+    }
+    return crowded;
+  }
+}
