@@ -64,10 +64,11 @@ final class Run<T> {
   }
 
   private void evaluate() throws ScriptException {
-    Context own = Guest.newContext();
+    Spare.Made made = Spare.take();
+    Context own = made.context();
     try {
       own.enter();
-      Prelude prelude = new Prelude(own);
+      Prelude prelude = made.prelude();
       RunClock counter = new RunClock(prelude);
       host.install(own, prelude, counter);
       prelude.dress(own.getBindings("js"));
@@ -87,6 +88,7 @@ final class Run<T> {
       }
     } finally {
       own.close(true);
+      Spare.refill();
     }
   }
 }
