@@ -30,6 +30,9 @@ final class ClosingStackRule implements Rule {
   /** A stack up to this thick, in mm, is taken up by the glue line; common practice, no source. */
   private static final double FORGIVEN = 1;
 
+  /** Panels slanting less than 8° can lie on each other; a sliver on edge is none of them. */
+  private static final double LEVEL = 0.99;
+
   private static final int NAMED = 4;
 
   /** Panels in one plane, as they lie in the first one's own. */
@@ -95,7 +98,7 @@ final class ClosingStackRule implements Rule {
   /** Adds the panel to the plane if it lies in it. */
   private static boolean lay(Subject subject, int panel, Plane plane) {
     Motion3 move = subject.folded().poses().get(panel).then(plane.back());
-    if (Math.abs(move.origin().z()) > Mm.HAIR && Math.abs(move.ez().z()) > 1 - 1e-12) {
+    if (Math.abs(move.ez().z()) < LEVEL) {
       return false;
     }
     List<Polygon2> rings = new ArrayList<>();

@@ -13,8 +13,9 @@ import java.util.Optional;
  * the lid has to be wider than the box by a caliper at least: half for its own wall, half for the
  * box's.
  *
- * <p>What it does not detect: lids whose walls lean, that have no open rim of their own, or that go
- * inside the box rather than over it; bodies of the same depth, which it takes for copies.
+ * <p>What it does not detect: lids or boxes whose walls lean, whose corners are held by laps alone,
+ * or that have free sides besides their rim; lids that go inside the box rather than over it;
+ * bodies of the same depth, which it takes for copies.
  */
 final class LidTightRule implements Rule {
   /** Rims that differ by more calipers than this on a side are not made for each other. */

@@ -24,6 +24,9 @@ record Rim(List<Double> lengths, List<Double> turns, double depth) {
   /** Sides that turn less than this from each other are one, and walls as square count as such. */
   private static final double STRAIGHT = Math.toRadians(1);
 
+  /** Sides shorter than this have no direction to speak of, in mm. */
+  private static final double SHORT = 1e-6;
+
   private static final double SQUARE = Math.sin(Math.toRadians(5));
 
   private record Side(Vec3 from, Vec3 to, Vec3 outside) {
@@ -118,7 +121,7 @@ record Rim(List<Double> lengths, List<Double> turns, double depth) {
     for (int p : body) {
       for (int e = 0; !hidden.contains(p) && e < subject.panel(p).outline().size(); e++) {
         EdgeRef ref = new EdgeRef(p, e);
-        if (!met.contains(ref)) {
+        if (!met.contains(ref) && subject.net().segment(ref).length() > SHORT) {
           Segment2 flat = subject.net().segment(ref);
           var pose = subject.folded().poses().get(p);
           sides.add(new Side(pose.apply(flat.from()), pose.apply(flat.to()), pose.ez()));

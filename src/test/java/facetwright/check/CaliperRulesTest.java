@@ -145,6 +145,16 @@ class CaliperRulesTest {
     assertThat(Looks.of(STACK, Looks.at(packet(40).net(), paper))).isEmpty();
   }
 
+  @Test
+  void sliversOnEdgeAreNoLayers() {
+    Card card = new Card();
+    PanelDraft base = card.rectangle("base", 0, 0, 60, 60);
+    for (int i = 0; i < 4; i++) {
+      card.wall(base.edge(i), "sliver " + (i + 1), 0.1);
+    }
+    assertThat(Looks.of(STACK, Looks.at(card))).isEmpty();
+  }
+
   private static Card rimTabs(double depth) {
     Card card = new Card();
     PanelDraft base = card.rectangle("base", 0, 0, 60, 60);
