@@ -11,6 +11,8 @@ import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -31,6 +33,23 @@ class ReferenceTest {
     return Language.things().stream().flatMap(ReferenceTest::examples);
   }
 
+  @TestFactory
+  Stream<DynamicTest> everyDesignInTheGuideRuns() throws Exception {
+    Matcher blocks =
+        Pattern.compile("```js\\R(.*?)```", Pattern.DOTALL)
+            .matcher(Files.readString(Path.of("docs/writing-a-design.md")));
+    return blocks
+        .results()
+        .map(b -> b.group(1))
+        .map(s -> DynamicTest.dynamicTest(s.lines().findFirst().orElse(""), () -> sound(s)));
+  }
+
+  private static void sound(String script) throws Exception {
+    Design design = Facetwright.evaluate("guide.js", script, Map.of(), Budget.USUAL);
+    assertThat(Overlaps.find(design.net())).isEmpty();
+    assertThat(design.laid().fits()).isTrue();
+  }
+
   private static Stream<DynamicTest> examples(Thing<?> thing) {
     return thing.functions().stream()
         .map(fn -> DynamicTest.dynamicTest(thing.name() + "." + fn.name(), () -> run(thing, fn)));
@@ -39,8 +58,6 @@ class ReferenceTest {
   private static void run(Thing<?> thing, Fn<?> fn) throws Exception {
     String call = (thing == Language.TOP ? "" : ".") + fn.name() + "(";
     assertThat(fn.example()).contains(call);
-    Design design = Facetwright.evaluate(fn.name() + ".js", fn.example(), Map.of(), Budget.USUAL);
-    assertThat(Overlaps.find(design.net())).isEmpty();
-    assertThat(design.laid().fits()).isTrue();
+    sound(fn.example());
   }
 }
