@@ -8,7 +8,7 @@ import facetwright.net.Net;
 import facetwright.net.Score;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -96,15 +96,32 @@ final class FoldTree {
     return steps.stream().noneMatch(s -> s.parent == panel);
   }
 
+  /** Every panel where it lies in the net. */
+  List<Motion3> flat() {
+    return Collections.nCopies(net.panels().size(), Motion3.NONE);
+  }
+
   /** Where each panel goes while the root of its piece stays in the flat net. */
   List<Motion3> fold(ScoreAngles angles) {
-    Motion3[] poses = new Motion3[net.panels().size()];
-    Arrays.fill(poses, Motion3.NONE);
+    return fold(angles, flat());
+  }
+
+  /**
+   * Where each panel goes when some are held.
+   *
+   * @param held for each panel where it stays; {@link Motion3#NONE} where it is carried along
+   */
+  List<Motion3> fold(ScoreAngles angles, List<Motion3> held) {
+    List<Motion3> poses = new ArrayList<>(held);
     for (Step step : steps) {
-      poses[step.child] =
-          turn(net, step.score, step.parent, angles.foldBy(step.score)).then(poses[step.parent]);
+      if (held.get(step.child).equals(Motion3.NONE)) {
+        poses.set(
+            step.child,
+            turn(net, step.score, step.parent, angles.foldBy(step.score))
+                .then(poses.get(step.parent)));
+      }
     }
-    return List.of(poses);
+    return List.copyOf(poses);
   }
 
   /**

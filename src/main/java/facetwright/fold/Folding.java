@@ -9,17 +9,21 @@ import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.Stance;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Folds nets: the exact product of turns about the scores, along a spanning tree from a root panel
  * (the panel the form stands on, or else the largest facet).
  *
- * <p>Scores that the tree does not need close loops; how far their sides miss is a tear. A score of
- * unknown angle that the tree needs leaves the form {@link Closure#NOT_SOLVED}: only the known
- * angles are folded, and no gap is told. Two unknowns do no harm: one that closes a loop of known
- * angles, and that of a tab, which takes the angle that lays it flat under the panel it is glued to
- * (a tab glued to nothing stays flat).
+ * <p>Angles that the net leaves open are found by the {@link ClosingSolver} where joins and loops
+ * determine them. Where nothing does, a score of unknown angle that the tree needs leaves the form
+ * {@link Closure#NOT_SOLVED}: only the known angles are folded, and no gap is told.
+ *
+ * <p>Scores that the tree does not need close loops; how far their sides miss is a tear. Two
+ * unknowns do no harm: one that closes a loop of known angles, and that of a tab, which takes the
+ * angle that lays it flat under the panel it is glued to (a tab glued to nothing stays flat).
  *
  * <p>Several pieces are put together by their joins; where seams do not agree, by least squares. A
  * piece hanging on one seam only lies flat as its tab tells, or without a tab goes on flat; a lap
@@ -63,9 +67,23 @@ public final class Folding {
     return path(net).at(t);
   }
 
-  /** The whole way, by the net's own angles. */
+  /** The whole way, by the net's own angles and those that its joins determine. */
   public static FoldPath path(Net net) {
-    return path(net, ScoreAngles.nominal(net), closeEnough(net));
+    ScoreAngles nominal = ScoreAngles.nominal(net);
+    Solved solved = ClosingSolver.solve(net);
+    Folding folding = new Folding(net, closeEnough(net));
+    return switch (solved.verdict()) {
+      case NOT_SOLVED -> folding.along(nominal);
+      case CLOSES, OPEN -> folding.along(solved.angles());
+      case CLOSES_WITH_STRAIN -> folding.along(solved.angles(), Optional.of(solved));
+    };
+  }
+
+  /** Where panels stand by angles guessed at: what a solver may begin with. */
+  static List<Motion3> startPoses(Net net, ScoreAngles guess) {
+    Folding folding = new Folding(net, closeEnough(net));
+    FoldTree tree = FoldTree.of(net, folding.roots, guess);
+    return Assembly.of(net, tree.fold(guess), folding.piece, 0).poses();
   }
 
   /** The whole way, by angles found elsewhere; a join closes within the tolerance. */
@@ -80,20 +98,37 @@ public final class Folding {
   }
 
   private FoldPath along(ScoreAngles given) {
+    return along(given, Optional.empty());
+  }
+
+  /**
+   * @param strained what the solver left where panels have to bend: they stand where it says, not
+   *     where turns about the scores take them
+   */
+  private FoldPath along(ScoreAngles given, Optional<Solved> strained) {
     FoldTree tree = FoldTree.of(net, roots, given);
+    List<Motion3> held = strained.map(Solved::poses).orElse(tree.flat());
     int main = piece[net.stance().ring().getFirst().panel()];
-    Assembly.Bodies made = Assembly.of(net, tree.fold(given), piece, main);
+    Assembly.Bodies made = Assembly.of(net, tree.fold(given, held), piece, main);
     GluedTabs tabs = GluedTabs.of(net, tree, given, made.poses());
     if (tabs.found()) {
-      made = Assembly.of(net, tree.fold(tabs.angles()), piece, main);
+      made = Assembly.of(net, tree.fold(tabs.angles(), held), piece, main);
     }
     List<Motion3> poses = stand(made);
     Measures measures = new Body(net, poses, made.bodies().getFirst(), tolerance).measure();
-    List<Motion3> rootPoses = new ArrayList<>();
-    for (int p = 0; p < poses.size(); p++) {
-      rootPoses.add(poses.get(roots.get(piece[p])));
-    }
-    return new FoldPath(tree, tabs.angles(), rootPoses, form(tree, tabs, poses, measures));
+    List<Integer> rootOf = Arrays.stream(piece).mapToObj(roots::get).toList();
+    FoldedForm form =
+        strained
+            .map(solved -> strained(solved, poses, measures))
+            .orElseGet(() -> form(tree, tabs, poses, measures));
+    return new FoldPath(net, rootOf, tolerance.mm(), tree, tabs.angles(), form);
+  }
+
+  private FoldedForm strained(Solved solved, List<Motion3> poses, Measures measures) {
+    List<JoinGap> gaps = new ArrayList<>(Gaps.of(net, poses));
+    solved.gaps().forEach(g -> gaps.set(g.join(), g));
+    return new FoldedForm(
+        poses, gaps, List.of(), Closure.CLOSES_WITH_STRAIN, solved.mostStrain(), measures);
   }
 
   private FoldedForm form(FoldTree tree, GluedTabs tabs, List<Motion3> poses, Measures measures) {

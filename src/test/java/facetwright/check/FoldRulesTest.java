@@ -93,14 +93,21 @@ class FoldRulesTest {
 
   @Test
   void notSolvedCountsTheScores() {
-    List<Finding> found = Looks.at(Card.tray(60, 40, 25, FoldAngle.TO_SOLVE));
+    Card card = new Card();
+    PanelDraft base = card.rectangle("base", 0, 0, 60, 40);
+    for (int i = 0; i < 4; i++) {
+      card.flap(base.edge(i), "wall " + i, 25, Sense.MOUNTAIN, FoldAngle.TO_SOLVE);
+    }
+    List<Finding> found = Looks.at(card);
     assertThat(found).hasSize(1);
     assertThat(found.getFirst().rule()).isEqualTo("not-solved");
+    // Seamed at its corners it can only stand one way.
+    assertThat(Looks.at(Card.tray(60, 40, 25, FoldAngle.TO_SOLVE))).isEmpty();
     assertThat(found.getFirst().severity()).isEqualTo(Finding.Severity.NOTE);
     assertThat(found.getFirst().message())
         .isEqualTo(
-            "The fold angle is not known at 4 scores, so it can't be told whether the form"
-                + " closes.");
+            "The fold angle is not known at 4 scores and no join determines it, so it can't"
+                + " be told whether the form closes.");
   }
 
   /** Wall "one" is glued by a tab under wall "two", 20 mm wide and 30 high. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.fold.solve.SolverSettings;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
 import facetwright.geom.Polygon2;
@@ -113,13 +114,14 @@ class FoldingTest {
   }
 
   @Test
-  void unknownAnglesLeaveTheFormUnsolvedAndFlat() {
+  void unknownAnglesThatSeamsDetermineAreFound() {
     Net net = Card.tray(40, 60, 25, FoldAngle.TO_SOLVE).net();
-    FoldedForm form = Folding.fold(net);
-    assertThat(form.closure()).isEqualTo(Closure.NOT_SOLVED);
-    assertThat(form.gaps()).isEmpty();
-    assertThat(form.gap()).isZero();
-    assertThat(form.measures().height()).isCloseTo(0, within(TINY));
+    assertMeasures(Folding.fold(net), 60, 40, 25, 40 * 60 * 25);
+    Solved solved = ClosingSolver.solve(net);
+    assertThat(solved.verdict()).isEqualTo(Closure.CLOSES);
+    assertThat(solved.angles().radians())
+        .allSatisfy(a -> assertThat(a).isCloseTo(Math.PI / 2, within(1e-12)));
+    assertThat(ClosingSolver.solve(net)).isEqualTo(solved);
     ScoreAngles found = ScoreAngles.nominal(net);
     for (int s = 0; s < 4; s++) {
       found = found.with(s, Math.PI / 2);
@@ -128,12 +130,44 @@ class FoldingTest {
   }
 
   @Test
+  void anglesThatNothingDeterminesLeaveTheFormUnsolvedAndFlat() {
+    Card card = new Card();
+    PanelDraft base = card.rectangle("base", 0, 0, 40, 60);
+    card.flap(base.edge(0), "wall", 25, Sense.MOUNTAIN, FoldAngle.TO_SOLVE);
+    card.draft.standOn(base);
+    FoldedForm form = Folding.fold(card.net());
+    assertThat(form.closure()).isEqualTo(Closure.NOT_SOLVED);
+    assertThat(form.gaps()).isEmpty();
+    assertThat(form.gap()).isZero();
+    assertThat(form.measures().height()).isCloseTo(0, within(TINY));
+  }
+
+  /** Four bars in a ring move freely: the seam that closes them tells no angle. */
+  @Test
+  void aRingOfFourWallsIsNotDetermined() {
+    Card card = new Card();
+    PanelDraft a = card.rectangle("a", 0, 0, 30, 30);
+    PanelDraft b = card.flap(a.edge(1), "b", 30, Sense.MOUNTAIN, FoldAngle.TO_SOLVE);
+    PanelDraft c = card.flap(b.edge(2), "c", 30, Sense.MOUNTAIN, FoldAngle.TO_SOLVE);
+    PanelDraft d = card.flap(c.edge(2), "d", 30, Sense.MOUNTAIN, FoldAngle.TO_SOLVE);
+    card.seam(d.edge(2), a.edge(3));
+    assertThat(ClosingSolver.solve(card.net()).verdict()).isEqualTo(Closure.NOT_SOLVED);
+    // One angle known, it is.
+    Solved solved =
+        ClosingSolver.solve(
+            card.net(),
+            ScoreAngles.nominal(card.net()).with(0, Math.toRadians(70)),
+            SolverSettings.USUAL);
+    assertThat(solved.verdict()).isEqualTo(Closure.CLOSES);
+    assertThat(solved.angles().radians().get(1)).isCloseTo(Math.toRadians(110), within(1e-9));
+  }
+
+  @Test
   void aFlatWrapOfUnknownAnglesLiesOutsideUp() {
     Card card = new Card();
     PanelDraft a = card.rectangle("a", 0, 0, 30, 30);
     PanelDraft b = card.flap(a.edge(1), "b", 30, Sense.MOUNTAIN, FoldAngle.TO_SOLVE);
     PanelDraft c = card.flap(b.edge(2), "c", 30, Sense.MOUNTAIN, FoldAngle.TO_SOLVE);
-    card.seam(c.edge(2), a.edge(3));
     card.draft.stance(
         List.of(
             new NetDraft.CornerDraft(a.edge(0)),

@@ -75,11 +75,9 @@ class LibraryTest {
         .as("errors and warnings")
         .noneMatch(f -> f.severity() == Finding.Severity.ERROR);
     assertThat(design.collisions()).as("panels passing through each other").isEmpty();
-    assertThat(design.folded().closure()).isIn(Closure.CLOSES, Closure.NOT_SOLVED);
-    if (design.folded().closure() == Closure.CLOSES) {
-      assertThat(design.folded().gap()).isLessThan(1e-6);
-      assertThat(design.folded().measures().height()).isPositive();
-    }
+    assertThat(design.folded().closure()).isEqualTo(Closure.CLOSES);
+    assertThat(design.folded().gap()).isLessThan(1e-6);
+    assertThat(design.folded().measures().height()).isPositive();
   }
 
   @TestFactory

@@ -1,0 +1,237 @@
+package facetwright.fold;
+
+import facetwright.fold.solve.Apart;
+import facetwright.fold.solve.Combined;
+import facetwright.fold.solve.Crease;
+import facetwright.fold.solve.Equation;
+import facetwright.fold.solve.InPlane;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import facetwright.net.EdgeRef;
+import facetwright.net.Join;
+import facetwright.net.Net;
+import facetwright.net.Score;
+import facetwright.net.Stance;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What the corners of a closed form have to satisfy: each panel keeps three of its distances and
+ * its other corners in place to those; known scores keep their angles; joins that are not welded
+ * meet; and creases of unknown angle pull the way they are meant to go.
+ */
+final class ClosingEquations {
+  private final Net net;
+  private final Unknowns unknowns;
+  private final Welded welded;
+  private final List<Equation> rigid = new ArrayList<>();
+  private final List<Crease> creases = new ArrayList<>();
+  private final List<Integer> scoreOf = new ArrayList<>();
+
+  ClosingEquations(Net net, Unknowns unknowns, Welded welded) {
+    this.net = net;
+    this.unknowns = unknowns;
+    this.welded = welded;
+    Set<Equation> seen = new LinkedHashSet<>();
+    for (int p = 0; p < net.panels().size(); p++) {
+      if (unknowns.seeks(p)) {
+        panel(p, seen);
+      }
+    }
+    rigid.addAll(seen);
+    for (int s = 0; s < net.scores().size(); s++) {
+      crease(s);
+    }
+  }
+
+  /** Adds what brings joins together. */
+  ClosingEquations joined(double caliper) {
+    for (Join.Seam seam : welded.apart()) {
+      EdgeRef a = seam.a();
+      EdgeRef b = seam.b();
+      meet(welded.point(a.panel(), a.edge()), welded.point(b.panel(), b.edge() + 1));
+      meet(welded.point(a.panel(), a.edge() + 1), welded.point(b.panel(), b.edge()));
+    }
+    for (Join join : net.joins()) {
+      if (join instanceof Join.Lap(int under, int over, _)
+          && unknowns.seeks(under)
+          && unknowns.seeks(over)) {
+        int[] host = base(net.panels().get(over).outline());
+        for (int c : base(net.panels().get(under).outline())) {
+          InPlane laid =
+              new InPlane(
+                  welded.point(over, host[0]),
+                  welded.point(over, host[1]),
+                  welded.point(over, host[2]),
+                  welded.point(under, c),
+                  -caliper,
+                  false);
+          if (Set.copyOf(laid.points()).size() == laid.points().size()) {
+            rigid.add(laid);
+          }
+        }
+      }
+    }
+    return this;
+  }
+
+  /** Adds a pull to where the corners lie level on which it is to stand. */
+  ClosingEquations level() {
+    List<Integer> ring = ring(net, unknowns, welded);
+    int n = ring.size();
+    for (int i = 0; i < n && n > 3; i++) {
+      if (i != 0 && i != n / 3 && i != 2 * n / 3) {
+        rigid.add(
+            new InPlane(ring.get(0), ring.get(n / 3), ring.get(2 * n / 3), ring.get(i), 0, true));
+      }
+    }
+    return this;
+  }
+
+  /** The points of the stance; none where it lies in one panel or is not sought. */
+  static List<Integer> ring(Net net, Unknowns unknowns, Welded welded) {
+    List<Stance.Corner> corners = net.stance().ring();
+    boolean one = corners.stream().map(Stance.Corner::panel).distinct().count() == 1;
+    if (one || !corners.stream().allMatch(c -> unknowns.seeks(c.panel()))) {
+      return List.of();
+    }
+    return corners.stream().map(c -> welded.point(c.panel(), c.corner())).distinct().toList();
+  }
+
+  private void meet(int p, int q) {
+    if (p != q) {
+      rigid.add(Combined.meet(p, q));
+    }
+  }
+
+  private void panel(int p, Set<Equation> seen) {
+    Polygon2 outline = net.panels().get(p).outline();
+    int[] base = base(outline);
+    for (int i = 0; i < 3; i++) {
+      int a = base[i];
+      int b = base[(i + 1) % 3];
+      int from = Math.min(welded.point(p, a), welded.point(p, b));
+      int to = Math.max(welded.point(p, a), welded.point(p, b));
+      seen.add(new Apart(from, to, outline.corner(a).distance(outline.corner(b))));
+    }
+    Vec2 o = outline.corner(base[0]);
+    Vec2 u = outline.corner(base[1]).minus(o);
+    Vec2 v = outline.corner(base[2]).minus(o);
+    double area = u.cross(v);
+    for (int c = 0; c < outline.size(); c++) {
+      if (c != base[0] && c != base[1] && c != base[2]) {
+        Vec2 d = outline.corner(c).minus(o);
+        double s = d.cross(v) / area;
+        double t = u.cross(d) / area;
+        seen.add(
+            new Combined(
+                List.of(
+                    welded.point(p, base[0]),
+                    welded.point(p, base[1]),
+                    welded.point(p, base[2]),
+                    welded.point(p, c)),
+                List.of(1 - s - t, s, t, -1.0)));
+      }
+    }
+  }
+
+  /** Three corners far from each other, counter-clockwise. */
+  static int[] base(Polygon2 outline) {
+    int n = outline.size();
+    int a = 0;
+    int b = 1;
+    for (int i = 0; i < n; i++) {
+      for (int j = i + 1; j < n; j++) {
+        if (outline.corner(i).distance(outline.corner(j))
+            > outline.corner(a).distance(outline.corner(b)) * (1 + 1e-9)) {
+          a = i;
+          b = j;
+        }
+      }
+    }
+    int c = -1;
+    double far = 0;
+    Vec2 along = outline.corner(b).minus(outline.corner(a));
+    for (int i = 0; i < n; i++) {
+      double off = Math.abs(along.cross(outline.corner(i).minus(outline.corner(a))));
+      if (off > far * (1 + 1e-9)) {
+        far = off;
+        c = i;
+      }
+    }
+    int[] base = {a, b, c};
+    java.util.Arrays.sort(base);
+    // Corners in their order run round the outline, yet a hollow one may turn them the other way.
+    Vec2 u = outline.corner(base[1]).minus(outline.corner(base[0]));
+    Vec2 v = outline.corner(base[2]).minus(outline.corner(base[0]));
+    return u.cross(v) > 0 ? base : new int[] {base[0], base[2], base[1]};
+  }
+
+  private void crease(int s) {
+    Score score = net.scores().get(s);
+    if (!unknowns.has(score.a()) || !unknowns.has(score.b())) {
+      return;
+    }
+    int a = score.a().panel();
+    int b = score.b().panel();
+    int from = welded.point(a, score.a().edge());
+    int to = welded.point(a, score.a().edge() + 1);
+    int wingA = wing(score.a());
+    int wingB = wing(score.b());
+    int left = welded.point(a, wingA);
+    int right = welded.point(b, wingB);
+    if (Set.of(from, to).contains(left) || Set.of(from, to).contains(right) || left == right) {
+      return;
+    }
+    double reach = Math.min(height(score.a(), wingA), height(score.b(), wingB));
+    creases.add(new Crease(from, to, left, right, 0, reach, false));
+    scoreOf.add(s);
+  }
+
+  /** The corner farthest from a side, on the card's side of it. */
+  private int wing(EdgeRef side) {
+    Polygon2 outline = net.panels().get(side.panel()).outline();
+    int best = -1;
+    for (int c = 0; c < outline.size(); c++) {
+      if (best < 0 || height(side, c) > height(side, best) * (1 + 1e-9)) {
+        best = c;
+      }
+    }
+    return best;
+  }
+
+  private double height(EdgeRef side, int corner) {
+    Segment2 line = net.segment(side);
+    Vec2 c = net.panels().get(side.panel()).outline().corner(corner);
+    return line.to().minus(line.from()).cross(c.minus(line.from())) / line.length();
+  }
+
+  /**
+   * All equations, the creases folded by the given angles.
+   *
+   * @param hard angles that have to be met; the others pull
+   */
+  List<Equation> folded(ScoreAngles angles, ScoreAngles hard) {
+    List<Equation> all = new ArrayList<>(rigid);
+    for (int i = 0; i < creases.size(); i++) {
+      int s = scoreOf.get(i);
+      boolean known = hard.isKnown(s);
+      all.add(
+          creases.get(i).folded(known ? hard.radians().get(s) : angles.foldBy(s)).asPull(!known));
+    }
+    return all;
+  }
+
+  /** The creases, in the order of their scores. */
+  List<Crease> creases() {
+    return creases;
+  }
+
+  /** For each crease its score. */
+  List<Integer> scores() {
+    return scoreOf;
+  }
+}

@@ -1,0 +1,267 @@
+package facetwright.fold;
+
+import facetwright.fold.solve.Crease;
+import facetwright.fold.solve.Descent;
+import facetwright.fold.solve.SolverSettings;
+import facetwright.geom.Box2;
+import facetwright.geom.Motion3;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec3;
+import facetwright.net.EdgeRef;
+import facetwright.net.Join;
+import facetwright.net.Net;
+import facetwright.net.Sense;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/**
+ * Finds fold angles that a net leaves open, so that its joins close: one point for every corner of
+ * the made form, panels kept rigid, by damped least squares. Creases of unknown angle first pull
+ * the way their sense says, which chooses the branch (a gusset in or out); at the end nothing
+ * pulls.
+ *
+ * <p>What it does not tell: whether panels pass through each other, and whether there is another
+ * form that closes as well.
+ */
+public final class ClosingSolver {
+  /** Scores nearer to flat than this have no side to be on, in radians. */
+  private static final double FLAT = 1e-4;
+
+  private static final int PROBES = 3;
+  private static final int LEVEL_STARTS = 6;
+
+  /** So many iterations from a start tell that it was no good one. */
+  private static final int WANDERED = 15;
+
+  private final Net net;
+  private final ScoreAngles given;
+  private final SolverSettings settings;
+  private final Unknowns unknowns;
+  private final Welded welded;
+  private final ClosingEquations equations;
+  private final double size;
+
+  private ClosingSolver(Net net, ScoreAngles given, Unknowns unknowns, SolverSettings settings) {
+    this.net = net;
+    this.given = given;
+    this.settings = settings;
+    this.unknowns = unknowns;
+    this.welded = Welded.of(net, unknowns, true, settings.forgivenStrain());
+    this.equations = new ClosingEquations(net, unknowns, welded).joined(settings.caliper()).level();
+    Box2 box = net.box();
+    this.size = Math.max(box.width(), box.height());
+  }
+
+  /** Solves for the angles that the net itself leaves open. */
+  public static Solved solve(Net net) {
+    return solve(net, ScoreAngles.nominal(net), SolverSettings.USUAL);
+  }
+
+  /**
+   * Solves for angles not yet known.
+   *
+   * @param given angles to keep
+   */
+  public static Solved solve(Net net, ScoreAngles given, SolverSettings settings) {
+    Unknowns unknowns = Unknowns.of(net, given);
+    return new ClosingSolver(net, given, unknowns, settings).search();
+  }
+
+  private Solved search() {
+    if (unknowns.isEmpty() || equations.creases().isEmpty()) {
+      return nothing(0, 0);
+    }
+    StartAngles starts = new StartAngles(net, unknowns, welded, given, settings.seed());
+    Descent descent = null;
+    Descent.Rest best = null;
+    Trial kept = null;
+    int tried = 0;
+    while (tried < settings.mostStarts() && (kept == null || !kept.isGood(tried))) {
+      ScoreAngles guess = starts.guess(tried);
+      var all = equations.folded(guess, given);
+      descent =
+          descent == null
+              ? new Descent(welded.points(), all, size, settings)
+              : descent.with(all, settings);
+      Descent.Rest rest = descent.from(welded.middles(Folding.startPoses(net, guess)));
+      tried++;
+      Trial trial =
+          new Trial(
+              rest.worst() <= Folding.CLOSE_ENOUGH * size,
+              against(starts, rest.x()),
+              slant(rest.x()),
+              rest.iterations());
+      if (kept == null || trial.beats(kept, rest.worst(), best.worst())) {
+        best = rest;
+        kept = trial;
+      }
+    }
+    if (!isDetermined(descent, best.x())) {
+      return nothing(best.iterations(), tried);
+    }
+    return solved(best, tried);
+  }
+
+  /**
+   * What came of a start: whether it closed, how many scores went against their sense, and how far
+   * the corners it is to stand on are from level. A form that does not stand level may be what
+   * there is; for a level one a few more starts are made, as where the search wandered far and may
+   * have come to rest in a form not meant.
+   */
+  private record Trial(boolean closed, int against, double slant, int iterations) {
+    boolean isGood(int tried) {
+      boolean straight = slant == 0 && iterations <= WANDERED;
+      return closed && against == 0 && (straight || tried >= LEVEL_STARTS);
+    }
+
+    boolean beats(Trial other, double miss, double otherMiss) {
+      if (closed != other.closed) {
+        return closed;
+      }
+      if (!closed) {
+        return miss < otherMiss;
+      }
+      if (against != other.against) {
+        return against < other.against;
+      }
+      return slant == other.slant ? iterations < other.iterations : slant < other.slant;
+    }
+  }
+
+  /** How far the corners it stands on are from level, in mm; 0 where it is next to nothing. */
+  private double slant(double[] x) {
+    List<Integer> ring = ClosingEquations.ring(net, unknowns, welded);
+    if (ring.size() <= 3) {
+      return 0;
+    }
+    List<Vec3> corners =
+        ring.stream().map(i -> new Vec3(x[3 * i], x[3 * i + 1], x[3 * i + 2])).toList();
+    Vec3 normal = Standing.normal(corners);
+    if (normal.length() == 0) {
+      return size;
+    }
+    Vec3 up = normal.unit();
+    double low = corners.stream().mapToDouble(up::dot).min().orElse(0);
+    double high = corners.stream().mapToDouble(up::dot).max().orElse(0);
+    return high - low <= Folding.CLOSE_ENOUGH * size ? 0 : high - low;
+  }
+
+  private int against(StartAngles starts, double[] x) {
+    int against = 0;
+    for (int i = 0; i < equations.creases().size(); i++) {
+      int s = equations.scores().get(i);
+      double angle = equations.creases().get(i).angle(x);
+      boolean mountain = net.scores().get(s).sense() == Sense.MOUNTAIN;
+      if (!given.isKnown(s)
+          && !starts.isEitherWay(s)
+          && Math.abs(angle) > FLAT
+          && angle > 0 != mountain) {
+        against++;
+      }
+    }
+    return against;
+  }
+
+  /** Mixes the changes of all open angles by chance and asks whether the equations hold them. */
+  private boolean isDetermined(Descent descent, double[] x) {
+    if (equations.creases().size() < unknowns.scores().size()) {
+      return false;
+    }
+    SplittableRandom chance = new SplittableRandom(settings.seed());
+    for (int probe = 0; probe < PROBES; probe++) {
+      double[] motion = new double[x.length];
+      double[] miss = new double[1];
+      double[] slope = new double[12];
+      for (int i = 0; i < equations.creases().size(); i++) {
+        Crease crease = equations.creases().get(i);
+        if (given.isKnown(equations.scores().get(i))) {
+          continue;
+        }
+        crease.at(x, miss, slope);
+        double factor = chance.nextDouble(-1, 1);
+        for (int c = 0; c < 12; c++) {
+          motion[3 * crease.points().get(c / 3) + c % 3] += factor * slope[c];
+        }
+      }
+      if (descent.free(x, motion) > settings.loose()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private Solved nothing(int iterations, int starts) {
+    List<Double> strain = net.panels().stream().map(_ -> 0.0).toList();
+    List<Motion3> poses = net.panels().stream().map(_ -> Motion3.NONE).toList();
+    return new Solved(given, iterations, starts, 0, List.of(), strain, poses, Closure.NOT_SOLVED);
+  }
+
+  private Solved solved(Descent.Rest rest, int starts) {
+    ScoreAngles angles = given;
+    for (int i = 0; i < equations.creases().size(); i++) {
+      int s = equations.scores().get(i);
+      if (!given.isKnown(s)) {
+        angles = angles.with(s, equations.creases().get(i).angle(rest.x()));
+      }
+    }
+    List<Motion3> poses = new ArrayList<>();
+    List<Double> strain = new ArrayList<>();
+    for (int p = 0; p < net.panels().size(); p++) {
+      Motion3 pose = unknowns.seeks(p) ? pose(welded, rest.x(), net, p) : Motion3.NONE;
+      poses.add(pose);
+      strain.add(unknowns.seeks(p) ? strain(rest.x(), p, pose) : 0);
+    }
+    List<JoinGap> gaps = gaps(rest.x());
+    double gap = gaps.stream().mapToDouble(JoinGap::mm).max().orElse(0);
+    double most = strain.stream().mapToDouble(s -> s).max().orElse(0);
+    double close = Folding.CLOSE_ENOUGH * size;
+    Closure verdict =
+        gap > close || most > settings.forgivenStrain()
+            ? Closure.OPEN
+            : rest.worst() <= close ? Closure.CLOSES : Closure.CLOSES_WITH_STRAIN;
+    return new Solved(
+        angles, rest.iterations(), starts, rest.worst(), gaps, strain, poses, verdict);
+  }
+
+  static Motion3 pose(Welded welded, double[] x, Net net, int panel) {
+    Polygon2 outline = net.panels().get(panel).outline();
+    RigidFit fit = new RigidFit();
+    for (int c = 0; c < outline.size(); c++) {
+      fit.pair(
+          new Vec3(outline.corner(c).x(), outline.corner(c).y(), 0), welded.place(x, panel, c));
+    }
+    return fit.motion();
+  }
+
+  private double strain(double[] x, int panel, Motion3 pose) {
+    Polygon2 outline = net.panels().get(panel).outline();
+    double off = 0;
+    for (int c = 0; c < outline.size(); c++) {
+      off = Math.max(off, pose.apply(outline.corner(c)).distance(welded.place(x, panel, c)));
+    }
+    int[] base = ClosingEquations.base(outline);
+    return off / outline.corner(base[0]).distance(outline.corner(base[1]));
+  }
+
+  private List<JoinGap> gaps(double[] x) {
+    List<JoinGap> gaps = new ArrayList<>();
+    for (int j = 0; j < net.joins().size(); j++) {
+      if (net.joins().get(j) instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _)
+          && unknowns.has(a)
+          && unknowns.has(b)) {
+        gaps.add(
+            new JoinGap(
+                j,
+                Math.max(
+                    place(x, a, 0).distance(place(x, b, 1)),
+                    place(x, a, 1).distance(place(x, b, 0)))));
+      }
+    }
+    return gaps;
+  }
+
+  private Vec3 place(double[] x, EdgeRef side, int end) {
+    return welded.place(x, side.panel(), side.edge() + end);
+  }
+}

@@ -1,0 +1,82 @@
+package facetwright.fold;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import facetwright.net.FoldAngle;
+import facetwright.net.Join;
+import facetwright.net.Net;
+import facetwright.net.Score;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Solids found from their nets with every fold angle withheld: all that is told is that the scores
+ * are mountains. A convex form is the only convex one of its net (A. L. Cauchy 1813). Solids of
+ * glotzerlab/coxeter (BSD-3-Clause, licence beside the data), edge 100 mm.
+ */
+class BlindSolidsTest {
+  static Stream<Solid> solids() throws Exception {
+    return Solid.all();
+  }
+
+  /** The same net, its angles left to the solver. */
+  static Net blind(Net net) {
+    List<Score> scores =
+        net.scores().stream()
+            .map(
+                s ->
+                    new Score(
+                        s.a(), s.b(), s.sense(), FoldAngle.TO_SOLVE, s.perforated(), s.site()))
+            .toList();
+    return new Net(
+        net.panels(), scores, net.slits(), net.joins(), net.layers(), net.ticks(), net.stance());
+  }
+
+  @ParameterizedTest
+  @MethodSource("solids")
+  void closesWithTheDihedralAnglesOfTheSolid(Solid solid) {
+    Net net = blind(solid.net());
+    FoldedForm form = Folding.fold(net);
+    assertThat(form.closure()).isEqualTo(Closure.CLOSES);
+    assertThat(form.gap()).isLessThan(1e-6);
+    List<Double> found = new ArrayList<>(Dihedrals.atScores(net, form));
+    for (Join join : net.joins()) {
+      Join.Seam seam = (Join.Seam) join;
+      found.add(Dihedrals.between(net, form, seam.a(), seam.b()));
+    }
+    List<Double> wanted = new ArrayList<>();
+    for (JsonNode d : solid.computed().get("dihedrals")) {
+      for (int i = 0; i < d.get("count").asInt(); i++) {
+        wanted.add(d.get("degrees").asDouble());
+      }
+    }
+    found.sort(null);
+    wanted.sort(null);
+    assertThat(found).hasSameSizeAs(wanted);
+    for (int i = 0; i < wanted.size(); i++) {
+      assertThat(found.get(i)).isCloseTo(wanted.get(i), within(1e-8));
+    }
+  }
+
+  static Stream<JsonNode> published() {
+    return SolidsRefoldTest.published();
+  }
+
+  /** Cundy and Rollett, Mathematical Models (1961); N. W. Johnson (1966): from memory. */
+  @ParameterizedTest
+  @MethodSource("published")
+  void hasThePublishedDihedrals(JsonNode entry) {
+    Net net = blind(Solid.named(entry.get("solid").asText()).net());
+    List<Double> found = Dihedrals.atScores(net, Folding.fold(net));
+    for (JsonNode d : entry.path("dihedrals")) {
+      double published = d.get("publishedDeg").asDouble();
+      double slack = Math.max(1e-8, 2 * d.get("absErr").asDouble());
+      assertThat(found).anyMatch(x -> Math.abs(x - published) <= slack);
+    }
+  }
+}

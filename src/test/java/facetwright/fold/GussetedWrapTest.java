@@ -1,0 +1,132 @@
+package facetwright.fold;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import facetwright.geom.Vec3;
+import facetwright.net.Net;
+import facetwright.net.PanelRole;
+import facetwright.net.Pinch;
+import facetwright.net.Site;
+import facetwright.net.WrapDraft;
+import facetwright.net.WrapRow;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Wraps of n equal columns (width w, two walls of height h), every second one pinched to a point.
+ *
+ * <p>The waist stays a regular polygon of n sides w, for its corners stand alike: its sides are a =
+ * w/(2·tan(π/n)) from the axis. At the rim the pinched columns have no width left, so that the
+ * others make a regular polygon of n/2 sides w: these are b = w/(2·tan(2π/n)) from the axis. A wall
+ * is a rectangle of height h between two parallel sides, a − b apart seen from above and therefore
+ * √(h² − (a − b)²) apart in height. The wall below mirrors it: the form stands twice that, from rim
+ * to rim.
+ */
+class GussetedWrapTest {
+  private static final Site AT = Site.NONE;
+
+  static Net wrap(int n, double w, double h, Pinch pinch) {
+    WrapDraft wrap = WrapDraft.equal(n, w, WrapRow.usual(List.of(w, h, h, w)), AT).seam(w / 4, AT);
+    wrap.columns("even", AT).rows("rim", AT).remove(AT);
+    wrap.columns("even", AT).rows("wall", AT).gusset(pinch, AT);
+    wrap.columns("odd", AT).rows("rim", AT).tabs(AT);
+    return wrap.build();
+  }
+
+  private static double formula(int n, double w, double h) {
+    double a = w / (2 * Math.tan(Math.PI / n));
+    double b = w / (2 * Math.tan(2 * Math.PI / n));
+    return 2 * Math.sqrt(h * h - (a - b) * (a - b));
+  }
+
+  /** Rim to rim: over the corners of the walls, for gussets that point out may stand higher. */
+  private static double height(Net net, FoldedForm form) {
+    List<Double> heights = new ArrayList<>();
+    for (int p = 0; p < net.panels().size(); p++) {
+      boolean wall = net.panels().get(p).outline().size() == 4;
+      if (wall && net.panels().get(p).role() == PanelRole.FACET) {
+        form.corners(net, p).stream().map(Vec3::z).forEach(heights::add);
+      }
+    }
+    heights.sort(null);
+    return heights.getLast() - heights.getFirst();
+  }
+
+  static Stream<Arguments> wraps() {
+    List<Arguments> all = new ArrayList<>();
+    for (int n : new int[] {6, 8, 10, 12, 16}) {
+      for (double proportion : new double[] {3, 4, 5}) {
+        for (Pinch pinch : Pinch.values()) {
+          all.add(Arguments.of(n, proportion, pinch));
+        }
+      }
+    }
+    return all.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("wraps")
+  void closesAtTheHeightOfTheFormula(int n, double proportion, Pinch pinch) {
+    double w = 24;
+    double h = w * proportion;
+    Net net = wrap(n, w, h, pinch);
+    Solved solved = ClosingSolver.solve(net);
+    assertThat(solved.verdict()).isEqualTo(Closure.CLOSES);
+    assertThat(solved.iterations()).isBetween(1, 15);
+    assertThat(solved.mostStrain()).isLessThan(1e-12);
+    FoldedForm form = Folding.fold(net);
+    assertThat(form.closure()).isEqualTo(Closure.CLOSES);
+    assertThat(form.gap()).isLessThan(1e-9);
+    assertThat(height(net, form)).isCloseTo(formula(n, w, h), within(1e-6));
+  }
+
+  /** The point of a gusset lies inside its wall's rim, or outside. */
+  @ParameterizedTest
+  @MethodSource("wraps")
+  void goesToTheSideAskedFor(int n, double proportion, Pinch pinch) {
+    double w = 24;
+    Net net = wrap(n, w, w * proportion, pinch);
+    FoldedForm form = Folding.fold(net);
+    List<Double> wall = new ArrayList<>();
+    List<Double> points = new ArrayList<>();
+    for (int p = 0; p < net.panels().size(); p++) {
+      if (net.panels().get(p).role() == PanelRole.TAB) {
+        continue;
+      }
+      boolean isWall = net.panels().get(p).outline().size() == 4;
+      for (Vec3 c : form.corners(net, p)) {
+        double fromAxis = Math.hypot(c.x(), c.y());
+        (isWall ? wall : points).add(fromAxis);
+      }
+    }
+    wall.sort(null);
+    points.sort(null);
+    if (pinch == Pinch.IN) {
+      assertThat(points.getFirst()).isLessThan(wall.getFirst() - 1);
+    } else {
+      assertThat(points.getFirst()).isGreaterThan(wall.getFirst() - 1e-6);
+    }
+  }
+
+  /**
+   * Eight columns of 1 1/4 in with walls of 2 1/2 in stand 4.677 in by the formula; makers reckon
+   * such a piece at about 5 in, ribbon and stack included (common practice, no source).
+   */
+  @Test
+  void theUsualWrapStandsNearlyFiveInches() {
+    Net net = wrap(8, 31.75, 63.5, Pinch.IN);
+    assertThat(height(net, Folding.fold(net)) / 25.4).isCloseTo(4.677, within(5e-4));
+  }
+
+  @Test
+  void sevenColumnsCannotBePinchedInTurn() {
+    assertThat(Folding.fold(wrap(7, 28, 60, Pinch.IN)).closure())
+        .isIn(Closure.OPEN, Closure.NOT_SOLVED, Closure.CLOSES_WITH_STRAIN);
+  }
+}
