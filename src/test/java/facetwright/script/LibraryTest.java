@@ -1,6 +1,7 @@
 package facetwright.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import facetwright.check.Finding;
 import facetwright.fold.Closure;
@@ -78,6 +79,39 @@ class LibraryTest {
     assertThat(design.folded().closure()).isEqualTo(Closure.CLOSES);
     assertThat(design.folded().gap()).isLessThan(1e-6);
     assertThat(design.folded().measures().height()).isPositive();
+  }
+
+  /**
+   * Each half of the lantern leans in from a ring of n columns to a ring of n/2, so that its height
+   * is a side of a right triangle: the wall is the longest, the difference of the two rings' inner
+   * radii (apothems) the third. Derived here, no other source.
+   */
+  @TestFactory
+  Stream<DynamicTest> theLanternStandsAsTallAsItsTriangleSays() throws Exception {
+    Path script = LIBRARY.resolve("harbour-lantern.js");
+    return turns(evaluate(script, Map.of()).dials()).stream()
+        .map(
+            settings ->
+                DynamicTest.dynamicTest(
+                    settings.toString(),
+                    () -> {
+                      Design design = evaluate(script, settings);
+                      double n = value(design, "sides");
+                      double side = value(design, "side");
+                      double wall = value(design, "wall");
+                      double in =
+                          side / 2 / Math.tan(Math.PI / n) - side / 2 / Math.tan(2 * Math.PI / n);
+                      assertThat(design.folded().measures().height())
+                          .isCloseTo(2 * Math.sqrt(wall * wall - in * in), within(1e-6));
+                    }));
+  }
+
+  private static double value(Design design, String dial) {
+    return design.dials().stream()
+        .filter(d -> d.name().equals(dial))
+        .findFirst()
+        .orElseThrow()
+        .value();
   }
 
   @TestFactory
