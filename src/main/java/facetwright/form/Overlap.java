@@ -11,15 +11,11 @@ final class Overlap {
   private Overlap() {}
 
   static boolean between(Polygon2 a, Polygon2 b) {
-    return sharedArea(a, b) > TOLERANCE;
-  }
-
-  static double sharedArea(Polygon2 a, Polygon2 b) {
-    return Planar.sharedArea(a, b);
+    return Planar.sharedArea(a, b) > TOLERANCE;
   }
 
   /** Whether one outline lies inside another, rounding aside. */
   static boolean inside(Polygon2 inner, Polygon2 outer) {
-    return inner.area() - sharedArea(inner, outer) <= TOLERANCE;
+    return inner.area() - Planar.sharedArea(inner, outer) <= TOLERANCE;
   }
 }

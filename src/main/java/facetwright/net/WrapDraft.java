@@ -139,11 +139,6 @@ public final class WrapDraft {
     return widths.size();
   }
 
-  /** The rows, bottom to top. */
-  public List<WrapRow> rowList() {
-    return rows;
-  }
-
   /**
    * The net.
    *

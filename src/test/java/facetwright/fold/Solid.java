@@ -1,5 +1,8 @@
 package facetwright.fold;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import facetwright.geom.Motion2;
@@ -7,6 +10,7 @@ import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.EdgeDraft;
 import facetwright.net.FoldAngle;
+import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.NetDraft;
 import facetwright.net.PanelDraft;
@@ -159,5 +163,26 @@ record Solid(String name, List<Vec3> vertices, List<List<Integer>> faces, JsonNo
       }
     }
     return draft.build();
+  }
+
+  /** The form has this solid's dihedral angles, each as often, at its scores and seams together. */
+  void hasItsDihedrals(Net net, FoldedForm form) {
+    List<Double> found = new ArrayList<>(Dihedrals.atScores(net, form));
+    for (Join join : net.joins()) {
+      Join.Seam seam = (Join.Seam) join;
+      found.add(Dihedrals.between(net, form, seam.a(), seam.b()));
+    }
+    List<Double> wanted = new ArrayList<>();
+    for (JsonNode d : computed.get("dihedrals")) {
+      for (int i = 0; i < d.get("count").asInt(); i++) {
+        wanted.add(d.get("degrees").asDouble());
+      }
+    }
+    found.sort(null);
+    wanted.sort(null);
+    assertThat(found).hasSameSizeAs(wanted);
+    for (int i = 0; i < wanted.size(); i++) {
+      assertThat(found.get(i)).isCloseTo(wanted.get(i), within(1e-8));
+    }
   }
 }

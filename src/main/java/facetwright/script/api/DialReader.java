@@ -4,7 +4,6 @@ import facetwright.geom.Length;
 import facetwright.geom.Unit;
 import facetwright.script.Dial;
 import facetwright.script.sandbox.CallException;
-import java.util.Locale;
 import org.graalvm.polyglot.Value;
 
 /** Reads a dial's declaration and the value its user has turned it to. */
@@ -20,22 +19,15 @@ final class DialReader {
     double most = to == null ? Math.max(0, 2 * usual) : number(name, "to", to, unit);
     double apart = step == null ? 0 : number(name, "step", step, unit);
     if (!(least < most)) {
-      throw new CallException(
-          "dial \""
-              + name
-              + "\": from "
-              + Shown.plain(least)
-              + " is not below to "
-              + Shown.plain(most),
+      throw fault(
+          name,
+          "from " + Shown.plain(least) + " is not below to " + Shown.plain(most),
           "Give from the smaller and to the larger value.");
     }
     if (apart < 0 || apart > most - least) {
-      throw new CallException(
-          "dial \""
-              + name
-              + "\": a step of "
-              + Shown.plain(apart)
-              + " does not fit between its ends",
+      throw fault(
+          name,
+          "a step of " + Shown.plain(apart) + " does not fit between its ends",
           "Give a step from 0 to " + Shown.plain(most - least) + ".");
     }
     Dial dial =
@@ -60,8 +52,7 @@ final class DialReader {
     try {
       value = Length.parse(text, unit).in(unit);
     } catch (IllegalArgumentException e) {
-      throw new CallException(
-          "dial \"" + dial.name() + "\": " + e.getMessage(), "Set it from " + range(dial) + ".");
+      throw fault(dial.name(), e.getMessage(), "Set it from " + range(dial) + ".");
     }
     return allowed(dial, value, "the value set");
   }
@@ -69,32 +60,21 @@ final class DialReader {
   private static double allowed(Dial dial, double value, String which) {
     double slack = 1e-9 * Math.max(1, Math.abs(dial.to()));
     if (!(value >= dial.from() - slack && value <= dial.to() + slack)) {
-      throw new CallException(
-          "dial \""
-              + dial.name()
-              + "\": "
-              + which
-              + ", "
-              + Shown.plain(value)
-              + ", is outside its range",
+      throw fault(
+          dial.name(),
+          which + ", " + Shown.plain(value) + ", is outside its range",
           "Set it from " + range(dial) + ".");
     }
     if (dial.step() == 0) {
       return value;
     }
-    double steps = Math.rint((value - dial.from()) / dial.step());
-    double nearest = dial.from() + steps * dial.step();
+    double nearest = dial.from() + Math.rint((value - dial.from()) / dial.step()) * dial.step();
     if (Math.abs(nearest - value) > 1e-6 * dial.step() + slack) {
-      throw new CallException(
-          "dial \""
-              + dial.name()
-              + "\": "
-              + which
-              + ", "
-              + Shown.plain(value)
-              + ", is not one of its steps of "
-              + Shown.plain(dial.step()),
-          String.format(Locale.ROOT, "The nearest is %s.", Shown.plain(nearest)));
+      String steps = ", is not one of its steps of " + Shown.plain(dial.step());
+      throw fault(
+          dial.name(),
+          which + ", " + Shown.plain(value) + steps,
+          "The nearest is " + Shown.plain(nearest) + ".");
     }
     return nearest;
   }
@@ -115,9 +95,11 @@ final class DialReader {
       }
       return n;
     } catch (Kind.Unfit e) {
-      throw new CallException(
-          "dial \"" + dial + "\": " + what + ": " + e.getMessage(),
-          "Give a number, or a length as text.");
+      throw fault(dial, what + ": " + e.getMessage(), "Give a number, or a length as text.");
     }
+  }
+
+  private static CallException fault(String dial, String wrong, String fix) {
+    return new CallException("dial \"" + dial + "\": " + wrong, fix);
   }
 }

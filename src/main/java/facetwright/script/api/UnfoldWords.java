@@ -63,10 +63,12 @@ final class UnfoldWords {
                       ? Tabs.deep(call.get(tab)).withBevel(90 - call.get(bevel))
                       : Tabs.NONE;
               Unfolding unfolding = Unfolding.as(call.get(as)).with(made);
-              Unfolding based = call.has(base) ? unfolding.on(call.get(base)) : unfolding;
               if (call.has(base)) {
+                // A wrong name is told here, at the call.
                 form.facet(call.get(base));
+                unfolding = unfolding.on(call.get(base));
               }
+              Unfolding based = unfolding;
               Session session = call.session();
               String called = call.get(part);
               session.part(
