@@ -225,6 +225,15 @@ final class ClosingEquations {
     return all;
   }
 
+  /** The angles that the creases have where the points are; others as given. */
+  ScoreAngles measured(ScoreAngles angles, double[] x) {
+    ScoreAngles measured = angles;
+    for (int i = 0; i < creases.size(); i++) {
+      measured = measured.with(scoreOf.get(i), creases.get(i).angle(x));
+    }
+    return measured;
+  }
+
   /** The creases, in the order of their scores. */
   List<Crease> creases() {
     return creases;

@@ -29,6 +29,10 @@ public final class ClosingSolver {
   private static final double FLAT = 1e-4;
 
   private static final int PROBES = 3;
+
+  /** How far walls lean in at first where the form stands on a ring, in degrees. */
+  private static final List<Double> LEANS = List.of(0.0, 20.0, 40.0, 60.0, -25.0);
+
   private static final int LEVEL_STARTS = 6;
 
   /** So many iterations from a start tell that it was no good one. */
@@ -73,18 +77,21 @@ public final class ClosingSolver {
       return nothing(0, 0);
     }
     StartAngles starts = new StartAngles(net, unknowns, welded, given, settings.seed());
+    RingStart ring = new RingStart(net, unknowns, welded);
     Descent descent = null;
     Descent.Rest best = null;
     Trial kept = null;
     int tried = 0;
     while (tried < settings.mostStarts() && (kept == null || !kept.isGood(tried))) {
-      ScoreAngles guess = starts.guess(tried);
-      var all = equations.folded(guess, given);
+      ScoreAngles guess = guess(tried, starts, ring);
+      double[] points = points(tried, guess, ring);
+      var all =
+          equations.folded(isRing(tried, ring) ? equations.measured(guess, points) : guess, given);
       descent =
           descent == null
               ? new Descent(welded.points(), all, size, settings)
               : descent.with(all, settings);
-      Descent.Rest rest = descent.from(welded.middles(Folding.startPoses(net, guess)));
+      Descent.Rest rest = descent.from(points);
       tried++;
       Trial trial =
           new Trial(
@@ -101,6 +108,23 @@ public final class ClosingSolver {
       return nothing(best.iterations(), tried);
     }
     return solved(best, tried);
+  }
+
+  private static boolean isRing(int start, RingStart ring) {
+    return ring.exists() && start < LEANS.size();
+  }
+
+  private static ScoreAngles guess(int start, StartAngles starts, RingStart ring) {
+    if (isRing(start, ring)) {
+      return starts.guess(ring.scores(), 2 * Math.toRadians(LEANS.get(start)));
+    }
+    return starts.guess(ring.exists() ? start - LEANS.size() : start);
+  }
+
+  private double[] points(int start, ScoreAngles guess, RingStart ring) {
+    return isRing(start, ring)
+        ? ring.points(guess, Math.toRadians(LEANS.get(start)))
+        : welded.middles(Folding.startPoses(net, guess));
   }
 
   /**

@@ -69,6 +69,17 @@ final class StartAngles {
     return dimples.bends(score);
   }
 
+  /** The first guess, but the given scores folded by an angle of their own, in radians. */
+  ScoreAngles guess(List<Integer> scores, double angle) {
+    ScoreAngles angles = guess(0);
+    for (int s : scores) {
+      if (!given.isKnown(s)) {
+        angles = angles.with(s, dimples.angle(net.scores().get(s), s, angle));
+      }
+    }
+    return angles;
+  }
+
   /** The guess of this number, from 0. */
   ScoreAngles guess(int number) {
     SplittableRandom chance = new SplittableRandom(seed + number);

@@ -1,5 +1,6 @@
 package facetwright.net;
 
+import facetwright.geom.CyclicPolygon;
 import java.util.List;
 import java.util.stream.IntStream;
 

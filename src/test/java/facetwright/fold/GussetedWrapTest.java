@@ -13,6 +13,10 @@ import facetwright.net.WrapRow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -40,9 +44,13 @@ class GussetedWrapTest {
   }
 
   private static double formula(int n, double w, double h) {
-    double a = w / (2 * Math.tan(Math.PI / n));
-    double b = w / (2 * Math.tan(2 * Math.PI / n));
-    return 2 * Math.sqrt(h * h - (a - b) * (a - b));
+    double apart = inner(n, w) - inner(n / 2, w);
+    return 2 * Math.sqrt(h * h - apart * apart);
+  }
+
+  /** The inner radius of the regular polygon of n sides w. */
+  private static double inner(int n, double w) {
+    return w / (2 * Math.tan(Math.PI / n));
   }
 
   /** Rim to rim: over the corners of the walls, for gussets that point out may stand higher. */
@@ -84,6 +92,80 @@ class GussetedWrapTest {
     assertThat(form.closure()).isEqualTo(Closure.CLOSES);
     assertThat(form.gap()).isLessThan(1e-9);
     assertThat(height(net, form)).isCloseTo(formula(n, w, h), within(1e-6));
+  }
+
+  /** From walls that hardly lean to walls that lie down: h from 1.02 to 5 times a − b. */
+  static Stream<Arguments> leaning() {
+    List<Arguments> all = new ArrayList<>();
+    for (int n : new int[] {6, 8, 10, 12, 14, 16, 20, 24}) {
+      for (double over : new double[] {1.02, 1.1, 1.2, 1.35, 1.6, 2, 5}) {
+        for (Pinch pinch : Pinch.values()) {
+          // A gusset's fold runs half a side up its wall.
+          if (over * (inner(n, 24) - inner(n / 2, 24)) > 0.55 * 24) {
+            all.add(Arguments.of(n, over, pinch));
+          }
+        }
+      }
+    }
+    return all.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("leaning")
+  void closesHoweverFarItsWallsLean(int n, double over, Pinch pinch) {
+    double w = 24;
+    double h = over * (inner(n, w) - inner(n / 2, w));
+    Net net = wrap(n, w, h, pinch);
+    Solved solved = ClosingSolver.solve(net);
+    assertThat(solved.verdict()).isEqualTo(Closure.CLOSES);
+    assertThat(solved.iterations()).isBetween(1, 15);
+    assertThat(height(net, Folding.fold(net))).isCloseTo(formula(n, w, h), within(1e-6));
+  }
+
+  /**
+   * Columns w and v in turn, walls of two heights, pinched at one end or both. The waist is the
+   * equiangular polygon of sides w and v, whose sides w are (w·cos(2π/n) + v)/(2·sin(2π/n)) from
+   * the axis: n/2 sides w produced meet in a regular polygon of n/2 sides w + 2·v/(2·cos(2π/n)),
+   * which has this inner radius.
+   */
+  @Property(tries = 150, seed = "20261125")
+  void closesWithUnequalColumnsAndWalls(
+      @ForAll @IntRange(min = 3, max = 10) int half,
+      @ForAll @DoubleRange(min = 0.4, max = 1.6) double ratio,
+      @ForAll @DoubleRange(min = 1.03, max = 4) double lower,
+      @ForAll @DoubleRange(min = 1.03, max = 4) double upper,
+      @ForAll boolean both,
+      @ForAll Pinch pinch) {
+    double w = 25;
+    double v = w * ratio;
+    double turn = Math.PI / half;
+    double apart =
+        (w * Math.cos(turn) + v) / (2 * Math.sin(turn)) - w * Math.cos(turn) / (2 * Math.sin(turn));
+    double low = Math.max(apart * lower, 0.6 * v);
+    double high = Math.max(apart * upper, 0.6 * v);
+    List<Double> widths = new ArrayList<>();
+    for (int i = 0; i < half; i++) {
+      widths.addAll(List.of(w, v));
+    }
+    String pinched = both ? "wall" : "roof";
+    List<WrapRow> rows =
+        both
+            ? WrapRow.usual(List.of(w, low, high, w))
+            : List.of(new WrapRow("foot", w), new WrapRow("wall", low), new WrapRow("roof", high));
+    WrapDraft wrap = WrapDraft.of(widths, rows, AT).seam(w / 4, AT);
+    if (both) {
+      wrap.columns("even", AT).rows("rim", AT).remove(AT);
+      wrap.columns("odd", AT).rows("rim", AT).tabs(AT);
+    } else {
+      wrap.rows("foot", AT).tabs(AT);
+    }
+    wrap.columns("even", AT).rows(pinched, AT).gusset(pinch, AT);
+    Net net = wrap.build();
+    FoldedForm form = Folding.fold(net);
+    assertThat(form.closure()).isEqualTo(Closure.CLOSES);
+    double leaning = Math.sqrt(high * high - apart * apart);
+    assertThat(height(net, form))
+        .isCloseTo(leaning + (both ? Math.sqrt(low * low - apart * apart) : low), within(1e-6));
   }
 
   /** The point of a gusset lies inside its wall's rim, or outside. */

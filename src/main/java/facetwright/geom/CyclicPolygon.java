@@ -1,4 +1,4 @@
-package facetwright.net;
+package facetwright.geom;
 
 import java.util.List;
 
@@ -6,7 +6,7 @@ import java.util.List;
  * The polygon with given sides whose corners lie on one circle: how a wrap of unequal columns
  * stands open. Equal sides give the regular polygon, a rectangle's sides the rectangle.
  */
-final class CyclicPolygon {
+public final class CyclicPolygon {
   private static final int HALVINGS = 200;
 
   private CyclicPolygon() {}
@@ -18,7 +18,7 @@ final class CyclicPolygon {
    *
    * @param sides the longest shorter than all others together
    */
-  static double[] turns(List<Double> sides) {
+  public static double[] turns(List<Double> sides) {
     double longest = sides.stream().mapToDouble(w -> w).max().orElseThrow();
     int longAt = sides.indexOf(longest);
     boolean inside = sum(sides, longest / 2, -1) >= 2 * Math.PI;
@@ -45,6 +45,12 @@ final class CyclicPolygon {
       turns[i] = Math.toDegrees((centre[i] + centre[(i + 1) % turns.length]) / 2);
     }
     return turns;
+  }
+
+  /** Whether there is one: no side as long as all others together. */
+  public static boolean exists(List<Double> sides) {
+    double all = sides.stream().mapToDouble(w -> w).sum();
+    return sides.size() >= 3 && sides.stream().allMatch(w -> w > 0 && 2 * w < all);
   }
 
   private static double angle(double side, double radius) {
