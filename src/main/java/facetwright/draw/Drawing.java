@@ -34,4 +34,9 @@ public record Drawing(double width, double height, List<Mark> marks) {
   public Drawing moved(Motion2 motion) {
     return new Drawing(width, height, marks.stream().map(m -> m.moved(motion)).toList());
   }
+
+  /** The page turned over about its upright middle: what lies inside up. */
+  public Drawing turnedOver() {
+    return new Drawing(width, height, marks.stream().map(m -> m.turnedOver(width)).toList());
+  }
 }

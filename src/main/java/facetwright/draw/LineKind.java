@@ -35,6 +35,15 @@ public enum LineKind {
     this.dashes = dashes;
   }
 
+  /** What it is on the other face of the card. */
+  public LineKind turnedOver() {
+    return switch (this) {
+      case MOUNTAIN -> VALLEY;
+      case VALLEY -> MOUNTAIN;
+      default -> this;
+    };
+  }
+
   /** A short name without blanks, for layers and groups of a file. */
   public String id() {
     return id;

@@ -11,6 +11,18 @@ public sealed interface Mark {
   Mark moved(Motion2 motion);
 
   /**
+   * The same mark on a page turned over about its upright middle: mirrored, mountains become
+   * valleys, words stay readable.
+   *
+   * @param width of the page, in mm
+   */
+  Mark turnedOver(double width);
+
+  private static Vec2 mirrored(Vec2 p, double width) {
+    return new Vec2(width - p.x(), p.y());
+  }
+
+  /**
    * A line of straight parts.
    *
    * @param points at least two
@@ -36,6 +48,12 @@ public sealed interface Mark {
     }
 
     @Override
+    public Stroke turnedOver(double width) {
+      List<Vec2> mirrored = points.stream().map(p -> mirrored(p, width)).toList();
+      return new Stroke(mirrored, closed, kind.turnedOver());
+    }
+
+    @Override
     public Stroke moved(Motion2 motion) {
       return new Stroke(points.stream().map(motion::apply).toList(), closed, kind);
     }
@@ -43,6 +61,11 @@ public sealed interface Mark {
 
   /** A true circle. */
   record Circle(Vec2 centre, double radius, LineKind kind) implements Mark {
+    @Override
+    public Circle turnedOver(double width) {
+      return new Circle(mirrored(centre, width), radius, kind.turnedOver());
+    }
+
     @Override
     public Circle moved(Motion2 motion) {
       return new Circle(motion.apply(centre), radius, kind);
@@ -57,6 +80,16 @@ public sealed interface Mark {
   record Fill(List<Polygon2> rings, FillKind kind) implements Mark {
     public Fill {
       rings = List.copyOf(rings);
+    }
+
+    @Override
+    public Fill turnedOver(double width) {
+      return new Fill(
+          rings.stream()
+              .map(r -> r.corners().stream().map(p -> mirrored(p, width)).toList())
+              .map(Polygon2::ofEitherSense)
+              .toList(),
+          kind);
     }
 
     @Override
@@ -78,6 +111,17 @@ public sealed interface Mark {
       implements Mark {
     public double width() {
       return Lettering.width(content, weight, size);
+    }
+
+    @Override
+    public Text turnedOver(double width) {
+      Anchor other =
+          switch (anchor) {
+            case START -> Anchor.END;
+            case MIDDLE -> Anchor.MIDDLE;
+            case END -> Anchor.START;
+          };
+      return new Text(mirrored(at, width), size, -angle, other, weight, ink, content);
     }
 
     @Override

@@ -3,6 +3,9 @@ package facetwright.geom;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.algorithm.RayCrossingCounter;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Location;
 
 /**
  * A closed outline in the plane, corners counter-clockwise. Corners may lie on a straight side (a
@@ -105,6 +108,16 @@ public record Polygon2(List<Vec2> corners) implements Serializable {
     Vec2 in = corner(index).minus(corner(index - 1));
     Vec2 out = corner(index + 1).minus(corner(index));
     return Math.PI - Math.atan2(in.cross(out), in.dot(out));
+  }
+
+  /** Whether a place lies inside, or on the border; by JTS's ray crossing. */
+  public boolean contains(Vec2 place) {
+    Coordinate[] ring = new Coordinate[size() + 1];
+    for (int i = 0; i < ring.length; i++) {
+      ring[i] = Planar.coordinate(corner(i));
+    }
+    return RayCrossingCounter.locatePointInRing(Planar.coordinate(place), ring)
+        != Location.EXTERIOR;
   }
 
   /** Whether the outline neither crosses nor touches itself. */

@@ -1,0 +1,196 @@
+package facetwright.workbench.desk;
+
+import facetwright.net.Site;
+import facetwright.script.Design;
+import facetwright.worker.Reply;
+import facetwright.worker.Request;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.Executor;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+
+/**
+ * What is being worked on. Every change of the script or a dial asks for the design anew; the last
+ * good design stays until the next good one. All methods are for the window's thread.
+ */
+public final class Desk {
+  /** What a script is called that has no file yet. */
+  public static final String UNNAMED = "untitled.js";
+
+  private final Asking asking;
+  private final Executor ui;
+  private final StringProperty text = new SimpleStringProperty("");
+  private final ObjectProperty<Path> file = new SimpleObjectProperty<>();
+  private final ReadOnlyObjectWrapper<Map<String, String>> settings =
+      new ReadOnlyObjectWrapper<>(Map.of());
+  private final ReadOnlyObjectWrapper<Design> design = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyObjectWrapper<Fault> fault = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
+  private final ReadOnlyBooleanWrapper changed = new ReadOnlyBooleanWrapper();
+  private final ObjectProperty<Selection> selection = new SimpleObjectProperty<>(Selection.NOTHING);
+  private final Deque<Map<String, String>> turnsBefore = new ArrayDeque<>();
+  private final Deque<Map<String, String>> turnsAfter = new ArrayDeque<>();
+  private String saved = "";
+  private long asks;
+
+  /**
+   * @param asking who makes designs of scripts
+   * @param ui runs work on the window's thread
+   */
+  public Desk(Asking asking, Executor ui) {
+    this.asking = asking;
+    this.ui = ui;
+    text.addListener((_, _, _) -> ask());
+  }
+
+  /** The script. Setting it asks for its design. */
+  public StringProperty text() {
+    return text;
+  }
+
+  /** Where the script is kept; null while it has no file. */
+  public ObjectProperty<Path> file() {
+    return file;
+  }
+
+  /** Dial values by name, as a person types them; dials not named stand as the script says. */
+  public ReadOnlyObjectProperty<Map<String, String>> settings() {
+    return settings.getReadOnlyProperty();
+  }
+
+  /** The last good design; null before the first. */
+  public ReadOnlyObjectProperty<Design> design() {
+    return design.getReadOnlyProperty();
+  }
+
+  /** What is wrong now; null when nothing is. */
+  public ReadOnlyObjectProperty<Fault> fault() {
+    return fault.getReadOnlyProperty();
+  }
+
+  /** Whether an answer is awaited. */
+  public ReadOnlyBooleanProperty working() {
+    return working.getReadOnlyProperty();
+  }
+
+  /** Whether the script differs from what is saved. */
+  public ReadOnlyBooleanProperty changed() {
+    return changed.getReadOnlyProperty();
+  }
+
+  public ObjectProperty<Selection> selection() {
+    return selection;
+  }
+
+  /** Begins with another script: dials as it says, nothing selected, nothing to undo. */
+  public void lay(Path where, String script) {
+    file.set(where);
+    saved = script;
+    settings.set(Map.of());
+    turnsBefore.clear();
+    turnsAfter.clear();
+    selection.set(Selection.NOTHING);
+    if (script.equals(text.get())) {
+      ask();
+    } else {
+      text.set(script);
+    }
+  }
+
+  /** Says that the script is kept as it stands. */
+  public void kept(Path where) {
+    file.set(where);
+    saved = text.get();
+    changed.set(false);
+  }
+
+  /** Turns a dial. */
+  public void turn(String dial, String value) {
+    Map<String, String> next = new LinkedHashMap<>(settings.get());
+    next.put(dial, value);
+    turnAll(next);
+  }
+
+  /** Lets a dial stand as the script says. */
+  public void release(String dial) {
+    Map<String, String> next = new LinkedHashMap<>(settings.get());
+    next.remove(dial);
+    turnAll(next);
+  }
+
+  /** Sets all dials at once; those not named stand as the script says. */
+  public void turnAll(Map<String, String> values) {
+    if (!values.equals(settings.get())) {
+      turnsBefore.push(settings.get());
+      turnsAfter.clear();
+      put(values);
+    }
+  }
+
+  /** Takes back the last turn of a dial. */
+  public void turnBack() {
+    if (!turnsBefore.isEmpty()) {
+      turnsAfter.push(settings.get());
+      put(turnsBefore.pop());
+    }
+  }
+
+  /** Makes the turn again that was taken back. */
+  public void turnAgain() {
+    if (!turnsAfter.isEmpty()) {
+      turnsBefore.push(settings.get());
+      put(turnsAfter.pop());
+    }
+  }
+
+  private void put(Map<String, String> values) {
+    settings.set(Map.copyOf(values));
+    ask();
+  }
+
+  /** Asks for the design anew. */
+  public void ask() {
+    changed.set(!Objects.equals(saved, text.get()));
+    long number = ++asks;
+    working.set(true);
+    asking
+        .ask(new Request(fileName(), text.get(), settings.get()))
+        .thenAccept(reply -> ui.execute(() -> heard(number, reply)));
+  }
+
+  /** What messages call the script. */
+  public String fileName() {
+    Path where = file.get();
+    return where == null ? UNNAMED : where.getFileName().toString();
+  }
+
+  private void heard(long number, Reply reply) {
+    if (number != asks) {
+      return;
+    }
+    working.set(false);
+    switch (reply) {
+      case Reply.Done(Design made) -> {
+        fault.set(null);
+        if (design.get() == null || made.net().panels().size() != design.get().net().panels().size()) {
+          selection.set(Selection.NOTHING);
+        }
+        design.set(made);
+      }
+      case Reply.Failed(_, String message, Site site, String remedy) ->
+          fault.set(new Fault(message, site, remedy));
+      case Reply.Stopped _ -> {}
+    }
+  }
+}

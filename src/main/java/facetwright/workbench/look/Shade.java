@@ -1,0 +1,50 @@
+package facetwright.workbench.look;
+
+import javafx.scene.paint.Color;
+
+/**
+ * The colours of the room that drawings on it need; style sheets hold the rest.
+ *
+ * @param ground of the table
+ * @param paper of the sheet
+ * @param edge of the sheet
+ * @param shadow under the sheet
+ * @param words on the ground
+ * @param quiet lesser words and ruler marks on the ground
+ * @param selection what is pointed out
+ * @param trouble what is wrong
+ */
+public record Shade(
+    Color ground,
+    Color paper,
+    Color edge,
+    Color shadow,
+    Color words,
+    Color quiet,
+    Color selection,
+    Color trouble) {
+  public static final Shade LIGHT =
+      new Shade(
+          Color.web("#EFEAE0"),
+          Color.web("#FCFAF5"),
+          Color.web("#B9B2A4"),
+          Color.web("#2B2A28", 0.10),
+          Color.web("#2B2A28"),
+          Color.web("#6B6559"),
+          Color.web("#C9622B"),
+          Color.web("#A3291F"));
+  public static final Shade DARK =
+      new Shade(
+          Color.web("#23211E"),
+          Color.web("#F2EEE4"),
+          Color.web("#8F887B"),
+          Color.web("#000000", 0.35),
+          Color.web("#ECE7DC"),
+          Color.web("#A79F90"),
+          Color.web("#C9622B"),
+          Color.web("#F08A7E"));
+
+  public static Shade of(boolean dark) {
+    return dark ? DARK : LIGHT;
+  }
+}

@@ -1,0 +1,2 @@
+/** Colours, type and how drawings are put on the screen. */
+package facetwright.workbench.look;

@@ -1,0 +1,197 @@
+package facetwright.workbench.table;
+
+import facetwright.draw.Drawing;
+import facetwright.geom.Box2;
+import facetwright.geom.Segment2;
+import facetwright.geom.Unit;
+import facetwright.geom.Vec2;
+import facetwright.net.EdgeRef;
+import facetwright.net.Laid;
+import facetwright.net.Net;
+import facetwright.workbench.desk.Selection;
+import facetwright.workbench.look.Pen;
+import facetwright.workbench.look.Shade;
+import java.util.List;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.StrokeLineCap;
+import javafx.scene.text.TextAlignment;
+
+/** Paints the table. */
+final class TablePainter {
+  private static final double HALO = 3;
+  private static final double PIN = 10;
+
+  private final GraphicsContext on;
+  private final Camera camera;
+  private final Shade shade;
+  private final Laid laid;
+  private final boolean inside;
+
+  /**
+   * @param inside whether the inside of the card lies up: every sheet is turned over where it lies
+   */
+  TablePainter(GraphicsContext on, Camera camera, Shade shade, Laid laid, boolean inside) {
+    this.on = on;
+    this.camera = camera;
+    this.shade = shade;
+    this.laid = laid;
+    this.inside = inside;
+  }
+
+  /** A place of the net where it shows. */
+  static Vec2 shown(Laid laid, boolean inside, Vec2 place) {
+    if (!inside) {
+      return place;
+    }
+    double step = laid.stock().width() + Laid.SHEET_GAP;
+    int sheet =
+        (int)
+            Math.clamp(
+                Math.floor((place.x() + Laid.SHEET_GAP / 2) / step), 0, laid.sheets() - 1.0);
+    Box2 box = laid.sheet(sheet);
+    return new Vec2(box.minX() + box.maxX() - place.x(), place.y());
+  }
+
+  private double x(Vec2 place) {
+    return camera.screenX(shown(laid, inside, place));
+  }
+
+  private double y(Vec2 place) {
+    return camera.screenY(place);
+  }
+
+  void sheets(Unit unit) {
+    SheetRuler ruler = new SheetRuler(on, camera, shade, unit);
+    for (int i = 0; i < laid.sheets(); i++) {
+      Box2 sheet = laid.sheet(i);
+      double left = camera.screenX(new Vec2(sheet.minX(), 0));
+      double top = camera.screenY(new Vec2(0, sheet.maxY()));
+      double wide = sheet.width() * camera.scale();
+      double high = sheet.height() * camera.scale();
+      on.setFill(shade.shadow());
+      for (int s = 1; s <= 4; s++) {
+        on.fillRoundRect(left + s - 2, top + 1.5 * s, wide + 4 - s, high + 2 - s / 2.0, 4, 4);
+      }
+      on.setFill(shade.paper());
+      on.fillRect(left, top, wide, high);
+      on.setStroke(shade.edge());
+      on.setLineWidth(0.5);
+      on.setLineDashes();
+      on.strokeRect(left, top, wide, high);
+      ruler.along(sheet);
+    }
+  }
+
+  void nets(List<Drawing> drawings, List<Vec2> corners) {
+    Pen pen = new Pen(on, camera, false);
+    for (int i = 0; i < drawings.size(); i++) {
+      pen.paint(drawings.get(i), corners.get(i));
+    }
+  }
+
+  void halo(Selection selection) {
+    Net net = laid.net();
+    on.setStroke(shade.selection());
+    on.setLineWidth(HALO);
+    on.setLineDashes();
+    on.setLineCap(StrokeLineCap.ROUND);
+    for (int p = 0; p < net.panels().size(); p++) {
+      if (selection.hasPanel(p)) {
+        on.setFill(shade.selection().deriveColor(0, 1, 1, 0.16));
+        trace(net.panels().get(p).outline().corners());
+        on.closePath();
+        on.fill();
+        on.stroke();
+      }
+    }
+    for (int s = 0; s < net.scores().size(); s++) {
+      if (selection.hasScore(s)) {
+        line(net.segment(net.scores().get(s).a()));
+      }
+    }
+  }
+
+  void hover(Spot spot) {
+    Net net = laid.net();
+    Color faint = shade.selection().deriveColor(0, 1, 1, 0.5);
+    on.setStroke(faint);
+    on.setLineWidth(2);
+    on.setLineDashes();
+    switch (spot) {
+      case Spot.Bare _ -> {}
+      case Spot.OnPanel(int p) -> {
+        on.setLineWidth(1.5);
+        trace(net.panels().get(p).outline().corners());
+        on.closePath();
+        on.stroke();
+      }
+      case Spot.OnScore(int s) -> line(net.segment(net.scores().get(s).a()));
+      case Spot.OnCut(EdgeRef side) -> line(net.segment(side));
+    }
+  }
+
+  void pin(Vec2 place, int number, boolean error) {
+    double x = x(place);
+    double y = y(place);
+    on.setFill(error ? Color.web("#A3291F") : Color.web("#7A5C12"));
+    on.fillOval(x - PIN, y - PIN, 2 * PIN, 2 * PIN);
+    on.setStroke(Color.WHITE);
+    on.setLineWidth(1.5);
+    on.setLineDashes();
+    on.strokeOval(x - PIN, y - PIN, 2 * PIN, 2 * PIN);
+    on.setFill(Color.WHITE);
+    on.setFont(Pen.Type.bold(12));
+    on.setTextAlign(TextAlignment.CENTER);
+    on.setTextBaseline(VPos.CENTER);
+    on.fillText(Integer.toString(number), x, y);
+  }
+
+  void measured(Measuring measuring, Unit unit) {
+    if (measuring.from() == null) {
+      return;
+    }
+    double x1 = x(measuring.from());
+    double y1 = y(measuring.from());
+    double x2 = x(measuring.to());
+    double y2 = y(measuring.to());
+    on.setStroke(shade.selection());
+    on.setFill(shade.selection());
+    on.setLineWidth(1.5);
+    on.setLineDashes();
+    on.strokeLine(x1, y1, x2, y2);
+    on.fillOval(x1 - 3.5, y1 - 3.5, 7, 7);
+    on.fillOval(x2 - 3.5, y2 - 3.5, 7, 7);
+    double length = measuring.from().distance(measuring.to());
+    if (length > 0) {
+      label(Told.both(length, unit), (x1 + x2) / 2, (y1 + y2) / 2);
+    }
+  }
+
+  private void label(String words, double x, double y) {
+    on.setFont(Pen.Type.bold(13));
+    javafx.scene.text.Text probe = new javafx.scene.text.Text(words);
+    probe.setFont(on.getFont());
+    double wide = probe.getLayoutBounds().getWidth() + 14;
+    on.setFill(shade.paper());
+    on.fillRoundRect(x - wide / 2, y - 26, wide, 20, 6, 6);
+    on.setStroke(shade.selection());
+    on.setLineWidth(1);
+    on.strokeRoundRect(x - wide / 2, y - 26, wide, 20, 6, 6);
+    on.setFill(Color.web("#2B2A28"));
+    on.setTextAlign(TextAlignment.CENTER);
+    on.setTextBaseline(VPos.CENTER);
+    on.fillText(words, x, y - 16);
+  }
+
+  private void line(Segment2 segment) {
+    on.strokeLine(x(segment.from()), y(segment.from()), x(segment.to()), y(segment.to()));
+  }
+
+  private void trace(List<Vec2> points) {
+    on.beginPath();
+    on.moveTo(x(points.getFirst()), y(points.getFirst()));
+    points.subList(1, points.size()).forEach(p -> on.lineTo(x(p), y(p)));
+  }
+}
