@@ -27,6 +27,6 @@ public final class Start {
     String system = System.getProperty("os.name").toLowerCase(Locale.ROOT);
     boolean always = system.contains("mac") || system.contains("windows");
     String display = System.getenv("DISPLAY");
-    return always || display != null && !display.isBlank();
+    return always || (display != null && !display.isBlank());
   }
 }

@@ -39,6 +39,8 @@ class ArrowsTest {
         .definedBy("facetwright.worker..")
         .layer("cli")
         .definedBy("facetwright.cli..")
+        .layer("workbench")
+        .definedBy("facetwright.workbench..")
         .whereLayer("geom")
         .mayNotAccessAnyLayer()
         .whereLayer("net")
@@ -57,6 +59,9 @@ class ArrowsTest {
         .mayOnlyAccessLayers("geom", "net", "form", "fold", "check")
         .whereLayer("worker")
         .mayOnlyAccessLayers("geom", "net", "form", "fold", "check", "script")
+        .whereLayer("workbench")
+        .mayOnlyAccessLayers(
+            "geom", "net", "form", "fold", "check", "draw", "export", "script", "worker")
         .check(CLASSES);
   }
 
@@ -68,6 +73,17 @@ class ArrowsTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("org.graalvm..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void theWindowsToolkitStaysInItsRoom() {
+    ArchRuleDefinition.noClasses()
+        .that()
+        .resideOutsideOfPackage("facetwright.workbench..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("javafx..", "org.fxmisc..")
         .check(CLASSES);
   }
 

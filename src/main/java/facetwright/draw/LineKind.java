@@ -15,6 +15,7 @@ public enum LineKind {
   LAYER("layer", "edge of a layer", Ink.RUST, 0.2, List.of(8.0, 0.8)),
   GUIDE("guide", "ruler and guide", Ink.BLACK, 0.2, List.of()),
   TICK("tick", "tick: starts or ends a line", Ink.OCHRE, 0.2, List.of()),
+  FOLDED("folded", "edge of the folded form", Ink.BLACK, 0.2, List.of()),
   VALLEY("valley", "valley: the crest points away from you", Ink.PLUM, 0.35, List.of(3.0, 1.6)),
   MOUNTAIN(
       "mountain", "mountain: the crest points at you", Ink.TEAL, 0.35, List.of(5.0, 1.3, 0.5, 1.3)),

@@ -99,6 +99,38 @@ public sealed interface Mark {
   }
 
   /**
+   * One patch of a picture in space, with those of its edges that are edges of the card. Patches
+   * hide each other in the order of their marks.
+   *
+   * @param rings what an odd number of them encloses is filled
+   * @param part which part of the drawn thing it is, such as the number of a panel
+   */
+  record Patch(List<Polygon2> rings, Ink ink, List<Stroke> edges, int part) implements Mark {
+    public Patch {
+      rings = List.copyOf(rings);
+      edges = List.copyOf(edges);
+    }
+
+    @Override
+    public Patch turnedOver(double width) {
+      return new Patch(
+          new Fill(rings, FillKind.CARD).turnedOver(width).rings(),
+          ink,
+          edges.stream().map(e -> e.turnedOver(width)).toList(),
+          part);
+    }
+
+    @Override
+    public Patch moved(Motion2 motion) {
+      return new Patch(
+          rings.stream().map(motion::apply).toList(),
+          ink,
+          edges.stream().map(e -> e.moved(motion)).toList(),
+          part);
+    }
+  }
+
+  /**
    * One line of text.
    *
    * @param at where its base line starts, has its middle or ends, by the anchor

@@ -79,7 +79,7 @@ public final class TemplatePages {
                       switch (m) {
                         case Mark.Stroke s -> s.kind() == kind;
                         case Mark.Circle c -> c.kind() == kind;
-                        case Mark.Fill _, Mark.Text _ -> false;
+                        case Mark.Fill _, Mark.Patch _, Mark.Text _ -> false;
                       });
       if (drawn) {
         used.add(kind);

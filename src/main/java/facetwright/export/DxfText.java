@@ -42,7 +42,7 @@ final class DxfText {
       switch (mark) {
         case Mark.Stroke s -> points.addAll(s.points());
         case Mark.Circle c -> points.add(c.centre());
-        case Mark.Fill _, Mark.Text _ -> {}
+        case Mark.Fill _, Mark.Patch _, Mark.Text _ -> {}
       }
     }
     Box2 box = Box2.around(points);
@@ -139,7 +139,7 @@ final class DxfText {
   /** The nearest of the format's 255 numbered colours, from memory. */
   private static int colour(LineKind kind) {
     return switch (kind) {
-      case CUT, PERFORATION -> 7;
+      case CUT, PERFORATION, FOLDED -> 7;
       case MOUNTAIN -> 134;
       case VALLEY -> 204;
       case TICK, GLUE -> 44;
@@ -194,7 +194,7 @@ final class DxfText {
         point(10, c.centre());
         add(40, number(c.radius()));
       }
-      case Mark.Fill _, Mark.Text _ -> {}
+      case Mark.Fill _, Mark.Patch _, Mark.Text _ -> {}
     }
   }
 

@@ -33,9 +33,10 @@ final class PageLayers {
               switch (m) {
                 case Mark.Stroke s -> s.kind() == kind;
                 case Mark.Circle c -> c.kind() == kind;
-                case Mark.Fill _, Mark.Text _ -> false;
+                case Mark.Fill _, Mark.Patch _, Mark.Text _ -> false;
               });
     }
+    add(layers, "picture", page, m -> m instanceof Mark.Patch);
     add(layers, "words", page, m -> m instanceof Mark.Text);
     return layers;
   }

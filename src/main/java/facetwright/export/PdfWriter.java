@@ -144,16 +144,24 @@ public final class PdfWriter implements Exporter {
           circle(out, c.centre(), c.radius());
           out.stroke();
         }
-        case Mark.Fill f -> {
-          out.setNonStrokingColor(colour(f.kind().ink()));
-          for (Polygon2 ring : f.rings()) {
-            path(out, ring.corners());
-            out.closePath();
+        case Mark.Fill f -> area(out, f.rings(), f.kind().ink());
+        case Mark.Patch p -> {
+          area(out, p.rings(), p.ink());
+          for (Mark.Stroke edge : p.edges()) {
+            draw(out, edge);
           }
-          out.fillEvenOdd();
         }
         case Mark.Text t -> text(out, t);
       }
+    }
+
+    private void area(PDPageContentStream out, List<Polygon2> rings, Ink ink) throws IOException {
+      out.setNonStrokingColor(colour(ink));
+      for (Polygon2 ring : rings) {
+        path(out, ring.corners());
+        out.closePath();
+      }
+      out.fillEvenOdd();
     }
 
     private void text(PDPageContentStream out, Mark.Text t) throws IOException {

@@ -101,6 +101,10 @@ public final class SvgWriter implements Exporter {
         xml.writeAttribute("fill", f.kind().ink().hex());
         xml.writeAttribute("fill-rule", "evenodd");
       }
+      case Mark.Patch _ -> {
+        xml.writeAttribute("fill-rule", "evenodd");
+        xml.writeAttribute("stroke-linejoin", "round");
+      }
       case Mark.Text _ -> xml.writeAttribute("font-family", "Lato, Carlito, sans-serif");
     }
   }
@@ -132,15 +136,29 @@ public final class SvgWriter implements Exporter {
       }
       case Mark.Fill f -> {
         xml.writeEmptyElement("path");
-        xml.writeAttribute(
-            "d",
-            f.rings().stream()
-                .map(Polygon2::corners)
-                .map(c -> path(c, true, height))
-                .collect(Collectors.joining(" ")));
+        xml.writeAttribute("d", area(f.rings(), height));
+      }
+      case Mark.Patch p -> {
+        xml.writeEmptyElement("path");
+        xml.writeAttribute("d", area(p.rings(), height));
+        xml.writeAttribute("fill", p.ink().hex());
+        for (Mark.Stroke edge : p.edges()) {
+          xml.writeEmptyElement("path");
+          xml.writeAttribute("d", path(edge.points(), edge.closed(), height));
+          xml.writeAttribute("fill", "none");
+          xml.writeAttribute("stroke", edge.kind().ink().hex());
+          xml.writeAttribute("stroke-width", number(edge.kind().width()));
+        }
       }
       case Mark.Text t -> text(xml, t, height);
     }
+  }
+
+  private static String area(List<Polygon2> rings, double height) {
+    return rings.stream()
+        .map(Polygon2::corners)
+        .map(c -> path(c, true, height))
+        .collect(Collectors.joining(" "));
   }
 
   private static void text(XMLStreamWriter xml, Mark.Text t, double height)

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -27,13 +29,16 @@ public final class Workbench extends Application {
   public void start(Stage stage) throws IOException {
     workshop = new Workshop(Settings.USUAL);
     Desk desk = new Desk(workshop::ask, Platform::runLater);
-    Room room = new Room(desk);
+    ExecutorService aside =
+        Executors.newSingleThreadExecutor(
+            Thread.ofPlatform().daemon().name("facetwright-aside").factory());
+    Room room = new Room(desk, aside, Platform::runLater);
+    room.dark().set(Boolean.getBoolean("facetwright.dark"));
     Scene scene = new Scene(room, 1280, 800);
     stage.setScene(scene);
     stage.setTitle("Facetwright");
     List<String> words = getParameters().getRaw();
-    Path file =
-        words.size() > 1 ? Path.of(words.get(1)) : home().resolve("library").resolve(DEMO);
+    Path file = words.size() > 1 ? Path.of(words.get(1)) : home().resolve("library").resolve(DEMO);
     desk.lay(file, Files.readString(file));
     stage.show();
   }

@@ -95,7 +95,7 @@ class TemplatePagesTest {
                                           .map(Planar::coordinate)
                                           .toArray(Coordinate[]::new))))
                   .isFalse();
-          case Mark.Fill _, Mark.Circle _ -> {}
+          case Mark.Fill _, Mark.Patch _, Mark.Circle _ -> {}
         }
       }
     }

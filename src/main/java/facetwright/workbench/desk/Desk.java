@@ -38,10 +38,14 @@ public final class Desk {
   private final ReadOnlyObjectWrapper<Fault> fault = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
   private final ReadOnlyBooleanWrapper changed = new ReadOnlyBooleanWrapper();
-  private final ObjectProperty<Selection> selection = new SimpleObjectProperty<>(Selection.NOTHING);
+  private final ObjectProperty<Selection> selection =
+      new SimpleObjectProperty<>(Selection.nothing());
   private final Deque<Map<String, String>> turnsBefore = new ArrayDeque<>();
   private final Deque<Map<String, String>> turnsAfter = new ArrayDeque<>();
+  private final ReadOnlyObjectWrapper<Site> pointed = new ReadOnlyObjectWrapper<>(Site.NONE);
   private String saved = "";
+  private boolean turningOn;
+  private String turned;
   private long asks;
 
   /**
@@ -93,6 +97,17 @@ public final class Desk {
     return selection;
   }
 
+  /** A place of the script that a view asks to be shown; {@link Site#NONE} for none. */
+  public ReadOnlyObjectProperty<Site> pointed() {
+    return pointed.getReadOnlyProperty();
+  }
+
+  /** Asks that a place of the script be shown. */
+  public void pointTo(Site site) {
+    pointed.set(Site.NONE);
+    pointed.set(site);
+  }
+
   /** Begins with another script: dials as it says, nothing selected, nothing to undo. */
   public void lay(Path where, String script) {
     file.set(where);
@@ -100,7 +115,7 @@ public final class Desk {
     settings.set(Map.of());
     turnsBefore.clear();
     turnsAfter.clear();
-    selection.set(Selection.NOTHING);
+    selection.set(Selection.nothing());
     if (script.equals(text.get())) {
       ask();
     } else {
@@ -115,8 +130,21 @@ public final class Desk {
     changed.set(false);
   }
 
+  /** Says whether a dial is being turned on and on, which is taken back in one step. */
+  public void keepTurning(boolean on) {
+    turningOn = on;
+    turned = null;
+  }
+
   /** Turns a dial. */
   public void turn(String dial, String value) {
+    if (turningOn && dial.equals(turned)) {
+      Map<String, String> next = new LinkedHashMap<>(settings.get());
+      next.put(dial, value);
+      put(next);
+      return;
+    }
+    turned = dial;
     Map<String, String> next = new LinkedHashMap<>(settings.get());
     next.put(dial, value);
     turnAll(next);
@@ -164,9 +192,10 @@ public final class Desk {
     changed.set(!Objects.equals(saved, text.get()));
     long number = ++asks;
     working.set(true);
-    asking
-        .ask(new Request(fileName(), text.get(), settings.get()))
-        .thenAccept(reply -> ui.execute(() -> heard(number, reply)));
+    var _ =
+        asking
+            .ask(new Request(fileName(), text.get(), settings.get()))
+            .thenAccept(reply -> ui.execute(() -> heard(number, reply)));
   }
 
   /** What messages call the script. */
@@ -183,8 +212,9 @@ public final class Desk {
     switch (reply) {
       case Reply.Done(Design made) -> {
         fault.set(null);
-        if (design.get() == null || made.net().panels().size() != design.get().net().panels().size()) {
-          selection.set(Selection.NOTHING);
+        if (design.get() == null
+            || made.net().panels().size() != design.get().net().panels().size()) {
+          selection.set(Selection.nothing());
         }
         design.set(made);
       }

@@ -7,8 +7,6 @@ import java.util.stream.IntStream;
 
 /** What the user points out, in the net, the folded form and the script alike. */
 public sealed interface Selection {
-  Selection NOTHING = new Nothing();
-
   /** Nothing is selected. */
   record Nothing() implements Selection {}
 
@@ -26,6 +24,11 @@ public sealed interface Selection {
     }
   }
 
+  /** Nothing is selected. */
+  static Selection nothing() {
+    return new Nothing();
+  }
+
   /** What a line of the script made; nothing where it made no panel or score. */
   static Selection ofLine(Net net, int line) {
     List<Integer> panels =
@@ -38,7 +41,7 @@ public sealed interface Selection {
             .filter(s -> net.scores().get(s).site().line() == line)
             .boxed()
             .toList();
-    return panels.isEmpty() && scores.isEmpty() ? NOTHING : new OfLine(line, panels, scores);
+    return panels.isEmpty() && scores.isEmpty() ? nothing() : new OfLine(line, panels, scores);
   }
 
   /** Whether a panel is selected. */

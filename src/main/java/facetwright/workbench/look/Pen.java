@@ -40,6 +40,11 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
     drawing.marks().forEach(pen::mark);
   }
 
+  /** Paints marks where they are. */
+  public void paintAll(List<? extends Mark> marks) {
+    marks.forEach(this::mark);
+  }
+
   private void mark(Mark mark) {
     switch (mark) {
       case Mark.Stroke(List<Vec2> points, boolean closed, LineKind kind) -> {
@@ -55,6 +60,11 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
       case Mark.Fill fill -> {
         on.setFill(colour(fill.kind().ink()));
         area(fill.rings());
+      }
+      case Mark.Patch patch -> {
+        on.setFill(colour(patch.ink()));
+        area(patch.rings());
+        patch.edges().forEach(this::mark);
       }
       case Mark.Text text -> text(text);
     }

@@ -44,6 +44,11 @@ public record Shade(
           Color.web("#C9622B"),
           Color.web("#F08A7E"));
 
+  /** Whether words on the ground are lighter than it. */
+  public boolean isDark() {
+    return words.getBrightness() > ground.getBrightness();
+  }
+
   public static Shade of(boolean dark) {
     return dark ? DARK : LIGHT;
   }

@@ -20,9 +20,7 @@ public record Camera(double scale, double x, double y) {
     double down = Math.max(height - 2 * margin, 1) / Math.max(box.height(), 1e-6);
     double scale = Math.clamp(Math.min(across, down), LEAST, MOST);
     return new Camera(
-        scale,
-        width / 2 - box.centre().x() * scale,
-        height / 2 + box.centre().y() * scale);
+        scale, width / 2 - box.centre().x() * scale, height / 2 + box.centre().y() * scale);
   }
 
   public double screenX(Vec2 p) {

@@ -48,8 +48,7 @@ final class TablePainter {
     double step = laid.stock().width() + Laid.SHEET_GAP;
     int sheet =
         (int)
-            Math.clamp(
-                Math.floor((place.x() + Laid.SHEET_GAP / 2) / step), 0, laid.sheets() - 1.0);
+            Math.clamp(Math.floor((place.x() + Laid.SHEET_GAP / 2) / step), 0, laid.sheets() - 1.0);
     Box2 box = laid.sheet(sheet);
     return new Vec2(box.minX() + box.maxX() - place.x(), place.y());
   }

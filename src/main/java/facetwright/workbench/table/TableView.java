@@ -195,9 +195,7 @@ public final class TableView extends Region {
     Vec2 plane = camera.plane(x, y);
     Design design = desk.design().get();
     // Turning over twice changes nothing, so the same mirror leads back.
-    return design == null
-        ? plane
-        : TablePainter.shown(design.laid(), look.get().inside(), plane);
+    return design == null ? plane : TablePainter.shown(design.laid(), look.get().inside(), plane);
   }
 
   private void wheel(ScrollEvent e) {
@@ -246,7 +244,7 @@ public final class TableView extends Region {
               case Spot.OnPanel(int p) -> new Selection.OfPanel(p);
               case Spot.OnScore(int s) -> new Selection.OfScore(s);
               case Spot.OnCut(var side) -> new Selection.OfPanel(side.panel());
-              case Spot.Bare _ -> Selection.NOTHING;
+              case Spot.Bare _ -> Selection.nothing();
             });
   }
 
@@ -296,7 +294,7 @@ public final class TableView extends Region {
       case HOME, DIGIT0 -> fit();
       case ESCAPE -> {
         measures.set(false);
-        desk.selection().set(Selection.NOTHING);
+        desk.selection().set(Selection.nothing());
       }
       default -> {
         return;

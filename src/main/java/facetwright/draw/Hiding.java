@@ -1,0 +1,209 @@
+package facetwright.draw;
+
+import facetwright.geom.Motion3;
+import facetwright.geom.Planar;
+import facetwright.geom.Vec2;
+import facetwright.geom.Vec3;
+import facetwright.net.Join;
+import facetwright.net.Net;
+import facetwright.net.PanelRole;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * Which panels of a folded form hide which, from wherever it is looked at: the space is divided
+ * again and again by the plane of a panel, and panels that such a plane goes through are divided
+ * with it (H. Fuchs, Z. Kedem and B. Naylor, On visible surface generation by a priori tree
+ * structures, SIGGRAPH 1980; from memory).
+ */
+public final class Hiding {
+  /** Panels nearer than this to a plane lie in it, in mm. */
+  private static final double FLAT = 0.02;
+
+  private static final int CANDIDATES = 6;
+
+  private final Net net;
+  private final List<Motion3> poses;
+  private final Set<Integer> under = new HashSet<>();
+  private final double reach;
+  private final Node root;
+  private int shards;
+
+  /** A panel, or a part of one where it had to be divided. */
+  record Shard(int number, int panel, Polygon region) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Shard s && s.number == number;
+    }
+
+    @Override
+    public int hashCode() {
+      return number;
+    }
+  }
+
+  private record Plane(Vec3 normal, double offset) {
+    double at(Vec3 p) {
+      return normal.dot(p) - offset;
+    }
+  }
+
+  private record Node(Plane plane, List<Shard> here, Node behind, Node before) {}
+
+  private Hiding(Net net, List<Motion3> poses) {
+    this.net = net;
+    this.poses = List.copyOf(poses);
+    this.reach = 4 * (net.box().width() + net.box().height());
+    List<Shard> all = new ArrayList<>();
+    for (int p = 0; p < net.panels().size(); p++) {
+      all.add(new Shard(shards++, p, net.panels().get(p).region()));
+      if (net.panels().get(p).role() == PanelRole.TAB) {
+        under.add(p);
+      }
+    }
+    for (Join join : net.joins()) {
+      if (join instanceof Join.Lap lap) {
+        under.add(lap.under());
+      }
+    }
+    this.root = node(all);
+  }
+
+  /**
+   * The panels where the poses put them.
+   *
+   * @param poses for each panel, from its place in the net
+   */
+  public static Hiding of(Net net, List<Motion3> poses) {
+    return new Hiding(net, poses);
+  }
+
+  private Plane plane(int panel) {
+    Motion3 pose = poses.get(panel);
+    Vec3 point = pose.apply(net.panels().get(panel).outline().corner(0));
+    return new Plane(pose.ez(), pose.ez().dot(point));
+  }
+
+  private Node node(List<Shard> shards) {
+    if (shards.isEmpty()) {
+      return null;
+    }
+    Plane plane = plane(best(shards).panel());
+    List<Shard> here = new ArrayList<>();
+    List<Shard> behind = new ArrayList<>();
+    List<Shard> before = new ArrayList<>();
+    for (Shard shard : shards) {
+      double low = 0;
+      double high = 0;
+      for (Coordinate c : shard.region.getExteriorRing().getCoordinates()) {
+        double off = plane.at(poses.get(shard.panel).apply(new Vec2(c.x, c.y)));
+        low = Math.min(low, off);
+        high = Math.max(high, off);
+      }
+      if (high <= FLAT && low >= -FLAT) {
+        here.add(shard);
+      } else if (high <= FLAT) {
+        behind.add(shard);
+      } else if (low >= -FLAT) {
+        before.add(shard);
+      } else {
+        divide(shard, plane, behind, before);
+      }
+    }
+    if (here.isEmpty()) {
+      // Its own plane always holds it; where rounding says otherwise it still must end.
+      here.add(shards.getFirst());
+      behind.remove(shards.getFirst());
+      before.remove(shards.getFirst());
+    }
+    here.sort(Comparator.comparingInt(s -> under.contains(s.panel) ? 0 : 1));
+    return new Node(plane, here, node(behind), node(before));
+  }
+
+  /** Of a few shards the one whose plane goes through the fewest others. */
+  private Shard best(List<Shard> shards) {
+    Shard best = shards.getFirst();
+    int least = Integer.MAX_VALUE;
+    int step = Math.max(1, shards.size() / CANDIDATES);
+    for (int i = 0; i < shards.size() && least > 0; i += step) {
+      Plane plane = plane(shards.get(i).panel);
+      int cut = 0;
+      for (Shard s : shards) {
+        boolean over = false;
+        boolean below = false;
+        for (Coordinate c : s.region.getExteriorRing().getCoordinates()) {
+          double off = plane.at(poses.get(s.panel).apply(new Vec2(c.x, c.y)));
+          over |= off > FLAT;
+          below |= off < -FLAT;
+        }
+        cut += over && below ? 1 : 0;
+      }
+      if (cut < least) {
+        least = cut;
+        best = shards.get(i);
+      }
+    }
+    return best;
+  }
+
+  private void divide(Shard shard, Plane plane, List<Shard> behind, List<Shard> before) {
+    Motion3 pose = poses.get(shard.panel);
+    // In the plane of the net the distance from the dividing plane is linear.
+    double a = plane.normal.dot(pose.ex());
+    double b = plane.normal.dot(pose.ey());
+    double c = plane.at(pose.origin());
+    double steep = Math.hypot(a, b);
+    Vec2 normal = new Vec2(a / steep, b / steep);
+    Coordinate middle = shard.region.getCentroid().getCoordinate();
+    Vec2 from = new Vec2(middle.x, middle.y);
+    Vec2 foot = from.minus(normal.times((a * from.x() + b * from.y() + c) / steep));
+    add(shard, half(foot, normal), before);
+    add(shard, half(foot, normal.times(-1)), behind);
+  }
+
+  private Polygon half(Vec2 foot, Vec2 normal) {
+    Vec2 along = normal.left().times(reach);
+    Vec2 deep = normal.times(reach);
+    Coordinate[] ring = {
+      Planar.coordinate(foot.plus(along)),
+      Planar.coordinate(foot.minus(along)),
+      Planar.coordinate(foot.minus(along).plus(deep)),
+      Planar.coordinate(foot.plus(along).plus(deep)),
+      Planar.coordinate(foot.plus(along))
+    };
+    return Planar.factory().createPolygon(ring);
+  }
+
+  private void add(Shard shard, Polygon half, List<Shard> to) {
+    Geometry part = shard.region.intersection(half);
+    for (int i = 0; i < part.getNumGeometries(); i++) {
+      if (part.getGeometryN(i) instanceof Polygon p && p.getArea() > 1e-9) {
+        to.add(new Shard(shards++, shard.panel, p));
+      }
+    }
+  }
+
+  /** From the farthest to the nearest, seen against a direction toward the viewer. */
+  List<Shard> seenFrom(Vec3 toward) {
+    List<Shard> order = new ArrayList<>();
+    walk(root, toward, order);
+    return order;
+  }
+
+  private void walk(Node node, Vec3 toward, List<Shard> order) {
+    if (node == null) {
+      return;
+    }
+    boolean inFront = node.plane.normal.dot(toward) > 0;
+    walk(inFront ? node.behind : node.before, toward, order);
+    boolean outsideSeen = poses.get(node.here.getFirst().panel).ez().dot(toward) > 0;
+    order.addAll(outsideSeen ? node.here : node.here.reversed());
+    walk(inFront ? node.before : node.behind, toward, order);
+  }
+}

@@ -1,0 +1,60 @@
+package facetwright.workbench;
+
+import facetwright.script.Design;
+import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Fault;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** What the design comes to, in a sentence; or what is wrong with the script, and what to do. */
+final class VerdictBar extends HBox {
+  private final Desk desk;
+  private final Label title = new Label();
+  private final Label sentence = new Label();
+  private final Label remedy = new Label();
+
+  VerdictBar(Desk desk) {
+    this.desk = desk;
+    getStyleClass().add("verdict");
+    setAlignment(Pos.CENTER_LEFT);
+    title.getStyleClass().add("title");
+    sentence.setWrapText(true);
+    sentence.getStyleClass().add("sentence");
+    remedy.setWrapText(true);
+    remedy.getStyleClass().add("quiet");
+    VBox words = new VBox(sentence, remedy);
+    words.setAlignment(Pos.CENTER_LEFT);
+    HBox.setHgrow(words, Priority.ALWAYS);
+    title.setMinWidth(USE_PREF_SIZE);
+    getChildren().addAll(title, words);
+    desk.design().addListener((_, _, _) -> show());
+    desk.fault().addListener((_, _, _) -> show());
+    desk.working().addListener((_, _, _) -> show());
+    show();
+  }
+
+  private void show() {
+    Design design = desk.design().get();
+    Fault fault = desk.fault().get();
+    title.setText(design == null ? "Facetwright" : design.title());
+    getStyleClass().removeAll("sound", "trouble");
+    if (fault != null) {
+      getStyleClass().add("trouble");
+      String where = fault.site().isKnown() ? "Line " + fault.site().line() + ": " : "";
+      sentence.setText("✕ " + where + fault.message() + ".");
+      String stays = design == null ? "" : " The last good net stays on the table.";
+      remedy.setText(fault.remedy().isEmpty() ? stays.strip() : fault.remedy() + "." + stays);
+    } else if (design == null) {
+      sentence.setText(desk.working().get() ? "Working on the design …" : "");
+      remedy.setText("");
+    } else {
+      getStyleClass().add(design.isSound() ? "sound" : "trouble");
+      sentence.setText((design.isSound() ? "" : "✕ ") + Sentence.of(design));
+      remedy.setText("");
+    }
+    remedy.setManaged(!remedy.getText().isEmpty());
+  }
+}

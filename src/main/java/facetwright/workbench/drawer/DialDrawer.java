@@ -1,0 +1,53 @@
+package facetwright.workbench.drawer;
+
+import facetwright.script.Design;
+import facetwright.script.Dial;
+import facetwright.workbench.desk.Desk;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+
+/** All dials of the design. */
+public final class DialDrawer extends FlowPane {
+  private final Desk desk;
+  private final List<DialRow> rows = new ArrayList<>();
+
+  public DialDrawer(Desk desk) {
+    this.desk = desk;
+    getStyleClass().add("drawer");
+    desk.design().addListener((_, _, design) -> show(design));
+    desk.settings()
+        .addListener(
+            (_, _, _) -> {
+              if (desk.design().get() != null) {
+                show(desk.design().get());
+              }
+            });
+  }
+
+  private void show(Design design) {
+    List<Dial> dials = design.dials();
+    boolean same = dials.size() == rows.size();
+    for (int i = 0; same && i < rows.size(); i++) {
+      same = rows.get(i).isOf(dials.get(i), design.unit());
+    }
+    if (same) {
+      for (int i = 0; i < rows.size(); i++) {
+        rows.get(i).show(dials.get(i), design.unit());
+      }
+      return;
+    }
+    rows.clear();
+    dials.forEach(d -> rows.add(new DialRow(desk, d, design.unit())));
+    getChildren().setAll(rows);
+    if (rows.isEmpty()) {
+      Label none =
+          new Label(
+              "This design has no dials. A line such as  const side = dial(\"side\", 28)  makes"
+                  + " one.");
+      none.getStyleClass().add("quiet");
+      getChildren().setAll(none);
+    }
+  }
+}

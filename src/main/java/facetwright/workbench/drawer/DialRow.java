@@ -1,0 +1,120 @@
+package facetwright.workbench.drawer;
+
+import facetwright.geom.Unit;
+import facetwright.script.Dial;
+import facetwright.workbench.desk.Desk;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** One dial: its name, a slider over its range, its value to type, and a way back. */
+final class DialRow extends VBox {
+  private final Desk desk;
+  private final Slider slider = new Slider();
+  private final TextField field = new TextField();
+  private final Button back = new Button("Reset");
+  private final Label least = new Label();
+  private final Label most = new Label();
+  private Dial dial;
+  private Unit unit;
+  private boolean showing;
+
+  DialRow(Desk desk, Dial dial, Unit unit) {
+    this.desk = desk;
+    getStyleClass().add("dial");
+    Label name = new Label(dial.name());
+    name.setLabelFor(field);
+    name.getStyleClass().add("dial-name");
+    field.setPrefColumnCount(6);
+    field.setAccessibleText("Value of " + dial.name());
+    slider.setAccessibleText(dial.name());
+    Label counts = new Label(dial.kind() == Dial.Kind.LENGTH ? unit.symbol() : "");
+    counts.getStyleClass().add("quiet");
+    back.getStyleClass().add("plain");
+    back.setTooltip(new Tooltip("Back to the value in the script"));
+    back.setOnAction(_ -> desk.release(this.dial.name()));
+    HBox.setHgrow(name, Priority.ALWAYS);
+    name.setMaxWidth(Double.MAX_VALUE);
+    HBox top = new HBox(6, name, field, counts, back);
+    top.setAlignment(Pos.CENTER_LEFT);
+    least.getStyleClass().add("quiet");
+    most.getStyleClass().add("quiet");
+    HBox.setHgrow(slider, Priority.ALWAYS);
+    HBox below = new HBox(6, least, slider, most);
+    below.setAlignment(Pos.CENTER_LEFT);
+    getChildren().addAll(top, below);
+    slider.valueProperty().addListener((_, _, v) -> slid(v.doubleValue()));
+    slider.valueChangingProperty().addListener((_, _, changing) -> desk.keepTurning(changing));
+    field.setOnAction(_ -> typed());
+    field
+        .focusedProperty()
+        .addListener(
+            (_, _, focused) -> {
+              if (!focused) {
+                typed();
+              }
+            });
+    field.setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE) {
+            show(this.dial, this.unit);
+            e.consume();
+          } else if (e.getCode() == KeyCode.UP || e.getCode() == KeyCode.DOWN) {
+            double step = DialText.step(this.dial, this.unit);
+            slid(this.dial.value() + (e.getCode() == KeyCode.UP ? step : -step));
+            e.consume();
+          }
+        });
+    show(dial, unit);
+  }
+
+  /** Whether a dial differs from this one in no more than its value. */
+  boolean isOf(Dial other, Unit otherUnit) {
+    return otherUnit == unit && dial.turned(other.value()).equals(other);
+  }
+
+  void show(Dial now, Unit in) {
+    dial = now;
+    unit = in;
+    showing = true;
+    slider.setMin(now.from());
+    slider.setMax(now.to());
+    slider.setBlockIncrement(DialText.step(now, in));
+    if (!slider.isValueChanging()) {
+      slider.setValue(now.value());
+    }
+    least.setText(DialText.of(now, now.from(), in));
+    most.setText(DialText.of(now, now.to(), in));
+    if (!field.isFocused() || slider.isValueChanging()) {
+      field.setText(DialText.of(now, now.value(), in));
+    }
+    back.setVisible(desk.settings().get().containsKey(now.name()));
+    showing = false;
+  }
+
+  private void slid(double value) {
+    if (showing) {
+      return;
+    }
+    double near = DialText.snapped(dial, value, unit);
+    if (Math.abs(near - dial.value()) > 1e-9) {
+      String text = DialText.of(dial, near, unit);
+      field.setText(text);
+      desk.turn(dial.name(), text);
+    }
+  }
+
+  private void typed() {
+    String text = field.getText().strip();
+    if (!text.isEmpty() && !text.equals(DialText.of(dial, dial.value(), unit))) {
+      desk.turn(dial.name(), text);
+    }
+  }
+}

@@ -1,0 +1,74 @@
+package facetwright.workbench.findings;
+
+import facetwright.check.Finding;
+import facetwright.check.Place;
+import facetwright.script.Design;
+import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Selection;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The findings as notes under each other; a click selects where one stands. */
+public final class FindingsList extends VBox {
+  private final Desk desk;
+
+  public FindingsList(Desk desk) {
+    this.desk = desk;
+    getStyleClass().add("findings");
+    desk.design().addListener((_, _, design) -> show(design));
+  }
+
+  private void show(Design design) {
+    getChildren().clear();
+    for (int i = 0; i < design.findings().size(); i++) {
+      getChildren().add(note(i + 1, design.findings().get(i)));
+    }
+    setVisible(!design.findings().isEmpty());
+    setManaged(isVisible());
+  }
+
+  private HBox note(int number, Finding finding) {
+    Label pin = new Label(Integer.toString(number));
+    pin.getStyleClass().addAll("pin", finding.severity().name().toLowerCase(java.util.Locale.ROOT));
+    Label message = new Label(finding.message());
+    message.setWrapText(true);
+    Label fix = new Label(finding.fix());
+    fix.setWrapText(true);
+    fix.getStyleClass().add("quiet");
+    VBox words = new VBox(2, message, fix);
+    words.setFillWidth(true);
+    HBox.setHgrow(words, Priority.ALWAYS);
+    HBox note = new HBox(8, pin, words);
+    note.setAlignment(Pos.TOP_LEFT);
+    note.getStyleClass().add("note");
+    note.setFocusTraversable(true);
+    note.setAccessibleRole(AccessibleRole.BUTTON);
+    note.setAccessibleText("Finding " + number + ": " + finding.message() + " " + finding.fix());
+    note.setOnMouseClicked(_ -> point(finding));
+    note.setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.ENTER || e.getCode() == KeyCode.SPACE) {
+            point(finding);
+            e.consume();
+          }
+        });
+    return note;
+  }
+
+  private void point(Finding finding) {
+    desk.selection()
+        .set(
+            switch (finding.place()) {
+              case Place.AtPanel(int p) -> new Selection.OfPanel(p);
+              case Place.AtScore(int s) -> new Selection.OfScore(s);
+              case Place.AtJoin _, Place.WholeNet _ ->
+                  Selection.ofLine(desk.design().get().net(), finding.site().line());
+            });
+    desk.pointTo(finding.site());
+  }
+}

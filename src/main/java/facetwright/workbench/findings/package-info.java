@@ -1,0 +1,2 @@
+/** What the checks found, as numbered notes. */
+package facetwright.workbench.findings;
