@@ -1,0 +1,139 @@
+package facetwright.workbench.papers;
+
+import facetwright.draw.Drawing;
+import facetwright.geom.Box2;
+import facetwright.geom.Vec2;
+import facetwright.workbench.look.Pen;
+import facetwright.workbench.look.Shade;
+import facetwright.workbench.table.Camera;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.css.PseudoClass;
+import javafx.geometry.VPos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+import javafx.scene.text.TextAlignment;
+
+/** One page as it will be printed. The wheel zooms, dragging moves, a double click shows it whole. */
+public final class PageView extends Region {
+  private static final double MARGIN = 24;
+  private static final double WHEEL = 1.0018;
+
+  private final Canvas canvas = new Canvas();
+  private final ObjectProperty<Shade> shade = new SimpleObjectProperty<>(Shade.LIGHT);
+  private Drawing page;
+  private String otherwise = "";
+  private Camera camera = new Camera(1, 0, 0);
+  private boolean fitted = true;
+  private double lastX;
+  private double lastY;
+
+  PageView() {
+    getChildren().add(canvas);
+    setMinSize(100, 100);
+    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    setAccessibleText("The page");
+    shade.addListener((_, _, _) -> paint());
+    setOnScroll(this::wheel);
+    setOnMousePressed(
+        e -> {
+          lastX = e.getX();
+          lastY = e.getY();
+          if (e.getClickCount() == 2) {
+            fitted = true;
+            layoutChildren();
+          }
+        });
+    setOnMouseDragged(this::drag);
+  }
+
+  /** Dark or light as a node above it. */
+  void shadeFrom(Node above) {
+    above
+        .getPseudoClassStates()
+        .addListener(
+            (javafx.collections.SetChangeListener<PseudoClass>)
+                change ->
+                    shade.set(
+                        Shade.of(
+                            change.getSet().contains(PseudoClass.getPseudoClass("dark")))));
+  }
+
+  public ObjectProperty<Shade> shade() {
+    return shade;
+  }
+
+  /** Shows a page, or words where there is none. */
+  void show(Drawing drawing, String words) {
+    boolean sameSize =
+        page != null
+            && drawing != null
+            && page.width() == drawing.width()
+            && page.height() == drawing.height();
+    page = drawing;
+    otherwise = words;
+    fitted |= !sameSize;
+    layoutChildren();
+  }
+
+  @Override
+  protected void layoutChildren() {
+    canvas.setWidth(getWidth());
+    canvas.setHeight(getHeight());
+    if (fitted && page != null) {
+      camera =
+          Camera.showing(
+              new Box2(0, 0, page.width(), page.height()), getWidth(), getHeight(), MARGIN);
+    }
+    paint();
+  }
+
+  private void paint() {
+    GraphicsContext on = canvas.getGraphicsContext2D();
+    on.setFill(shade.get().ground());
+    on.fillRect(0, 0, getWidth(), getHeight());
+    if (page == null) {
+      on.setFill(shade.get().quiet());
+      on.setFont(Pen.Type.regular(15));
+      on.setTextAlign(TextAlignment.CENTER);
+      on.setTextBaseline(VPos.CENTER);
+      on.fillText(otherwise, getWidth() / 2, getHeight() / 2);
+      return;
+    }
+    double left = camera.screenX(Vec2.ZERO);
+    double top = camera.screenY(new Vec2(0, page.height()));
+    double wide = page.width() * camera.scale();
+    double high = page.height() * camera.scale();
+    on.setFill(shade.get().shadow());
+    on.fillRect(left + 3, top + 4, wide, high);
+    on.setFill(Color.WHITE);
+    on.fillRect(left, top, wide, high);
+    on.save();
+    on.beginPath();
+    on.rect(left, top, wide, high);
+    on.clip();
+    new Pen(on, camera, true).paint(page, Vec2.ZERO);
+    on.restore();
+  }
+
+  private void wheel(ScrollEvent e) {
+    camera = camera.zoomed(Math.pow(WHEEL, e.getDeltaY()), e.getX(), e.getY());
+    fitted = false;
+    paint();
+    e.consume();
+  }
+
+  private void drag(MouseEvent e) {
+    camera = camera.moved(e.getX() - lastX, e.getY() - lastY);
+    lastX = e.getX();
+    lastY = e.getY();
+    fitted = false;
+    paint();
+  }
+}

@@ -1,0 +1,75 @@
+package facetwright.workbench.papers;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.TemplatePages;
+import facetwright.export.Exporter;
+import facetwright.export.Exporters;
+import facetwright.export.Job;
+import facetwright.script.Design;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SequencedMap;
+
+/**
+ * One of the papers of a design.
+ *
+ * @param name what a maker calls it
+ * @param what a sentence on what it is good for
+ * @param pages to look at; empty where it is only a file
+ * @param exporter which writes it
+ */
+public record Paper(String name, String what, List<Drawing> pages, Exporter exporter) {
+  public Paper {
+    pages = List.copyOf(pages);
+  }
+
+  /** What exporters need to know of a design. */
+  static Job job(Design design) {
+    return new Job(
+        design.title(),
+        design.header().author(),
+        design.unit(),
+        design.laid(),
+        design.folded());
+  }
+
+  SequencedMap<String, byte[]> files(Design design) {
+    return exporter.files(job(design));
+  }
+
+  /** All papers of a design, those with pages first. */
+  static List<Paper> of(Design design) {
+    List<Paper> papers = new ArrayList<>();
+    for (Exporter exporter : Exporters.all().sequencedValues()) {
+      List<Drawing> pages =
+          exporter.format().equals("pdf")
+              ? TemplatePages.of(design.title(), design.unit(), design.laid())
+              : List.of();
+      papers.add(new Paper(name(exporter), what(exporter), pages, exporter));
+    }
+    return List.copyOf(papers);
+  }
+
+  private static String name(Exporter exporter) {
+    return switch (exporter.format()) {
+      case "pdf" -> "Template";
+      case "svg" -> "Template as SVG";
+      case "dxf" -> "Cutting file (DXF)";
+      case "fold" -> "Net and folded form (FOLD)";
+      case "obj" -> "Folded model (OBJ)";
+      case "stl" -> "Folded model (STL)";
+      default -> exporter.fileName();
+    };
+  }
+
+  private static String what(Exporter exporter) {
+    return switch (exporter.format()) {
+      case "pdf" -> "The net at true size, one page a sheet, with a check ruler.";
+      case "svg" -> "The same pages for a drawing program or a cutting machine.";
+      case "dxf" -> "Cuts and scores on layers of their own, for a cutting machine.";
+      case "fold" -> "The flat net and the folded form, for programs that read the open FOLD format.";
+      case "obj", "stl" -> "The folded form in space, for a 3D program.";
+      default -> "";
+    };
+  }
+}

@@ -1,0 +1,200 @@
+package facetwright.workbench.papers;
+
+import facetwright.draw.Drawing;
+import facetwright.export.ExportException;
+import facetwright.export.WholeFiles;
+import facetwright.script.Design;
+import facetwright.workbench.desk.Desk;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.SequencedMap;
+import java.util.concurrent.Executor;
+import javafx.beans.binding.Bindings;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The papers: a list of them, one page at a time, and buttons to save and to print. */
+public final class PapersView extends BorderPane {
+  private final Desk desk;
+  private final Saving saving;
+  private final Executor aside;
+  private final Executor ui;
+  private final ListView<Paper> list = new ListView<>();
+  private final PageView page = new PageView();
+  private final Label which = new Label();
+  private final Label told = new Label();
+  private final Button back = new Button("Previous");
+  private final Button on = new Button("Next");
+  private final Button print = new Button("Print …");
+  private int at;
+  private Design made;
+
+  /**
+   * @param aside runs work beside the window
+   * @param ui runs work on the window's thread
+   */
+  public PapersView(Desk desk, Saving saving, Executor aside, Executor ui) {
+    this.desk = desk;
+    this.saving = saving;
+    this.aside = aside;
+    this.ui = ui;
+    getStyleClass().add("papers");
+    list.setCellFactory(_ -> new PaperCell());
+    list.setAccessibleText("Papers");
+    list.setPrefWidth(300);
+    list.getSelectionModel().selectedItemProperty().addListener((_, _, _) -> turn(0));
+    desk.design().addListener((_, _, design) -> refresh(design));
+    visibleProperty().addListener((_, _, _) -> refresh(desk.design().get()));
+    back.setOnAction(_ -> turn(at - 1));
+    on.setOnAction(_ -> turn(at + 1));
+    back.setTooltip(new Tooltip("Previous page (Page up)"));
+    on.setTooltip(new Tooltip("Next page (Page down)"));
+    Button save = new Button("Save this …");
+    save.setOnAction(_ -> save(false));
+    Button all = new Button("Save all …");
+    all.setOnAction(_ -> save(true));
+    all.setTooltip(new Tooltip("Save every paper into a folder"));
+    print.setOnAction(_ -> print());
+    print.setTooltip(
+        new Tooltip(
+            saving.canPrint()
+                ? "Print these pages at true size"
+                : "This system has no printer; save the PDF instead"));
+    Region space = new Region();
+    HBox.setHgrow(space, Priority.ALWAYS);
+    HBox strip = new HBox(10, back, which, on, space, print, save, all);
+    strip.setAlignment(Pos.CENTER_LEFT);
+    strip.getStyleClass().add("strip");
+    told.getStyleClass().add("told");
+    told.setMaxWidth(Double.MAX_VALUE);
+    setLeft(list);
+    VBox middle = new VBox(strip, page, told);
+    VBox.setVgrow(page, Priority.ALWAYS);
+    setCenter(middle);
+    addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        e -> {
+          if (e.getCode() == KeyCode.PAGE_DOWN || e.getCode() == KeyCode.PAGE_UP) {
+            turn(at + (e.getCode() == KeyCode.PAGE_DOWN ? 1 : -1));
+            e.consume();
+          }
+        });
+    page.shadeFrom(this);
+    print.disableProperty()
+        .bind(
+            Bindings.createBooleanBinding(
+                () -> pages().isEmpty() || !saving.canPrint(),
+                list.getSelectionModel().selectedItemProperty()));
+  }
+
+  /** What the pages are painted on. */
+  public PageView page() {
+    return page;
+  }
+
+  /** The words under the page: what was saved, or what went wrong. */
+  public String told() {
+    return told.getText();
+  }
+
+  private void refresh(Design design) {
+    if (design == null || !isVisible() || design.equals(made)) {
+      return;
+    }
+    aside.execute(
+        () -> {
+          List<Paper> papers = Paper.of(design);
+          ui.execute(() -> show(design, papers));
+        });
+  }
+
+  private void show(Design design, List<Paper> papers) {
+    made = design;
+    int chosen = Math.max(0, list.getSelectionModel().getSelectedIndex());
+    int before = at;
+    list.getItems().setAll(papers);
+    list.getSelectionModel().select(Math.min(chosen, papers.size() - 1));
+    turn(before);
+  }
+
+  private List<Drawing> pages() {
+    Paper paper = list.getSelectionModel().getSelectedItem();
+    return paper == null ? List.of() : paper.pages();
+  }
+
+  private void turn(int to) {
+    List<Drawing> pages = pages();
+    at = Math.clamp(to, 0, Math.max(0, pages.size() - 1));
+    Paper paper = list.getSelectionModel().getSelectedItem();
+    page.show(pages.isEmpty() ? null : pages.get(at), paper == null ? "" : paper.what());
+    which.setText(
+        pages.isEmpty() ? "A file without pages" : "Page " + (at + 1) + " of " + pages.size());
+    back.setDisable(at == 0);
+    on.setDisable(at + 1 >= pages.size());
+  }
+
+  private void print() {
+    boolean done = saving.print(made.title(), pages());
+    told.setText(done ? "Sent to the printer." : "Nothing was printed.");
+  }
+
+  private void save(boolean all) {
+    Paper chosen = list.getSelectionModel().getSelectedItem();
+    Design design = made;
+    if (design == null || chosen == null) {
+      return;
+    }
+    saving
+        .folder(all ? "Save all papers into a folder" : "Save " + chosen.name() + " into a folder")
+        .ifPresent(folder -> save(design, all ? List.copyOf(list.getItems()) : List.of(chosen), folder));
+  }
+
+  private void save(Design design, List<Paper> papers, Path folder) {
+    told.setText("Making " + (papers.size() == 1 ? papers.getFirst().name() : "the papers") + " …");
+    aside.execute(
+        () -> {
+          String outcome;
+          try {
+            SequencedMap<String, byte[]> files = new LinkedHashMap<>();
+            papers.forEach(p -> files.putAll(p.files(design)));
+            WholeFiles.write(folder, files);
+            outcome = "Saved to " + folder + ": " + String.join(", ", files.sequencedKeySet());
+          } catch (ExportException e) {
+            outcome = "✕ " + e.getMessage();
+          }
+          String words = outcome;
+          ui.execute(() -> told.setText(words));
+        });
+  }
+
+  private static final class PaperCell extends ListCell<Paper> {
+    @Override
+    protected void updateItem(Paper paper, boolean empty) {
+      super.updateItem(paper, empty);
+      if (empty || paper == null) {
+        setGraphic(null);
+        return;
+      }
+      Label name = new Label(paper.name());
+      name.getStyleClass().add("dial-name");
+      Label what = new Label(paper.what());
+      what.setWrapText(true);
+      what.getStyleClass().add("quiet");
+      VBox both = new VBox(1, name, what);
+      both.setPrefWidth(260);
+      setGraphic(both);
+    }
+  }
+}

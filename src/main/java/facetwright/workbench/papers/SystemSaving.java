@@ -1,0 +1,78 @@
+package facetwright.workbench.papers;
+
+import facetwright.draw.Drawing;
+import facetwright.geom.Vec2;
+import facetwright.workbench.look.Pen;
+import facetwright.workbench.table.Camera;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.print.PageLayout;
+import javafx.print.PageOrientation;
+import javafx.print.Paper;
+import javafx.print.Printer;
+import javafx.print.PrinterJob;
+import javafx.scene.canvas.Canvas;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.Window;
+
+/** The dialogs of the system. The folder chosen last is offered first. */
+public final class SystemSaving implements Saving {
+  /** Points of the printer's page in a millimetre. */
+  private static final double POINTS = 72 / 25.4;
+
+  private final Window owner;
+  private File last;
+
+  public SystemSaving(Window owner) {
+    this.owner = owner;
+  }
+
+  @Override
+  public Optional<Path> folder(String title) {
+    DirectoryChooser chooser = new DirectoryChooser();
+    chooser.setTitle(title);
+    if (last != null && last.isDirectory()) {
+      chooser.setInitialDirectory(last);
+    }
+    File chosen = chooser.showDialog(owner);
+    last = chosen == null ? last : chosen;
+    return Optional.ofNullable(chosen).map(File::toPath);
+  }
+
+  @Override
+  public boolean canPrint() {
+    return Printer.getDefaultPrinter() != null;
+  }
+
+  @Override
+  public boolean print(String title, List<Drawing> pages) {
+    PrinterJob job = PrinterJob.createPrinterJob();
+    if (job == null || !job.showPrintDialog(owner)) {
+      return false;
+    }
+    job.getJobSettings().setJobName(title);
+    Paper paper = job.getJobSettings().getPageLayout().getPaper();
+    for (Drawing page : pages) {
+      PageLayout layout =
+          job.getPrinter()
+              .createPageLayout(
+                  paper,
+                  page.width() > page.height()
+                      ? PageOrientation.LANDSCAPE
+                      : PageOrientation.PORTRAIT,
+                  Printer.MarginType.HARDWARE_MINIMUM);
+      Canvas canvas = new Canvas(page.width() * POINTS, page.height() * POINTS);
+      Camera camera = new Camera(POINTS, 0, canvas.getHeight());
+      new Pen(canvas.getGraphicsContext2D(), camera, true).paint(page, Vec2.ZERO);
+      // True size: the page's own corner lies on the paper's, not on the printable area's.
+      canvas.setTranslateX(-layout.getLeftMargin());
+      canvas.setTranslateY(-layout.getTopMargin());
+      if (!job.printPage(layout, canvas)) {
+        return false;
+      }
+    }
+    return job.endJob();
+  }
+}
