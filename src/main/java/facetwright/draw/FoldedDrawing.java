@@ -106,6 +106,11 @@ public final class FoldedDrawing {
     return high.minus(low).length();
   }
 
+  /** Whether the outside of a panel is turned to the viewer; it may still be hidden. */
+  public boolean isOutsideSeen(int panel, Viewpoint from) {
+    return poses.get(panel).ez().dot(from.toward()) > 0;
+  }
+
   /** The outline of a panel as seen. */
   public List<Vec2> outline(int panel, Viewpoint from) {
     return net.panels().get(panel).outline().corners().stream()

@@ -26,13 +26,11 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** The place where one works: table and lens, drawer, findings and script. */
 public final class Room extends BorderPane {
   private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
-  private static final double LENS = 290;
 
   private final TableView table;
   private final LensView lens;
@@ -60,12 +58,9 @@ public final class Room extends BorderPane {
           lens.shade().set(Shade.of(on));
         });
     setTop(new VerdictBar(desk));
-    lens.setMinSize(LENS, LENS);
-    lens.setPrefSize(LENS, LENS);
-    lens.setMaxSize(LENS, LENS);
-    StackPane.setAlignment(lens, Pos.BOTTOM_RIGHT);
-    StackPane top = new StackPane(table, lens);
-    StackPane.setMargin(lens, new javafx.geometry.Insets(14));
+    LensCorner corner = new LensCorner(table, lens);
+    corner.swapped().addListener((_, _, _) -> table.requestLayout());
+    Node top = corner;
     ScrollPane notes = new ScrollPane(findings);
     notes.setFitToWidth(true);
     notes.getStyleClass().add("notes");

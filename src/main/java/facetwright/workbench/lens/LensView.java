@@ -6,10 +6,8 @@ import facetwright.draw.Viewpoint;
 import facetwright.geom.Box2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
-import facetwright.net.Net;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
-import facetwright.workbench.look.Pen;
 import facetwright.workbench.look.Shade;
 import facetwright.workbench.table.Camera;
 import java.util.List;
@@ -28,9 +26,6 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
-import javafx.scene.shape.ArcType;
-import javafx.scene.shape.StrokeLineCap;
-import javafx.scene.shape.StrokeLineJoin;
 
 /**
  * The folded form in a round glass. Dragging turns it, the wheel zooms, a click selects; the rim is
@@ -54,6 +49,8 @@ public final class LensView extends Region {
   private final DoubleProperty made = new SimpleDoubleProperty(1);
   private final BooleanProperty layers = new SimpleBooleanProperty(true);
   private final BooleanProperty round = new SimpleBooleanProperty(true);
+  private final BooleanProperty teaching = new SimpleBooleanProperty();
+  private final Player player = new Player(made);
   private final ObjectProperty<Shade> shade = new SimpleObjectProperty<>(Shade.LIGHT);
   private Viewpoint from = Viewpoint.USUAL;
   private double zoom = 1;
@@ -64,6 +61,8 @@ public final class LensView extends Region {
   private double lastY;
   private boolean dragged;
   private boolean onRim;
+  private Teaching taught;
+  private long paints;
 
   /**
    * @param desk what is shown
@@ -82,6 +81,8 @@ public final class LensView extends Region {
         .addListener(
             (_, _, design) -> frames.of(design.net(), design.folded(), layers.get(), made.get()));
     desk.selection().addListener((_, _, _) -> paint());
+    teaching.addListener((_, _, _) -> paint());
+    focusedProperty().addListener((_, _, _) -> paint());
     made.addListener((_, _, t) -> frames.at(t.doubleValue()));
     layers.addListener((_, _, on) -> frames.layers(on));
     shade.addListener((_, _, _) -> paint());
@@ -108,12 +109,28 @@ public final class LensView extends Region {
     return round;
   }
 
+  /** Whether dihedral angles and angle sums are written at the made form. */
+  public BooleanProperty teaching() {
+    return teaching;
+  }
+
+  /** Opens the form and folds it up again, or stops doing so. */
+  public void play() {
+    player.toggle();
+  }
+
+  /** How often it was painted so far. */
+  public long paints() {
+    return paints;
+  }
+
   public ObjectProperty<Shade> shade() {
     return shade;
   }
 
   private void show(FoldedDrawing next) {
     drawing = next;
+    taught = null;
     look();
   }
 
@@ -158,84 +175,25 @@ public final class LensView extends Region {
     if (getWidth() < 2 * RIM + 2) {
       return;
     }
-    double cx = getWidth() / 2;
-    double cy = getHeight() / 2;
-    double r = radius();
-    on.save();
-    if (round.get()) {
-      on.setFill(shade.get().shadow());
-      on.fillOval(cx - r - RIM + 1, cy - r - RIM + 4, 2 * (r + RIM), 2 * (r + RIM));
-      on.setFill(shade.get().ground().deriveColor(0, 1, shade.get().isDark() ? 1.25 : 1.03, 1));
-      on.fillOval(cx - r - RIM, cy - r - RIM, 2 * (r + RIM), 2 * (r + RIM));
-      on.beginPath();
-      on.arc(cx, cy, r, r, 0, 360);
-      on.clip();
-    } else {
-      on.setFill(shade.get().ground());
-      on.fillRect(0, 0, getWidth(), getHeight());
+    LensPainter painter =
+        new LensPainter(on, camera, shade.get(), from, getWidth(), getHeight(), round.get());
+    painter.glass(radius(), RIM);
+    painter.form(patches, drawing, desk.selection().get());
+    if (teaching.get() && drawing != null && made.get() == 1) {
+      painter.angles(drawing, teachingOf());
     }
-    new Pen(on, camera, false).paintAll(patches);
-    halo(on);
-    on.restore();
+    painter.clear();
     if (round.get()) {
-      rim(on, cx, cy, r + RIM / 2);
+      painter.rim(radius() + RIM / 2, FIRST, ALL, made.get(), isFocused());
     }
+    paints++;
   }
 
-  private void halo(GraphicsContext on) {
-    Selection selection = desk.selection().get();
-    on.setStroke(shade.get().selection());
-    on.setLineWidth(3);
-    on.setLineDashes();
-    on.setLineJoin(StrokeLineJoin.ROUND);
-    on.setLineCap(StrokeLineCap.ROUND);
-    Net net = drawing == null ? null : drawing.net();
-    for (int p = 0; net != null && p < net.panels().size(); p++) {
-      if (selection.hasPanel(p)) {
-        List<Vec2> seen = drawing.outline(p, from);
-        on.beginPath();
-        on.moveTo(camera.screenX(seen.getFirst()), camera.screenY(seen.getFirst()));
-        seen.subList(1, seen.size()).forEach(v -> on.lineTo(camera.screenX(v), camera.screenY(v)));
-        on.closePath();
-        on.setFill(shade.get().selection().deriveColor(0, 1, 1, 0.16));
-        on.fill();
-        on.stroke();
-      }
+  private Teaching teachingOf() {
+    if (taught == null) {
+      taught = Teaching.of(drawing.net(), desk.design().get().folded());
     }
-    for (int s = 0; net != null && s < net.scores().size(); s++) {
-      if (selection.hasScore(s)) {
-        List<Vec2> seen = drawing.side(net.scores().get(s).a(), from);
-        on.strokeLine(
-            camera.screenX(seen.getFirst()),
-            camera.screenY(seen.getFirst()),
-            camera.screenX(seen.getLast()),
-            camera.screenY(seen.getLast()));
-      }
-    }
-  }
-
-  private void rim(GraphicsContext on, double cx, double cy, double r) {
-    on.setLineCap(StrokeLineCap.ROUND);
-    on.setLineDashes();
-    on.setLineWidth(3);
-    on.setStroke(shade.get().edge());
-    on.strokeArc(cx - r, cy - r, 2 * r, 2 * r, FIRST - ALL, ALL, ArcType.OPEN);
-    on.setStroke(shade.get().selection());
-    on.strokeArc(
-        cx - r, cy - r, 2 * r, 2 * r, FIRST - ALL * made.get(), ALL * made.get(), ArcType.OPEN);
-    double at = Math.toRadians(FIRST - ALL * made.get());
-    double x = cx + r * Math.cos(at);
-    double y = cy - r * Math.sin(at);
-    on.setFill(shade.get().paper());
-    on.fillOval(x - 8, y - 8, 16, 16);
-    on.setStroke(shade.get().selection());
-    on.setLineWidth(2.5);
-    on.strokeOval(x - 8, y - 8, 16, 16);
-    if (isFocused()) {
-      on.setStroke(shade.get().words());
-      on.setLineWidth(1);
-      on.strokeOval(x - 11, y - 11, 22, 22);
-    }
+    return taught;
   }
 
   private boolean isOnRim(double x, double y) {
@@ -245,6 +203,7 @@ public final class LensView extends Region {
 
   private void press(MouseEvent e) {
     requestFocus();
+    player.stop();
     lastX = e.getX();
     lastY = e.getY();
     dragged = false;
@@ -311,6 +270,7 @@ public final class LensView extends Region {
       case RIGHT -> turn(-KEY_TURN, 0);
       case UP -> turn(0, -KEY_TURN);
       case DOWN -> turn(0, KEY_TURN);
+      case SPACE -> play();
       case PAGE_UP -> made.set(Math.min(1, made.get() + KEY_STEP));
       case PAGE_DOWN -> made.set(Math.max(0, made.get() - KEY_STEP));
       case HOME -> {

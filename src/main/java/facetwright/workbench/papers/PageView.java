@@ -20,7 +20,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 
-/** One page as it will be printed. The wheel zooms, dragging moves, a double click shows it whole. */
+/**
+ * One page as it will be printed. The wheel zooms, dragging moves, a double click shows it whole.
+ */
 public final class PageView extends Region {
   private static final double MARGIN = 24;
   private static final double WHEEL = 1.0018;
@@ -61,8 +63,7 @@ public final class PageView extends Region {
             (javafx.collections.SetChangeListener<PseudoClass>)
                 change ->
                     shade.set(
-                        Shade.of(
-                            change.getSet().contains(PseudoClass.getPseudoClass("dark")))));
+                        Shade.of(change.getSet().contains(PseudoClass.getPseudoClass("dark")))));
   }
 
   public ObjectProperty<Shade> shade() {

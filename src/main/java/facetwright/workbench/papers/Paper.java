@@ -26,11 +26,7 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
   /** What exporters need to know of a design. */
   static Job job(Design design) {
     return new Job(
-        design.title(),
-        design.header().author(),
-        design.unit(),
-        design.laid(),
-        design.folded());
+        design.title(), design.header().author(), design.unit(), design.laid(), design.folded());
   }
 
   SequencedMap<String, byte[]> files(Design design) {
@@ -67,7 +63,8 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
       case "pdf" -> "The net at true size, one page a sheet, with a check ruler.";
       case "svg" -> "The same pages for a drawing program or a cutting machine.";
       case "dxf" -> "Cuts and scores on layers of their own, for a cutting machine.";
-      case "fold" -> "The flat net and the folded form, for programs that read the open FOLD format.";
+      case "fold" ->
+          "The flat net and the folded form, for programs that read the open FOLD format.";
       case "obj", "stl" -> "The folded form in space, for a 3D program.";
       default -> "";
     };

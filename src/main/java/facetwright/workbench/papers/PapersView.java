@@ -27,7 +27,6 @@ import javafx.scene.layout.VBox;
 
 /** The papers: a list of them, one page at a time, and buttons to save and to print. */
 public final class PapersView extends BorderPane {
-  private final Desk desk;
   private final Saving saving;
   private final Executor aside;
   private final Executor ui;
@@ -46,7 +45,6 @@ public final class PapersView extends BorderPane {
    * @param ui runs work on the window's thread
    */
   public PapersView(Desk desk, Saving saving, Executor aside, Executor ui) {
-    this.desk = desk;
     this.saving = saving;
     this.aside = aside;
     this.ui = ui;
@@ -92,7 +90,8 @@ public final class PapersView extends BorderPane {
           }
         });
     page.shadeFrom(this);
-    print.disableProperty()
+    print
+        .disableProperty()
         .bind(
             Bindings.createBooleanBinding(
                 () -> pages().isEmpty() || !saving.canPrint(),
@@ -158,7 +157,8 @@ public final class PapersView extends BorderPane {
     }
     saving
         .folder(all ? "Save all papers into a folder" : "Save " + chosen.name() + " into a folder")
-        .ifPresent(folder -> save(design, all ? List.copyOf(list.getItems()) : List.of(chosen), folder));
+        .ifPresent(
+            folder -> save(design, all ? List.copyOf(list.getItems()) : List.of(chosen), folder));
   }
 
   private void save(Design design, List<Paper> papers, Path folder) {

@@ -12,9 +12,11 @@ import facetwright.workbench.desk.Selection;
 import facetwright.workbench.look.Shade;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
@@ -33,12 +35,16 @@ public final class TableView extends Region {
   private static final double STEP = 60;
   private static final double WHEEL = 1.0018;
 
+  /** The net may be so much smaller for the sake of what lies over the table. */
+  private static final double WORTH = 0.75;
+
   private final Desk desk;
   private final Canvas canvas = new Canvas();
   private final ObjectProperty<TableLook> look = new SimpleObjectProperty<>(TableLook.USUAL);
   private final ObjectProperty<Shade> shade = new SimpleObjectProperty<>(Shade.LIGHT);
   private final ObjectProperty<Boolean> measures = new SimpleObjectProperty<>(false);
   private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
+  private final DoubleProperty kept = new SimpleDoubleProperty();
   private List<Drawing> drawings = List.of();
   private List<Vec2> corners = List.of();
   private Camera camera = new Camera(1, 0, 0);
@@ -61,6 +67,7 @@ public final class TableView extends Region {
     desk.selection().addListener((_, _, _) -> paint());
     look.addListener((_, _, _) -> drawn());
     shade.addListener((_, _, _) -> paint());
+    kept.addListener((_, _, _) -> layoutChildren());
     measures.addListener(
         (_, _, on) -> {
           measuring = Measuring.NONE;
@@ -89,6 +96,11 @@ public final class TableView extends Region {
   /** Whether clicks measure. */
   public ObjectProperty<Boolean> measures() {
     return measures;
+  }
+
+  /** Room at the right that something else lies on, in pixels. */
+  public DoubleProperty kept() {
+    return kept;
   }
 
   /** What lies under the pointer, in words. */
@@ -131,7 +143,10 @@ public final class TableView extends Region {
     canvas.setWidth(getWidth());
     canvas.setHeight(getHeight());
     if (fitted && desk.design().get() != null) {
-      camera = Camera.showing(whole(), getWidth(), getHeight(), MARGIN);
+      Camera full = Camera.showing(whole(), getWidth(), getHeight(), MARGIN);
+      Camera beside =
+          Camera.showing(whole(), Math.max(1, getWidth() - kept.get()), getHeight(), MARGIN);
+      camera = beside.scale() > WORTH * full.scale() ? beside : full;
     }
     paint();
   }

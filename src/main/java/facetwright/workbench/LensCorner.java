@@ -1,0 +1,76 @@
+package facetwright.workbench;
+
+import facetwright.workbench.lens.LensView;
+import facetwright.workbench.table.TableView;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+
+/** Table and lens: the one large, the other small in the corner; they can swap places. */
+final class LensCorner extends Region {
+  private static final double SMALL = 300;
+  private static final double LEAST = 180;
+  private static final double OFF = 14;
+  private static final double BUTTONS = 34;
+
+  private final TableView table;
+  private final LensView lens;
+  private final HBox buttons = new HBox(6);
+  private final BooleanProperty swapped = new SimpleBooleanProperty();
+
+  LensCorner(TableView table, LensView lens) {
+    this.table = table;
+    this.lens = lens;
+    getStyleClass().add("corner");
+    Button play = new Button("Fold");
+    play.setTooltip(new Tooltip("Fold it from flat to made (Space in the lens)"));
+    play.setOnAction(_ -> lens.play());
+    ToggleButton angles = new ToggleButton("Angles");
+    angles.setTooltip(new Tooltip("Write dihedral angles and angle sums, for teaching"));
+    angles.selectedProperty().bindBidirectional(lens.teaching());
+    ToggleButton swap = new ToggleButton("Swap");
+    swap.setTooltip(new Tooltip("Let net and folded form swap places (double-click in the lens)"));
+    swap.selectedProperty().bindBidirectional(swapped);
+    buttons.getChildren().addAll(play, angles, swap);
+    buttons.setAlignment(Pos.CENTER);
+    getChildren().addAll(table, lens, buttons);
+    swapped.addListener(
+        (_, _, now) -> {
+          lens.round().set(!now);
+          (now ? table : lens).toFront();
+          buttons.toFront();
+          table.fit();
+          requestLayout();
+        });
+    lens.setOnMouseClicked(
+        e -> {
+          if (e.getClickCount() == 2) {
+            swapped.set(!swapped.get());
+          }
+        });
+  }
+
+  /** Whether the folded form is the large one. */
+  BooleanProperty swapped() {
+    return swapped;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double small = Math.clamp(Math.min(getWidth(), getHeight() - BUTTONS) * 0.55, LEAST, SMALL);
+    double x = getWidth() - small - OFF;
+    double y = getHeight() - small - OFF - BUTTONS;
+    Region large = swapped.get() ? lens : table;
+    Region little = swapped.get() ? table : lens;
+    large.resizeRelocate(0, 0, getWidth(), getHeight());
+    little.resizeRelocate(x, y, small, small);
+    double wide = buttons.prefWidth(-1);
+    buttons.resizeRelocate(x + (small - wide) / 2, y + small + 3, wide, BUTTONS);
+    table.kept().set(swapped.get() ? 0 : small + OFF);
+  }
+}
