@@ -234,6 +234,24 @@ final class ClosingEquations {
     return measured;
   }
 
+  /** What keeps the panels rigid, and joins together where they were added. */
+  List<Equation> rigid() {
+    return List.copyOf(rigid);
+  }
+
+  /**
+   * All equations, the creases folded by angles that count, but little.
+   *
+   * @param weight over 0
+   */
+  List<Equation> leaning(ScoreAngles angles, double weight) {
+    List<Equation> all = new ArrayList<>(rigid);
+    for (int i = 0; i < creases.size(); i++) {
+      all.add(creases.get(i).folded(angles.foldBy(scoreOf.get(i))).counting(weight));
+    }
+    return all;
+  }
+
   /** The creases, in the order of their scores. */
   List<Crease> creases() {
     return creases;

@@ -9,7 +9,6 @@ import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.Stance;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -116,12 +115,11 @@ public final class Folding {
     }
     List<Motion3> poses = stand(made);
     Measures measures = new Body(net, poses, made.bodies().getFirst(), tolerance).measure();
-    List<Integer> rootOf = Arrays.stream(piece).mapToObj(roots::get).toList();
     FoldedForm form =
         strained
             .map(solved -> strained(solved, poses, measures))
             .orElseGet(() -> form(tree, tabs, poses, measures));
-    return new FoldPath(net, rootOf, tolerance.mm(), tree, tabs.angles(), form);
+    return new FoldPath(net, tolerance.mm(), tree, tabs.angles(), form);
   }
 
   private FoldedForm strained(Solved solved, List<Motion3> poses, Measures measures) {

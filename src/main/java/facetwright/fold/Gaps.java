@@ -57,7 +57,7 @@ final class Gaps {
   }
 
   /** Start on end and end on start: the larger distance. */
-  private static double seam(Net net, List<Motion3> poses, EdgeRef a, EdgeRef b) {
+  static double seam(Net net, List<Motion3> poses, EdgeRef a, EdgeRef b) {
     Segment2 one = net.segment(a);
     Segment2 two = net.segment(b);
     Motion3 p = poses.get(a.panel());
