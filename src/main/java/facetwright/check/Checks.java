@@ -24,6 +24,7 @@ public final class Checks {
           new TearRule(),
           new PanelThroughPanelRule(),
           new NotSolvedRule(),
+          new SenseRule(),
           new TabTooBigRule(),
           new TabsClashRule(),
           new LidTightRule(),
