@@ -89,7 +89,7 @@ public final class Facetwright {
       }
       Net net = NetMerge.of(session.parts().stream().map(Supplier::get).toList());
       Laid laid = lay(net);
-      FoldedForm folded = Folding.fold(laid.net());
+      FoldedForm folded = Folding.fold(laid);
       laid = laid.with(Senses.asFolded(laid.net(), folded));
       List<Collision> collisions = Checks.collisions(laid, folded);
       List<Finding> findings = new ArrayList<>(session.findings());

@@ -74,6 +74,24 @@ public record SolverSettings(
         caliper);
   }
 
+  /** The same for card of this thickness, in mm. */
+  public SolverSettings withCaliper(double mm) {
+    return new SolverSettings(
+        missTolerance,
+        stepTolerance,
+        firstDamping,
+        leastDamping,
+        pull,
+        fade,
+        pullSteps,
+        mostIterations,
+        mostStarts,
+        seed,
+        forgivenStrain,
+        loose,
+        mm);
+  }
+
   double pullAt(int iteration) {
     return iteration < pullSteps ? pull * Math.pow(fade, iteration) : 0;
   }
