@@ -37,13 +37,15 @@ final class Bodies {
     return List.copyOf(bodies.values());
   }
 
-  private static void unite(int[] root, int a, int b) {
+  /** Puts what two panels belong to together. */
+  static void unite(int[] root, int a, int b) {
     int one = find(root, a);
     int two = find(root, b);
     root[Math.max(one, two)] = Math.min(one, two);
   }
 
-  private static int find(int[] root, int panel) {
+  /** The panel that stands for all that hangs together with this one. */
+  static int find(int[] root, int panel) {
     int r = panel;
     while (root[r] != r) {
       r = root[r];

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Joins that miss when folded. It keeps silent on seams whose sides differ in length, which have a
- * rule of their own, and below what a hand can cut.
+ * Joins that miss when folded. It keeps silent below what a hand can cut, and on what the unlike
+ * lengths of a seam's sides explain, which have a rule of their own.
  */
 final class GapRule implements Rule {
   @Override
@@ -15,7 +15,7 @@ final class GapRule implements Rule {
     List<Finding> found = new ArrayList<>();
     for (JoinGap gap : subject.folded().gaps()) {
       Join join = subject.net().joins().get(gap.join());
-      if (gap.mm() <= Mm.HAIR || SeamLengthsRule.difference(subject, join) > Mm.HAIR) {
+      if (gap.mm() <= SeamLengthsRule.difference(subject, join) + Mm.HAIR) {
         continue;
       }
       String name = subject.name(join);
@@ -24,8 +24,10 @@ final class GapRule implements Rule {
               "gap",
               Mm.miss(gap.mm()),
               "When folded, " + name + " misses by " + Mm.text(gap.mm()) + ".",
-              "Look at the fold angles and lengths between the two: round a closed form they"
-                  + " have to agree.",
+              OpenScores.knows(subject.net())
+                  ? "Leave fold angles out, so that they are found from the joins. If it misses"
+                      + " then too, change the lengths between the two until they agree."
+                  : "Change the lengths between the two until they agree.",
               new Place.AtJoin(gap.join()),
               subject.site(join)));
     }

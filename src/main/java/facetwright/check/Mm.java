@@ -22,12 +22,26 @@ final class Mm {
     return number(square) + " mm²";
   }
 
+  /** "0.12 %": two decimals at most, and never 0 for what is not 0. */
+  static String percent(double part) {
+    return number(100 * part) + " %";
+  }
+
   static String number(double value) {
     if (value != 0 && Math.abs(value) < 0.005) {
       return "less than 0.01";
     }
+    return rounded(value, 2);
+  }
+
+  /** Three decimals at most. */
+  static String fine(double value) {
+    return rounded(value, 3);
+  }
+
+  private static String rounded(double value, int decimals) {
     return BigDecimal.valueOf(value)
-        .setScale(2, RoundingMode.HALF_UP)
+        .setScale(decimals, RoundingMode.HALF_UP)
         .stripTrailingZeros()
         .toPlainString();
   }

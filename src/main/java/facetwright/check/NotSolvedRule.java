@@ -1,8 +1,7 @@
 package facetwright.check;
 
 import facetwright.fold.Closure;
-import facetwright.net.FoldAngle;
-import facetwright.net.Site;
+import facetwright.net.Score;
 import java.util.List;
 
 /**
@@ -15,18 +14,19 @@ final class NotSolvedRule implements Rule {
     if (subject.folded().closure() != Closure.NOT_SOLVED) {
       return List.of();
     }
-    long unknown =
-        subject.net().scores().stream().filter(s -> s.angle() instanceof FoldAngle.ToSolve).count();
+    List<Integer> open = OpenScores.of(subject.net());
+    int first = open.getFirst();
+    Score score = subject.net().scores().get(first);
     return List.of(
         new Finding(
             "not-solved",
             Finding.Severity.NOTE,
             String.format(
-                "The fold angle is not known at %d %s and no join determines it, so it can't be"
-                    + " told whether the form closes.",
-                unknown, unknown == 1 ? "score" : "scores"),
+                "The fold angle is not known at %d %s, and no join determines it: the first is %s."
+                    + " So it can't be told whether the form closes.",
+                open.size(), open.size() == 1 ? "score" : "scores", subject.name(score)),
             "Give the fold angles you know, or join what has to meet.",
-            new Place.WholeNet(),
-            Site.NONE));
+            new Place.AtScore(first),
+            score.site()));
   }
 }

@@ -34,16 +34,11 @@ final class PanelThroughPanelRule implements Rule {
   private static String message(Subject subject, Collision c) {
     return String.format(
         "When folded, %s and %s pass through each other: %s deep, %s long, %s above the table.",
-        named(subject, c.a()),
-        named(subject, c.b()),
+        subject.named(c.a()),
+        subject.named(c.b()),
         Mm.text(c.depth()),
         Mm.text(c.length()),
         Mm.text(Math.max(0, c.place().z())));
-  }
-
-  private static String named(Subject subject, int panel) {
-    Site site = subject.panel(panel).site();
-    return subject.name(panel) + (site.isKnown() ? " (line " + site.line() + ")" : "");
   }
 
   private static String fix(Subject subject, Collision c, double gap) {

@@ -13,23 +13,32 @@ final class SeamLengthsRule implements Rule {
     for (int j = 0; j < subject.net().joins().size(); j++) {
       Join join = subject.net().joins().get(j);
       double miss = difference(subject, join);
-      if (miss <= Mm.HAIR) {
+      if (miss <= Mm.HAIR || !(join instanceof Join.Seam seam)) {
         continue;
       }
-      Join.Seam seam = (Join.Seam) join;
+      boolean aIsShort = length(subject, seam.a()) < length(subject, seam.b());
+      EdgeRef shorter = aIsShort ? seam.a() : seam.b();
+      EdgeRef longer = aIsShort ? seam.b() : seam.a();
       found.add(
           new Finding(
               "seam-lengths",
               Mm.miss(miss),
               String.format(
-                  "The two sides of %s differ by %s: %s is %s long, %s is %s.",
-                  subject.name(seam),
+                  "The seam between %s and %s: its sides differ by %s. That of %s is %s long, that"
+                      + " of %s %s.",
+                  subject.named(seam.a().panel()),
+                  subject.named(seam.b().panel()),
                   Mm.text(miss),
-                  subject.name(seam.a().panel()),
-                  Mm.text(length(subject, seam.a())),
-                  subject.name(seam.b().panel()),
-                  Mm.text(length(subject, seam.b()))),
-              "Give both sides the same length.",
+                  subject.name(shorter.panel()),
+                  Mm.text(length(subject, shorter)),
+                  subject.name(longer.panel()),
+                  Mm.text(length(subject, longer))),
+              String.format(
+                  "Make that side of %s %s longer, or that of %s %s shorter.",
+                  subject.name(shorter.panel()),
+                  Mm.text(miss),
+                  subject.name(longer.panel()),
+                  Mm.text(miss)),
               new Place.AtJoin(j),
               subject.site(seam)));
     }

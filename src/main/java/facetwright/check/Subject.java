@@ -38,6 +38,12 @@ public record Subject(Laid laid, FoldedForm folded, List<Collision> collisions) 
     return "\"" + panel(index).name() + "\"";
   }
 
+  /** A panel's name with the script line that made it, where that is known. */
+  String named(int index) {
+    Site site = panel(index).site();
+    return name(index) + (site.isKnown() ? " (line " + site.line() + ")" : "");
+  }
+
   /** How a join is called in a message. */
   String name(Join join) {
     return switch (join) {
@@ -54,6 +60,11 @@ public record Subject(Laid laid, FoldedForm folded, List<Collision> collisions) 
           case Join.Lap l -> l.under();
         };
     return join.site().isKnown() ? join.site() : panel(panel).site();
+  }
+
+  /** How a score is called in a message. */
+  String name(Score score) {
+    return "the score between " + name(score.a().panel()) + " and " + name(score.b().panel());
   }
 
   /** For each panel its scored sides, in order. */

@@ -8,14 +8,19 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 
-/** Glued tabs that reach past the panel over them, or show in its windows. */
+/**
+ * Glued tabs that reach past the panel over them, or show in its windows. It keeps silent where a
+ * tab reaches past only because the sides of its seam differ in length, which have a rule of their
+ * own.
+ */
 final class TabTooBigRule implements Rule {
   @Override
   public List<Finding> find(Subject subject) {
     List<Finding> found = new ArrayList<>();
     for (Glued glued : Glued.of(subject)) {
       double past = glued.past(subject);
-      if (past > Glued.SHALLOW) {
+      double uneven = SeamLengthsRule.difference(subject, subject.net().joins().get(glued.join()));
+      if (past > Glued.SHALLOW + uneven) {
         found.add(
             finding(
                 subject,

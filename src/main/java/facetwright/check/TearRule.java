@@ -20,11 +20,9 @@ final class TearRule implements Rule {
               "tear",
               Mm.miss(tear.mm()),
               String.format(
-                  "The card would tear or buckle by %s at the score between %s and %s: the fold"
-                      + " angles round its end do not agree.",
-                  Mm.text(tear.mm()),
-                  subject.name(score.a().panel()),
-                  subject.name(score.b().panel())),
+                  "The card would tear or buckle by %s at %s: the fold angles round its end do not"
+                      + " agree.",
+                  Mm.text(tear.mm()), subject.name(score)),
               "Change one of the fold angles there, or cut the score open.",
               new Place.AtScore(tear.score()),
               score.site()));

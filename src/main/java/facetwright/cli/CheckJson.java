@@ -3,9 +3,11 @@ package facetwright.cli;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.check.Finding;
+import facetwright.check.Verdict;
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
 import facetwright.fold.Measures;
+import facetwright.fold.PanelStrain;
 import facetwright.geom.Box2;
 import facetwright.net.Laid;
 import facetwright.net.Net;
@@ -36,6 +38,7 @@ final class CheckJson {
       net(json, design.laid());
       sheet(json, design.laid());
       folded(json, design);
+      CheckVertices.write(json, design);
       json.writeArrayFieldStart("findings");
       for (Finding finding : design.findings()) {
         finding(json, finding);
@@ -77,10 +80,19 @@ final class CheckJson {
     boolean solved = folded.closure() != Closure.NOT_SOLVED;
     Measures measures = folded.measures();
     json.writeObjectFieldStart("folded");
+    json.writeStringField("verdict", Verdict.of(design.laid(), folded));
     if (solved) {
       json.writeBooleanField("closed", folded.closure() != Closure.OPEN);
       json.writeNumberField("gap_mm", folded.gap());
       json.writeNumberField("strain", folded.strain());
+      json.writeArrayFieldStart("strained_panels");
+      for (PanelStrain strain : folded.strains()) {
+        json.writeStartObject();
+        json.writeStringField("panel", design.net().panels().get(strain.panel()).name());
+        json.writeNumberField("strain", strain.part());
+        json.writeEndObject();
+      }
+      json.writeEndArray();
       json.writeArrayFieldStart("size_mm");
       json.writeNumber(measures.width());
       json.writeNumber(measures.depth());
@@ -91,6 +103,7 @@ final class CheckJson {
       json.writeNullField("closed");
       json.writeNullField("gap_mm");
       json.writeNullField("strain");
+      json.writeNullField("strained_panels");
       json.writeNullField("size_mm");
       json.writeNullField("volume_mm3");
     }

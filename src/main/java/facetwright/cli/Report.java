@@ -1,6 +1,8 @@
 package facetwright.cli;
 
 import facetwright.check.Finding;
+import facetwright.check.Verdict;
+import facetwright.fold.Closure;
 import facetwright.fold.Measures;
 import facetwright.geom.Box2;
 import facetwright.geom.Length;
@@ -59,32 +61,19 @@ final class Report {
     Measures m = design.folded().measures();
     Unit unit = design.unit();
     String size =
-        shown(m.height(), unit)
-            + " tall, "
-            + shown(m.width(), unit)
-            + " wide, "
-            + shown(m.depth(), unit)
-            + " deep.";
-    String closing =
-        switch (design.folded().closure()) {
-          case CLOSES -> "Closes. " + size;
-          case CLOSES_WITH_STRAIN ->
-              String.format(
-                  Locale.ROOT,
-                  "Closes, if the card gives by %.2f %%. %s",
-                  100 * design.folded().strain(),
-                  size);
-          case OPEN ->
-              String.format(
-                  Locale.ROOT,
-                  "Does not close: a join misses by %.2f mm. %s",
-                  design.folded().gap(),
-                  size);
-          case NOT_SOLVED -> "Whether it closes is not known: some fold angles are left open.";
-        };
+        design.folded().closure() == Closure.NOT_SOLVED
+            ? ""
+            : " Made, it is "
+                + shown(m.height(), unit)
+                + " tall, "
+                + shown(m.width(), unit)
+                + " wide, "
+                + shown(m.depth(), unit)
+                + " deep.";
     Laid laid = design.laid();
     String fits = laid.fits() ? " Fits " : " Does not fit ";
-    return closing
+    return Verdict.of(laid, design.folded())
+        + size
         + fits
         + (laid.sheets() == 1 ? "" : laid.sheets() + " sheets of ")
         + laid.stock().name()

@@ -1,5 +1,6 @@
 package facetwright.export;
 
+import facetwright.fold.Senses;
 import facetwright.geom.Vec2;
 import facetwright.net.EdgeRef;
 import facetwright.net.FoldAngle;
@@ -37,7 +38,11 @@ final class FlatMesh {
    */
   record Edge(int from, int to, String assignment, Double angle) {}
 
-  FlatMesh(Net net) {
+  /**
+   * @param folds for each score how far it is folded in the form, in degrees, mountain positive;
+   *     empty where there is none, so that the net's own angles count
+   */
+  FlatMesh(Net net, List<Double> folds) {
     int[] first = new int[net.panels().size() + 1];
     for (int p = 0; p < net.panels().size(); p++) {
       first[p + 1] = first[p] + net.panels().get(p).outline().size();
@@ -57,7 +62,7 @@ final class FlatMesh {
       }
       faces.add(face);
     }
-    sides(net);
+    sides(net, folds);
     for (int p = 0; p < net.panels().size(); p++) {
       for (Opening opening : net.panels().get(p).openings()) {
         loop(opening, p);
@@ -114,11 +119,13 @@ final class FlatMesh {
     return r;
   }
 
-  private void sides(Net net) {
-    Map<EdgeRef, Score> scored = new LinkedHashMap<>();
-    for (Score s : net.scores()) {
-      scored.put(s.a(), s);
-      scored.put(s.b(), s);
+  private void sides(Net net, List<Double> folds) {
+    Map<EdgeRef, Crease> scored = new LinkedHashMap<>();
+    for (int s = 0; s < net.scores().size(); s++) {
+      Score score = net.scores().get(s);
+      Crease crease = folds.isEmpty() ? crease(score) : crease(folds.get(s), score.sense());
+      scored.put(score.a(), crease);
+      scored.put(score.b(), crease);
     }
     List<EdgeRef> slit = new ArrayList<>();
     for (Slit s : net.slits()) {
@@ -138,17 +145,42 @@ final class FlatMesh {
     }
   }
 
-  private static Edge edge(int from, int to, Score score, boolean slit) {
-    if (score == null) {
-      return new Edge(from, to, slit ? "C" : "B", 0.0);
+  /**
+   * @param assignment "M", "V" or "F"
+   * @param angle in degrees, positive for valley; null where it is not known
+   */
+  private record Crease(String assignment, Double angle) {
+    static final Crease FLAT = new Crease("F", 0.0);
+
+    static Crease of(double degrees, Sense way) {
+      return new Crease(letter(way), way == Sense.VALLEY ? degrees : -degrees);
     }
-    boolean valley = score.sense() == Sense.VALLEY;
+
+    static String letter(Sense way) {
+      return way == Sense.VALLEY ? "V" : "M";
+    }
+  }
+
+  private static Edge edge(int from, int to, Crease crease, boolean slit) {
+    return crease == null
+        ? new Edge(from, to, slit ? "C" : "B", 0.0)
+        : new Edge(from, to, crease.assignment, crease.angle);
+  }
+
+  /** As the net has it. */
+  private static Crease crease(Score score) {
     return switch (score.angle()) {
-      case FoldAngle.Known k when k.degrees() == 0 -> new Edge(from, to, "F", 0.0);
-      case FoldAngle.Known k ->
-          new Edge(from, to, valley ? "V" : "M", valley ? k.degrees() : -k.degrees());
-      case FoldAngle.ToSolve _ -> new Edge(from, to, valley ? "V" : "M", null);
+      case FoldAngle.Known(double degrees) ->
+          degrees == 0 ? Crease.FLAT : Crease.of(degrees, score.sense());
+      case FoldAngle.ToSolve _ -> new Crease(Crease.letter(score.sense()), null);
     };
+  }
+
+  /** As the form has it; only a score folded right over takes its sense from the net. */
+  private static Crease crease(double fold, Sense sense) {
+    return Senses.of(fold)
+        .map(way -> Crease.of(Math.abs(fold), way))
+        .orElseGet(() -> Math.abs(fold) < 90 ? Crease.FLAT : Crease.of(180, sense));
   }
 
   private void loop(Opening opening, int panel) {

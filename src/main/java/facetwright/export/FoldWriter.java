@@ -3,6 +3,7 @@ package facetwright.export;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import facetwright.fold.Senses;
 import facetwright.geom.Vec3;
 import facetwright.net.Join;
 import facetwright.net.Net;
@@ -16,8 +17,9 @@ import java.util.Locale;
 
 /**
  * The net and its folded form in the FOLD format, version 1.2: the key frame is the flat crease
- * pattern, the second frame moves the same vertices to where they are folded. Where it is not known
- * how the net folds, the second frame is left out and the description says so.
+ * pattern, the second frame moves the same vertices to where they are folded; senses and angles are
+ * those measured in it. Where it is not known how the net folds, the second frame is left out, the
+ * net's own angles stand, and the description says so.
  */
 public final class FoldWriter implements Exporter {
   private static final double VERSION = 1.2;
@@ -47,7 +49,7 @@ public final class FoldWriter implements Exporter {
 
   private static void write(JsonGenerator json, Job job) throws IOException {
     Net net = job.laid().net();
-    FlatMesh mesh = new FlatMesh(net);
+    FlatMesh mesh = new FlatMesh(net, job.isSolved() ? Senses.folds(net, job.form()) : List.of());
     json.writeStartObject();
     json.writeNumberField("file_spec", VERSION);
     json.writeStringField("file_creator", "Facetwright");

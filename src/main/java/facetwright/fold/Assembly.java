@@ -17,13 +17,15 @@ import java.util.List;
  */
 final class Assembly {
   private final Net net;
+  private final double caliper;
   private final int[] piece;
   private final List<Motion3> local;
   private final int[] body;
   private final Motion3[] moved;
 
-  private Assembly(Net net, List<Motion3> local, int[] piece) {
+  private Assembly(Net net, double caliper, List<Motion3> local, int[] piece) {
     this.net = net;
+    this.caliper = caliper;
     this.piece = piece;
     this.local = local;
     int pieces = Arrays.stream(piece).max().orElse(-1) + 1;
@@ -40,8 +42,11 @@ final class Assembly {
    */
   record Bodies(List<Motion3> poses, List<List<Integer>> bodies) {}
 
-  static Bodies of(Net net, List<Motion3> local, int[] piece, int main) {
-    return new Assembly(net, local, piece).place(main);
+  /**
+   * @param caliper by which a lap lies inside its panel, in mm
+   */
+  static Bodies of(Net net, double caliper, List<Motion3> local, int[] piece, int main) {
+    return new Assembly(net, caliper, local, piece).place(main);
   }
 
   private Bodies place(int main) {
@@ -133,9 +138,9 @@ final class Assembly {
         }
         case Join.Lap(int under, int over, _) -> {
           if (links(under, over, next, toBody)) {
-            lay(fit, under, over, seamed);
+            lay(fit, under, over, -caliper, seamed);
           } else if (links(over, under, next, toBody)) {
-            lay(fit, over, under, seamed);
+            lay(fit, over, under, caliper, seamed);
           }
         }
       }
@@ -168,13 +173,18 @@ final class Assembly {
         onto.apply(likeAt.middle()).plus(onto.ez().times(reach)));
   }
 
-  private void lay(RigidFit fit, int panel, int on, boolean seamed) {
+  /**
+   * Lays a panel on another.
+   *
+   * @param outside how far it lies outside the other, in mm
+   */
+  private void lay(RigidFit fit, int panel, int on, double outside, boolean seamed) {
     Motion3 from = local.get(panel);
     Motion3 onto = placed(on);
     Segment2 side = net.panels().get(panel).outline().side(0);
     Segment2 like = net.panels().get(on).outline().side(0);
     Vec3 a = from.apply(net.panels().get(panel).outline().centroid());
-    Vec3 b = onto.apply(net.panels().get(on).outline().centroid());
+    Vec3 b = onto.apply(net.panels().get(on).outline().centroid()).plus(onto.ez().times(outside));
     double reach = side.length();
     if (!seamed) {
       fit.pair(a, b);

@@ -5,6 +5,7 @@ import facetwright.fold.solve.Combined;
 import facetwright.fold.solve.Crease;
 import facetwright.fold.solve.Equation;
 import facetwright.fold.solve.InPlane;
+import facetwright.fold.solve.OnLine;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -24,6 +25,15 @@ import java.util.Set;
  * meet; and creases of unknown angle pull the way they are meant to go.
  */
 final class ClosingEquations {
+  /**
+   * How much it counts that the ends of a seam meet whose sides differ in length. They can't all
+   * meet; so little that panels hardly bend for it, and the whole miss is left in that seam.
+   */
+  private static final double UNEVEN = 0.01;
+
+  /** The part of their length by which the sides of one seam may differ and count as one. */
+  private static final double SAME = 1e-9;
+
   private final Net net;
   private final Unknowns unknowns;
   private final Welded welded;
@@ -50,10 +60,7 @@ final class ClosingEquations {
   /** Adds what brings joins together. */
   ClosingEquations joined(double caliper) {
     for (Join.Seam seam : welded.apart()) {
-      EdgeRef a = seam.a();
-      EdgeRef b = seam.b();
-      meet(welded.point(a.panel(), a.edge()), welded.point(b.panel(), b.edge() + 1));
-      meet(welded.point(a.panel(), a.edge() + 1), welded.point(b.panel(), b.edge()));
+      seam(seam.a(), seam.b());
     }
     for (Join join : net.joins()) {
       if (join instanceof Join.Lap(int under, int over, _)
@@ -101,9 +108,35 @@ final class ClosingEquations {
     return corners.stream().map(c -> welded.point(c.panel(), c.corner())).distinct().toList();
   }
 
-  private void meet(int p, int q) {
+  /** Ends meet; where the sides differ in length, the shorter lies along the longer. */
+  private void seam(EdgeRef a, EdgeRef b) {
+    double lengthA = net.segment(a).length();
+    double lengthB = net.segment(b).length();
+    int fromA = welded.point(a.panel(), a.edge());
+    int toA = welded.point(a.panel(), a.edge() + 1);
+    int fromB = welded.point(b.panel(), b.edge());
+    int toB = welded.point(b.panel(), b.edge() + 1);
+    if (Math.abs(lengthA - lengthB) <= SAME * Math.max(lengthA, lengthB)) {
+      meet(fromA, toB, 1);
+      meet(toA, fromB, 1);
+      return;
+    }
+    boolean longA = lengthA > lengthB;
+    for (int end : longA ? List.of(fromB, toB) : List.of(fromA, toA)) {
+      OnLine line = new OnLine(longA ? fromA : fromB, longA ? toA : toB, end);
+      if (Set.copyOf(line.points()).size() == line.points().size()) {
+        rigid.add(line);
+      }
+    }
+    if (fromA != toB && toA != fromB) {
+      meet(fromA, toB, UNEVEN);
+      meet(toA, fromB, UNEVEN);
+    }
+  }
+
+  private void meet(int p, int q, double weight) {
     if (p != q) {
-      rigid.add(Combined.meet(p, q));
+      rigid.add(Combined.meet(p, q, weight));
     }
   }
 
@@ -232,6 +265,24 @@ final class ClosingEquations {
       measured = measured.with(scoreOf.get(i), creases.get(i).angle(x));
     }
     return measured;
+  }
+
+  /** What keeps the panels rigid, and joins together where they were added. */
+  List<Equation> rigid() {
+    return List.copyOf(rigid);
+  }
+
+  /**
+   * All equations, the creases folded by angles that count, but little.
+   *
+   * @param weight over 0
+   */
+  List<Equation> leaning(ScoreAngles angles, double weight) {
+    List<Equation> all = new ArrayList<>(rigid);
+    for (int i = 0; i < creases.size(); i++) {
+      all.add(creases.get(i).folded(angles.foldBy(scoreOf.get(i))).counting(weight));
+    }
+    return all;
   }
 
   /** The creases, in the order of their scores. */

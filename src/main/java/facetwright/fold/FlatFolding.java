@@ -1,6 +1,7 @@
 package facetwright.fold;
 
 import facetwright.net.EdgeRef;
+import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import facetwright.net.Score;
 import facetwright.net.Sense;
@@ -20,9 +21,12 @@ import java.util.Optional;
  *     it can be folded flat (T. Kawasaki 1989, J. Justin 1986; from memory)
  * @param surplus mountains less valleys: 2 or −2 where it can be folded flat (J. Justin 1986,
  *     Maekawa in K. Kasahara and T. Takahama, 1987; from memory)
+ * @param isMeant whether the net says that every score there is folded right over, 180°
  */
-public record FlatFolding(List<Stance.Corner> corners, double alternating, int surplus) {
+public record FlatFolding(
+    List<Stance.Corner> corners, double alternating, int surplus, boolean isMeant) {
   private static final double SAME_DEGREES = 1e-6;
+  private static final FoldAngle RIGHT_OVER = FoldAngle.degrees(180);
 
   public FlatFolding {
     corners = List.copyOf(corners);
@@ -48,6 +52,7 @@ public record FlatFolding(List<Stance.Corner> corners, double alternating, int s
     List<Stance.Corner> round = new ArrayList<>();
     double alternating = 0;
     int surplus = 0;
+    boolean meant = true;
     Stance.Corner corner = vertex.corners().getFirst();
     do {
       var outline = net.panels().get(corner.panel()).outline();
@@ -58,10 +63,11 @@ public record FlatFolding(List<Stance.Corner> corners, double alternating, int s
       int side = Math.floorMod(corner.corner() - 1, outline.size());
       EdgeRef here = new EdgeRef(corner.panel(), side);
       Score score = scoreOf.get(here);
+      meant &= score.angle().equals(RIGHT_OVER);
       surplus += score.sense() == Sense.MOUNTAIN ? 1 : -1;
       EdgeRef there = score.a().equals(here) ? score.b() : score.a();
       corner = new Stance.Corner(there.panel(), there.edge());
     } while (!corner.equals(round.getFirst()) && round.size() < vertex.corners().size());
-    return Optional.of(new FlatFolding(round, alternating, surplus));
+    return Optional.of(new FlatFolding(round, alternating, surplus, meant));
   }
 }

@@ -4,7 +4,9 @@ import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
 import java.io.Serializable;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 
 /**
@@ -15,7 +17,9 @@ import java.util.stream.DoubleStream;
  * @param tears for each score that closes a loop, how far its sides miss; empty where the form is
  *     not solved
  * @param closure whether it closes
- * @param strain largest relative change of a length inside a panel; 0 for an exact folding
+ * @param strains the panels that have to bend for the joins to meet, in panel order; empty for an
+ *     exact folding, and where no bending brings the joins together. Where the form is open, what
+ *     it would take
  * @param measures what it measures
  */
 public record FoldedForm(
@@ -23,7 +27,7 @@ public record FoldedForm(
     List<JoinGap> gaps,
     List<ScoreGap> tears,
     Closure closure,
-    double strain,
+    List<PanelStrain> strains,
     Measures measures)
     implements Serializable {
 
@@ -31,12 +35,27 @@ public record FoldedForm(
     poses = List.copyOf(poses);
     gaps = List.copyOf(gaps);
     tears = List.copyOf(tears);
+    strains = List.copyOf(strains);
   }
 
-  /** A form without loops of scores. */
-  public FoldedForm(
-      List<Motion3> poses, List<JoinGap> gaps, Closure closure, double strain, Measures measures) {
-    this(poses, gaps, List.of(), closure, strain, measures);
+  /** A form without loops of scores whose panels stay flat. */
+  public FoldedForm(List<Motion3> poses, List<JoinGap> gaps, Closure closure, Measures measures) {
+    this(poses, gaps, List.of(), closure, List.of(), measures);
+  }
+
+  /** The strain of the panel that bends most; 0 where none does, and where the form is open. */
+  public double strain() {
+    return closure == Closure.OPEN ? 0 : worst().map(PanelStrain::part).orElse(0.0);
+  }
+
+  /** The panel that bends most, or where the form is open would have to. */
+  public Optional<PanelStrain> worst() {
+    return strains.stream().max(Comparator.comparingDouble(PanelStrain::part));
+  }
+
+  /** The same form, with the bending it would take to close it. */
+  FoldedForm needing(List<PanelStrain> bends) {
+    return new FoldedForm(poses, gaps, tears, closure, bends, measures);
   }
 
   /** The largest gap or tear in mm, 0 where there is none. */

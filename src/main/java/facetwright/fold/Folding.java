@@ -1,17 +1,20 @@
 package facetwright.fold;
 
+import facetwright.fold.solve.SolverSettings;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec3;
+import facetwright.net.Laid;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
+import facetwright.net.Score;
 import facetwright.net.Stance;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Folds nets: the exact product of turns about the scores, along a spanning tree from a root panel
@@ -31,7 +34,11 @@ import java.util.Optional;
  * lid, stand beside on the table, on their largest facet; the measures are those of the body that
  * holds the stance.
  *
- * <p>What it does not tell: whether panels pass through each other, and the thickness of the card.
+ * <p>Where joins miss by little, panels may bend: up to what card forgives the form {@link
+ * Closure#CLOSES_WITH_STRAIN}, beyond it is open and tells what it would take. The card has its
+ * thickness only where panels lie on each other by a lap: the one under lies a caliper inside.
+ *
+ * <p>What it does not tell: whether panels pass through each other.
  */
 public final class Folding {
   /** A join closes when it misses by no more than this part of the net's longer side. */
@@ -42,19 +49,26 @@ public final class Folding {
 
   private final Net net;
   private final LengthTolerance tolerance;
+  private final double caliper;
   private final int[] piece;
   private final List<Integer> roots;
 
-  private Folding(Net net, LengthTolerance tolerance) {
+  private Folding(Net net, LengthTolerance tolerance, double caliper) {
     this.net = net;
     this.tolerance = tolerance;
+    this.caliper = caliper;
     this.piece = net.pieceOfPanel();
     this.roots = roots();
   }
 
-  /** The finished form by the net's own angles; tolerance {@link #CLOSE_ENOUGH}. */
+  /** The finished form of card without thickness; tolerance {@link #CLOSE_ENOUGH}. */
   public static FoldedForm fold(Net net) {
     return path(net).form();
+  }
+
+  /** The finished form of this card; tolerance {@link #CLOSE_ENOUGH}. */
+  public static FoldedForm fold(Laid laid) {
+    return path(laid).form();
   }
 
   /** The finished form by angles found elsewhere. */
@@ -67,28 +81,37 @@ public final class Folding {
     return path(net).at(t);
   }
 
-  /** The whole way, by the net's own angles and those that its joins determine. */
+  /** The whole way of card without thickness, by the angles given or determined by joins. */
   public static FoldPath path(Net net) {
+    return path(net, SolverSettings.USUAL);
+  }
+
+  /** The whole way of this card, by the angles given or determined by joins. */
+  public static FoldPath path(Laid laid) {
+    return path(laid.net(), SolverSettings.USUAL.withCaliper(laid.stock().caliper()));
+  }
+
+  private static FoldPath path(Net net, SolverSettings settings) {
     ScoreAngles nominal = ScoreAngles.nominal(net);
-    Solved solved = ClosingSolver.solve(net);
-    Folding folding = new Folding(net, closeEnough(net));
+    Solved solved = ClosingSolver.solve(net, nominal, settings);
+    Folding folding = new Folding(net, closeEnough(net), settings.caliper());
     return switch (solved.verdict()) {
-      case NOT_SOLVED -> folding.along(nominal);
-      case CLOSES, OPEN -> folding.along(solved.angles());
-      case CLOSES_WITH_STRAIN -> folding.along(solved.angles(), Optional.of(solved));
+      case NOT_SOLVED -> folding.bent(nominal, settings);
+      case CLOSES -> folding.bent(solved.angles(), settings);
+      case OPEN, CLOSES_WITH_STRAIN -> folding.along(solved.angles(), Optional.of(solved));
     };
   }
 
   /** Where panels stand by angles guessed at: what a solver may begin with. */
   static List<Motion3> startPoses(Net net, ScoreAngles guess) {
-    Folding folding = new Folding(net, closeEnough(net));
+    Folding folding = new Folding(net, closeEnough(net), 0);
     FoldTree tree = FoldTree.of(net, folding.roots, guess);
-    return Assembly.of(net, tree.fold(guess), folding.piece, 0).poses();
+    return Assembly.of(net, 0, tree.fold(guess), folding.piece, 0).poses();
   }
 
   /** The whole way, by angles found elsewhere; a join closes within the tolerance. */
   public static FoldPath path(Net net, ScoreAngles angles, LengthTolerance tolerance) {
-    return new Folding(net, tolerance).along(angles);
+    return new Folding(net, tolerance, 0).along(angles);
   }
 
   /** {@link #CLOSE_ENOUGH} for this net, in mm. */
@@ -97,50 +120,84 @@ public final class Folding {
     return new LengthTolerance(CLOSE_ENOUGH * Math.max(box.width(), box.height()));
   }
 
+  /** The way by these angles, its panels bent where that closes it. */
+  private FoldPath bent(ScoreAngles given, SolverSettings settings) {
+    FoldPath path = along(given);
+    if (path.form().closure() != Closure.OPEN || !Bending.mayClose(net, path.form())) {
+      return path;
+    }
+    return along(given, Optional.of(Bending.of(net, path.angles(), path.form().poses(), settings)));
+  }
+
+  private boolean meets(Solved bent) {
+    return bent.gaps().stream().allMatch(g -> g.mm() <= tolerance.mm());
+  }
+
+  private static List<PanelStrain> strains(Solved solved) {
+    return IntStream.range(0, solved.strain().size())
+        .mapToObj(p -> new PanelStrain(p, solved.strain().get(p)))
+        .filter(s -> s.part() > CLOSE_ENOUGH)
+        .toList();
+  }
+
   private FoldPath along(ScoreAngles given) {
     return along(given, Optional.empty());
   }
 
   /**
-   * @param strained what the solver left where panels have to bend: they stand where it says, not
-   *     where turns about the scores take them
+   * @param bent how panels have to bend. Where card forgives that, they stand as it says, not where
+   *     turns about the scores take them; where not, it is only told
    */
-  private FoldPath along(ScoreAngles given, Optional<Solved> strained) {
+  private FoldPath along(ScoreAngles given, Optional<Solved> bent) {
+    Optional<Solved> strained = bent.filter(s -> s.verdict() == Closure.CLOSES_WITH_STRAIN);
     FoldTree tree = FoldTree.of(net, roots, given);
     List<Motion3> held = strained.map(Solved::poses).orElse(tree.flat());
     int main = piece[net.stance().ring().getFirst().panel()];
-    Assembly.Bodies made = Assembly.of(net, tree.fold(given, held), piece, main);
+    Assembly.Bodies made = Assembly.of(net, caliper, tree.fold(given, held), piece, main);
     GluedTabs tabs = GluedTabs.of(net, tree, given, made.poses());
     if (tabs.found()) {
-      made = Assembly.of(net, tree.fold(tabs.angles(), held), piece, main);
+      made = Assembly.of(net, caliper, tree.fold(tabs.angles(), held), piece, main);
     }
     List<Motion3> poses = stand(made);
     Measures measures = new Body(net, poses, made.bodies().getFirst(), tolerance).measure();
-    List<Integer> rootOf = Arrays.stream(piece).mapToObj(roots::get).toList();
-    FoldedForm form =
-        strained
-            .map(solved -> strained(solved, poses, measures))
-            .orElseGet(() -> form(tree, tabs, poses, measures));
-    return new FoldPath(net, rootOf, tolerance.mm(), tree, tabs.angles(), form);
-  }
-
-  private FoldedForm strained(Solved solved, List<Motion3> poses, Measures measures) {
-    List<JoinGap> gaps = new ArrayList<>(Gaps.of(net, poses));
-    solved.gaps().forEach(g -> gaps.set(g.join(), g));
-    return new FoldedForm(
-        poses, gaps, List.of(), Closure.CLOSES_WITH_STRAIN, solved.mostStrain(), measures);
-  }
-
-  private FoldedForm form(FoldTree tree, GluedTabs tabs, List<Motion3> poses, Measures measures) {
-    if (tabs.open() > 0) {
-      return new FoldedForm(poses, List.of(), Closure.NOT_SOLVED, 0, measures);
+    FoldedForm form = form(tree, tabs, poses, measures, strained);
+    if (form.closure() == Closure.OPEN && bent.filter(this::meets).isPresent()) {
+      form = form.needing(strains(bent.get()));
     }
-    List<JoinGap> gaps = Gaps.of(net, poses);
-    List<ScoreGap> tears = Gaps.tears(net, poses, tree.loops(), tabs.angles());
+    return new FoldPath(net, tolerance.mm(), tree, tabs.angles(), form);
+  }
+
+  private FoldedForm form(
+      FoldTree tree,
+      GluedTabs tabs,
+      List<Motion3> poses,
+      Measures measures,
+      Optional<Solved> strained) {
+    if (tabs.open() > 0) {
+      return new FoldedForm(poses, List.of(), Closure.NOT_SOLVED, measures);
+    }
+    List<JoinGap> gaps = new ArrayList<>(Gaps.of(net, poses, caliper));
+    List<Integer> loops = new ArrayList<>(tree.loops());
+    List<PanelStrain> strains = List.of();
+    if (strained.isPresent()) {
+      // Between panels that bend, the corners meet as the solver left them, not as flat panels do.
+      Solved bent = strained.get();
+      bent.gaps().forEach(g -> gaps.set(g.join(), g));
+      loops.removeIf(s -> isHeld(bent, s));
+      strains = strains(bent);
+    }
+    List<ScoreGap> tears = Gaps.tears(net, poses, loops, tabs.angles());
     boolean closes =
         gaps.stream().allMatch(g -> g.mm() <= tolerance.mm())
             && tears.stream().allMatch(g -> g.mm() <= tolerance.mm());
-    return new FoldedForm(poses, gaps, tears, closes ? Closure.CLOSES : Closure.OPEN, 0, measures);
+    Closure bent = strains.isEmpty() ? Closure.CLOSES : Closure.CLOSES_WITH_STRAIN;
+    return new FoldedForm(poses, gaps, tears, closes ? bent : Closure.OPEN, strains, measures);
+  }
+
+  private boolean isHeld(Solved solved, int score) {
+    Score s = net.scores().get(score);
+    return !solved.poses().get(s.a().panel()).equals(Motion3.NONE)
+        && !solved.poses().get(s.b().panel()).equals(Motion3.NONE);
   }
 
   private List<Motion3> stand(Assembly.Bodies made) {

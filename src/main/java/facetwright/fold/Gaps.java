@@ -18,13 +18,16 @@ import org.locationtech.jts.geom.Coordinate;
 final class Gaps {
   private Gaps() {}
 
-  static List<JoinGap> of(Net net, List<Motion3> poses) {
+  /**
+   * @param caliper the card's thickness, in mm
+   */
+  static List<JoinGap> of(Net net, List<Motion3> poses, double caliper) {
     List<JoinGap> gaps = new ArrayList<>();
     for (int j = 0; j < net.joins().size(); j++) {
       double miss =
           switch (net.joins().get(j)) {
             case Join.Seam(EdgeRef a, EdgeRef b, _, _) -> seam(net, poses, a, b);
-            case Join.Lap(int under, int over, _) -> lap(net, poses, under, over);
+            case Join.Lap(int under, int over, _) -> lap(net, poses, under, over, caliper);
           };
       gaps.add(new JoinGap(j, miss));
     }
@@ -57,7 +60,7 @@ final class Gaps {
   }
 
   /** Start on end and end on start: the larger distance. */
-  private static double seam(Net net, List<Motion3> poses, EdgeRef a, EdgeRef b) {
+  static double seam(Net net, List<Motion3> poses, EdgeRef a, EdgeRef b) {
     Segment2 one = net.segment(a);
     Segment2 two = net.segment(b);
     Motion3 p = poses.get(a.panel());
@@ -68,17 +71,19 @@ final class Gaps {
   }
 
   /**
-   * The farthest that a corner of the one panel stands off the plane of the other, which counts
-   * both their distance and a slant; or how far they miss each other sideways, where that is more.
+   * The farthest that a corner of the panel under stands off where it lies on the panel over, which
+   * counts both their distance and a slant; or how far they miss each other sideways, where that is
+   * more. It lies a caliper inside. Nearer is no miss, since scores are reckoned without thickness
+   * and give by as much.
    */
-  private static double lap(Net net, List<Motion3> poses, int under, int over) {
+  private static double lap(Net net, List<Motion3> poses, int under, int over, double caliper) {
     Motion3 back = poses.get(over).inverse();
     Motion3 pose = poses.get(under);
     double off = 0;
     List<Vec2> shadow = new ArrayList<>();
     for (Vec2 corner : net.panels().get(under).outline().corners()) {
       Vec3 p = back.apply(pose.apply(corner));
-      off = Math.max(off, Math.abs(p.z()));
+      off = Math.max(off, Math.max(p.z(), -caliper - p.z()));
       shadow.add(new Vec2(p.x(), p.y()));
     }
     Polygon2 host = net.panels().get(over).outline();

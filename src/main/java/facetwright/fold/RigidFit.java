@@ -15,6 +15,9 @@ final class RigidFit {
   private static final int DIMENSION = 4;
   private static final int SWEEPS = 60;
 
+  /** What is smaller than this, as part of the whole, is nothing to turn for. */
+  private static final double NOTHING = 1e-20;
+
   private final List<Vec3> from = new ArrayList<>();
   private final List<Vec3> onto = new ArrayList<>();
 
@@ -90,11 +93,15 @@ final class RigidFit {
     for (int i = 0; i < DIMENSION; i++) {
       v[i][i] = 1;
     }
-    for (int sweep = 0; sweep < SWEEPS; sweep++) {
+    double least = NOTHING * (Math.abs(m[0][0]) + Math.abs(m[1][1]) + Math.abs(m[2][2]));
+    boolean turned = true;
+    for (int sweep = 0; sweep < SWEEPS && turned; sweep++) {
+      turned = false;
       for (int p = 0; p < DIMENSION; p++) {
         for (int q = p + 1; q < DIMENSION; q++) {
-          if (m[p][q] != 0) {
+          if (Math.abs(m[p][q]) > least) {
             rotate(m, v, p, q);
+            turned = true;
           }
         }
       }

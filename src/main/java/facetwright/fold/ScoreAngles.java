@@ -7,6 +7,7 @@ import facetwright.net.Sense;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * How far every score of a net is folded: the one value that a folding needs besides the net.
@@ -48,6 +49,14 @@ public record ScoreAngles(List<Double> radians) implements Serializable {
     List<Double> changed = new ArrayList<>(radians);
     changed.set(score, angle);
     return new ScoreAngles(changed);
+  }
+
+  /** These where they are known, and others, of as many scores, where not. */
+  public ScoreAngles orElse(ScoreAngles others) {
+    return new ScoreAngles(
+        IntStream.range(0, radians.size())
+            .mapToObj(s -> isKnown(s) ? radians.get(s) : others.radians.get(s))
+            .toList());
   }
 
   /** Every known angle taken the given part of the way. */

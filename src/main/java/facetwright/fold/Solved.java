@@ -1,6 +1,7 @@
 package facetwright.fold;
 
 import facetwright.geom.Motion3;
+import facetwright.net.Net;
 import java.io.Serializable;
 import java.util.List;
 
@@ -32,6 +33,11 @@ public record Solved(
     gaps = List.copyOf(gaps);
     strain = List.copyOf(strain);
     poses = List.copyOf(poses);
+  }
+
+  /** Whether its angles may be taken for a first guess at a net: it has as many scores. */
+  boolean suits(Net net) {
+    return verdict != Closure.NOT_SOLVED && angles.radians().size() == net.scores().size();
   }
 
   /** The strain of the panel that bends most. */

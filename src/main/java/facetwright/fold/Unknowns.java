@@ -54,6 +54,12 @@ record Unknowns(List<Boolean> panels, List<Integer> scores) {
         IntStream.range(0, sought.length).mapToObj(p -> sought[p]).toList(), scores);
   }
 
+  /** Every panel but tabs that only follow, whether its angles are known or not. */
+  static Unknowns all(Net net) {
+    boolean[] core = core(net, net.pieceOfPanel());
+    return new Unknowns(IntStream.range(0, core.length).mapToObj(p -> core[p]).toList(), List.of());
+  }
+
   boolean isEmpty() {
     return scores.isEmpty();
   }

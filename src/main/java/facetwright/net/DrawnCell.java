@@ -62,8 +62,8 @@ record DrawnCell(
     EdgeDraft ofLeft = atTop ? left.edge(1) : left.edge(2);
     EdgeDraft toRight = atTop ? middle.edge(2) : middle.edge(0);
     EdgeDraft toLeft = atTop ? middle.edge(0) : middle.edge(2);
-    net.score(toRight, ofRight, diagonal, FoldAngle.TO_SOLVE, site);
-    net.score(toLeft, ofLeft, diagonal, FoldAngle.TO_SOLVE, site);
+    net.score(toRight, ofRight, diagonal, FoldAngle.TO_SOLVE_AS_SAID, site);
+    net.score(toLeft, ofLeft, diagonal, FoldAngle.TO_SOLVE_AS_SAID, site);
     EdgeDraft rightHalf = atTop ? right.edge(1) : right.edge(2);
     EdgeDraft leftHalf = atTop ? left.edge(2) : left.edge(1);
     net.seam(rightHalf, leftHalf, null, site);

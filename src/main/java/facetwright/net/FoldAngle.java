@@ -5,7 +5,10 @@ import java.io.Serializable;
 /** How far a score is folded when the form is made: 0° is flat, 180° is folded right over. */
 public sealed interface FoldAngle extends Serializable {
   /** Left to the closing solver. */
-  FoldAngle TO_SOLVE = new ToSolve();
+  FoldAngle TO_SOLVE = new ToSolve(false);
+
+  /** The same, the score's sense being what the design asks for. */
+  FoldAngle TO_SOLVE_AS_SAID = new ToSolve(true);
 
   static FoldAngle degrees(double degrees) {
     return new Known(degrees);
@@ -24,6 +27,11 @@ public sealed interface FoldAngle extends Serializable {
     }
   }
 
-  /** Not known before the piece is closed. */
-  record ToSolve() implements FoldAngle {}
+  /**
+   * Not known before the piece is closed.
+   *
+   * @param isSenseSaid whether the design asks for the score's sense; if not, that is a guess to
+   *     begin with, and the made form decides
+   */
+  record ToSolve(boolean isSenseSaid) implements FoldAngle {}
 }

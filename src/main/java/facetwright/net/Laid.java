@@ -16,6 +16,11 @@ public record Laid(Net net, Stock stock, int sheets, boolean fits) implements Se
   /** Room drawn between two sheets, in mm. */
   public static final double SHEET_GAP = 20;
 
+  /** The same sheets under a net that lies on them alike. */
+  public Laid with(Net other) {
+    return new Laid(other, stock, sheets, fits);
+  }
+
   /** Where sheet {@code index} lies. */
   public Box2 sheet(int index) {
     double x = index * (stock.width() + SHEET_GAP);

@@ -7,6 +7,7 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -52,30 +53,37 @@ public final class PanelBuild {
   }
 
   /**
-   * Two edges meet when made.
+   * Two edges meet when made. They should be equally long, yet need not be: then their ends are not
+   * sure to meet, and of edges in several parts the longest part takes the difference.
    *
    * @param tab the tab on {@code a} that is glued under {@code b}'s panel, or null
+   * @throws NetException when the tab hangs elsewhere, or a part of the longer edge meets nothing
    */
   public PanelBuild join(CardEdge a, CardEdge b, CardPanel tab, Site site) {
-    Ask.that(
-        LengthTolerance.FINE.same(a.length(), b.length()),
-        a.name()
-            + " is "
-            + Ask.text(a.length())
-            + " mm long and "
-            + b.name()
-            + " "
-            + Ask.text(b.length())
-            + " mm: edges that meet are equally long",
-        site);
     if (tab == null && b.parts().size() > a.parts().size()) {
       return join(b, a, null, site);
     }
     PanelDraft glued = tab == null ? null : tab.draft();
+    EdgeDraft longest =
+        a.parts().stream().max(Comparator.comparingDouble(EdgeDraft::length)).orElseThrow();
+    double more = b.length() - a.length();
+    Ask.that(
+        longest.length() + more > LengthTolerance.FINE.mm(),
+        a.name()
+            + " is "
+            + Ask.text(-more)
+            + " mm longer than "
+            + b.name()
+            + ": part of it meets"
+            + " nothing",
+        site);
     boolean found = tab == null;
     for (EdgeDraft part : a.parts()) {
-      double length = a.length();
-      EdgeDraft other = b.meeting(length - a.end(part), length - a.begin(part), site);
+      // The left end of a meets the right end of b, so that what follows is measured back from it.
+      boolean after = part != longest && a.begin(part) > a.begin(longest);
+      double end = b.length() - a.begin(part) - (after ? more : 0);
+      double begin = b.length() - a.end(part) - (after || part == longest ? more : 0);
+      EdgeDraft other = b.meeting(begin, end, site);
       EdgeDraft across = net.across(part);
       boolean carries = across != null && across.panel() == glued;
       found |= carries;

@@ -16,6 +16,11 @@ public record Score(
     EdgeRef a, EdgeRef b, Sense sense, FoldAngle angle, boolean perforated, Site site)
     implements Serializable {
 
+  /** The same score, its crest pointing this way. */
+  public Score toward(Sense way) {
+    return new Score(a, b, way, angle, perforated, site);
+  }
+
   /** The panel on the other side of this score. */
   public int across(int panel) {
     return a.panel() == panel ? b.panel() : a.panel();

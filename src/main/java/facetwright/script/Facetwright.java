@@ -4,6 +4,7 @@ import facetwright.check.Checks;
 import facetwright.check.Finding;
 import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
+import facetwright.fold.Senses;
 import facetwright.fold.touch.Collision;
 import facetwright.geom.Unit;
 import facetwright.net.Laid;
@@ -88,7 +89,8 @@ public final class Facetwright {
       }
       Net net = NetMerge.of(session.parts().stream().map(Supplier::get).toList());
       Laid laid = lay(net);
-      FoldedForm folded = Folding.fold(laid.net());
+      FoldedForm folded = Folding.fold(laid);
+      laid = laid.with(Senses.asFolded(laid.net(), folded));
       List<Collision> collisions = Checks.collisions(laid, folded);
       List<Finding> findings = new ArrayList<>(session.findings());
       findings.addAll(Checks.all(laid, folded, collisions));

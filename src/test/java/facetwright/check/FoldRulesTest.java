@@ -34,8 +34,10 @@ class FoldRulesTest {
     assertThat(found.getFirst().severity()).isEqualTo(Finding.Severity.WARNING);
     assertThat(found.getFirst().message())
         .isEqualTo(
-            "The two sides of the seam between \"one\" and \"two\" differ by 2 mm: \"one\" is 20 mm"
-                + " long, \"two\" is 22 mm.");
+            "The seam between \"one\" (line 2) and \"two\" (line 3): its sides differ by 2 mm. That"
+                + " of \"one\" is 20 mm long, that of \"two\" 22 mm.");
+    assertThat(found.getFirst().fix())
+        .isEqualTo("Make that side of \"one\" 2 mm longer, or that of \"two\" 2 mm shorter.");
     assertThat(found.getFirst().place()).isEqualTo(new Place.AtJoin(0));
     assertThat(found.getFirst().site().line()).isEqualTo(4);
     assertThat(Looks.at(unevenTray(25)).getFirst().severity()).isEqualTo(Finding.Severity.ERROR);
@@ -62,7 +64,8 @@ class FoldRulesTest {
     PanelDraft over = card.flap(base.edge(1), "cover", 50, Sense.MOUNTAIN, FoldAngle.degrees(178));
     card.draft.lap(over, base, Site.NONE);
     Finding found = Looks.of("gap", Looks.at(card)).getFirst();
-    assertThat(found.message()).contains("the lap of \"cover\" under \"base\" misses by 1.74 mm");
+    // 50·sin 2° less the caliper by which it lies inside: 1.745 − 0.275 mm.
+    assertThat(found.message()).contains("the lap of \"cover\" under \"base\" misses by 1.47 mm");
     assertThat(found.site()).isEqualTo(over.site());
   }
 
@@ -106,8 +109,11 @@ class FoldRulesTest {
     assertThat(found.getFirst().severity()).isEqualTo(Finding.Severity.NOTE);
     assertThat(found.getFirst().message())
         .isEqualTo(
-            "The fold angle is not known at 4 scores and no join determines it, so it can't"
-                + " be told whether the form closes.");
+            "The fold angle is not known at 4 scores, and no join determines it: the first is the"
+                + " score between \"base\" and \"wall 0\". So it can't be told whether the form"
+                + " closes.");
+    assertThat(found.getFirst().place()).isEqualTo(new Place.AtScore(0));
+    assertThat(found.getFirst().site().line()).isEqualTo(2);
   }
 
   /** Wall "one" is glued by a tab under wall "two", 20 mm wide and 30 high. */

@@ -19,12 +19,13 @@ final class Looks {
 
   static List<Finding> at(Net net, Stock stock) {
     Laid laid = SheetLayout.lay(net, stock);
-    return Checks.all(laid, Folding.fold(laid.net()));
+    return Checks.all(laid, Folding.fold(laid));
   }
 
   /** As drawn, not moved on the sheet. */
   static List<Finding> asDrawn(Net net, Stock stock) {
-    return Checks.all(new Laid(net, stock, 1, true), Folding.fold(net));
+    Laid laid = new Laid(net, stock, 1, true);
+    return Checks.all(laid, Folding.fold(laid));
   }
 
   static List<Finding> of(String rule, List<Finding> all) {

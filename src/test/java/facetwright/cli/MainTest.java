@@ -76,7 +76,8 @@ class MainTest {
             "folded.stl")) {
       assertThat(out.resolve(name)).isNotEmptyFile();
     }
-    assertThat(run.out()).contains("Closes.", "30 mm tall", "template.pdf");
+    assertThat(run.out())
+        .contains("Closes: every join meets to within 0.001 mm.", "30 mm tall", "template.pdf");
   }
 
   @Test

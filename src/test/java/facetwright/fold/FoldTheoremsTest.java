@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
 import facetwright.net.Join;
 import facetwright.net.Net;
@@ -16,14 +15,13 @@ import facetwright.net.Site;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Worked examples of folding theorems; each source is named in the data, most from memory. */
 class FoldTheoremsTest {
-  private static final double REACH = 100;
-
   static List<JsonNode> examples(String id) {
     List<JsonNode> found = new ArrayList<>();
     for (JsonNode theorem : Solid.json("/reference/fold-theorems.json").get("theorems")) {
@@ -34,39 +32,10 @@ class FoldTheoremsTest {
     return found;
   }
 
-  private static List<Double> numbers(JsonNode array) {
+  static List<Double> numbers(JsonNode array) {
     List<Double> all = new ArrayList<>();
     array.forEach(n -> all.add(n.asDouble()));
     return all;
-  }
-
-  /** Sectors round the origin, scored at the given directions, folded by signed angles. */
-  private static Net fan(List<Double> directions, List<Double> angles) {
-    NetDraft draft = new NetDraft();
-    int n = directions.size();
-    List<PanelDraft> sectors = new ArrayList<>();
-    for (int i = 0; i < n; i++) {
-      double from = Math.toRadians(directions.get(i));
-      double to = Math.toRadians(directions.get((i + 1) % n)) + (i + 1 == n ? 2 * Math.PI : 0);
-      List<Vec2> corners =
-          List.of(
-              Vec2.ZERO,
-              Vec2.polar(REACH, from),
-              Vec2.polar(REACH, (from + to) / 2),
-              Vec2.polar(REACH, to));
-      sectors.add(draft.panel("sector " + i, PanelRole.FACET, corners, Site.NONE));
-    }
-    for (int i = 0; i < n; i++) {
-      // The score at direction i lies between the sector before it and the sector after it.
-      double angle = angles.get(i);
-      draft.score(
-          sectors.get((i + n - 1) % n).edge(3),
-          sectors.get(i).edge(0),
-          angle < 0 ? Sense.MOUNTAIN : Sense.VALLEY,
-          FoldAngle.degrees(Math.abs(angle)),
-          Site.NONE);
-    }
-    return draft.build();
   }
 
   static Stream<JsonNode> closures() {
@@ -81,11 +50,14 @@ class FoldTheoremsTest {
   @MethodSource("closures")
   void productOfTurnsDecidesWhetherACornerTears(JsonNode example) {
     Net net =
-        fan(numbers(example.get("creaseDirectionsDeg")), numbers(example.get("foldAnglesDeg")));
+        Fan.net(
+            numbers(example.get("creaseDirectionsDeg")),
+            numbers(example.get("foldAnglesDeg")),
+            _ -> true);
     FoldedForm form = Folding.fold(net);
     boolean closes = example.get("closes").asBoolean();
     assertThat(form.closure()).isEqualTo(closes ? Closure.CLOSES : Closure.OPEN);
-    assertThat(form.gap() < 1e-9 * REACH).isEqualTo(closes);
+    assertThat(form.gap() < 1e-9 * Fan.REACH).isEqualTo(closes);
     assertThat(Vertices.of(net, form).stream().filter(Vertices.Vertex::interior))
         .singleElement()
         .satisfies(v -> assertThat(v.angleSum()).isCloseTo(360, within(1e-9)));
@@ -101,8 +73,11 @@ class FoldTheoremsTest {
   void flatFoldableCornersOfFourScoresFollowTheHalfAngleLaw(JsonNode example) {
     for (JsonNode mode : example.get("modes")) {
       Net net =
-          fan(numbers(example.get("creaseDirectionsDeg")), numbers(mode.get("foldAnglesDeg")));
-      assertThat(Folding.fold(net).gap()).isLessThan(1e-9 * REACH);
+          Fan.net(
+              numbers(example.get("creaseDirectionsDeg")),
+              numbers(mode.get("foldAnglesDeg")),
+              _ -> true);
+      assertThat(Folding.fold(net).gap()).isLessThan(1e-9 * Fan.REACH);
     }
   }
 
@@ -116,18 +91,20 @@ class FoldTheoremsTest {
   void cornersOfThreeFacesCloseAtTheSphericalAngles(JsonNode example) {
     List<Double> faces = numbers(example.get("faceAnglesDeg"));
     List<Double> dihedrals = numbers(example.get("dihedralAtEdgeOppositeFaceDeg"));
+    assertCorner(
+        faces, dihedrals, corner(faces, i -> FoldAngle.degrees(180 - dihedrals.get((i + 2) % 3))));
+    // The same where the solver has to find the two angles.
+    assertCorner(faces, dihedrals, corner(faces, _ -> FoldAngle.TO_SOLVE));
+  }
+
+  /** Three faces round a corner, two scores between them, the third edge seamed. */
+  private static Net corner(List<Double> faces, IntFunction<FoldAngle> angle) {
     NetDraft draft = new NetDraft();
     List<PanelDraft> panels = new ArrayList<>();
     double at = 0;
     for (double face : faces) {
       double to = at + Math.toRadians(face);
-      List<Vec2> corners =
-          List.of(
-              Vec2.ZERO,
-              Vec2.polar(REACH, at),
-              Vec2.polar(REACH, (at + to) / 2),
-              Vec2.polar(REACH, to));
-      panels.add(draft.panel("face", PanelRole.FACET, corners, Site.NONE));
+      panels.add(draft.panel("face", PanelRole.FACET, Fan.sector(at, to), Site.NONE));
       at = to;
     }
     // Between faces 0 and 1 the dihedral angle is the one opposite face 2, and so on.
@@ -136,13 +113,17 @@ class FoldTheoremsTest {
           panels.get(i).edge(3),
           panels.get(i + 1).edge(0),
           Sense.MOUNTAIN,
-          FoldAngle.degrees(180 - dihedrals.get((i + 2) % 3)),
+          angle.apply(i),
           Site.NONE);
     }
     draft.seam(panels.get(2).edge(3), panels.get(0).edge(0), null, Site.NONE);
-    Net net = draft.build();
+    return draft.build();
+  }
+
+  private static void assertCorner(List<Double> faces, List<Double> dihedrals, Net net) {
     FoldedForm form = Folding.fold(net);
-    assertThat(form.gap()).isLessThan(1e-9 * REACH);
+    assertThat(form.closure()).isEqualTo(Closure.CLOSES);
+    assertThat(form.gap()).isLessThan(1e-9 * Fan.REACH);
     assertThat(
             Dihedrals.between(net, form, net.scores().getFirst().a(), net.scores().getFirst().b()))
         .isCloseTo(dihedrals.get(2), within(1e-9));
@@ -174,7 +155,7 @@ class FoldTheoremsTest {
       angles.add(angles.size() < mountains ? -180.0 : 180.0);
       at += sector;
     }
-    Net net = fan(directions, angles);
+    Net net = Fan.net(directions, angles, _ -> true);
     List<FlatFolding> found =
         Vertices.of(net, Folding.fold(net)).stream()
             .flatMap(v -> FlatFolding.at(net, v).stream())

@@ -3,12 +3,18 @@ package facetwright.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
 import facetwright.net.FoldAngle;
+import facetwright.net.Laid;
 import facetwright.net.Net;
+import facetwright.net.NetMerge;
 import facetwright.net.PanelDraft;
+import facetwright.net.Pinch;
 import facetwright.net.Sense;
 import facetwright.net.Site;
+import facetwright.net.Stock;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class PiecesTest {
@@ -93,6 +99,126 @@ class PiecesTest {
     assertThat(middle.z()).isCloseTo(10, within(TINY));
     assertThat(form.measures().volume()).isCloseTo(60 * 60 * 20, within(1e-6));
     assertThat(form.measures().area()).isCloseTo(3600 + 4 * 1200, within(TINY));
+  }
+
+  @Test
+  void aLapLiesACaliperInsideItsPanel() {
+    for (boolean badgeUnder : new boolean[] {true, false}) {
+      Card card = Card.tray(60, 60, 20, Card.SQUARE);
+      PanelDraft badge = card.rectangle("badge", 300, 0, 20, 10);
+      PanelDraft wall = card.draft.panels().get(1);
+      if (badgeUnder) {
+        card.draft.lap(badge, wall, Site.NONE);
+      } else {
+        card.draft.lap(wall, badge, Site.NONE);
+      }
+      Net net = card.net();
+      Stock board = new Stock("board", 500, 400, 600, 0.75, Stock.Grain.UNKNOWN);
+      FoldedForm form = Folding.fold(new Laid(net, board, 1, true));
+      assertThat(form.closure()).isEqualTo(Closure.CLOSES);
+      assertThat(form.gap()).isLessThan(TINY);
+      Motion3 outside = form.poses().get(1).inverse();
+      assertThat(form.corners(net, 5))
+          .allSatisfy(
+              c ->
+                  assertThat(outside.apply(c).z())
+                      .isCloseTo(badgeUnder ? -0.75 : 0.75, within(TINY)));
+    }
+  }
+
+  /** A score folded right over brings its panels together; it gives by the caliper. */
+  @Test
+  void aSleeveOfThickCardCloses() {
+    Card card = new Card();
+    PanelDraft one = card.rectangle("one", 0, 0, 60, 40);
+    PanelDraft two = card.flap(one.edge(1), "two", 60, Sense.MOUNTAIN, FoldAngle.degrees(180));
+    PanelDraft flap = card.flap(two.edge(1), "flap", 12, Sense.MOUNTAIN, FoldAngle.degrees(180));
+    card.draft.lap(flap, one, Site.NONE);
+    Stock board = new Stock("board", 500, 400, 600, 0.75, Stock.Grain.UNKNOWN);
+    assertThat(Folding.fold(new Laid(card.net(), board, 1, true)).closure())
+        .isEqualTo(Closure.CLOSES);
+  }
+
+  @Test
+  void aLapOutsideOrTooFarInsideMissesByTheRest() {
+    // Folded 180° less or more than it should be by a slant of 2 mm on 50: inside, less a caliper.
+    double slant = Math.toDegrees(Math.asin(2.0 / 50));
+    Card card = new Card();
+    PanelDraft base = card.rectangle("base", 0, 0, 50, 50);
+    PanelDraft over =
+        card.flap(base.edge(1), "over", 50, Sense.MOUNTAIN, FoldAngle.degrees(180 - slant));
+    card.draft.lap(over, base, Site.NONE);
+    Stock board = new Stock("board", 500, 400, 600, 0.75, Stock.Grain.UNKNOWN);
+    assertThat(Folding.fold(new Laid(card.net(), board, 1, true)).gap())
+        .isCloseTo(2 - 0.75, within(TINY));
+  }
+
+  /** Two open strips of two panels each, seamed to each other: a square tube, rigid by its end. */
+  @Test
+  void twoPiecesOfOpenAnglesDetermineEachOther() {
+    Card card = new Card();
+    PanelDraft floor = card.rectangle("floor", 0, 0, 40, 60);
+    PanelDraft left = card.flap(floor.edge(3), "left", 25, Sense.MOUNTAIN, FoldAngle.TO_SOLVE);
+    PanelDraft right = card.flap(floor.edge(1), "right", 25, Sense.MOUNTAIN, FoldAngle.TO_SOLVE);
+    PanelDraft roof = card.rectangle("roof", 300, 0, 40, 60);
+    PanelDraft back = card.flap(roof.edge(2), "back", 25, Sense.MOUNTAIN, FoldAngle.TO_SOLVE);
+    card.seam(left.edge(2), roof.edge(1));
+    card.seam(right.edge(2), roof.edge(3));
+    card.seam(back.edge(2), floor.edge(2));
+    card.seam(back.edge(1), left.edge(1));
+    card.seam(back.edge(3), right.edge(3));
+    card.draft.standOn(floor);
+    Net net = card.net();
+    assertThat(net.pieces()).isEqualTo(2);
+    FoldedForm form = Folding.fold(net);
+    assertThat(form.closure()).isEqualTo(Closure.CLOSES);
+    assertThat(form.gap()).isLessThan(1e-6);
+    assertThat(form.measures().height()).isCloseTo(25, within(1e-6));
+    assertThat(form.measures().volume()).isCloseTo(40 * 60 * 25, within(1e-3));
+  }
+
+  /** A pinched wrap and its lid: the wrap closes as it does alone, the lid stands beside it. */
+  @Test
+  void aGussetedWrapWithALidBeside() {
+    Net wrap = GussetedWrapTest.wrap(8, 24, 96, Pinch.IN);
+    Card lid = Card.tray(70, 70, 15, Card.SQUARE);
+    Net both = NetMerge.of(List.of(wrap, lid.net()));
+    FoldedForm form = Folding.fold(both);
+    FoldedForm alone = Folding.fold(wrap);
+    assertThat(form.closure()).isEqualTo(Closure.CLOSES);
+    assertThat(form.gap()).isLessThan(1e-6);
+    assertThat(form.measures().height()).isCloseTo(alone.measures().height(), within(1e-9));
+    assertThat(form.measures().volume()).isCloseTo(alone.measures().volume(), within(1e-6));
+    int base = wrap.panels().size();
+    assertThat(form.corners(both, base))
+        .allSatisfy(c -> assertThat(c.z()).isCloseTo(0, within(TINY)));
+    double right =
+        wrap.panels().stream()
+            .mapToInt(wrap.panels()::indexOf)
+            .boxed()
+            .flatMap(p -> form.corners(both, p).stream())
+            .mapToDouble(Vec3::x)
+            .max()
+            .orElseThrow();
+    assertThat(form.corners(both, base)).allSatisfy(c -> assertThat(c.x()).isGreaterThan(right));
+  }
+
+  /** A lid whose own angles are open too: both bodies are solved, each for itself. */
+  @Test
+  void twoBodiesOfOpenAngles() {
+    Net wrap = GussetedWrapTest.wrap(6, 24, 96, Pinch.IN);
+    Net lid = Card.tray(70, 50, 15, FoldAngle.TO_SOLVE).net();
+    Net both = NetMerge.of(List.of(wrap, lid));
+    FoldedForm form = Folding.fold(both);
+    assertThat(form.closure()).isEqualTo(Closure.CLOSES);
+    assertThat(form.measures().height())
+        .isCloseTo(Folding.fold(wrap).measures().height(), within(1e-6));
+    double tall =
+        form.corners(both, wrap.panels().size() + 1).stream()
+            .mapToDouble(Vec3::z)
+            .max()
+            .orElseThrow();
+    assertThat(tall).isCloseTo(15, within(1e-6));
   }
 
   @Test

@@ -206,9 +206,6 @@ class PanelBuildTest {
     assertThatThrownBy(() -> new PanelBuild().rectangle("card", 0, 60, AT))
         .hasMessageContaining("over 0");
     CardPanel other = build.rectangle("other", 50, 50, AT);
-    assertThatThrownBy(() -> build.join(card.edge("left", AT), other.edge("left", AT), null, AT))
-        .hasMessageContaining("60 mm")
-        .hasMessageContaining("equally long");
     assertThatThrownBy(() -> build.slit(card.edge("left", AT), other.edge("left", AT), AT))
         .hasMessageContaining("do not lie along");
     assertThatThrownBy(() -> build.lap(card, card, AT)).hasMessageContaining("itself");

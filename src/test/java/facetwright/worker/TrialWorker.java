@@ -70,7 +70,7 @@ final class TrialWorker {
     Stock stock = new Stock("A4", 210, 297, 220, 0.275, Stock.Grain.LONG);
     FoldedForm folded =
         new FoldedForm(
-            List.of(Motion3.NONE), List.of(), Closure.CLOSES, 0, new Measures(50, 50, 0, 0, 2500));
+            List.of(Motion3.NONE), List.of(), Closure.CLOSES, new Measures(50, 50, 0, 0, 2500));
     return new Design(
         title,
         Unit.MM,

@@ -15,9 +15,13 @@ public record Combined(List<Integer> points, List<Double> factors) implements Eq
     factors = List.copyOf(factors);
   }
 
-  /** Two points meet. */
-  public static Combined meet(int p, int q) {
-    return new Combined(List.of(p, q), List.of(1.0, -1.0));
+  /**
+   * Two points meet.
+   *
+   * @param weight how much it counts against what else the points have to satisfy, over 0
+   */
+  public static Combined meet(int p, int q, double weight) {
+    return new Combined(List.of(p, q), List.of(weight, -weight));
   }
 
   @Override

@@ -33,6 +33,11 @@ public record Crease(
     return new Crease(from, to, left, right, radians, reach, isPull);
   }
 
+  /** The same crease, its angle counting so much more or less. */
+  public Crease counting(double weight) {
+    return new Crease(from, to, left, right, angle, weight * reach, isPull);
+  }
+
   /** The same crease as a pull or not. */
   public Crease asPull(boolean pull) {
     return new Crease(from, to, left, right, angle, reach, pull);

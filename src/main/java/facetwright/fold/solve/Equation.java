@@ -6,7 +6,7 @@ import java.util.List;
  * What a few points have to satisfy. Points are numbered; point i has its coordinates at 3i, 3i + 1
  * and 3i + 2.
  */
-public sealed interface Equation permits Apart, Combined, Crease, InPlane {
+public sealed interface Equation permits Apart, Combined, Crease, InPlane, OnLine {
   /** The points it ties together, each once. */
   List<Integer> points();
 

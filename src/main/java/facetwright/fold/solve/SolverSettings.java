@@ -52,22 +52,44 @@ public record SolverSettings(
     }
   }
 
-  /** The same with another pull: its weight at first, and for how many iterations. */
-  public SolverSettings pulling(double weight, int steps) {
+  /**
+   * The same for a start near to where it ends: held back less at first, and given up sooner.
+   *
+   * @throws IllegalArgumentException when a value is out of its range
+   */
+  public SolverSettings nearby(double damping, double step, int iterations) {
     return new SolverSettings(
         missTolerance,
-        stepTolerance,
-        firstDamping,
+        step,
+        Math.max(damping, leastDamping),
         leastDamping,
-        weight,
+        pull,
         fade,
-        steps,
-        mostIterations,
+        pullSteps,
+        iterations,
         mostStarts,
         seed,
         forgivenStrain,
         loose,
         caliper);
+  }
+
+  /** The same for card of this thickness, in mm. */
+  public SolverSettings withCaliper(double mm) {
+    return new SolverSettings(
+        missTolerance,
+        stepTolerance,
+        firstDamping,
+        leastDamping,
+        pull,
+        fade,
+        pullSteps,
+        mostIterations,
+        mostStarts,
+        seed,
+        forgivenStrain,
+        loose,
+        mm);
   }
 
   double pullAt(int iteration) {

@@ -113,23 +113,20 @@ final class BlankWords {
 
   private static Fn<Blank> score() {
     LineOptions line = LineOptions.fresh("instead: the line's two ends", 2);
-    Arg<Double> fold =
-        optional(
-            "fold",
-            Kinds.degrees(0, 180),
-            "how far it is folded; where left out it is found by closing the form");
-    Arg<Sense> sense =
-        usual(
-            "sense",
-            Kinds.word(Sense.class),
-            Sense.MOUNTAIN,
-            "which way the crest points, seen on the outside");
+    FoldOptions folded = FoldOptions.fresh();
     Arg<Boolean> perforated =
         usual(
             "perforated", Kinds.flag(), false, "whether it is perforated, to tear or fold easily");
     return Fn.<Blank>named("score")
         .does("Draws a score line.")
-        .options(line.from, line.at, line.between, line.points, fold, sense, perforated)
+        .options(
+            line.from,
+            line.at,
+            line.between,
+            line.points,
+            folded.fold(),
+            folded.sense(),
+            perforated)
         .returns("the blank")
         .example(
             """
@@ -142,11 +139,11 @@ final class BlankWords {
             (blank, call) -> {
               List<Vec2> ends = line.read(call, blank, "score");
               Segment2 at = new Segment2(ends.get(0), ends.get(1));
-              FoldAngle angle =
-                  call.has(fold) ? FoldAngle.degrees(call.get(fold)) : FoldAngle.TO_SOLVE;
+              FoldAngle angle = folded.angle(call);
+              Sense way = folded.way(call);
               return call.get(perforated)
-                  ? blank.perforate(at, call.get(sense), angle, call.site())
-                  : blank.score(at, call.get(sense), angle, call.site());
+                  ? blank.perforate(at, way, angle, call.site())
+                  : blank.score(at, way, angle, call.site());
             });
   }
 

@@ -78,11 +78,7 @@ final class PanelWords {
 
   /** The options that say where on an edge something hangs and how it is folded. */
   private record HingeOptions(
-      Arg<Double> width,
-      Arg<Double> offset,
-      Arg<Double> fold,
-      Arg<Sense> sense,
-      Arg<Boolean> perforated) {
+      Arg<Double> width, Arg<Double> offset, FoldOptions folded, Arg<Boolean> perforated) {
     static HingeOptions fresh() {
       return new HingeOptions(
           optional(
@@ -91,15 +87,7 @@ final class PanelWords {
               "offset",
               Kinds.length(0, Kinds.LONGEST),
               "where on the edge it begins, from its left end; centred where left out"),
-          optional(
-              "fold",
-              Kinds.degrees(0, 180),
-              "how far it is folded; where left out it is found by closing the form"),
-          usual(
-              "sense",
-              Kinds.word(Sense.class),
-              Sense.MOUNTAIN,
-              "which way the crest points, seen on the outside"),
+          FoldOptions.fresh(),
           usual(
               "perforated",
               Kinds.flag(),
@@ -108,8 +96,8 @@ final class PanelWords {
     }
 
     Hinge read(Call call) {
-      FoldAngle angle = call.has(fold) ? FoldAngle.degrees(call.get(fold)) : FoldAngle.TO_SOLVE;
-      Sense way = call.get(sense);
+      FoldAngle angle = folded.angle(call);
+      Sense way = folded.way(call);
       Hinge hinge;
       if (!call.has(width)) {
         if (call.has(offset)) {
@@ -157,8 +145,8 @@ final class PanelWords {
             tip,
             sides,
             corners,
-            hinge.fold,
-            hinge.sense,
+            hinge.folded.fold(),
+            hinge.folded.sense(),
             hinge.width,
             hinge.offset,
             hinge.perforated,
@@ -202,7 +190,14 @@ final class PanelWords {
     return Fn.<CardPanel>named("tab")
         .does("Attaches a tab to an edge, to be glued under something else.")
         .takes(EDGE)
-        .options(depth, bevel, hinge.fold, hinge.sense, hinge.width, hinge.offset, hinge.perforated)
+        .options(
+            depth,
+            bevel,
+            hinge.folded.fold(),
+            hinge.folded.sense(),
+            hinge.width,
+            hinge.offset,
+            hinge.perforated)
         .returns("the tab, a panel")
         .example(
             """

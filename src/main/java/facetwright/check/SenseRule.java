@@ -1,0 +1,46 @@
+package facetwright.check;
+
+import facetwright.fold.Senses;
+import facetwright.net.Score;
+import facetwright.net.Sense;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Scores that the form folds against the sense the script asks for, their angles being left open.
+ * It does not look at scores whose angle is given, nor at those nearly flat.
+ */
+final class SenseRule implements Rule {
+  @Override
+  public List<Finding> find(Subject subject) {
+    List<Finding> found = new ArrayList<>();
+    List<Double> folds = Senses.folds(subject.net(), subject.folded());
+    for (int s : Senses.contrary(subject.net(), subject.folded())) {
+      Score score = subject.net().scores().get(s);
+      found.add(
+          new Finding(
+              "sense",
+              Finding.Severity.WARNING,
+              String.format(
+                  Locale.ROOT,
+                  "The score between %s and %s is to be a %s, but the form as it was found folds it"
+                      + " by %.1f° as a %s.",
+                  subject.name(score.a().panel()),
+                  subject.name(score.b().panel()),
+                  word(score.sense()),
+                  Math.abs(folds.get(s)),
+                  word(score.sense().other())),
+              "Ask for a "
+                  + word(score.sense().other())
+                  + " there, or change the lengths round it so that it can fold as asked.",
+              new Place.AtScore(s),
+              score.site()));
+    }
+    return found;
+  }
+
+  private static String word(Sense sense) {
+    return sense.name().toLowerCase(Locale.ROOT);
+  }
+}

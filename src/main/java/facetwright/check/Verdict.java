@@ -1,0 +1,110 @@
+package facetwright.check;
+
+import facetwright.fold.FoldedForm;
+import facetwright.fold.JoinGap;
+import facetwright.fold.PanelStrain;
+import facetwright.fold.ScoreGap;
+import facetwright.fold.solve.SolverSettings;
+import facetwright.net.Join;
+import facetwright.net.Laid;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Whether a form closes, in a sentence or two for its maker. */
+public final class Verdict {
+  /** The finest distance worth telling, in mm. */
+  private static final double FINE = 0.001;
+
+  private final Subject subject;
+  private final FoldedForm form;
+
+  private Verdict(Subject subject) {
+    this.subject = subject;
+    this.form = subject.folded();
+  }
+
+  /** The words for a net on its sheets and the same net folded. */
+  public static String of(Laid laid, FoldedForm folded) {
+    Verdict verdict = new Verdict(new Subject(laid, folded, List.of()));
+    return switch (folded.closure()) {
+      case CLOSES -> verdict.closes();
+      case CLOSES_WITH_STRAIN -> verdict.strained();
+      case OPEN -> verdict.open();
+      case NOT_SOLVED -> verdict.notKnown();
+    };
+  }
+
+  private String closes() {
+    if (form.gaps().isEmpty()) {
+      return "Closes: it has no joins that could miss.";
+    }
+    double within = Math.max(FINE, Math.ceil(form.gap() / FINE) * FINE);
+    return "Closes: every join meets to within " + Mm.fine(within) + " mm.";
+  }
+
+  private String strained() {
+    PanelStrain worst = form.worst().orElseThrow();
+    return String.format(
+        "Closes if the card bends by %s in %s; card forgives %s.",
+        Mm.percent(worst.part()), subject.name(worst.panel()), forgiven());
+  }
+
+  private String open() {
+    Optional<PanelStrain> worst = form.worst();
+    String bends =
+        worst
+            .map(
+                w ->
+                    String.format(
+                        " The joins would meet if the card bent by %s in %s, but it forgives %s.",
+                        Mm.percent(w.part()), subject.name(w.panel()), forgiven()))
+            .orElse("");
+    return "Does not close: " + miss() + "." + bends;
+  }
+
+  /** What misses most, why where that is known, and how much else misses. */
+  private String miss() {
+    List<JoinGap> gaps =
+        form.gaps().stream()
+            .filter(g -> g.mm() > 0)
+            .sorted(Comparator.comparingDouble(JoinGap::mm).reversed())
+            .toList();
+    Optional<ScoreGap> tear = form.tears().stream().max(Comparator.comparingDouble(ScoreGap::mm));
+    double worst = form.gap();
+    if (tear.isPresent() && tear.get().mm() >= worst) {
+      return "the card would tear or buckle by "
+          + Mm.text(tear.get().mm())
+          + " at "
+          + subject.name(subject.net().scores().get(tear.get().score()));
+    }
+    JoinGap first = gaps.getFirst();
+    Join join = subject.net().joins().get(first.join());
+    double uneven = SeamLengthsRule.difference(subject, join);
+    long others = gaps.stream().skip(1).filter(g -> g.mm() > Mm.HAIR).count();
+    return subject.name(join)
+        + " misses by "
+        + Mm.text(first.mm())
+        + (first.mm() <= Mm.HAIR ? ", less than a steady hand can cut" : "")
+        + (uneven > Mm.HAIR ? ", for its sides differ by " + Mm.text(uneven) : "")
+        + (others == 0
+            ? ""
+            : others == 1
+                ? ", and one other join misses too"
+                : ", and " + others + " other joins miss too");
+  }
+
+  private String notKnown() {
+    List<Integer> open = OpenScores.of(subject.net());
+    int others = open.size() - 1;
+    return String.format(
+        "Not known: it can't be told whether it closes, because nothing determines how far to fold"
+            + " %s%s.",
+        subject.name(subject.net().scores().get(open.getFirst())),
+        others == 0 ? "" : others == 1 ? " and one other" : " and " + others + " others");
+  }
+
+  private static String forgiven() {
+    return Mm.percent(SolverSettings.USUAL.forgivenStrain());
+  }
+}

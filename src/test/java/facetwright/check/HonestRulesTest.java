@@ -1,0 +1,190 @@
+package facetwright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import facetwright.fold.Card;
+import facetwright.geom.Vec2;
+import facetwright.net.FoldAngle;
+import facetwright.net.Net;
+import facetwright.net.PanelDraft;
+import facetwright.net.Pinch;
+import facetwright.net.Sense;
+import facetwright.net.SheetSizes;
+import facetwright.net.Site;
+import facetwright.net.WrapDraft;
+import facetwright.net.WrapRow;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Rules on what bends, folds flat or sways. */
+class HonestRulesTest {
+  private static final Site AT = new Site(3, 1);
+
+  private static Card tray(double angle) {
+    return Card.tray(60, 40, 25, FoldAngle.degrees(angle));
+  }
+
+  @Test
+  void strainOverWhatCardForgives() {
+    List<Finding> found = Looks.of("strain", Looks.at(tray(89)));
+    assertThat(found).hasSize(1);
+    assertThat(found.getFirst().message())
+        .matches(
+            "\"wall \\d\" \\(line \\d\\) would have to bend by 0\\.\\d\\d %"
+                + " for every join to meet: its corners are 0\\.\\d\\d mm off\\. Card forgives"
+                + " 0\\.2 %\\.");
+    assertThat(found.getFirst().severity()).isEqualTo(Finding.Severity.WARNING);
+    assertThat(found.getFirst().place()).isInstanceOf(Place.AtPanel.class);
+    assertThat(found.getFirst().site().isKnown()).isTrue();
+    // Following it: fold angles left out are found, and every join meets.
+    assertThat(found.getFirst().fix()).startsWith("Leave fold angles out");
+    assertThat(Looks.at(Card.tray(60, 40, 25, FoldAngle.TO_SOLVE))).isEmpty();
+    assertThat(Looks.at(tray(89.9))).isEmpty();
+  }
+
+  @Test
+  void gapsBeyondWhatUnlikeSidesExplainAreToldToo() {
+    Card card = new Card();
+    PanelDraft base = card.rectangle("base", 0, 0, 60, 60);
+    PanelDraft one = card.flap(base.edge(0), "one", 20, Sense.MOUNTAIN, FoldAngle.degrees(40));
+    PanelDraft two = card.flap(base.edge(1), "two", 21, Sense.MOUNTAIN, FoldAngle.degrees(90));
+    card.seam(one.edge(3), two.edge(1));
+    List<Finding> found = Looks.at(card);
+    assertThat(Looks.of("seam-lengths", found)).hasSize(1);
+    assertThat(Looks.of("gap", found)).hasSize(1);
+  }
+
+  /** Triangles round a point, one between each score and the next, every score right over. */
+  private static Card fan(double[] sectors, int mountains) {
+    Card card = new Card();
+    List<PanelDraft> panels = new ArrayList<>();
+    double at = 0;
+    for (int i = 0; i < sectors.length; i++) {
+      Vec2 from = Vec2.ZERO.plus(ray(at));
+      at += sectors[i];
+      // The last ray is the first, to the last digit.
+      Vec2 to = ray(i + 1 == sectors.length ? 0 : at);
+      panels.add(card.panel("leaf " + (i + 1), 0, 0, from.x(), from.y(), to.x(), to.y()));
+    }
+    for (int i = 0; i < sectors.length; i++) {
+      card.draft.score(
+          panels.get(i).edge(2),
+          panels.get((i + 1) % sectors.length).edge(0),
+          i < mountains ? Sense.MOUNTAIN : Sense.VALLEY,
+          FoldAngle.degrees(180),
+          card.next());
+    }
+    return card;
+  }
+
+  private static Vec2 ray(double degrees) {
+    double radians = Math.toRadians(degrees);
+    return new Vec2(40 * Math.cos(radians), 40 * Math.sin(radians));
+  }
+
+  private static List<Finding> flat(Card card) {
+    return Looks.of("fold-flat", Looks.at(card));
+  }
+
+  /** Kawasaki's condition (from memory): every second angle adds up to 180°. */
+  @Test
+  void anglesThatDoNotFoldFlat() {
+    Finding found = flat(fan(new double[] {70, 80, 120, 90}, 3)).getFirst();
+    assertThat(found.severity()).isEqualTo(Finding.Severity.ERROR);
+    assertThat(found.message())
+        .isEqualTo(
+            "The 4 scores that meet between \"leaf 1\", \"leaf 2\", \"leaf 3\", \"leaf 4\" can't"
+                + " all be folded right over: every second angle between them has to add up to"
+                + " 180°, and they add up to 190° and 170°.");
+    assertThat(found.fix()).isEqualTo("Turn one of the scores about that point by 10°.");
+    // Followed: the score between leaf 1 and leaf 2, by 10° the one way.
+    assertThat(flat(fan(new double[] {60, 90, 120, 90}, 3))).isEmpty();
+  }
+
+  /** Maekawa's condition (from memory): mountains and valleys differ by two. */
+  @Test
+  void mountainsAndValleysThatDoNotFoldFlat() {
+    double[] sectors = {60, 90, 120, 90};
+    Finding even = flat(fan(sectors, 2)).getFirst();
+    assertThat(even.message()).endsWith("have to differ by two, and there are 2 and 2.");
+    assertThat(even.fix()).startsWith("Turn one mountain there into a valley");
+    assertThat(flat(fan(sectors, 1))).isEmpty();
+    Finding all = flat(fan(sectors, 4)).getFirst();
+    assertThat(all.message()).endsWith("there are 4 and 0.");
+    assertThat(all.fix()).isEqualTo("Turn one mountain there into a valley.");
+    assertThat(flat(fan(sectors, 3))).isEmpty();
+  }
+
+  @Test
+  void anOddNumberOfScoresNeverFoldsFlat() {
+    Finding found = flat(fan(new double[] {70, 70, 70, 70, 80}, 3)).getFirst();
+    assertThat(found.message())
+        .contains("5 scores")
+        .endsWith("an odd number of scores never lies flat.");
+    assertThat(found.fix()).isEqualTo("Add a score there, or leave one out.");
+  }
+
+  @Test
+  void onlyWhereFlatIsMeant() {
+    Card card = new Card();
+    PanelDraft base = card.rectangle("base", 0, 0, 30, 30);
+    card.flap(base.edge(0), "over", 30, Sense.MOUNTAIN, FoldAngle.degrees(180));
+    assertThat(flat(card)).isEmpty();
+    Card cross = new Card();
+    PanelDraft ne = cross.rectangle("ne", 0, 0, 10, 10);
+    PanelDraft nw = cross.rectangle("nw", -10, 0, 10, 10);
+    PanelDraft sw = cross.rectangle("sw", -10, -10, 10, 10);
+    PanelDraft se = cross.rectangle("se", 0, -10, 10, 10);
+    FoldAngle over = FoldAngle.degrees(180);
+    FoldAngle not = FoldAngle.degrees(0);
+    cross.draft.score(se.edge(2), ne.edge(0), Sense.MOUNTAIN, over, cross.next());
+    cross.draft.score(ne.edge(3), nw.edge(1), Sense.MOUNTAIN, not, cross.next());
+    cross.draft.score(nw.edge(0), sw.edge(2), Sense.MOUNTAIN, over, cross.next());
+    cross.draft.score(sw.edge(1), se.edge(3), Sense.MOUNTAIN, not, cross.next());
+    assertThat(flat(cross)).isEmpty();
+  }
+
+  private static Net wrap(int columns, String pinched) {
+    WrapDraft wrap =
+        WrapDraft.equal(columns, 28, WrapRow.usual(List.of(28.0, 60.0, 60.0, 28.0)), AT)
+            .seam(7, AT);
+    wrap.columns(pinched, AT).rows("rim", AT).remove(AT);
+    wrap.columns(pinched, AT).rows("wall", AT).gusset(Pinch.IN, AT);
+    return wrap.build();
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {7, 9, 11})
+  void anOddNumberOfColumnsPinchedInTurn(int columns) {
+    List<Finding> found =
+        Looks.of(
+            "pinched-in-turn", Looks.at(wrap(columns, "even"), SheetSizes.named("A2").stock(220)));
+    assertThat(found).hasSize(2);
+    assertThat(found.getFirst().message())
+        .isEqualTo(
+            String.format(
+                "\"wall %d (row 2)\" (line 3) and \"wall 1 (row 2)\" (line 3) stand side by side"
+                    + " with no gusset between them: every second column is pinched, and %d columns"
+                    + " are an odd number. Nothing holds the form in one shape: it can be pushed"
+                    + " askew.",
+                columns, columns));
+    assertThat(found.getFirst().fix())
+        .isEqualTo(
+            "Use an even number of columns: " + (columns - 1) + " or " + (columns + 1) + ".");
+  }
+
+  @Test
+  void wrapsPinchedEvenlyOrNotAtAllAreLeftAlone() {
+    for (Net net :
+        List.of(
+            wrap(8, "even"),
+            wrap(6, "odd"),
+            WrapDraft.equal(7, 28, WrapRow.usual(List.of(60.0)), AT).build())) {
+      assertThat(Looks.of("pinched-in-turn", Looks.at(net, SheetSizes.named("A2").stock(220))))
+          .isEmpty();
+    }
+  }
+}
