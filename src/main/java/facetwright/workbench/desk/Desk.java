@@ -198,6 +198,17 @@ public final class Desk {
             .thenAccept(reply -> ui.execute(() -> heard(number, reply)));
   }
 
+  /** The script as it was last laid down or kept. */
+  public String saved() {
+    return saved;
+  }
+
+  /** What a person calls the script: its file, or that it has none. */
+  public String shownName() {
+    Path where = file.get();
+    return where == null ? "an untitled design" : where.getFileName().toString();
+  }
+
   /** What messages call the script. */
   public String fileName() {
     Path where = file.get();
