@@ -1,5 +1,6 @@
 package facetwright.workbench.desk;
 
+import facetwright.net.Mend;
 import facetwright.net.Site;
 import facetwright.script.Design;
 import facetwright.worker.Reply;
@@ -8,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Executor;
@@ -229,8 +231,8 @@ public final class Desk {
         }
         design.set(made);
       }
-      case Reply.Failed(_, String message, Site site, String remedy) ->
-          fault.set(new Fault(message, site, remedy));
+      case Reply.Failed(_, String message, Site site, String remedy, List<Mend> mends) ->
+          fault.set(new Fault(message, site, remedy, mends));
       case Reply.Stopped _ -> {}
     }
   }
