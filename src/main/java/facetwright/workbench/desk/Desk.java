@@ -49,6 +49,7 @@ public final class Desk {
   private boolean turningOn;
   private String turned;
   private long asks;
+  private long laid;
 
   /**
    * @param asking who makes designs of scripts
@@ -112,6 +113,7 @@ public final class Desk {
 
   /** Begins with another script: dials as it says, nothing selected, nothing to undo. */
   public void lay(Path where, String script) {
+    laid++;
     file.set(where);
     saved = script;
     settings.set(Map.of());
@@ -123,6 +125,11 @@ public final class Desk {
     } else {
       text.set(script);
     }
+  }
+
+  /** How many scripts were laid down so far; while it stands, changes are edits of one script. */
+  public long laid() {
+    return laid;
   }
 
   /** Says that the script is kept as it stands. */
