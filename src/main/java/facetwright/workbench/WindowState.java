@@ -35,7 +35,9 @@ final class WindowState {
     stage.setMinHeight(Math.min(LEAST_HIGH, screen.getHeight()));
     double x = number("window.x", -50_000, 50_000, Double.NaN);
     double y = number("window.y", -50_000, 50_000, Double.NaN);
-    if (x == x && y == y && !Screen.getScreensForRectangle(x + 40, y + 20, 200, 40).isEmpty()) {
+    if (!Double.isNaN(x)
+        && !Double.isNaN(y)
+        && !Screen.getScreensForRectangle(x + 40, y + 20, 200, 40).isEmpty()) {
       stage.setX(x);
       stage.setY(y);
     }
