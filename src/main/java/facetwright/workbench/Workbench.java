@@ -12,10 +12,13 @@ import facetwright.worker.Settings;
 import facetwright.worker.Workshop;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -28,19 +31,45 @@ public final class Workbench extends Application {
   private static final Duration SOON = Duration.seconds(3);
   private static final Duration LOOK_OUTSIDE = Duration.seconds(2);
 
+  private static final Logger TOOLKIT = Logger.getLogger("javafx");
+  private static volatile boolean opened;
+  private static volatile boolean rehearsing;
+
   private Workshop workshop;
   private ExecutorService aside;
   private ExecutorService slow;
   private House house;
   private WindowState windowState;
 
-  /** Opens the window, on the file after the word {@code open} or on the last or demo design. */
-  public static void open(String... words) {
-    Application.launch(Workbench.class, words);
+  /**
+   * Opens the window, on the file after the word {@code open} or on the last or demo design, and
+   * returns when it is closed.
+   *
+   * @return why no window could be opened; empty when one was
+   */
+  public static Optional<String> open(String... words) {
+    // Its only word at usual starts is about how it was packed.
+    TOOLKIT.setLevel(Level.SEVERE);
+    try {
+      Application.launch(Workbench.class, words);
+      return Optional.empty();
+    } catch (RuntimeException | LinkageError e) {
+      if (opened) {
+        throw e;
+      }
+      return Optional.of(Hindrance.of(e));
+    }
+  }
+
+  /** Opens the window, goes through its places and closes it, all by itself. */
+  public static Optional<String> rehearse() {
+    rehearsing = true;
+    return open();
   }
 
   @Override
   public void start(Stage stage) {
+    opened = true;
     workshop = new Workshop(Settings.USUAL);
     aside = thread("facetwright-aside", Thread.NORM_PRIORITY);
     slow = thread("facetwright-shelf", Thread.MIN_PRIORITY);
@@ -82,6 +111,9 @@ public final class Workbench extends Application {
     stage.show();
     house.begin();
     lookOutside();
+    if (rehearsing) {
+      Rounds.of(house, stage::close);
+    }
   }
 
   private void lookOutside() {
