@@ -5,6 +5,9 @@
  * notes: The lantern every beginner makes for the winter walk. One strip of card, eight columns round;
  *   every second column is pinched to a point at both ends, and the tabs of the others fold over the
  *   openings. Thread a ribbon through the holes and hang a battery light inside; never a flame.
+ * setting: Six-sided = sides 6, side 32, wall 60
+ * setting: Tall and slim = sides 8, side 24, wall 70
+ * setting: Many-sided = sides 12, side 22, wall 58
  */
 design("Harbour lantern", { units: "mm" });
 

@@ -4,6 +4,8 @@
  * tags: box, lid, favour, beginner
  * notes: A six-sided box with a lid that slides over it, for sweets in their wrappers after the walk.
  *   The lid is wider than the box by twice the slip; with thick card give it a little more.
+ * setting: For one sweet = side 3/4 in, tall 1 in, lip 3/8 in, slip 1/32 in
+ * setting: Tall = side 1 1/4 in, tall 2 in, lip 3/4 in, slip 1/32 in
  */
 design("Hex favour box", { units: "in" });
 

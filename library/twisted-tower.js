@@ -4,6 +4,8 @@
  * tags: tower, twist, lantern
  * notes: A tower whose top is turned against its foot, each side in two triangles. The old light on the
  *   mole looks like this from the ferry.
+ * setting: Hardly turned = sides 6, radius 26, tall 90, turn 8
+ * setting: Square and tall = sides 4, radius 26, tall 110, turn 25
  */
 design("Twisted tower", { units: "mm" });
 

@@ -62,7 +62,8 @@ public final class CardPanel {
               + name
               + "\"; its edges are "
               + NearName.listed(name, List.copyOf(edges.keySet())),
-          site);
+          site,
+          NearName.mends(name, edges.keySet()));
     }
     return edge;
   }

@@ -26,6 +26,11 @@ public final class NearName {
                 .thenComparing(Comparator.naturalOrder()));
   }
 
+  /** The nearest name in the place of the one typed; none where none is near. */
+  public static List<Mend> mends(String typed, Collection<String> names) {
+    return nearest(typed, names).<Mend>map(n -> new Mend.Word(typed, n)).stream().toList();
+  }
+
   /** Optimal string alignment distance, capitals counting as small letters. */
   static int distance(String left, String right) {
     String a = left.toLowerCase(Locale.ROOT);

@@ -37,6 +37,11 @@ public final class SheetSizes {
         .orElseThrow(() -> new IllegalArgumentException(unknown(name)));
   }
 
+  /** The change to the nearest name; none where none is near. */
+  public static List<Mend> mends(String name) {
+    return NearName.mends(name, ALL.stream().map(SheetSize::name).toList());
+  }
+
   private static String unknown(String name) {
     String wanted = key(name);
     List<String> near =

@@ -22,6 +22,9 @@ import java.util.stream.IntStream;
  * #build()}.
  */
 public final class WrapDraft {
+  /** Words that choose columns. */
+  public static final List<String> COLUMN_WORDS = List.of("even", "odd", "all");
+
   static final int MOST_COLUMNS = 64;
   static final int MOST_ROWS = 24;
   static final double USUAL_BEVEL = 45;
@@ -155,7 +158,9 @@ public final class WrapDraft {
       case "odd" -> c -> c % 2 == 0;
       default ->
           throw new NetException(
-              "columns are \"even\", \"odd\", \"all\" or numbers, not \"" + which + "\"", at);
+              "columns are \"even\", \"odd\", \"all\" or numbers, not \"" + which + "\"",
+              at,
+              NearName.mends(which, COLUMN_WORDS));
     };
   }
 
@@ -164,10 +169,12 @@ public final class WrapDraft {
       return _ -> true;
     }
     List<String> names = rows.stream().map(WrapRow::name).distinct().toList();
-    Ask.that(
-        names.contains(name),
-        "no row is called \"" + name + "\"; the rows are " + NearName.listed(name, names),
-        at);
+    if (!names.contains(name)) {
+      throw new NetException(
+          "no row is called \"" + name + "\"; the rows are " + NearName.listed(name, names),
+          at,
+          NearName.mends(name, names));
+    }
     return r -> rows.get(r).name().equals(name);
   }
 }

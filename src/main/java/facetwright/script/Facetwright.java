@@ -26,12 +26,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import org.graalvm.polyglot.Context;
 
 /** The front door: from a script and its dials to the whole design. */
 public final class Facetwright {
   /** The weight reckoned with where the script names no sheet, g/m²; common practice, no source. */
   private static final double USUAL_WEIGHT = 220;
+
+  /** A name that a script makes; good enough to suggest it. */
+  private static final Pattern MADE =
+      Pattern.compile("\\b(?:const|let|var|function)\\s+([A-Za-z_$][\\w$]*)");
 
   private Facetwright() {}
 
@@ -70,7 +75,9 @@ public final class Facetwright {
 
     @Override
     public List<String> names() {
-      return List.copyOf(Language.names());
+      List<String> names = new ArrayList<>(Language.names());
+      MADE.matcher(source).results().map(m -> m.group(1)).forEach(names::add);
+      return names;
     }
 
     @Override

@@ -10,10 +10,11 @@ import java.util.regex.Pattern;
 
 /**
  * Reads the comment block at the head of a script: lines such as {@code author: Mirren Oake} inside
- * the first block comment. A line without a word and colon goes on with the entry above it.
+ * the first block comment. A line without a word and colon goes on with the entry above it. Lines
+ * that begin with {@code setting:} are for {@link DialSetting}.
  */
 public final class ScriptHeader {
-  private static final Pattern BLOCK = Pattern.compile("\\A\\s*/\\*(.*?)\\*/", Pattern.DOTALL);
+  static final Pattern BLOCK = Pattern.compile("\\A\\s*/\\*(.*?)\\*/", Pattern.DOTALL);
   private static final Pattern ENTRY =
       Pattern.compile("(title|author|licence|tags|notes)\\s*:\\s*(.*)", Pattern.CASE_INSENSITIVE);
 
@@ -28,7 +29,9 @@ public final class ScriptHeader {
       for (String raw : block.group(1).lines().toList()) {
         String line = raw.strip().replaceFirst("^\\*+\\s?", "").strip();
         Matcher m = ENTRY.matcher(line);
-        if (m.matches()) {
+        if (DialSetting.isLine(line)) {
+          entry = null;
+        } else if (m.matches()) {
           entry = m.group(1).toLowerCase(Locale.ROOT);
           entries.put(entry, m.group(2).strip());
         } else if (entry != null && !line.isEmpty()) {

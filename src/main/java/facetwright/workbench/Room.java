@@ -3,6 +3,7 @@ package facetwright.workbench;
 import facetwright.workbench.card.ScriptCard;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.drawer.DialDrawer;
+import facetwright.workbench.drawer.SettingFlags;
 import facetwright.workbench.findings.FindingsList;
 import facetwright.workbench.lens.LensView;
 import facetwright.workbench.look.Pen;
@@ -37,6 +38,15 @@ public final class Room extends BorderPane {
   private final ScriptCard card;
   private final DialDrawer drawer;
   private final BooleanProperty dark = new SimpleBooleanProperty();
+  private final CheckBox layers = new CheckBox("Layers");
+  private final CheckBox names = new CheckBox("Names");
+  private final CheckBox glue = new CheckBox("Glue");
+  private final ToggleButton inside = new ToggleButton("Inside up");
+  private final ToggleButton measure = new ToggleButton("Measure");
+  private final SplitPane split = new SplitPane();
+  private final CardFold fold;
+  private final LensCorner corner;
+  private final SettingFlags flags;
 
   /**
    * @param aside runs work beside the window
@@ -50,6 +60,7 @@ public final class Room extends BorderPane {
     lens = new LensView(desk, aside, ui);
     card = new ScriptCard(desk);
     drawer = new DialDrawer(desk);
+    flags = new SettingFlags(desk);
     FindingsList findings = new FindingsList(desk);
     dark.addListener(
         (_, _, on) -> {
@@ -58,7 +69,7 @@ public final class Room extends BorderPane {
           lens.shade().set(Shade.of(on));
         });
     setTop(new VerdictBar(desk));
-    LensCorner corner = new LensCorner(table, lens);
+    corner = new LensCorner(table, lens);
     corner.swapped().addListener((_, _, _) -> table.requestLayout());
     Node top = corner;
     ScrollPane notes = new ScrollPane(findings);
@@ -67,13 +78,14 @@ public final class Room extends BorderPane {
     notes.managedProperty().bind(findings.managedProperty());
     notes.visibleProperty().bind(findings.visibleProperty());
     notes.setMaxHeight(150);
-    VBox left = new VBox(strip(), top, told(), drawer, notes);
+    VBox left = new VBox(stripOfButtons(), top, told(), flags, drawer, notes);
     VBox.setVgrow(top, Priority.ALWAYS);
-    SplitPane split = new SplitPane(left, card);
     split.setOrientation(Orientation.HORIZONTAL);
+    split.getItems().setAll(left, card);
     split.setDividerPositions(0.66);
     SplitPane.setResizableWithParent(card, false);
-    setCenter(split);
+    fold = new CardFold(split, card);
+    setCenter(fold);
   }
 
   private Node told() {
@@ -85,12 +97,7 @@ public final class Room extends BorderPane {
   }
 
   /** What shows on the table. */
-  private Node strip() {
-    CheckBox layers = new CheckBox("Layers");
-    CheckBox names = new CheckBox("Names");
-    CheckBox glue = new CheckBox("Glue");
-    ToggleButton inside = new ToggleButton("Inside up");
-    ToggleButton measure = new ToggleButton("Measure");
+  private Node stripOfButtons() {
     layers.setSelected(true);
     names.setSelected(true);
     glue.setSelected(true);
@@ -131,6 +138,33 @@ public final class Room extends BorderPane {
   /** Whether the room is dark. */
   public BooleanProperty dark() {
     return dark;
+  }
+
+  /** What shows on the table, and whether clicks there measure. */
+  Strip strip() {
+    return new Strip(
+        inside.selectedProperty(),
+        measure.selectedProperty(),
+        layers.selectedProperty(),
+        names.selectedProperty(),
+        glue.selectedProperty());
+  }
+
+  /** What can be turned on and off above the table. */
+  record Strip(
+      BooleanProperty inside,
+      BooleanProperty measure,
+      BooleanProperty layers,
+      BooleanProperty names,
+      BooleanProperty glue) {}
+
+  /** The script's card, and whether it is folded away. */
+  CardFold fold() {
+    return fold;
+  }
+
+  LensCorner corner() {
+    return corner;
   }
 
   public TableView table() {

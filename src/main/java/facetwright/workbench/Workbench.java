@@ -1,46 +1,139 @@
 package facetwright.workbench;
 
-import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Asking;
+import facetwright.workbench.file.State;
+import facetwright.workbench.file.StateFolder;
+import facetwright.workbench.file.SystemChoosing;
+import facetwright.workbench.papers.SystemSaving;
+import facetwright.workbench.shelf.Pictures;
+import facetwright.worker.Reply;
+import facetwright.worker.Request;
 import facetwright.worker.Settings;
 import facetwright.worker.Workshop;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 
 /** The window's program. */
 public final class Workbench extends Application {
-  private static final String DEMO = "harbour-lantern.js";
+  private static final Duration SOON = Duration.seconds(3);
+  private static final Duration LOOK_OUTSIDE = Duration.seconds(2);
+
+  private static final Logger TOOLKIT = Logger.getLogger("javafx");
+  private static volatile boolean opened;
+  private static volatile boolean rehearsing;
 
   private Workshop workshop;
+  private ExecutorService aside;
+  private ExecutorService slow;
+  private House house;
+  private WindowState windowState;
 
-  /** Opens the window, on the file after the word {@code open} or on the demo design. */
-  public static void open(String... words) {
-    Application.launch(Workbench.class, words);
+  /**
+   * Opens the window, on the file after the word {@code open} or on the last or demo design, and
+   * returns when it is closed.
+   *
+   * @return why no window could be opened; empty when one was
+   */
+  public static Optional<String> open(String... words) {
+    // Its only word at usual starts is about how it was packed.
+    TOOLKIT.setLevel(Level.SEVERE);
+    try {
+      Application.launch(Workbench.class, words);
+      return Optional.empty();
+    } catch (RuntimeException | LinkageError e) {
+      if (opened) {
+        throw e;
+      }
+      return Optional.of(Hindrance.of(e));
+    }
+  }
+
+  /** Opens the window, goes through its places and closes it, all by itself. */
+  public static Optional<String> rehearse() {
+    rehearsing = true;
+    return open();
   }
 
   @Override
-  public void start(Stage stage) throws IOException {
+  public void start(Stage stage) {
+    opened = true;
     workshop = new Workshop(Settings.USUAL);
-    Desk desk = new Desk(workshop::ask, Platform::runLater);
-    ExecutorService aside =
-        Executors.newSingleThreadExecutor(
-            Thread.ofPlatform().daemon().name("facetwright-aside").factory());
-    Room room = new Room(desk, aside, Platform::runLater);
-    room.dark().set(Boolean.getBoolean("facetwright.dark"));
-    Scene scene = new Scene(room, 1280, 800);
+    aside = thread("facetwright-aside", Thread.NORM_PRIORITY);
+    slow = thread("facetwright-shelf", Thread.MIN_PRIORITY);
+    State state = State.in(StateFolder.find());
+    house =
+        new House(
+            new Tools(
+                workshop::ask,
+                () -> new ForShelf(new Workshop(Settings.USUAL)),
+                aside,
+                slow,
+                Platform::runLater,
+                work -> after(SOON, work),
+                new SystemChoosing(() -> stage),
+                new SystemSaving(stage),
+                state,
+                home(),
+                address -> getHostServices().showDocument(address),
+                stage::close));
+    windowState = new WindowState(stage, house, state);
+    Scene scene = windowState.restore();
     stage.setScene(scene);
-    stage.setTitle("Facetwright");
+    stage.titleProperty().bind(house.title());
+    stage.setOnCloseRequest(
+        e -> {
+          e.consume();
+          house.quit();
+        });
+    stage
+        .focusedProperty()
+        .addListener(
+            (_, _, on) -> {
+              if (on) {
+                house.filing().lookOutside();
+              }
+            });
     List<String> words = getParameters().getRaw();
-    Path file = words.size() > 1 ? Path.of(words.get(1)) : home().resolve("library").resolve(DEMO);
-    desk.lay(file, Files.readString(file));
+    house.filing().begin(words.size() > 1 ? Path.of(words.get(1)) : null, House.DEMO);
     stage.show();
+    house.begin();
+    lookOutside();
+    if (rehearsing) {
+      Rounds.of(house, stage::close);
+    }
+  }
+
+  private void lookOutside() {
+    after(
+        LOOK_OUTSIDE,
+        () -> {
+          house.filing().lookOutside();
+          lookOutside();
+        });
+  }
+
+  private static void after(Duration time, Runnable work) {
+    PauseTransition pause = new PauseTransition(time);
+    pause.setOnFinished(_ -> work.run());
+    pause.play();
+  }
+
+  private static ExecutorService thread(String name, int priority) {
+    return Executors.newSingleThreadExecutor(
+        Thread.ofPlatform().daemon().name(name).priority(priority).factory());
   }
 
   static Path home() {
@@ -48,7 +141,26 @@ public final class Workbench extends Application {
   }
 
   @Override
-  public void stop() {
+  public void stop() throws InterruptedException {
+    windowState.remember();
     workshop.close();
+    slow.shutdownNow();
+    aside.shutdown();
+    // What is being kept is written to the end, so that nothing stays behind.
+    boolean _ = aside.awaitTermination(2, TimeUnit.SECONDS);
+    house.close();
+  }
+
+  /** A workshop of the shelf's own. */
+  private record ForShelf(Workshop workshop) implements Pictures.Helpers, Asking {
+    @Override
+    public CompletableFuture<Reply> ask(Request request) {
+      return workshop.ask(request);
+    }
+
+    @Override
+    public void close() {
+      workshop.close();
+    }
   }
 }

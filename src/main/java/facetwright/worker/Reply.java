@@ -1,9 +1,11 @@
 package facetwright.worker;
 
+import facetwright.net.Mend;
 import facetwright.net.Site;
 import facetwright.script.Design;
 import facetwright.script.sandbox.ScriptException;
 import java.io.Serializable;
+import java.util.List;
 
 /** What an ask came to. */
 public sealed interface Reply extends Serializable {
@@ -18,11 +20,22 @@ public sealed interface Reply extends Serializable {
    * @param message what is wrong, in a maker's words
    * @param site where in the script; {@link Site#NONE} when that is not known
    * @param remedy what to do about it, or empty
+   * @param mends changes of the script's text that would put it right
    */
-  record Failed(ScriptException.Kind kind, String message, Site site, String remedy)
+  record Failed(
+      ScriptException.Kind kind, String message, Site site, String remedy, List<Mend> mends)
       implements Reply {
+    public Failed {
+      mends = List.copyOf(mends);
+    }
+
+    /** One that no change of the script's text is known for. */
+    public Failed(ScriptException.Kind kind, String message, Site site, String remedy) {
+      this(kind, message, site, remedy, List.of());
+    }
+
     static Failed of(ScriptException e) {
-      return new Failed(e.kind(), e.getMessage(), e.site(), e.remedy());
+      return new Failed(e.kind(), e.getMessage(), e.site(), e.remedy(), e.mends());
     }
 
     static Failed ofProgram(String message) {

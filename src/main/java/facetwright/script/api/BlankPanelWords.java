@@ -32,7 +32,7 @@ final class BlankPanelWords {
   }
 
   private static Arg<Vec2> point(String name, String does) {
-    return needed(name, Kinds.point(), does);
+    return needed(name, PointKinds.point(), does);
   }
 
   private static Fn<Blank> waste() {
@@ -40,7 +40,7 @@ final class BlankPanelWords {
     return Fn.<Blank>named("waste")
         .does("Cuts the panel at a point away.")
         .takes(at)
-        .returns("the blank")
+        .gives(Things.BLANK, "the blank")
         .example(
             """
             design("Cross");
@@ -57,7 +57,7 @@ final class BlankPanelWords {
     return Fn.<Blank>named("name")
         .does("Names the panel at a point.")
         .takes(at, name)
-        .returns("the blank")
+        .gives(Things.BLANK, "the blank")
         .example(
             """
             design("Folder");
@@ -74,7 +74,7 @@ final class BlankPanelWords {
     return Fn.<Blank>named("role")
         .does("Says what the panel at a point is for.")
         .takes(at, role)
-        .returns("the blank")
+        .gives(Things.BLANK, "the blank")
         .example(TRAY)
         .runs((blank, call) -> blank.role(call.get(at), call.get(role), call.site()));
   }
@@ -85,13 +85,13 @@ final class BlankPanelWords {
     Arg<Vec2> tab =
         optional(
             "tab",
-            Kinds.point(),
+            PointKinds.point(),
             "a point in the tab that hangs on the first and is glued under the second");
     return Fn.<Blank>named("join")
         .does("Says that the sides of two panels nearest to the points meet when made.")
         .takes(a, b)
         .options(tab)
-        .returns("the blank")
+        .gives(Things.BLANK, "the blank")
         .example(TRAY)
         .runs((blank, call) -> blank.join(call.get(a), call.get(b), call.get(tab), call.site()));
   }
@@ -102,7 +102,7 @@ final class BlankPanelWords {
     return Fn.<Blank>named("lap")
         .does("Says that one panel lies flat under another when made.")
         .takes(under, over)
-        .returns("the blank")
+        .gives(Things.BLANK, "the blank")
         .example(
             """
             design("Sleeve for a map");
@@ -119,7 +119,7 @@ final class BlankPanelWords {
     return Fn.<Blank>named("standOn")
         .does("Says which panel the form stands on; usually its largest.")
         .takes(at)
-        .returns("the blank")
+        .gives(Things.BLANK, "the blank")
         .example(
             """
             design("Card stand");
@@ -132,12 +132,12 @@ final class BlankPanelWords {
     Arg<List<Vec2>> corners =
         needed(
             "corners",
-            Kinds.list(Kinds.point(), 3, 200),
+            Kinds.list(PointKinds.point(), 3, 200),
             "the window's corners, counted from the blank's lower left");
     return Fn.<Blank>named("window")
         .does("Cuts a window inside a panel.")
         .takes(corners)
-        .returns("the blank")
+        .gives(Things.BLANK, "the blank")
         .example(
             """
             design("Frame");
@@ -153,7 +153,7 @@ final class BlankPanelWords {
         .does("Punches a hole.")
         .takes(at)
         .options(across)
-        .returns("the blank")
+        .gives(Things.BLANK, "the blank")
         .example(
             """
             design("Name tag");
@@ -168,7 +168,7 @@ final class BlankPanelWords {
         .does("Plans a decorative paper on the panel at a point, a little smaller all round.")
         .takes(at)
         .options(LayerArgs.REVEAL, LayerArgs.PAPER)
-        .returns("the blank")
+        .gives(Things.BLANK, "the blank")
         .example(
             """
             design("Papered card");

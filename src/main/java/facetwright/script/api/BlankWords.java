@@ -64,7 +64,7 @@ final class BlankWords {
               Kinds.list(place, 2, 2),
               "where it starts and stops, from the blank's bottom or left; right across where left"
                   + " out"),
-          optional("points", Kinds.list(Kinds.point(), 2, most), points));
+          optional("points", Kinds.list(PointKinds.point(), 2, most), points));
     }
 
     List<Vec2> read(Call call, Blank blank, String function) {
@@ -97,7 +97,7 @@ final class BlankWords {
                 + " The panels between them are found when the script has ended; a panel is meant"
                 + " by any point [x, y] inside it, counted from the lower left corner.")
         .options(width, height)
-        .returns("a blank")
+        .gives(Things.BLANK, "a blank")
         .example(
             """
             design("Folder");
@@ -127,7 +127,7 @@ final class BlankWords {
             folded.fold(),
             folded.sense(),
             perforated)
-        .returns("the blank")
+        .gives(Things.BLANK, "the blank")
         .example(
             """
             design("Sleeve for a map");
@@ -153,7 +153,7 @@ final class BlankWords {
         .does(
             "Draws a cut line or a path of cuts; where it runs along a score, it parts the panels.")
         .options(line.from, line.at, line.between, line.points)
-        .returns("the blank")
+        .gives(Things.BLANK, "the blank")
         .example(
             """
             design("Strip with a slit");

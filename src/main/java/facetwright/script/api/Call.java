@@ -39,11 +39,13 @@ public final class Call {
           "Write it as " + fn.signature() + ".");
     }
     for (int i = 0; i < places; i++) {
-      call.put(shown, fn.places().get(i), i < given.length - (early ? 1 : 0) ? given[i] : null);
+      Value value = i < given.length - (early ? 1 : 0) ? given[i] : null;
+      call.put(shown, fn.places().get(i), value, "", i);
     }
     if (!fn.options().isEmpty()) {
       Value options = early || given.length > places ? given[given.length - 1] : null;
-      call.readOptions(shown, fn, options == null || options.isNull() ? null : options);
+      int place = early ? given.length - 1 : places;
+      call.readOptions(shown, fn, options == null || options.isNull() ? null : options, place);
     }
     return call;
   }
@@ -65,7 +67,7 @@ public final class Call {
         && !value.isString();
   }
 
-  private void readOptions(String shown, Fn<?> fn, Value options) {
+  private void readOptions(String shown, Fn<?> fn, Value options, int place) {
     if (options != null && !isBraces(options)) {
       throw new CallException(
           shown + ": " + Shown.quote(options) + " stands where its options belong",
@@ -80,16 +82,18 @@ public final class Call {
               NearName.nearest(key, names).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
           throw new CallException(
               shown + " has no option \"" + key + "\"",
-              meant + "It takes " + String.join(", ", names) + ".");
+              meant + "It takes " + String.join(", ", names) + ".",
+              NearName.mends(key, names));
         }
       }
     }
     for (Arg<?> option : fn.options()) {
-      put(shown, option, options == null ? null : options.getMember(option.name()));
+      String name = option.name();
+      put(shown, option, options == null ? null : options.getMember(name), name, place);
     }
   }
 
-  private <T> void put(String shown, Arg<T> arg, Value value) {
+  private <T> void put(String shown, Arg<T> arg, Value value, String option, int place) {
     if (value == null || value.isNull()) {
       if (arg.needed()) {
         throw new CallException(
@@ -104,7 +108,8 @@ public final class Call {
     } catch (Kind.Unfit e) {
       throw new CallException(
           shown + ": " + arg.name() + ": " + e.getMessage(),
-          "Give " + arg.name() + " as " + arg.kind().wanted() + ".");
+          "Give " + arg.name() + " as " + arg.kind().wanted() + ".",
+          e.mends(option, place));
     }
   }
 

@@ -23,7 +23,7 @@ final class CellWords {
   private static Fn<CellSelection> remove() {
     return Fn.<CellSelection>named("remove")
         .does("Cuts the chosen cells away.")
-        .returns("the chosen cells")
+        .gives(Things.CELLS, "the chosen cells")
         .example(
             """
             design("Crown");
@@ -42,7 +42,7 @@ final class CellWords {
             "Pinches the free edge of the chosen cells to a point: two slanted scores run from its"
                 + " other corners to the middle of the free edge.")
         .options(pinch)
-        .returns("the chosen cells")
+        .gives(Things.CELLS, "the chosen cells")
         .example(
             """
             design("Half lantern");
@@ -62,7 +62,7 @@ final class CellWords {
             "Makes tabs of the chosen cells, their ends cut back so that they keep clear of each"
                 + " other.")
         .options(hole, bevel)
-        .returns("the chosen cells")
+        .gives(Things.CELLS, "the chosen cells")
         .example(
             """
             design("Band with tabs");
@@ -85,7 +85,7 @@ final class CellWords {
     return Fn.<CellSelection>named("window")
         .does("Cuts a window into the middle of each chosen cell.")
         .options(options.all())
-        .returns("the chosen cells")
+        .gives(Things.CELLS, "the chosen cells")
         .example(
             """
             design("Lit band");
@@ -104,11 +104,11 @@ final class CellWords {
 
   private static Fn<CellSelection> hole() {
     Arg<Double> across = needed("across", Kinds.length(0.5, 200), "the punch's diameter");
-    Arg<Vec2> at = optional("at", Kinds.point(), "its place, counted from the cell's middle");
+    Arg<Vec2> at = optional("at", PointKinds.point(), "its place, counted from the cell's middle");
     return Fn.<CellSelection>named("hole")
         .does("Punches a hole into each chosen cell.")
         .options(across, at)
-        .returns("the chosen cells")
+        .gives(Things.CELLS, "the chosen cells")
         .example(
             """
             design("Band to thread");
@@ -122,7 +122,7 @@ final class CellWords {
     return Fn.<CellSelection>named("layer")
         .does("Plans a decorative paper on each chosen cell, a little smaller all round.")
         .options(LayerArgs.REVEAL, LayerArgs.PAPER)
-        .returns("the chosen cells")
+        .gives(Things.CELLS, "the chosen cells")
         .example(
             """
             design("Papered drum", { units: "in" });
@@ -152,7 +152,7 @@ final class CellWords {
                 + " reckons.")
         .takes(degrees)
         .options(side, sense)
-        .returns("the chosen cells")
+        .gives(Things.CELLS, "the chosen cells")
         .example(
             """
             design("Band with flared rim");

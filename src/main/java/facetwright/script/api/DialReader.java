@@ -2,8 +2,11 @@ package facetwright.script.api;
 
 import facetwright.geom.Length;
 import facetwright.geom.Unit;
+import facetwright.net.Mend;
 import facetwright.script.Dial;
 import facetwright.script.sandbox.CallException;
+import java.util.List;
+import java.util.function.DoubleFunction;
 import org.graalvm.polyglot.Value;
 
 /** Reads a dial's declaration and the value its user has turned it to. */
@@ -40,7 +43,7 @@ final class DialReader {
             most,
             apart,
             call.site());
-    allowed(dial, usual, "its own value");
+    allowed(dial, usual, "its own value", near -> own(near, start, unit));
     String set = session.settings().get(name);
     double now = set == null ? usual : typed(dial, set, unit);
     session.dial(dial.turned(now));
@@ -54,16 +57,25 @@ final class DialReader {
     } catch (IllegalArgumentException e) {
       throw fault(dial.name(), e.getMessage(), "Set it from " + range(dial) + ".");
     }
-    return allowed(dial, value, "the value set");
+    return allowed(dial, value, "the value set", _ -> List.of());
   }
 
-  private static double allowed(Dial dial, double value, String which) {
+  /** The change of the dial's own value to this one. */
+  private static List<Mend> own(double value, Value start, Unit unit) {
+    String plain = Shown.plain(value);
+    String written = isText(start) ? '"' + plain + " " + unit.symbol() + '"' : plain;
+    return List.of(new Mend.Value("", 1, List.of(), written));
+  }
+
+  private static double allowed(
+      Dial dial, double value, String which, DoubleFunction<List<Mend>> mends) {
     double slack = 1e-9 * Math.max(1, Math.abs(dial.to()));
     if (!(value >= dial.from() - slack && value <= dial.to() + slack)) {
       throw fault(
           dial.name(),
           which + ", " + Shown.plain(value) + ", is outside its range",
-          "Set it from " + range(dial) + ".");
+          "Set it from " + range(dial) + ".",
+          mends.apply(Math.clamp(value, dial.from(), dial.to())));
     }
     if (dial.step() == 0) {
       return value;
@@ -74,7 +86,8 @@ final class DialReader {
       throw fault(
           dial.name(),
           which + ", " + Shown.plain(value) + steps,
-          "The nearest is " + Shown.plain(nearest) + ".");
+          "The nearest is " + Shown.plain(nearest) + ".",
+          mends.apply(nearest));
     }
     return nearest;
   }
@@ -100,6 +113,10 @@ final class DialReader {
   }
 
   private static CallException fault(String dial, String wrong, String fix) {
-    return new CallException("dial \"" + dial + "\": " + wrong, fix);
+    return fault(dial, wrong, fix, List.of());
+  }
+
+  private static CallException fault(String dial, String wrong, String fix, List<Mend> mends) {
+    return new CallException("dial \"" + dial + "\": " + wrong, fix, mends);
   }
 }

@@ -13,7 +13,9 @@ final class FacetNaming {
       "a facet such as \"top\" or \"side 2\", several as a list, the word they share such as"
           + " \"side\", or \"all\"";
   static final Kind<List<String>> KIND =
-      Kinds.either(Kinds.map(Kinds.text(), List::of), Kinds.list(Kinds.text(), 1, 1_000));
+      Kinds.either(
+          Kinds.map(Kinds.text(List.of("all", "side", "top", "base")), List::of),
+          Kinds.list(Kinds.text(), 1, 1_000));
 
   private FacetNaming() {}
 
@@ -33,7 +35,8 @@ final class FacetNaming {
             NearName.nearest(word, names).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
         throw new CallException(
             function + ": no facet is called \"" + word + "\"",
-            near + "Its facets are " + listed(names) + ".");
+            near + "Its facets are " + listed(names) + ".",
+            NearName.mends(word, names));
       }
       meant.addAll(found);
     }

@@ -38,7 +38,7 @@ final class FacetWords {
                 + " most level edge.")
         .takes(FACETS)
         .options(options.all())
-        .returns("a new form")
+        .gives(Things.FORM, "a new form")
         .example(
             """
             design("Lantern with windows");
@@ -67,12 +67,12 @@ final class FacetWords {
   private static Fn<Form> hole() {
     Arg<Double> across = needed("across", Kinds.length(0.5, 200), "the punch's diameter");
     Arg<Vec2> at =
-        usual("at", Kinds.point(), Vec2.ZERO, "its place, counted from the facet's middle");
+        usual("at", PointKinds.point(), Vec2.ZERO, "its place, counted from the facet's middle");
     return Fn.<Form>named("hole")
         .does("Punches a hole into facets.")
         .takes(FACETS)
         .options(across, at)
-        .returns("a new form")
+        .gives(Things.FORM, "a new form")
         .example(
             """
             design("Bauble to hang");
@@ -92,7 +92,7 @@ final class FacetWords {
         .does("Plans a decorative paper on facets, a little smaller all round.")
         .takes(FACETS)
         .options(LayerArgs.REVEAL, LayerArgs.PAPER)
-        .returns("a new form")
+        .gives(Things.FORM, "a new form")
         .example(
             """
             design("Papered box");
@@ -118,7 +118,7 @@ final class FacetWords {
     return Fn.<Form>named("open")
         .does("Leaves facets out, so that the form is open there.")
         .takes(FACETS)
-        .returns("a new form")
+        .gives(Things.FORM, "a new form")
         .example(
             """
             design("Pen pot");

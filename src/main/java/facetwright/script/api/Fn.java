@@ -1,6 +1,7 @@
 package facetwright.script.api;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A function of the script language.
@@ -10,6 +11,7 @@ import java.util.List;
  * @param places arguments in their places, in order
  * @param options arguments given in braces after them; empty when it takes none
  * @param returns what comes back, in words
+ * @param gives the kind of thing that comes back; empty for a number, text or nothing
  * @param example a whole script that uses it and runs
  * @param body what it does with a call
  * @param <T> what stands behind the thing it belongs to
@@ -20,6 +22,7 @@ public record Fn<T>(
     List<Arg<?>> places,
     List<Arg<?>> options,
     String returns,
+    Optional<Thing<?>> gives,
     String example,
     Body<T> body) {
 
@@ -58,6 +61,7 @@ public record Fn<T>(
     private List<Arg<?>> places = List.of();
     private List<Arg<?>> options = List.of();
     private String returns = "nothing";
+    private Optional<Thing<?>> gives = Optional.empty();
     private String example = "";
 
     private Builder(String name) {
@@ -84,13 +88,18 @@ public record Fn<T>(
       return this;
     }
 
+    Builder<T> gives(Thing<?> thing, String words) {
+      gives = Optional.of(thing);
+      return returns(words);
+    }
+
     Builder<T> example(String script) {
       example = script;
       return this;
     }
 
     Fn<T> runs(Body<T> body) {
-      return new Fn<>(name, does, places, options, returns, example, body);
+      return new Fn<>(name, does, places, options, returns, gives, example, body);
     }
   }
 }

@@ -36,7 +36,7 @@ final class FormWords {
     return Fn.<Form>named("bevelEdges")
         .does("Cuts every edge back to a narrow facet.")
         .takes(AMOUNT)
-        .returns("a new form")
+        .gives(Things.FORM, "a new form")
         .example(
             """
             design("Soft-edged cube");
@@ -49,7 +49,7 @@ final class FormWords {
     return Fn.<Form>named("bevelCorners")
         .does("Cuts every corner back to a facet, at a distance measured along the edges.")
         .takes(AMOUNT)
-        .returns("a new form")
+        .gives(Things.FORM, "a new form")
         .example(
             """
             design("Float with fourteen facets");
@@ -59,12 +59,12 @@ final class FormWords {
   }
 
   private static Fn<Form> cut() {
-    Arg<Vec3> at = needed("at", Kinds.point3(), "a point of the cut, z up, the base at 0");
-    Arg<Vec3> away = needed("away", Kinds.direction(), "which way the part to take off lies");
+    Arg<Vec3> at = needed("at", PointKinds.point3(), "a point of the cut, z up, the base at 0");
+    Arg<Vec3> away = needed("away", PointKinds.direction(), "which way the part to take off lies");
     return Fn.<Form>named("cut")
         .does("Cuts the form with a flat plane and takes one part off; the new facet is \"cut\".")
         .options(at, away)
-        .returns("a new form")
+        .gives(Things.FORM, "a new form")
         .example(
             """
             design("Leaning drum");
@@ -85,7 +85,7 @@ final class FormWords {
     return Fn.<Form>named("raise")
         .does("Raises facets to a point over their middle, or sinks them.")
         .takes(facets, height)
-        .returns("a new form")
+        .gives(Things.FORM, "a new form")
         .example(
             """
             design("Star top");
@@ -106,7 +106,7 @@ final class FormWords {
     return Fn.<Form>named("twist")
         .does("Turns the top against the base; sides that would warp become two triangles each.")
         .takes(degrees)
-        .returns("a new form")
+        .gives(Things.FORM, "a new form")
         .example(
             """
             design("Twisted tower");
@@ -120,7 +120,7 @@ final class FormWords {
     return Fn.<Form>named("stack")
         .does("Puts another form's base on this one's top; the two facets must match and vanish.")
         .takes(other)
-        .returns("a new form")
+        .gives(Things.FORM, "a new form")
         .example(
             """
             design("House of the harbour master");
@@ -135,7 +135,7 @@ final class FormWords {
         .does(
             "The form with a corner for every facet and a facet for every corner; convex forms"
                 + " only.")
-        .returns("a new form")
+        .gives(Things.FORM, "a new form")
         .example(
             """
             design("Eight-sided float");
@@ -149,7 +149,7 @@ final class FormWords {
     return Fn.<Form>named("scale")
         .does("Makes the whole form larger or smaller.")
         .takes(factor)
-        .returns("a new form")
+        .gives(Things.FORM, "a new form")
         .example(
             """
             design("Half-size box");

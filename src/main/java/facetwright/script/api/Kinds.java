@@ -2,12 +2,11 @@ package facetwright.script.api;
 
 import facetwright.geom.Length;
 import facetwright.geom.Unit;
-import facetwright.geom.Vec2;
-import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.graalvm.polyglot.Value;
 
 /** The kinds of value that functions take. Lengths are read into millimetres. */
@@ -19,10 +18,11 @@ public final class Kinds {
   public static final double SHORTEST = 0.01;
 
   private static final int MOST_ITEMS = 10_000;
+  private static final List<String> UNITS = List.of("mm", "cm", "in");
 
   private Kinds() {}
 
-  private record Simple<T>(String wanted, Reader<T> reader) implements Kind<T> {
+  private record Simple<T>(String wanted, List<String> words, Reader<T> reader) implements Kind<T> {
     @Override
     public T read(Value value, Session session) throws Unfit {
       return reader.read(value, session);
@@ -36,7 +36,11 @@ public final class Kinds {
   }
 
   static <T> Kind<T> of(String wanted, Reader<T> reader) {
-    return new Simple<>(wanted, reader);
+    return new Simple<>(wanted, List.of(), reader);
+  }
+
+  static <T> Kind<T> of(String wanted, List<String> words, Reader<T> reader) {
+    return new Simple<>(wanted, List.copyOf(words), reader);
   }
 
   /** A whole number. */
@@ -46,9 +50,10 @@ public final class Kinds {
         (value, _) -> {
           double n = number(value);
           if (n != Math.rint(n)) {
-            throw new Kind.Unfit(Shown.plain(n) + " is not a whole number");
+            double near = Math.clamp(Math.rint(n), from, to);
+            throw new Kind.Unfit(Shown.plain(n) + " is not a whole number", Shown.plain(near));
           }
-          return (int) inRange(n, from, to, Shown.plain(n));
+          return (int) Fit.inRange(n, from, to, Shown.plain(n), Shown::plain);
         });
   }
 
@@ -58,7 +63,7 @@ public final class Kinds {
         "a number from " + Shown.plain(from) + " to " + Shown.plain(to),
         (value, _) -> {
           double n = number(value);
-          return inRange(n, from, to, Shown.plain(n));
+          return Fit.inRange(n, from, to, Shown.plain(n), Shown::plain);
         });
   }
 
@@ -68,7 +73,7 @@ public final class Kinds {
         "an angle from " + Shown.plain(from) + " to " + Shown.plain(to) + " degrees",
         (value, _) -> {
           double n = number(value);
-          return inRange(n, from, to, Shown.plain(n) + " degrees");
+          return Fit.inRange(n, from, to, Shown.plain(n) + " degrees", Shown::plain);
         });
   }
 
@@ -87,7 +92,8 @@ public final class Kinds {
             + " mm, as a number in the design's unit or as text such as \"1 7/8 in\" or \"48 mm\"",
         (value, session) -> {
           double mm = mm(value, session.unit());
-          return inRange(mm, from, to, shown(value, mm));
+          return Fit.inRange(
+              mm, from, to, shown(value, mm), end -> Fit.bound(end, end == from, value, session));
         });
   }
 
@@ -113,8 +119,14 @@ public final class Kinds {
 
   /** Words, not empty. */
   public static Kind<String> text() {
+    return text(List.of());
+  }
+
+  /** Words, not empty; some are usual and offered while one writes. */
+  static Kind<String> text(List<String> usual) {
     return of(
         "text in quotes",
+        usual,
         (value, _) -> {
           if (!value.isString() || value.asString().isBlank()) {
             throw new Kind.Unfit(Shown.quote(value) + " is not text");
@@ -147,11 +159,12 @@ public final class Kinds {
     }
     return of(
         "one of \"" + String.join("\", \"", words) + "\"",
+        words,
         (value, _) -> {
           String word = value.isString() ? value.asString().strip().toLowerCase(Locale.ROOT) : "";
           int at = words.indexOf(word);
           if (at < 0) {
-            throw new Kind.Unfit(Shown.quote(value) + " is not one of them");
+            throw new Kind.Unfit(Shown.quote(value) + " is not one of them", Fit.near(word, words));
           }
           return type.getEnumConstants()[at];
         });
@@ -165,50 +178,21 @@ public final class Kinds {
   public static Kind<Unit> unit() {
     return of(
         "one of \"mm\", \"cm\", \"in\"",
+        UNITS,
         (value, _) -> {
           for (Unit unit : Unit.values()) {
             if (value.isString() && value.asString().strip().equalsIgnoreCase(unit.symbol())) {
               return unit;
             }
           }
-          throw new Kind.Unfit(Shown.quote(value) + " is not a unit");
-        });
-  }
-
-  /** A point in the plane: [x, y], each a length. */
-  public static Kind<Vec2> point() {
-    Kind<List<Double>> two = list(length(-LONGEST, LONGEST), 2, 2);
-    return of(
-        "a point [x, y] of two lengths",
-        (value, session) -> {
-          List<Double> xy = two.read(value, session);
-          return new Vec2(xy.get(0), xy.get(1));
-        });
-  }
-
-  /** A point in space: [x, y, z], each a length. */
-  public static Kind<Vec3> point3() {
-    Kind<List<Double>> three = list(length(-LONGEST, LONGEST), 3, 3);
-    return of(
-        "a point [x, y, z] of three lengths",
-        (value, session) -> {
-          List<Double> xyz = three.read(value, session);
-          return new Vec3(xyz.get(0), xyz.get(1), xyz.get(2));
-        });
-  }
-
-  /** A direction in space: [x, y, z], plain numbers, not all 0. */
-  public static Kind<Vec3> direction() {
-    Kind<List<Double>> three = list(number(-1e6, 1e6), 3, 3);
-    return of(
-        "a direction [x, y, z] of three numbers, not all 0",
-        (value, session) -> {
-          List<Double> xyz = three.read(value, session);
-          Vec3 v = new Vec3(xyz.get(0), xyz.get(1), xyz.get(2));
-          if (v.length() < 1e-9) {
-            throw new Kind.Unfit("[0, 0, 0] points nowhere");
-          }
-          return v.unit();
+          String typed = value.isString() ? value.asString().strip() : "";
+          String meant =
+              UNITS.stream()
+                  .filter(u -> typed.startsWith(u))
+                  .findFirst()
+                  .map(Fit::inQuotes)
+                  .orElse(Fit.near(typed, UNITS));
+          throw new Kind.Unfit(Shown.quote(value) + " is not a unit", meant);
         });
   }
 
@@ -220,6 +204,7 @@ public final class Kinds {
             : most >= MOST_ITEMS ? least + " or more" : least + " to " + most;
     return of(
         "a list of " + size + " values, each " + item.wanted(),
+        item.words(),
         (value, session) -> {
           if (!value.hasArrayElements()) {
             throw new Kind.Unfit(Shown.quote(value) + " is not a list");
@@ -233,7 +218,7 @@ public final class Kinds {
             try {
               all.add(item.read(value.getArrayElement(i), session));
             } catch (Kind.Unfit e) {
-              throw new Kind.Unfit("value " + (i + 1) + " of the list: " + e.getMessage());
+              throw e.ofItem((int) i);
             }
           }
           return List.copyOf(all);
@@ -244,6 +229,7 @@ public final class Kinds {
   public static <T> Kind<T> either(Kind<? extends T> first, Kind<? extends T> second) {
     return of(
         first.wanted() + ", or " + second.wanted(),
+        Stream.concat(first.words().stream(), second.words().stream()).distinct().toList(),
         (value, session) -> {
           try {
             return first.read(value, session);
@@ -260,7 +246,8 @@ public final class Kinds {
 
   /** The same kind, its value changed after reading. */
   public static <A, B> Kind<B> map(Kind<A> kind, Function<? super A, ? extends B> change) {
-    return of(kind.wanted(), (value, session) -> change.apply(kind.read(value, session)));
+    return of(
+        kind.wanted(), kind.words(), (value, session) -> change.apply(kind.read(value, session)));
   }
 
   /** A thing made by an earlier call, such as a panel or a form. */
@@ -296,13 +283,6 @@ public final class Kinds {
     if (!Double.isFinite(n)) {
       throw new Kind.Unfit(
           Double.isNaN(n) ? "NaN is not a number" : "infinity is not a usable number");
-    }
-    return n;
-  }
-
-  private static double inRange(double n, double from, double to, String shown) throws Kind.Unfit {
-    if (n < from || n > to) {
-      throw new Kind.Unfit(shown + (n < from ? " is too small" : " is too large"));
     }
     return n;
   }

@@ -22,7 +22,7 @@ final class PanelCutWords {
         .does(
             "Cuts a window into the panel; places count from its middle, the hinge at the bottom.")
         .options(options.all())
-        .returns("the panel")
+        .gives(Things.PANEL, "the panel")
         .example(
             """
             design("Shop front");
@@ -41,11 +41,11 @@ final class PanelCutWords {
   private static Fn<CardPanel> hole() {
     Arg<Double> across = needed("across", Kinds.length(0.5, 200), "the punch's diameter");
     Arg<Vec2> at =
-        usual("at", Kinds.point(), Vec2.ZERO, "its place, counted from the panel's middle");
+        usual("at", PointKinds.point(), Vec2.ZERO, "its place, counted from the panel's middle");
     return Fn.<CardPanel>named("hole")
         .does("Punches a hole into the panel.")
         .options(across, at)
-        .returns("the panel")
+        .gives(Things.PANEL, "the panel")
         .example(
             """
             design("Tag");
@@ -67,7 +67,7 @@ final class PanelCutWords {
         .does("Cuts a notch into a free edge.")
         .takes(edge)
         .options(at, width, depth, shape)
-        .returns("the panel")
+        .gives(Things.PANEL, "the panel")
         .example(
             """
             design("Thumb cut");
@@ -94,7 +94,7 @@ final class PanelCutWords {
     return Fn.<CardPanel>named("bevel")
         .does("Cuts a free corner back.")
         .takes(corner, by)
-        .returns("the panel")
+        .gives(Things.PANEL, "the panel")
         .example(
             """
             design("Luggage tag");
@@ -107,7 +107,7 @@ final class PanelCutWords {
     return Fn.<CardPanel>named("layer")
         .does("Plans a decorative paper on the panel, a little smaller all round.")
         .options(LayerArgs.REVEAL, LayerArgs.PAPER)
-        .returns("the panel")
+        .gives(Things.PANEL, "the panel")
         .example(
             """
             design("Papered card");
@@ -120,12 +120,12 @@ final class PanelCutWords {
 
   private static Fn<CardPanel> tick() {
     Arg<Vec2> from =
-        needed("from", Kinds.point(), "where it starts, from the panel's lower left corner");
-    Arg<Vec2> to = needed("to", Kinds.point(), "where it ends");
+        needed("from", PointKinds.point(), "where it starts, from the panel's lower left corner");
+    Arg<Vec2> to = needed("to", PointKinds.point(), "where it ends");
     return Fn.<CardPanel>named("tick")
         .does("Draws a short light mark, such as where something is to be glued.")
         .takes(from, to)
-        .returns("the panel")
+        .gives(Things.PANEL, "the panel")
         .example(
             """
             design("Marked card");

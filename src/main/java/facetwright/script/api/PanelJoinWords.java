@@ -31,7 +31,7 @@ final class PanelJoinWords {
                 + " them.")
         .takes(EDGE, other, otherEdge)
         .options(tab, depth, bevel)
-        .returns("the panel it was called on")
+        .gives(Things.PANEL, "the panel it was called on")
         .example(
             """
             design("Corner shelf");
@@ -68,7 +68,7 @@ final class PanelJoinWords {
     return Fn.<CardPanel>named("lap")
         .does("Says that this panel lies flat under another when made.")
         .takes(over)
-        .returns("the panel it was called on")
+        .gives(Things.PANEL, "the panel it was called on")
         .example(
             """
             design("Sleeve");
@@ -91,7 +91,7 @@ final class PanelJoinWords {
     return Fn.<CardPanel>named("slit")
         .does("Says that two edges lying along each other in the net are parted by one cut.")
         .takes(EDGE, other, otherEdge)
-        .returns("the panel it was called on")
+        .gives(Things.PANEL, "the panel it was called on")
         .example(
             """
             design("Two flaps");

@@ -20,7 +20,7 @@ final class PanelWords {
   static final Arg<String> EDGE =
       needed(
           "edge",
-          Kinds.text(),
+          Kinds.text(List.of("bottom", "right", "top", "left")),
           "\"bottom\", \"right\", \"top\" or \"left\" of a four-sided panel, else a number as text"
               + " from \"1\", counter-clockwise; an attached panel's hinge is its bottom");
 
@@ -42,12 +42,14 @@ final class PanelWords {
     Arg<Double> side = optional("side", Kinds.length(), "for equal sides: their length");
     Arg<List<Vec2>> corners =
         optional(
-            "corners", Kinds.list(Kinds.point(), 3, 200), "a free outline, its corners [x, y]");
+            "corners",
+            Kinds.list(PointKinds.point(), 3, 200),
+            "a free outline, its corners [x, y]");
     return Fn.<Session>named("panel")
         .does("Starts a piece with one panel. The form stands on the first panel of the design.")
         .takes(name)
         .options(width, height, sides, side, corners)
-        .returns("a panel")
+        .gives(Things.PANEL, "a panel")
         .example(
             """
             design("Folder");
@@ -130,7 +132,7 @@ final class PanelWords {
     Arg<List<Vec2>> corners =
         optional(
             "corners",
-            Kinds.list(Kinds.point(), 3, 200),
+            Kinds.list(PointKinds.point(), 3, 200),
             "its own shape from the edge's left end, x along it and y outward, the two ends of the"
                 + " hinge first");
     Arg<PanelRole> role =
@@ -151,7 +153,7 @@ final class PanelWords {
             hinge.offset,
             hinge.perforated,
             role)
-        .returns("the new panel")
+        .gives(Things.PANEL, "the new panel")
         .example(
             """
             design("Open crate");
@@ -198,7 +200,7 @@ final class PanelWords {
             hinge.width,
             hinge.offset,
             hinge.perforated)
-        .returns("the tab, a panel")
+        .gives(Things.PANEL, "the tab, a panel")
         .example(
             """
             design("Sign to stand");

@@ -56,7 +56,7 @@ final class SolidWords {
     return Fn.<Session>named(name)
         .does(does)
         .options(SIDES, SIDE, RADIUS, HEIGHT)
-        .returns("a form")
+        .gives(Things.FORM, "a form")
         .example(example)
         .runs((_, call) -> held(call, sized(name, call, bySide, byRadius)));
   }
@@ -80,7 +80,7 @@ final class SolidWords {
     return Fn.<Session>named("box")
         .does("A box with square corners. Its facets are named as a prism's.")
         .options(width, depth, HEIGHT)
-        .returns("a form")
+        .gives(Things.FORM, "a form")
         .example(
             """
             design("Soap box");
@@ -109,7 +109,7 @@ final class SolidWords {
     return Fn.<Session>named("frustum")
         .does("A drum whose top is smaller or larger than its base: a flower pot, a lampshade.")
         .options(SIDES, SIDE, RADIUS, top, HEIGHT)
-        .returns("a form")
+        .gives(Things.FORM, "a form")
         .example(
             """
             design("Flower pot");
@@ -154,13 +154,13 @@ final class SolidWords {
     Arg<List<Vec2>> profile =
         needed(
             "profile",
-            Kinds.list(Kinds.point(), 2, 40),
+            Kinds.list(PointKinds.point(), 2, 40),
             "points [radius, height] from the bottom up; a radius of 0 closes to a point");
     return Fn.<Session>named("turned")
         .does(
             "A profile turned about an upright axis in so many flat sides: a gem, a vase, a buoy.")
         .options(SIDES, profile)
-        .returns("a form")
+        .gives(Things.FORM, "a form")
         .example(
             """
             design("Cut gem");
@@ -171,11 +171,11 @@ final class SolidWords {
 
   private static Fn<Session> hull() {
     Arg<List<Vec3>> points =
-        needed("points", Kinds.list(Kinds.point3(), 4, 500), "points [x, y, z], z up");
+        needed("points", Kinds.list(PointKinds.point3(), 4, 500), "points [x, y, z], z up");
     return Fn.<Session>named("skin")
         .does("The tightest convex body round points, as if a skin were drawn over them.")
         .takes(points)
-        .returns("a form")
+        .gives(Things.FORM, "a form")
         .example(
             """
             design("Pebble");
@@ -186,7 +186,7 @@ final class SolidWords {
 
   private static Fn<Session> mesh() {
     Arg<List<Vec3>> points =
-        needed("points", Kinds.list(Kinds.point3(), 3, 2_000), "the corners [x, y, z], z up");
+        needed("points", Kinds.list(PointKinds.point3(), 3, 2_000), "the corners [x, y, z], z up");
     Arg<List<List<Integer>>> facets =
         needed(
             "facets",
@@ -196,7 +196,7 @@ final class SolidWords {
     return Fn.<Session>named("mesh")
         .does("A form given corner by corner and facet by facet; it may be open.")
         .options(points, facets)
-        .returns("a form")
+        .gives(Things.FORM, "a form")
         .example(
             """
             design("Wedge");

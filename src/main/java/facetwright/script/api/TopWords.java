@@ -5,6 +5,7 @@ import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
 import facetwright.geom.Unit;
+import facetwright.net.SheetSize;
 import facetwright.net.SheetSizes;
 import facetwright.net.Stock;
 import facetwright.script.sandbox.CallException;
@@ -16,6 +17,9 @@ import org.graalvm.polyglot.Value;
 final class TopWords {
   /** The weight of card most makers own, g/m²; common practice, no source. */
   private static final double USUAL_WEIGHT = 220;
+
+  private static final List<String> SIZES =
+      SheetSizes.list().stream().map(SheetSize::name).toList();
 
   private TopWords() {}
 
@@ -73,7 +77,8 @@ final class TopWords {
   }
 
   private static Fn<Session> sheet() {
-    Arg<String> name = optional("size", Kinds.text(), "its name, such as \"A4\" or \"Letter\"");
+    Arg<String> name =
+        optional("size", Kinds.text(SIZES), "its name, such as \"A4\" or \"Letter\"");
     Arg<Double> width = optional("width", Kinds.length(), "its width where it has no name");
     Arg<Double> height = optional("height", Kinds.length(), "its height where it has no name");
     Arg<Double> weight =
@@ -136,7 +141,7 @@ final class TopWords {
     try {
       return SheetSizes.named(call.get(name)).stock(gsm, caliper, grain);
     } catch (IllegalArgumentException e) {
-      throw new CallException("sheet: " + e.getMessage());
+      throw new CallException("sheet: " + e.getMessage(), "", SheetSizes.mends(call.get(name)));
     }
   }
 

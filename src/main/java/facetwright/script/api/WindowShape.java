@@ -28,10 +28,11 @@ sealed interface WindowShape {
             "across",
             Kinds.length(),
             "for a shape with equal sides: its size from corner to opposite corner"),
-        optional("corners", Kinds.list(Kinds.point(), 3, 200), "a free shape, its corners [x, y]"),
+        optional(
+            "corners", Kinds.list(PointKinds.point(), 3, 200), "a free shape, its corners [x, y]"),
         usual(
             "at",
-            Kinds.point(),
+            PointKinds.point(),
             Vec2.ZERO,
             "where its middle lies, counted from the panel's middle"));
   }

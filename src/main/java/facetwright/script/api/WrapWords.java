@@ -13,6 +13,9 @@ import java.util.List;
 
 /** The words for a wrap: columns round, rows high, and choosing cells. */
 final class WrapWords {
+  /** What rows are called when the script does not name them. */
+  private static final List<String> ROW_WORDS = List.of("rim", "wall", "all");
+
   private WrapWords() {}
 
   static List<Fn<Session>> top() {
@@ -51,7 +54,7 @@ final class WrapWords {
             "Columns side by side, rows above each other, and a flap to close them round: the way a"
                 + " scoring board likes it. Columns count from 1, left to right on the outside.")
         .options(columns, width, widths, rows, names, seam)
-        .returns("a wrap")
+        .gives(Things.WRAP, "a wrap")
         .example(
             """
             design("Harbour lantern", { units: "mm" });
@@ -122,14 +125,14 @@ final class WrapWords {
   private static <T> Fn<T> columns(Narrowing<T> narrowing) {
     Kind<Which> kind =
         Kinds.either(
-            Kinds.map(Kinds.text(), w -> new Which(w, null, true)),
+            Kinds.map(Kinds.text(WrapDraft.COLUMN_WORDS), w -> new Which(w, null, true)),
             Kinds.map(Kinds.list(Kinds.count(1, 64), 1, 64), n -> new Which(null, n, true)));
     Arg<Which> which =
         needed("which", kind, "\"even\", \"odd\", \"all\", or numbers such as [1, 4]");
     return Fn.<T>named("columns")
         .does("Chooses columns; column 1 is odd.")
         .takes(which)
-        .returns("the chosen cells")
+        .gives(Things.CELLS, "the chosen cells")
         .example(
             """
             design("Window band");
@@ -145,7 +148,7 @@ final class WrapWords {
   private static <T> Fn<T> rows(Narrowing<T> narrowing) {
     Kind<Which> kind =
         Kinds.either(
-            Kinds.map(Kinds.text(), w -> new Which(w, null, false)),
+            Kinds.map(Kinds.text(ROW_WORDS), w -> new Which(w, null, false)),
             Kinds.map(Kinds.list(Kinds.count(1, 24), 1, 24), n -> new Which(null, n, false)));
     Arg<Which> which =
         needed(
@@ -155,7 +158,7 @@ final class WrapWords {
     return Fn.<T>named("rows")
         .does("Chooses rows.")
         .takes(which)
-        .returns("the chosen cells")
+        .gives(Things.CELLS, "the chosen cells")
         .example(
             """
             design("Papered band");

@@ -1,10 +1,12 @@
 package facetwright.script.sandbox;
 
+import facetwright.net.Mend;
 import facetwright.net.NearName;
 import facetwright.net.NetException;
 import facetwright.net.Site;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.graalvm.polyglot.PolyglotException;
@@ -52,14 +54,19 @@ final class Faults {
 
   private Faults() {}
 
-  static ScriptException of(Throwable thrown, Site last, List<String> names) {
+  /**
+   * @param clock the run's; null before it began
+   */
+  static ScriptException of(Throwable thrown, Site last, List<String> names, RunClock clock) {
     return switch (thrown) {
       case ScriptException e -> e;
-      case PolyglotException e -> guest(e, last, names);
+      case PolyglotException e -> guest(e, last, names, clock);
       case CallException e ->
-          new ScriptException(ScriptException.Kind.BAD_VALUE, e.getMessage(), Site.NONE, e.fix());
+          new ScriptException(
+              ScriptException.Kind.BAD_VALUE, e.getMessage(), Site.NONE, e.fix(), e.mends());
       case NetException e ->
-          new ScriptException(ScriptException.Kind.BAD_VALUE, e.getMessage(), e.site(), "");
+          new ScriptException(
+              ScriptException.Kind.BAD_VALUE, e.getMessage(), e.site(), "", e.mends());
       case OutOfMemoryError _ -> memory(last);
       case StackOverflowError _ -> recursion(last);
       default -> internal(thrown, last);
@@ -89,7 +96,8 @@ final class Faults {
     return e;
   }
 
-  private static ScriptException guest(PolyglotException e, Site last, List<String> names) {
+  private static ScriptException guest(
+      PolyglotException e, Site last, List<String> names, RunClock clock) {
     Site site = site(e, last);
     String message = e.getMessage() == null ? "" : e.getMessage();
     if (e.isCancelled() || e.isInterrupted()) {
@@ -117,8 +125,10 @@ final class Faults {
     }
     Value error = e.getGuestObject();
     if (error != null && error.hasMember("fix")) {
-      return new ScriptException(
-          ScriptException.Kind.BAD_VALUE, text(error, "message"), site, text(error, "fix"));
+      String said = text(error, "message");
+      String fix = text(error, "fix");
+      List<Mend> mends = clock == null ? List.of() : clock.mends(said, fix);
+      return new ScriptException(ScriptException.Kind.BAD_VALUE, said, site, fix, mends);
     }
     Matcher unknown = NOT_DEFINED.matcher(message);
     Matcher uncallable = NOT_A_FUNCTION.matcher(message);
@@ -143,9 +153,10 @@ final class Faults {
   private static ScriptException host(Throwable thrown, Site site) {
     return switch (thrown) {
       case CallException e ->
-          new ScriptException(ScriptException.Kind.BAD_VALUE, e.getMessage(), site, e.fix());
+          new ScriptException(
+              ScriptException.Kind.BAD_VALUE, e.getMessage(), site, e.fix(), e.mends());
       case NetException e ->
-          new ScriptException(ScriptException.Kind.BAD_VALUE, e.getMessage(), site, "");
+          new ScriptException(ScriptException.Kind.BAD_VALUE, e.getMessage(), site, "", e.mends());
       default -> internal(thrown, site);
     };
   }
@@ -153,14 +164,15 @@ final class Faults {
   private static ScriptException unknown(
       String name, String message, Site site, List<String> names) {
     String gone = GONE.get(name);
+    Optional<String> near = gone != null ? Optional.empty() : NearName.nearest(name, names);
     String remedy =
         gone != null
             ? gone
-            : NearName.nearest(name, names)
-                .map(n -> "Did you mean " + n + "?")
+            : near.map(n -> "Did you mean " + n + "?")
                 .orElse(
                     "Make it with const or let above this line, or see what functions there are.");
-    return new ScriptException(ScriptException.Kind.UNKNOWN_NAME, message, site, remedy);
+    List<Mend> mends = near.<Mend>map(n -> new Mend.Word(name, n)).stream().toList();
+    return new ScriptException(ScriptException.Kind.UNKNOWN_NAME, message, site, remedy, mends);
   }
 
   private static String text(Value error, String member) {
@@ -172,14 +184,18 @@ final class Faults {
   private static Site site(PolyglotException e, Site last) {
     SourceSection own = e.getSourceLocation();
     if (isScript(own)) {
-      return ScriptThread.site(own);
+      return callee(own);
     }
     for (StackFrame frame : e.getPolyglotStackTrace()) {
       if (frame.isGuestFrame() && isScript(frame.getSourceLocation())) {
-        return ScriptThread.site(frame.getSourceLocation());
+        return callee(frame.getSourceLocation());
       }
     }
     return last;
+  }
+
+  private static Site callee(SourceSection section) {
+    return Callee.in(section.getCharacters(), ScriptThread.site(section));
   }
 
   private static boolean isScript(SourceSection section) {

@@ -50,7 +50,7 @@ final class Run<T> {
     if (t == null) {
       return result;
     }
-    throw Faults.of(t, thread.lastSite(), host.names());
+    throw Faults.of(t, thread.lastSite(), host.names(), clock);
   }
 
   private void work() {
@@ -78,7 +78,7 @@ final class Run<T> {
         own.eval(Guest.script(source));
       } catch (Throwable t) {
         // Read while the context is open: an error's message may lie in it.
-        throw Faults.of(t, thread.lastSite(), host.names());
+        throw Faults.of(t, thread.lastSite(), host.names(), clock);
       }
       counter.enter();
       try {

@@ -1,9 +1,11 @@
 package facetwright.script.sandbox;
 
 import com.sun.management.ThreadMXBean;
+import facetwright.net.Mend;
 import facetwright.net.NetException;
 import facetwright.net.Site;
 import java.lang.management.ManagementFactory;
+import java.util.List;
 import java.util.function.Supplier;
 import org.graalvm.polyglot.PolyglotException;
 
@@ -28,6 +30,7 @@ final class RunClock implements HostClock {
   private long enteredNanos;
   private long enteredBytes;
   private volatile ScriptException fault;
+  private volatile CallException refused;
 
   /**
    * What a run has taken so far.
@@ -77,9 +80,9 @@ final class RunClock implements HostClock {
     try {
       return work.get();
     } catch (CallException e) {
-      throw prelude.fail(e.getMessage(), e.fix());
+      throw refuse(e);
     } catch (NetException e) {
-      throw prelude.fail(e.getMessage(), "");
+      throw refuse(new CallException(e.getMessage(), "", e.mends()));
     } catch (PolyglotException | StackOverflowError e) {
       throw e;
     } catch (RuntimeException | Error e) {
@@ -91,6 +94,19 @@ final class RunClock implements HostClock {
     } finally {
       exit();
     }
+  }
+
+  private RuntimeException refuse(CallException e) {
+    refused = e;
+    return prelude.fail(e.getMessage(), e.fix());
+  }
+
+  /** The changes of the script's text that go with a call refused with these words, if any. */
+  List<Mend> mends(String message, String fix) {
+    CallException last = refused;
+    return last != null && last.getMessage().equals(message) && last.fix().equals(fix)
+        ? last.mends()
+        : List.of();
   }
 
   @Override

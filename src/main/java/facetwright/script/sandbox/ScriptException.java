@@ -1,6 +1,8 @@
 package facetwright.script.sandbox;
 
+import facetwright.net.Mend;
 import facetwright.net.Site;
+import java.util.List;
 
 /** Why a script came to nothing: what is wrong, in a maker's words, where, and what to do. */
 public final class ScriptException extends Exception {
@@ -9,6 +11,7 @@ public final class ScriptException extends Exception {
   private final Kind kind;
   private final Site site;
   private final String remedy;
+  private final List<Mend> mends;
   private final boolean stillRunning;
 
   /** What sort of thing went wrong. */
@@ -39,14 +42,23 @@ public final class ScriptException extends Exception {
    * @param remedy what to do, or empty
    */
   public ScriptException(Kind kind, String message, Site site, String remedy) {
-    this(kind, message, site, remedy, false);
+    this(kind, message, site, remedy, List.of());
   }
 
-  ScriptException(Kind kind, String message, Site site, String remedy, boolean stillRunning) {
+  /**
+   * @param mends changes of the script's text that would put it right
+   */
+  public ScriptException(Kind kind, String message, Site site, String remedy, List<Mend> mends) {
+    this(kind, message, site, remedy, mends, false);
+  }
+
+  ScriptException(
+      Kind kind, String message, Site site, String remedy, List<Mend> mends, boolean stillRunning) {
     super(message);
     this.kind = kind;
     this.site = site;
     this.remedy = remedy;
+    this.mends = List.copyOf(mends);
     this.stillRunning = stillRunning;
   }
 
@@ -71,6 +83,11 @@ public final class ScriptException extends Exception {
   /** What to do about it, or empty. */
   public String remedy() {
     return remedy;
+  }
+
+  /** Changes of the script's text that would put it right; often none. */
+  public List<Mend> mends() {
+    return mends;
   }
 
   /**

@@ -45,7 +45,8 @@ final class Watch {
       Thread.currentThread().interrupt();
     }
     Site site = why.site().isKnown() ? why.site() : run.thread().lastSite();
-    throw new ScriptException(why.kind(), why.getMessage(), site, why.remedy(), !ended);
+    throw new ScriptException(
+        why.kind(), why.getMessage(), site, why.remedy(), why.mends(), !ended);
   }
 
   private static ScriptException stopped(Site at) {

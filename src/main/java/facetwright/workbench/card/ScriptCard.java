@@ -9,6 +9,7 @@ import org.fxmisc.richtext.LineNumberFactory;
 /** The script, to be written in. */
 public final class ScriptCard extends BorderPane {
   private final CodeArea area = new CodeArea();
+  private long laid;
 
   public ScriptCard(Desk desk) {
     getStyleClass().add("card");
@@ -20,12 +21,32 @@ public final class ScriptCard extends BorderPane {
         .addListener(
             (_, _, text) -> {
               if (!text.equals(area.getText())) {
-                area.replaceText(text);
+                replace(text);
+              }
+              if (desk.laid() != laid) {
+                laid = desk.laid();
                 area.getUndoManager().forgetHistory();
                 area.moveTo(0);
+                area.requestFollowCaret();
               }
             });
     setCenter(new VirtualizedScrollPane<>(area));
+  }
+
+  /** Puts in only what differs, so that it can be undone and the place is kept. */
+  private void replace(String text) {
+    String old = area.getText();
+    int least = Math.min(old.length(), text.length());
+    int same = 0;
+    while (same < least && old.charAt(same) == text.charAt(same)) {
+      same++;
+    }
+    int end = 0;
+    while (end < least - same
+        && old.charAt(old.length() - 1 - end) == text.charAt(text.length() - 1 - end)) {
+      end++;
+    }
+    area.replaceText(same, old.length() - end, text.substring(same, text.length() - end));
   }
 
   public CodeArea area() {

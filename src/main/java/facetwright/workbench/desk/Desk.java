@@ -1,5 +1,6 @@
 package facetwright.workbench.desk;
 
+import facetwright.net.Mend;
 import facetwright.net.Site;
 import facetwright.script.Design;
 import facetwright.worker.Reply;
@@ -8,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Executor;
@@ -47,6 +49,7 @@ public final class Desk {
   private boolean turningOn;
   private String turned;
   private long asks;
+  private long laid;
 
   /**
    * @param asking who makes designs of scripts
@@ -110,6 +113,7 @@ public final class Desk {
 
   /** Begins with another script: dials as it says, nothing selected, nothing to undo. */
   public void lay(Path where, String script) {
+    laid++;
     file.set(where);
     saved = script;
     settings.set(Map.of());
@@ -121,6 +125,11 @@ public final class Desk {
     } else {
       text.set(script);
     }
+  }
+
+  /** How many scripts were laid down so far; while it stands, changes are edits of one script. */
+  public long laid() {
+    return laid;
   }
 
   /** Says that the script is kept as it stands. */
@@ -198,6 +207,17 @@ public final class Desk {
             .thenAccept(reply -> ui.execute(() -> heard(number, reply)));
   }
 
+  /** The script as it was last laid down or kept. */
+  public String saved() {
+    return saved;
+  }
+
+  /** What a person calls the script: its file, or that it has none. */
+  public String shownName() {
+    Path where = file.get();
+    return where == null ? "an untitled design" : where.getFileName().toString();
+  }
+
   /** What messages call the script. */
   public String fileName() {
     Path where = file.get();
@@ -218,8 +238,8 @@ public final class Desk {
         }
         design.set(made);
       }
-      case Reply.Failed(_, String message, Site site, String remedy) ->
-          fault.set(new Fault(message, site, remedy));
+      case Reply.Failed(_, String message, Site site, String remedy, List<Mend> mends) ->
+          fault.set(new Fault(message, site, remedy, mends));
       case Reply.Stopped _ -> {}
     }
   }

@@ -1,6 +1,8 @@
 package facetwright.workbench.desk;
 
+import facetwright.net.Mend;
 import facetwright.net.Site;
+import java.util.List;
 
 /**
  * What is wrong with the script as it stands.
@@ -8,5 +10,15 @@ import facetwright.net.Site;
  * @param message in a maker's words
  * @param site where; {@link Site#NONE} when that is not known
  * @param remedy what to do about it, or empty
+ * @param mends changes of the script's text that would put it right
  */
-public record Fault(String message, Site site, String remedy) {}
+public record Fault(String message, Site site, String remedy, List<Mend> mends) {
+  public Fault {
+    mends = List.copyOf(mends);
+  }
+
+  /** One that no change of the script's text is known for. */
+  public Fault(String message, Site site, String remedy) {
+    this(message, site, remedy, List.of());
+  }
+}

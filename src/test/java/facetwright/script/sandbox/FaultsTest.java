@@ -30,7 +30,7 @@ class FaultsTest {
           let a = 1;\\nlet b = ;         | SYNTAX       | 2 | 9
           let a = 1;\\nlet c = {         | SYNTAX       | 2 | 10
           const x = 1;\\n  colums(3);    | UNKNOWN_NAME | 2 | 3
-          say.rowz();                    | UNKNOWN_NAME | 1 | 1
+          say.rowz();                    | UNKNOWN_NAME | 1 | 5
           \\ncolumns(2)                  | BAD_VALUE    | 2 | 1
           const f = () => columns(2);\\n\\nf() | BAD_VALUE | 1 | 17
           throw new Error('my own')      | THROWN       | 1 | 7

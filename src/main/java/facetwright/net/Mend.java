@@ -1,0 +1,31 @@
+package facetwright.net;
+
+import java.io.Serializable;
+import java.util.List;
+
+/** A change of the script's text that would put a fault right, in the call at the fault's site. */
+public sealed interface Mend extends Serializable {
+
+  /**
+   * A word is written otherwise.
+   *
+   * @param written a name, or what stands between quotes
+   * @param meant what to write in its place, without quotes too
+   */
+  record Word(String written, String meant) implements Mend {}
+
+  /**
+   * An argument is given another value.
+   *
+   * @param option the option's name in braces; empty for an argument in its place
+   * @param place which argument, from 0; the braces' own place for an option
+   * @param items the way into the argument where it is a list: an index from 0 for each depth;
+   *     empty for all of it
+   * @param value as the script writes it
+   */
+  record Value(String option, int place, List<Integer> items, String value) implements Mend {
+    public Value {
+      items = List.copyOf(items);
+    }
+  }
+}

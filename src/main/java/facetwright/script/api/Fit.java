@@ -1,0 +1,54 @@
+package facetwright.script.api;
+
+import facetwright.geom.Unit;
+import facetwright.net.NearName;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.function.DoubleFunction;
+import org.graalvm.polyglot.Value;
+
+/** Values that do not fit, and the nearest ones that would. */
+final class Fit {
+  private Fit() {}
+
+  /**
+   * The value, held to its range.
+   *
+   * @param shown the value as the message quotes it
+   * @param written how a script writes the end of the range that is nearest
+   */
+  static double inRange(
+      double n, double from, double to, String shown, DoubleFunction<String> written)
+      throws Kind.Unfit {
+    if (n < from || n > to) {
+      throw new Kind.Unfit(
+          shown + (n < from ? " is too small" : " is too large"),
+          written.apply(n < from ? from : to));
+    }
+    return n;
+  }
+
+  /** An end of a range of lengths, written as the value was, rounded into the range. */
+  static String bound(double mm, boolean least, Value value, Session session) {
+    if (value.isString()) {
+      return inQuotes(Shown.plain(mm) + " mm");
+    }
+    return new BigDecimal(mm / session.unit().mm())
+        .round(new MathContext(12))
+        .setScale(
+            session.unit() == Unit.MM ? 3 : 4, least ? RoundingMode.CEILING : RoundingMode.FLOOR)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  /** The nearest word in quotes; empty where none is near. */
+  static String near(String word, List<String> words) {
+    return NearName.nearest(word, words).map(Fit::inQuotes).orElse("");
+  }
+
+  static String inQuotes(String word) {
+    return '"' + word + '"';
+  }
+}

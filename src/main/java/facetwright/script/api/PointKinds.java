@@ -1,0 +1,47 @@
+package facetwright.script.api;
+
+import facetwright.geom.Vec2;
+import facetwright.geom.Vec3;
+import java.util.List;
+
+/** The kinds of value that say where: points and directions. */
+final class PointKinds {
+  private PointKinds() {}
+
+  /** A point in the plane: [x, y], each a length. */
+  static Kind<Vec2> point() {
+    Kind<List<Double>> two = Kinds.list(Kinds.length(-Kinds.LONGEST, Kinds.LONGEST), 2, 2);
+    return Kinds.of(
+        "a point [x, y] of two lengths",
+        (value, session) -> {
+          List<Double> xy = two.read(value, session);
+          return new Vec2(xy.get(0), xy.get(1));
+        });
+  }
+
+  /** A point in space: [x, y, z], each a length. */
+  static Kind<Vec3> point3() {
+    Kind<List<Double>> three = Kinds.list(Kinds.length(-Kinds.LONGEST, Kinds.LONGEST), 3, 3);
+    return Kinds.of(
+        "a point [x, y, z] of three lengths",
+        (value, session) -> {
+          List<Double> xyz = three.read(value, session);
+          return new Vec3(xyz.get(0), xyz.get(1), xyz.get(2));
+        });
+  }
+
+  /** A direction in space: [x, y, z], plain numbers, not all 0. */
+  static Kind<Vec3> direction() {
+    Kind<List<Double>> three = Kinds.list(Kinds.number(-1e6, 1e6), 3, 3);
+    return Kinds.of(
+        "a direction [x, y, z] of three numbers, not all 0",
+        (value, session) -> {
+          List<Double> xyz = three.read(value, session);
+          Vec3 v = new Vec3(xyz.get(0), xyz.get(1), xyz.get(2));
+          if (v.length() < 1e-9) {
+            throw new Kind.Unfit("[0, 0, 0] points nowhere");
+          }
+          return v.unit();
+        });
+  }
+}

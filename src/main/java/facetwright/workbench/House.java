@@ -1,0 +1,252 @@
+package facetwright.workbench;
+
+import facetwright.workbench.Places.Place;
+import facetwright.workbench.command.CommandBar;
+import facetwright.workbench.command.Commands;
+import facetwright.workbench.command.Pages;
+import facetwright.workbench.desk.Desk;
+import facetwright.workbench.file.Autosave;
+import facetwright.workbench.file.Filing;
+import facetwright.workbench.file.Keeping;
+import facetwright.workbench.notice.Notice;
+import facetwright.workbench.notice.NoticePane;
+import facetwright.workbench.notice.Notices;
+import facetwright.workbench.papers.PapersView;
+import facetwright.workbench.shelf.Pictures;
+import facetwright.workbench.shelf.ShelfView;
+import facetwright.workbench.tour.TourView;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.List;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.StringExpression;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+
+/** All that is in the window: the menu bar, the places, and what is laid over them for a while. */
+public final class House extends StackPane {
+  /** The design shown when nothing else is named. */
+  static final String DEMO = "harbour-lantern.js";
+
+  private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
+
+  private final Tools tools;
+  private final Desk desk;
+  private final Room room;
+  private final Places places;
+  private final Notices notices = new Notices();
+  private final Keeping keeping;
+  private final Filing filing;
+  private final Pictures pictures;
+  private final ShelfView shelf;
+  private final Pages pages = new Pages();
+  private final TextSize textSize = new TextSize();
+  private final TourView tour;
+  private final Commands commands;
+  private final ToggleButton toPapers;
+
+  public House(Tools tools) {
+    this.tools = tools;
+    desk = new Desk(tools.designs(), tools.ui());
+    room = new Room(desk, tools.aside(), tools.ui());
+    keeping = new Keeping(tools.state().folder().resolve("unsaved"));
+    filing =
+        new Filing(
+            desk,
+            tools.choosing(),
+            notices,
+            tools.state(),
+            keeping,
+            tools.aside(),
+            tools.library());
+    var _ = new Autosave(desk, keeping, tools.aside(), tools.later());
+    pictures =
+        new Pictures(
+            tools.state().folder().resolve("pictures"), tools.hire(), tools.slow(), tools.ui());
+    shelf =
+        new ShelfView(
+            filing,
+            tools.state(),
+            tools.library(),
+            pictures,
+            tools.slow(),
+            tools.ui(),
+            () -> places().now().set(Place.TABLE));
+    PapersView papers = new PapersView(desk, tools.saving(), tools.aside(), tools.ui());
+    places = new Places(shelf, room, papers);
+    tour = new TourView(() -> tools.state().remember("tour.seen", true));
+    commands = HouseCommands.of(this);
+    getStylesheets().add(House.class.getResource("room.css").toExternalForm());
+    getStylesheets().add(House.class.getResource("house.css").toExternalForm());
+    getStyleClass().add("room");
+    room.dark().addListener((_, _, on) -> pseudoClassStateChanged(DARK, on));
+    styleProperty()
+        .bind(Bindings.concat("-fx-font-size: ", textSize.pixels().asString("%.1f"), "px;"));
+    room.styleProperty().bind(styleProperty());
+    CommandBar menus = new CommandBar(commands, tools.state()::recent, this::open);
+    HBox.setHgrow(menus, Priority.ALWAYS);
+    toPapers = tab("Papers", Place.PAPERS, "papers");
+    HBox top =
+        new HBox(
+            menus,
+            tab("Shelf", Place.SHELF, "shelf"),
+            tab("Table", Place.TABLE, "table"),
+            toPapers);
+    top.setAlignment(Pos.CENTER_LEFT);
+    top.getStyleClass().add("house-top");
+    BorderPane all = new BorderPane(places);
+    all.setTop(top);
+    getChildren().addAll(all, tour, pages, new NoticePane(notices));
+    commands.explain(room.fold().sliver(), "fold-script");
+    addEventFilter(DragEvent.DRAG_OVER, this::dragOver);
+    addEventFilter(DragEvent.DRAG_DROPPED, this::dragDropped);
+  }
+
+  private ToggleButton tab(String name, Place place, String command) {
+    ToggleButton tab = new ToggleButton(name);
+    tab.getStyleClass().add("tab-button");
+    tab.setSelected(places.now().get() == place);
+    tab.setOnAction(
+        _ -> {
+          places.now().set(place);
+          tab.setSelected(true);
+        });
+    places.now().addListener((_, _, now) -> tab.setSelected(now == place));
+    commands.explain(tab, command);
+    return tab;
+  }
+
+  /** Opens a script and goes to the table. */
+  public void open(Path file) {
+    places.now().set(Place.TABLE);
+    filing.open(file);
+  }
+
+  private void dragOver(DragEvent e) {
+    if (e.getDragboard().hasFiles()) {
+      e.acceptTransferModes(TransferMode.COPY);
+      e.consume();
+    }
+  }
+
+  private void dragDropped(DragEvent e) {
+    if (e.getDragboard().hasFiles()) {
+      dropped(e.getDragboard().getFiles());
+      e.setDropCompleted(true);
+      e.consume();
+    }
+  }
+
+  /** Takes files that were let go over the window. */
+  void dropped(List<File> files) {
+    places.now().set(Place.TABLE);
+    filing.dropped(files.stream().map(File::toPath).toList());
+  }
+
+  /** What the window is called. */
+  StringExpression title() {
+    return Bindings.createStringBinding(
+            () ->
+                (desk.file().get() == null ? "Untitled design" : desk.fileName())
+                    + (desk.changed().get() ? " (not saved)" : "")
+                    + " – Facetwright",
+            desk.file(),
+            desk.changed())
+        .concat("");
+  }
+
+  /** Asks what is to become of unsaved changes, then ends the program. */
+  void quit() {
+    filing.guard("closing the window", tools.quit());
+  }
+
+  /** What a start offers: what was left by a crash; the tour, the first time. */
+  void begin() {
+    filing.offerLeft();
+    if (!tools.state().isOn("tour.seen") && tools.state().recent().isEmpty()) {
+      notices.show(
+          new Notice(
+              "tour",
+              "Welcome",
+              "Would you like to be shown round? Five small things to try, on the lantern on the"
+                  + " table. You find the tour under Help at any time.",
+              List.of(
+                  new Notice.Choice("Take the tour", this::tour),
+                  new Notice.Choice("Not now", () -> tools.state().remember("tour.seen", true)))));
+    }
+  }
+
+  /** Ends in order: nothing is kept. */
+  void close() {
+    pictures.close();
+    keeping.close();
+  }
+
+  /** Begins the tour, on a copy of the demo. */
+  void tour() {
+    filing.guard(
+        "the tour, which works on a design of its own",
+        () -> {
+          places.now().set(Place.TABLE);
+          pages.close();
+          room.fold().away().set(false);
+          filing.startFrom(tools.library().resolve(DEMO));
+          tour.start(TourSteps.of(this));
+        });
+  }
+
+  Tools tools() {
+    return tools;
+  }
+
+  Desk desk() {
+    return desk;
+  }
+
+  Room room() {
+    return room;
+  }
+
+  Places places() {
+    return places;
+  }
+
+  Notices notices() {
+    return notices;
+  }
+
+  Filing filing() {
+    return filing;
+  }
+
+  ShelfView shelf() {
+    return shelf;
+  }
+
+  Pages pages() {
+    return pages;
+  }
+
+  TextSize textSize() {
+    return textSize;
+  }
+
+  TourView tourView() {
+    return tour;
+  }
+
+  Commands commands() {
+    return commands;
+  }
+
+  ToggleButton toPapers() {
+    return toPapers;
+  }
+}

@@ -1,0 +1,169 @@
+package facetwright.workbench;
+
+import facetwright.workbench.Places.Place;
+import facetwright.workbench.command.AboutPage;
+import facetwright.workbench.command.Command;
+import facetwright.workbench.command.CommandBar;
+import facetwright.workbench.command.Commands;
+import facetwright.workbench.command.KeysPage;
+import facetwright.workbench.file.Filing;
+import facetwright.workbench.table.TableView;
+
+/** The table of commands: what the window can be told to do. */
+final class HouseCommands {
+  private final House house;
+  private final Commands commands = new Commands();
+
+  private HouseCommands(House house) {
+    this.house = house;
+  }
+
+  static Commands of(House house) {
+    HouseCommands table = new HouseCommands(house);
+    table.file();
+    table.edit();
+    table.view();
+    table.help();
+    return table.commands;
+  }
+
+  private void file() {
+    Filing filing = house.filing();
+    commands
+        .in(Command.In.FILE)
+        .act("new", "New", "Shortcut+N", "Begin a new design", at(filing::fresh))
+        .act(
+            CommandBar.OPEN,
+            "Open …",
+            "Shortcut+O",
+            "Open a design; or drag its file into the window",
+            at(filing::open))
+        .line()
+        .act("save", "Save", "Shortcut+S", "Save the script", filing::save)
+        .act(
+            "save-as",
+            "Save as …",
+            "Shortcut+Shift+S",
+            "Save the script under another name",
+            filing::saveAs)
+        .line()
+        .act(
+            "make",
+            "Make papers …",
+            "Shortcut+P",
+            "Go to the papers, to save or print them",
+            () -> house.places().now().set(Place.PAPERS))
+        .line()
+        .act("quit", "Quit", "Shortcut+Q", "Close the window", house::quit);
+  }
+
+  private void edit() {
+    var area = house.room().card().area();
+    commands
+        .in(Command.In.EDIT)
+        .act("undo", "Undo", "Shortcut+Z", "Take back the last change of the script", area::undo)
+        .act(
+            "redo",
+            "Redo",
+            "Shortcut+Shift+Z",
+            "Make the change again that was taken back",
+            area::redo)
+        .line()
+        .act(
+            "turn-back",
+            "Undo turn of a dial",
+            "Shortcut+Alt+Z",
+            "Take back the last turn of a dial",
+            house.desk()::turnBack)
+        .act(
+            "turn-again",
+            "Redo turn of a dial",
+            "Shortcut+Alt+Shift+Z",
+            "Make the turn again that was taken back",
+            house.desk()::turnAgain);
+  }
+
+  private void view() {
+    Room room = house.room();
+    TableView table = room.table();
+    Room.Strip strip = room.strip();
+    commands
+        .in(Command.In.VIEW)
+        .act("shelf", "Shelf", "Shortcut+1", "Go to the shelf", go(Place.SHELF))
+        .act("table", "Table", "Shortcut+2", "Go to the table", go(Place.TABLE))
+        .act("papers", "Papers", "Shortcut+3", "Go to the papers", go(Place.PAPERS))
+        .line()
+        .tick("inside", "Inside up", "Shortcut+I", "Turn the sheet over", strip.inside())
+        .tick("layers", "Layers", "Shortcut+Shift+L", "Show decorative layers", strip.layers())
+        .tick("names", "Names", "Shortcut+Shift+N", "Show the panels' names", strip.names())
+        .tick("glue", "Glue", "Shortcut+Shift+G", "Show glued areas", strip.glue())
+        .tick("measure", "Measure", "Shortcut+M", "Measure between two points", strip.measure())
+        .line()
+        .act("fit", "Show the sheet whole", "Shortcut+0", "", table::fit)
+        .act("nearer", "Nearer", "Shortcut+EQUALS", "", () -> table.zoom(1.25))
+        .act("farther", "Farther", "Shortcut+MINUS", "", () -> table.zoom(0.8))
+        .tick("swap", "Swap net and folded form", "Shortcut+Shift+F", "", room.corner().swapped())
+        .act("play", "Fold it", "Shortcut+Shift+P", "Fold it from flat to made", room.lens()::play)
+        .line()
+        .tick(
+            "fold-script",
+            "Fold the script away",
+            "Shortcut+E",
+            "Fold the script away, or lay it open",
+            room.fold().away())
+        .tick("dark", "Dark", "Shortcut+D", "Dark room, or light", room.dark())
+        .act("larger", "Larger text", "Shortcut+Shift+EQUALS", "", house.textSize()::larger)
+        .act("smaller", "Smaller text", "Shortcut+Shift+MINUS", "", house.textSize()::smaller)
+        .act("usual-text", "Usual text", "Shortcut+Shift+0", "", house.textSize()::usual);
+  }
+
+  private void help() {
+    commands
+        .in(Command.In.HELP)
+        .act("tour", "Tour", "Shift+F1", "Five things to try, one after another", house::tour)
+        .act("keys", "Keys", "F1", "Every key and what it does", this::keys)
+        .act(
+            "writing",
+            "Writing a design",
+            "",
+            "Opens the guide in your browser",
+            () -> doc("writing-a-design.md"))
+        .act(
+            "words",
+            "Words of the script",
+            "",
+            "Opens the reference in your browser",
+            () -> doc("script-reference.md"))
+        .line()
+        .act(
+            "about",
+            "About Facetwright",
+            "",
+            "",
+            () -> house.pages().show("Facetwright", new AboutPage()));
+  }
+
+  private void keys() {
+    house.pages().show("Keys", new KeysPage(commands));
+  }
+
+  private void doc(String name) {
+    house
+        .tools()
+        .browser()
+        .accept(
+            house.tools().home().resolve("docs").resolve(name).toAbsolutePath().toUri().toString());
+  }
+
+  private Runnable go(Place place) {
+    return () -> house.places().now().set(place);
+  }
+
+  /** Does something at the table. */
+  private Runnable at(Runnable action) {
+    return () -> {
+      house.places().now().set(Place.TABLE);
+      action.run();
+    };
+  }
+}

@@ -1,0 +1,46 @@
+package facetwright.workbench;
+
+import facetwright.workbench.desk.Asking;
+import facetwright.workbench.file.Choosing;
+import facetwright.workbench.file.State;
+import facetwright.workbench.papers.Saving;
+import facetwright.workbench.shelf.Pictures;
+import java.nio.file.Path;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/**
+ * What the window works with, so that tests can hand it other tools.
+ *
+ * @param designs turns scripts into designs
+ * @param hire starts workers for the shelf's pictures
+ * @param aside runs work in its order, beside the window
+ * @param slow runs work that may wait, beside the window
+ * @param ui runs work on the window's thread
+ * @param later does something on the window's thread a few seconds from now
+ * @param choosing lets the user choose files
+ * @param saving takes papers
+ * @param state what is remembered
+ * @param home the folder that the program's library and docs are in
+ * @param browser shows a file or address in the user's browser
+ * @param quit ends the program
+ */
+public record Tools(
+    Asking designs,
+    Supplier<Pictures.Helpers> hire,
+    Executor aside,
+    Executor slow,
+    Executor ui,
+    Consumer<Runnable> later,
+    Choosing choosing,
+    Saving saving,
+    State state,
+    Path home,
+    Consumer<String> browser,
+    Runnable quit) {
+
+  Path library() {
+    return home.resolve("library");
+  }
+}

@@ -1,0 +1,31 @@
+package facetwright.workbench.command;
+
+import java.util.List;
+
+/**
+ * Keys that mean something only in one part of the window.
+ *
+ * @param where the part
+ * @param keys as printed on them
+ * @param does what they do
+ */
+record HeldKeys(String where, String keys, String does) {
+  static final List<HeldKeys> ALL =
+      List.of(
+          new HeldKeys("On the table", "Arrows", "Move the sheet"),
+          new HeldKeys("On the table", "+ and -", "Nearer and farther"),
+          new HeldKeys("On the table", "Home", "Show the sheet whole"),
+          new HeldKeys("On the table", "Esc", "Let go of what is selected; end measuring"),
+          new HeldKeys("In the lens", "Arrows", "Turn the form"),
+          new HeldKeys("In the lens", "Page up, Page down", "Fold and unfold a step"),
+          new HeldKeys("In the lens", "Space", "Fold it from flat to made"),
+          new HeldKeys("In the lens", "Home", "Look at it as at first"),
+          new HeldKeys("In a dial's field", "Up, Down", "Turn the dial a step"),
+          new HeldKeys("In a dial's field", "Enter", "Take the value typed"),
+          new HeldKeys("In a dial's field", "Esc", "Leave the value as it was"),
+          new HeldKeys("On the shelf", "Arrows", "Go from card to card"),
+          new HeldKeys("On the shelf", "Enter", "Open the design, or start from it"),
+          new HeldKeys("With the papers", "Page up, Page down", "Turn the pages"),
+          new HeldKeys("Anywhere", "Tab, Shift+Tab", "Go to the next or former control"),
+          new HeldKeys("Anywhere", "Esc", "Put away a notice, a page or the tour"));
+}

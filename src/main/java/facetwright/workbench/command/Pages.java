@@ -1,0 +1,76 @@
+package facetwright.workbench.command;
+
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+
+/** Lays one page over the window: help that one reads and puts away with Esc. */
+public final class Pages extends StackPane {
+  private static final double WIDTH = 760;
+  private static final double MARGIN = 40;
+
+  private final BorderPane page = new BorderPane();
+  private Node before;
+
+  public Pages() {
+    getStylesheets().add(Pages.class.getResource("command.css").toExternalForm());
+    getStyleClass().add("page-ground");
+    page.getStyleClass().add("page");
+    page.setMaxWidth(WIDTH);
+    page.maxHeightProperty().bind(heightProperty().subtract(2 * MARGIN));
+    getChildren().add(page);
+    setVisible(false);
+    setOnMousePressed(
+        e -> {
+          if (e.getTarget() == this) {
+            close();
+          }
+          e.consume();
+        });
+    setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE) {
+            close();
+            e.consume();
+          }
+        });
+  }
+
+  /** Shows a page. */
+  public void show(String title, Node content) {
+    before = isVisible() || getScene() == null ? before : getScene().getFocusOwner();
+    Label name = new Label(title);
+    name.getStyleClass().add("page-title");
+    Region space = new Region();
+    HBox.setHgrow(space, Priority.ALWAYS);
+    Button close = new Button("Close");
+    close.setOnAction(_ -> close());
+    HBox top = new HBox(name, space, close);
+    top.setAlignment(Pos.CENTER_LEFT);
+    top.getStyleClass().add("page-top");
+    ScrollPane scroll = new ScrollPane(content);
+    scroll.setFitToWidth(true);
+    page.setTop(top);
+    page.setCenter(scroll);
+    setVisible(true);
+    toFront();
+    close.requestFocus();
+  }
+
+  /** Puts the page away. */
+  public void close() {
+    setVisible(false);
+    if (before != null) {
+      before.requestFocus();
+      before = null;
+    }
+  }
+}

@@ -1,0 +1,128 @@
+package facetwright.workbench.shelf;
+
+import facetwright.draw.Mark;
+import facetwright.geom.Box2;
+import facetwright.geom.Vec2;
+import facetwright.workbench.look.Pen;
+import facetwright.workbench.table.Camera;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** One design as a card: picture, title, size, tags, notes, and what can be done with it. */
+final class DesignCard extends VBox {
+  private static final double WIDE = 232;
+  private static final double HIGH = 168;
+  private static final double MARGIN = 14;
+
+  private final Entry entry;
+  private final Runnable usual;
+  private final Canvas canvas = new Canvas(WIDE, HIGH);
+  private final Label size = new Label(" ");
+
+  /**
+   * @param open opens the file itself; null for designs of the library
+   * @param start starts from a copy
+   */
+  DesignCard(Entry entry, Runnable open, Runnable start) {
+    this.entry = entry;
+    this.usual = open == null ? start : open;
+    getStyleClass().add("design-card");
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.BUTTON);
+    setAccessibleText(
+        entry.title()
+            + ". "
+            + String.join(", ", entry.header().tags())
+            + ". "
+            + entry.header().notes());
+    Label title = new Label(entry.title());
+    title.getStyleClass().add("design-title");
+    size.getStyleClass().add("quiet");
+    Label tags = new Label(String.join(" · ", entry.header().tags()));
+    tags.getStyleClass().addAll("quiet", "tags");
+    Label notes = new Label(entry.header().notes());
+    notes.setWrapText(true);
+    notes.getStyleClass().add("design-notes");
+    if (!entry.header().notes().isEmpty()) {
+      Tooltip all = new Tooltip(entry.header().notes());
+      all.setWrapText(true);
+      all.setMaxWidth(420);
+      Tooltip.install(notes, all);
+    }
+    notes.setMaxHeight(Double.MAX_VALUE);
+    notes.setAlignment(Pos.TOP_LEFT);
+    VBox.setVgrow(notes, Priority.ALWAYS);
+    HBox buttons = new HBox(8);
+    buttons.setAlignment(Pos.CENTER_LEFT);
+    if (open != null) {
+      buttons.getChildren().add(button("Open", "Opens " + entry.file(), open));
+    }
+    buttons
+        .getChildren()
+        .add(button("Start from this", "Opens a copy without a file; this one stays", start));
+    StackPane glass = new StackPane(canvas);
+    glass.getStyleClass().add("design-glass");
+    glass.setMinHeight(Region.USE_PREF_SIZE);
+    getChildren().addAll(glass, title, size, tags, notes, buttons);
+    setOnMouseClicked(
+        e -> {
+          requestFocus();
+          if (e.getClickCount() == 2) {
+            usual.run();
+          }
+        });
+    setOnKeyPressed(
+        e -> {
+          if (e.getTarget() == this
+              && (e.getCode() == KeyCode.ENTER || e.getCode() == KeyCode.SPACE)) {
+            usual.run();
+            e.consume();
+          }
+        });
+  }
+
+  private static Button button(String name, String tip, Runnable action) {
+    Button button = new Button(name);
+    button.setTooltip(new Tooltip(tip));
+    button.setOnAction(_ -> action.run());
+    button.setMinWidth(Region.USE_PREF_SIZE);
+    return button;
+  }
+
+  Entry entry() {
+    return entry;
+  }
+
+  /** What stands under the title. */
+  String size() {
+    return size.getText();
+  }
+
+  void show(Picture picture) {
+    size.setText(picture.size());
+    if (picture.patches().isEmpty()) {
+      return;
+    }
+    List<Vec2> corners =
+        picture.patches().stream()
+            .flatMap(p -> p.rings().stream())
+            .flatMap(r -> r.corners().stream())
+            .toList();
+    Box2 box = Box2.around(corners);
+    Camera camera = Camera.showing(box, WIDE, HIGH, MARGIN);
+    canvas.getGraphicsContext2D().clearRect(0, 0, WIDE, HIGH);
+    List<? extends Mark> marks = picture.patches();
+    new Pen(canvas.getGraphicsContext2D(), camera, false).paintAll(marks);
+  }
+}

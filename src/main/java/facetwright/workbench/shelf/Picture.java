@@ -1,0 +1,128 @@
+package facetwright.workbench.shelf;
+
+import facetwright.draw.FoldedDrawing;
+import facetwright.draw.Ink;
+import facetwright.draw.LineKind;
+import facetwright.draw.Mark;
+import facetwright.draw.Viewpoint;
+import facetwright.fold.Measures;
+import facetwright.geom.Length;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
+import facetwright.geom.Vec2;
+import facetwright.script.Design;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The folded form as seen, and its finished size in words.
+ *
+ * @param size such as "106 mm tall, 76 mm wide"; or why there is no picture
+ * @param patches from the farthest to the nearest, in mm
+ */
+record Picture(String size, List<Mark.Patch> patches) {
+  private static final int FORM = 1;
+  private static final int MOST = 100_000;
+
+  Picture {
+    patches = List.copyOf(patches);
+  }
+
+  static Picture of(Design design) {
+    Measures m = design.folded().measures();
+    Unit unit = design.unit();
+    return new Picture(
+        length(m.height(), unit) + " tall, " + length(m.width(), unit) + " wide",
+        new FoldedDrawing(design.net(), design.folded().poses(), true).seen(Viewpoint.USUAL));
+  }
+
+  private static String length(double mm, Unit unit) {
+    Ruler ruler = unit == Unit.INCH ? Ruler.SIXTEENTHS : new Ruler(unit, unit == Unit.CM ? 10 : 1);
+    return ruler.read(new Length(mm)).text();
+  }
+
+  byte[] bytes() {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (DataOutputStream out = new DataOutputStream(bytes)) {
+      out.writeInt(FORM);
+      out.writeUTF(size);
+      out.writeInt(patches.size());
+      for (Mark.Patch patch : patches) {
+        out.writeInt(patch.ink().red() << 16 | patch.ink().green() << 8 | patch.ink().blue());
+        out.writeInt(patch.rings().size());
+        for (Polygon2 ring : patch.rings()) {
+          write(ring.corners(), out);
+        }
+        out.writeInt(patch.edges().size());
+        for (Mark.Stroke edge : patch.edges()) {
+          out.writeUTF(edge.kind().name());
+          write(edge.points(), out);
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static void write(List<Vec2> points, DataOutputStream out) throws IOException {
+    out.writeInt(points.size());
+    for (Vec2 p : points) {
+      out.writeDouble(p.x());
+      out.writeDouble(p.y());
+    }
+  }
+
+  /**
+   * @throws IOException when the bytes are no picture of this form
+   */
+  static Picture read(byte[] bytes) throws IOException {
+    DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes));
+    if (in.readInt() != FORM) {
+      throw new IOException("another form of picture");
+    }
+    try {
+      String size = in.readUTF();
+      List<Mark.Patch> patches = new ArrayList<>();
+      for (int left = count(in); left > 0; left--) {
+        Ink ink = new Ink(in.readInt());
+        List<Polygon2> rings = new ArrayList<>();
+        for (int r = count(in); r > 0; r--) {
+          rings.add(Polygon2.ofEitherSense(points(in)));
+        }
+        List<Mark.Stroke> edges = new ArrayList<>();
+        for (int e = count(in); e > 0; e--) {
+          LineKind kind = LineKind.valueOf(in.readUTF());
+          edges.add(new Mark.Stroke(points(in), false, kind));
+        }
+        patches.add(new Mark.Patch(rings, ink, edges, 0));
+      }
+      return new Picture(size, patches);
+    } catch (IllegalArgumentException e) {
+      throw new IOException("a damaged picture", e);
+    }
+  }
+
+  private static List<Vec2> points(DataInputStream in) throws IOException {
+    List<Vec2> points = new ArrayList<>();
+    for (int i = count(in); i > 0; i--) {
+      points.add(new Vec2(in.readDouble(), in.readDouble()));
+    }
+    return points;
+  }
+
+  private static int count(DataInputStream in) throws IOException {
+    int n = in.readInt();
+    if (n < 0 || n > MOST) {
+      throw new IOException("a damaged picture");
+    }
+    return n;
+  }
+}

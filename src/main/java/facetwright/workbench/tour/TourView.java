@@ -1,0 +1,202 @@
+package facetwright.workbench.tour;
+
+import java.util.List;
+import javafx.beans.InvalidationListener;
+import javafx.beans.value.ChangeListener;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The note of the step one is at, beside its control, which is framed. */
+public final class TourView extends Pane {
+  private static final double WIDE = 340;
+  private static final double OFF = 12;
+
+  private final Runnable ended;
+  private final Region frame = new Region();
+  private final VBox note = new VBox(8);
+  private final Label title = new Label();
+  private final Label words = new Label();
+  private final Label did = new Label("✓ Done");
+  private final Button back = new Button("Back");
+  private final Button on = new Button("Next");
+  private final InvalidationListener moved = _ -> requestLayout();
+  private final ChangeListener<Boolean> done = (_, _, now) -> done(now);
+  private List<TourStep> steps = List.of();
+  private int at = -1;
+
+  /**
+   * @param ended told when the tour is over, at its end or before
+   */
+  public TourView(Runnable ended) {
+    this.ended = ended;
+    getStylesheets().add(TourView.class.getResource("tour.css").toExternalForm());
+    setPickOnBounds(false);
+    setVisible(false);
+    frame.getStyleClass().add("tour-frame");
+    frame.setMouseTransparent(true);
+    frame.setManaged(false);
+    title.getStyleClass().add("tour-title");
+    title.setWrapText(true);
+    words.setWrapText(true);
+    did.getStyleClass().add("tour-done");
+    back.setOnAction(_ -> go(at - 1));
+    on.setOnAction(_ -> go(at + 1));
+    Button end = new Button("End the tour");
+    end.getStyleClass().add("plain");
+    end.setOnAction(_ -> end());
+    Region space = new Region();
+    HBox.setHgrow(space, Priority.ALWAYS);
+    HBox buttons = new HBox(8, end, space, back, on);
+    buttons.setAlignment(Pos.CENTER_LEFT);
+    note.getStyleClass().add("tour-note");
+    note.getChildren().addAll(title, words, did, buttons);
+    note.setManaged(false);
+    getChildren().addAll(frame, note);
+    note.addEventHandler(
+        javafx.scene.input.KeyEvent.KEY_PRESSED,
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE) {
+            end();
+            e.consume();
+          }
+        });
+  }
+
+  /** Begins the tour. */
+  public void start(List<TourStep> tour) {
+    if (isRunning()) {
+      leave();
+    }
+    steps = List.copyOf(tour);
+    at = -1;
+    go(0);
+  }
+
+  public boolean isRunning() {
+    return at >= 0;
+  }
+
+  /** The number of the step one is at, from 0; -1 when there is no tour. */
+  public int at() {
+    return at;
+  }
+
+  /** Ends the tour where it stands. */
+  public void end() {
+    if (isRunning()) {
+      leave();
+      at = -1;
+      setVisible(false);
+      ended.run();
+    }
+  }
+
+  /** Goes on to the next step; after the last one the tour ends. */
+  public void next() {
+    go(at + 1);
+  }
+
+  private void go(int to) {
+    if (to >= steps.size()) {
+      end();
+      return;
+    }
+    if (isRunning()) {
+      leave();
+    }
+    at = Math.max(0, to);
+    TourStep step = steps.get(at);
+    step.enter().run();
+    title.setText((at + 1) + " of " + steps.size() + ": " + step.title());
+    words.setText(step.words());
+    back.setDisable(at == 0);
+    on.setText(at == steps.size() - 1 ? "Finish" : "Next");
+    step.done().addListener(done);
+    done(step.done().getValue());
+    step.beside().localToSceneTransformProperty().addListener(moved);
+    step.beside().layoutBoundsProperty().addListener(moved);
+    setVisible(true);
+    toFront();
+    requestLayout();
+    on.requestFocus();
+  }
+
+  private void leave() {
+    TourStep step = steps.get(at);
+    step.done().removeListener(done);
+    step.beside().localToSceneTransformProperty().removeListener(moved);
+    step.beside().layoutBoundsProperty().removeListener(moved);
+    step.leave().run();
+  }
+
+  private void done(boolean now) {
+    did.setVisible(now);
+    did.setManaged(now);
+    on.getStyleClass().remove("usual");
+    if (now) {
+      on.getStyleClass().add("usual");
+    }
+    requestLayout();
+  }
+
+  @Override
+  protected void layoutChildren() {
+    if (!isRunning()) {
+      return;
+    }
+    Node beside = steps.get(at).beside();
+    boolean seen = isSeen(beside);
+    frame.setVisible(seen);
+    double high = note.prefHeight(WIDE);
+    if (!seen) {
+      note.resizeRelocate(getWidth() - WIDE - OFF, getHeight() - high - OFF, WIDE, high);
+      return;
+    }
+    Bounds control = sceneToLocal(beside.localToScene(beside.getLayoutBounds()));
+    frame.resizeRelocate(
+        control.getMinX() - 3,
+        control.getMinY() - 3,
+        control.getWidth() + 6,
+        control.getHeight() + 6);
+    Bounds place = place(control, WIDE, high, getWidth(), getHeight());
+    note.resizeRelocate(Math.rint(place.getMinX()), Math.rint(place.getMinY()), WIDE, high);
+  }
+
+  private static boolean isSeen(Node node) {
+    for (Node n = node; n != null; n = n.getParent()) {
+      if (!n.isVisible()) {
+        return false;
+      }
+    }
+    return node.getScene() != null;
+  }
+
+  /** Where a note fits beside a control: right, left, above, below it, or else on it. */
+  static Bounds place(Bounds control, double wide, double high, double width, double height) {
+    double x = Math.clamp(control.getMinX(), OFF, Math.max(OFF, width - wide - OFF));
+    double y = Math.clamp(control.getMinY(), OFF, Math.max(OFF, height - high - OFF));
+    if (control.getMaxX() + OFF + wide <= width) {
+      return new BoundingBox(control.getMaxX() + OFF, y, wide, high);
+    }
+    if (control.getMinX() - OFF - wide >= 0) {
+      return new BoundingBox(control.getMinX() - OFF - wide, y, wide, high);
+    }
+    if (control.getMinY() - OFF - high >= 0) {
+      return new BoundingBox(x, control.getMinY() - OFF - high, wide, high);
+    }
+    if (control.getMaxY() + OFF + high <= height) {
+      return new BoundingBox(x, control.getMaxY() + OFF, wide, high);
+    }
+    return new BoundingBox(x + OFF, y + OFF, wide, high);
+  }
+}

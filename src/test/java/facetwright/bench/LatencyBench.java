@@ -1,0 +1,184 @@
+package facetwright.bench;
+
+import facetwright.workbench.Room;
+import facetwright.workbench.desk.Desk;
+import facetwright.worker.Settings;
+import facetwright.worker.Workshop;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Stream;
+import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+
+/**
+ * From a key press to the repainted net, over every library design, with everything warm; and the
+ * longest gap between two frames while a script runs that never ends. A frame at 60 Hz lasts 16.7
+ * ms.
+ */
+public final class LatencyBench {
+  private static final int WARM = 60;
+  private static final int COUNTED = 60;
+
+  private final Workshop workshop = new Workshop(Settings.USUAL);
+  private Room room;
+  private Desk desk;
+
+  private LatencyBench() {}
+
+  /** Prints the figures. */
+  public static void main(String[] words) throws Exception {
+    CountDownLatch started = new CountDownLatch(1);
+    Platform.startup(started::countDown);
+    started.await();
+    new LatencyBench().run(Path.of(words.length > 0 ? words[0] : "library"));
+    System.exit(0);
+  }
+
+  private static <T> T onStage(java.util.concurrent.Callable<T> work) throws Exception {
+    CompletableFuture<T> done = new CompletableFuture<>();
+    Platform.runLater(
+        () -> {
+          try {
+            done.complete(work.call());
+          } catch (Exception e) {
+            done.completeExceptionally(e);
+          }
+        });
+    return done.get(60, TimeUnit.SECONDS);
+  }
+
+  private void run(Path library) throws Exception {
+    ExecutorService aside = Executors.newSingleThreadExecutor();
+    onStage(
+        () -> {
+          desk = new Desk(workshop::ask, Platform::runLater);
+          room = new Room(desk, aside, Platform::runLater);
+          Stage stage = new Stage();
+          stage.setScene(new Scene(room, 1280, 800));
+          stage.show();
+          return null;
+        });
+    List<Path> designs;
+    try (Stream<Path> files = Files.list(library)) {
+      designs = files.filter(f -> f.toString().endsWith(".js")).sorted().toList();
+    }
+    List<Double> all = new ArrayList<>();
+    System.out.printf("%-24s %8s %8s%n", "design", "p50 ms", "p95 ms");
+    for (Path design : designs) {
+      double[] times = typing(Files.readString(design), design);
+      Arrays.stream(times).forEach(all::add);
+      print(design.getFileName().toString(), times);
+    }
+    print("all", all.stream().mapToDouble(d -> d).toArray());
+    System.out.printf(
+        Locale.ROOT, "longest gap between frames beside a runaway: %.1f ms%n", runaway());
+    workshop.close();
+    aside.shutdownNow();
+  }
+
+  private static void print(String name, double[] times) {
+    double[] sorted = times.clone();
+    Arrays.sort(sorted);
+    System.out.printf(
+        Locale.ROOT,
+        "%-24s %8.1f %8.1f%n",
+        name,
+        sorted[sorted.length / 2],
+        sorted[(int) (sorted.length * 0.95)]);
+  }
+
+  /** Enter at the head of the script moves all it makes a line down; Delete moves it back. */
+  private double[] typing(String script, Path file) throws Exception {
+    shown(() -> desk.lay(file, script));
+    double[] times = new double[COUNTED];
+    for (int i = 0; i < WARM + COUNTED; i++) {
+      boolean add = i % 2 == 0;
+      long begin = System.nanoTime();
+      shown(
+          () -> {
+            var area = room.card().area();
+            if (add) {
+              area.insertText(0, "\n");
+            } else {
+              area.deleteText(0, 1);
+            }
+          });
+      if (i >= WARM) {
+        times[i - WARM] = (System.nanoTime() - begin) / 1e6;
+      }
+    }
+    return times;
+  }
+
+  /** Does something and waits until the net that comes of it was painted and shown. */
+  private void shown(Runnable deed) throws Exception {
+    CountDownLatch painted = new CountDownLatch(1);
+    onStage(
+        () -> {
+          var design = desk.design().get();
+          javafx.beans.value.ChangeListener<Object> once =
+              new javafx.beans.value.ChangeListener<>() {
+                @Override
+                public void changed(
+                    javafx.beans.value.ObservableValue<?> value, Object before, Object now) {
+                  desk.design().removeListener(this);
+                  new AnimationTimer() {
+                    @Override
+                    public void handle(long now) {
+                      stop();
+                      painted.countDown();
+                    }
+                  }.start();
+                }
+              };
+          desk.design().addListener(once);
+          deed.run();
+          return design;
+        });
+    if (!painted.await(20, TimeUnit.SECONDS)) {
+      throw new IllegalStateException("no net came: " + desk.fault().get());
+    }
+  }
+
+  private double runaway() throws Exception {
+    AtomicLong longest = new AtomicLong();
+    AnimationTimer timer =
+        new AnimationTimer() {
+          private long last;
+
+          @Override
+          public void handle(long now) {
+            long at = System.nanoTime();
+            if (last != 0) {
+              longest.accumulateAndGet(at - last, Math::max);
+            }
+            last = at;
+          }
+        };
+    onStage(
+        () -> {
+          timer.start();
+          desk.text().set("function f() { try { f(); } catch (e) { f(); } }\nf();\n");
+          return null;
+        });
+    Thread.sleep(6000);
+    onStage(
+        () -> {
+          timer.stop();
+          return null;
+        });
+    return longest.get() / 1e6;
+  }
+}

@@ -1,0 +1,136 @@
+package facetwright.workbench;
+
+import facetwright.draw.Drawing;
+import facetwright.workbench.file.Choosing;
+import facetwright.workbench.file.State;
+import facetwright.workbench.papers.Saving;
+import facetwright.workbench.shelf.Pictures;
+import facetwright.worker.Reply;
+import facetwright.worker.Request;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+
+/** One run of the whole window without a screen; files are chosen beforehand. */
+final class Visit implements Choosing, Saving {
+  final Deque<Path> answers = new ArrayDeque<>();
+  final List<String> shown = new ArrayList<>();
+  final List<Runnable> later = new ArrayList<>();
+  final ExecutorService aside =
+      Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().factory());
+  boolean quit;
+  House house;
+  Stage stage;
+  private WindowState windowState;
+
+  private Visit() {}
+
+  /** Starts the program on a state folder and, when it is not null, on a file. */
+  static Visit start(Path stateFolder, Path home, Path file) throws Exception {
+    Fx.start();
+    Visit visit = new Visit();
+    Fx.run(() -> visit.open(stateFolder, home, file));
+    return visit;
+  }
+
+  private void open(Path stateFolder, Path home, Path file) {
+    State state = State.in(stateFolder);
+    stage = new Stage();
+    house =
+        new House(
+            new Tools(
+                Fx::evaluate,
+                InProcess::new,
+                aside,
+                aside,
+                Platform::runLater,
+                later::add,
+                this,
+                this,
+                state,
+                home,
+                shown::add,
+                () -> quit = true));
+    windowState = new WindowState(stage, house, state);
+    Scene scene = windowState.restore();
+    stage.setScene(scene);
+    house.filing().begin(file, House.DEMO);
+    stage.show();
+    house.begin();
+  }
+
+  /** The few seconds pass, and what they bring is done. */
+  void pass() throws Exception {
+    Fx.run(
+        () -> {
+          List<Runnable> due = List.copyOf(later);
+          later.clear();
+          due.forEach(Runnable::run);
+        });
+    aside.submit(() -> {}).get();
+  }
+
+  String text() throws Exception {
+    return Fx.get(() -> house.desk().text().get());
+  }
+
+  /** Ends as the program does. */
+  public void close() throws Exception {
+    Fx.run(
+        () -> {
+          windowState.remember();
+          stage.close();
+        });
+    // The thread stays, for what still comes in; it ends with the tests.
+    aside.submit(() -> house.close()).get();
+  }
+
+  @Override
+  public Optional<Path> toOpen(Path startingIn) {
+    return Optional.ofNullable(answers.poll());
+  }
+
+  @Override
+  public Optional<Path> toSave(Path startingIn, String name) {
+    return Optional.ofNullable(answers.poll());
+  }
+
+  @Override
+  public Optional<Path> folder(String title, Path startingIn) {
+    return Optional.ofNullable(answers.poll());
+  }
+
+  @Override
+  public Optional<Path> folder(String title) {
+    return Optional.ofNullable(answers.poll());
+  }
+
+  @Override
+  public boolean canPrint() {
+    return false;
+  }
+
+  @Override
+  public boolean print(String title, List<Drawing> pages) {
+    return false;
+  }
+
+  private record InProcess() implements Pictures.Helpers {
+    @Override
+    public CompletableFuture<Reply> ask(Request request) {
+      return Fx.evaluate(request);
+    }
+
+    @Override
+    public void close() {}
+  }
+}

@@ -1,0 +1,157 @@
+package facetwright.workbench.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class KeepingTest {
+  private static final String BEFORE = "design(\"Before\");\n";
+  private static final String AFTER = "design(\"After\");\n// \"quotes\", \\ and ü\n";
+
+  @TempDir private Path folder;
+  private Path unsaved;
+  private Path file;
+
+  @BeforeEach
+  void aFile() throws Exception {
+    unsaved = folder.resolve("state").resolve("unsaved");
+    file = Files.writeString(folder.resolve("mine.js"), BEFORE);
+  }
+
+  private Sitting sit() {
+    return new Sitting(folder.resolve("state"), folder.resolve("library"));
+  }
+
+  /** What a program that is killed leaves: its files, but no lock on them. */
+  private void leaveBehind(Kept kept, int number) throws Exception {
+    Files.createDirectories(unsaved);
+    Files.writeString(unsaved.resolve("unsaved-" + number + ".lock"), "");
+    Files.writeString(unsaved.resolve("unsaved-" + number + ".json"), kept.json());
+  }
+
+  private List<Path> files() throws Exception {
+    try (Stream<Path> all = Files.list(unsaved)) {
+      return all.toList();
+    }
+  }
+
+  @Test
+  void keepsWhileOneWritesAndLeavesNothingWhenSaved() throws Exception {
+    Sitting now = sit();
+    now.filing.open(file);
+    now.desk.text().set(AFTER);
+    assertThat(unsaved).as("not at every key").doesNotExist();
+    now.pass();
+    String kept = Files.readString(unsaved.resolve("unsaved-1.json"));
+    assertThat(Kept.of(kept)).contains(new Kept(file, "mine.js", BEFORE, AFTER));
+    now.filing.save();
+    assertThat(unsaved.resolve("unsaved-1.json")).doesNotExist();
+    now.keeping.close();
+    assertThat(files()).isEmpty();
+  }
+
+  @Test
+  void manyEditsAreKeptAtOnce() throws Exception {
+    Sitting now = sit();
+    now.filing.open(file);
+    for (int i = 0; i < 25; i++) {
+      now.desk.text().set(BEFORE + i);
+    }
+    assertThat(unsaved.resolve("unsaved-1.json")).exists();
+    now.keeping.close();
+  }
+
+  @Test
+  void afterACrashTheNextStartOffersIt() throws Exception {
+    leaveBehind(new Kept(file, "mine.js", BEFORE, AFTER), 1);
+    Sitting next = sit();
+    next.filing.begin(null, "none.js");
+    next.filing.offerLeft();
+    assertThat(next.said()).isEqualTo("Facetwright ended unexpectedly");
+    assertThat(next.notices.now().get().words()).isEqualTo("Your changes to mine.js were kept.");
+    next.choose("Open");
+    assertThat(next.desk.text().get()).isEqualTo(AFTER);
+    assertThat(next.desk.file().get()).isEqualTo(file);
+    assertThat(next.desk.changed().get()).isTrue();
+    assertThat(file).as("only Save writes it").hasContent(BEFORE.strip());
+    assertThat(Files.exists(unsaved.resolve("unsaved-1.json")))
+        .isNotEqualTo(Files.exists(unsaved.resolve("unsaved-2.json")));
+    next.keeping.close();
+    assertThat(files()).isEmpty();
+  }
+
+  @Test
+  void itCanBeDiscardedOrPutOff() throws Exception {
+    leaveBehind(new Kept(null, "an untitled design", "", AFTER), 1);
+    leaveBehind(new Kept(file, "mine.js", BEFORE, AFTER), 2);
+    Sitting next = sit();
+    next.filing.offerLeft();
+    next.choose("Discard");
+    assertThat(unsaved.resolve("unsaved-1.json")).doesNotExist();
+    next.notices.putAway();
+    assertThat(next.said()).isEmpty();
+    assertThat(unsaved.resolve("unsaved-2.json")).exists();
+  }
+
+  @Test
+  void aChangedFileIsSaid() throws Exception {
+    leaveBehind(new Kept(file, "mine.js", "design(\"Older\");\n", AFTER), 1);
+    Sitting next = sit();
+    next.filing.offerLeft();
+    next.choose("Open");
+    assertThat(next.said()).isEqualTo("mine.js has changed since");
+    assertThat(next.desk.saved()).isEqualTo(BEFORE);
+    next.keeping.close();
+  }
+
+  @Test
+  void aFileThatIsGoneIsNoHindrance() throws Exception {
+    Path gone = folder.resolve("gone.js");
+    leaveBehind(new Kept(gone, "gone.js", BEFORE, AFTER), 1);
+    Sitting next = sit();
+    next.filing.offerLeft();
+    next.choose("Open");
+    assertThat(next.desk.text().get()).isEqualTo(AFTER);
+    next.filing.save();
+    assertThat(Files.readString(gone)).isEqualTo(AFTER);
+    next.keeping.close();
+  }
+
+  @Test
+  void twoWindowsDoNotFight() throws Exception {
+    Sitting one = sit();
+    Sitting two = sit();
+    one.filing.open(file);
+    one.desk.text().set(AFTER);
+    one.pass();
+    two.filing.offerLeft();
+    assertThat(two.said()).as("the other window is alive").isEmpty();
+    two.filing.open(file);
+    two.desk.text().set("two");
+    two.pass();
+    assertThat(unsaved.resolve("unsaved-1.json")).exists();
+    assertThat(unsaved.resolve("unsaved-2.json")).exists();
+    two.keeping.close();
+    assertThat(Kept.of(Files.readString(unsaved.resolve("unsaved-1.json"))).orElseThrow().text())
+        .isEqualTo(AFTER);
+    one.keeping.close();
+    assertThat(files()).isEmpty();
+  }
+
+  @Test
+  void damagedLeftoversAreCleared() throws Exception {
+    Files.createDirectories(unsaved);
+    Files.writeString(unsaved.resolve("unsaved-7.lock"), "");
+    Files.writeString(unsaved.resolve("unsaved-7.json"), "{\"file\": \"x\"");
+    Sitting next = sit();
+    next.filing.offerLeft();
+    assertThat(next.said()).isEmpty();
+    assertThat(files()).isEmpty();
+  }
+}
