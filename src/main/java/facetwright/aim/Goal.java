@@ -19,9 +19,23 @@ public sealed interface Goal {
     private static final double LEAST = 1e-4;
     private static final double CLOSED = 1e-3;
 
+    /** A strain of a thousandth is as bad as a gap of a millimetre. */
+    private static final double BEND = 1000;
+
     @Override
     public String text(Unit unit) {
       return measure.word() + " " + measure.text(wanted, unit);
+    }
+
+    /**
+     * How far a design is off, in mm, mm² or mm³. Of two designs whose joins meet, the one whose
+     * card has to bend less is nearer to a gap of 0.
+     */
+    double off(Measured measured) {
+      double bend = measure == Measure.GAP && measured.knows(Measure.STRAIN)
+          ? BEND * measured.get(Measure.STRAIN)
+          : 0;
+      return measured.get(measure) - wanted + bend;
     }
 
     /** How near counts as there: a millionth, 0.0001 mm at least, 0.001 mm for a gap. */

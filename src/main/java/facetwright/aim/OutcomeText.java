@@ -78,6 +78,7 @@ public final class OutcomeText {
               + goal.measure().text(outcome.set().get(goal.measure()), unit)
               + ", "
               + miss(outcome, goal)
+              + bend(outcome, goal)
               + ".";
       case NEAREST ->
           word
@@ -127,6 +128,17 @@ public final class OutcomeText {
               + net
               + ".";
     };
+  }
+
+  private static String bend(Outcome outcome, Goal.Reach goal) {
+    boolean bends =
+        goal.measure() == Measure.GAP
+            && outcome.set().knows(Measure.STRAIN)
+            && outcome.set().get(Measure.STRAIN) > 1e-6;
+    return bends
+        ? ", if the card gives by "
+            + Measure.STRAIN.text(outcome.set().get(Measure.STRAIN), outcome.unit())
+        : "";
   }
 
   private static String names(Outcome outcome) {

@@ -71,7 +71,7 @@ final class Task {
     Measured measured = (Measured) tried;
     double[] residuals =
         reaches.stream()
-            .mapToDouble(r -> (measured.get(r.measure()) - r.wanted()) / r.scale())
+            .mapToDouble(r -> r.off(measured) / r.scale())
             .toArray();
     return new Point(x, tried, residuals);
   }
