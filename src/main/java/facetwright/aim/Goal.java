@@ -32,9 +32,10 @@ public sealed interface Goal {
      * card has to bend less is nearer to a gap of 0.
      */
     double off(Measured measured) {
-      double bend = measure == Measure.GAP && measured.knows(Measure.STRAIN)
-          ? BEND * measured.get(Measure.STRAIN)
-          : 0;
+      double bend =
+          measure == Measure.GAP && measured.knows(Measure.STRAIN)
+              ? BEND * measured.get(Measure.STRAIN)
+              : 0;
       return measured.get(measure) - wanted + bend;
     }
 

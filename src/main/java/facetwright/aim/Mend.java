@@ -126,14 +126,16 @@ public record Mend(Knob knob, double value, String typed, Measured now, Measured
     if (!now.knows(Measure.GAP)) {
       return "then it closes";
     }
-    String give = "the card has to give by " + Measure.STRAIN.text(strain(then), unit);
+    String bend = "the card bends by " + Measure.STRAIN.text(strain(then), unit);
     if (gap(now) <= CLOSED) {
-      return give + ", not by " + Measure.STRAIN.text(strain(now), unit);
+      return strain(then) <= EASY
+          ? "then the card need not bend"
+          : bend + " instead of " + Measure.STRAIN.text(strain(now), unit);
     }
     return "the gap goes from "
         + Measure.GAP.text(gap(now), unit)
         + " to "
         + Measure.GAP.text(gap(then), unit)
-        + (strain(then) > EASY ? ", and " + give : "");
+        + (strain(then) > EASY ? ", and " + bend : "");
   }
 }

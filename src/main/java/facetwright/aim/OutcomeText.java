@@ -136,7 +136,7 @@ public final class OutcomeText {
             && outcome.set().knows(Measure.STRAIN)
             && outcome.set().get(Measure.STRAIN) > 1e-6;
     return bends
-        ? ", if the card gives by "
+        ? ", if the card bends by "
             + Measure.STRAIN.text(outcome.set().get(Measure.STRAIN), outcome.unit())
         : "";
   }

@@ -69,10 +69,7 @@ final class Task {
       return new Point(x, refused, new double[0]);
     }
     Measured measured = (Measured) tried;
-    double[] residuals =
-        reaches.stream()
-            .mapToDouble(r -> r.off(measured) / r.scale())
-            .toArray();
+    double[] residuals = reaches.stream().mapToDouble(r -> r.off(measured) / r.scale()).toArray();
     return new Point(x, tried, residuals);
   }
 
