@@ -18,6 +18,16 @@ final class Mm {
     return number(mm) + " mm";
   }
 
+  /** A length that is enough: rounded up, so that who follows the message is done. */
+  static String atLeast(double mm) {
+    return text(Math.ceil(100 * mm - 1e-6) / 100);
+  }
+
+  /** A length that is not too much: rounded down. */
+  static String atMost(double mm) {
+    return text(Math.floor(100 * mm + 1e-6) / 100);
+  }
+
   static String area(double square) {
     return number(square) + " mm²";
   }

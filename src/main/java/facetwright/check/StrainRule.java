@@ -40,7 +40,7 @@ final class StrainRule implements Rule {
                 Mm.percent(part),
                 Mm.text(off),
                 Mm.percent(SolverSettings.USUAL.forgivenStrain())),
-            OpenScores.knows(subject.net())
+            GivenAngles.any(subject.net())
                 ? "Leave fold angles out, so that they are found from the joins; or change the"
                     + " lengths round it until they agree."
                 : "Change the lengths round it until they agree: scores that meet in one point fix"

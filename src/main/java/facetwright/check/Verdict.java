@@ -95,7 +95,7 @@ public final class Verdict {
   }
 
   private String notKnown() {
-    List<Integer> open = OpenScores.of(subject.net());
+    List<Integer> open = form.free();
     int others = open.size() - 1;
     return String.format(
         "Not known: it can't be told whether it closes, because nothing determines how far to fold"

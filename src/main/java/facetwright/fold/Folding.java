@@ -174,7 +174,10 @@ public final class Folding {
       Measures measures,
       Optional<Solved> strained) {
     if (tabs.open() > 0) {
-      return new FoldedForm(poses, List.of(), Closure.NOT_SOLVED, measures);
+      List<Integer> free =
+          FreeScores.of(net, tabs.angles(), SolverSettings.USUAL.withCaliper(caliper));
+      return new FoldedForm(
+          poses, List.of(), List.of(), Closure.NOT_SOLVED, List.of(), free, measures);
     }
     List<JoinGap> gaps = new ArrayList<>(Gaps.of(net, poses, caliper));
     List<Integer> loops = new ArrayList<>(tree.loops());
@@ -191,7 +194,8 @@ public final class Folding {
         gaps.stream().allMatch(g -> g.mm() <= tolerance.mm())
             && tears.stream().allMatch(g -> g.mm() <= tolerance.mm());
     Closure bent = strains.isEmpty() ? Closure.CLOSES : Closure.CLOSES_WITH_STRAIN;
-    return new FoldedForm(poses, gaps, tears, closes ? bent : Closure.OPEN, strains, measures);
+    return new FoldedForm(
+        poses, gaps, tears, closes ? bent : Closure.OPEN, strains, List.of(), measures);
   }
 
   private boolean isHeld(Solved solved, int score) {

@@ -213,11 +213,20 @@ public final class Descent {
    * @param motion a change of something, by each coordinate
    */
   public double free(double[] x, double[] motion) {
+    return free(x, List.of(motion)).getFirst();
+  }
+
+  /** The same for several motions at the same place. */
+  public List<Double> free(double[] x, List<double[]> motions) {
     double hold = 1e-9;
     assemble(x, 0);
     if (!matrix.factor(hold)) {
-      return 1;
+      return motions.stream().map(_ -> 1.0).toList();
     }
+    return motions.stream().map(motion -> hold * compliance(motion)).toList();
+  }
+
+  private double compliance(double[] motion) {
     double[] answer = motion.clone();
     matrix.solve(answer);
     double sum = 0;
@@ -226,6 +235,6 @@ public final class Descent {
       sum += motion[i] * answer[i];
       all += motion[i] * motion[i];
     }
-    return all == 0 ? 0 : hold * sum / all;
+    return all == 0 ? 0 : sum / all;
   }
 }
