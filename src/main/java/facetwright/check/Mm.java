@@ -1,7 +1,6 @@
 package facetwright.check;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import facetwright.geom.Decimals;
 
 /** How lengths and areas stand in a message, and what counts as a miss. */
 final class Mm {
@@ -41,19 +40,12 @@ final class Mm {
     if (value != 0 && Math.abs(value) < 0.005) {
       return "less than 0.01";
     }
-    return rounded(value, 2);
+    return Decimals.places(value, 2);
   }
 
   /** Three decimals at most. */
   static String fine(double value) {
-    return rounded(value, 3);
-  }
-
-  private static String rounded(double value, int decimals) {
-    return BigDecimal.valueOf(value)
-        .setScale(decimals, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
+    return Decimals.places(value, 3);
   }
 
   /** A miss can't be made when it is beyond what pressing makes up. */
