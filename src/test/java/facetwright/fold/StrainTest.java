@@ -2,6 +2,7 @@ package facetwright.fold;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import facetwright.fold.solve.SolverSettings;
 import facetwright.geom.Vec3;
@@ -106,6 +107,10 @@ class StrainTest {
       assertThat(tips).allSatisfy(t -> assertThat(t.distance(tips.getFirst())).isLessThan(most));
       assertThat(form.measures().height())
           .isCloseTo(Math.sqrt(RIDGE * RIDGE - SIDE * SIDE / 2), within(0.1));
+      // A third of base times height, give or take what bends.
+      assertThat(form.measures().volume())
+          .isCloseTo(
+              SIDE * SIDE * Math.sqrt(RIDGE * RIDGE - SIDE * SIDE / 2) / 3, withinPercentage(0.5));
     }
   }
 
