@@ -10,7 +10,7 @@ import java.util.function.Function;
  */
 final class LargestFit {
   private static final int SIZES = 12;
-  private static final int HALVINGS = 20;
+  private static final int HALVINGS = 14;
 
   private final Task task;
   private final Function<double[], Point> meet;

@@ -4,10 +4,19 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Puts knobs onto values that can be set: of the marks round the exact values the best. */
+/**
+ * Puts knobs onto values that can be set: of the marks round the exact values the best. Where
+ * several knobs could go many ways, the slopes at the exact values tell which ways are worth
+ * trying.
+ */
 final class OnGrid {
-  private static final int MOST_PLACES = 81;
+  private static final int MOST_PLACES = 60_000;
+  private static final int TRIED = 16;
+  private static final int ROUND = 3;
   private static final int SMALLER = 6;
+
+  /** Misses under this part of what is wanted are as good as none; then nearness counts. */
+  private static final double HAIR = 2e-4;
 
   private final Task task;
   private final List<Marks> marks;
@@ -22,24 +31,26 @@ final class OnGrid {
    */
   Point near(Point exact) {
     boolean mustFit = task.fits(exact);
-    List<double[]> places = places(exact);
-    places.sort(Comparator.comparingDouble(p -> task.distance(p, exact.x())));
     Point best = null;
-    for (double[] place : places) {
+    for (double[] place : promising(exact)) {
       Point there = task.exactly(place);
       if (there.tried() instanceof Measured
           && (!mustFit || task.fits(there))
-          && (best == null || there.miss() < best.miss())) {
+          && (best == null || rank(there.miss()) < rank(best.miss()))) {
         best = there;
-        if (task.reaches().isEmpty()) {
-          break;
-        }
+      }
+      if (best != null && rank(best.miss()) <= HAIR) {
+        return best;
       }
     }
     if (best == null && mustFit) {
       best = smaller(exact);
     }
     return best == null ? exact : best;
+  }
+
+  private static double rank(double miss) {
+    return Math.max(miss, HAIR);
   }
 
   /** All knobs on the marks below, further and further, until the net fits. */
@@ -57,9 +68,38 @@ final class OnGrid {
     return null;
   }
 
-  /** Two marks on either side while that makes few places, else one, else only the nearest. */
-  private List<double[]> places(Point exact) {
-    for (int most = 2; most >= 1; most--) {
+  /** The places worth a trial, the most promising first. */
+  private List<double[]> promising(Point exact) {
+    boolean several = task.size() > 1 && !task.reaches().isEmpty();
+    List<double[]> places = places(exact, several ? ROUND : 2);
+    Comparator<double[]> nearest = Comparator.comparingDouble(p -> task.distance(p, exact.x()));
+    if (!several) {
+      places.sort(nearest);
+      return places;
+    }
+    double[][] slopes = new Newton(task, task.now(), Newton.allFree(task)).slopes(exact);
+    places.sort(
+        Comparator.comparingDouble((double[] p) -> rank(foretold(exact, slopes, p)))
+            .thenComparing(nearest));
+    return places.subList(0, Math.min(TRIED, places.size()));
+  }
+
+  /** How far off a place should be, taking the measures for straight. */
+  private double foretold(Point exact, double[][] slopes, double[] place) {
+    double sum = 0;
+    for (int g = 0; g < slopes.length; g++) {
+      double off = exact.residual(g);
+      for (int i = 0; i < place.length; i++) {
+        off += slopes[g][i] * (place[i] - exact.x(i));
+      }
+      sum += off * off;
+    }
+    return Math.sqrt(sum);
+  }
+
+  /** As many marks on either side of each knob as make few enough places. */
+  private List<double[]> places(Point exact, int round) {
+    for (int most = round; most >= 1; most--) {
       List<List<Double>> each = candidates(exact, most);
       if (each.stream().mapToInt(List::size).reduce(1, OnGrid::times) <= MOST_PLACES) {
         return combined(each);
@@ -76,7 +116,7 @@ final class OnGrid {
     List<List<Double>> each = new ArrayList<>();
     for (int i = 0; i < task.size(); i++) {
       Knob knob = task.knob(i);
-      boolean stays = Math.abs(exact.x(i) - knob.now()) <= 1e-9 * knob.range();
+      boolean stays = knob.isStepped() || Math.abs(exact.x(i) - knob.now()) <= 1e-9 * knob.range();
       each.add(stays ? List.of(exact.x(i)) : marks.get(i).near(exact.x(i), most));
     }
     return each;

@@ -69,6 +69,11 @@ public record Outcome(
    */
   public record Stop(Knob knob, double value, boolean isUpper) {}
 
+  /** The same after so many trials more. */
+  public Outcome after(int more) {
+    return new Outcome(unit, turns, goals, stops, exact, set, trials + more, spent);
+  }
+
   /** Whether every goal is reached with the knobs at their exact values. */
   public boolean isMet() {
     return goals.stream().allMatch(g -> g.status() == Status.MET);

@@ -8,6 +8,7 @@ import facetwright.aim.OutcomeText;
 import facetwright.geom.Unit;
 import facetwright.net.SheetSize;
 import facetwright.script.Design;
+import facetwright.script.Dial;
 import facetwright.script.WhatIf;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -103,6 +105,10 @@ final class AimCommand implements Callable<Integer> {
     OutcomeText.turns(outcome).forEach(t -> lines.add("  " + t));
     OutcomeText.goals(outcome).forEach(g -> lines.add("  " + g));
     OutcomeText.stops(outcome).ifPresent(s -> lines.add("  " + s));
+    String others = others(made, outcome);
+    if (!outcome.isMet() && !others.isEmpty()) {
+      lines.add("  Other dials may help; let them turn with --turn: " + others + ".");
+    }
     for (Outcome.Reached reached : outcome.goals()) {
       if (reached.goal() instanceof Goal.Fit(SheetSize sheet)
           && reached.status() == Outcome.Status.MET
@@ -122,6 +128,14 @@ final class AimCommand implements Callable<Integer> {
             + (outcome.spent() ? ", and stopped there." : "."));
     lines.add("  " + command);
     return lines;
+  }
+
+  private static String others(Design made, Outcome outcome) {
+    List<String> turned = outcome.turns().stream().map(t -> t.knob().name()).toList();
+    return made.dials().stream()
+        .map(Dial::name)
+        .filter(name -> !turned.contains(name))
+        .collect(Collectors.joining(", "));
   }
 
   /** The call that makes the design so. */

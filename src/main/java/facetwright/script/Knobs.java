@@ -1,6 +1,5 @@
 package facetwright.script;
 
-import facetwright.aim.Goal;
 import facetwright.aim.Knob;
 import facetwright.net.NearName;
 import java.util.ArrayList;
@@ -52,17 +51,13 @@ final class Knobs {
   }
 
   /**
-   * The dials to turn where nobody names them. To fit a sheet those that are declared as lengths,
-   * since only lengths can be scaled; where there are none, and for other goals, those without
-   * steps; where there are none of these either, all.
+   * The dials to turn where nobody names them: those without steps; where there are none, all.
    *
    * @param but dials to leave alone
    */
-  static List<Knob> usual(Design design, List<Goal> goals, Set<String> but) {
+  static List<Knob> usual(Design design, Set<String> but) {
     List<Knob> all = all(design).stream().filter(k -> !but.contains(k.name())).toList();
     List<Knob> smooth = all.stream().filter(k -> !k.isStepped()).toList();
-    List<Knob> lengths = smooth.stream().filter(Knob::isLength).toList();
-    boolean fit = goals.stream().anyMatch(g -> g instanceof Goal.Fit);
-    return fit && !lengths.isEmpty() ? lengths : smooth.isEmpty() ? all : smooth;
+    return smooth.isEmpty() ? all : smooth;
   }
 }

@@ -1,7 +1,6 @@
 package facetwright.script;
 
 import facetwright.aim.Goal;
-import facetwright.aim.Knob;
 import facetwright.aim.Outcome;
 import facetwright.aim.OutcomeText;
 import facetwright.check.Finding;
@@ -35,17 +34,12 @@ final class ScriptAim {
       throws ScriptException {
     AskedAim asked = made.aim().orElseThrow();
     Design design = made.design();
-    List<Knob> wanted =
-        asked.turn().isEmpty()
-            ? Knobs.usual(design, asked.goals(), settings.keySet())
-            : Knobs.named(design, asked.turn());
-    List<Knob> knobs = wanted.stream().filter(k -> !settings.containsKey(k.name())).toList();
-    if (knobs.isEmpty()) {
+    WhatIf what = new WhatIf(fileName, source, settings, budget, made);
+    WhatIf.Choice choice = what.choose(asked.goals(), asked.turn(), settings.keySet());
+    if (choice.knobs().isEmpty()) {
       return new Facetwright.Settled(with(made, byHand(asked, design)), settings);
     }
-    Outcome outcome =
-        new WhatIf(fileName, source, settings, budget, made)
-            .aim(asked.goals(), knobs, asked.grid(), MOST);
+    Outcome outcome = what.aim(asked.goals(), choice, asked.grid(), MOST);
     Map<String, String> turned = new LinkedHashMap<>(settings);
     turned.putAll(outcome.settings());
     Facetwright.Made aimed =

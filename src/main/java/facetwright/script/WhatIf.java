@@ -4,6 +4,7 @@ import facetwright.aim.Aim;
 import facetwright.aim.Goal;
 import facetwright.aim.Grid;
 import facetwright.aim.Knob;
+import facetwright.aim.Lengths;
 import facetwright.aim.Measured;
 import facetwright.aim.Mend;
 import facetwright.aim.Outcome;
@@ -85,17 +86,49 @@ public final class WhatIf {
    * @throws ScriptException when the script has to be given up, as in {@link Facetwright#evaluate}
    */
   public Outcome aim(List<Goal> goals, List<String> turn, Grid grid) throws ScriptException {
-    List<Knob> knobs =
-        turn.isEmpty() ? Knobs.usual(design(), goals, Set.of()) : Knobs.named(design(), turn);
-    if (knobs.isEmpty()) {
+    Choice choice = choose(goals, turn, Set.of());
+    if (choice.knobs().isEmpty()) {
       throw new IllegalArgumentException("this design has no dials to turn");
     }
-    return aim(goals, knobs, grid, Aim.USUAL_MOST);
+    return aim(goals, choice, grid, Aim.USUAL_MOST);
   }
 
-  Outcome aim(List<Goal> goals, List<Knob> knobs, Grid grid, int most) throws ScriptException {
+  Outcome aim(List<Goal> goals, Choice choice, Grid grid, int most) throws ScriptException {
+    List<Knob> knobs = choice.knobs();
     Aim aim = new Aim(goals, knobs, grid, design().unit(), most);
-    return guarded(() -> aim.solve(now(), trial(knobs)));
+    return guarded(() -> aim.solve(now(), trial(knobs))).after(choice.trials());
+  }
+
+  /**
+   * Dials to turn.
+   *
+   * @param trials how many designs were made to choose them
+   */
+  record Choice(List<Knob> knobs, int trials) {}
+
+  /**
+   * The dials named; where none is, those without steps. To fit a sheet, of these only the lengths,
+   * for nothing else can be scaled: those declared as lengths, or where there are none, those that
+   * behave as lengths.
+   *
+   * @param but dials to leave alone
+   */
+  Choice choose(List<Goal> goals, List<String> turn, Set<String> but) throws ScriptException {
+    if (!turn.isEmpty()) {
+      List<Knob> named = Knobs.named(design(), turn);
+      return new Choice(named.stream().filter(k -> !but.contains(k.name())).toList(), 0);
+    }
+    List<Knob> usual = Knobs.usual(design(), but);
+    List<Knob> declared = usual.stream().filter(Knob::isLength).toList();
+    boolean fit = goals.stream().anyMatch(g -> g instanceof Goal.Fit);
+    if (!fit || usual.size() < 2 || usual.getFirst().isStepped()) {
+      return new Choice(usual, 0);
+    }
+    if (!declared.isEmpty()) {
+      return new Choice(declared, 0);
+    }
+    Slopes slopes = guarded(() -> Slopes.of(usual, now(), trial(usual)));
+    return new Choice(Lengths.among(slopes), slopes.trials());
   }
 
   /**

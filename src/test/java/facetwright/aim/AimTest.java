@@ -114,7 +114,7 @@ class AimTest {
     assertThat(OutcomeText.goals(outcome).getFirst()).contains("left open");
   }
 
-  /** On half millimetres, and no neighbouring pair of marks comes nearer. */
+  /** On half millimetres; no neighbouring mark comes nearer, unless it is within 0.02 % already. */
   @Property(tries = 25, seed = "20261125")
   void gridAnswersAreOnTheGridAndTheBestAround(
       @ForAll @DoubleRange(min = 40_000, max = 400_000) double volume) {
@@ -129,7 +129,8 @@ class AimTest {
     assertThat(outcome.set().get(Measure.VOLUME)).isEqualTo(s * s * h);
     for (double ds : new double[] {-0.5, 0, 0.5}) {
       double w = Math.clamp(s + ds, 20, 80);
-      assertThat(Math.abs(w * w * h - volume)).isGreaterThanOrEqualTo(miss);
+      assertThat(Math.abs(w * w * h - volume))
+          .isGreaterThanOrEqualTo(Math.min(miss, 2e-4 * volume));
     }
   }
 

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.aim.Goal;
 import facetwright.aim.GoalReader;
 import facetwright.aim.Grid;
+import facetwright.aim.Knob;
 import facetwright.aim.Measure;
 import facetwright.aim.Mend;
 import facetwright.aim.Outcome;
@@ -21,6 +22,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -151,6 +153,25 @@ class WhatIfTest {
             "side", Double.toString(Double.parseDouble(settings.get("side")) + 1),
             "tall", Double.toString(Double.parseDouble(settings.get("tall")) + 1.5));
     assertThat(evaluate(small, larger).laid().fits()).isFalse();
+  }
+
+  /** A pitch and a twist are angles: not scaled, whether or not anybody says so. */
+  @Test
+  void onlyLengthsAreScaled() throws Exception {
+    for (String[] design :
+        new String[][] {
+          {"boathouse", "long wide wall"},
+          {"twisted-tower", "radius tall"},
+          {"harbour-lantern", "side wall"},
+          {"hex-favour-box", "side tall lip slip"}
+        }) {
+      WhatIf what = whatIf(Files.readString(Path.of("library", design[0] + ".js")));
+      WhatIf.Choice choice =
+          what.choose(List.of(GoalReader.read("fits=A4", Unit.MM)), List.of(), Set.of());
+      assertThat(choice.knobs().stream().map(Knob::name))
+          .as(design[0])
+          .containsExactly(design[1].split(" "));
+    }
   }
 
   @Test

@@ -41,7 +41,8 @@ final class AimWords {
         optional(
             "turn",
             Kinds.either(Kinds.map(Kinds.text(), List::of), Kinds.list(Kinds.text(), 1, 100)),
-            "the dials that may be turned, by name; those without steps where none is named");
+            "the dials that may be turned, by name; where none is named those without steps, and to"
+                + " fit a sheet only lengths");
     Arg<Grid> grid =
         optional(
             "grid",
