@@ -8,8 +8,8 @@ import java.util.List;
 
 /**
  * The values of one knob that a maker can set: the dial's own steps where it has them; otherwise
- * the lines of the ruler. A dial that need not be a length follows the ruler only where its range
- * holds many of the lines; otherwise it goes by a decimal fraction of its own.
+ * the lines of the ruler. A dial that need not be a length follows the ruler only where its lines
+ * are fine for it; otherwise it goes by a decimal fraction of its own.
  *
  * @param knob the knob
  * @param origin where counting starts
@@ -45,7 +45,8 @@ record Marks(Knob knob, double origin, double apart, Unit unit, Unit design, boo
       }
       return new Marks(knob, 0, apart, grid.unit(), design, true);
     }
-    if (knob.range() >= MANY * apart || !grid.isUsual()) {
+    boolean fine = knob.range() >= FEW * apart && Math.abs(knob.now()) >= MANY * apart;
+    if (fine || knob.range() >= MANY * apart || !grid.isUsual()) {
       return new Marks(knob, 0, apart, grid.unit(), design, true);
     }
     double part = Math.pow(10, Math.floor(Math.log10(knob.range() / PARTS)));

@@ -23,7 +23,7 @@ public enum Measure {
   /** By how much of its length the card would have to give; 0.01 is a hundredth. */
   STRAIN("strain", 0);
 
-  private static final int DIGITS = 6;
+  private static final int DIGITS = 3;
 
   private final String word;
   private final int power;
@@ -48,7 +48,7 @@ public enum Measure {
     return value / Math.pow(unit.mm(), power);
   }
 
-  /** "120 mm", "4.724 in", "75000 mm³", "0.4 %". */
+  /** "120 mm", "4.724 in", "75 cm³", "0.4 %"; areas and volumes of metric designs in cm. */
   public String text(double value, Unit unit) {
     return power == 0 ? number(value, unit) + " %" : number(value, unit) + " " + symbol(unit);
   }
@@ -58,11 +58,20 @@ public enum Measure {
     return switch (power) {
       case 0 -> Amount.decimals(100 * value, 3);
       case 1 -> Amount.decimals(in(unit, value), unit == Unit.MM ? 2 : 3);
-      default -> Amount.digits(in(unit, value), DIGITS);
+      default -> spread(in(spreadUnit(unit), value));
     };
   }
 
+  private static String spread(double amount) {
+    return Math.abs(amount) < 1 ? Amount.digits(amount, DIGITS) : Amount.decimals(amount, 2);
+  }
+
+  /** Nobody thinks in square or cubic millimetres. */
+  private static Unit spreadUnit(Unit unit) {
+    return unit == Unit.MM ? Unit.CM : unit;
+  }
+
   private String symbol(Unit unit) {
-    return unit.symbol() + (power == 2 ? "²" : power == 3 ? "³" : "");
+    return power < 2 ? unit.symbol() : spreadUnit(unit).symbol() + (power == 2 ? "²" : "³");
   }
 }

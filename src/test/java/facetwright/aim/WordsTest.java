@@ -113,13 +113,17 @@ class WordsTest {
         .isEqualTo(0.001);
     assertThat(Grid.usual(Unit.MM).apart(new Knob("wall", false, 50, 30, 90, 0), Unit.MM))
         .isEqualTo(0.5);
+    assertThat(Grid.usual(Unit.MM).apart(new Knob("side", false, 27, 25, 30, 0), Unit.MM))
+        .isEqualTo(0.5);
   }
 
   @Test
   void measuresAreShownInTheDesignsUnit() {
     assertThat(Measure.HEIGHT.text(50.8, Unit.INCH)).isEqualTo("2 in");
     assertThat(Measure.VOLUME.text(16387.064, Unit.INCH)).isEqualTo("1 in³");
-    assertThat(Measure.AREA.text(12345.678, Unit.CM)).isEqualTo("123.457 cm²");
+    assertThat(Measure.AREA.text(12345.678, Unit.CM)).isEqualTo("123.46 cm²");
+    assertThat(Measure.VOLUME.text(125_162.4, Unit.MM)).isEqualTo("125.16 cm³");
+    assertThat(Measure.VOLUME.text(-161.7, Unit.MM)).isEqualTo("-0.162 cm³");
     assertThat(Measure.STRAIN.text(0.004, Unit.MM)).isEqualTo("0.4 %");
     assertThat(Measure.GAP.text(-1e-9, Unit.MM)).isEqualTo("0 mm");
   }
