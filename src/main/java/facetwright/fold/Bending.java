@@ -86,8 +86,7 @@ final class Bending {
     for (int c = 0; c < outline.size(); c++) {
       off = Math.max(off, pose.apply(outline.corner(c)).distance(welded.place(x, panel, c)));
     }
-    int[] base = ClosingEquations.base(outline);
-    return off / outline.corner(base[0]).distance(outline.corner(base[1]));
+    return off / ClosingEquations.size(outline);
   }
 
   private List<JoinGap> gaps() {

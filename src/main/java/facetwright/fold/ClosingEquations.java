@@ -171,7 +171,7 @@ final class ClosingEquations {
     }
   }
 
-  /** Three corners far from each other, counter-clockwise. */
+  /** Three corners far from each other, counter-clockwise; the first two are the farthest. */
   static int[] base(Polygon2 outline) {
     int n = outline.size();
     int a = 0;
@@ -195,12 +195,14 @@ final class ClosingEquations {
         c = i;
       }
     }
-    int[] base = {a, b, c};
-    java.util.Arrays.sort(base);
-    // Corners in their order run round the outline, yet a hollow one may turn them the other way.
-    Vec2 u = outline.corner(base[1]).minus(outline.corner(base[0]));
-    Vec2 v = outline.corner(base[2]).minus(outline.corner(base[0]));
-    return u.cross(v) > 0 ? base : new int[] {base[0], base[2], base[1]};
+    double side = along.cross(outline.corner(c).minus(outline.corner(a)));
+    return side > 0 ? new int[] {a, b, c} : new int[] {b, a, c};
+  }
+
+  /** The size by which strain is told: the distance of the farthest corners, in mm. */
+  static double size(Polygon2 outline) {
+    int[] base = base(outline);
+    return outline.corner(base[0]).distance(outline.corner(base[1]));
   }
 
   private void crease(int s) {

@@ -68,6 +68,13 @@ public record FoldedForm(
         .orElse(0);
   }
 
+  /** How far corners that meet may stand from each other because their panels bend, in mm. */
+  public double bend(Net net) {
+    return closure == Closure.OPEN
+        ? 0
+        : 2 * strains.stream().mapToDouble(s -> s.mm(net)).max().orElse(0);
+  }
+
   /** The corners of a panel in space. */
   public List<Vec3> corners(Net net, int panel) {
     return net.panels().get(panel).outline().corners().stream()

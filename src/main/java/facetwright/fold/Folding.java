@@ -130,11 +130,7 @@ public final class Folding {
 
   /** How far corners that meet once bent may be apart on the flat panels nearest to the bent. */
   private LengthTolerance bend(Solved bent) {
-    double off = 0;
-    for (PanelStrain strain : strains(bent)) {
-      Box2 box = net.panels().get(strain.panel()).outline().box();
-      off = Math.max(off, strain.part() * Math.hypot(box.width(), box.height()));
-    }
+    double off = strains(bent).stream().mapToDouble(s -> s.mm(net)).max().orElse(0);
     return new LengthTolerance(tolerance.mm() + 2 * off);
   }
 

@@ -29,45 +29,8 @@ class StrainTest {
   private static final double RIDGE = 70;
   private static final double FORGIVEN = SolverSettings.USUAL.forgivenStrain();
 
-  /**
-   * A pyramid over a square: side i has a ridge to its left and one to its right, and those that
-   * meet are equally long.
-   */
-  private static Net pyramid(double width, double depth, double[] ridges, FoldAngle angle) {
-    Card card = new Card();
-    PanelDraft base = card.rectangle("base", 0, 0, width, depth);
-    List<PanelDraft> sides = new ArrayList<>();
-    for (int i = 0; i < 4; i++) {
-      var foot = base.edge(i).segment();
-      double left = ridges[i];
-      double right = ridges[(i + 1) % 4];
-      double w = foot.length();
-      double along = (left * left - right * right + w * w) / (2 * w);
-      var tip =
-          foot.from()
-              .plus(foot.direction().times(along))
-              .plus(foot.direction().left().times(-Math.sqrt(left * left - along * along)));
-      PanelDraft side =
-          card.panel(
-              "side " + (i + 1),
-              foot.to().x(),
-              foot.to().y(),
-              foot.from().x(),
-              foot.from().y(),
-              tip.x(),
-              tip.y());
-      card.draft.score(base.edge(i), side.edge(0), Sense.MOUNTAIN, angle, side.site());
-      sides.add(side);
-    }
-    for (int i = 0; i < 4; i++) {
-      card.seam(sides.get(i).edge(2), sides.get((i + 1) % 4).edge(1));
-    }
-    card.draft.standOn(base);
-    return card.net();
-  }
-
   private static Net off(double part, FoldAngle angle) {
-    return pyramid(SIDE, SIDE, new double[] {RIDGE, RIDGE, RIDGE, RIDGE * (1 + part)}, angle);
+    return Card.pyramid(SIDE, SIDE, new double[] {RIDGE, RIDGE, RIDGE, RIDGE * (1 + part)}, angle);
   }
 
   /** Its sides lean on a height √(r² − s²/2), s/2 from the middle. */
@@ -80,7 +43,7 @@ class StrainTest {
   @ValueSource(doubles = {66, 70, 75})
   void ridgesThatAgreeNeedNoBending(double third) {
     double fourth = Math.sqrt(RIDGE * RIDGE + third * third - 68 * 68);
-    Net net = pyramid(60, 50, new double[] {RIDGE, 68, third, fourth}, FoldAngle.TO_SOLVE);
+    Net net = Card.pyramid(60, 50, new double[] {RIDGE, 68, third, fourth}, FoldAngle.TO_SOLVE);
     FoldedForm form = Folding.fold(net);
     assertThat(form.closure()).isEqualTo(Closure.CLOSES);
     assertThat(form.strains()).isEmpty();

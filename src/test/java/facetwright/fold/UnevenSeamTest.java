@@ -14,6 +14,9 @@ import facetwright.net.Site;
 import facetwright.net.WrapDraft;
 import facetwright.net.WrapRow;
 import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 /** A seam whose one side is 2 mm short misses by 2 mm and lets all others meet. */
@@ -28,6 +31,19 @@ class UnevenSeamTest {
     assertThat(form.gap()).isCloseTo(SHORT, within(1e-6));
     assertThat(form.gaps().stream().filter(g -> g.mm() > 1e-6)).hasSize(1);
     assertThat(form.strains()).isEmpty();
+  }
+
+  /** However short and wherever found, the miss is what the sides differ. */
+  @Property(tries = 40, seed = "20261125")
+  void byWhateverLength(
+      @ForAll @DoubleRange(min = 0.2, max = 9) double mm,
+      @ForAll @DoubleRange(min = 20, max = 120) double width,
+      @ForAll @DoubleRange(min = 20, max = 120) double depth,
+      @ForAll boolean known) {
+    Net tray = Card.tray(width, depth, 25, known ? Card.SQUARE : FoldAngle.TO_SOLVE).net();
+    FoldedForm form = Folding.fold(ShortSeam.in(tray, mm));
+    assertThat(form.closure()).isEqualTo(Closure.OPEN);
+    assertThat(form.gap()).isCloseTo(mm, within(1e-6));
   }
 
   @Test
