@@ -1,5 +1,7 @@
 package facetwright.aim;
 
+import facetwright.geom.Decimals;
+
 /**
  * A dial that may be turned.
  *
@@ -21,6 +23,11 @@ public record Knob(String name, boolean isLength, double now, double from, doubl
     if (!(from < to) || !(step >= 0) || !Double.isFinite(now + from + to + step)) {
       throw new IllegalArgumentException("knob " + name + ": from " + from + " to " + to);
     }
+  }
+
+  /** One of its values as messages show it, to a millionth. */
+  static String shown(double value) {
+    return Decimals.places(value, 6);
   }
 
   public boolean isStepped() {

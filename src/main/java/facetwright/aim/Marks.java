@@ -78,16 +78,16 @@ record Marks(Knob knob, double origin, double apart, Unit unit, Unit design, boo
   /** The value as a person types it on the command line: "62.5", "1-7/16", "62.5mm". */
   String typed(double value) {
     if (!knob.isStepped() && hasLines && unit != design) {
-      return Amount.knob(value * design.mm() / unit.mm()) + unit.symbol();
+      return Knob.shown(value * design.mm() / unit.mm()) + unit.symbol();
     }
     double parts = 1 / apart;
     boolean ruled =
         knob.isLength() && design == Unit.INCH && parts == Math.rint(parts) && parts <= FINEST;
     if (!ruled || parts < 1) {
-      return Amount.knob(value);
+      return Knob.shown(value);
     }
     Ruler.Reading reading = new Ruler(Unit.INCH, (int) parts).read(Length.of(value, Unit.INCH));
     boolean onIt = Math.abs(reading.errorMm()) <= AS_TYPED;
-    return onIt ? reading.text().replace(" in", "").replace(' ', '-') : Amount.knob(value);
+    return onIt ? reading.text().replace(" in", "").replace(' ', '-') : Knob.shown(value);
   }
 }

@@ -1,5 +1,6 @@
 package facetwright.aim;
 
+import facetwright.geom.Decimals;
 import facetwright.geom.Unit;
 
 /** Something that a design measures; lengths in mm, areas in mm², volumes in mm³. */
@@ -56,14 +57,14 @@ public enum Measure {
   /** The same without the unit. */
   public String number(double value, Unit unit) {
     return switch (power) {
-      case 0 -> Amount.decimals(100 * value, 3);
-      case 1 -> Amount.decimals(in(unit, value), unit == Unit.MM ? 2 : 3);
+      case 0 -> Decimals.places(100 * value, 3);
+      case 1 -> Decimals.places(in(unit, value), unit == Unit.MM ? 2 : 3);
       default -> spread(in(spreadUnit(unit), value));
     };
   }
 
   private static String spread(double amount) {
-    return Math.abs(amount) < 1 ? Amount.digits(amount, DIGITS) : Amount.decimals(amount, 2);
+    return Math.abs(amount) < 1 ? Decimals.digits(amount, DIGITS) : Decimals.places(amount, 2);
   }
 
   /** Nobody thinks in square or cubic millimetres. */

@@ -59,7 +59,7 @@ public record Mend(Knob knob, double value, String typed, Measured now, Measured
         if (value >= knob.from() - slack
             && value <= knob.to() + slack
             && alone.at(List.of(value)) instanceof Measured there) {
-          found.add(new Mend(knob, value, Amount.knob(value), now, there));
+          found.add(new Mend(knob, value, Knob.shown(value), now, there));
         }
       }
     }

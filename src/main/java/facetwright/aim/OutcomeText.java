@@ -1,5 +1,6 @@
 package facetwright.aim;
 
+import facetwright.geom.Decimals;
 import facetwright.geom.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +29,7 @@ public final class OutcomeText {
                     s.knob().name()
                         + " is at its "
                         + (s.isUpper() ? "greatest (" : "least (")
-                        + Amount.knob(s.value())
+                        + Knob.shown(s.value())
                         + ")")
             .toList();
     return ends.isEmpty() ? Optional.empty() : Optional.of(listed(ends) + ".");
@@ -50,7 +51,7 @@ public final class OutcomeText {
     return from
         + " → "
         + turn.typed()
-        + (same ? "" : " (exactly " + Amount.decimals(turn.exact(), 4) + ")");
+        + (same ? "" : " (exactly " + Decimals.places(turn.exact(), 4) + ")");
   }
 
   private static String goal(Outcome outcome, Outcome.Reached reached) {

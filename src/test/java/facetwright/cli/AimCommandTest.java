@@ -77,6 +77,24 @@ class AimCommandTest {
   }
 
   @Test
+  void fitsSaysHowTheNetLies() throws Exception {
+    String file = crate();
+    Run run = run("aim", file, "fits=Letter");
+    assertThat(run.exit()).as(run.err()).isZero();
+    assertThat(run.out())
+        .contains("fits Letter: the net is ")
+        .contains("lies on Tabloid now; change its sheet in the script to print it on Letter");
+    JsonNode json =
+        new ObjectMapper().readTree(run("aim", file, "fits=8.5 x 11 in", "--json").out());
+    JsonNode goal = json.path("goals").get(0);
+    assertThat(goal.path("set").asBoolean()).isTrue();
+    assertThat(goal.path("wanted").asText()).isEqualTo("215.9 × 279.4 mm");
+    Run small = run("aim", file, "fits=A8");
+    assertThat(small.exit()).isEqualTo(1);
+    assertThat(small.out()).contains("does not fit A8", "let them turn with --turn: sides");
+  }
+
+  @Test
   void aMissedAimExitsWith1() throws Exception {
     Run run = run("aim", crate(), "height=5in", "--turn", "tall");
     assertThat(run.exit()).isEqualTo(1);
