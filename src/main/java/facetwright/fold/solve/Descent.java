@@ -22,7 +22,7 @@ public final class Descent {
   private final double size;
   private final NormalMatrix matrix;
   private final List<Equation> equations;
-  private final List<List<Integer>> points;
+  private final int[][] points;
   private final double[] miss = new double[MOST_ROWS];
   private final double[] slope;
   private final double[] down;
@@ -73,8 +73,11 @@ public final class Descent {
     this.size = size;
     this.matrix = matrix;
     this.equations = List.copyOf(equations);
-    this.points = this.equations.stream().map(Equation::points).toList();
-    int widest = points.stream().mapToInt(List::size).max().orElse(1);
+    this.points =
+        this.equations.stream()
+            .map(e -> e.points().stream().mapToInt(p -> p).toArray())
+            .toArray(int[][]::new);
+    int widest = Arrays.stream(points).mapToInt(p -> p.length).max().orElse(1);
     slope = new double[MOST_ROWS * 3 * widest];
     down = new double[3 * count];
   }
@@ -144,13 +147,14 @@ public final class Descent {
       }
       equation.at(x, miss, slope);
       sum += weight * squares(equation);
-      int width = 3 * points.get(e).size();
+      int[] tied = points[e];
+      int width = 3 * tied.length;
       for (int r = 0; r < equation.rows(); r++) {
         for (int c = 0; c < width; c++) {
-          down[3 * points.get(e).get(c / 3) + c % 3] -= weight * slope[r * width + c] * miss[r];
+          down[3 * tied[c / 3] + c % 3] -= weight * slope[r * width + c] * miss[r];
         }
       }
-      matrix.add(e, points.get(e), equation.rows(), slope, weight);
+      matrix.add(e, tied, equation.rows(), slope, weight);
     }
     return sum;
   }
