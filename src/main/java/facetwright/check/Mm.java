@@ -36,6 +36,11 @@ final class Mm {
     return number(100 * part) + " %";
   }
 
+  /** A part over what is allowed: rounded up, so that it reads as over. */
+  static String percentOver(double part) {
+    return number(Math.ceil(1e4 * part - 1e-6) / 100) + " %";
+  }
+
   static String number(double value) {
     if (value != 0 && Math.abs(value) < 0.005) {
       return "less than 0.01";

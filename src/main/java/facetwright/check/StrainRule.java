@@ -36,7 +36,7 @@ final class StrainRule implements Rule {
                 "%s would have to bend by %s for every join to meet: its corners are %s off. Card"
                     + " forgives %s.",
                 subject.named(panel),
-                Mm.percent(part),
+                Mm.percentOver(part),
                 Mm.text(off),
                 Mm.percent(SolverSettings.USUAL.forgivenStrain())),
             GivenAngles.any(subject.net())

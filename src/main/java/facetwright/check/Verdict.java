@@ -58,7 +58,7 @@ public final class Verdict {
                 w ->
                     String.format(
                         " The joins would meet if the card bent by %s in %s, but it forgives %s.",
-                        Mm.percent(w.part()), subject.name(w.panel()), forgiven()))
+                        Mm.percentOver(w.part()), subject.name(w.panel()), forgiven()))
             .orElse("");
     return "Does not close: " + miss() + "." + bends;
   }

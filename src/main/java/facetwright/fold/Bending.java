@@ -25,13 +25,13 @@ final class Bending {
   private static final double NEARLY = 0.01;
 
   private final Net net;
-  private final Unknowns all;
+  private final Unknowns sought;
   private final Welded welded;
   private final double[] x;
 
-  private Bending(Net net, Unknowns all, Welded welded, double[] x) {
+  private Bending(Net net, Unknowns sought, Welded welded, double[] x) {
     this.net = net;
-    this.all = all;
+    this.sought = sought;
     this.welded = welded;
     this.x = x;
   }
@@ -66,10 +66,10 @@ final class Bending {
     List<Motion3> poses = new ArrayList<>();
     List<Double> strain = new ArrayList<>();
     for (int p = 0; p < net.panels().size(); p++) {
-      boolean sought = all.seeks(p);
-      Motion3 pose = sought ? ClosingSolver.pose(welded, x, net, p) : Motion3.NONE;
+      boolean seeks = sought.seeks(p);
+      Motion3 pose = seeks ? ClosingSolver.pose(welded, x, net, p) : Motion3.NONE;
       poses.add(pose);
-      strain.add(sought ? strain(p, pose) : 0);
+      strain.add(seeks ? strain(p, pose) : 0);
     }
     List<JoinGap> gaps = gaps();
     double gap = gaps.stream().mapToDouble(JoinGap::mm).max().orElse(0);
@@ -93,8 +93,8 @@ final class Bending {
     List<JoinGap> gaps = new ArrayList<>();
     for (int j = 0; j < net.joins().size(); j++) {
       if (net.joins().get(j) instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _)
-          && all.has(a)
-          && all.has(b)) {
+          && sought.has(a)
+          && sought.has(b)) {
         gaps.add(
             new JoinGap(
                 j, Math.max(place(a, 0).distance(place(b, 1)), place(a, 1).distance(place(b, 0)))));
