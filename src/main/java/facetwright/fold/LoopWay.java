@@ -199,7 +199,6 @@ final class LoopWay {
     for (int c = 0; c < outline.size(); c++) {
       off = Math.max(off, pose.apply(outline.corner(c)).distance(welded.place(x, panel, c)));
     }
-    Box2 box = outline.box();
-    return off / Math.max(box.width(), box.height());
+    return off / ClosingEquations.size(outline);
   }
 }
