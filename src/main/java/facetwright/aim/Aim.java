@@ -51,8 +51,8 @@ public record Aim(List<Goal> goals, List<Knob> knobs, Grid grid, Unit unit, int 
    */
   public Outcome solve(Measured now, Trial trial) {
     Counted counted = new Counted(trial, most - most / 4);
-    Task task = new Task(knobs, goals, counted);
-    counted.learn(task.now(), now);
+    counted.learn(knobs.stream().mapToDouble(Knob::now).toArray(), now);
+    Task task = new Task(Whole.found(knobs, counted, Newton.STEP), goals, counted);
     if (!task.at(task.now()).isKnown(task.reaches().size())) {
       return unknown(now);
     }
@@ -63,12 +63,15 @@ public record Aim(List<Goal> goals, List<Knob> knobs, Grid grid, Unit unit, int 
     if (!(exact.tried() instanceof Measured)) {
       exact = task.at(task.now());
     }
+    if (!task.reached(exact)) {
+      exact = withoutNeedlessTurns(task, exact);
+    }
     counted.allow(most);
-    List<Marks> marks = knobs.stream().map(k -> Marks.of(k, grid, unit)).toList();
+    List<Marks> marks = task.knobs().stream().map(k -> Marks.of(k, grid, unit)).toList();
     Point set = new OnGrid(task, marks).near(exact);
     List<Outcome.Reached> reached = new ArrayList<>();
     for (Goal goal : goals) {
-      reached.add(new Outcome.Reached(goal, status(task, exact, goal)));
+      reached.add(new Outcome.Reached(goal, Reasons.status(task, exact, goal)));
     }
     List<Outcome.Turn> turns = new ArrayList<>();
     for (int i = 0; i < knobs.size(); i++) {
@@ -80,11 +83,26 @@ public record Aim(List<Goal> goals, List<Knob> knobs, Grid grid, Unit unit, int 
         unit,
         turns,
         reached,
-        stops(task, exact),
+        Reasons.stops(task, exact),
+        Reasons.hurdle(task, exact),
         (Measured) exact.tried(),
         (Measured) set.tried(),
         counted.count(),
         counted.isSpent());
+  }
+
+  /** Knobs that might as well have stayed where they stood are put back. */
+  private static Point withoutNeedlessTurns(Task task, Point found) {
+    Point best = found;
+    for (int i = 0; i < task.size(); i++) {
+      double[] x = best.x();
+      x[i] = task.knob(i).now();
+      Point back = task.at(x);
+      if (back.miss() <= best.miss() * (1 + SAME) && task.fits(back) == task.fits(best)) {
+        best = back;
+      }
+    }
+    return best;
   }
 
   private Outcome unknown(Measured now) {
@@ -95,7 +113,7 @@ public record Aim(List<Goal> goals, List<Knob> knobs, Grid grid, Unit unit, int 
     }
     List<Outcome.Turn> turns =
         knobs.stream().map(k -> new Outcome.Turn(k, typed(k), k.now(), k.now(), typed(k))).toList();
-    return new Outcome(unit, turns, all, List.of(), now, now, 0, false);
+    return new Outcome(unit, turns, all, List.of(), "", now, now, 0, false);
   }
 
   private String typed(Knob knob) {
@@ -156,7 +174,7 @@ public record Aim(List<Goal> goals, List<Knob> knobs, Grid grid, Unit unit, int 
     List<double[]> starts = new ArrayList<>();
     for (int i = 0; i < task.size(); i++) {
       if (task.knob(i).isStepped()) {
-        for (double side : new double[] {1, -1}) {
+        for (double side : new double[] {1, -1, 2, -2}) {
           double[] x = home.clone();
           x[i] = task.knob(i).settle(x[i] + side * task.knob(i).step());
           starts.add(x);
@@ -193,66 +211,5 @@ public record Aim(List<Goal> goals, List<Knob> knobs, Grid grid, Unit unit, int 
       digit /= base;
     }
     return value;
-  }
-
-  private static Outcome.Status status(Task task, Point exact, Goal goal) {
-    boolean met =
-        switch (goal) {
-          case Goal.Reach reach -> {
-            double value = ((Measured) exact.tried()).get(reach.measure());
-            yield Math.abs(value - reach.wanted()) <= reach.tolerance();
-          }
-          case Goal.Fit fit -> ((Measured) exact.tried()).lie().apply(fit.sheet()).fits();
-        };
-    return met
-        ? Outcome.Status.MET
-        : someKnobChanges(task, goal) ? Outcome.Status.NEAREST : Outcome.Status.NO_DIAL;
-  }
-
-  /** Whether turning any knob to either of its ends changes what the goal looks at. */
-  private static boolean someKnobChanges(Task task, Goal goal) {
-    List<Measure> measures =
-        goal instanceof Goal.Reach r
-            ? List.of(r.measure())
-            : List.of(Measure.NET_WIDTH, Measure.NET_HEIGHT);
-    Measured now = (Measured) task.at(task.now()).tried();
-    for (int i = 0; i < task.size(); i++) {
-      for (double end : new double[] {task.knob(i).from(), task.knob(i).to()}) {
-        double[] x = task.now();
-        x[i] = end;
-        if (!(task.at(x).tried() instanceof Measured there)) {
-          return true;
-        }
-        for (Measure m : measures) {
-          double scale = Math.max(1, Math.abs(now.get(m)));
-          if (!there.knows(m) || Math.abs(there.get(m) - now.get(m)) > SAME * scale) {
-            return true;
-          }
-        }
-      }
-    }
-    return false;
-  }
-
-  /** The knobs at an end beyond which it would go on getting better. */
-  private static List<Outcome.Stop> stops(Task task, Point exact) {
-    List<Outcome.Stop> stops = new ArrayList<>();
-    boolean reached = task.reached(exact);
-    if (reached && task.fits(exact)) {
-      return stops;
-    }
-    double[][] slopes = new Newton(task, task.now(), Newton.allFree(task)).slopes(exact);
-    for (int i = 0; i < task.size(); i++) {
-      double pull = 0;
-      for (int g = 0; g < slopes.length; g++) {
-        pull += exact.residual(g) * slopes[g][i];
-      }
-      boolean low = task.knob(i).isAtStart(exact.x(i)) && (reached || pull > 0);
-      boolean high = task.knob(i).isAtEnd(exact.x(i)) && !reached && pull < 0;
-      if (low || high) {
-        stops.add(new Outcome.Stop(task.knob(i), exact.x(i), high));
-      }
-    }
-    return stops;
   }
 }

@@ -1,9 +1,13 @@
 package facetwright.aim;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 
 /** A trial that never makes the same design twice, and only so many in all. */
 final class Counted {
@@ -33,6 +37,24 @@ final class Counted {
     Tried tried = trial.at(List.copyOf(key));
     known.put(key, tried);
     return tried;
+  }
+
+  /** Why there is no design at the nearest of the places that count; empty if none was refused. */
+  Optional<Refusal> nearest(Predicate<double[]> counts, ToDoubleFunction<double[]> away) {
+    return known.entrySet().stream()
+        .filter(e -> e.getValue() instanceof Tried.Refused)
+        .map(e -> new Refusal(e.getKey(), ((Tried.Refused) e.getValue()).why()))
+        .filter(r -> counts.test(r.place()))
+        .min(
+            Comparator.comparingDouble((Refusal r) -> away.applyAsDouble(r.place()))
+                .thenComparing(r -> r.values().toString()));
+  }
+
+  /** A place without a design. */
+  record Refusal(List<Double> values, String why) {
+    double[] place() {
+      return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
   }
 
   /** What is known already, without a trial. */

@@ -25,6 +25,10 @@ public record Knob(String name, boolean isLength, double now, double from, doubl
     }
   }
 
+  Knob inStepsOf(double distance) {
+    return new Knob(name, isLength, now, from, to, distance);
+  }
+
   /** One of its values as messages show it, to a millionth. */
   static String shown(double value) {
     return Decimals.places(value, 6);

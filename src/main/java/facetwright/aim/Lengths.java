@@ -23,9 +23,10 @@ public final class Lengths {
 
   private Lengths() {}
 
-  /** The knobs that are lengths; all of them where that can't be told. */
+  /** The knobs without steps that are lengths; all of them where that can't be told. */
   public static List<Knob> among(Slopes slopes) {
-    List<Knob> knobs = slopes.all().stream().map(Slopes.OfKnob::knob).toList();
+    List<Slopes.OfKnob> smooth = slopes.all().stream().filter(s -> !s.knob().isStepped()).toList();
+    List<Knob> knobs = smooth.stream().map(Slopes.OfKnob::knob).toList();
     if (knobs.size() > MOST) {
       return knobs;
     }
@@ -34,7 +35,7 @@ public final class Lengths {
       List<Slopes.OfKnob> group = new ArrayList<>();
       for (int i = 0; i < knobs.size(); i++) {
         if ((bits >> i & 1) == 1) {
-          group.add(slopes.all().get(i));
+          group.add(smooth.get(i));
         }
       }
       groups.add(group);

@@ -14,7 +14,10 @@ import org.ejml.dense.row.CommonOps_DDRM;
 final class Newton {
   private static final int ROUNDS = 12;
   private static final int HALVINGS = 5;
-  private static final double STEP = 1e-4;
+
+  /** Which part of its range a knob is turned for a slope. */
+  static final double STEP = 1e-4;
+
   private static final double PROGRESS = 1e-3;
 
   private final Task task;

@@ -12,6 +12,8 @@ import java.util.SequencedMap;
  * @param turns where each knob goes, in order
  * @param goals what became of each goal
  * @param stops knobs at an end that keeps goals from being reached
+ * @param hurdle where goals are not reached, the nearest values tried at which there is no design,
+ *     and why; empty where there are none
  * @param exact what the design measures with the knobs at their exact values
  * @param set what it measures with the knobs at values that can be set
  * @param trials how many designs were made
@@ -22,6 +24,7 @@ public record Outcome(
     List<Turn> turns,
     List<Reached> goals,
     List<Stop> stops,
+    String hurdle,
     Measured exact,
     Measured set,
     int trials,
@@ -71,7 +74,7 @@ public record Outcome(
 
   /** The same after so many trials more. */
   public Outcome after(int more) {
-    return new Outcome(unit, turns, goals, stops, exact, set, trials + more, spent);
+    return new Outcome(unit, turns, goals, stops, hurdle, exact, set, trials + more, spent);
   }
 
   /** Whether every goal is reached with the knobs at their exact values. */

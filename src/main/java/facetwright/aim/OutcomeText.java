@@ -2,6 +2,7 @@ package facetwright.aim;
 
 import facetwright.geom.Decimals;
 import facetwright.geom.Unit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -20,8 +21,18 @@ public final class OutcomeText {
     return outcome.turns().stream().map(OutcomeText::turn).toList();
   }
 
+  /** What keeps goals from being reached, as far as that is known. */
+  public static List<String> hurdles(Outcome outcome) {
+    List<String> hurdles = new ArrayList<>();
+    stops(outcome).ifPresent(hurdles::add);
+    if (!outcome.hurdle().isEmpty()) {
+      hurdles.add("There is no design at " + outcome.hurdle() + ".");
+    }
+    return hurdles;
+  }
+
   /** Which dials stand at an end that keeps goals from being reached; empty where none does. */
-  public static Optional<String> stops(Outcome outcome) {
+  static Optional<String> stops(Outcome outcome) {
     List<String> ends =
         outcome.stops().stream()
             .map(

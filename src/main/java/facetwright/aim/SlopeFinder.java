@@ -14,7 +14,9 @@ import java.util.List;
  * is told.
  */
 final class SlopeFinder {
-  private static final double PART = 1.0 / 1024;
+  /** Which part of its range a knob is turned. */
+  static final double PART = 1.0 / 1024;
+
   private static final double NOISE = 1e-12;
   private static final double SHRINKS = 0.75;
   private static final double BEND = 1e-6;

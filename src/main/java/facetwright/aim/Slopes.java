@@ -42,15 +42,15 @@ public record Slopes(Measured now, List<OfKnob> all, int trials) {
    * Finds the slopes.
    *
    * @param now what the design measures with each knob where it stands
-   * @param trial makes it with the knobs elsewhere; at most four times a knob
+   * @param trial makes it with the knobs elsewhere; some four times a knob
    */
   public static Slopes of(List<Knob> knobs, Measured now, Trial trial) {
     Counted counted = new Counted(trial, Integer.MAX_VALUE);
     double[] here = knobs.stream().mapToDouble(Knob::now).toArray();
     counted.learn(here, now);
     List<OfKnob> all = new ArrayList<>();
-    for (int i = 0; i < knobs.size(); i++) {
-      all.add(new OfKnob(knobs.get(i), new SlopeFinder(knobs.get(i), i, here, counted).find()));
+    for (Knob knob : Whole.found(knobs, counted, SlopeFinder.PART)) {
+      all.add(new OfKnob(knob, new SlopeFinder(knob, all.size(), here, counted).find()));
     }
     return new Slopes(now, all, counted.count());
   }

@@ -104,7 +104,7 @@ final class AimCommand implements Callable<Integer> {
     lines.add(made.title());
     OutcomeText.turns(outcome).forEach(t -> lines.add("  " + t));
     OutcomeText.goals(outcome).forEach(g -> lines.add("  " + g));
-    OutcomeText.stops(outcome).ifPresent(s -> lines.add("  " + s));
+    OutcomeText.hurdles(outcome).forEach(h -> lines.add("  " + h));
     String others = others(made, outcome);
     if (!outcome.isMet() && !others.isEmpty()) {
       lines.add("  Other dials may help; let them turn with --turn: " + others + ".");

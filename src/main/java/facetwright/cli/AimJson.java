@@ -42,6 +42,7 @@ final class AimJson {
         json.writeEndObject();
       }
       json.writeEndArray();
+      json.writeStringField("hurdle", outcome.hurdle());
       json.writeNumberField("trials", outcome.trials());
       json.writeBooleanField("gave_up", outcome.spent());
       json.writeStringField("make", command);

@@ -63,7 +63,7 @@ final class ScriptAim {
 
   private static Finding finding(AskedAim asked, Outcome outcome) {
     List<String> words = new ArrayList<>(OutcomeText.goals(outcome));
-    OutcomeText.stops(outcome).ifPresent(words::add);
+    words.addAll(OutcomeText.hurdles(outcome));
     String came = String.join(" ", words);
     return outcome.isMet()
         ? new Finding(

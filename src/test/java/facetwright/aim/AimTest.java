@@ -257,6 +257,39 @@ class AimTest {
     assertThat(outcome.isMet()).isFalse();
   }
 
+  /** Nobody said steps, but half a column makes no design. */
+  @Test
+  void whatTakesWholeNumbersOnlyIsTurnedByWholeNumbers() {
+    Sham sham = new Sham().with(Measure.WIDTH, v -> v.get(0) * v.get(1));
+    List<Knob> knobs =
+        List.of(new Knob("columns", false, 7, 5, 12, 0), Sham.knob("side", 30, 28, 32));
+    Trial trial =
+        v -> v.get(0) % 1 == 0 ? sham.at(v) : new Tried.Refused("columns: not a whole number");
+    Outcome outcome =
+        new Aim(List.of(reach(Measure.WIDTH, 306)), knobs, RULER, Unit.MM, 200)
+            .solve(sham.now(knobs), trial);
+    assertThat(outcome.isMet()).isTrue();
+    assertThat(outcome.turns().get(0).value()).isEqualTo(10);
+    assertThat(outcome.turns().get(1).value()).isCloseTo(30.5, within(0.11));
+    assertThat(Slopes.of(knobs, sham.now(knobs), trial).all().getFirst().of(Measure.WIDTH))
+        .hasValueSatisfying(s -> assertThat(s.value()).isEqualTo(30));
+  }
+
+  @Test
+  void whereTheScriptRefusesItsWordsAreTold() {
+    List<Knob> knobs = boxKnobs();
+    Sham sham = box();
+    Outcome outcome =
+        new Aim(List.of(reach(Measure.HEIGHT, 80)), knobs, RULER, Unit.MM, 200)
+            .solve(
+                sham.now(knobs),
+                v -> v.get(1) > 60 ? new Tried.Refused("it would tip over") : sham.at(v));
+    assertThat(outcome.isMet()).isFalse();
+    assertThat(outcome.set().get(Measure.HEIGHT)).isCloseTo(60, within(1.5));
+    assertThat(OutcomeText.hurdles(outcome))
+        .anySatisfy(h -> assertThat(h).startsWith("There is no design at ").contains("tip over"));
+  }
+
   @Test
   void placesWithoutADesignAreGoneRound() {
     Sham sham = box();

@@ -48,6 +48,13 @@ class LengthsTest {
   }
 
   @Test
+  void countsAreLeftOut() {
+    Sham sham = new Sham().with(Measure.HEIGHT, v -> v.get(0)).with(Measure.WIDTH, v -> v.get(0));
+    assertThat(among(sham, Sham.knob("tall", 40, 20, 60), Sham.stepped("sides", 8, 4, 12, 2)))
+        .containsExactly("tall");
+  }
+
+  @Test
   void whereNoneAddUpAllAreTaken() {
     // 30 of the height is nobody's dial.
     Sham sham = new Sham().with(Measure.HEIGHT, v -> v.get(0) + 30);
