@@ -9,6 +9,9 @@ import java.util.stream.IntStream;
 final class Reasons {
   private static final double SAME = 1e-9;
 
+  /** Places nearer than this part of the range can't be told apart by their numbers. */
+  private static final double ASIDE = 1e-3;
+
   /** Turning a knob by its range should take away at least this part of what is off. */
   private static final double PULL = 1e-3;
 
@@ -60,7 +63,9 @@ final class Reasons {
       return "";
     }
     return task.counted()
-        .nearest(place -> onSteps(task, place), place -> task.distance(place, exact.x()))
+        .nearest(
+            place -> onSteps(task, place) && task.distance(place, exact.x()) >= ASIDE,
+            place -> task.distance(place, exact.x()))
         .map(
             r ->
                 IntStream.range(0, task.size())
