@@ -33,6 +33,8 @@ class ArrowsTest {
         .definedBy("facetwright.draw..")
         .layer("export")
         .definedBy("facetwright.export..")
+        .layer("aim")
+        .definedBy("facetwright.aim..")
         .layer("script")
         .definedBy("facetwright.script..")
         .layer("worker")
@@ -55,13 +57,15 @@ class ArrowsTest {
         .mayOnlyAccessLayers("geom", "net", "fold")
         .whereLayer("export")
         .mayOnlyAccessLayers("geom", "net", "fold", "draw")
+        .whereLayer("aim")
+        .mayOnlyAccessLayers("geom", "net")
         .whereLayer("script")
-        .mayOnlyAccessLayers("geom", "net", "form", "fold", "check")
+        .mayOnlyAccessLayers("geom", "net", "form", "fold", "check", "aim")
         .whereLayer("worker")
-        .mayOnlyAccessLayers("geom", "net", "form", "fold", "check", "script")
+        .mayOnlyAccessLayers("geom", "net", "form", "fold", "check", "aim", "script")
         .whereLayer("workbench")
         .mayOnlyAccessLayers(
-            "geom", "net", "form", "fold", "check", "draw", "export", "script", "worker")
+            "geom", "net", "form", "fold", "check", "draw", "export", "aim", "script", "worker")
         .check(CLASSES);
   }
 

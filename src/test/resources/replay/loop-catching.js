@@ -1,2 +1,2 @@
-// expect TIME 2
+// expect TIME|MEMORY 2
 while (true) { try { throw 1; } catch (e) {} finally { continue; } }

@@ -20,8 +20,8 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
  * Panels that lie on each other in one plane of the folded form, so many that the stack is thicker
  * than what tabs forgive, as where rim tabs all lap over one opening.
  *
- * <p>What it does not detect: stacks whose panels lie a little apart or aslant, since the net folds
- * without thickness.
+ * <p>What it does not detect: stacks whose panels lie more than a caliper apart or aslant, since
+ * scores fold without thickness.
  */
 final class ClosingStackRule implements Rule {
   /** A panel, its tab and a bevel's end on top are usual everywhere. */
@@ -106,7 +106,7 @@ final class ClosingStackRule implements Rule {
       List<Vec2> corners = new ArrayList<>();
       for (Vec2 corner : ring.corners()) {
         Vec3 at = move.apply(corner);
-        if (Math.abs(at.z()) > Mm.HAIR) {
+        if (Math.abs(at.z()) > Mm.HAIR + subject.laid().stock().caliper()) {
           return false;
         }
         corners.add(new Vec2(at.x(), at.y()));

@@ -24,7 +24,7 @@ final class GapRule implements Rule {
               "gap",
               Mm.miss(gap.mm()),
               "When folded, " + name + " misses by " + Mm.text(gap.mm()) + ".",
-              OpenScores.knows(subject.net())
+              GivenAngles.any(subject.net())
                   ? "Leave fold angles out, so that they are found from the joins. If it misses"
                       + " then too, change the lengths between the two until they agree."
                   : "Change the lengths between the two until they agree.",

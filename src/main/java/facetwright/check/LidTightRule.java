@@ -78,8 +78,6 @@ final class LidTightRule implements Rule {
     } else {
       how = "is made " + Mm.text(-room) + " narrower on a side than the box";
     }
-    // Rounded up, so that who follows the message is done.
-    double across = Math.ceil(200 * (caliper - room) - 1e-6) / 100;
     return new Finding(
         "lid-tight",
         Finding.Severity.WARNING,
@@ -89,7 +87,7 @@ final class LidTightRule implements Rule {
         String.format(
             "Make the lid %s wider across, or the box as much narrower: a caliper of room on every"
                 + " side.",
-            Mm.text(across)),
+            Mm.atLeast(2 * (caliper - room))),
         new Place.AtPanel(panel),
         subject.panel(panel).site());
   }

@@ -1,7 +1,6 @@
 package facetwright.check;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import facetwright.geom.Decimals;
 
 /** How lengths and areas stand in a message, and what counts as a miss. */
 final class Mm {
@@ -18,6 +17,16 @@ final class Mm {
     return number(mm) + " mm";
   }
 
+  /** A length that is enough: rounded up, so that who follows the message is done. */
+  static String atLeast(double mm) {
+    return text(Math.ceil(100 * mm - 1e-6) / 100);
+  }
+
+  /** A length that is not too much: rounded down. */
+  static String atMost(double mm) {
+    return text(Math.floor(100 * mm + 1e-6) / 100);
+  }
+
   static String area(double square) {
     return number(square) + " mm²";
   }
@@ -27,23 +36,21 @@ final class Mm {
     return number(100 * part) + " %";
   }
 
+  /** A part over what is allowed: rounded up, so that it reads as over. */
+  static String percentOver(double part) {
+    return number(Math.ceil(1e4 * part - 1e-6) / 100) + " %";
+  }
+
   static String number(double value) {
     if (value != 0 && Math.abs(value) < 0.005) {
       return "less than 0.01";
     }
-    return rounded(value, 2);
+    return Decimals.places(value, 2);
   }
 
   /** Three decimals at most. */
   static String fine(double value) {
-    return rounded(value, 3);
-  }
-
-  private static String rounded(double value, int decimals) {
-    return BigDecimal.valueOf(value)
-        .setScale(decimals, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
+    return Decimals.places(value, 3);
   }
 
   /** A miss can't be made when it is beyond what pressing makes up. */

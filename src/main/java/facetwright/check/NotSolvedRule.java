@@ -6,7 +6,7 @@ import java.util.List;
 
 /**
  * Fold angles that are not known and that no join determines, so that nobody can tell whether it
- * closes.
+ * closes. Angles that joins would determine, were it not for the others, are not counted.
  */
 final class NotSolvedRule implements Rule {
   @Override
@@ -14,7 +14,10 @@ final class NotSolvedRule implements Rule {
     if (subject.folded().closure() != Closure.NOT_SOLVED) {
       return List.of();
     }
-    List<Integer> open = OpenScores.of(subject.net());
+    List<Integer> open = subject.folded().free();
+    if (open.isEmpty()) {
+      return List.of();
+    }
     int first = open.getFirst();
     Score score = subject.net().scores().get(first);
     return List.of(
@@ -22,9 +25,10 @@ final class NotSolvedRule implements Rule {
             "not-solved",
             Finding.Severity.NOTE,
             String.format(
-                "The fold angle is not known at %d %s, and no join determines it: the first is %s."
-                    + " So it can't be told whether the form closes.",
-                open.size(), open.size() == 1 ? "score" : "scores", subject.name(score)),
+                "Nothing determines how far %s folded%s. So it can't be told whether the form"
+                    + " closes.",
+                open.size() == 1 ? subject.name(score) + " is" : open.size() + " scores are",
+                open.size() == 1 ? "" : ": the first is " + subject.name(score)),
             "Give the fold angles you know, or join what has to meet.",
             new Place.AtScore(first),
             score.site()));

@@ -33,9 +33,9 @@ final class Openings {
                     "A %s in %s comes within %s of %s.",
                     what, subject.name(p), Mm.text(room), side),
                 String.format(
-                    "Leave at least %s, or the strip between may give way: move it inward or make"
-                        + " it smaller.",
-                    Mm.text(least)),
+                    "Leave at least %s, or the strip between may give way: move it %s inward or"
+                        + " make it smaller.",
+                    Mm.text(least), Mm.atLeast(least - room)),
                 new Place.AtPanel(p),
                 opening.site().isKnown() ? opening.site() : subject.panel(p).site()));
       }

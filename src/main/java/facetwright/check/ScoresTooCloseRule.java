@@ -31,8 +31,10 @@ final class ScoresTooCloseRule implements Rule {
                     subject.name(p),
                     Mm.text(strip),
                     Mm.text(subject.laid().stock().caliper()),
-                    Mm.text(least)),
-                "Move them apart, use one score, or use thinner card.",
+                    Mm.atLeast(least)),
+                "Move them "
+                    + Mm.atLeast(least - strip)
+                    + " farther apart, use one score, or use thinner card.",
                 new Place.AtPanel(p),
                 site(subject, p)));
       }

@@ -3,7 +3,6 @@ package facetwright.check;
 import facetwright.fold.Closure;
 import facetwright.fold.PanelStrain;
 import facetwright.fold.solve.SolverSettings;
-import facetwright.geom.Polygon2;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,7 +27,7 @@ final class StrainRule implements Rule {
     if (part <= SolverSettings.USUAL.forgivenStrain()) {
       return List.of();
     }
-    double off = Math.max(LEAST, part * size(subject.panel(panel).outline()));
+    double off = Math.max(LEAST, worst.get().mm(subject.net()));
     return List.of(
         new Finding(
             "strain",
@@ -37,25 +36,15 @@ final class StrainRule implements Rule {
                 "%s would have to bend by %s for every join to meet: its corners are %s off. Card"
                     + " forgives %s.",
                 subject.named(panel),
-                Mm.percent(part),
+                Mm.percentOver(part),
                 Mm.text(off),
                 Mm.percent(SolverSettings.USUAL.forgivenStrain())),
-            OpenScores.knows(subject.net())
+            GivenAngles.any(subject.net())
                 ? "Leave fold angles out, so that they are found from the joins; or change the"
                     + " lengths round it until they agree."
                 : "Change the lengths round it until they agree: scores that meet in one point fix"
                     + " each other's lengths.",
             new Place.AtPanel(panel),
             subject.panel(panel).site()));
-  }
-
-  private static double size(Polygon2 outline) {
-    double most = 0;
-    for (int i = 0; i < outline.size(); i++) {
-      for (int j = 0; j < i; j++) {
-        most = Math.max(most, outline.corner(i).distance(outline.corner(j)));
-      }
-    }
-    return most;
   }
 }

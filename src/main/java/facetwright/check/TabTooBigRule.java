@@ -60,7 +60,7 @@ final class TabTooBigRule implements Rule {
                             new Coordinate[] {
                               Planar.coordinate(side.from()), Planar.coordinate(side.to())
                             }));
-        yield "There is room for a tab " + Mm.text(room) + " deep; or move the opening.";
+        yield "There is room for a tab " + Mm.atMost(room) + " deep; or move the opening.";
       }
       case Join.Lap _ -> "Make the tab smaller, or move the opening.";
     };

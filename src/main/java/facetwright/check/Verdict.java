@@ -58,7 +58,7 @@ public final class Verdict {
                 w ->
                     String.format(
                         " The joins would meet if the card bent by %s in %s, but it forgives %s.",
-                        Mm.percent(w.part()), subject.name(w.panel()), forgiven()))
+                        Mm.percentOver(w.part()), subject.name(w.panel()), forgiven()))
             .orElse("");
     return "Does not close: " + miss() + "." + bends;
   }
@@ -95,7 +95,7 @@ public final class Verdict {
   }
 
   private String notKnown() {
-    List<Integer> open = OpenScores.of(subject.net());
+    List<Integer> open = form.free();
     int others = open.size() - 1;
     return String.format(
         "Not known: it can't be told whether it closes, because nothing determines how far to fold"

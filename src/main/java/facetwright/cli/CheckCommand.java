@@ -1,7 +1,10 @@
 package facetwright.cli;
 
+import facetwright.aim.Mend;
 import facetwright.script.Design;
+import facetwright.script.WhatIf;
 import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,13 +27,15 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Design made = design.evaluate();
+    WhatIf what = design.whatIf();
+    Design made = what.design();
+    Optional<Mend> mend = design.ask(what::mend);
     PrintWriter out = spec.commandLine().getOut();
     made.said().forEach(line -> spec.commandLine().getErr().println(line));
     if (json) {
-      out.println(CheckJson.of(made));
+      out.println(CheckJson.of(made, mend));
     } else {
-      Report.lines(made).forEach(out::println);
+      Report.lines(made, mend).forEach(out::println);
     }
     out.flush();
     return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;

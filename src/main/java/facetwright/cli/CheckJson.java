@@ -2,6 +2,8 @@ package facetwright.cli;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import facetwright.aim.Measure;
+import facetwright.aim.Mend;
 import facetwright.check.Finding;
 import facetwright.check.Verdict;
 import facetwright.fold.Closure;
@@ -18,12 +20,13 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Locale;
+import java.util.Optional;
 
 /** A design's measures and findings as one JSON object. */
 final class CheckJson {
   private CheckJson() {}
 
-  static String of(Design design) {
+  static String of(Design design, Optional<Mend> mend) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.useDefaultPrettyPrinter();
@@ -39,6 +42,7 @@ final class CheckJson {
       sheet(json, design.laid());
       folded(json, design);
       CheckVertices.write(json, design);
+      mend(json, design, mend);
       json.writeArrayFieldStart("findings");
       for (Finding finding : design.findings()) {
         finding(json, finding);
@@ -113,6 +117,24 @@ final class CheckJson {
     } else {
       json.writeNullField("collisions");
     }
+    json.writeEndObject();
+  }
+
+  /** The turn of one dial that would help most where it does not close, or null. */
+  private static void mend(JsonGenerator json, Design design, Optional<Mend> mend)
+      throws IOException {
+    if (mend.isEmpty()) {
+      json.writeNullField("mend");
+      return;
+    }
+    Mend turn = mend.get();
+    json.writeObjectFieldStart("mend");
+    json.writeStringField("dial", turn.knob().name());
+    json.writeNumberField("from", turn.knob().now());
+    json.writeNumberField("to", turn.value());
+    json.writeNumberField("gap_mm", turn.then().get(Measure.GAP));
+    json.writeNumberField("strain", turn.then().get(Measure.STRAIN));
+    json.writeStringField("message", turn.text(design.unit()));
     json.writeEndObject();
   }
 

@@ -2,6 +2,7 @@ package facetwright.cli;
 
 import facetwright.script.Design;
 import facetwright.script.Facetwright;
+import facetwright.script.WhatIf;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import java.io.IOException;
@@ -20,7 +21,7 @@ import picocli.CommandLine.Parameters;
 final class DesignFile {
   private static final long LARGEST = 1_000_000;
 
-  @Parameters(paramLabel = "FILE", description = "the design's script")
+  @Parameters(index = "0", paramLabel = "FILE", description = "the design's script")
   private Path file;
 
   @Option(
@@ -49,8 +50,26 @@ final class DesignFile {
 
   Design evaluate() throws IOException, Trouble.InScript {
     String source = source();
+    String name = file.getFileName().toString();
+    return ask(() -> Facetwright.evaluate(name, source, dials(), Budget.USUAL));
+  }
+
+  /** The design, with more to ask of it. */
+  WhatIf whatIf() throws IOException, Trouble.InScript {
+    String source = source();
+    String name = file.getFileName().toString();
+    return ask(() -> WhatIf.of(name, source, dials(), Budget.USUAL));
+  }
+
+  /** A question to a script. */
+  @FunctionalInterface
+  interface Question<T> {
+    T ask() throws ScriptException;
+  }
+
+  <T> T ask(Question<T> question) throws Trouble.InScript {
     try {
-      return Facetwright.evaluate(file.getFileName().toString(), source, dials(), Budget.USUAL);
+      return question.ask();
     } catch (ScriptException e) {
       throw new Trouble.InScript(file.toString(), e);
     }

@@ -13,12 +13,20 @@ import picocli.CommandLine.Command;
     description = "From a small script to the net, the folded form and the papers to make it.",
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
-    subcommands = {OpenCommand.class, MakeCommand.class, CheckCommand.class, ShelfCommand.class},
+    subcommands = {
+      OpenCommand.class,
+      MakeCommand.class,
+      CheckCommand.class,
+      DialsCommand.class,
+      AimCommand.class,
+      ShelfCommand.class
+    },
     footer = {
       "",
       "With no words it opens the window on the design worked on last, or on the demo;",
       "where there is no display it makes the papers of the demo design and says where.",
-      "Exit codes: 0 sound, 1 an error was found in the design, 2 the script or the call is wrong."
+      "Exit codes: 0 sound, 1 an error was found in the design or an aim was missed, 2 the script"
+          + " or the call is wrong."
     })
 public final class Main implements Callable<Integer> {
 

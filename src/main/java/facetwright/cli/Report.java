@@ -1,5 +1,6 @@
 package facetwright.cli;
 
+import facetwright.aim.Mend;
 import facetwright.check.Finding;
 import facetwright.check.Verdict;
 import facetwright.fold.Closure;
@@ -15,6 +16,7 @@ import facetwright.script.Dial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** A design in words: the verdict first, then measures, then findings. */
@@ -22,9 +24,15 @@ final class Report {
   private Report() {}
 
   static List<String> lines(Design design) {
+    return lines(design, Optional.empty());
+  }
+
+  /** With the turn of one dial that would help most, where it does not close. */
+  static List<String> lines(Design design, Optional<Mend> mend) {
     List<String> lines = new ArrayList<>();
     lines.add(design.title());
     lines.add("  " + verdict(design));
+    mend.ifPresent(m -> lines.add("  " + m.text(design.unit())));
     if (!design.dials().isEmpty()) {
       lines.add(
           "  dials: "

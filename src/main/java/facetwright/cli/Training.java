@@ -22,6 +22,9 @@ public final class Training {
       Main.run(
           new String[] {"make", script.toString(), "--out", folder.toString()}, nowhere, nowhere);
     }
+    String demo = Library.folder().resolve(Library.DEMO).toString();
+    Main.run(new String[] {"dials", demo}, nowhere, nowhere);
+    Main.run(new String[] {"aim", demo, "height=115", "--turn", "wall"}, nowhere, nowhere);
     Main.run(new String[] {"--help"}, nowhere, nowhere);
     try (var files = Files.list(folder)) {
       for (Path file : files.toList()) {

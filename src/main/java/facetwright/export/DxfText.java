@@ -3,6 +3,7 @@ package facetwright.export;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
 import facetwright.geom.Box2;
+import facetwright.geom.Decimals;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.List;
@@ -220,7 +221,7 @@ final class DxfText {
   }
 
   private static String number(double value) {
-    String text = Num.text(value, DECIMALS);
+    String text = Decimals.places(value, DECIMALS);
     return text.contains(".") ? text : text + ".0";
   }
 

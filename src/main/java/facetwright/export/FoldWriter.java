@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import facetwright.fold.Senses;
+import facetwright.geom.Decimals;
 import facetwright.geom.Vec3;
 import facetwright.net.Join;
 import facetwright.net.Net;
@@ -169,6 +170,6 @@ public final class FoldWriter implements Exporter {
 
   /** To a millionth of a micrometre, without an exponent. */
   private static BigDecimal rounded(double value) {
-    return new BigDecimal(Num.text(value, DECIMALS));
+    return new BigDecimal(Decimals.places(value, DECIMALS));
   }
 }

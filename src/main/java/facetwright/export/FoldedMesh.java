@@ -20,14 +20,14 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
 
 /**
- * Panels of a folded form as triangles whose outsides face outward. Corners nearer than 0.001 mm
- * are one vertex, and a side on which another panel's corner lies is divided there, so that a
- * closed body is closed in the file too.
+ * Panels of a folded form as triangles whose outsides face outward. Corners nearer than 0.001 mm,
+ * or than what bending brings together, are one vertex, and a side on which another panel's corner
+ * lies is divided there, so that a closed body is closed in the file too.
  */
 final class FoldedMesh {
   private static final double WELD = 1e-3;
-  private static final double CELL = 1e-2;
 
+  private final double weld;
   private final List<Vec3> vertices = new ArrayList<>();
   private final Map<Cell, List<Integer>> near = new HashMap<>();
   private final List<Part> parts = new ArrayList<>();
@@ -44,6 +44,7 @@ final class FoldedMesh {
 
   FoldedMesh(Job job, List<Integer> panels) {
     Net net = job.laid().net();
+    weld = Math.max(WELD, 1.01 * job.form().bend(net));
     for (int p : panels) {
       for (Vec2 corner : net.panels().get(p).outline().corners()) {
         number(job.form().poses().get(p).apply(corner));
@@ -99,9 +100,9 @@ final class FoldedMesh {
       List<Double> stops = new ArrayList<>();
       for (Vec3 v : vertices.subList(0, corners)) {
         double way = v.minus(from).dot(along) / length;
-        if (way > WELD
-            && way < length - WELD
-            && v.distance(from.plus(along.times(way / length))) < WELD) {
+        if (way > weld
+            && way < length - weld
+            && v.distance(from.plus(along.times(way / length))) < weld) {
           stops.add(way / length);
         }
       }
@@ -113,13 +114,14 @@ final class FoldedMesh {
   }
 
   private int number(Vec3 p) {
+    double size = 10 * weld;
     Cell cell =
-        new Cell(Math.round(p.x() / CELL), Math.round(p.y() / CELL), Math.round(p.z() / CELL));
+        new Cell(Math.round(p.x() / size), Math.round(p.y() / size), Math.round(p.z() / size));
     for (long x = cell.x - 1; x <= cell.x + 1; x++) {
       for (long y = cell.y - 1; y <= cell.y + 1; y++) {
         for (long z = cell.z - 1; z <= cell.z + 1; z++) {
           for (int i : near.getOrDefault(new Cell(x, y, z), List.of())) {
-            if (vertices.get(i).distance(p) < WELD) {
+            if (vertices.get(i).distance(p) < weld) {
               return i;
             }
           }

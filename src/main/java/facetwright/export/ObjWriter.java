@@ -1,5 +1,6 @@
 package facetwright.export;
 
+import facetwright.geom.Decimals;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
@@ -36,11 +37,11 @@ public final class ObjWriter implements Exporter {
     }
     for (Vec3 v : mesh.vertices()) {
       out.append("v ")
-          .append(Num.text(v.x(), DECIMALS))
+          .append(Decimals.places(v.x(), DECIMALS))
           .append(' ')
-          .append(Num.text(v.y(), DECIMALS))
+          .append(Decimals.places(v.y(), DECIMALS))
           .append(' ')
-          .append(Num.text(v.z(), DECIMALS))
+          .append(Decimals.places(v.z(), DECIMALS))
           .append('\n');
     }
     for (PanelRole role : PanelRole.values()) {

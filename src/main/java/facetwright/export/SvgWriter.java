@@ -5,6 +5,7 @@ import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
 import facetwright.draw.TemplatePages;
+import facetwright.geom.Decimals;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import java.io.ByteArrayOutputStream;
@@ -195,6 +196,6 @@ public final class SvgWriter implements Exporter {
   }
 
   private static String number(double value) {
-    return Num.text(value, 5);
+    return Decimals.places(value, 5);
   }
 }

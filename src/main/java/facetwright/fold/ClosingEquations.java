@@ -5,7 +5,6 @@ import facetwright.fold.solve.Combined;
 import facetwright.fold.solve.Crease;
 import facetwright.fold.solve.Equation;
 import facetwright.fold.solve.InPlane;
-import facetwright.fold.solve.OnLine;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -15,8 +14,10 @@ import facetwright.net.Net;
 import facetwright.net.Score;
 import facetwright.net.Stance;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -25,21 +26,18 @@ import java.util.Set;
  * meet; and creases of unknown angle pull the way they are meant to go.
  */
 final class ClosingEquations {
-  /**
-   * How much it counts that the ends of a seam meet whose sides differ in length. They can't all
-   * meet; so little that panels hardly bend for it, and the whole miss is left in that seam.
-   */
-  private static final double UNEVEN = 0.01;
-
-  /** The part of their length by which the sides of one seam may differ and count as one. */
-  private static final double SAME = 1e-9;
+  /** The part of their length by which two sides may differ and count as one. */
+  static final double SAME = 1e-9;
 
   private final Net net;
   private final Unknowns unknowns;
   private final Welded welded;
+  private final Map<Pair, List<Double>> lengths = new HashMap<>();
   private final List<Equation> rigid = new ArrayList<>();
   private final List<Crease> creases = new ArrayList<>();
   private final List<Integer> scoreOf = new ArrayList<>();
+
+  private record Pair(int from, int to) {}
 
   ClosingEquations(Net net, Unknowns unknowns, Welded welded) {
     this.net = net;
@@ -59,9 +57,7 @@ final class ClosingEquations {
 
   /** Adds what brings joins together. */
   ClosingEquations joined(double caliper) {
-    for (Join.Seam seam : welded.apart()) {
-      seam(seam.a(), seam.b());
-    }
+    rigid.addAll(SeamEquations.of(net, welded));
     for (Join join : net.joins()) {
       if (join instanceof Join.Lap(int under, int over, _)
           && unknowns.seeks(under)
@@ -108,38 +104,6 @@ final class ClosingEquations {
     return corners.stream().map(c -> welded.point(c.panel(), c.corner())).distinct().toList();
   }
 
-  /** Ends meet; where the sides differ in length, the shorter lies along the longer. */
-  private void seam(EdgeRef a, EdgeRef b) {
-    double lengthA = net.segment(a).length();
-    double lengthB = net.segment(b).length();
-    int fromA = welded.point(a.panel(), a.edge());
-    int toA = welded.point(a.panel(), a.edge() + 1);
-    int fromB = welded.point(b.panel(), b.edge());
-    int toB = welded.point(b.panel(), b.edge() + 1);
-    if (Math.abs(lengthA - lengthB) <= SAME * Math.max(lengthA, lengthB)) {
-      meet(fromA, toB, 1);
-      meet(toA, fromB, 1);
-      return;
-    }
-    boolean longA = lengthA > lengthB;
-    for (int end : longA ? List.of(fromB, toB) : List.of(fromA, toA)) {
-      OnLine line = new OnLine(longA ? fromA : fromB, longA ? toA : toB, end);
-      if (Set.copyOf(line.points()).size() == line.points().size()) {
-        rigid.add(line);
-      }
-    }
-    if (fromA != toB && toA != fromB) {
-      meet(fromA, toB, UNEVEN);
-      meet(toA, fromB, UNEVEN);
-    }
-  }
-
-  private void meet(int p, int q, double weight) {
-    if (p != q) {
-      rigid.add(Combined.meet(p, q, weight));
-    }
-  }
-
   private void panel(int p, Set<Equation> seen) {
     Polygon2 outline = net.panels().get(p).outline();
     int[] base = base(outline);
@@ -148,7 +112,13 @@ final class ClosingEquations {
       int b = base[(i + 1) % 3];
       int from = Math.min(welded.point(p, a), welded.point(p, b));
       int to = Math.max(welded.point(p, a), welded.point(p, b));
-      seen.add(new Apart(from, to, outline.corner(a).distance(outline.corner(b))));
+      double length = outline.corner(a).distance(outline.corner(b));
+      // A side that two panels share counts once, whatever the last digits of its lengths.
+      List<Double> known = lengths.computeIfAbsent(new Pair(from, to), _ -> new ArrayList<>());
+      if (known.stream().noneMatch(d -> Math.abs(d - length) <= SAME * length)) {
+        known.add(length);
+        seen.add(new Apart(from, to, length));
+      }
     }
     Vec2 o = outline.corner(base[0]);
     Vec2 u = outline.corner(base[1]).minus(o);
@@ -171,7 +141,7 @@ final class ClosingEquations {
     }
   }
 
-  /** Three corners far from each other, counter-clockwise. */
+  /** Three corners far from each other, counter-clockwise; the first two are the farthest. */
   static int[] base(Polygon2 outline) {
     int n = outline.size();
     int a = 0;
@@ -195,12 +165,14 @@ final class ClosingEquations {
         c = i;
       }
     }
-    int[] base = {a, b, c};
-    java.util.Arrays.sort(base);
-    // Corners in their order run round the outline, yet a hollow one may turn them the other way.
-    Vec2 u = outline.corner(base[1]).minus(outline.corner(base[0]));
-    Vec2 v = outline.corner(base[2]).minus(outline.corner(base[0]));
-    return u.cross(v) > 0 ? base : new int[] {base[0], base[2], base[1]};
+    double side = along.cross(outline.corner(c).minus(outline.corner(a)));
+    return side > 0 ? new int[] {a, b, c} : new int[] {b, a, c};
+  }
+
+  /** The size by which strain is told: the distance of the farthest corners, in mm. */
+  static double size(Polygon2 outline) {
+    int[] base = base(outline);
+    return outline.corner(base[0]).distance(outline.corner(base[1]));
   }
 
   private void crease(int s) {

@@ -5,13 +5,9 @@ import facetwright.fold.solve.Descent;
 import facetwright.fold.solve.SolverSettings;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion3;
-import facetwright.geom.Polygon2;
 import facetwright.geom.Vec3;
-import facetwright.net.EdgeRef;
-import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Sense;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -235,63 +231,6 @@ public final class ClosingSolver {
         angles = angles.with(s, equations.creases().get(i).angle(rest.x()));
       }
     }
-    List<Motion3> poses = new ArrayList<>();
-    List<Double> strain = new ArrayList<>();
-    for (int p = 0; p < net.panels().size(); p++) {
-      Motion3 pose = unknowns.seeks(p) ? pose(welded, rest.x(), net, p) : Motion3.NONE;
-      poses.add(pose);
-      strain.add(unknowns.seeks(p) ? strain(rest.x(), p, pose) : 0);
-    }
-    List<JoinGap> gaps = gaps(rest.x());
-    double gap = gaps.stream().mapToDouble(JoinGap::mm).max().orElse(0);
-    double most = strain.stream().mapToDouble(s -> s).max().orElse(0);
-    double close = Folding.CLOSE_ENOUGH * size;
-    Closure verdict =
-        gap > close || most > settings.forgivenStrain()
-            ? Closure.OPEN
-            : rest.worst() <= close ? Closure.CLOSES : Closure.CLOSES_WITH_STRAIN;
-    return new Solved(
-        angles, rest.iterations(), starts, rest.worst(), gaps, strain, poses, verdict);
-  }
-
-  static Motion3 pose(Welded welded, double[] x, Net net, int panel) {
-    Polygon2 outline = net.panels().get(panel).outline();
-    RigidFit fit = new RigidFit();
-    for (int c = 0; c < outline.size(); c++) {
-      fit.pair(
-          new Vec3(outline.corner(c).x(), outline.corner(c).y(), 0), welded.place(x, panel, c));
-    }
-    return fit.motion();
-  }
-
-  private double strain(double[] x, int panel, Motion3 pose) {
-    Polygon2 outline = net.panels().get(panel).outline();
-    double off = 0;
-    for (int c = 0; c < outline.size(); c++) {
-      off = Math.max(off, pose.apply(outline.corner(c)).distance(welded.place(x, panel, c)));
-    }
-    int[] base = ClosingEquations.base(outline);
-    return off / outline.corner(base[0]).distance(outline.corner(base[1]));
-  }
-
-  private List<JoinGap> gaps(double[] x) {
-    List<JoinGap> gaps = new ArrayList<>();
-    for (int j = 0; j < net.joins().size(); j++) {
-      if (net.joins().get(j) instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _)
-          && unknowns.has(a)
-          && unknowns.has(b)) {
-        gaps.add(
-            new JoinGap(
-                j,
-                Math.max(
-                    place(x, a, 0).distance(place(x, b, 1)),
-                    place(x, a, 1).distance(place(x, b, 0)))));
-      }
-    }
-    return gaps;
-  }
-
-  private Vec3 place(double[] x, EdgeRef side, int end) {
-    return welded.place(x, side.panel(), side.edge() + end);
+    return new Settled(net, unknowns, welded, rest).solved(angles, starts, settings, true);
   }
 }

@@ -28,6 +28,7 @@ public record FoldedForm(
     List<ScoreGap> tears,
     Closure closure,
     List<PanelStrain> strains,
+    List<Integer> free,
     Measures measures)
     implements Serializable {
 
@@ -36,11 +37,12 @@ public record FoldedForm(
     gaps = List.copyOf(gaps);
     tears = List.copyOf(tears);
     strains = List.copyOf(strains);
+    free = List.copyOf(free);
   }
 
   /** A form without loops of scores whose panels stay flat. */
   public FoldedForm(List<Motion3> poses, List<JoinGap> gaps, Closure closure, Measures measures) {
-    this(poses, gaps, List.of(), closure, List.of(), measures);
+    this(poses, gaps, List.of(), closure, List.of(), List.of(), measures);
   }
 
   /** The strain of the panel that bends most; 0 where none does, and where the form is open. */
@@ -55,7 +57,7 @@ public record FoldedForm(
 
   /** The same form, with the bending it would take to close it. */
   FoldedForm needing(List<PanelStrain> bends) {
-    return new FoldedForm(poses, gaps, tears, closure, bends, measures);
+    return new FoldedForm(poses, gaps, tears, closure, bends, free, measures);
   }
 
   /** The largest gap or tear in mm, 0 where there is none. */
@@ -64,6 +66,13 @@ public record FoldedForm(
             gaps.stream().mapToDouble(JoinGap::mm), tears.stream().mapToDouble(ScoreGap::mm))
         .max()
         .orElse(0);
+  }
+
+  /** How far corners that meet may stand from each other because their panels bend, in mm. */
+  public double bend(Net net) {
+    return closure == Closure.OPEN
+        ? 0
+        : 2 * strains.stream().mapToDouble(s -> s.mm(net)).max().orElse(0);
   }
 
   /** The corners of a panel in space. */

@@ -8,7 +8,6 @@ import facetwright.geom.Segment2;
 import facetwright.geom.Vec3;
 import facetwright.net.Laid;
 import facetwright.net.Net;
-import facetwright.net.PanelRole;
 import facetwright.net.Score;
 import facetwright.net.Stance;
 import java.util.ArrayList;
@@ -58,7 +57,7 @@ public final class Folding {
     this.tolerance = tolerance;
     this.caliper = caliper;
     this.piece = net.pieceOfPanel();
-    this.roots = roots();
+    this.roots = RootPanels.of(net, piece);
   }
 
   /** The finished form of card without thickness; tolerance {@link #CLOSE_ENOUGH}. */
@@ -129,6 +128,12 @@ public final class Folding {
     return along(given, Optional.of(Bending.of(net, path.angles(), path.form().poses(), settings)));
   }
 
+  /** How far corners that meet once bent may be apart on the flat panels nearest to the bent. */
+  private LengthTolerance bend(Solved bent) {
+    double off = strains(bent).stream().mapToDouble(s -> s.mm(net)).max().orElse(0);
+    return new LengthTolerance(tolerance.mm() + 2 * off);
+  }
+
   private boolean meets(Solved bent) {
     return bent.gaps().stream().allMatch(g -> g.mm() <= tolerance.mm());
   }
@@ -159,7 +164,8 @@ public final class Folding {
       made = Assembly.of(net, caliper, tree.fold(tabs.angles(), held), piece, main);
     }
     List<Motion3> poses = stand(made);
-    Measures measures = new Body(net, poses, made.bodies().getFirst(), tolerance).measure();
+    LengthTolerance meets = strained.map(this::bend).orElse(tolerance);
+    Measures measures = new Body(net, poses, made.bodies().getFirst(), meets).measure();
     FoldedForm form = form(tree, tabs, poses, measures, strained);
     if (form.closure() == Closure.OPEN && bent.filter(this::meets).isPresent()) {
       form = form.needing(strains(bent.get()));
@@ -174,7 +180,10 @@ public final class Folding {
       Measures measures,
       Optional<Solved> strained) {
     if (tabs.open() > 0) {
-      return new FoldedForm(poses, List.of(), Closure.NOT_SOLVED, measures);
+      List<Integer> free =
+          FreeScores.of(net, tabs.angles(), SolverSettings.USUAL.withCaliper(caliper));
+      return new FoldedForm(
+          poses, List.of(), List.of(), Closure.NOT_SOLVED, List.of(), free, measures);
     }
     List<JoinGap> gaps = new ArrayList<>(Gaps.of(net, poses, caliper));
     List<Integer> loops = new ArrayList<>(tree.loops());
@@ -191,7 +200,8 @@ public final class Folding {
         gaps.stream().allMatch(g -> g.mm() <= tolerance.mm())
             && tears.stream().allMatch(g -> g.mm() <= tolerance.mm());
     Closure bent = strains.isEmpty() ? Closure.CLOSES : Closure.CLOSES_WITH_STRAIN;
-    return new FoldedForm(poses, gaps, tears, closes ? bent : Closure.OPEN, strains, measures);
+    return new FoldedForm(
+        poses, gaps, tears, closes ? bent : Closure.OPEN, strains, List.of(), measures);
   }
 
   private boolean isHeld(Solved solved, int score) {
@@ -241,44 +251,9 @@ public final class Folding {
   }
 
   private Motion3 onFacet(List<Motion3> poses, List<Integer> panels, List<Vec3> points) {
-    int base = largest(panels);
+    int base = RootPanels.largest(net, panels);
     Segment2 side = net.panels().get(base).outline().side(0);
     Vec3 along = poses.get(base).apply(side.to()).minus(poses.get(base).apply(side.from()));
     return Standing.of(points, poses.get(base).ez().times(-1), along);
-  }
-
-  private List<Integer> roots() {
-    List<List<Integer>> panels = new ArrayList<>();
-    for (int p = 0; p < piece.length; p++) {
-      if (piece[p] == panels.size()) {
-        panels.add(new ArrayList<>());
-      }
-      panels.get(piece[p]).add(p);
-    }
-    List<Integer> found = new ArrayList<>(panels.stream().map(this::largest).toList());
-    List<Stance.Corner> ring = net.stance().ring();
-    int base = ring.getFirst().panel();
-    if (ring.stream().allMatch(c -> c.panel() == base)) {
-      found.set(piece[base], base);
-    }
-    return List.copyOf(found);
-  }
-
-  /** The largest facet, or the largest panel where there is none; of equals the first. */
-  private int largest(List<Integer> panels) {
-    int best = panels.getFirst();
-    for (int p : panels) {
-      boolean facet = net.panels().get(p).role() == PanelRole.FACET;
-      boolean bestFacet = net.panels().get(best).role() == PanelRole.FACET;
-      boolean larger = area(p) > area(best) * (1 + 1e-9);
-      if (facet == bestFacet ? larger : facet) {
-        best = p;
-      }
-    }
-    return best;
-  }
-
-  private double area(int panel) {
-    return net.panels().get(panel).outline().area();
   }
 }

@@ -164,7 +164,7 @@ final class LoopWay {
         continue;
       }
       if (back[base[p]] == null) {
-        back[base[p]] = ClosingSolver.pose(welded, x, net, base[p]).inverse();
+        back[base[p]] = Settled.pose(welded, x, net, base[p]).inverse();
       }
       for (int c = 0; c < net.panels().get(p).outline().size(); c++) {
         var at = back[base[p]].apply(welded.place(x, p, c));
@@ -185,7 +185,7 @@ final class LoopWay {
     for (int p = 0; p < base.length; p++) {
       Motion3 pose = Motion3.NONE;
       if (looped.seeks(p)) {
-        pose = ClosingSolver.pose(welded, x, net, p);
+        pose = Settled.pose(welded, x, net, p);
         strain = Math.max(strain, strain(x, p, pose));
       }
       poses.add(pose);
@@ -199,7 +199,6 @@ final class LoopWay {
     for (int c = 0; c < outline.size(); c++) {
       off = Math.max(off, pose.apply(outline.corner(c)).distance(welded.place(x, panel, c)));
     }
-    Box2 box = outline.box();
-    return off / Math.max(box.width(), box.height());
+    return off / ClosingEquations.size(outline);
   }
 }

@@ -1,5 +1,6 @@
 package facetwright.fold;
 
+import facetwright.net.Net;
 import java.io.Serializable;
 
 /**
@@ -9,4 +10,10 @@ import java.io.Serializable;
  * @param part how far its corners stand from a rigid panel, as part of its size (the distance of
  *     its farthest corners): 0.001 is 0.1 %
  */
-public record PanelStrain(int panel, double part) implements Serializable {}
+public record PanelStrain(int panel, double part) implements Serializable {
+
+  /** How far that is, in mm. */
+  public double mm(Net net) {
+    return part * ClosingEquations.size(net.panels().get(panel).outline());
+  }
+}

@@ -162,7 +162,7 @@ final class RingStart {
         List<Integer> done = front;
         for (int p : done) {
           placed[p] = true;
-          poses[p] = ClosingSolver.pose(welded, x, net, p);
+          poses[p] = Settled.pose(welded, x, net, p);
         }
         front = new ArrayList<>();
         for (int s : scoreAt.values().stream().distinct().sorted().toList()) {

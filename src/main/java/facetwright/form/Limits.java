@@ -1,6 +1,6 @@
 package facetwright.form;
 
-import java.util.Locale;
+import facetwright.geom.Decimals;
 
 /** The ranges within which a form can be asked for. */
 final class Limits {
@@ -22,8 +22,6 @@ final class Limits {
   }
 
   static String plain(double number) {
-    return number == Math.rint(number) && Math.abs(number) < 1e15
-        ? String.format(Locale.ROOT, "%.0f", number)
-        : String.format(Locale.ROOT, "%.4g", number);
+    return Decimals.digits(number, 7);
   }
 }

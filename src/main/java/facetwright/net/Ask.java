@@ -1,7 +1,6 @@
 package facetwright.net;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import facetwright.geom.Decimals;
 
 /** Refuses nonsense at the call, naming the thing and its allowed range. */
 final class Ask {
@@ -58,11 +57,6 @@ final class Ask {
 
   /** A number as a maker reads it: no more than three decimals. */
   static String text(double value) {
-    return Double.isFinite(value)
-        ? BigDecimal.valueOf(value)
-            .setScale(3, RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString()
-        : String.valueOf(value);
+    return Decimals.places(value, 3);
   }
 }

@@ -1,8 +1,7 @@
 package facetwright.net;
 
+import facetwright.geom.Decimals;
 import java.io.Serializable;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 
 /**
  * The size of a sheet of stock, as it is usually named: upright unless the name says otherwise.
@@ -41,11 +40,6 @@ public record SheetSize(String name, double width, double height) implements Ser
   }
 
   private static String text(double mm) {
-    return Double.isFinite(mm)
-        ? BigDecimal.valueOf(mm)
-            .setScale(2, RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString()
-        : String.valueOf(mm);
+    return Decimals.places(mm, 2);
   }
 }

@@ -25,6 +25,7 @@ import facetwright.script.sandbox.SiteFinder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.graalvm.polyglot.Context;
@@ -41,30 +42,68 @@ public final class Facetwright {
   private Facetwright() {}
 
   /**
-   * Evaluates a script.
+   * Evaluates a script. Where it aims at measures, its dials are turned for them, but those that
+   * the settings name.
    *
    * @param fileName what messages call the script
    * @param source the script's text
    * @param settings dial values by name, as a person types them
-   * @param budget how long and how much it may take
+   * @param budget how long and how much it may take; for a script with an aim, each time it runs
    * @throws ScriptException when the script is wrong, with line, column and remedy; where it {@link
    *     ScriptException#isStillRunning()} the caller must end the process
    */
   public static Design evaluate(
       String fileName, String source, Map<String, String> settings, Budget budget)
       throws ScriptException {
-    return Sandbox.run(fileName, source, budget, new Run(source, settings));
+    return settle(fileName, source, settings, budget).made().design();
   }
 
+  /** The design, and the dials it takes to get it. */
+  static Settled settle(String fileName, String source, Map<String, String> settings, Budget budget)
+      throws ScriptException {
+    Made made = once(fileName, source, settings, budget, true);
+    return made.aim().isPresent()
+        ? ScriptAim.follow(fileName, source, settings, budget, made)
+        : new Settled(made, settings);
+  }
+
+  /**
+   * Runs a script a single time, whatever it aims at.
+   *
+   * @param checked whether to look for collisions and findings, too
+   */
+  static Made once(
+      String fileName, String source, Map<String, String> settings, Budget budget, boolean checked)
+      throws ScriptException {
+    return Sandbox.run(fileName, source, budget, new Run(source, settings, checked));
+  }
+
+  /**
+   * What a single run came to.
+   *
+   * @param margin the border of the sheet that the net keeps clear of, in mm
+   * @param aim what the script wants its dials turned for
+   */
+  record Made(Design design, double margin, Optional<AskedAim> aim) {}
+
+  /**
+   * What the dials were turned to for a design.
+   *
+   * @param settings every dial that is not at its usual value, as a person types it
+   */
+  record Settled(Made made, Map<String, String> settings) {}
+
   /** One run: the session the script talks to, then the design it comes to. */
-  private static final class Run implements Host<Design> {
+  private static final class Run implements Host<Made> {
     private final String source;
     private final Map<String, String> settings;
     private final Session session;
+    private final boolean checked;
 
-    Run(String source, Map<String, String> settings) {
+    Run(String source, Map<String, String> settings, boolean checked) {
       this.source = source;
       this.settings = settings;
+      this.checked = checked;
       this.session = new Session(settings);
     }
 
@@ -81,7 +120,7 @@ public final class Facetwright {
     }
 
     @Override
-    public Design finish() {
+    public Made finish() {
       refuseUnknownDials();
       if (session.title().isEmpty()) {
         throw new CallException(
@@ -98,19 +137,23 @@ public final class Facetwright {
       Laid laid = lay(net);
       FoldedForm folded = Folding.fold(laid);
       laid = laid.with(Senses.asFolded(laid.net(), folded));
-      List<Collision> collisions = Checks.collisions(laid, folded);
+      List<Collision> collisions = checked ? Checks.collisions(laid, folded) : List.of();
       List<Finding> findings = new ArrayList<>(session.findings());
-      findings.addAll(Checks.all(laid, folded, collisions));
-      return new Design(
-          session.title(),
-          session.unit(),
-          ScriptHeader.read(source),
-          session.dials(),
-          laid,
-          folded,
-          collisions,
-          findings,
-          session.said());
+      if (checked) {
+        findings.addAll(Checks.all(laid, folded, collisions));
+      }
+      Design design =
+          new Design(
+              session.title(),
+              session.unit(),
+              ScriptHeader.read(source),
+              session.dials(),
+              laid,
+              folded,
+              collisions,
+              findings,
+              session.said());
+      return new Made(design, session.margin(), session.aim());
     }
 
     private Laid lay(Net net) {

@@ -109,9 +109,8 @@ class FoldRulesTest {
     assertThat(found.getFirst().severity()).isEqualTo(Finding.Severity.NOTE);
     assertThat(found.getFirst().message())
         .isEqualTo(
-            "The fold angle is not known at 4 scores, and no join determines it: the first is the"
-                + " score between \"base\" and \"wall 0\". So it can't be told whether the form"
-                + " closes.");
+            "Nothing determines how far 4 scores are folded: the first is the score between"
+                + " \"base\" and \"wall 0\". So it can't be told whether the form closes.");
     assertThat(found.getFirst().place()).isEqualTo(new Place.AtScore(0));
     assertThat(found.getFirst().site().line()).isEqualTo(2);
   }

@@ -3,6 +3,11 @@ package facetwright.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.fold.Card;
+import facetwright.fold.ShortSeam;
+import facetwright.form.Solids;
+import facetwright.form.Tabs;
+import facetwright.form.UnfoldStyle;
+import facetwright.form.Unfolding;
 import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
@@ -11,6 +16,7 @@ import facetwright.net.Pinch;
 import facetwright.net.Sense;
 import facetwright.net.SheetSizes;
 import facetwright.net.Site;
+import facetwright.net.Stock;
 import facetwright.net.WrapDraft;
 import facetwright.net.WrapRow;
 import java.util.ArrayList;
@@ -55,6 +61,40 @@ class HonestRulesTest {
     List<Finding> found = Looks.at(card);
     assertThat(Looks.of("seam-lengths", found)).hasSize(1);
     assertThat(Looks.of("gap", found)).hasSize(1);
+  }
+
+  /** A seam 2 mm short in a wrap and on a form's net. */
+  @Test
+  void shortSeamsAreFoundWhereverTheyAre() {
+    Net form =
+        Unfolding.as(UnfoldStyle.PETALS)
+            .with(Tabs.USUAL)
+            .unfold(Solids.prismBySide(6, 30, 40).withoutFacet("top"))
+            .net();
+    Net plain = WrapDraft.equal(8, 24, WrapRow.usual(List.of(60.0)), AT).seam(0, AT).build();
+    for (Net net : List.of(form, plain)) {
+      Stock stock = SheetSizes.named("A3").stock(220);
+      assertThat(Looks.at(net, stock)).isEmpty();
+      List<Finding> found = Looks.at(ShortSeam.in(net, 2), stock);
+      assertThat(found).hasSize(1);
+      assertThat(found.getFirst().rule()).isEqualTo("seam-lengths");
+      assertThat(found.getFirst().message()).contains("its sides differ by 2 mm");
+      assertThat(found.getFirst().fix()).contains("2 mm longer", "2 mm shorter");
+    }
+  }
+
+  /** Three badges lapped on one wall: with it four layers, though each lies a caliper inside. */
+  @Test
+  void lapsStackThoughTheyLieACaliperApart() {
+    Card card = Card.tray(60, 60, 30, Card.SQUARE);
+    for (int i = 0; i < 3; i++) {
+      PanelDraft badge = card.rectangle("badge " + i, 200 + 100 * i, 0, 20, 10);
+      card.draft.lap(badge, card.draft.panels().get(1), Site.NONE);
+    }
+    List<Finding> found = Looks.of("closing-stack", Looks.at(card));
+    assertThat(found).hasSize(1);
+    // Four times 0.275 mm.
+    assertThat(found.getFirst().message()).startsWith("4 panels").contains("1.1 mm thick");
   }
 
   /** Triangles round a point, one between each score and the next, every score right over. */

@@ -62,6 +62,65 @@ class MainTest {
   }
 
   @Test
+  void checkTellsTheVerdictAndTheVertices() throws Exception {
+    JsonNode box = new ObjectMapper().readTree(run("check", script(BOX), "--json").out());
+    assertThat(box.path("folded").path("verdict").asText())
+        .isEqualTo("Closes: every join meets to within 0.001 mm.");
+    assertThat(box.path("folded").path("strained_panels")).isEmpty();
+    // A box has eight corners, each between three right angles.
+    assertThat(box.path("vertices")).hasSize(8);
+    for (JsonNode vertex : box.path("vertices")) {
+      assertThat(vertex.path("angle_sum_deg").asDouble())
+          .isCloseTo(270, org.assertj.core.data.Offset.offset(1e-9));
+      assertThat(vertex.path("closed").asBoolean()).isTrue();
+      assertThat(vertex.path("panels")).hasSize(3);
+      assertThat(vertex.has("fold_flat")).isFalse();
+    }
+  }
+
+  /** Four scores in a point, their angles 90° each: flat only with three of one sense. */
+  @Test
+  void checkTellsWhatFoldingFlatAsksFor() throws Exception {
+    String map =
+        """
+        design("Map");
+        blank({ width: 100, height: 80 })
+          .score({ from: "left", at: 50, fold: 180, sense: "%s" })
+          .score({ from: "bottom", at: 40, fold: 180, sense: "valley" });
+        """;
+    Run wrong = run("check", script(map.formatted("mountain")), "--json");
+    assertThat(wrong.exit()).isEqualTo(1);
+    JsonNode json = new ObjectMapper().readTree(wrong.out());
+    JsonNode flat = json.findValue("fold_flat");
+    assertThat(flat.path("alternating_deg").asDouble(1)).isZero();
+    assertThat(flat.path("surplus").asInt(9)).isZero();
+    assertThat(flat.path("possible").asBoolean(true)).isFalse();
+    assertThat(json.path("findings").findValuesAsText("rule")).contains("fold-flat");
+  }
+
+  @Test
+  void checkTellsTheBend() throws Exception {
+    String tray =
+        """
+        design("Tray");
+        const base = panel("base", { width: 60, height: 60 });
+        const w = ["bottom", "right", "top", "left"].map((e, i) =>
+          base.attach(e, "wall " + (i + 1), { depth: i == 2 ? 25.03 : 25, fold: 90 }));
+        for (let i = 0; i < 4; i++) w[i].join("left", w[(i + 1) % 4], "right", { depth: 8 });
+        """;
+    JsonNode folded =
+        new ObjectMapper().readTree(run("check", script(tray), "--json").out()).path("folded");
+    assertThat(folded.path("closed").asBoolean()).isTrue();
+    assertThat(folded.path("strain").asDouble()).isBetween(1e-5, 0.002);
+    assertThat(folded.path("verdict").asText()).startsWith("Closes if the card bends by 0.0");
+    double most = 0;
+    for (JsonNode panel : folded.path("strained_panels")) {
+      most = Math.max(most, panel.path("strain").asDouble());
+    }
+    assertThat(most).isEqualTo(folded.path("strain").asDouble());
+  }
+
+  @Test
   void makeWritesEverything() throws Exception {
     Path out = folder.resolve("papers");
     Run run = run("make", script(BOX), "--out", out.toString());

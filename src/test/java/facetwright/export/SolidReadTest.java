@@ -2,8 +2,13 @@ package facetwright.export;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
+import facetwright.fold.Card;
+import facetwright.fold.Closure;
 import facetwright.geom.Vec3;
+import facetwright.net.FoldAngle;
+import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -100,6 +105,24 @@ class SolidReadTest {
     List<List<Vec3>> triangles =
         stl(new StlWriter().write(Papers.job("Cube", Papers.cube(100, 15), Papers.A2)));
     assertThat(triangles).hasSize(12);
+    assertClosed(triangles);
+  }
+
+  /**
+   * A pyramid one of whose ridges is 0.3 % long: flat panels do not meet, yet the body is closed.
+   */
+  @Test
+  void aBodyThatOnlyBendingClosesIsClosedToo() {
+    Net net = Card.pyramid(60, 60, new double[] {70, 70, 70, 70 * 1.003}, FoldAngle.TO_SOLVE);
+    Job job = Papers.job("Pyramid", net, Papers.A2);
+    assertThat(job.form().closure()).isEqualTo(Closure.CLOSES_WITH_STRAIN);
+    List<List<Vec3>> triangles = stl(new StlWriter().write(job));
+    assertClosed(triangles);
+    // A third of base times height, √(70² − 60²/2).
+    assertThat(volume(triangles)).isCloseTo(3600 * Math.sqrt(3100) / 3, withinPercentage(0.5));
+  }
+
+  private static void assertClosed(List<List<Vec3>> triangles) {
     Map<List<Vec3>, Integer> edges = new HashMap<>();
     for (List<Vec3> t : triangles) {
       for (int i = 0; i < 3; i++) {

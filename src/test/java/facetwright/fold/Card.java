@@ -122,4 +122,41 @@ public final class Card {
     card.draft.stance(ring);
     return card;
   }
+
+  /**
+   * A pyramid over a rectangle: side i has a ridge to its left and one to its right, and those that
+   * meet are equally long.
+   */
+  public static Net pyramid(double width, double depth, double[] ridges, FoldAngle angle) {
+    Card card = new Card();
+    PanelDraft base = card.rectangle("base", 0, 0, width, depth);
+    List<PanelDraft> sides = new ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      var foot = base.edge(i).segment();
+      double left = ridges[i];
+      double right = ridges[(i + 1) % 4];
+      double w = foot.length();
+      double along = (left * left - right * right + w * w) / (2 * w);
+      var tip =
+          foot.from()
+              .plus(foot.direction().times(along))
+              .plus(foot.direction().left().times(-Math.sqrt(left * left - along * along)));
+      PanelDraft side =
+          card.panel(
+              "side " + (i + 1),
+              foot.to().x(),
+              foot.to().y(),
+              foot.from().x(),
+              foot.from().y(),
+              tip.x(),
+              tip.y());
+      card.draft.score(base.edge(i), side.edge(0), Sense.MOUNTAIN, angle, side.site());
+      sides.add(side);
+    }
+    for (int i = 0; i < 4; i++) {
+      card.seam(sides.get(i).edge(2), sides.get((i + 1) % 4).edge(1));
+    }
+    card.draft.standOn(base);
+    return card.net();
+  }
 }

@@ -22,7 +22,7 @@ public final class Descent {
   private final double size;
   private final NormalMatrix matrix;
   private final List<Equation> equations;
-  private final List<List<Integer>> points;
+  private final int[][] points;
   private final double[] miss = new double[MOST_ROWS];
   private final double[] slope;
   private final double[] down;
@@ -73,8 +73,11 @@ public final class Descent {
     this.size = size;
     this.matrix = matrix;
     this.equations = List.copyOf(equations);
-    this.points = this.equations.stream().map(Equation::points).toList();
-    int widest = points.stream().mapToInt(List::size).max().orElse(1);
+    this.points =
+        this.equations.stream()
+            .map(e -> e.points().stream().mapToInt(p -> p).toArray())
+            .toArray(int[][]::new);
+    int widest = Arrays.stream(points).mapToInt(p -> p.length).max().orElse(1);
     slope = new double[MOST_ROWS * 3 * widest];
     down = new double[3 * count];
   }
@@ -144,13 +147,14 @@ public final class Descent {
       }
       equation.at(x, miss, slope);
       sum += weight * squares(equation);
-      int width = 3 * points.get(e).size();
+      int[] tied = points[e];
+      int width = 3 * tied.length;
       for (int r = 0; r < equation.rows(); r++) {
         for (int c = 0; c < width; c++) {
-          down[3 * points.get(e).get(c / 3) + c % 3] -= weight * slope[r * width + c] * miss[r];
+          down[3 * tied[c / 3] + c % 3] -= weight * slope[r * width + c] * miss[r];
         }
       }
-      matrix.add(e, points.get(e), equation.rows(), slope, weight);
+      matrix.add(e, tied, equation.rows(), slope, weight);
     }
     return sum;
   }
@@ -213,11 +217,20 @@ public final class Descent {
    * @param motion a change of something, by each coordinate
    */
   public double free(double[] x, double[] motion) {
+    return free(x, List.of(motion)).getFirst();
+  }
+
+  /** The same for several motions at the same place. */
+  public List<Double> free(double[] x, List<double[]> motions) {
     double hold = 1e-9;
     assemble(x, 0);
     if (!matrix.factor(hold)) {
-      return 1;
+      return motions.stream().map(_ -> 1.0).toList();
     }
+    return motions.stream().map(motion -> hold * compliance(motion)).toList();
+  }
+
+  private double compliance(double[] motion) {
     double[] answer = motion.clone();
     matrix.solve(answer);
     double sum = 0;
@@ -226,6 +239,6 @@ public final class Descent {
       sum += motion[i] * answer[i];
       all += motion[i] * motion[i];
     }
-    return all == 0 ? 0 : hold * sum / all;
+    return all == 0 ? 0 : sum / all;
   }
 }

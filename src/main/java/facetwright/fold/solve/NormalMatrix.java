@@ -2,9 +2,6 @@ package facetwright.fold.solve;
 
 import java.util.Arrays;
 import java.util.List;
-import org.ejml.data.DMatrixSparseCSC;
-import org.ejml.sparse.csc.decomposition.chol.CholeskyUpLooking_DSCC;
-import org.ejml.sparse.csc.misc.TriangularSolver_DSCC;
 
 /**
  * The matrix JᵀJ of a set of equations, upper triangle, its points in elimination order. Its
@@ -14,15 +11,15 @@ import org.ejml.sparse.csc.misc.TriangularSolver_DSCC;
 final class NormalMatrix {
   private final int[] place;
   private final int[] start;
-  private final DMatrixSparseCSC upper;
-  private final DMatrixSparseCSC damped;
-  private final CholeskyUpLooking_DSCC factor = new CholeskyUpLooking_DSCC();
+  private final double[] upper;
+  private final FrontalFactor factor;
   private final int[][] ranks;
   private final double[] work;
 
   NormalMatrix(int points, List<Equation> equations) {
     List<int[]> neighbours = EliminationOrder.neighbours(points, equations);
-    place = EliminationOrder.places(List.copyOf(neighbours));
+    Fill fill = Fill.of(neighbours);
+    place = fill.place;
     int[][] above = new int[points][];
     int entries = 0;
     for (int p = 0; p < points; p++) {
@@ -35,24 +32,23 @@ final class NormalMatrix {
               .toArray();
       entries += 9 * above[at].length + 6;
     }
-    upper = new DMatrixSparseCSC(3 * points, 3 * points, entries);
-    start = upper.col_idx;
+    start = new int[3 * points + 1];
+    int[] rows = new int[entries];
     int next = 0;
     for (int c = 0; c < 3 * points; c++) {
       start[c] = next;
       for (int block : above[c / 3]) {
         for (int i = 0; i < 3; i++) {
-          upper.nz_rows[next++] = 3 * block + i;
+          rows[next++] = 3 * block + i;
         }
       }
       for (int i = 3 * (c / 3); i <= c; i++) {
-        upper.nz_rows[next++] = i;
+        rows[next++] = i;
       }
     }
     start[3 * points] = next;
-    upper.nz_length = next;
-    upper.indicesSorted = true;
-    damped = upper.copy();
+    upper = new double[entries];
+    factor = new FrontalFactor(fill.below, start, rows);
     ranks = new int[equations.size()][];
     for (int e = 0; e < ranks.length; e++) {
       ranks[e] = ranks(equations.get(e), above);
@@ -78,16 +74,15 @@ final class NormalMatrix {
   }
 
   void clear() {
-    Arrays.fill(upper.nz_values, 0, upper.nz_length, 0);
+    Arrays.fill(upper, 0);
   }
 
   /** Adds what one equation contributes, times a weight. */
-  void add(int e, List<Integer> points, int rows, double[] slope, double weight) {
-    int k = points.size();
+  void add(int e, int[] points, int rows, double[] slope, double weight) {
+    int k = points.length;
     int width = 3 * k;
-    double[] values = upper.nz_values;
     for (int b = 0; b < k; b++) {
-      int column = 3 * place[points.get(b)];
+      int column = 3 * place[points[b]];
       for (int a = 0; a < k; a++) {
         int rank = ranks[e][a * k + b];
         if (rank < 0) {
@@ -101,7 +96,7 @@ final class NormalMatrix {
             for (int r = 0; r < rows; r++) {
               sum += slope[r * width + 3 * a + i] * slope[r * width + 3 * b + j];
             }
-            values[at + i] += weight * sum;
+            upper[at + i] += weight * sum;
           }
         }
       }
@@ -114,13 +109,7 @@ final class NormalMatrix {
    * @return whether that went well
    */
   boolean factor(double damping) {
-    System.arraycopy(upper.nz_values, 0, damped.nz_values, 0, upper.nz_length);
-    for (int c = 0; c + 1 < start.length && c < upper.numCols; c++) {
-      damped.nz_values[start[c + 1] - 1] += damping;
-    }
-    boolean well = factor.decompose(damped);
-    factor.setStructureLocked(true);
-    return well;
+    return factor.decompose(upper, damping);
   }
 
   /** Solves by the last factor, in place. */
@@ -128,8 +117,7 @@ final class NormalMatrix {
     for (int p = 0; p < place.length; p++) {
       System.arraycopy(b, 3 * p, work, 3 * place[p], 3);
     }
-    TriangularSolver_DSCC.solveL(factor.getL(), work);
-    TriangularSolver_DSCC.solveTranL(factor.getL(), work);
+    factor.solve(work);
     for (int p = 0; p < place.length; p++) {
       System.arraycopy(work, 3 * place[p], b, 3 * p, 3);
     }

@@ -20,6 +20,7 @@ public final class Language {
 
   private static List<Thing<?>> setUp() {
     TopWords.all().forEach(TOP::with);
+    AimWords.all().forEach(TOP::with);
     SolidWords.all().forEach(TOP::with);
     WrapWords.top().forEach(TOP::with);
     PanelWords.top().forEach(TOP::with);

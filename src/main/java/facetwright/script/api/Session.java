@@ -6,6 +6,7 @@ import facetwright.net.Net;
 import facetwright.net.PanelBuild;
 import facetwright.net.Site;
 import facetwright.net.Stock;
+import facetwright.script.AskedAim;
 import facetwright.script.Dial;
 import facetwright.script.sandbox.CallException;
 import facetwright.script.sandbox.HostClock;
@@ -14,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /** What one run of a script has said so far. */
@@ -29,6 +31,7 @@ public final class Session {
   private final List<Supplier<Net>> parts = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
   private PanelBuild panels;
+  private AskedAim aim;
   private final List<String> said = new ArrayList<>();
 
   /**
@@ -89,6 +92,19 @@ public final class Session {
 
   public List<Dial> dials() {
     return List.copyOf(dials.values());
+  }
+
+  void aim(AskedAim asked) {
+    if (aim != null) {
+      throw new CallException(
+          "aim() was called twice", "Put all that it should come to into one aim.");
+    }
+    aim = asked;
+  }
+
+  /** What the script wants its dials turned for. */
+  public Optional<AskedAim> aim() {
+    return Optional.ofNullable(aim);
   }
 
   void stock(Stock newStock, double newMargin) {

@@ -1,7 +1,6 @@
 package facetwright.script.api;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
+import facetwright.geom.Decimals;
 import org.graalvm.polyglot.Value;
 
 /** Numbers and values as messages show them. */
@@ -10,10 +9,9 @@ public final class Shown {
 
   /** A number as a person writes it. */
   public static String plain(double n) {
-    if (n == Math.rint(n) && Math.abs(n) < 1e15) {
-      return Long.toString((long) n);
-    }
-    return new BigDecimal(n).round(new MathContext(7)).stripTrailingZeros().toPlainString();
+    return n == Math.rint(n) && Math.abs(n) < 1e15
+        ? Long.toString((long) n)
+        : Decimals.digits(n, 7);
   }
 
   /** A script's value as a message quotes it, short. */

@@ -1,0 +1,159 @@
+package facetwright.aim;
+
+import facetwright.geom.Length;
+import facetwright.geom.Unit;
+import facetwright.net.NearName;
+import facetwright.net.SheetSize;
+import facetwright.net.SheetSizes;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads goals as a person types them: a word and a value. */
+public final class GoalReader {
+  /** The words that name a goal. */
+  public static final List<String> WORDS =
+      List.of("height", "width", "depth", "volume", "area", "gap", "fits");
+
+  private static final double LONGEST = 10_000;
+  private static final Pattern SPREAD =
+      Pattern.compile(
+          "(?<number>(?:\\d+\\.?\\d*|\\.\\d+)(?:e\\d{1,2})?)\\s*(?<unit>(?:mm|cm|in)[23²³]|ml)?");
+  private static final Pattern SIDES = Pattern.compile("(.+?)\\s*[x×]\\s*(.+)");
+  private static final Pattern NO_UNIT = Pattern.compile(".*\\d\\s*");
+
+  private GoalReader() {}
+
+  /**
+   * Reads a goal written as {@code height=120}. Messages have no full stop.
+   *
+   * @param unit what plain numbers count
+   * @throws IllegalArgumentException when it is none; the message quotes it and says what is wanted
+   */
+  public static Goal read(String text, Unit unit) {
+    int equals = text.indexOf('=');
+    if (equals < 1) {
+      throw new IllegalArgumentException(
+          "\"" + text + "\" is not a goal: write it as name=value, such as height=120");
+    }
+    return read(text.substring(0, equals).strip(), text.substring(equals + 1).strip(), unit);
+  }
+
+  /**
+   * Reads a goal's word and value.
+   *
+   * @throws IllegalArgumentException as above
+   */
+  public static Goal read(String word, String value, Unit unit) {
+    String name = word.toLowerCase(Locale.ROOT);
+    return switch (name) {
+      case "height", "width", "depth" -> length(measure(name), value, unit);
+      case "volume", "area" -> spread(measure(name), value, unit);
+      case "gap" -> gap(value, unit);
+      case "fits" -> new Goal.Fit(sheet(value, unit));
+      default ->
+          throw new IllegalArgumentException(
+              "there is no goal called \""
+                  + word
+                  + "\". "
+                  + NearName.nearest(name, WORDS).map(n -> "Did you mean " + n + "? ").orElse("")
+                  + "Goals are "
+                  + String.join(", ", WORDS));
+    };
+  }
+
+  private static Measure measure(String word) {
+    return Measure.valueOf(word.toUpperCase(Locale.ROOT));
+  }
+
+  private static Goal length(Measure measure, String value, Unit unit) {
+    double mm = Length.parse(value, unit).mm();
+    if (!(mm > 0 && mm <= LONGEST)) {
+      throw new IllegalArgumentException(
+          "a "
+              + measure.word()
+              + " of "
+              + value
+              + " is out of range: give a length over 0, up to"
+              + " 10000 mm");
+    }
+    return new Goal.Reach(measure, mm);
+  }
+
+  private static Goal gap(String value, Unit unit) {
+    if (Length.parse(value, unit).mm() != 0) {
+      throw new IllegalArgumentException(
+          "a gap of " + value + " is no goal: only 0 makes sense, where every join meets");
+    }
+    return new Goal.Reach(Measure.GAP, 0);
+  }
+
+  /** An area or a volume: a number, which may have a unit after it, such as 250 cm3 or 250 ml. */
+  private static Goal spread(Measure measure, String value, Unit unit) {
+    Matcher m = SPREAD.matcher(value.strip().toLowerCase(Locale.ROOT));
+    double amount =
+        m.matches()
+            ? Double.parseDouble(m.group("number")) * each(m.group("unit"), measure.power(), unit)
+            : 0;
+    if (!(amount > 0 && amount <= Math.pow(LONGEST, measure.power()))) {
+      throw new IllegalArgumentException(
+          "\""
+              + value
+              + (measure == Measure.VOLUME
+                  ? "\" is not a volume: write a number, \"250 cm3\", \"15 in3\" or \"250 ml\""
+                  : "\" is not an area: write a number, \"300 cm2\" or \"45 in2\""));
+    }
+    return new Goal.Reach(measure, amount);
+  }
+
+  /** One of the square or cubic unit in mm² or mm³; 0 where the unit is of another sort. */
+  private static double each(String written, int power, Unit plain) {
+    if (written == null) {
+      return Math.pow(plain.mm(), power);
+    }
+    if (written.equals("ml")) {
+      return power == 3 ? Math.pow(Unit.CM.mm(), power) : 0;
+    }
+    boolean square = written.endsWith("2") || written.endsWith("²");
+    if (square != (power == 2)) {
+      return 0;
+    }
+    Unit unit = written.startsWith("mm") ? Unit.MM : written.startsWith("cm") ? Unit.CM : Unit.INCH;
+    return Math.pow(unit.mm(), power);
+  }
+
+  /**
+   * A sheet by its name, or by its two sides, such as "8.5 x 11 in" or "200 x 300".
+   *
+   * @throws IllegalArgumentException when there is no such sheet
+   */
+  public static SheetSize sheet(String text, Unit unit) {
+    Matcher sides = SIDES.matcher(text.strip());
+    try {
+      return SheetSizes.named(text);
+    } catch (IllegalArgumentException e) {
+      Optional<Length> second =
+          sides.matches() ? length(sides.group(2), unit) : Optional.<Length>empty();
+      if (second.isEmpty()) {
+        throw e;
+      }
+      boolean plain = NO_UNIT.matcher(sides.group(1)).matches();
+      String tail = sides.group(2).replaceFirst("^[\\d.,/\\s-]+", "");
+      Optional<Length> first = length(plain ? sides.group(1) + tail : sides.group(1), unit);
+      if (first.isEmpty()) {
+        throw e;
+      }
+      return SheetSize.custom(first.get().mm(), second.get().mm());
+    }
+  }
+
+  private static Optional<Length> length(String text, Unit unit) {
+    try {
+      return Optional.of(Length.parse(text, unit));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,71 @@
+package facetwright.aim;
+
+import facetwright.geom.Decimals;
+
+/**
+ * A dial that may be turned.
+ *
+ * @param name as its maker calls it
+ * @param isLength whether it is known to be a length; otherwise it may count anything
+ * @param now where it stands
+ * @param from its least value
+ * @param to its greatest value, over {@code from}
+ * @param step distance between its values, counted from {@code from}; 0 where it has no steps
+ */
+public record Knob(String name, boolean isLength, double now, double from, double to, double step) {
+
+  private static final double ROUNDING = 1e-9;
+
+  /**
+   * @throws IllegalArgumentException when its ends are not in order or a number is not finite
+   */
+  public Knob {
+    if (!(from < to) || !(step >= 0) || !Double.isFinite(now + from + to + step)) {
+      throw new IllegalArgumentException("knob " + name + ": from " + from + " to " + to);
+    }
+  }
+
+  Knob inStepsOf(double distance) {
+    return new Knob(name, isLength, now, from, to, distance);
+  }
+
+  /** One of its values as messages show it, to a millionth. */
+  static String shown(double value) {
+    return Decimals.places(value, 6);
+  }
+
+  public boolean isStepped() {
+    return step > 0;
+  }
+
+  public double range() {
+    return to - from;
+  }
+
+  /** How many steps lie between its ends; 0 where it has none. */
+  public long steps() {
+    return isStepped() ? (long) Math.floor(range() / step + ROUNDING) : 0;
+  }
+
+  /** The nearest value it can take. */
+  public double settle(double value) {
+    if (!isStepped()) {
+      return Math.clamp(value, from, to);
+    }
+    long count = Math.clamp(Math.round((value - from) / step), 0, steps());
+    return Math.min(from + count * step, to);
+  }
+
+  /** The greatest value it can take. */
+  public double last() {
+    return settle(to);
+  }
+
+  boolean isAtStart(double value) {
+    return value <= from + ROUNDING * range();
+  }
+
+  boolean isAtEnd(double value) {
+    return value >= last() - ROUNDING * range();
+  }
+}

@@ -1,0 +1,175 @@
+package facetwright.aim;
+
+import facetwright.geom.Decimals;
+import facetwright.geom.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** An outcome in words. */
+public final class OutcomeText {
+  private OutcomeText() {}
+
+  /** One sentence or two for each goal: what it comes to, and why not where it is not reached. */
+  public static List<String> goals(Outcome outcome) {
+    return outcome.goals().stream().map(g -> goal(outcome, g)).toList();
+  }
+
+  /** One line for each knob: where it stood and where it goes. */
+  public static List<String> turns(Outcome outcome) {
+    return outcome.turns().stream().map(OutcomeText::turn).toList();
+  }
+
+  /** What keeps goals from being reached, as far as that is known. */
+  public static List<String> hurdles(Outcome outcome) {
+    List<String> hurdles = new ArrayList<>();
+    stops(outcome).ifPresent(hurdles::add);
+    if (!outcome.hurdle().isEmpty()) {
+      hurdles.add("There is no design at " + outcome.hurdle() + ".");
+    }
+    return hurdles;
+  }
+
+  /** Which dials stand at an end that keeps goals from being reached; empty where none does. */
+  static Optional<String> stops(Outcome outcome) {
+    List<String> ends =
+        outcome.stops().stream()
+            .map(
+                s ->
+                    s.knob().name()
+                        + " is at its "
+                        + (s.isUpper() ? "greatest (" : "least (")
+                        + Knob.shown(s.value())
+                        + ")")
+            .toList();
+    return ends.isEmpty() ? Optional.empty() : Optional.of(listed(ends) + ".");
+  }
+
+  /** The knobs that move with their values, such as "wall 62.5 and side 28". */
+  public static String settings(Outcome outcome) {
+    List<String> moved =
+        outcome.settings().entrySet().stream().map(e -> e.getKey() + " " + e.getValue()).toList();
+    return moved.isEmpty() ? "the dials as they are" : listed(moved);
+  }
+
+  private static String turn(Outcome.Turn turn) {
+    String from = turn.knob().name() + ": " + turn.was();
+    if (!turn.isMoved()) {
+      return from + ", stays";
+    }
+    boolean same = Math.abs(turn.exact() - turn.value()) < 1e-6;
+    return from
+        + " → "
+        + turn.typed()
+        + (same ? "" : " (exactly " + Decimals.places(turn.exact(), 4) + ")");
+  }
+
+  private static String goal(Outcome outcome, Outcome.Reached reached) {
+    return switch (reached.goal()) {
+      case Goal.Reach reach -> reach(outcome, reach, reached.status());
+      case Goal.Fit fit -> fit(outcome, fit, reached.status());
+    };
+  }
+
+  private static String reach(Outcome outcome, Goal.Reach goal, Outcome.Status status) {
+    Unit unit = outcome.unit();
+    String word = goal.measure().word();
+    return switch (status) {
+      case NOT_KNOWN -> word + ": can't be told, for some fold angles are left open.";
+      case NO_DIAL ->
+          word
+              + ": none of the dials turned ("
+              + names(outcome)
+              + ") changes it; it stays "
+              + goal.measure().text(outcome.set().get(goal.measure()), unit)
+              + ".";
+      case MET ->
+          word
+              + ": "
+              + goal.measure().text(outcome.set().get(goal.measure()), unit)
+              + ", "
+              + miss(outcome, goal)
+              + bend(outcome, goal)
+              + ".";
+      case NEAREST ->
+          word
+              + ": "
+              + goal.measure().text(goal.wanted(), unit)
+              + " can't be reached by turning "
+              + names(outcome)
+              + "; the nearest found is "
+              + goal.measure().text(outcome.set().get(goal.measure()), unit)
+              + ", "
+              + miss(outcome, goal)
+              + ".";
+    };
+  }
+
+  private static String fit(Outcome outcome, Goal.Fit goal, Outcome.Status status) {
+    Unit unit = outcome.unit();
+    Lie lie = outcome.set().lie().apply(goal.sheet());
+    String net =
+        "the net is "
+            + Measure.NET_WIDTH.number(lie.width(), unit)
+            + " × "
+            + Measure.NET_HEIGHT.text(lie.height(), unit);
+    return switch (status) {
+      case MET ->
+          lie.fits()
+              ? "fits " + goal.sheet().name() + ": " + net + "."
+              : "fits "
+                  + goal.sheet().name()
+                  + ", but not with dials on the ruler's marks: "
+                  + net
+                  + ".";
+      case NO_DIAL ->
+          "does not fit "
+              + goal.sheet().name()
+              + ", and none of the dials turned ("
+              + names(outcome)
+              + ") changes the net: "
+              + net
+              + ".";
+      default ->
+          "does not fit "
+              + goal.sheet().name()
+              + " at any setting found of "
+              + names(outcome)
+              + ": "
+              + net
+              + ".";
+    };
+  }
+
+  private static String bend(Outcome outcome, Goal.Reach goal) {
+    boolean bends =
+        goal.measure() == Measure.GAP
+            && outcome.set().knows(Measure.STRAIN)
+            && outcome.set().get(Measure.STRAIN) > 1e-6;
+    return bends
+        ? ", if the card bends by "
+            + Measure.STRAIN.text(outcome.set().get(Measure.STRAIN), outcome.unit())
+        : "";
+  }
+
+  private static String names(Outcome outcome) {
+    return outcome.turns().stream().map(t -> t.knob().name()).collect(Collectors.joining(", "));
+  }
+
+  private static String miss(Outcome outcome, Goal.Reach goal) {
+    double miss = outcome.miss(goal);
+    if (Math.abs(miss) <= goal.tolerance()) {
+      return "as asked";
+    }
+    String amount = goal.measure().text(Math.abs(miss), outcome.unit());
+    boolean tiny = amount.startsWith("0 ");
+    return (tiny ? "a hair" : amount) + (miss > 0 ? " more" : " less") + " than asked";
+  }
+
+  private static String listed(List<String> words) {
+    return words.size() == 1
+        ? words.getFirst()
+        : String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.getLast();
+  }
+}

@@ -1,0 +1,49 @@
+package facetwright.script;
+
+import facetwright.aim.Lie;
+import facetwright.aim.Measure;
+import facetwright.aim.Measured;
+import facetwright.fold.Closure;
+import facetwright.fold.FoldedForm;
+import facetwright.geom.Box2;
+import facetwright.net.Laid;
+import facetwright.net.Net;
+import facetwright.net.SheetLayout;
+import facetwright.net.SheetSize;
+import java.util.EnumMap;
+import java.util.Map;
+
+/** What a design measures, as an aim looks at it. */
+final class Measuring {
+  private Measuring() {}
+
+  static Measured of(Facetwright.Made made) {
+    Net net = made.design().net();
+    FoldedForm folded = made.design().folded();
+    Box2 box = net.box();
+    Map<Measure, Double> values = new EnumMap<>(Measure.class);
+    values.put(Measure.NET_WIDTH, box.width());
+    values.put(Measure.NET_HEIGHT, box.height());
+    values.put(Measure.AREA, folded.measures().area());
+    if (folded.closure() != Closure.NOT_SOLVED) {
+      values.put(Measure.HEIGHT, folded.measures().height());
+      values.put(Measure.WIDTH, folded.measures().width());
+      values.put(Measure.DEPTH, folded.measures().depth());
+      values.put(Measure.VOLUME, folded.measures().volume());
+      values.put(Measure.GAP, folded.gap());
+      values.put(Measure.STRAIN, folded.strain());
+    }
+    double weight = made.design().laid().stock().weight();
+    return new Measured(values, size -> lie(net, size, weight, made.margin()));
+  }
+
+  /** Laid out as the design itself is, with its margin, on one sheet. */
+  private static Lie lie(Net net, SheetSize size, double weight, double margin) {
+    if (2 * margin >= Math.min(size.width(), size.height())) {
+      return new Lie(false, net.box().width(), net.box().height());
+    }
+    Laid laid = SheetLayout.lay(net, size.stock(weight), margin, SheetLayout.USUAL_GAP);
+    Box2 box = laid.net().box();
+    return new Lie(laid.fits() && laid.sheets() == 1, box.width(), box.height());
+  }
+}

@@ -1,0 +1,128 @@
+package facetwright.script;
+
+import facetwright.aim.Goal;
+import facetwright.aim.Outcome;
+import facetwright.aim.OutcomeText;
+import facetwright.check.Finding;
+import facetwright.check.Place;
+import facetwright.script.sandbox.Budget;
+import facetwright.script.sandbox.ScriptException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Turns the dials of a script for what it aims at, and says what became of that. */
+final class ScriptAim {
+  private static final String RULE = "aim";
+
+  /** Fewer designs are made than where a person asks: somebody waits for each turn of a dial. */
+  private static final int MOST = 80;
+
+  private ScriptAim() {}
+
+  /**
+   * @param made the design as it stands without the aim
+   */
+  static Facetwright.Settled follow(
+      String fileName,
+      String source,
+      Map<String, String> settings,
+      Budget budget,
+      Facetwright.Made made)
+      throws ScriptException {
+    AskedAim asked = made.aim().orElseThrow();
+    Design design = made.design();
+    WhatIf what = new WhatIf(fileName, source, settings, budget, made);
+    WhatIf.Choice choice = what.choose(asked.goals(), asked.turn(), settings.keySet());
+    if (choice.knobs().isEmpty()) {
+      return new Facetwright.Settled(with(made, byHand(asked, design)), settings);
+    }
+    Outcome outcome = what.aim(asked.goals(), choice, asked.grid(), MOST);
+    Map<String, String> turned = new LinkedHashMap<>(settings);
+    turned.putAll(outcome.settings());
+    Facetwright.Made aimed =
+        outcome.settings().isEmpty()
+            ? made
+            : Facetwright.once(fileName, source, turned, budget, true);
+    return new Facetwright.Settled(with(aimed, finding(asked, outcome)), turned);
+  }
+
+  private static Finding byHand(AskedAim asked, Design design) {
+    String goals =
+        asked.goals().stream().map(g -> g.text(design.unit())).collect(Collectors.joining(" and "));
+    return new Finding(
+        RULE,
+        Finding.Severity.NOTE,
+        "The aim at " + goals + " is not followed: every dial it may turn is set by hand.",
+        "Leave one of them unset to have it turned.",
+        new Place.WholeNet(),
+        asked.site());
+  }
+
+  private static Finding finding(AskedAim asked, Outcome outcome) {
+    List<String> words = new ArrayList<>(OutcomeText.goals(outcome));
+    words.addAll(OutcomeText.hurdles(outcome));
+    String came = String.join(" ", words);
+    return outcome.isMet()
+        ? new Finding(
+            RULE,
+            Finding.Severity.NOTE,
+            "Aimed with " + OutcomeText.settings(outcome) + ": " + came,
+            "",
+            new Place.WholeNet(),
+            asked.site())
+        : new Finding(
+            RULE,
+            Finding.Severity.WARNING,
+            "The aim is missed: " + came,
+            fix(outcome),
+            new Place.WholeNet(),
+            asked.site());
+  }
+
+  private static String fix(Outcome outcome) {
+    boolean open = outcome.goals().stream().anyMatch(g -> g.status() == Outcome.Status.NOT_KNOWN);
+    if (open) {
+      return "Give the fold angles you know, or join what has to meet.";
+    }
+    boolean fit =
+        outcome.goals().stream()
+            .anyMatch(g -> g.goal() instanceof Goal.Fit && g.status() != Outcome.Status.MET);
+    String other =
+        fit ? "take a larger sheet, or let another dial turn." : "let another dial turn.";
+    return outcome.stops().isEmpty()
+        ? "Ask for what can be reached, or " + other
+        : "Widen the range of that dial, or " + other;
+  }
+
+  /** The same with one finding more, where its severity belongs. */
+  private static Facetwright.Made with(Facetwright.Made made, Finding finding) {
+    Design d = made.design();
+    List<Finding> findings = new ArrayList<>();
+    boolean placed = false;
+    for (Finding other : d.findings()) {
+      if (!placed && other.severity().compareTo(finding.severity()) > 0) {
+        findings.add(finding);
+        placed = true;
+      }
+      findings.add(other);
+    }
+    if (!placed) {
+      findings.add(finding);
+    }
+    Design design =
+        new Design(
+            d.title(),
+            d.unit(),
+            d.header(),
+            d.dials(),
+            d.laid(),
+            d.folded(),
+            d.collisions(),
+            findings,
+            d.said());
+    return new Facetwright.Made(design, made.margin(), made.aim());
+  }
+}

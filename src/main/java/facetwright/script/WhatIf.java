@@ -1,0 +1,196 @@
+package facetwright.script;
+
+import facetwright.aim.Aim;
+import facetwright.aim.Goal;
+import facetwright.aim.Grid;
+import facetwright.aim.Knob;
+import facetwright.aim.Lengths;
+import facetwright.aim.Measured;
+import facetwright.aim.Mend;
+import facetwright.aim.Outcome;
+import facetwright.aim.Slopes;
+import facetwright.aim.Trial;
+import facetwright.aim.Tried;
+import facetwright.fold.Closure;
+import facetwright.script.sandbox.Budget;
+import facetwright.script.sandbox.ScriptException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SequencedMap;
+import java.util.Set;
+import java.util.function.Supplier;
+
+/**
+ * What a design would come to with its dials turned: slopes, aims and mends. Every answer runs the
+ * script several times, each within the budget.
+ */
+public final class WhatIf {
+  private final String fileName;
+  private final String source;
+  private final Map<String, String> settings;
+  private final Budget budget;
+  private final Facetwright.Made made;
+
+  WhatIf(
+      String fileName,
+      String source,
+      Map<String, String> settings,
+      Budget budget,
+      Facetwright.Made made) {
+    this.fileName = fileName;
+    this.source = source;
+    this.settings = settings;
+    this.budget = budget;
+    this.made = made;
+  }
+
+  /**
+   * Evaluates a script, to ask about it; arguments as for {@link Facetwright#evaluate}.
+   *
+   * @throws ScriptException as there
+   */
+  public static WhatIf of(
+      String fileName, String source, Map<String, String> settings, Budget budget)
+      throws ScriptException {
+    Facetwright.Settled settled = Facetwright.settle(fileName, source, settings, budget);
+    return new WhatIf(fileName, source, settled.settings(), budget, settled.made());
+  }
+
+  /** The design as it stands. */
+  public Design design() {
+    return made.design();
+  }
+
+  /** All dial settings that lead to what an aim came to, as a person types them. */
+  public SequencedMap<String, String> settings(Outcome outcome) {
+    SequencedMap<String, String> all = new LinkedHashMap<>(settings);
+    all.putAll(outcome.settings());
+    return all;
+  }
+
+  /** What each dial does to each measure. */
+  public Slopes slopes() throws ScriptException {
+    List<Knob> knobs = Knobs.all(design());
+    return guarded(() -> Slopes.of(knobs, now(), trial(knobs)));
+  }
+
+  /**
+   * Solves for dials so that goals are met.
+   *
+   * @param turn the dials that may be turned; empty to leave the choice
+   * @param grid the ruler they are set by
+   * @throws IllegalArgumentException when the design has no such dial, or none at all; the message
+   *     says which, without a full stop
+   * @throws ScriptException when the script has to be given up, as in {@link Facetwright#evaluate}
+   */
+  public Outcome aim(List<Goal> goals, List<String> turn, Grid grid) throws ScriptException {
+    Choice choice = choose(goals, turn, Set.of());
+    if (choice.knobs().isEmpty()) {
+      throw new IllegalArgumentException("this design has no dials to turn");
+    }
+    return aim(goals, choice, grid, Aim.USUAL_MOST);
+  }
+
+  Outcome aim(List<Goal> goals, Choice choice, Grid grid, int most) throws ScriptException {
+    List<Knob> knobs = choice.knobs();
+    Aim aim = new Aim(goals, knobs, grid, design().unit(), most);
+    return guarded(() -> aim.solve(now(), trial(knobs))).after(choice.trials());
+  }
+
+  /**
+   * Dials to turn.
+   *
+   * @param trials how many designs were made to choose them
+   */
+  record Choice(List<Knob> knobs, int trials) {}
+
+  /**
+   * The dials named; where none is, those without steps. To fit a sheet, of these only the lengths,
+   * for nothing else can be scaled: those declared as lengths, or where there are none, those that
+   * behave as lengths.
+   *
+   * @param but dials to leave alone
+   */
+  Choice choose(List<Goal> goals, List<String> turn, Set<String> but) throws ScriptException {
+    if (!turn.isEmpty()) {
+      List<Knob> named = Knobs.named(design(), turn);
+      return new Choice(named.stream().filter(k -> !but.contains(k.name())).toList(), 0);
+    }
+    List<Knob> usual = Knobs.usual(design(), but);
+    List<Knob> declared = usual.stream().filter(Knob::isLength).toList();
+    boolean fit = goals.stream().anyMatch(g -> g instanceof Goal.Fit);
+    if (!fit || usual.size() < 2 || usual.getFirst().isStepped()) {
+      return new Choice(usual, 0);
+    }
+    if (!declared.isEmpty()) {
+      return new Choice(declared, 0);
+    }
+    Slopes slopes = guarded(() -> Slopes.of(usual, now(), trial(usual)));
+    return new Choice(Lengths.among(slopes), slopes.trials());
+  }
+
+  /**
+   * The turn of one dial that would help most where the form does not close, or only with strain,
+   * or where that is not known; empty where it closes and where no single turn helps.
+   */
+  public Optional<Mend> mend() throws ScriptException {
+    Closure closure = design().folded().closure();
+    if (closure == Closure.CLOSES) {
+      return Optional.empty();
+    }
+    List<Knob> knobs = Knobs.all(design());
+    return guarded(() -> Mend.find(knobs, now(), design().unit(), trial(knobs)));
+  }
+
+  private Measured now() {
+    return Measuring.of(made);
+  }
+
+  private Trial trial(List<Knob> knobs) {
+    return values -> {
+      Map<String, String> turned = new LinkedHashMap<>(settings);
+      for (int i = 0; i < knobs.size(); i++) {
+        turned.put(knobs.get(i).name(), Double.toString(values.get(i)));
+      }
+      try {
+        return Measuring.of(Facetwright.once(fileName, source, turned, budget, false));
+      } catch (ScriptException e) {
+        if (endsAll(e)) {
+          throw new Halted(e);
+        }
+        return new Tried.Refused(e.getMessage());
+      }
+    };
+  }
+
+  /** Whether there is no use in trying other values. */
+  private static boolean endsAll(ScriptException e) {
+    return e.isStillRunning()
+        || switch (e.kind()) {
+          case STOPPED, TIME, MEMORY -> true;
+          default -> false;
+        };
+  }
+
+  private static <T> T guarded(Supplier<T> work) throws ScriptException {
+    try {
+      return work.get();
+    } catch (Halted e) {
+      throw e.cause;
+    }
+  }
+
+  /** Carries a fault that ends everything through the search. */
+  private static final class Halted extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final ScriptException cause;
+
+    Halted(ScriptException cause) {
+      super(cause);
+      this.cause = cause;
+    }
+  }
+}
