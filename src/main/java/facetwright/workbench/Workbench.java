@@ -84,11 +84,15 @@ public final class Workbench extends Application {
                 Platform::runLater,
                 work -> after(SOON, work),
                 new SystemChoosing(() -> stage),
-                new SystemSaving(stage),
+                new SystemSaving(
+                    stage,
+                    state.path("folder.papers").orElse(null),
+                    folder -> state.remember("folder.papers", folder.toString())),
                 state,
                 home(),
                 address -> getHostServices().showDocument(address),
                 stage::close));
+    Thread.currentThread().setUncaughtExceptionHandler((_, fault) -> say(fault));
     windowState = new WindowState(stage, house, state);
     Scene scene = windowState.restore();
     stage.setScene(scene);
@@ -114,6 +118,19 @@ public final class Workbench extends Application {
     if (rehearsing) {
       Rounds.of(house, stage::close);
     }
+  }
+
+  /** A fault of the program's own: it is said, and the window goes on. */
+  private void say(Throwable fault) {
+    fault.printStackTrace();
+    house
+        .notices()
+        .tell(
+            "fault",
+            "Something went wrong inside the program",
+            "It is not your design's doing ("
+                + fault.getClass().getSimpleName()
+                + "). Your script is still here: save it.");
   }
 
   private void lookOutside() {

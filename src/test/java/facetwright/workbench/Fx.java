@@ -23,13 +23,13 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 
 /** The window's toolkit in tests: no screen, no sleeping, waits with a deadline. */
-final class Fx {
+public final class Fx {
   private static final long DEADLINE = TimeUnit.SECONDS.toNanos(60);
 
   private Fx() {}
 
   /** Starts the toolkit, once for all tests of the process. */
-  static void start() throws InterruptedException {
+  public static void start() throws InterruptedException {
     System.setProperty("glass.platform", "Headless");
     System.setProperty("prism.order", "sw");
     CountDownLatch up = new CountDownLatch(1);
@@ -45,7 +45,7 @@ final class Fx {
   }
 
   /** Does something on the window's thread and waits for it. */
-  static <T> T get(Callable<T> work) throws Exception {
+  public static <T> T get(Callable<T> work) throws Exception {
     FutureTask<T> task = new FutureTask<>(work);
     Platform.runLater(task);
     try {
@@ -58,7 +58,7 @@ final class Fx {
     }
   }
 
-  static void run(Runnable work) throws Exception {
+  public static void run(Runnable work) throws Exception {
     get(
         () -> {
           work.run();
@@ -67,7 +67,7 @@ final class Fx {
   }
 
   /** Waits until something holds on the window's thread. */
-  static void until(String what, BooleanSupplier holds) throws Exception {
+  public static void until(String what, BooleanSupplier holds) throws Exception {
     long end = System.nanoTime() + DEADLINE;
     while (!get(holds::getAsBoolean)) {
       if (System.nanoTime() > end) {
@@ -78,7 +78,7 @@ final class Fx {
   }
 
   /** Lets the toolkit lay out and paint once. */
-  static void pulse() throws Exception {
+  public static void pulse() throws Exception {
     CountDownLatch pulsed = new CountDownLatch(1);
     Platform.runLater(
         () -> {
@@ -102,7 +102,7 @@ final class Fx {
   }
 
   /** Presses keys where the focus is; for the window's thread. */
-  static void press(Node in, String keys) {
+  public static void press(Node in, String keys) {
     KeyCombination combination = KeyCombination.valueOf(keys);
     String[] parts = keys.split("\\+");
     KeyCode code = code(parts[parts.length - 1]);
@@ -133,7 +133,7 @@ final class Fx {
   }
 
   /** The button that says so and can be seen; for the window's thread. */
-  static ButtonBase button(Node in, String text) {
+  public static ButtonBase button(Node in, String text) {
     Node found = find(in, n -> n instanceof ButtonBase b && text.equals(b.getText()));
     if (found == null) {
       throw new AssertionError("no button says " + text);
@@ -142,7 +142,7 @@ final class Fx {
   }
 
   /** Whether a label or button says so and can be seen. */
-  static boolean says(Node in, String text) {
+  public static boolean says(Node in, String text) {
     return find(
             in, n -> n instanceof Labeled l && l.getText() != null && l.getText().contains(text))
         != null;
@@ -167,7 +167,7 @@ final class Fx {
   }
 
   /** Evaluates in this process. */
-  static CompletableFuture<Reply> evaluate(Request request) {
+  public static CompletableFuture<Reply> evaluate(Request request) {
     return CompletableFuture.supplyAsync(
         () -> {
           try {

@@ -1,5 +1,7 @@
 package facetwright.script.api;
 
+import facetwright.geom.Unit;
+
 /**
  * One argument of a function: in its place, or as an option in braces.
  *
@@ -11,6 +13,20 @@ package facetwright.script.api;
  * @param <T> what it is read as
  */
 public record Arg<T>(String name, Kind<T> kind, String does, T usual, boolean needed) {
+
+  /** What holds when it is left out, in words. */
+  public String leftOut() {
+    return needed ? "must be given" : usual == null ? "none" : written(usual);
+  }
+
+  private static String written(Object value) {
+    return switch (value) {
+      case Double d -> Shown.plain(d);
+      case Unit unit -> unit.symbol();
+      case Enum<?> e -> Kinds.wordOf(e);
+      default -> value.toString();
+    };
+  }
 
   /** One that must be given. */
   public static <T> Arg<T> needed(String name, Kind<T> kind, String does) {

@@ -65,25 +65,13 @@ public final class Reference {
   }
 
   private void row(Arg<?> arg) {
-    String left =
-        arg.needed()
-            ? "must be given"
-            : arg.usual() == null ? "none" : "`" + usual(arg.usual()) + "`";
+    String left = arg.usual() == null ? arg.leftOut() : "`" + arg.leftOut() + "`";
     text.append("| `")
         .append(arg.name())
         .append("` | ")
         .append(cell(arg.kind().wanted()))
         .append(" | ");
     text.append(cell(arg.does())).append(" | ").append(left).append(" |\n");
-  }
-
-  private static String usual(Object value) {
-    return switch (value) {
-      case Double d -> Shown.plain(d);
-      case facetwright.geom.Unit unit -> unit.symbol();
-      case Enum<?> e -> Kinds.wordOf(e);
-      default -> value.toString();
-    };
   }
 
   private static String cell(String words) {

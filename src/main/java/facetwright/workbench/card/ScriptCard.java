@@ -1,55 +1,130 @@
 package facetwright.workbench.card;
 
+import facetwright.check.Finding;
+import facetwright.check.Place;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Selection;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import org.fxmisc.flowless.VirtualizedScrollPane;
 import org.fxmisc.richtext.CodeArea;
-import org.fxmisc.richtext.LineNumberFactory;
 
 /** The script, to be written in. */
 public final class ScriptCard extends BorderPane {
-  private final CodeArea area = new CodeArea();
-  private long laid;
+  private static final double LEAST = 260;
+
+  private final Desk desk;
+  private final CardText text;
+  private final Marks marks;
+  private final Prompting prompting;
+  private final FindBar find;
+  private final FaultStrip fault;
+  private final TextSize size;
 
   public ScriptCard(Desk desk) {
+    this.desk = desk;
     getStyleClass().add("card");
-    area.setParagraphGraphicFactory(LineNumberFactory.get(area));
-    area.replaceText(desk.text().get());
-    area.getUndoManager().forgetHistory();
-    area.textProperty().addListener((_, _, text) -> desk.text().set(text));
-    desk.text()
-        .addListener(
-            (_, _, text) -> {
-              if (!text.equals(area.getText())) {
-                replace(text);
-              }
-              if (desk.laid() != laid) {
-                laid = desk.laid();
-                area.getUndoManager().forgetHistory();
-                area.moveTo(0);
-                area.requestFollowCaret();
-              }
-            });
-    setCenter(new VirtualizedScrollPane<>(area));
+    setMinWidth(LEAST);
+    getStylesheets().add(ScriptCard.class.getResource("card.css").toExternalForm());
+    text = new CardText(desk);
+    marks = new Marks(desk, text);
+    Painting painting = new Painting(text, marks);
+    Margin.attach(text, marks, this::press);
+    Linking.attach(desk, text, painting);
+    Layer layer = new Layer();
+    prompting = new Prompting(text, marks, layer);
+    find = new FindBar(text, painting);
+    fault = new FaultStrip(desk, text, marks);
+    size = new TextSize(text.area());
+    NumberDrag numbers = new NumberDrag(text);
+    Keys.attach(text, prompting, find, fault, numbers, size);
+    text.area().setAccessibleText("Script");
+    StackPane paper = new StackPane(new VirtualizedScrollPane<>(text.area()), layer);
+    VBox top = new VBox(head(), find);
+    setTop(top);
+    setCenter(paper);
+    setBottom(fault);
   }
 
-  /** Puts in only what differs, so that it can be undone and the place is kept. */
-  private void replace(String text) {
-    String old = area.getText();
-    int least = Math.min(old.length(), text.length());
-    int same = 0;
-    while (same < least && old.charAt(same) == text.charAt(same)) {
-      same++;
+  private HBox head() {
+    Label title = new Label("Script");
+    title.getStyleClass().add("card-title");
+    Region space = new Region();
+    HBox.setHgrow(space, Priority.ALWAYS);
+    ToggleButton wrap = new ToggleButton("Wrap lines");
+    wrap.setTooltip(new Tooltip("Break long lines at the card's edge"));
+    wrap.setSelected(true);
+    text.area().wrapTextProperty().bind(wrap.selectedProperty());
+    HBox head =
+        new HBox(
+            6,
+            title,
+            space,
+            button(
+                "Find", "Find in the script (Ctrl+F); replace is Ctrl+H", () -> find.open(false)),
+            wrap);
+    head.setAlignment(Pos.CENTER_LEFT);
+    head.getStyleClass().add("card-head");
+    return head;
+  }
+
+  private static Button button(String words, String tip, Runnable action) {
+    Button button = new Button(words);
+    button.setTooltip(new Tooltip(tip));
+    button.setAccessibleText(tip);
+    button.setOnAction(_ -> action.run());
+    return button;
+  }
+
+  /** A pin in the margin is pressed: what it is about is pointed out. */
+  private void press(Mark mark) {
+    if (mark.isFault()) {
+      text.area().moveTo(mark.at().start());
+      text.area().requestFollowCaret();
+      return;
     }
-    int end = 0;
-    while (end < least - same
-        && old.charAt(old.length() - 1 - end) == text.charAt(text.length() - 1 - end)) {
-      end++;
-    }
-    area.replaceText(same, old.length() - end, text.substring(same, text.length() - end));
+    Finding finding = desk.design().get().findings().get(mark.number() - 1);
+    desk.selection()
+        .set(
+            switch (finding.place()) {
+              case Place.AtPanel(int p) -> new Selection.OfPanel(p);
+              case Place.AtScore(int s) -> new Selection.OfScore(s);
+              case Place.AtJoin _, Place.WholeNet _ ->
+                  Selection.ofLine(desk.design().get().net(), finding.site().line());
+            });
+    desk.pointTo(finding.site());
   }
 
   public CodeArea area() {
-    return area;
+    return text.area();
+  }
+
+  Marks marks() {
+    return marks;
+  }
+
+  Prompting prompting() {
+    return prompting;
+  }
+
+  FindBar find() {
+    return find;
+  }
+
+  FaultStrip fault() {
+    return fault;
+  }
+
+  TextSize size() {
+    return size;
   }
 }

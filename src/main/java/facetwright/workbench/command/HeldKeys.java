@@ -14,7 +14,7 @@ record HeldKeys(String where, String keys, String does) {
       List.of(
           new HeldKeys("On the table", "Arrows", "Move the sheet"),
           new HeldKeys("On the table", "+ and -", "Nearer and farther"),
-          new HeldKeys("On the table", "Home", "Show the sheet whole"),
+          new HeldKeys("On the table", "F or Home", "Show the sheet whole"),
           new HeldKeys("On the table", "Esc", "Let go of what is selected; end measuring"),
           new HeldKeys("In the lens", "Arrows", "Turn the form"),
           new HeldKeys("In the lens", "Page up, Page down", "Fold and unfold a step"),

@@ -19,6 +19,9 @@ public final class Filing {
   private static final String REFUSED = "refused";
   private static final String OUTSIDE = "outside";
 
+  /** Stands for the text of a file that is not there; no text holds this character. */
+  private static final String GONE = "\0";
+
   private final Desk desk;
   private final Choosing choosing;
   private final Notices notices;
@@ -277,6 +280,18 @@ public final class Filing {
   public void lookOutside() {
     Path file = desk.file().get();
     if (file == null) {
+      return;
+    }
+    if (Files.notExists(file) && !GONE.equals(seenOutside)) {
+      seenOutside = GONE;
+      notices.show(
+          new Notice(
+              OUTSIDE,
+              OnDisk.name(file) + " is gone",
+              "It was moved, renamed or deleted. Your script is still here; saving writes it anew.",
+              List.of(
+                  new Notice.Choice("Save it again", this::save),
+                  new Notice.Choice("Close", () -> {}))));
       return;
     }
     Optional<String> outside = textOutside(file);

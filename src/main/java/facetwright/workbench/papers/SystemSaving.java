@@ -8,6 +8,7 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.print.PageLayout;
 import javafx.print.PageOrientation;
 import javafx.print.Paper;
@@ -23,10 +24,18 @@ public final class SystemSaving implements Saving {
   private static final double POINTS = 72 / 25.4;
 
   private final Window owner;
+  private final Consumer<Path> chosen;
   private File last;
 
-  public SystemSaving(Window owner) {
+  /**
+   * @param owner the window the dialogs belong to
+   * @param first the folder offered first; null for the system's own choice
+   * @param chosen told which folder was chosen
+   */
+  public SystemSaving(Window owner, Path first, Consumer<Path> chosen) {
     this.owner = owner;
+    this.last = first == null ? null : first.toFile();
+    this.chosen = chosen;
   }
 
   @Override
@@ -36,9 +45,12 @@ public final class SystemSaving implements Saving {
     if (last != null && last.isDirectory()) {
       chooser.setInitialDirectory(last);
     }
-    File chosen = chooser.showDialog(owner);
-    last = chosen == null ? last : chosen;
-    return Optional.ofNullable(chosen).map(File::toPath);
+    File folder = chooser.showDialog(owner);
+    if (folder != null) {
+      last = folder;
+      chosen.accept(folder.toPath());
+    }
+    return Optional.ofNullable(folder).map(File::toPath);
   }
 
   @Override

@@ -306,7 +306,7 @@ public final class TableView extends Region {
       case DOWN -> turnTo(camera.moved(0, -STEP));
       case PLUS, ADD, EQUALS -> zoom(1.25);
       case MINUS, SUBTRACT -> zoom(0.8);
-      case HOME, DIGIT0 -> fit();
+      case HOME, DIGIT0, F -> fit();
       case ESCAPE -> {
         measures.set(false);
         desk.selection().set(Selection.nothing());

@@ -184,6 +184,24 @@ class FilingTest {
   }
 
   @Test
+  void saysOnceThatTheFileIsGoneAndSavesItAnew() throws Exception {
+    Path file = script("mine.js", LANTERN);
+    now.filing.open(file);
+    Files.delete(file);
+    now.filing.lookOutside();
+    assertThat(now.said()).isEqualTo("mine.js is gone");
+    now.choose("Close");
+    now.filing.lookOutside();
+    assertThat(now.said()).isEmpty();
+    now.filing.save();
+    assertThat(file).hasContent(LANTERN);
+    Files.delete(file);
+    now.filing.lookOutside();
+    now.choose("Save it again");
+    assertThat(file).hasContent(LANTERN);
+  }
+
+  @Test
   void titlesMakePlainFileNames() {
     assertThat(FileName.of("Müllers Laterne, 2. Form!")).isEqualTo("mullers-laterne-2-form.js");
     assertThat(FileName.of(" … ")).isEqualTo("design.js");

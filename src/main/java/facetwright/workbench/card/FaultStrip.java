@@ -1,0 +1,79 @@
+package facetwright.workbench.card;
+
+import facetwright.workbench.card.text.Repair;
+import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Fault;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** What is wrong with the script and what to do, at the card's foot, with a button that does it. */
+final class FaultStrip extends HBox {
+  private final Desk desk;
+  private final CardText text;
+  private final Marks marks;
+  private final Label message = new Label();
+  private final Label remedy = new Label();
+  private final Button apply = new Button();
+
+  FaultStrip(Desk desk, CardText text, Marks marks) {
+    this.desk = desk;
+    this.text = text;
+    this.marks = marks;
+    getStyleClass().add("fault-strip");
+    setAlignment(Pos.CENTER_LEFT);
+    setAccessibleRole(AccessibleRole.TEXT);
+    Label sign = new Label("✕");
+    sign.getStyleClass().add("fault-sign");
+    message.setWrapText(true);
+    message.getStyleClass().add("fault-message");
+    remedy.setWrapText(true);
+    remedy.getStyleClass().add("quiet");
+    VBox words = new VBox(2, message, remedy);
+    HBox.setHgrow(words, Priority.ALWAYS);
+    apply.setMinWidth(USE_PREF_SIZE);
+    apply.setTooltip(new Tooltip("Changes the script so (Alt+Enter); Ctrl+Z takes it back"));
+    apply.setOnAction(_ -> apply());
+    getChildren().addAll(sign, words, apply);
+    marks.all().addListener((_, _, _) -> show());
+    desk.fault().addListener((_, _, _) -> show());
+    show();
+  }
+
+  Button button() {
+    return apply;
+  }
+
+  /** Makes the first change that would put the fault right. */
+  void apply() {
+    List<Repair> repairs = marks.repairs();
+    if (!repairs.isEmpty()) {
+      text.apply(repairs.getFirst().edit());
+      text.area().requestFocus();
+    }
+  }
+
+  private void show() {
+    Fault fault = desk.fault().get();
+    setVisible(fault != null);
+    setManaged(fault != null);
+    if (fault == null) {
+      return;
+    }
+    String where = fault.site().isKnown() ? "Line " + fault.site().line() + ": " : "";
+    message.setText(where + fault.message());
+    remedy.setText(fault.remedy());
+    remedy.setManaged(!fault.remedy().isEmpty());
+    setAccessibleText(where + fault.message() + ". " + fault.remedy());
+    boolean can = !marks.repairs().isEmpty();
+    apply.setVisible(can);
+    apply.setManaged(can);
+    apply.setText(can ? marks.repairs().getFirst().label() : "");
+  }
+}

@@ -1,0 +1,101 @@
+package facetwright.workbench.card;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.IntFunction;
+import java.util.stream.Stream;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+
+/** The margin: line numbers, the findings' pins, the fault's sign. */
+final class Margin implements IntFunction<Node> {
+  private final CardText text;
+  private final Marks marks;
+  private final Consumer<Mark> pressed;
+  private List<Integer> marked = List.of();
+  private int digits;
+
+  /**
+   * Puts the margin beside a text.
+   *
+   * @param pressed what pressing a pin does
+   */
+  static void attach(CardText text, Marks marks, Consumer<Mark> pressed) {
+    text.area().setParagraphGraphicFactory(new Margin(text, marks, pressed));
+  }
+
+  private Margin(CardText text, Marks marks, Consumer<Mark> pressed) {
+    this.text = text;
+    this.marks = marks;
+    this.pressed = pressed;
+    digits = digits();
+    marks.all().addListener((_, _, _) -> refresh());
+    text.area().textProperty().addListener((_, _, _) -> widen());
+  }
+
+  private int digits() {
+    return Math.max(2, Integer.toString(text.area().getParagraphs().size()).length());
+  }
+
+  private void widen() {
+    if (digits() != digits) {
+      digits = digits();
+      text.area().setParagraphGraphicFactory(null);
+      text.area().setParagraphGraphicFactory(this);
+    }
+  }
+
+  private void refresh() {
+    List<Integer> now = marks.all().get().stream().map(this::line).distinct().sorted().toList();
+    Stream.concat(marked.stream(), now.stream())
+        .distinct()
+        .filter(line -> line <= text.area().getParagraphs().size())
+        .forEach(line -> text.area().recreateParagraphGraphic(line - 1));
+    marked = now;
+  }
+
+  private int line(Mark mark) {
+    return text.reading().line(mark.at().start());
+  }
+
+  @Override
+  public Node apply(int paragraph) {
+    Label number = new Label(("%" + digits + "d").formatted(paragraph + 1));
+    number.getStyleClass().add("line-number");
+    StackPane place = new StackPane();
+    place.getStyleClass().add("pin-place");
+    List<Mark> here = marks.all().get().stream().filter(m -> line(m) == paragraph + 1).toList();
+    if (!here.isEmpty()) {
+      place.getChildren().add(pin(here));
+    }
+    HBox margin = new HBox(place, number);
+    margin.getStyleClass().add("margin");
+    margin.setAlignment(Pos.TOP_RIGHT);
+    return margin;
+  }
+
+  private Node pin(List<Mark> here) {
+    Mark first = here.getFirst();
+    String more = here.size() > 1 ? "+" : "";
+    Label pin = new Label(first.isFault() ? "✕" : first.number() + more);
+    pin.getStyleClass().addAll("margin-pin", first.style());
+    String words = String.join("\n", here.stream().map(Mark::words).toList());
+    Tooltip tip = new Tooltip(words);
+    tip.setWrapText(true);
+    tip.setMaxWidth(380);
+    pin.setTooltip(tip);
+    pin.setAccessibleRole(AccessibleRole.BUTTON);
+    pin.setAccessibleText(words);
+    pin.setOnMousePressed(
+        e -> {
+          pressed.accept(first);
+          e.consume();
+        });
+    return pin;
+  }
+}

@@ -1,0 +1,89 @@
+package facetwright.workbench.card;
+
+import facetwright.check.Finding;
+import facetwright.script.Design;
+import facetwright.workbench.card.text.Reading;
+import facetwright.workbench.card.text.Repair;
+import facetwright.workbench.card.text.Repairs;
+import facetwright.workbench.card.text.Stretch;
+import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Fault;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/**
+ * The fault and the findings as marks in the text. They move along while one writes, until the desk
+ * knows better.
+ */
+final class Marks {
+  private final Desk desk;
+  private final CardText text;
+  private final ReadOnlyObjectWrapper<List<Mark>> all = new ReadOnlyObjectWrapper<>(List.of());
+  private List<Repair> repairs = List.of();
+
+  Marks(Desk desk, CardText text) {
+    this.desk = desk;
+    this.text = text;
+    text.area()
+        .plainTextChanges()
+        .subscribe(c -> move(c.getPosition(), c.getRemoved().length(), c.getInserted().length()));
+    desk.design().addListener((_, _, _) -> find());
+    desk.fault().addListener((_, _, _) -> find());
+    find();
+  }
+
+  ReadOnlyObjectProperty<List<Mark>> all() {
+    return all.getReadOnlyProperty();
+  }
+
+  /** Changes of the text that would put the fault right; none once the text has changed. */
+  List<Repair> repairs() {
+    return repairs;
+  }
+
+  /** The mark at an offset, the fault before any finding. */
+  Optional<Mark> at(int offset) {
+    return all.get().stream().filter(m -> m.at().holds(offset)).findFirst();
+  }
+
+  private void move(int at, int removed, int added) {
+    repairs = List.of();
+    if (!all.get().isEmpty()) {
+      all.set(all.get().stream().map(m -> m.movedTo(m.at().moved(at, removed, added))).toList());
+    }
+  }
+
+  private void find() {
+    List<Mark> found = new ArrayList<>();
+    Fault fault = desk.fault().get();
+    repairs = List.of();
+    if (fault != null) {
+      repairs = Repairs.of(text.scope().get(), fault.site(), fault.mends());
+      faultAt(fault)
+          .map(at -> new Mark(at, 0, "fault", fault.message(), fault.remedy()))
+          .ifPresent(found::add);
+    }
+    Design design = desk.design().get();
+    if (design != null && fault == null) {
+      for (int i = 0; i < design.findings().size(); i++) {
+        Finding finding = design.findings().get(i);
+        int number = i + 1;
+        text.reading()
+            .stretch(finding.site())
+            .ifPresent(at -> found.add(Mark.of(at, number, finding)));
+      }
+    } else if (design != null) {
+      all.get().stream().filter(m -> !m.isFault()).forEach(found::add);
+    }
+    all.set(List.copyOf(found));
+  }
+
+  /** What the fault is about: what a repair would change, else the word at its place. */
+  private Optional<Stretch> faultAt(Fault fault) {
+    Reading reading = text.reading();
+    return repairs.isEmpty() ? reading.stretch(fault.site()) : Optional.of(repairs.getFirst().at());
+  }
+}

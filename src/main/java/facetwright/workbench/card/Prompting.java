@@ -1,0 +1,282 @@
+package facetwright.workbench.card;
+
+import facetwright.script.api.Arg;
+import facetwright.script.api.Fn;
+import facetwright.workbench.card.text.CallSite;
+import facetwright.workbench.card.text.Help;
+import facetwright.workbench.card.text.Offer;
+import facetwright.workbench.card.text.Offers;
+import facetwright.workbench.card.text.Reading;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.application.Platform;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
+import org.fxmisc.richtext.event.MouseOverTextEvent;
+
+/** Help where one types: what could be written, what the argument is, what a word means. */
+final class Prompting {
+  private static final double HINT_WIDTH = 400;
+
+  private final CardText text;
+  private final Marks marks;
+  private final Layer layer;
+  private final OfferList list;
+  private final TextFlow written = new TextFlow();
+  private final Label meaning = new Label();
+  private final VBox hint = new VBox(written, meaning);
+  private final VBox note = new VBox();
+  private boolean hinting;
+
+  Prompting(CardText text, Marks marks, Layer layer) {
+    this.text = text;
+    this.marks = marks;
+    this.layer = layer;
+    this.list = new OfferList(this::take);
+    hint.getStyleClass().add("hint");
+    note.getStyleClass().add("hover-note");
+    meaning.setWrapText(true);
+    meaning.setMinHeight(Region.USE_PREF_SIZE);
+    hint.setMouseTransparent(true);
+    note.setMouseTransparent(true);
+    text.area().setMouseOverTextDelay(Duration.ofMillis(400));
+    text.area().addEventHandler(MouseOverTextEvent.MOUSE_OVER_TEXT_BEGIN, this::hover);
+    text.area().addEventHandler(MouseOverTextEvent.MOUSE_OVER_TEXT_END, _ -> layer.hide(note));
+    text.area().addEventFilter(MouseEvent.MOUSE_PRESSED, _ -> close());
+    text.area().caretPositionProperty().addListener((_, _, _) -> Platform.runLater(this::follow));
+    text.area()
+        .focusedProperty()
+        .addListener(
+            (_, _, on) -> {
+              if (!on) {
+                close();
+              }
+            });
+  }
+
+  OfferList list() {
+    return list;
+  }
+
+  boolean isOffering() {
+    return layer.shows(list);
+  }
+
+  boolean isHinting() {
+    return layer.shows(hint);
+  }
+
+  boolean isNoting() {
+    return layer.shows(note);
+  }
+
+  /** Offers what could be written at the caret. */
+  void offer() {
+    Offers offers = Offers.at(text.scope().get(), text.caret());
+    boolean written =
+        offers.all().size() == 1
+            && offers
+                .all()
+                .getFirst()
+                .word()
+                .equals(text.text().substring(offers.typed().start(), offers.typed().end()));
+    if (offers.all().isEmpty() || written) {
+      layer.hide(list);
+      return;
+    }
+    layer.add(list);
+    list.show(offers);
+    caretBounds().ifPresent(b -> layer.show(list, besideHint(b), OfferList.WIDTH, false));
+  }
+
+  /** The caret's place, and the hint's above it. */
+  private Bounds besideHint(Bounds caret) {
+    if (!isHinting()) {
+      return caret;
+    }
+    Bounds above = hint.localToScreen(hint.getLayoutBounds());
+    double top = Math.min(above.getMinY(), caret.getMinY());
+    return new BoundingBox(
+        caret.getMinX(), top, caret.getWidth(), Math.max(above.getMaxY(), caret.getMaxY()) - top);
+  }
+
+  /** A letter has been typed. */
+  void typed(char letter) {
+    layer.hide(note);
+    Reading reading = text.reading();
+    hinting = hinting || "(,{:[".indexOf(letter) >= 0;
+    showHint();
+    boolean goesOn = isOffering() && (Character.isJavaIdentifierPart(letter) || letter == ' ');
+    if (Offers.comeUp(reading, text.caret())
+        || (goesOn && list.offers().typed().start() < text.caret())) {
+      offer();
+    } else {
+      layer.hide(list);
+    }
+  }
+
+  /** Says what the argument at the caret is. */
+  void hint() {
+    hinting = true;
+    showHint();
+  }
+
+  private void showHint() {
+    Optional<CallSite> call = CallSite.at(text.scope().get(), text.caret());
+    if (!hinting || call.isEmpty()) {
+      hinting = hinting && call.isPresent();
+      layer.hide(hint);
+      return;
+    }
+    Fn<?> fn = call.get().fn();
+    Optional<Arg<?>> arg = call.get().arg();
+    written.getChildren().setAll(pieces(fn, arg));
+    meaning.setText(
+        arg.map(a -> a.does() + ": " + a.kind().wanted() + ".")
+            .orElseGet(() -> options(call.get())));
+    meaning.setManaged(!meaning.getText().isEmpty());
+    caretBounds().ifPresent(b -> layer.show(hint, b, HINT_WIDTH, true));
+  }
+
+  private String options(CallSite call) {
+    List<String> needed =
+        call.options().stream()
+            .filter(Arg::needed)
+            .map(Arg::name)
+            .filter(n -> !call.given(text.reading()).contains(n))
+            .toList();
+    return needed.isEmpty() ? "" : "Still needed: " + String.join(", ", needed) + ".";
+  }
+
+  /** How a call is written, its argument at the caret in bold. */
+  private static List<Text> pieces(Fn<?> fn, Optional<Arg<?>> arg) {
+    String signature = fn.signature();
+    String name = arg.map(Arg::name).orElse("");
+    int at = name.isEmpty() ? -1 : find(signature, fn.name().length(), name);
+    Stream<Text> pieces =
+        at < 0
+            ? Stream.of(new Text(signature))
+            : Stream.of(
+                new Text(signature.substring(0, at)),
+                strong(name),
+                new Text(signature.substring(at + name.length())));
+    return pieces.peek(t -> t.getStyleClass().add("hint-text")).toList();
+  }
+
+  private static int find(String signature, int from, String name) {
+    int at = signature.indexOf(name, from);
+    while (at >= 0
+        && (Character.isJavaIdentifierPart(signature.charAt(at - 1))
+            || Character.isJavaIdentifierPart(signature.charAt(at + name.length())))) {
+      at = signature.indexOf(name, at + 1);
+    }
+    return at;
+  }
+
+  private static Text strong(String name) {
+    Text text = new Text(name);
+    text.getStyleClass().add("hint-now");
+    return text;
+  }
+
+  /** The caret has moved. */
+  private void follow() {
+    if (isOffering()) {
+      int start = list.offers().typed().start();
+      boolean stays =
+          text.caret() >= start
+              && text.reading().line(text.caret()) == text.reading().line(start)
+              && text.caret() <= Offers.at(text.scope().get(), text.caret()).typed().end()
+              && Offers.at(text.scope().get(), text.caret()).typed().start() == start;
+      if (!stays) {
+        layer.hide(list);
+      } else if (Offers.at(text.scope().get(), text.caret()).all().size()
+          != list.offers().all().size()) {
+        offer();
+      }
+    }
+    if (isHinting()) {
+      showHint();
+    }
+  }
+
+  /** Writes the chosen offer. */
+  void take() {
+    take(list.chosen());
+  }
+
+  private void take(Offer offer) {
+    layer.hide(list);
+    Offers now = Offers.at(text.scope().get(), text.caret());
+    text.apply(now.edit(text.reading(), offer, text.caret()));
+    if (offer.caret() < offer.written().length()) {
+      hint();
+    }
+  }
+
+  /** Goes on with a key while offers are shown; false for a key that is not for them. */
+  boolean press(KeyCode key) {
+    if (isOffering()) {
+      switch (key) {
+        case UP -> list.step(-1);
+        case DOWN -> list.step(1);
+        case PAGE_UP -> list.step(-7);
+        case PAGE_DOWN -> list.step(7);
+        case ENTER, TAB -> take();
+        case ESCAPE -> layer.hide(list);
+        default -> {
+          return false;
+        }
+      }
+      return true;
+    }
+    if (key == KeyCode.ESCAPE && (isHinting() || isNoting())) {
+      close();
+      return true;
+    }
+    return false;
+  }
+
+  private void close() {
+    hinting = false;
+    layer.hide(list);
+    layer.hide(hint);
+    layer.hide(note);
+  }
+
+  private Optional<Bounds> caretBounds() {
+    return text.area().getCaretBounds();
+  }
+
+  private void hover(MouseOverTextEvent e) {
+    int at = e.getCharacterIndex();
+    Optional<Mark> mark = marks.at(at);
+    Optional<Help> help = Help.at(text.scope().get(), at);
+    if (isOffering() || (mark.isEmpty() && help.isEmpty())) {
+      return;
+    }
+    note.getChildren().clear();
+    if (mark.isPresent()) {
+      Label words = new Label(mark.get().words());
+      words.setWrapText(true);
+      words.setMinHeight(Region.USE_PREF_SIZE);
+      note.getChildren().add(words);
+    } else {
+      HelpPane pane = new HelpPane();
+      pane.show(help.get());
+      note.getChildren().add(pane);
+    }
+    double x = e.getScreenPosition().getX();
+    double y = e.getScreenPosition().getY();
+    layer.show(note, new BoundingBox(x, y - 10, 1, 20), OfferList.WIDTH, false);
+  }
+}

@@ -1,0 +1,219 @@
+package facetwright.workbench.card.text;
+
+import facetwright.net.Site;
+import facetwright.workbench.card.text.Token.Kind;
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+
+/** A script cut into tokens, its brackets paired. Tokens go by their index, -1 for none. */
+public final class Reading {
+  static final List<String> UNITS = List.of("mm", "cm", "in");
+
+  private final String text;
+  private final List<Token> tokens;
+  private final int[] partners;
+  private final int[] lineStarts;
+
+  private Reading(String text) {
+    this.text = text;
+    this.tokens = Tokens.of(text);
+    this.partners = pair();
+    this.lineStarts = lines(text);
+  }
+
+  public static Reading of(String text) {
+    return new Reading(text);
+  }
+
+  private static int[] lines(String text) {
+    int[] starts = new int[16];
+    int n = 1;
+    for (int i = text.indexOf('\n'); i >= 0; i = text.indexOf('\n', i + 1)) {
+      if (n == starts.length) {
+        starts = Arrays.copyOf(starts, 2 * n);
+      }
+      starts[n++] = i + 1;
+    }
+    return Arrays.copyOf(starts, n);
+  }
+
+  private int[] pair() {
+    int[] pairs = new int[tokens.size()];
+    Arrays.fill(pairs, -1);
+    Deque<Integer> open = new ArrayDeque<>();
+    for (int i = 0; i < pairs.length; i++) {
+      if (tokens.get(i).kind() != Kind.MARK) {
+        continue;
+      }
+      char c = text.charAt(tokens.get(i).start());
+      if ("([{".indexOf(c) >= 0) {
+        open.push(i);
+      } else if (")]}".indexOf(c) >= 0) {
+        close(pairs, open, i, "([{".charAt(")]}".indexOf(c)));
+      }
+    }
+    return pairs;
+  }
+
+  /** A bracket closes the nearest open one of its sort; those between stay without a partner. */
+  private void close(int[] pairs, Deque<Integer> open, int i, char wanted) {
+    boolean found = open.stream().anyMatch(o -> is(o, wanted));
+    while (found) {
+      int o = open.pop();
+      if (is(o, wanted)) {
+        pairs[o] = i;
+        pairs[i] = o;
+        return;
+      }
+    }
+  }
+
+  public String text() {
+    return text;
+  }
+
+  public List<Token> tokens() {
+    return tokens;
+  }
+
+  public Token token(int i) {
+    return tokens.get(i);
+  }
+
+  /** A token's own characters; empty for none. */
+  public String word(int i) {
+    return i < 0 || i >= tokens.size()
+        ? ""
+        : text.substring(tokens.get(i).start(), tokens.get(i).end());
+  }
+
+  /** What stands between a text's quotes. */
+  public String inside(int i) {
+    String word = word(i);
+    boolean closed = word.length() > 1 && word.charAt(0) == word.charAt(word.length() - 1);
+    return word.substring(Math.min(1, word.length()), word.length() - (closed ? 1 : 0));
+  }
+
+  /** Whether a token is this mark. */
+  public boolean is(int i, char mark) {
+    return i >= 0
+        && i < tokens.size()
+        && tokens.get(i).kind() == Kind.MARK
+        && text.charAt(tokens.get(i).start()) == mark;
+  }
+
+  public boolean is(int i, Kind kind) {
+    return i >= 0 && i < tokens.size() && tokens.get(i).kind() == kind;
+  }
+
+  /** The bracket that a bracket is paired with; -1 for none. */
+  public int partner(int i) {
+    return i < 0 || i >= partners.length ? -1 : partners[i];
+  }
+
+  /** Whether every bracket has its partner. */
+  public boolean isPaired() {
+    for (int i = 0; i < partners.length; i++) {
+      if (partners[i] < 0 && isBracket(i)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  boolean isBracket(int i) {
+    return is(i, Kind.MARK) && "()[]{}".indexOf(text.charAt(tokens.get(i).start())) >= 0;
+  }
+
+  /** The token before one, comments left out; -1 for none. */
+  public int back(int i) {
+    int k = i - 1;
+    while (is(k, Kind.COMMENT)) {
+      k--;
+    }
+    return k;
+  }
+
+  /** The token after one, comments left out; as many as there are tokens for none. */
+  public int forth(int i) {
+    int k = i + 1;
+    while (is(k, Kind.COMMENT)) {
+      k++;
+    }
+    return k;
+  }
+
+  /** The last token that begins before an offset; -1 for none. */
+  public int before(int offset) {
+    int low = 0;
+    int high = tokens.size();
+    while (low < high) {
+      int mid = (low + high) >>> 1;
+      if (tokens.get(mid).start() < offset) {
+        low = mid + 1;
+      } else {
+        high = mid;
+      }
+    }
+    return low - 1;
+  }
+
+  /** The token that holds the character at an offset; -1 for none. */
+  public int at(int offset) {
+    int i = before(offset + 1);
+    return i >= 0 && tokens.get(i).holds(offset) ? i : -1;
+  }
+
+  /** The token at an offset, or else the one that ends there; -1 for none. */
+  public int touching(int offset) {
+    int i = at(offset);
+    int left = before(offset);
+    boolean touches = left >= 0 && tokens.get(left).end() == offset;
+    boolean weak = i < 0 || is(i, Kind.MARK);
+    return touches && weak && !(i >= 0 && is(left, Kind.MARK)) ? left : i;
+  }
+
+  public int lineCount() {
+    return lineStarts.length;
+  }
+
+  /** The line of an offset, from 1. */
+  public int line(int offset) {
+    int i = Arrays.binarySearch(lineStarts, offset);
+    return i >= 0 ? i + 1 : -i - 1;
+  }
+
+  /** Where a line begins, counted from 1; a line past the end is the last. */
+  public int lineStart(int line) {
+    return lineStarts[Math.clamp(line - 1, 0, lineStarts.length - 1)];
+  }
+
+  /** Where a line ends, before its line break. */
+  public int lineEnd(int line) {
+    return line >= lineStarts.length ? text.length() : lineStarts[Math.max(1, line)] - 1;
+  }
+
+  /** The offset of a place; empty where the place is not known or the script is shorter. */
+  public Optional<Integer> offset(Site site) {
+    if (!site.isKnown() || site.line() > lineStarts.length) {
+      return Optional.empty();
+    }
+    int at = lineStart(site.line()) + Math.max(0, site.column() - 1);
+    return Optional.of(Math.min(at, lineEnd(site.line())));
+  }
+
+  /** The stretch of the token at a place, or of the one before it where it stands at none. */
+  public Optional<Stretch> stretch(Site site) {
+    return offset(site)
+        .flatMap(
+            at -> {
+              int i = at(at) >= 0 ? at(at) : before(at);
+              return i < 0
+                  ? Optional.empty()
+                  : Optional.of(new Stretch(tokens.get(i).start(), tokens.get(i).end()));
+            });
+  }
+}
