@@ -12,8 +12,9 @@ import facetwright.workbench.notice.Notice;
 import facetwright.workbench.notice.NoticePane;
 import facetwright.workbench.notice.Notices;
 import facetwright.workbench.papers.PapersView;
-import facetwright.workbench.shelf.Pictures;
+import facetwright.workbench.picture.Pictures;
 import facetwright.workbench.shelf.ShelfView;
+import facetwright.workbench.sweep.SweepView;
 import facetwright.workbench.tour.TourView;
 import java.io.File;
 import java.nio.file.Path;
@@ -45,6 +46,7 @@ public final class House extends StackPane {
   private final Keeping keeping;
   private final Filing filing;
   private final Pictures pictures;
+  private final Pictures sweeps;
   private final ShelfView shelf;
   private final Pages pages = new Pages();
   private final TextSize textSize = new TextSize();
@@ -70,6 +72,10 @@ public final class House extends StackPane {
     pictures =
         new Pictures(
             tools.state().folder().resolve("pictures"), tools.hire(), tools.slow(), tools.ui());
+    sweeps =
+        new Pictures(
+            tools.state().folder().resolve("pictures"), tools.hire(), tools.slow(), tools.ui());
+    room.sweepWith(new SweepView(desk, sweeps));
     shelf =
         new ShelfView(
             filing,
@@ -186,6 +192,7 @@ public final class House extends StackPane {
   /** Ends in order: nothing is kept. */
   void close() {
     pictures.close();
+    sweeps.close();
     keeping.close();
   }
 

@@ -62,15 +62,16 @@ final class LensCorner extends Region {
 
   @Override
   protected void layoutChildren() {
-    double small = Math.clamp(Math.min(getWidth(), getHeight() - BUTTONS) * 0.55, LEAST, SMALL);
-    double x = getWidth() - small - OFF;
-    double y = getHeight() - small - OFF - BUTTONS;
+    double small =
+        Math.rint(Math.clamp(Math.min(getWidth(), getHeight() - BUTTONS) * 0.55, LEAST, SMALL));
+    double x = Math.rint(getWidth() - small - OFF);
+    double y = Math.rint(getHeight() - small - OFF - BUTTONS);
     Region large = swapped.get() ? lens : table;
     Region little = swapped.get() ? table : lens;
     large.resizeRelocate(0, 0, getWidth(), getHeight());
     little.resizeRelocate(x, y, small, small);
-    double wide = buttons.prefWidth(-1);
-    buttons.resizeRelocate(x + (small - wide) / 2, y + small + 3, wide, BUTTONS);
+    double wide = Math.rint(buttons.prefWidth(-1));
+    buttons.resizeRelocate(Math.rint(x + (small - wide) / 2), y + small + 3, wide, BUTTONS);
     table.kept().set(swapped.get() ? 0 : small + OFF);
   }
 }

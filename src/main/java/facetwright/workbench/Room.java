@@ -8,6 +8,7 @@ import facetwright.workbench.findings.FindingsList;
 import facetwright.workbench.lens.LensView;
 import facetwright.workbench.look.Pen;
 import facetwright.workbench.look.Shade;
+import facetwright.workbench.sweep.SweepView;
 import facetwright.workbench.table.TableLook;
 import facetwright.workbench.table.TableView;
 import java.util.concurrent.Executor;
@@ -27,6 +28,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** The place where one works: table and lens, drawer, findings and script. */
@@ -47,6 +49,7 @@ public final class Room extends BorderPane {
   private final CardFold fold;
   private final LensCorner corner;
   private final SettingFlags flags;
+  private final StackPane over;
 
   /**
    * @param aside runs work beside the window
@@ -78,8 +81,9 @@ public final class Room extends BorderPane {
     notes.managedProperty().bind(findings.managedProperty());
     notes.visibleProperty().bind(findings.visibleProperty());
     notes.setMaxHeight(150);
-    VBox left = new VBox(stripOfButtons(), top, told(), flags, drawer, notes);
-    VBox.setVgrow(top, Priority.ALWAYS);
+    over = new StackPane(top);
+    VBox left = new VBox(stripOfButtons(), over, told(), flags, drawer, notes);
+    VBox.setVgrow(over, Priority.ALWAYS);
     split.setOrientation(Orientation.HORIZONTAL);
     split.getItems().setAll(left, card);
     split.setDividerPositions(0.66);
@@ -157,6 +161,12 @@ public final class Room extends BorderPane {
       BooleanProperty layers,
       BooleanProperty names,
       BooleanProperty glue) {}
+
+  /** Lets the drawer show a dial over its range, in place of the table. */
+  void sweepWith(SweepView sweep) {
+    over.getChildren().add(sweep);
+    drawer.onCompare(sweep::show);
+  }
 
   /** The script's card, and whether it is folded away. */
   CardFold fold() {

@@ -4,7 +4,7 @@ import facetwright.workbench.desk.Asking;
 import facetwright.workbench.file.Choosing;
 import facetwright.workbench.file.State;
 import facetwright.workbench.papers.Saving;
-import facetwright.workbench.shelf.Pictures;
+import facetwright.workbench.picture.Pictures;
 import java.nio.file.Path;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;

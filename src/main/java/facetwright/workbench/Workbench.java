@@ -5,7 +5,7 @@ import facetwright.workbench.file.State;
 import facetwright.workbench.file.StateFolder;
 import facetwright.workbench.file.SystemChoosing;
 import facetwright.workbench.papers.SystemSaving;
-import facetwright.workbench.shelf.Pictures;
+import facetwright.workbench.picture.Pictures;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import facetwright.worker.Settings;

@@ -4,7 +4,7 @@ import facetwright.draw.Drawing;
 import facetwright.workbench.file.Choosing;
 import facetwright.workbench.file.State;
 import facetwright.workbench.papers.Saving;
-import facetwright.workbench.shelf.Pictures;
+import facetwright.workbench.picture.Pictures;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import java.nio.file.Path;

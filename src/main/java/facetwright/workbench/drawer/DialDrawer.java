@@ -5,12 +5,14 @@ import facetwright.script.Dial;
 import facetwright.workbench.desk.Desk;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 
 /** All dials of the design. */
 public final class DialDrawer extends FlowPane {
   private final Desk desk;
+  private Consumer<String> compare = _ -> {};
   private final List<DialRow> rows = new ArrayList<>();
 
   public DialDrawer(Desk desk) {
@@ -26,6 +28,11 @@ public final class DialDrawer extends FlowPane {
             });
   }
 
+  /** Who shows a dial over its range, by its name. */
+  public void onCompare(Consumer<String> show) {
+    compare = show;
+  }
+
   private void show(Design design) {
     List<Dial> dials = design.dials();
     boolean same = dials.size() == rows.size();
@@ -39,7 +46,7 @@ public final class DialDrawer extends FlowPane {
       return;
     }
     rows.clear();
-    dials.forEach(d -> rows.add(new DialRow(desk, d, design.unit())));
+    dials.forEach(d -> rows.add(new DialRow(desk, d, design.unit(), name -> compare.accept(name))));
     getChildren().setAll(rows);
     if (rows.isEmpty()) {
       Label none =

@@ -3,6 +3,7 @@ package facetwright.workbench.drawer;
 import facetwright.geom.Unit;
 import facetwright.script.Dial;
 import facetwright.workbench.desk.Desk;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -26,13 +27,16 @@ final class DialRow extends VBox {
   private Unit unit;
   private boolean showing;
 
-  DialRow(Desk desk, Dial dial, Unit unit) {
+  /**
+   * @param compare shows the dial of this name over its range
+   */
+  DialRow(Desk desk, Dial dial, Unit unit, Consumer<String> compare) {
     this.desk = desk;
     getStyleClass().add("dial");
     Label name = new Label(dial.name());
     name.setLabelFor(field);
     name.getStyleClass().add("dial-name");
-    field.setPrefColumnCount(6);
+    field.setPrefColumnCount(5);
     field.setAccessibleText("Value of " + dial.name());
     slider.setAccessibleText(dial.name());
     Label counts = new Label(dial.kind() == Dial.Kind.LENGTH ? unit.symbol() : "");
@@ -42,7 +46,11 @@ final class DialRow extends VBox {
     back.setOnAction(_ -> desk.release(this.dial.name()));
     HBox.setHgrow(name, Priority.ALWAYS);
     name.setMaxWidth(Double.MAX_VALUE);
-    HBox top = new HBox(6, name, field, counts, back);
+    Button all = new Button("Compare");
+    all.getStyleClass().add("plain");
+    all.setTooltip(new Tooltip("See " + dial.name() + " over its range, and pick a value"));
+    all.setOnAction(_ -> compare.accept(this.dial.name()));
+    HBox top = new HBox(4, name, all, field, counts, back);
     top.setAlignment(Pos.CENTER_LEFT);
     least.getStyleClass().add("quiet");
     most.getStyleClass().add("quiet");
@@ -95,6 +103,7 @@ final class DialRow extends VBox {
     if (!field.isFocused() || slider.isValueChanging()) {
       field.setText(DialText.of(now, now.value(), in));
     }
+    back.setManaged(desk.settings().get().containsKey(now.name()));
     back.setVisible(desk.settings().get().containsKey(now.name()));
     showing = false;
   }

@@ -7,11 +7,11 @@ import facetwright.script.Dial;
 import facetwright.script.api.Shown;
 
 /** Dial values as a person types them, and places of a slider as dial values. */
-final class DialText {
+public final class DialText {
   private DialText() {}
 
   /** A value as it stands in the field: inches in fractions, the rest as numbers. */
-  static String of(Dial dial, double value, Unit unit) {
+  public static String of(Dial dial, double value, Unit unit) {
     if (dial.kind() == Dial.Kind.LENGTH && unit == Unit.INCH) {
       Ruler.Reading reading = Ruler.SIXTEENTHS.read(Length.of(value, Unit.INCH));
       if (Math.abs(reading.errorMm()) < 1e-6) {
@@ -22,7 +22,7 @@ final class DialText {
   }
 
   /** The allowed value nearest to a place of the slider: on the dial's steps, or on the ruler. */
-  static double snapped(Dial dial, double value, Unit unit) {
+  public static double snapped(Dial dial, double value, Unit unit) {
     double step = step(dial, unit);
     double base = dial.step() > 0 ? dial.from() : 0;
     double near = base + Math.round((value - base) / step) * step;
@@ -30,7 +30,7 @@ final class DialText {
   }
 
   /** The distance between two values that a slider stops at. */
-  static double step(Dial dial, Unit unit) {
+  public static double step(Dial dial, Unit unit) {
     if (dial.step() > 0) {
       return dial.step();
     }

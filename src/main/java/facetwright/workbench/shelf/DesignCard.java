@@ -1,11 +1,6 @@
 package facetwright.workbench.shelf;
 
-import facetwright.draw.Mark;
-import facetwright.geom.Box2;
-import facetwright.geom.Vec2;
-import facetwright.workbench.look.Pen;
-import facetwright.workbench.table.Camera;
-import java.util.List;
+import facetwright.workbench.picture.Picture;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
@@ -111,18 +106,6 @@ final class DesignCard extends VBox {
 
   void show(Picture picture) {
     size.setText(picture.size());
-    if (picture.patches().isEmpty()) {
-      return;
-    }
-    List<Vec2> corners =
-        picture.patches().stream()
-            .flatMap(p -> p.rings().stream())
-            .flatMap(r -> r.corners().stream())
-            .toList();
-    Box2 box = Box2.around(corners);
-    Camera camera = Camera.showing(box, WIDE, HIGH, MARGIN);
-    canvas.getGraphicsContext2D().clearRect(0, 0, WIDE, HIGH);
-    List<? extends Mark> marks = picture.patches();
-    new Pen(canvas.getGraphicsContext2D(), camera, false).paintAll(marks);
+    picture.paint(canvas.getGraphicsContext2D(), WIDE, HIGH, MARGIN);
   }
 }

@@ -2,10 +2,13 @@ package facetwright.workbench.shelf;
 
 import facetwright.workbench.file.Filing;
 import facetwright.workbench.file.State;
+import facetwright.workbench.picture.Pictures;
+import facetwright.worker.Request;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Executor;
@@ -149,7 +152,9 @@ public final class ShelfView extends BorderPane {
             new DesignCard(entry, open, () -> take(() -> filing.startFrom(entry.file())));
         next.add(card);
         known.addAll(entry.header().tags());
-        pictures.of(entry, card::show);
+        pictures.of(
+            new Request(entry.file().getFileName().toString(), entry.script(), Map.of()),
+            card::show);
       }
     }
     cards = next;

@@ -1,4 +1,4 @@
-package facetwright.workbench.shelf;
+package facetwright.workbench.picture;
 
 import facetwright.draw.FoldedDrawing;
 import facetwright.draw.Ink;
@@ -6,12 +6,15 @@ import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
 import facetwright.draw.Viewpoint;
 import facetwright.fold.Measures;
+import facetwright.geom.Box2;
 import facetwright.geom.Length;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
 import facetwright.script.Design;
+import facetwright.workbench.look.Pen;
+import facetwright.workbench.table.Camera;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
@@ -20,6 +23,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.scene.canvas.GraphicsContext;
 
 /**
  * The folded form as seen, and its finished size in words.
@@ -27,25 +31,45 @@ import java.util.List;
  * @param size such as "106 mm tall, 76 mm wide"; or why there is no picture
  * @param patches from the farthest to the nearest, in mm
  */
-record Picture(String size, List<Mark.Patch> patches) {
+public record Picture(String size, List<Mark.Patch> patches) {
   private static final int FORM = 1;
   private static final int MOST = 100_000;
 
-  Picture {
+  public Picture {
     patches = List.copyOf(patches);
   }
 
-  static Picture of(Design design) {
+  /** What a design looks like, a little from the left and above. */
+  public static Picture of(Design design) {
     Measures m = design.folded().measures();
     Unit unit = design.unit();
     return new Picture(
-        length(m.height(), unit) + " tall, " + length(m.width(), unit) + " wide",
+        (design.isSound() ? "" : "✕ ")
+            + length(m.height(), unit)
+            + " tall, "
+            + length(m.width(), unit)
+            + " wide",
         new FoldedDrawing(design.net(), design.folded().poses(), true).seen(Viewpoint.USUAL));
   }
 
   private static String length(double mm, Unit unit) {
     Ruler ruler = unit == Unit.INCH ? Ruler.SIXTEENTHS : new Ruler(unit, unit == Unit.CM ? 10 : 1);
     return ruler.read(new Length(mm)).text();
+  }
+
+  /** Paints it into a field of this size. */
+  public void paint(GraphicsContext on, double width, double height, double margin) {
+    on.clearRect(0, 0, width, height);
+    if (patches.isEmpty()) {
+      return;
+    }
+    List<Vec2> corners =
+        patches.stream()
+            .flatMap(p -> p.rings().stream())
+            .flatMap(r -> r.corners().stream())
+            .toList();
+    Camera camera = Camera.showing(Box2.around(corners), width, height, margin);
+    new Pen(on, camera, false).paintAll(patches);
   }
 
   byte[] bytes() {

@@ -1,4 +1,4 @@
-package facetwright.workbench.shelf;
+package facetwright.workbench.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -59,16 +59,16 @@ class PicturesTest {
         Facetwright.evaluate("drum.js", Files.readString(DRUM), Map.of(), Budget.USUAL));
   }
 
-  private static Entry entry(String name, String script) {
-    return Entry.of(Path.of(name), false, script);
+  private static Request request(String name, String script) {
+    return new Request(name, script, Map.of());
   }
 
   @Test
   void oneAfterAnotherAndKeptByScript() throws Exception {
     List<String> shown = new ArrayList<>();
     Pictures first = pictures();
-    first.of(entry("a.js", "one"), p -> shown.add("a " + p.size()));
-    first.of(entry("b.js", "two"), p -> shown.add("b " + p.size()));
+    first.of(request("a.js", "one"), p -> shown.add("a " + p.size()));
+    first.of(request("b.js", "two"), p -> shown.add("b " + p.size()));
     assertThat(asked).containsExactly("a.js");
     open.get(0).complete(drum());
     assertThat(asked).containsExactly("a.js", "b.js");
@@ -77,7 +77,7 @@ class PicturesTest {
         .containsExactly("a 44 mm tall, 70 mm wide", "b The script has a fault in line 3");
     assertThat(hired).isEqualTo(1);
     assertThat(letGo).as("nothing is left to do").isEqualTo(1);
-    pictures().of(entry("other.js", "one"), p -> shown.add("again " + p.patches().size()));
+    pictures().of(request("other.js", "one"), p -> shown.add("again " + p.patches().size()));
     assertThat(asked).hasSize(2);
     assertThat(shown.getLast()).isNotEqualTo("again 0");
   }
@@ -85,8 +85,8 @@ class PicturesTest {
   @Test
   void whatIsNoLongerWishedForIsNotMade() throws Exception {
     Pictures pictures = pictures();
-    pictures.of(entry("a.js", "one"), _ -> {});
-    pictures.of(entry("b.js", "two"), _ -> {});
+    pictures.of(request("a.js", "one"), _ -> {});
+    pictures.of(request("b.js", "two"), _ -> {});
     pictures.forget();
     open.getFirst().complete(new Reply.Stopped());
     assertThat(asked).containsExactly("a.js");
@@ -117,20 +117,5 @@ class PicturesTest {
     bytes[40] = (byte) 0x7F;
     bytes[0] = 5;
     assertThatThrownBy(() -> Picture.read(bytes)).isInstanceOf(IOException.class);
-  }
-
-  @Test
-  void entriesAreFoundByBeginningsOfWordsAndByTags() {
-    Entry lantern =
-        entry(
-            "harbour.js",
-            "/*\n * tags: lantern, walk\n * notes: Plain card.\n */\ndesign(\"Big light\", {});");
-    assertThat(lantern.title()).isEqualTo("Big light");
-    assertThat(lantern.matches("LIGHT lan", List.of())).isTrue();
-    assertThat(lantern.matches("harb plain", List.of("walk"))).isTrue();
-    assertThat(lantern.matches("", List.of("box"))).isFalse();
-    assertThat(lantern.matches("ight", List.of())).isFalse();
-    assertThat(lantern.matches("  ", List.of())).isTrue();
-    assertThat(entry("nameless.js", "x").title()).isEqualTo("nameless.js");
   }
 }

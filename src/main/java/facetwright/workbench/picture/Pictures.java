@@ -1,4 +1,4 @@
-package facetwright.workbench.shelf;
+package facetwright.workbench.picture;
 
 import facetwright.export.ExportException;
 import facetwright.export.WholeFiles;
@@ -18,16 +18,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /**
- * Makes the shelf's pictures, one after another, with workers that are there only while there is
- * something to do. For the window's thread.
+ * Makes pictures of folded forms, one after another, with workers that are there only while there
+ * is something to do. For the window's thread.
  */
 public final class Pictures {
-  /** Workers for the shelf. */
+  /** Workers for pictures. */
   public interface Helpers extends Asking, AutoCloseable {
     @Override
     void close();
@@ -42,7 +43,7 @@ public final class Pictures {
   private Helpers helpers;
   private boolean busy;
 
-  private record Wish(Entry entry, String key, Consumer<Picture> show) {}
+  private record Wish(Request request, String key, Consumer<Picture> show) {}
 
   /**
    * @param folder where pictures are kept
@@ -58,19 +59,19 @@ public final class Pictures {
   }
 
   /** Forgets what was wished for and is not made yet. */
-  void forget() {
+  public void forget() {
     wishes.clear();
   }
 
   /** Wishes for a picture. */
-  void of(Entry entry, Consumer<Picture> show) {
-    String key = key(entry.script());
+  public void of(Request request, Consumer<Picture> show) {
+    String key = key(request);
     Picture known = made.get(key);
     if (known != null) {
       show.accept(known);
       return;
     }
-    wishes.add(new Wish(entry, key, show));
+    wishes.add(new Wish(request, key, show));
     next();
   }
 
@@ -108,9 +109,7 @@ public final class Pictures {
     if (helpers == null) {
       helpers = hire.get();
     }
-    Request request =
-        new Request(wish.entry.file().getFileName().toString(), wish.entry.script(), Map.of());
-    var _ = helpers.ask(request).thenAcceptAsync(reply -> picture(wish, reply), aside);
+    var _ = helpers.ask(wish.request).thenAcceptAsync(reply -> picture(wish, reply), aside);
   }
 
   private void picture(Wish wish, Reply reply) {
@@ -121,8 +120,9 @@ public final class Pictures {
             keep(wish.key, seen);
             yield seen;
           }
-          case Reply.Failed failed ->
+          case Reply.Failed failed when failed.line() > 0 ->
               new Picture("The script has a fault in line " + failed.line(), List.of());
+          case Reply.Failed failed -> new Picture(failed.message(), List.of());
           case Reply.Stopped _ -> null;
         };
     ui.execute(() -> done(wish, picture));
@@ -159,10 +159,14 @@ public final class Pictures {
     }
   }
 
-  private static String key(String script) {
+  private static String key(Request request) {
+    StringBuilder all = new StringBuilder(request.source());
+    new TreeMap<>(request.settings())
+        .forEach((dial, value) -> all.append('\0').append(dial).append('=').append(value));
     try {
       byte[] hash =
-          MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
+          MessageDigest.getInstance("SHA-256")
+              .digest(all.toString().getBytes(StandardCharsets.UTF_8));
       return HexFormat.of().formatHex(hash).substring(0, 40) + ".picture";
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException(e);

@@ -1,0 +1,2 @@
+/** Small pictures of folded forms, made beside the window and kept. */
+package facetwright.workbench.picture;
