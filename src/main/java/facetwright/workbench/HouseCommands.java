@@ -1,6 +1,7 @@
 package facetwright.workbench;
 
 import facetwright.workbench.Places.Place;
+import facetwright.workbench.card.ScriptCard;
 import facetwright.workbench.command.AboutPage;
 import facetwright.workbench.command.Command;
 import facetwright.workbench.command.CommandBar;
@@ -58,7 +59,8 @@ final class HouseCommands {
   }
 
   private void edit() {
-    var area = house.room().card().area();
+    ScriptCard card = house.room().card();
+    var area = card.area();
     commands
         .in(Command.In.EDIT)
         .act("undo", "Undo", "Shortcut+Z", "Take back the last change of the script", area::undo)
@@ -68,6 +70,21 @@ final class HouseCommands {
             "Shortcut+Shift+Z",
             "Make the change again that was taken back",
             area::redo)
+        .line()
+        .act("find", "Find …", "Shortcut+F", "Find in the script", script(() -> card.find(false)))
+        .act(
+            "replace",
+            "Replace …",
+            "Shortcut+H",
+            "Find in the script, and replace",
+            script(() -> card.find(true)))
+        .act("line", "Go to line …", "Shortcut+L", "", script(card::goToLine))
+        .act(
+            "comment",
+            "Comment",
+            "Shortcut+SLASH",
+            "Make the lines selected a comment, or script again",
+            script(card::comment))
         .line()
         .act(
             "turn-back",
@@ -153,6 +170,15 @@ final class HouseCommands {
         .browser()
         .accept(
             house.tools().home().resolve("docs").resolve(name).toAbsolutePath().toUri().toString());
+  }
+
+  /** Does something with the script, laid open. */
+  private Runnable script(Runnable action) {
+    return () -> {
+      house.places().now().set(Place.TABLE);
+      house.room().fold().away().set(false);
+      action.run();
+    };
   }
 
   private Runnable go(Place place) {

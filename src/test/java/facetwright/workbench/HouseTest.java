@@ -265,6 +265,7 @@ class HouseTest {
     List<Command> all = visit.house.commands().all();
     assertThat(ids).containsExactlyElementsOf(all.stream().map(Command::id).toList());
     press("F1");
+    Fx.until("the page shows", () -> Fx.says(visit.house.pages(), "Ctrl+N"));
     for (Command command : all) {
       if (command.key() != null) {
         assertThat(Fx.get(() -> Fx.says(visit.house.pages(), command.keys())))

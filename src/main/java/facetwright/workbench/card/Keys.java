@@ -117,7 +117,8 @@ final class Keys {
       find.close();
       return true;
     }
-    if (!e.isShortcutDown() || e.isAltDown()) {
+    boolean shifted = e.isShiftDown() && e.getCode() != KeyCode.SPACE;
+    if (!e.isShortcutDown() || e.isAltDown() || shifted) {
       return false;
     }
     switch (e.getCode()) {

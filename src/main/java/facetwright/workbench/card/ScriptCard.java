@@ -2,6 +2,7 @@ package facetwright.workbench.card;
 
 import facetwright.check.Finding;
 import facetwright.check.Place;
+import facetwright.workbench.card.text.Typing;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
 import javafx.geometry.Pos;
@@ -102,6 +103,21 @@ public final class ScriptCard extends BorderPane {
                   Selection.ofLine(desk.design().get().net(), finding.site().line());
             });
     desk.pointTo(finding.site());
+  }
+
+  /** Opens the bar that finds words in the script, and replaces them. */
+  public void find(boolean replacing) {
+    find.open(replacing);
+  }
+
+  /** Asks for a line to go to. */
+  public void goToLine() {
+    find.openLine();
+  }
+
+  /** Makes the lines selected a comment, or script again. */
+  public void comment() {
+    text.apply(Typing.comment(text.text(), text.selected()));
   }
 
   public CodeArea area() {

@@ -23,6 +23,16 @@ record HeldKeys(String where, String keys, String does) {
           new HeldKeys("In a dial's field", "Up, Down", "Turn the dial a step"),
           new HeldKeys("In a dial's field", "Enter", "Take the value typed"),
           new HeldKeys("In a dial's field", "Esc", "Leave the value as it was"),
+          new HeldKeys("In the script", "Ctrl+Space", "Offer what fits here"),
+          new HeldKeys("In the script", "Ctrl+Shift+Space", "Say what this call takes"),
+          new HeldKeys("In the script", "Alt+Enter", "Mend what is wrong, where a mend is known"),
+          new HeldKeys("In the script", "Alt+Up, Alt+Down", "Move the lines selected"),
+          new HeldKeys(
+              "In the script", "Ctrl+Alt+Up, Ctrl+Alt+Down", "Turn the number at the caret"),
+          new HeldKeys("In the script", "Ctrl+Shift+D", "Write the lines selected twice"),
+          new HeldKeys("In the script", "F3, Shift+F3", "Find the next or the one before"),
+          new HeldKeys(
+              "In the script", "Ctrl+=, Ctrl+-, Ctrl+0", "Write it larger, smaller, as usual"),
           new HeldKeys("On the shelf", "Arrows", "Go from card to card"),
           new HeldKeys("On the shelf", "Enter", "Open the design, or start from it"),
           new HeldKeys("With the papers", "Page up, Page down", "Turn the pages"),
