@@ -54,7 +54,7 @@ final class TourSteps {
                 + " top says where and what to do. Mend the line here; the last good net waits"
                 + " meanwhile.",
             room.card(),
-            Bindings.createBooleanBinding(() -> desk.text().get().contains(SOUND), desk.text()),
+            Bindings.createBooleanBinding(() -> !desk.text().get().contains(BROKEN), desk.text()),
             () -> {
               toTable.run();
               desk.text().set(desk.text().get().replace(SOUND, BROKEN));

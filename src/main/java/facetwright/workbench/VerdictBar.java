@@ -46,7 +46,8 @@ final class VerdictBar extends HBox {
       String where = fault.site().isKnown() ? "Line " + fault.site().line() + ": " : "";
       sentence.setText("✕ " + where + fault.message() + ".");
       String stays = design == null ? "" : " The last good net stays on the table.";
-      remedy.setText(fault.remedy().isEmpty() ? stays.strip() : fault.remedy() + "." + stays);
+      String help = fault.remedy().isEmpty() || fault.remedy().endsWith(".") ? "" : ".";
+      remedy.setText((fault.remedy() + help + stays).strip());
     } else if (design == null) {
       sentence.setText(desk.working().get() ? "Working on the design …" : "");
       remedy.setText("");

@@ -251,6 +251,19 @@ class HouseTest {
   }
 
   @Test
+  void theTourAsksOnceBeforeItTakesTheTable() throws Exception {
+    start(box());
+    Fx.run(() -> visit.house.room().card().area().appendText("// more\n"));
+    press("Shift+F1");
+    assertThat(Fx.get(() -> visit.house.tourView().isRunning())).isFalse();
+    click("Don't save");
+    assertThat(Fx.get(() -> visit.house.tourView().isRunning())).isTrue();
+    assertThat(Fx.get(() -> visit.house.notices().now().get())).isNull();
+    assertThat(visit.text()).contains("Harbour lantern");
+    assertThat(folder.resolve("box.js")).content().isEqualTo(BOX);
+  }
+
+  @Test
   void everyCommandStandsInTheMenusAndOnThePageOfKeys() throws Exception {
     start(null);
     List<String> ids = new ArrayList<>();

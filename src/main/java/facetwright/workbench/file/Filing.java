@@ -76,9 +76,19 @@ public final class Filing {
 
   /** Opens a copy without a file. */
   public void startFrom(Path file) {
+    startFrom(file, () -> {});
+  }
+
+  /** Opens a copy without a file, then goes on. */
+  public void startFrom(Path file, Runnable then) {
     try {
       OnDisk read = OnDisk.read(file);
-      guard("starting from " + OnDisk.name(file), () -> lay(null, OnDisk.fresh(read.text())));
+      guard(
+          "starting from " + OnDisk.name(file),
+          () -> {
+            lay(null, OnDisk.fresh(read.text()));
+            then.run();
+          });
     } catch (OnDisk.Refused e) {
       refuse(e);
     }
