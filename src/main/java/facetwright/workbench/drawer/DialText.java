@@ -8,6 +8,9 @@ import facetwright.script.api.Shown;
 
 /** Dial values as a person types them, and places of a slider as dial values. */
 public final class DialText {
+  /** A plain number whose range has fewer ruler marks than this is no length, but a part or so. */
+  private static final int MARKS = 8;
+
   private DialText() {}
 
   /** A value as it stands in the field: inches in fractions, the rest as numbers. */
@@ -34,14 +37,10 @@ public final class DialText {
     if (dial.step() > 0) {
       return dial.step();
     }
-    if (dial.kind() == Dial.Kind.LENGTH) {
-      return switch (unit) {
-        case INCH -> 1.0 / 16;
-        case CM -> 0.05;
-        default -> 0.5;
-      };
-    }
+    double mark = unit == Unit.INCH ? 1.0 / 16 : unit == Unit.CM ? 0.05 : 0.5;
     double range = dial.to() - dial.from();
-    return range > 0 ? Math.pow(10, Math.floor(Math.log10(range / 50))) : 1;
+    return dial.kind() == Dial.Kind.LENGTH || range >= MARKS * mark
+        ? mark
+        : range > 0 ? Math.pow(10, Math.floor(Math.log10(range / 50))) : mark;
   }
 }

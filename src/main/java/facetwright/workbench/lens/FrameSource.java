@@ -48,6 +48,10 @@ final class FrameSource {
     }
   }
 
+  boolean isAtRest() {
+    return !busy;
+  }
+
   private void ask(Wish next) {
     wish = next;
     if (!busy) {

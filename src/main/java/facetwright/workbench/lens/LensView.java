@@ -119,6 +119,11 @@ public final class LensView extends Region {
     player.toggle();
   }
 
+  /** Whether the picture that was wished for last is shown. */
+  public boolean isAtRest() {
+    return frames.isAtRest();
+  }
+
   /** How often it was painted so far. */
   public long paints() {
     return paints;

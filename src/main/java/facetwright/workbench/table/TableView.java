@@ -108,6 +108,11 @@ public final class TableView extends Region {
     return told.getReadOnlyProperty();
   }
 
+  /** The distance measured last, in mm; 0 where none was. */
+  public double measured() {
+    return measuring.done() ? measuring.from().distance(measuring.to()) : 0;
+  }
+
   /** How often it was painted so far. */
   public long paints() {
     return paints;

@@ -1,0 +1,317 @@
+package facetwright.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import facetwright.geom.Vec2;
+import facetwright.net.Net;
+import facetwright.net.PanelRole;
+import facetwright.script.Design;
+import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Selection;
+import facetwright.worker.Settings;
+import facetwright.worker.Workshop;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TextField;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.scene.robot.Robot;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The room with real workers: what one does with keys and mouse, and what comes of it. */
+class RoomTest {
+  private static final Path LANTERN = Path.of("library", "harbour-lantern.js");
+  private static final Settings QUICK =
+      new Settings(Settings.USUAL.mainClass(), 768, Duration.ofMillis(150), Duration.ofSeconds(30));
+
+  private final ExecutorService aside =
+      Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().factory());
+  private static Workshop workshop;
+  private Desk desk;
+  private Room room;
+  private Stage stage;
+  private Robot robot;
+
+  @BeforeAll
+  static void hire() throws Exception {
+    Fx.start();
+    workshop = new Workshop(QUICK);
+  }
+
+  @AfterAll
+  static void letGo() {
+    workshop.close();
+  }
+
+  @BeforeEach
+  void open() throws Exception {
+    String script = Files.readString(LANTERN);
+    Fx.run(
+        () -> {
+          desk = new Desk(workshop::ask, Platform::runLater);
+          room = new Room(desk, aside, Platform::runLater);
+          stage = new Stage();
+          stage.setScene(new Scene(room, 980, 760));
+          stage.setX(0);
+          stage.setY(0);
+          stage.show();
+          robot = new Robot();
+          desk.lay(LANTERN, script);
+        });
+    Fx.until("the lantern lies on the table", () -> desk.design().get() != null);
+    Fx.pulse();
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    Fx.run(() -> stage.close());
+    aside.shutdown();
+  }
+
+  private Design design() throws Exception {
+    return Fx.get(() -> desk.design().get());
+  }
+
+  private void click(Node in, Point2D place) throws Exception {
+    Fx.run(
+        () -> {
+          Point2D on = in.localToScreen(place);
+          robot.mouseMove(on.getX(), on.getY());
+        });
+    Fx.pulse();
+    Fx.run(() -> robot.mouseClick(MouseButton.PRIMARY));
+    Fx.pulse();
+  }
+
+  private void type(String text) throws Exception {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      KeyCode code =
+          c == '\n' ? KeyCode.ENTER : KeyCode.getKeyCode(String.valueOf(Character.toUpperCase(c)));
+      Fx.run(() -> robot.keyType(code));
+    }
+    Fx.pulse();
+  }
+
+  /** A key more in the number of a dial, and the net grows; a key too many, and it stays. */
+  @Test
+  void typingChangesTheNetAndABrokenScriptLeavesIt() throws Exception {
+    double before = design().net().box().height();
+    int end = Fx.get(() -> desk.text().get().indexOf("\"wall\", 60") + "\"wall\", 6".length());
+    Fx.run(
+        () -> {
+          room.card().area().requestFocus();
+          room.card().area().moveTo(end);
+          robot.keyType(KeyCode.DELETE);
+        });
+    type("5");
+    Fx.until("the walls are 65 mm", () -> desk.design().get().net().box().height() > before + 9);
+    assertThat(design().net().box().height()).isCloseTo(before + 10, within(1e-6));
+
+    Fx.run(
+        () -> room.card().area().end(org.fxmisc.richtext.NavigationActions.SelectionPolicy.CLEAR));
+    Fx.run(() -> room.card().area().moveTo(room.card().area().getLength()));
+    type("\nwrup");
+    Fx.until("the fault is told", () -> desk.fault().get() != null && !desk.working().get());
+    assertThat(Fx.get(() -> desk.fault().get().site().line()))
+        .isEqualTo(Fx.get(() -> (int) desk.text().get().lines().count()));
+    assertThat(Fx.get(() -> Fx.says(room, "The last good net stays on the table"))).isTrue();
+    assertThat(design().net().box().height()).isCloseTo(before + 10, within(1e-6));
+    assertThat(Fx.get(() -> desk.text().get())).endsWith("wrup");
+  }
+
+  @Test
+  void draggingADialTurnsItAndIsTakenBackInOneStep() throws Exception {
+    Slider wall = Fx.get(() -> slider("wall"));
+    double height = design().folded().measures().height();
+    Fx.run(
+        () -> {
+          Bounds thumb =
+              wall.lookup(".thumb").localToScreen(wall.lookup(".thumb").getLayoutBounds());
+          robot.mouseMove(thumb.getCenterX(), thumb.getCenterY());
+          robot.mousePress(MouseButton.PRIMARY);
+        });
+    for (int i = 1; i <= 4; i++) {
+      Fx.run(() -> robot.mouseMove(robot.getMouseX() + 8, robot.getMouseY()));
+      Fx.pulse();
+    }
+    Fx.run(() -> robot.mouseRelease(MouseButton.PRIMARY));
+    Fx.until(
+        "the lantern is taller",
+        () -> desk.design().get().folded().measures().height() > height + 2);
+    double value = Fx.get(() -> Double.parseDouble(desk.settings().get().get("wall")));
+    assertThat(value * 2)
+        .as("on the half millimetre")
+        .isCloseTo(Math.rint(value * 2), within(1e-9));
+    Fx.run(() -> desk.turnBack());
+    Fx.until(
+        "it is as before",
+        () -> Math.abs(desk.design().get().folded().measures().height() - height) < 1e-9);
+    assertThat(Fx.get(() -> desk.settings().get())).isEmpty();
+  }
+
+  private Slider slider(String dial) {
+    return (Slider)
+        room.drawer().lookupAll(".slider").stream()
+            .filter(n -> dial.equals(n.getAccessibleText()))
+            .findFirst()
+            .orElseThrow();
+  }
+
+  @Test
+  void aDialTakesTypedValuesAndRefusesOthers() throws Exception {
+    TextField field =
+        Fx.get(
+            () ->
+                (TextField)
+                    room.drawer().lookupAll(".text-field").stream()
+                        .filter(n -> "Value of side".equals(n.getAccessibleText()))
+                        .findFirst()
+                        .orElseThrow());
+    Fx.run(
+        () -> {
+          field.setText("1 1/8 in");
+          field.getOnAction().handle(new javafx.event.ActionEvent());
+        });
+    Fx.until("the side is 28.575 mm", () -> Math.abs(dial("side") - 28.575) < 1e-9);
+    Fx.run(
+        () -> {
+          field.setText("99");
+          field.getOnAction().handle(new javafx.event.ActionEvent());
+        });
+    Fx.until("it is refused", () -> desk.fault().get() != null);
+    assertThat(Fx.get(() -> desk.fault().get().message())).contains("side").contains("99");
+    assertThat(Fx.get(() -> dial("side"))).isCloseTo(28.575, within(1e-9));
+  }
+
+  private double dial(String name) {
+    return desk.design().get().dials().stream()
+        .filter(d -> d.name().equals(name))
+        .findFirst()
+        .orElseThrow()
+        .value();
+  }
+
+  @Test
+  void aClickedPanelIsSelectedAndItsLineFound() throws Exception {
+    Net net = design().net();
+    int tab = panel(net, PanelRole.TAB);
+    int facet = panel(net, PanelRole.FACET);
+    for (int p : new int[] {tab, facet}) {
+      Vec2 place = net.panels().get(p).outline().centroid().plus(new Vec2(3, 5));
+      click(room.table(), Fx.get(() -> room.table().onScreen(place)));
+      Fx.until("panel " + p + " is selected", () -> desk.selection().get().hasPanel(p));
+      int line = net.panels().get(p).site().line();
+      Fx.until(
+          "the caret is in line " + line,
+          () -> room.card().area().getCurrentParagraph() + 1 == line);
+    }
+    int score = 3;
+    Vec2 middle = net.segment(net.scores().get(score).a()).middle();
+    click(room.table(), Fx.get(() -> room.table().onScreen(middle)));
+    assertThat(Fx.get(() -> desk.selection().get())).isInstanceOf(Selection.OfScore.class);
+  }
+
+  private static int panel(Net net, PanelRole role) {
+    for (int p = 0; p < net.panels().size(); p++) {
+      if (net.panels().get(p).role() == role) {
+        return p;
+      }
+    }
+    throw new AssertionError(role);
+  }
+
+  /** The two ends of a side snap to its corners, and what lies between is its length. */
+  @Test
+  void measuresFromCornerToCorner() throws Exception {
+    Net net = design().net();
+    var side = net.segment(net.scores().getFirst().a());
+    Fx.run(() -> room.table().measures().set(true));
+    Point2D one = Fx.get(() -> room.table().onScreen(side.from()));
+    Point2D two = Fx.get(() -> room.table().onScreen(side.to()));
+    click(room.table(), one.add(0.5, 0.5));
+    click(room.table(), two.add(0.5, 0.5));
+    assertThat(Fx.get(() -> room.table().measured())).isCloseTo(side.length(), within(1e-9));
+  }
+
+  /** What was under the mirror line's left lies at its right; a click still finds it. */
+  @Test
+  void turnedOverItIsMirroredAndStillFound() throws Exception {
+    Net net = design().net();
+    int facet = panel(net, PanelRole.FACET);
+    Vec2 place = net.panels().get(facet).outline().centroid();
+    Point2D before = Fx.get(() -> room.table().onScreen(place));
+    Fx.run(() -> room.strip().inside().set(true));
+    Point2D after = Fx.get(() -> room.table().onScreen(place));
+    assertThat(after.getX()).isNotCloseTo(before.getX(), within(5.0));
+    click(room.table(), after);
+    assertThat(Fx.get(() -> desk.selection().get().hasPanel(facet))).isTrue();
+  }
+
+  @Test
+  void theLensOpensTurnsAndSelects() throws Exception {
+    long paints = Fx.get(() -> room.lens().paints());
+    Fx.run(() -> room.lens().made().set(0.4));
+    Fx.until("it is painted half open", () -> room.lens().paints() > paints + 1);
+    Fx.run(() -> room.lens().made().set(1));
+    Fx.pulse();
+    Fx.until("it is at rest", () -> room.lens().isAtRest());
+    WritableImage before = Fx.get(() -> room.lens().snapshot(null, null));
+    Fx.run(
+        () -> {
+          room.lens().requestFocus();
+          robot.keyType(KeyCode.LEFT);
+        });
+    Fx.pulse();
+    WritableImage after = Fx.get(() -> room.lens().snapshot(null, null));
+    assertThat(differs(before, after)).isTrue();
+    click(
+        room.lens(),
+        Fx.get(() -> new Point2D(room.lens().getWidth() / 2, room.lens().getHeight() / 2)));
+    assertThat(Fx.get(() -> desk.selection().get())).isInstanceOf(Selection.OfPanel.class);
+  }
+
+  private static boolean differs(WritableImage one, WritableImage other) {
+    for (int x = 0; x < one.getWidth(); x += 3) {
+      for (int y = 0; y < one.getHeight(); y += 3) {
+        if (one.getPixelReader().getArgb(x, y) != other.getPixelReader().getArgb(x, y)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** A script that nothing can stop costs a worker process, not the window. */
+  @Test
+  void aKilledWorkerCostsNothingButAMessage() throws Exception {
+    String good = Fx.get(() -> desk.text().get());
+    Net net = design().net();
+    Fx.run(() -> desk.text().set("function f() { try { f(); } catch (e) { f(); } }\nf();\n"));
+    Fx.until("it is told", () -> desk.fault().get() != null);
+    assertThat(Fx.get(() -> desk.fault().get().message())).isNotBlank();
+    assertThat(design().net()).isEqualTo(net);
+    double height = design().folded().measures().height();
+    Fx.run(() -> desk.text().set(good.replace("\"wall\", 60", "\"wall\", 66")));
+    Fx.until(
+        "the next script is answered",
+        () -> desk.design().get().folded().measures().height() > height + 5);
+    assertThat(Fx.get(() -> desk.fault().get())).isNull();
+  }
+}
