@@ -69,7 +69,8 @@ class ArrowsTest {
         .mayOnlyAccessLayers("geom", "net", "form", "fold", "check", "aim", "script")
         .whereLayer("workbench")
         .mayOnlyAccessLayers(
-            "geom", "net", "form", "fold", "check", "draw", "export", "aim", "script", "worker")
+            "geom", "net", "form", "fold", "check", "papers", "draw", "export", "aim", "script",
+            "worker")
         .check(CLASSES);
   }
 
