@@ -29,6 +29,8 @@ class ArrowsTest {
         .definedBy("facetwright.fold..")
         .layer("check")
         .definedBy("facetwright.check..")
+        .layer("papers")
+        .definedBy("facetwright.papers..")
         .layer("draw")
         .definedBy("facetwright.draw..")
         .layer("export")
@@ -53,10 +55,12 @@ class ArrowsTest {
         .mayOnlyAccessLayers("geom", "net")
         .whereLayer("check")
         .mayOnlyAccessLayers("geom", "net", "fold")
+        .whereLayer("papers")
+        .mayOnlyAccessLayers("geom", "net", "fold", "check")
         .whereLayer("draw")
-        .mayOnlyAccessLayers("geom", "net", "fold")
+        .mayOnlyAccessLayers("geom", "net", "fold", "papers")
         .whereLayer("export")
-        .mayOnlyAccessLayers("geom", "net", "fold", "draw")
+        .mayOnlyAccessLayers("geom", "net", "fold", "papers", "draw")
         .whereLayer("aim")
         .mayOnlyAccessLayers("geom", "net")
         .whereLayer("script")
@@ -65,7 +69,8 @@ class ArrowsTest {
         .mayOnlyAccessLayers("geom", "net", "form", "fold", "check", "aim", "script")
         .whereLayer("workbench")
         .mayOnlyAccessLayers(
-            "geom", "net", "form", "fold", "check", "draw", "export", "aim", "script", "worker")
+            "geom", "net", "form", "fold", "check", "papers", "draw", "export", "aim", "script",
+            "worker")
         .check(CLASSES);
   }
 

@@ -10,11 +10,11 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /** What hangs together when made, by scores and by joins: a box is one body, its lid another. */
-final class Bodies {
+public final class Bodies {
   private Bodies() {}
 
   /** For each body its panels, in the order of their first. */
-  static List<List<Integer>> of(Net net) {
+  public static List<List<Integer>> of(Net net) {
     int[] root = IntStream.range(0, net.panels().size()).toArray();
     for (Score s : net.scores()) {
       unite(root, s.a().panel(), s.b().panel());

@@ -19,6 +19,7 @@ import picocli.CommandLine.Command;
       CheckCommand.class,
       DialsCommand.class,
       AimCommand.class,
+      RingCommand.class,
       ShelfCommand.class
     },
     footer = {

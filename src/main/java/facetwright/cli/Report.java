@@ -98,8 +98,6 @@ final class Report {
 
   /** As the maker's ruler reads it; "about" where it lies between two marks. */
   static String shown(double mm, Unit unit) {
-    Ruler ruler =
-        unit == Unit.INCH ? Ruler.SIXTEENTHS : new Ruler(unit, unit == Unit.CM ? 100 : 10);
-    return ruler.read(new Length(mm)).text();
+    return Ruler.usual(unit).read(new Length(mm)).text();
   }
 }

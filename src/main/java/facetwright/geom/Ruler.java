@@ -17,6 +17,11 @@ public record Ruler(Unit unit, int parts) implements Serializable {
   public static final Ruler HALF_MM = new Ruler(Unit.MM, 2);
   public static final Ruler MM = new Ruler(Unit.MM, 1);
 
+  /** What sizes are told by: sixteenths of an inch, tenths of a millimetre. */
+  public static Ruler usual(Unit unit) {
+    return unit == Unit.INCH ? SIXTEENTHS : new Ruler(unit, unit == Unit.CM ? 100 : 10);
+  }
+
   public Ruler {
     if (parts < 1 || parts > 1000) {
       throw new IllegalArgumentException("a ruler shows 1 to 1000 divisions a unit, not " + parts);

@@ -1,0 +1,139 @@
+package facetwright.cli;
+
+import facetwright.draw.RingPages;
+import facetwright.export.Exporter;
+import facetwright.export.Exporters;
+import facetwright.export.Job;
+import facetwright.export.PdfWriter;
+import facetwright.export.WholeFiles;
+import facetwright.papers.ring.RingPlan;
+import facetwright.papers.ring.RingText;
+import facetwright.papers.ring.Rings;
+import facetwright.script.Design;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.SequencedMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Plans a ring of several copies of a design. */
+@Command(
+    name = "ring",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Plans a ring of several copies: which facets meet, how large it is, what goes between.",
+      "With --out it makes a page on the ring and the papers of the piece, too."
+    })
+final class RingCommand implements Callable<Integer> {
+  @Mixin private DesignFile design;
+
+  @Option(
+      names = "--count",
+      paramLabel = "N",
+      required = true,
+      description = "how many pieces, 3 to 72")
+  private int count;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "a folder to make the papers in; made where missing")
+  private Path out;
+
+  @Option(names = "--json", description = "one JSON object instead of words")
+  private boolean json;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    if (count < Rings.LEAST || count > Rings.MOST) {
+      throw new Trouble.WrongCall(
+          "--count: a ring is of "
+              + Rings.LEAST
+              + " to "
+              + Rings.MOST
+              + " pieces, not "
+              + count
+              + ".");
+    }
+    Design made = design.evaluate();
+    PrintWriter err = spec.commandLine().getErr();
+    made.said().forEach(err::println);
+    Rings rings;
+    try {
+      rings = Rings.of(made.net(), made.folded());
+    } catch (IllegalArgumentException e) {
+      err.println(
+          "facetwright: "
+              + e.getMessage()
+              + ". Give the open fold angles or more joins; facetwright check says which.");
+      return Exit.ERROR_FOUND;
+    }
+    List<RingPlan> plans = rings.plans(count);
+    PrintWriter words = spec.commandLine().getOut();
+    if (json) {
+      words.println(RingJson.of(made, rings, count, plans));
+    } else {
+      lines(made, rings, plans).forEach(words::println);
+    }
+    if (out != null && !plans.isEmpty()) {
+      SequencedMap<String, byte[]> files = files(made, rings, plans.getFirst());
+      WholeFiles.write(out, files);
+      if (!json) {
+        words.println();
+        words.println("Written to " + out.toAbsolutePath().normalize() + ":");
+        files.keySet().forEach(name -> words.println("  " + name));
+      }
+    }
+    words.flush();
+    return plans.isEmpty() || !made.isSound() ? Exit.ERROR_FOUND : Exit.SOUND;
+  }
+
+  private List<String> lines(Design made, Rings rings, List<RingPlan> plans) {
+    List<String> lines = new ArrayList<>();
+    lines.add(made.title());
+    if (plans.isEmpty()) {
+      lines.add(
+          "  No two facets of this piece can seat a ring of "
+              + count
+              + ": a piece may take no more than "
+              + facetwright.script.api.Shown.plain(Math.rint(3600.0 / count) / 10)
+              + "° of the circle.");
+    } else {
+      RingText.lines(plans.getFirst(), made.net(), made.unit()).forEach(l -> lines.add("  " + l));
+      if (plans.size() > 1) {
+        lines.add("  Another way:");
+        RingText.lines(plans.get(1), made.net(), made.unit()).forEach(l -> lines.add("    " + l));
+      }
+    }
+    RingText.hints(rings, count).forEach(l -> lines.add("  " + l));
+    return lines;
+  }
+
+  private SequencedMap<String, byte[]> files(Design made, Rings rings, RingPlan plan) {
+    List<String> words = new ArrayList<>(RingText.lines(plan, made.net(), made.unit()));
+    words.addAll(RingText.hints(rings, count));
+    SequencedMap<String, byte[]> files = new LinkedHashMap<>();
+    files.put(
+        "ring.pdf",
+        PdfWriter.write(
+            made.title(),
+            made.header().author(),
+            RingPages.of(
+                made.title(), made.unit(), made.net(), made.folded().poses(), plan, words)));
+    Job job =
+        new Job(made.title(), made.header().author(), made.unit(), made.laid(), made.folded());
+    for (Exporter exporter : Exporters.all().values()) {
+      files.putAll(exporter.files(job));
+    }
+    return files;
+  }
+}

@@ -1,0 +1,47 @@
+package facetwright.papers.cutting;
+
+import java.util.Arrays;
+
+/** How many there are of each wanted rectangle. */
+final class Counts {
+  private final short[] of;
+
+  private Counts(short[] of) {
+    this.of = of;
+  }
+
+  /** One of one kind. */
+  static Counts one(int kind, int kinds) {
+    short[] of = new short[kinds];
+    of[kind] = 1;
+    return new Counts(of);
+  }
+
+  Counts plus(Counts other) {
+    short[] sum = of.clone();
+    for (int k = 0; k < sum.length; k++) {
+      sum[k] += other.of[k];
+    }
+    return new Counts(sum);
+  }
+
+  /** Whether these and the others together are no more than this of any kind. */
+  boolean allows(Counts other, int[] limit) {
+    for (int k = 0; k < limit.length; k++) {
+      if (of[k] + other.of[k] > limit[k]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Counts c && Arrays.equals(of, c.of);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(of);
+  }
+}

@@ -1,0 +1,150 @@
+package facetwright.papers.ring;
+
+import facetwright.geom.Decimals;
+import facetwright.geom.Length;
+import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
+import facetwright.net.Net;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A ring in words. */
+public final class RingText {
+  /** Sides of regular pieces are told up to so many. */
+  private static final int MOST_SIDES = 24;
+
+  private RingText() {}
+
+  /**
+   * Sentences on how it is seated, how large it is, where it is glued and what goes between.
+   *
+   * @param net of the piece, for the names of its panels
+   * @param unit lengths are told in it
+   */
+  public static List<String> lines(RingPlan plan, Net net, Unit unit) {
+    Seating s = plan.seating();
+    List<String> lines = new ArrayList<>();
+    lines.add(size(plan, unit));
+    lines.add(
+        (s.tippedDegrees() < 0.05
+                ? "Each piece stands upright, as it does alone. "
+                : "Tip each piece by " + degrees(s.tippedDegrees()) + " from how it stands alone. ")
+            + "Glue "
+            + names(net, s.one())
+            + " of one piece to "
+            + names(net, s.other())
+            + " of the next"
+            + (s.isFlush() ? "." : ", with a spacer between."));
+    lines.add(
+        "The seats make "
+            + degrees(s.normalsDegrees())
+            + " between their outward normals; "
+            + plan.count()
+            + " seat flush at "
+            + degrees(RingPlan.flushDegrees(plan.count()))
+            + (s.isFlush() ? ": this ring is flush." : "."));
+    s.spacer().ifPresent(spacer -> lines.addAll(spacer(spacer, plan.count(), unit)));
+    lines.add(
+        "Glued area: "
+            + area(s.contact())
+            + " at each meeting, "
+            + area(plan.glued())
+            + " in all"
+            + (s.isFlush() ? "." : ", both sides of the spacers."));
+    return List.copyOf(lines);
+  }
+
+  private static String size(RingPlan plan, Unit unit) {
+    return "The ring of "
+        + plan.count()
+        + " is "
+        + shown(plan.outer(), unit)
+        + " across outside"
+        + (plan.inner() < 0.05
+            ? ", closed in the middle, "
+            : ", " + shown(plan.inner(), unit) + " inside, ")
+        + "and "
+        + shown(plan.height(), unit)
+        + " high.";
+  }
+
+  private static List<String> spacer(Spacer s, int count, Unit unit) {
+    boolean edged = s.inner() < 0.3;
+    return List.of(
+        "Spacers: "
+            + count
+            + " wedges of "
+            + degrees(s.degrees())
+            + ", each "
+            + shown(s.length(), unit)
+            + " long from "
+            + (edged ? "an edge" : shown(s.inner(), unit))
+            + " at the inner end to "
+            + shown(s.outer(), unit)
+            + " at the outer end, and "
+            + shown(s.height(), unit)
+            + " high.",
+        "Fold a spacer from a strip "
+            + shown(s.height(), unit)
+            + " wide, scored across "
+            + scores(s, edged, unit)
+            + "; the last part is glued under the first.");
+  }
+
+  private static String scores(Spacer s, boolean edged, Unit unit) {
+    List<Double> parts = new ArrayList<>(List.of(s.length(), s.outer(), s.length()));
+    if (!edged) {
+      parts.add(s.inner());
+    }
+    double at = 0;
+    List<String> marks = new ArrayList<>();
+    for (double part : parts) {
+      at += part;
+      marks.add(shown(at, unit));
+    }
+    return "at " + String.join(", ", marks) + " and cut at " + shown(at + s.length(), unit);
+  }
+
+  /** Which regular pieces, and which other counts of this piece, would be flush. */
+  public static List<String> hints(Rings rings, int count) {
+    List<String> lines = new ArrayList<>();
+    List<Integer> sides = SideCounts.flush(count, MOST_SIDES);
+    lines.add(
+        sides.isEmpty()
+            ? "No upright piece of up to " + MOST_SIDES + " equal sides seats " + count + " flush."
+            : "Upright pieces of " + list(sides, "or") + " equal sides seat " + count + " flush.");
+    List<Integer> counts = rings.flushCounts();
+    lines.add(
+        counts.isEmpty()
+            ? "This piece seats no number flush."
+            : "This piece seats " + list(counts, "or") + " flush.");
+    return lines;
+  }
+
+  private static String list(List<Integer> numbers, String last) {
+    String text = numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    int comma = text.lastIndexOf(", ");
+    return comma < 0
+        ? text
+        : text.substring(0, comma) + " " + last + " " + text.substring(comma + 2);
+  }
+
+  private static String names(Net net, List<Integer> panels) {
+    return panels.stream()
+        .map(p -> "\"" + net.panels().get(p).name() + "\"")
+        .collect(Collectors.joining(" with "));
+  }
+
+  private static String degrees(double degrees) {
+    return Decimals.places(degrees, 1) + "°";
+  }
+
+  private static String area(double mm2) {
+    return Decimals.places(mm2 / 100, 1) + " cm²";
+  }
+
+  private static String shown(double mm, Unit unit) {
+    return Ruler.usual(unit).read(new Length(mm)).text();
+  }
+}

@@ -1,0 +1,115 @@
+package facetwright.papers.ring;
+
+import facetwright.check.Bodies;
+import facetwright.fold.Closure;
+import facetwright.fold.FoldedForm;
+import facetwright.geom.Vec3;
+import facetwright.net.Net;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * All ways to seat copies of a piece in a ring. A piece of several bodies, such as a box with a lid
+ * beside it, is seated by the body that it stands on.
+ *
+ * <p>What it does not find: rings by seats of which less than half would meet, by sides that are
+ * not flat, and by seats that something reaches over; rings in which every second copy is turned
+ * round.
+ */
+public final class Rings {
+  /** A ring is of at least so many. */
+  public static final int LEAST = 3;
+
+  /** Beyond it the angles of a ring can't be told apart with card. */
+  public static final int MOST = 72;
+
+  private static final double MEETING = 0.5;
+
+  private final List<Pair> pairs = new ArrayList<>();
+
+  private Rings() {}
+
+  /**
+   * @throws IllegalArgumentException when it is not known where the panels end up
+   */
+  public static Rings of(Net net, FoldedForm form) {
+    if (form.closure() == Closure.NOT_SOLVED) {
+      throw new IllegalArgumentException(
+          "where the panels end up is not known, so no ring can be planned");
+    }
+    int standing = net.stance().ring().getFirst().panel();
+    List<Integer> body =
+        Bodies.of(net).stream().filter(b -> b.contains(standing)).findFirst().orElseThrow();
+    List<Vec3> points = new ArrayList<>();
+    body.forEach(p -> points.addAll(form.corners(net, p)));
+    List<Seat> seats = Seat.of(net, form, body, points);
+    Rings rings = new Rings();
+    for (int i = 0; i < seats.size(); i++) {
+      for (int j = i + 1; j < seats.size(); j++) {
+        Pair pair = Pair.of(body, points, seats.get(i), seats.get(j));
+        if (pair.meets(MEETING)) {
+          rings.pairs.add(pair);
+        }
+      }
+    }
+    return rings;
+  }
+
+  /**
+   * The ways to seat so many, the best first: flush ones, then those with the thinnest spacer; of
+   * equals those that tip the piece least, then those that meet most. Ways that differ only in
+   * which of alike seats meet are told once.
+   *
+   * @throws IllegalArgumentException when the count is out of range
+   */
+  public List<RingPlan> plans(int count) {
+    if (count < LEAST || count > MOST) {
+      throw new IllegalArgumentException(
+          "a ring is of " + LEAST + " to " + MOST + " pieces, not " + count);
+    }
+    double sector = 2 * Math.PI / count;
+    List<Pair> fitting =
+        pairs.stream()
+            .filter(p -> p.takes() <= sector + Pair.FLUSH)
+            .sorted(
+                Comparator.<Pair>comparingLong(p -> grid(Math.max(Pair.FLUSH, sector - p.takes())))
+                    .thenComparingLong(p -> grid(p.tipped()))
+                    .thenComparingLong(p -> -Math.round(p.contact())))
+            .toList();
+    List<RingPlan> plans = new ArrayList<>();
+    Pair last = null;
+    for (Pair pair : fitting) {
+      if (last == null || !alike(last, pair)) {
+        plans.add(pair.plan(count));
+        last = pair;
+      }
+    }
+    return List.copyOf(plans);
+  }
+
+  /** The counts up to {@link #MOST} that seat flush. */
+  public List<Integer> flushCounts() {
+    List<Integer> flush = new ArrayList<>();
+    for (int n = LEAST; n <= MOST; n++) {
+      double sector = 2 * Math.PI / n;
+      if (pairs.stream().anyMatch(p -> Math.abs(sector - p.takes()) <= Pair.FLUSH)) {
+        flush.add(n);
+      }
+    }
+    return List.copyOf(flush);
+  }
+
+  private static boolean alike(Pair a, Pair b) {
+    return grid(a.takes()) == grid(b.takes())
+        && grid(a.tipped()) == grid(b.tipped())
+        && Math.round(a.contact()) == Math.round(b.contact());
+  }
+
+  /**
+   * Angles in steps of a thousandth of a degree or so, so that rounding does not tell them apart.
+   */
+  private static long grid(double radians) {
+    return Math.round(radians * 5e4);
+  }
+}
