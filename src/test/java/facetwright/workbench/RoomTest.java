@@ -14,6 +14,7 @@ import facetwright.worker.Workshop;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
@@ -243,10 +244,10 @@ class RoomTest {
     Net net = design().net();
     var side = net.segment(net.scores().getFirst().a());
     Fx.run(() -> room.table().measures().set(true));
-    Point2D one = Fx.get(() -> room.table().onScreen(side.from()));
-    Point2D two = Fx.get(() -> room.table().onScreen(side.to()));
-    click(room.table(), one.add(0.5, 0.5));
-    click(room.table(), two.add(0.5, 0.5));
+    for (Vec2 end : List.of(side.from(), side.to())) {
+      Fx.pulse();
+      click(room.table(), Fx.get(() -> room.table().onScreen(end)).add(0.5, 0.5));
+    }
     assertThat(Fx.get(() -> room.table().measured())).isCloseTo(side.length(), within(1e-9));
   }
 
