@@ -8,6 +8,7 @@ import facetwright.workbench.desk.Desk;
 import facetwright.workbench.file.Autosave;
 import facetwright.workbench.file.Filing;
 import facetwright.workbench.file.Keeping;
+import facetwright.workbench.file.Recovery;
 import facetwright.workbench.notice.Notice;
 import facetwright.workbench.notice.NoticePane;
 import facetwright.workbench.notice.Notices;
@@ -45,6 +46,7 @@ public final class House extends StackPane {
   private final Notices notices = new Notices();
   private final Keeping keeping;
   private final Filing filing;
+  private final Recovery recovery;
   private final Pictures pictures;
   private final Pictures sweeps;
   private final ShelfView shelf;
@@ -59,15 +61,8 @@ public final class House extends StackPane {
     desk = new Desk(tools.designs(), tools.ui());
     room = new Room(desk, tools.aside(), tools.ui());
     keeping = new Keeping(tools.state().folder().resolve("unsaved"));
-    filing =
-        new Filing(
-            desk,
-            tools.choosing(),
-            notices,
-            tools.state(),
-            keeping,
-            tools.aside(),
-            tools.library());
+    filing = new Filing(desk, tools.choosing(), notices, tools.state(), tools.library());
+    recovery = new Recovery(desk, filing, notices, keeping, tools.aside());
     var _ = new Autosave(desk, keeping, tools.aside(), tools.later());
     pictures =
         new Pictures(
@@ -111,6 +106,7 @@ public final class House extends StackPane {
     all.setTop(top);
     getChildren().addAll(all, tour, pages, new NoticePane(notices));
     commands.explain(room.fold().sliver(), "fold-script");
+    room.explain(commands);
     addEventFilter(DragEvent.DRAG_OVER, this::dragOver);
     addEventFilter(DragEvent.DRAG_DROPPED, this::dragDropped);
   }
@@ -175,7 +171,7 @@ public final class House extends StackPane {
 
   /** What a start offers: what was left by a crash; the tour, the first time. */
   void begin() {
-    filing.offerLeft();
+    recovery.offer();
     if (!tools.state().isOn("tour.seen") && tools.state().recent().isEmpty()) {
       notices.show(
           new Notice(

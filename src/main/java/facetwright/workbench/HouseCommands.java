@@ -110,11 +110,21 @@ final class HouseCommands {
         .act("table", "Table", "Shortcut+2", "Go to the table", go(Place.TABLE))
         .act("papers", "Papers", "Shortcut+3", "Go to the papers", go(Place.PAPERS))
         .line()
-        .tick("inside", "Inside up", "Shortcut+I", "Turn the sheet over", strip.inside())
+        .tick(
+            "inside",
+            "Inside up",
+            "Shortcut+I",
+            "Turn the sheet over: the inside of the card lies up",
+            strip.inside())
         .tick("layers", "Layers", "Shortcut+Shift+L", "Show decorative layers", strip.layers())
         .tick("names", "Names", "Shortcut+Shift+N", "Show the panels' names", strip.names())
         .tick("glue", "Glue", "Shortcut+Shift+G", "Show glued areas", strip.glue())
-        .tick("measure", "Measure", "Shortcut+M", "Measure between two points", strip.measure())
+        .tick(
+            "measure",
+            "Measure",
+            "Shortcut+M",
+            "Measure between two points; Esc ends it",
+            strip.measure())
         .line()
         .act("fit", "Show the sheet whole", "Shortcut+0", "", table::fit)
         .act("nearer", "Nearer", "Shortcut+EQUALS", "", () -> table.zoom(1.25))

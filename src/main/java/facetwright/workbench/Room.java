@@ -1,6 +1,7 @@
 package facetwright.workbench;
 
 import facetwright.workbench.card.ScriptCard;
+import facetwright.workbench.command.Commands;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.drawer.DialDrawer;
 import facetwright.workbench.drawer.SettingFlags;
@@ -23,7 +24,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -105,8 +105,6 @@ public final class Room extends BorderPane {
     layers.setSelected(true);
     names.setSelected(true);
     glue.setSelected(true);
-    inside.setTooltip(new Tooltip("Turn the sheet over: the inside of the card lies up"));
-    measure.setTooltip(new Tooltip("Measure between two points; Esc ends it"));
     Runnable look =
         () -> {
           table
@@ -142,6 +140,15 @@ public final class Room extends BorderPane {
   /** Whether the room is dark. */
   public BooleanProperty dark() {
     return dark;
+  }
+
+  /** Lets the controls above the table tell what they do, and their keys. */
+  void explain(Commands commands) {
+    commands.explain(inside, "inside");
+    commands.explain(measure, "measure");
+    commands.explain(layers, "layers");
+    commands.explain(names, "names");
+    commands.explain(glue, "glue");
   }
 
   /** What shows on the table, and whether clicks there measure. */

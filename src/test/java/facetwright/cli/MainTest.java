@@ -35,6 +35,13 @@ class MainTest {
     return new Run(exit, out.toString(), err.toString());
   }
 
+  @Test
+  void openWithoutAWindowSaysWhatElseCanBeDone() {
+    Run run = run("open", "crate.js");
+    assertThat(run.exit).isEqualTo(2);
+    assertThat(run.err).contains("no window").contains("facetwright make crate.js");
+  }
+
   private String script(String text) throws Exception {
     return Files.writeString(folder.resolve("crate.js"), text).toString();
   }

@@ -107,7 +107,8 @@ final class Faults {
       String text = SYNTAX_PLACE.matcher(message).replaceFirst("").lines().findFirst().orElse("");
       return new ScriptException(
           ScriptException.Kind.SYNTAX,
-          "this is not JavaScript: " + text,
+          "this is not JavaScript: "
+              + text.replace("BindingIdentifier or BindingPattern", "a name"),
           site,
           text.contains("import") || text.contains("export") ? ONE_FILE : MISWRITTEN);
     }

@@ -1,9 +1,12 @@
 package facetwright.workbench.card;
 
+import facetwright.workbench.card.text.Edit;
 import facetwright.workbench.card.text.Repair;
+import facetwright.workbench.card.text.Stretch;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Fault;
 import java.util.List;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
@@ -30,6 +33,7 @@ final class FaultStrip extends HBox {
     setAlignment(Pos.CENTER_LEFT);
     setAccessibleRole(AccessibleRole.TEXT);
     Label sign = new Label("✕");
+    sign.setMinWidth(USE_PREF_SIZE);
     sign.getStyleClass().add("fault-sign");
     message.setWrapText(true);
     message.getStyleClass().add("fault-message");
@@ -43,7 +47,15 @@ final class FaultStrip extends HBox {
     getChildren().addAll(sign, words, apply);
     marks.all().addListener((_, _, _) -> show());
     desk.fault().addListener((_, _, _) -> show());
+    text.area().heightProperty().addListener((_, _, _) -> keepCaret());
     show();
+  }
+
+  /** The strip takes room from the text: the caret stays in sight. */
+  private void keepCaret() {
+    if (text.area().isFocused()) {
+      Platform.runLater(text.area()::requestFollowCaret);
+    }
   }
 
   Button button() {
@@ -54,7 +66,13 @@ final class FaultStrip extends HBox {
   void apply() {
     List<Repair> repairs = marks.repairs();
     if (!repairs.isEmpty()) {
-      text.apply(repairs.getFirst().edit());
+      Edit edit = repairs.getFirst().edit();
+      int removed = edit.to() - edit.from();
+      int caret =
+          new Stretch(text.caret(), text.caret())
+              .moved(edit.from(), removed, edit.text().length())
+              .start();
+      text.apply(new Edit(edit.from(), edit.to(), edit.text(), caret, caret));
       text.area().requestFocus();
     }
   }

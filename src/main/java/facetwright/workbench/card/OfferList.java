@@ -20,7 +20,6 @@ final class OfferList extends VBox {
   private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
   private static final int ROWS = 7;
   private static final double MOST_HELP = 230;
-  private static final double EDGE = 16;
 
   private final VBox rows = new VBox();
   private final HelpPane help = new HelpPane();
@@ -33,9 +32,16 @@ final class OfferList extends VBox {
 
   /**
    * @param taken what is done with an offer that is pressed
+   * @param grown what is done when the list wants another height
    */
-  OfferList(Consumer<Offer> taken) {
+  OfferList(Consumer<Offer> taken, Runnable grown) {
     this.taken = taken;
+    help.heightProperty()
+        .addListener(
+            (_, _, height) -> {
+              about.setPrefViewportHeight(Math.min(MOST_HELP, height.doubleValue()));
+              grown.run();
+            });
     getStyleClass().add("offers");
     rows.getStyleClass().add("offer-rows");
     count.getStyleClass().addAll("quiet", "offer-count");
@@ -79,8 +85,6 @@ final class OfferList extends VBox {
     count.setText("%d of %d – Enter writes it, Esc closes".formatted(chosen + 1, n));
     help.show(chosen().help());
     about.setVvalue(0);
-    help.applyCss();
-    about.setPrefViewportHeight(Math.min(MOST_HELP, help.prefHeight(WIDTH - 2 * EDGE)));
   }
 
   private Region row(int i) {

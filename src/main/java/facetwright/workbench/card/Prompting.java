@@ -41,7 +41,7 @@ final class Prompting {
     this.text = text;
     this.marks = marks;
     this.layer = layer;
-    this.list = new OfferList(this::take);
+    this.list = new OfferList(this::take, () -> Platform.runLater(this::placeList));
     hint.getStyleClass().add("hint");
     note.getStyleClass().add("hover-note");
     meaning.setWrapText(true);
@@ -95,7 +95,13 @@ final class Prompting {
     }
     layer.add(list);
     list.show(offers);
-    caretBounds().ifPresent(b -> layer.show(list, besideHint(b), OfferList.WIDTH, false));
+    placeList();
+  }
+
+  private void placeList() {
+    if (isOffering()) {
+      caretBounds().ifPresent(b -> layer.show(list, besideHint(b), OfferList.WIDTH, false));
+    }
   }
 
   /** The caret's place, and the hint's above it. */

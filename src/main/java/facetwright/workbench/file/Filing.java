@@ -6,9 +6,6 @@ import facetwright.workbench.notice.Notices;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
-import java.util.concurrent.Executor;
 
 /**
  * New, open, save: whatever takes the script from disk or puts it there. Nothing unsaved is put
@@ -17,39 +14,26 @@ import java.util.concurrent.Executor;
 public final class Filing {
   private static final String GUARD = "unsaved";
   private static final String REFUSED = "refused";
-  private static final String OUTSIDE = "outside";
-
-  /** Stands for the text of a file that is not there; no text holds this character. */
-  private static final String GONE = "\0";
 
   private final Desk desk;
   private final Choosing choosing;
   private final Notices notices;
   private final State state;
-  private final Keeping keeping;
-  private final Executor aside;
+  private final Folders folders;
+  private final Outside outside;
   private final Path library;
   private OnDisk base = OnDisk.fresh("");
-  private String seenOutside;
 
   /**
-   * @param aside does work in its order, beside the window's thread; the one that also autosaves
    * @param library the folder whose designs are opened as copies
    */
-  public Filing(
-      Desk desk,
-      Choosing choosing,
-      Notices notices,
-      State state,
-      Keeping keeping,
-      Executor aside,
-      Path library) {
+  public Filing(Desk desk, Choosing choosing, Notices notices, State state, Path library) {
     this.desk = desk;
     this.choosing = choosing;
     this.notices = notices;
     this.state = state;
-    this.keeping = keeping;
-    this.aside = aside;
+    this.folders = new Folders(state, choosing);
+    this.outside = new Outside(desk, notices, this);
     this.library = library.toAbsolutePath().normalize();
   }
 
@@ -60,7 +44,7 @@ public final class Filing {
 
   /** Lets the user choose a script to open. */
   public void open() {
-    choosing.toOpen(folder("folder.open")).ifPresent(this::open);
+    choosing.toOpen(folders.last(Folders.OPEN)).ifPresent(this::open);
   }
 
   /** Opens a script; one of the library as a copy. */
@@ -132,15 +116,15 @@ public final class Filing {
     } else {
       Path whole = file.toAbsolutePath().normalize();
       lay(whole, read);
-      remember("folder.open", whole);
+      folders.remember(Folders.OPEN, whole);
       state.opened(whole);
     }
   }
 
-  private void lay(Path file, OnDisk read) {
+  /** Lays a script on the desk, unasked. */
+  void lay(Path file, OnDisk read) {
     base = read;
-    seenOutside = null;
-    notices.withdraw(OUTSIDE);
+    outside.forget();
     desk.lay(file, read.text());
   }
 
@@ -155,11 +139,10 @@ public final class Filing {
       saveAs(then);
       return;
     }
-    Optional<String> outside = textOutside(file);
-    if (outside.isPresent() && !outside.get().equals(desk.saved())) {
+    if (outside.isChanged(file)) {
       notices.show(
           new Notice(
-              OUTSIDE,
+              Outside.ABOUT,
               OnDisk.name(file) + " was changed by another program",
               "Saving now would replace those changes with what you see here.",
               List.of(
@@ -179,7 +162,7 @@ public final class Filing {
   private void saveAs(Runnable then) {
     Path file = desk.file().get();
     String name = file == null ? FileName.of(FileName.title(desk.text().get())) : OnDisk.name(file);
-    Path start = file == null ? folder("folder.save") : file.getParent();
+    Path start = file == null ? folders.last(Folders.SAVE) : file.getParent();
     choosing
         .toSave(start, name)
         .map(Filing::named)
@@ -211,10 +194,9 @@ public final class Filing {
       return;
     }
     base = next;
-    seenOutside = null;
-    notices.withdraw(OUTSIDE);
+    outside.forget();
     desk.kept(whole);
-    remember("folder.save", whole);
+    folders.remember(Folders.SAVE, whole);
     state.opened(whole);
     then.run();
   }
@@ -241,135 +223,21 @@ public final class Filing {
                 new Notice.Choice("Cancel", () -> {}))));
   }
 
-  /** Offers what was left when a program ended unexpectedly. */
-  public void offerLeft() {
-    for (Keeping.Left left : keeping.left()) {
-      Kept kept = left.kept();
-      notices.show(
-          new Notice(
-              "left " + System.identityHashCode(left),
-              "Facetwright ended unexpectedly",
-              "Your changes to " + kept.name() + " were kept.",
-              List.of(
-                  new Notice.Choice("Open", () -> guard("opening them", () -> restore(left))),
-                  new Notice.Choice("Discard", () -> keeping.putAway(left)),
-                  new Notice.Choice("Later", () -> {}))));
-    }
-  }
-
-  private void restore(Keeping.Left left) {
-    Kept kept = left.kept();
-    OnDisk now = OnDisk.fresh(kept.base());
-    Path file = kept.file();
-    if (file != null && Files.exists(file)) {
-      try {
-        now = OnDisk.read(file);
-      } catch (OnDisk.Refused e) {
-        file = null;
-      }
-    }
-    lay(file, now);
-    desk.text().set(kept.text());
-    Kept again = new Kept(file, kept.name(), now.text(), kept.text());
-    aside.execute(
-        () -> {
-          if (keeping.keep(again)) {
-            keeping.putAway(left);
-          }
-        });
-    if (file != null && !now.text().equals(kept.base())) {
-      notices.tell(
-          OUTSIDE,
-          OnDisk.name(file) + " has changed since",
-          "Your kept changes are open here, unsaved. Saving them replaces what is in the file now;"
-              + " Save as keeps both.");
-    }
-  }
-
   /** Looks whether the file was changed by another program, and offers to reload it. */
   public void lookOutside() {
-    Path file = desk.file().get();
-    if (file == null) {
-      return;
-    }
-    if (Files.notExists(file) && !GONE.equals(seenOutside)) {
-      seenOutside = GONE;
-      notices.show(
-          new Notice(
-              OUTSIDE,
-              OnDisk.name(file) + " is gone",
-              "It was moved, renamed or deleted. Your script is still here; saving writes it anew.",
-              List.of(
-                  new Notice.Choice("Save it again", this::save),
-                  new Notice.Choice("Close", () -> {}))));
-      return;
-    }
-    Optional<String> outside = textOutside(file);
-    if (outside.isEmpty()
-        || outside.get().equals(desk.saved())
-        || Objects.equals(outside.get(), seenOutside)) {
-      return;
-    }
-    seenOutside = outside.get();
-    String unsaved = desk.changed().get() ? " Your unsaved changes would be lost by it." : "";
-    notices.show(
-        new Notice(
-            OUTSIDE,
-            OnDisk.name(file) + " was changed by another program",
-            "It can be opened anew as it is now." + unsaved,
-            List.of(
-                new Notice.Choice("Reload", () -> reload(file)),
-                new Notice.Choice("Keep mine", () -> {}))));
+    outside.look();
   }
 
-  private void reload(Path file) {
-    try {
-      lay(file, OnDisk.read(file));
-    } catch (OnDisk.Refused e) {
-      refuse(e);
-    }
-  }
-
-  /** Empty where the file can't be read or is gone. */
-  private static Optional<String> textOutside(Path file) {
-    try {
-      return Optional.of(OnDisk.read(file).text());
-    } catch (OnDisk.Refused e) {
-      return Optional.empty();
-    }
+  /** The folders that are remembered. */
+  public Folders folders() {
+    return folders;
   }
 
   private boolean isOfLibrary(Path file) {
     return file.toAbsolutePath().normalize().startsWith(library);
   }
 
-  /** The folder remembered for something, or the user's own. */
-  private Path folder(String key) {
-    return state.path(key).filter(Files::isDirectory).orElseGet(this::own);
-  }
-
-  /** The folder of the user's own designs. */
-  public Path own() {
-    return state
-        .path("folder.own")
-        .orElseGet(() -> Path.of(System.getProperty("user.home"), "Facetwright"));
-  }
-
-  /** Lets the user choose the folder of the own designs; true when one was chosen. */
-  public boolean chooseOwn() {
-    Optional<Path> chosen = choosing.folder("The folder of your own designs", own());
-    chosen.ifPresent(f -> state.remember("folder.own", f.toAbsolutePath().toString()));
-    return chosen.isPresent();
-  }
-
-  private void remember(String key, Path file) {
-    Path folder = file.getParent();
-    if (folder != null) {
-      state.remember(key, folder.toString());
-    }
-  }
-
-  private void refuse(OnDisk.Refused e) {
+  void refuse(OnDisk.Refused e) {
     notices.tell(REFUSED, capital(e.getMessage()), e.remedy());
   }
 

@@ -87,7 +87,7 @@ public final class ShelfView extends BorderPane {
     choose.setTooltip(new Tooltip("Which folder your own designs are in"));
     choose.setOnAction(
         _ -> {
-          if (filing.chooseOwn()) {
+          if (filing.folders().chooseOwn()) {
             refresh();
           }
         });
@@ -132,7 +132,7 @@ public final class ShelfView extends BorderPane {
   }
 
   private void refresh() {
-    Path folder = filing.own();
+    Path folder = filing.folders().own();
     aside.execute(
         () -> {
           List<Entry> mine = Stock.in(folder, true);

@@ -24,6 +24,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import org.fxmisc.richtext.CodeArea;
 import org.junit.jupiter.api.AfterEach;
@@ -289,6 +290,27 @@ class ScriptCardTest {
     assertThat(text()).isEqualTo(BOX);
     Fx.run(area::redo);
     assertThat(text()).contains("height: 55 }");
+  }
+
+  private void point(String word) throws Exception {
+    Fx.run(
+        () -> {
+          int at = area.getText().indexOf(word);
+          Bounds place = area.getCharacterBoundsOnScreen(at, at + 1).orElseThrow();
+          new Robot().mouseMove(place.getCenterX(), place.getCenterY());
+        });
+    Fx.pulse();
+  }
+
+  @Test
+  void restingOnAWordSaysWhatItMeansAndOnAMarkWhatIsWrong() throws Exception {
+    point("attach(");
+    Fx.until("the word is explained", () -> card.prompting().isNoting());
+    assertThat(Fx.get(() -> Fx.says(card, "attach(edge, name, {"))).isTrue();
+    go("attach(");
+    type("x");
+    point("xattach");
+    Fx.until("the fault is told", () -> Fx.says(card, "✕ xattach is not a function"));
   }
 
   @Test

@@ -72,7 +72,7 @@ class KeepingTest {
     leaveBehind(new Kept(file, "mine.js", BEFORE, AFTER), 1);
     Sitting next = sit();
     next.filing.begin(null, "none.js");
-    next.filing.offerLeft();
+    next.recovery.offer();
     assertThat(next.said()).isEqualTo("Facetwright ended unexpectedly");
     assertThat(next.notices.now().get().words()).isEqualTo("Your changes to mine.js were kept.");
     next.choose("Open");
@@ -91,7 +91,7 @@ class KeepingTest {
     leaveBehind(new Kept(null, "an untitled design", "", AFTER), 1);
     leaveBehind(new Kept(file, "mine.js", BEFORE, AFTER), 2);
     Sitting next = sit();
-    next.filing.offerLeft();
+    next.recovery.offer();
     next.choose("Discard");
     assertThat(unsaved.resolve("unsaved-1.json")).doesNotExist();
     next.notices.putAway();
@@ -103,7 +103,7 @@ class KeepingTest {
   void aChangedFileIsSaid() throws Exception {
     leaveBehind(new Kept(file, "mine.js", "design(\"Older\");\n", AFTER), 1);
     Sitting next = sit();
-    next.filing.offerLeft();
+    next.recovery.offer();
     next.choose("Open");
     assertThat(next.said()).isEqualTo("mine.js has changed since");
     assertThat(next.desk.saved()).isEqualTo(BEFORE);
@@ -115,7 +115,7 @@ class KeepingTest {
     Path gone = folder.resolve("gone.js");
     leaveBehind(new Kept(gone, "gone.js", BEFORE, AFTER), 1);
     Sitting next = sit();
-    next.filing.offerLeft();
+    next.recovery.offer();
     next.choose("Open");
     assertThat(next.desk.text().get()).isEqualTo(AFTER);
     next.filing.save();
@@ -130,7 +130,7 @@ class KeepingTest {
     one.filing.open(file);
     one.desk.text().set(AFTER);
     one.pass();
-    two.filing.offerLeft();
+    two.recovery.offer();
     assertThat(two.said()).as("the other window is alive").isEmpty();
     two.filing.open(file);
     two.desk.text().set("two");
@@ -150,7 +150,7 @@ class KeepingTest {
     Files.writeString(unsaved.resolve("unsaved-7.lock"), "");
     Files.writeString(unsaved.resolve("unsaved-7.json"), "{\"file\": \"x\"");
     Sitting next = sit();
-    next.filing.offerLeft();
+    next.recovery.offer();
     assertThat(next.said()).isEmpty();
     assertThat(files()).isEmpty();
   }

@@ -18,6 +18,7 @@ final class Sitting implements Choosing {
   final Keeping keeping;
   final Desk desk = new Desk(_ -> new CompletableFuture<>(), Runnable::run);
   final Filing filing;
+  final Recovery recovery;
   final Deque<Path> answers = new ArrayDeque<>();
   final List<String> asked = new ArrayList<>();
   final List<Runnable> later = new ArrayList<>();
@@ -25,7 +26,8 @@ final class Sitting implements Choosing {
   Sitting(Path stateFolder, Path library) {
     state = State.in(stateFolder);
     keeping = new Keeping(stateFolder.resolve("unsaved"));
-    filing = new Filing(desk, this, notices, state, keeping, Runnable::run, library);
+    filing = new Filing(desk, this, notices, state, library);
+    recovery = new Recovery(desk, filing, notices, keeping, Runnable::run);
     var _ = new Autosave(desk, keeping, Runnable::run, later::add);
   }
 

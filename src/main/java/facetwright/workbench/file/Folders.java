@@ -1,0 +1,45 @@
+package facetwright.workbench.file;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Where the user opens and saves, and where their own designs are. */
+public final class Folders {
+  static final String OPEN = "folder.open";
+  static final String SAVE = "folder.save";
+  private static final String OWN = "folder.own";
+
+  private final State state;
+  private final Choosing choosing;
+
+  Folders(State state, Choosing choosing) {
+    this.state = state;
+    this.choosing = choosing;
+  }
+
+  /** The folder used last for something, or the user's own. */
+  Path last(String what) {
+    return state.path(what).filter(Files::isDirectory).orElseGet(this::own);
+  }
+
+  /** Remembers the folder that a file is in. */
+  void remember(String what, Path file) {
+    Path folder = file.getParent();
+    if (folder != null) {
+      state.remember(what, folder.toString());
+    }
+  }
+
+  /** The folder of the user's own designs; it need not exist yet. */
+  public Path own() {
+    return state.path(OWN).orElseGet(() -> Path.of(System.getProperty("user.home"), "Facetwright"));
+  }
+
+  /** Lets the user choose the folder of their own designs; true when one was chosen. */
+  public boolean chooseOwn() {
+    Optional<Path> chosen = choosing.folder("The folder of your own designs", own());
+    chosen.ifPresent(f -> state.remember(OWN, f.toAbsolutePath().toString()));
+    return chosen.isPresent();
+  }
+}
