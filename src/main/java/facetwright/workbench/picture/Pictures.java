@@ -75,6 +75,11 @@ public final class Pictures {
     next();
   }
 
+  /** Whether nothing is wished for that is not made yet. */
+  public boolean isAtRest() {
+    return !busy && wishes.isEmpty();
+  }
+
   /** Lets all workers go. */
   public void close() {
     wishes.clear();

@@ -141,6 +141,11 @@ public final class ShelfView extends BorderPane {
         });
   }
 
+  /** Whether every design has its picture. */
+  public boolean isAtRest() {
+    return !cards.isEmpty() && pictures.isAtRest();
+  }
+
   private void show(Path folder, List<Entry> mine, List<Entry> lent) {
     List<DesignCard> next = new ArrayList<>();
     Set<String> known = new TreeSet<>();

@@ -1,0 +1,127 @@
+package facetwright.workbench;
+
+import facetwright.workbench.Places.Place;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javafx.scene.image.PixelReader;
+import javafx.scene.image.WritableImage;
+import javax.imageio.ImageIO;
+
+/** Takes pictures of the window without a screen, for the README and for looking at. */
+public final class ScreenPictures {
+  private static final int[][] SIZES = {{1280, 800}, {1920, 1080}};
+
+  private final Path folder;
+  private Visit visit;
+
+  private ScreenPictures(Path folder) {
+    this.folder = folder;
+  }
+
+  /** Writes all pictures into a folder. */
+  public static void main(String[] words) throws Exception {
+    Path folder = Path.of(words[0]);
+    Files.createDirectories(folder);
+    for (int[] size : SIZES) {
+      for (boolean dark : new boolean[] {false, true}) {
+        new ScreenPictures(folder).take(size[0], size[1], dark);
+      }
+    }
+    System.exit(0);
+  }
+
+  private void take(int width, int height, boolean dark) throws Exception {
+    Path state = Files.createTempDirectory("facetwright-pictures");
+    Files.writeString(state.resolve("state.json"), "{\"tour.seen\":\"yes\"}");
+    visit = Visit.start(state, Path.of("").toAbsolutePath(), null);
+    String end = "-" + width + (dark ? "-dark" : "") + ".png";
+    Fx.run(
+        () -> {
+          visit.stage.setWidth(width);
+          visit.stage.setHeight(height);
+          visit.house.room().dark().set(dark);
+        });
+    made();
+    editing();
+    save("editing" + end);
+    half();
+    save("half-open" + end);
+    fault();
+    save("fault" + end);
+    Fx.run(() -> visit.house.places().now().set(Place.PAPERS));
+    Fx.until("a page is shown", () -> Fx.says(visit.house, "Page 1 of"));
+    save("papers" + end);
+    Fx.run(() -> visit.house.places().now().set(Place.SHELF));
+    Fx.until("the shelf has its pictures", () -> visit.house.shelf().isAtRest());
+    save("shelf" + end);
+    visit.close();
+  }
+
+  private void made() throws Exception {
+    Fx.until(
+        "the design is made",
+        () -> visit.house.desk().design().get() != null && !visit.house.desk().working().get());
+    Fx.until("the folded form is shown", () -> visit.house.room().lens().isAtRest());
+    Fx.pulse();
+    Fx.pulse();
+  }
+
+  /** The caret in the line that makes the walls' gussets. */
+  private void editing() throws Exception {
+    Fx.run(
+        () -> {
+          var area = visit.house.room().card().area();
+          area.requestFocus();
+          area.moveTo(area.getText().indexOf(".gusset()") + 7);
+          area.requestFollowCaret();
+          visit.house.desk().turn("sides", "10");
+        });
+    made();
+  }
+
+  private void half() throws Exception {
+    Fx.run(
+        () -> {
+          visit.house.room().corner().swapped().set(true);
+          visit.house.room().lens().made().set(0.55);
+        });
+    made();
+  }
+
+  private void fault() throws Exception {
+    Fx.run(
+        () -> {
+          visit.house.room().corner().swapped().set(false);
+          visit.house.room().lens().made().set(1);
+          var area = visit.house.room().card().area();
+          int at = area.getText().indexOf(".columns(\"odd\")");
+          area.replaceText(at, at + ".columns".length(), ".colums");
+          area.moveTo(at + 4);
+          area.requestFollowCaret();
+        });
+    Fx.until("the fault is told", () -> visit.house.desk().fault().get() != null);
+    Fx.pulse();
+    Fx.pulse();
+  }
+
+  private void save(String name) throws Exception {
+    Fx.pulse();
+    WritableImage image = Fx.get(() -> visit.stage.getScene().snapshot(null));
+    write(image, folder.resolve(name));
+  }
+
+  private static void write(WritableImage image, Path file) throws IOException {
+    int width = (int) image.getWidth();
+    int height = (int) image.getHeight();
+    BufferedImage out = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    PixelReader pixels = image.getPixelReader();
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        out.setRGB(x, y, pixels.getArgb(x, y));
+      }
+    }
+    ImageIO.write(out, "png", file.toFile());
+  }
+}
