@@ -31,10 +31,7 @@ record HeldKeys(String where, String keys, String does) {
               "In the script", "Ctrl+Alt+Up, Ctrl+Alt+Down", "Turn the number at the caret"),
           new HeldKeys("In the script", "Ctrl+Shift+D", "Write the lines selected twice"),
           new HeldKeys("In the script", "Alt and drag a number", "Turn it; finer with Shift"),
-          new HeldKeys("In the script", "Ctrl+/", "Make the lines selected a comment, or script"),
           new HeldKeys("In the script", "Tab, Shift+Tab", "Move the lines selected in or out"),
-          new HeldKeys("In the script", "Ctrl+F, Ctrl+H", "Find; find and replace"),
-          new HeldKeys("In the script", "Ctrl+L", "Go to a line"),
           new HeldKeys("In the script", "F3, Shift+F3", "Find the next or the one before"),
           new HeldKeys(
               "In the script", "Ctrl+=, Ctrl+-, Ctrl+0", "Write it larger, smaller, as usual"),

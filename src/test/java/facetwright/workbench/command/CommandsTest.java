@@ -31,6 +31,12 @@ class CommandsTest {
   }
 
   @Test
+  void keysOfOnePartAreListedOnce() {
+    assertThat(HeldKeys.ALL).doesNotHaveDuplicates();
+    assertThat(HeldKeys.ALL.stream().map(h -> h.where() + h.keys())).doesNotHaveDuplicates();
+  }
+
+  @Test
   void tickingTurnsOnAndOff() {
     SimpleBooleanProperty dark = new SimpleBooleanProperty();
     Commands commands = new Commands().in(Command.In.VIEW).tick("dark", "Dark", "", "", dark);

@@ -87,6 +87,32 @@ class KeepingTest {
   }
 
   @Test
+  void aProgramThatIsKilledLeavesWhatItKept() throws Exception {
+    Process program =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                KeepingProgram.class.getName(),
+                unsaved.toString(),
+                AFTER)
+            .start();
+    try (var words = program.inputReader()) {
+      assertThat(words.readLine()).isEqualTo("kept");
+      Keeping other = new Keeping(unsaved);
+      assertThat(other.left()).as("it still runs").isEmpty();
+      program.destroyForcibly().waitFor();
+      assertThat(other.left())
+          .singleElement()
+          .satisfies(left -> assertThat(left.kept().text()).isEqualTo(AFTER))
+          .satisfies(other::putAway);
+    } finally {
+      program.destroyForcibly();
+    }
+    assertThat(files()).isEmpty();
+  }
+
+  @Test
   void itCanBeDiscardedOrPutOff() throws Exception {
     leaveBehind(new Kept(null, "an untitled design", "", AFTER), 1);
     leaveBehind(new Kept(file, "mine.js", BEFORE, AFTER), 2);
