@@ -44,7 +44,7 @@ final class VerdictBar extends HBox {
     if (fault != null) {
       getStyleClass().add("trouble");
       String where = fault.site().isKnown() ? "Line " + fault.site().line() + ": " : "";
-      sentence.setText("✕ " + where + fault.message() + ".");
+      sentence.setText("✕ " + where + ended(fault.message()));
       String stays = design == null ? "" : " The last good net stays on the table.";
       String help = fault.remedy().isEmpty() || fault.remedy().endsWith(".") ? "" : ".";
       remedy.setText((fault.remedy() + help + stays).strip());
@@ -57,5 +57,10 @@ final class VerdictBar extends HBox {
       remedy.setText("");
     }
     remedy.setManaged(!remedy.getText().isEmpty());
+  }
+
+  /** The words with a full stop, where they do not end in a sign already. */
+  private static String ended(String words) {
+    return words.matches("(?s).*[.?!…]") ? words : words + ".";
   }
 }

@@ -14,13 +14,14 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.scene.shape.SVGPath;
 
 /** One dial: its name, a slider over its range, its value to type, and a way back. */
 final class DialRow extends VBox {
   private final Desk desk;
   private final Slider slider = new Slider();
   private final TextField field = new TextField();
-  private final Button back = new Button("Reset");
+  private final Button back = new Button();
   private final Label least = new Label();
   private final Label most = new Label();
   private Dial dial;
@@ -41,7 +42,12 @@ final class DialRow extends VBox {
     slider.setAccessibleText(dial.name());
     Label counts = new Label(dial.kind() == Dial.Kind.LENGTH ? unit.symbol() : "");
     counts.getStyleClass().add("quiet");
-    back.getStyleClass().add("plain");
+    SVGPath arrow = new SVGPath();
+    arrow.setContent("M3 2 V7 H8 M3.4 6.6 A6 6 0 1 1 3 11");
+    arrow.getStyleClass().add("sign");
+    back.setGraphic(arrow);
+    back.setAccessibleText("Reset " + dial.name());
+    back.getStyleClass().addAll("plain", "round");
     back.setTooltip(new Tooltip("Back to the value in the script"));
     back.setOnAction(_ -> desk.release(this.dial.name()));
     HBox.setHgrow(name, Priority.ALWAYS);
@@ -49,6 +55,7 @@ final class DialRow extends VBox {
     Button all = new Button("Compare");
     all.getStyleClass().add("plain");
     all.setTooltip(new Tooltip("See " + dial.name() + " over its range, and pick a value"));
+    all.setMinWidth(USE_PREF_SIZE);
     all.setOnAction(_ -> compare.accept(this.dial.name()));
     HBox top = new HBox(4, name, all, field, counts, back);
     top.setAlignment(Pos.CENTER_LEFT);

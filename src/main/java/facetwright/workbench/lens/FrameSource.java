@@ -64,11 +64,17 @@ final class FrameSource {
     FoldPath known = now.number == pathOf ? path : null;
     aside.execute(
         () -> {
-          FoldPath way = known == null && now.made < 1 ? Folding.path(now.net) : known;
-          FoldedDrawing drawing =
-              new FoldedDrawing(
-                  now.net, now.made < 1 ? way.at(now.made) : now.form.poses(), now.layers);
-          ui.execute(() -> ready(now, way, drawing));
+          try {
+            FoldPath way = known == null && now.made < 1 ? Folding.path(now.net) : known;
+            FoldedDrawing drawing =
+                new FoldedDrawing(
+                    now.net, now.made < 1 ? way.at(now.made) : now.form.poses(), now.layers);
+            ui.execute(() -> ready(now, way, drawing));
+          } catch (RuntimeException | StackOverflowError e) {
+            // The picture shown stays; the next wish is tried again.
+            ui.execute(() -> busy = false);
+            throw e;
+          }
         });
   }
 
