@@ -2,6 +2,7 @@ package facetwright.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 
 /** The demo design's papers. */
 final class Demo {
@@ -11,6 +12,6 @@ final class Demo {
     Path script = Library.folder().resolve(Library.DEMO);
     Path folder =
         Path.of(System.getProperty("facetwright.home", ".")).resolve("target/demo-papers");
-    return MakeCommand.make(new DesignFile(script), folder, MakeCommand.names(), out, err);
+    return MakeCommand.make(new DesignFile(script), folder, new PapersFor(), List.of(), out, err);
   }
 }

@@ -1,14 +1,10 @@
 package facetwright.cli;
 
-import facetwright.export.Exporter;
-import facetwright.export.Exporters;
-import facetwright.export.Job;
 import facetwright.export.WholeFiles;
 import facetwright.script.Design;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Iterator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.SequencedMap;
 import java.util.concurrent.Callable;
@@ -25,6 +21,8 @@ import picocli.CommandLine.Spec;
     description = "Makes the papers and models of a design, into a folder.")
 final class MakeCommand implements Callable<Integer> {
   @Mixin private DesignFile design;
+
+  @Mixin private PapersFor papers;
 
   @Option(
       names = "--out",
@@ -47,51 +45,46 @@ final class MakeCommand implements Callable<Integer> {
   static final class Formats implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {
-      return names().iterator();
+      return PapersFor.formats().iterator();
     }
   }
 
   @Override
   public Integer call() throws Exception {
-    List<String> wanted = only.isEmpty() ? names() : only.stream().map(String::strip).toList();
+    List<String> wanted = only.stream().map(String::strip).toList();
+    papers.check();
     for (String name : wanted) {
-      if (!names().contains(name)) {
+      if (!PapersFor.formats().contains(name)) {
         throw new Trouble.WrongCall(
             "--only: there is no \""
                 + name
                 + "\". Choose from "
-                + String.join(", ", names())
+                + String.join(", ", PapersFor.formats())
                 + ".");
       }
     }
     return make(
         design,
         out == null ? Path.of(design.stem()) : out,
+        papers,
         wanted,
         spec.commandLine().getOut(),
         spec.commandLine().getErr());
   }
 
-  /** The formats' names, in the order they are made. */
-  static List<String> names() {
-    return List.copyOf(Exporters.all().sequencedKeySet());
-  }
-
   static int make(
-      DesignFile file, Path folder, List<String> formats, PrintWriter out, PrintWriter err)
+      DesignFile file,
+      Path folder,
+      PapersFor papers,
+      List<String> asked,
+      PrintWriter out,
+      PrintWriter err)
       throws Exception {
     Progress progress = new Progress(err);
     progress.step("Evaluating " + file.path());
     Design made = file.evaluate();
     made.said().forEach(err::println);
-    Job job =
-        new Job(made.title(), made.header().author(), made.unit(), made.laid(), made.folded());
-    SequencedMap<String, byte[]> files = new LinkedHashMap<>();
-    for (String name : formats) {
-      Exporter exporter = Exporters.all().get(name);
-      progress.step("Drawing " + exporter.fileName());
-      files.putAll(exporter.files(job));
-    }
+    SequencedMap<String, byte[]> files = PapersFor.files(papers.job(made), asked, progress);
     progress.step("Writing to " + folder);
     WholeFiles.write(folder, files);
     progress.end();

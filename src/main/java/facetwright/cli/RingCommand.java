@@ -1,9 +1,6 @@
 package facetwright.cli;
 
 import facetwright.draw.RingPages;
-import facetwright.export.Exporter;
-import facetwright.export.Exporters;
-import facetwright.export.Job;
 import facetwright.export.PdfWriter;
 import facetwright.export.WholeFiles;
 import facetwright.papers.ring.RingPlan;
@@ -129,11 +126,8 @@ final class RingCommand implements Callable<Integer> {
             made.header().author(),
             RingPages.of(
                 made.title(), made.unit(), made.net(), made.folded().poses(), plan, words)));
-    Job job =
-        new Job(made.title(), made.header().author(), made.unit(), made.laid(), made.folded());
-    for (Exporter exporter : Exporters.all().values()) {
-      files.putAll(exporter.files(job));
-    }
+    PrintWriter err = spec.commandLine().getErr();
+    files.putAll(PapersFor.files(new PapersFor().job(made, count), List.of(), new Progress(err)));
     return files;
   }
 }

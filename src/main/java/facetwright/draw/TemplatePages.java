@@ -31,7 +31,7 @@ public final class TemplatePages {
   private static final double ROOMY = 2;
 
   /** Common practice, no source. */
-  private static final String CAUTION =
+  static final String CAUTION =
       "Caution: knives are sharp. Cut on a mat, away from yourself, with a fresh blade, in several"
           + " light strokes. Children cut and score only with an adult beside them.";
 
@@ -49,7 +49,7 @@ public final class TemplatePages {
     for (int i = 0; i < laid.sheets(); i++) {
       all.addAll(NetDrawing.of(laid, i).marks());
     }
-    this.kinds = kinds(all);
+    this.kinds = LineKinds.used(all);
   }
 
   /**
@@ -67,25 +67,6 @@ public final class TemplatePages {
       all.add(pages.key());
     }
     return List.copyOf(all);
-  }
-
-  private static List<LineKind> kinds(List<Mark> marks) {
-    List<LineKind> used = new ArrayList<>();
-    for (LineKind kind : List.of(LineKind.values()).reversed()) {
-      boolean drawn =
-          marks.stream()
-              .anyMatch(
-                  m ->
-                      switch (m) {
-                        case Mark.Stroke s -> s.kind() == kind;
-                        case Mark.Circle c -> c.kind() == kind;
-                        case Mark.Fill _, Mark.Patch _, Mark.Text _ -> false;
-                      });
-      if (drawn) {
-        used.add(kind);
-      }
-    }
-    return used;
   }
 
   private static String shortened(String title) {

@@ -11,6 +11,13 @@ public interface Exporter {
   /** The usual name of the file, such as "template.pdf". */
   String fileName();
 
+  /**
+   * Whether it tells more of this job than other formats do; asked for by name it is made anyway.
+   */
+  default boolean adds(Job job) {
+    return true;
+  }
+
   /** The bytes of the (first) file; the same job gives the same bytes. */
   byte[] write(Job job);
 

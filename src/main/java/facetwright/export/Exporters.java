@@ -14,6 +14,7 @@ public final class Exporters {
     for (Exporter e :
         List.of(
             new PdfWriter(),
+            new TilesWriter(),
             new SvgWriter(),
             new DxfWriter(),
             new FoldWriter(),

@@ -14,8 +14,9 @@ import java.util.Objects;
  * @param unit words on the pages give measures in it
  * @param laid the net on its sheets
  * @param form the folded form of the same net
+ * @param order how many pieces, and the printer's paper
  */
-public record Job(String title, String author, Unit unit, Laid laid, FoldedForm form) {
+public record Job(String title, String author, Unit unit, Laid laid, FoldedForm form, Order order) {
 
   /**
    * @throws IllegalArgumentException when the form is not one of this net
@@ -24,11 +25,17 @@ public record Job(String title, String author, Unit unit, Laid laid, FoldedForm 
     Objects.requireNonNull(title);
     Objects.requireNonNull(author);
     Objects.requireNonNull(unit);
+    Objects.requireNonNull(order);
     if (isSolved(form) && form.poses().size() != laid.net().panels().size()) {
       throw new IllegalArgumentException(
           "the folded form has %d panels, the net %d"
               .formatted(form.poses().size(), laid.net().panels().size()));
     }
+  }
+
+  /** For one piece, on the usual paper. */
+  public Job(String title, String author, Unit unit, Laid laid, FoldedForm form) {
+    this(title, author, unit, laid, form, Order.usual(unit));
   }
 
   /** Whether it is known where each panel ends up. */

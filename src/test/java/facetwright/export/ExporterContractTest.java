@@ -24,10 +24,17 @@ class ExporterContractTest {
 
   @Test
   void namesEachFormatOnce() {
-    assertThat(Exporters.all().keySet()).containsExactly("pdf", "svg", "dxf", "fold", "obj", "stl");
+    assertThat(Exporters.all().keySet())
+        .containsExactly("pdf", "tiles", "svg", "dxf", "fold", "obj", "stl");
     assertThat(Exporters.all().values().stream().map(Exporter::fileName))
         .containsExactly(
-            "template.pdf", "template.svg", "template.dxf", "net.fold", "folded.obj", "folded.stl");
+            "template.pdf",
+            "template-tiles.pdf",
+            "template.svg",
+            "template.dxf",
+            "net.fold",
+            "folded.obj",
+            "folded.stl");
   }
 
   @ParameterizedTest
@@ -79,7 +86,7 @@ class ExporterContractTest {
 
   private static void parse(String format, byte[] bytes) throws Exception {
     switch (format) {
-      case "pdf" -> Loader.loadPDF(bytes).close();
+      case "pdf", "tiles" -> Loader.loadPDF(bytes).close();
       case "svg" ->
           DocumentBuilderFactory.newInstance()
               .newDocumentBuilder()

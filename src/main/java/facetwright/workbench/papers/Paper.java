@@ -2,9 +2,11 @@ package facetwright.workbench.papers;
 
 import facetwright.draw.Drawing;
 import facetwright.draw.TemplatePages;
+import facetwright.draw.TiledPages;
 import facetwright.export.Exporter;
 import facetwright.export.Exporters;
 import facetwright.export.Job;
+import facetwright.export.Order;
 import facetwright.script.Design;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,10 +39,16 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
   static List<Paper> of(Design design) {
     List<Paper> papers = new ArrayList<>();
     for (Exporter exporter : Exporters.all().sequencedValues()) {
+      if (!exporter.adds(job(design))) {
+        continue;
+      }
       List<Drawing> pages =
-          exporter.format().equals("pdf")
-              ? TemplatePages.of(design.title(), design.unit(), design.laid())
-              : List.of();
+          switch (exporter.format()) {
+            case "pdf" -> TemplatePages.of(design.title(), design.unit(), design.laid());
+            case "tiles" ->
+                TiledPages.of(design.title(), design.laid(), Order.usual(design.unit()).paper());
+            default -> List.of();
+          };
       papers.add(new Paper(name(exporter), what(exporter), pages, exporter));
     }
     return List.copyOf(papers);
@@ -49,6 +57,7 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
   private static String name(Exporter exporter) {
     return switch (exporter.format()) {
       case "pdf" -> "Template";
+      case "tiles" -> "Template over pages";
       case "svg" -> "Template as SVG";
       case "dxf" -> "Cutting file (DXF)";
       case "fold" -> "Net and folded form (FOLD)";
@@ -61,6 +70,7 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
   private static String what(Exporter exporter) {
     return switch (exporter.format()) {
       case "pdf" -> "The net at true size, one page a sheet, with a check ruler.";
+      case "tiles" -> "The net at true size over pages that your printer takes, to be joined.";
       case "svg" -> "The same pages for a drawing program or a cutting machine.";
       case "dxf" -> "Cuts and scores on layers of their own, for a cutting machine.";
       case "fold" ->
