@@ -54,7 +54,9 @@ class HouseTest {
 
   @AfterEach
   void leave() throws Exception {
-    visit.close();
+    if (visit != null) {
+      visit.close();
+    }
   }
 
   private void start(Path file) throws Exception {

@@ -5,6 +5,7 @@ import facetwright.workbench.card.text.Stretch;
 import facetwright.workbench.card.text.Typing;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import javafx.scene.TraversalDirection;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
@@ -66,10 +67,13 @@ final class Keys {
         return !ctrl;
       }
       case TAB -> {
-        if (ctrl || alt) {
+        if (alt) {
           return false;
         }
-        if (shift) {
+        if (ctrl) {
+          text.area()
+              .requestFocusTraversal(shift ? TraversalDirection.PREVIOUS : TraversalDirection.NEXT);
+        } else if (shift) {
           apply(Typing::outward);
         } else {
           apply(Typing::inward);

@@ -32,6 +32,7 @@ record HeldKeys(String where, String keys, String does) {
           new HeldKeys("In the script", "Ctrl+Shift+D", "Write the lines selected twice"),
           new HeldKeys("In the script", "Alt and drag a number", "Turn it; finer with Shift"),
           new HeldKeys("In the script", "Tab, Shift+Tab", "Move the lines selected in or out"),
+          new HeldKeys("In the script", "Ctrl+Tab", "Leave the script for the next control"),
           new HeldKeys("In the script", "F3, Shift+F3", "Find the next or the one before"),
           new HeldKeys(
               "In the script", "Ctrl+=, Ctrl+-, Ctrl+0", "Write it larger, smaller, as usual"),

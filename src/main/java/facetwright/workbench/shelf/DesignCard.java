@@ -23,7 +23,7 @@ final class DesignCard extends VBox {
   private final Entry entry;
   private final Runnable usual;
   private final Canvas canvas = new Canvas(WIDE, HIGH);
-  private final Label size = new Label(" ");
+  private final Label size = new Label("Drawing it …");
 
   /**
    * @param open opens the file itself; null for designs of the library

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import javafx.event.Event;
 import javafx.geometry.Bounds;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -382,6 +383,51 @@ class ScriptCardTest {
     assertThat(inks("(\"foot\"")).contains("bracket");
     int close = text().indexOf(");\nconst back");
     assertThat(Fx.get(() -> area.getStyleOfChar(close))).contains("bracket");
+  }
+
+  @Test
+  void keysLeaveTheScript() throws Exception {
+    assertThat(Fx.get(() -> area.isFocused())).isTrue();
+    press("Shortcut+Tab");
+    assertThat(Fx.get(() -> area.isFocused())).isFalse();
+    assertThat(text()).isEqualTo(BOX);
+  }
+
+  @Test
+  void aPinThatIsPressedPointsOutWhatItIsAbout() throws Exception {
+    go("sheet(");
+    type("panel(\"big\", { width: 900, height: 900 });");
+    Fx.pulse();
+    Fx.run(() -> desk.selection().set(Selection.nothing()));
+    Fx.run(
+        () -> {
+          Node pin = card.lookup(".margin-pin");
+          Event.fireEvent(
+              pin,
+              new MouseEvent(
+                  MouseEvent.MOUSE_PRESSED,
+                  1,
+                  1,
+                  1,
+                  1,
+                  MouseButton.PRIMARY,
+                  1,
+                  false,
+                  false,
+                  false,
+                  false,
+                  true,
+                  false,
+                  false,
+                  false,
+                  false,
+                  false,
+                  null));
+        });
+    int line = Fx.get(() -> desk.pointed().get().line());
+    assertThat(line).isPositive();
+    assertThat(Fx.get(() -> area.getCurrentParagraph() + 1)).isEqualTo(line);
+    assertThat(Fx.get(() -> area.getParagraph(line - 1).getParagraphStyle())).contains("halo");
   }
 
   @Test
