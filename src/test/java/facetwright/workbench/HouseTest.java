@@ -229,6 +229,7 @@ class HouseTest {
     Fx.run(() -> house.room().lens().made().set(0.4));
     assertThat(Fx.get(() -> Fx.says(house.tourView(), "✓ Done"))).isTrue();
     click("Next");
+    Fx.until("the turned net is there", () -> !house.desk().working().get());
     Fx.run(() -> house.desk().selection().set(new Selection.OfPanel(0)));
     assertThat(Fx.get(() -> Fx.says(house.tourView(), "✓ Done"))).isTrue();
     click("Next");
