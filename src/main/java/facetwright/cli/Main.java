@@ -20,6 +20,7 @@ import picocli.CommandLine.Command;
       DialsCommand.class,
       AimCommand.class,
       RingCommand.class,
+      ChartCommand.class,
       ShelfCommand.class
     },
     footer = {

@@ -7,7 +7,9 @@ public enum FillKind {
   CARD("card", new Ink(0xFCFAF5)),
   GLUE("glued", Ink.OCHRE.tint(0.12)),
   LAYER("layered", Ink.RUST.tint(0.14)),
-  WINDOW("window", new Ink(0xDCEBF5));
+  WINDOW("window", new Ink(0xDCEBF5)),
+  /** Card that falls away. */
+  WASTE("waste", Ink.GREY.tint(0.28));
 
   private final String id;
   private final Ink ink;

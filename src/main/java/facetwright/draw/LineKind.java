@@ -15,12 +15,14 @@ public enum LineKind {
   LAYER("layer", "edge of a layer", Ink.RUST, 0.2, List.of(8.0, 0.8)),
   GUIDE("guide", "ruler and guide", Ink.BLACK, 0.2, List.of()),
   TICK("tick", "tick: starts or ends a line", Ink.OCHRE, 0.2, List.of()),
+  DONE("done", "scored or cut before", Ink.GREY, 0.18, List.of()),
   FOLDED("folded", "edge of the folded form", Ink.BLACK, 0.2, List.of()),
   VALLEY("valley", "valley: the crest points away from you", Ink.PLUM, 0.35, List.of(3.0, 1.6)),
   MOUNTAIN(
       "mountain", "mountain: the crest points at you", Ink.TEAL, 0.35, List.of(5.0, 1.3, 0.5, 1.3)),
   PERFORATION("perforation", "perforation", Ink.BLACK, 0.45, List.of(0.45, 1.15)),
-  CUT("cut", "cut", Ink.BLACK, 0.35, List.of());
+  CUT("cut", "cut", Ink.BLACK, 0.35, List.of()),
+  NOW("now", "to do in this step", Ink.BLACK, 0.7, List.of());
 
   private final String id;
   private final String label;

@@ -140,12 +140,12 @@ final class DxfText {
   /** The nearest of the format's 255 numbered colours, from memory. */
   private static int colour(LineKind kind) {
     return switch (kind) {
-      case CUT, PERFORATION, FOLDED -> 7;
+      case CUT, PERFORATION, FOLDED, NOW -> 7;
       case MOUNTAIN -> 134;
       case VALLEY -> 204;
       case TICK, GLUE -> 44;
       case LAYER -> 30;
-      case GUIDE, SHEET -> 8;
+      case GUIDE, SHEET, DONE -> 8;
     };
   }
 

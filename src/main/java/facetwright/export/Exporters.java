@@ -15,6 +15,7 @@ public final class Exporters {
         List.of(
             new PdfWriter(),
             new TilesWriter(),
+            new ChartWriter(),
             new SvgWriter(),
             new DxfWriter(),
             new FoldWriter(),

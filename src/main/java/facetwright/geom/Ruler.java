@@ -42,6 +42,29 @@ public record Ruler(Unit unit, int parts) implements Serializable {
     }
   }
 
+  /**
+   * Reads the distance between two marks of a ruler: "1/16 in", "0.5 mm", "1mm".
+   *
+   * @param plain what a number without a unit counts
+   * @throws IllegalArgumentException when it is no length, or no whole number of such distances
+   *     makes a unit
+   */
+  public static Ruler parse(String text, Unit plain) {
+    Length division = Length.parse(text, plain);
+    for (Unit unit : new Unit[] {Unit.INCH, Unit.MM}) {
+      double parts = division.mm() > 0 ? unit.mm() / division.mm() : 0;
+      long whole = Math.round(parts);
+      if (whole >= 1 && whole <= 100 && Math.abs(parts - whole) <= 1e-9 * parts) {
+        return new Ruler(unit, (int) whole);
+      }
+    }
+    throw new IllegalArgumentException(
+        "\""
+            + text
+            + "\" is no ruler: give the distance between two of its marks, such as \"1/16 in\" or"
+            + " \"0.5 mm\"");
+  }
+
   /** The division in mm. */
   public double divisionMm() {
     return unit.mm() / parts;

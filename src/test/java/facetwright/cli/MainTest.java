@@ -135,6 +135,7 @@ class MainTest {
     for (String name :
         List.of(
             "template.pdf",
+            "chart.pdf",
             "template.svg",
             "template.dxf",
             "net.fold",

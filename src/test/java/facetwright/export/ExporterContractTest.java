@@ -25,11 +25,12 @@ class ExporterContractTest {
   @Test
   void namesEachFormatOnce() {
     assertThat(Exporters.all().keySet())
-        .containsExactly("pdf", "tiles", "svg", "dxf", "fold", "obj", "stl");
+        .containsExactly("pdf", "tiles", "chart", "svg", "dxf", "fold", "obj", "stl");
     assertThat(Exporters.all().values().stream().map(Exporter::fileName))
         .containsExactly(
             "template.pdf",
             "template-tiles.pdf",
+            "chart.pdf",
             "template.svg",
             "template.dxf",
             "net.fold",
@@ -86,7 +87,7 @@ class ExporterContractTest {
 
   private static void parse(String format, byte[] bytes) throws Exception {
     switch (format) {
-      case "pdf", "tiles" -> Loader.loadPDF(bytes).close();
+      case "pdf", "tiles", "chart" -> Loader.loadPDF(bytes).close();
       case "svg" ->
           DocumentBuilderFactory.newInstance()
               .newDocumentBuilder()

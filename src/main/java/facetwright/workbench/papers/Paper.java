@@ -1,5 +1,6 @@
 package facetwright.workbench.papers;
 
+import facetwright.draw.ChartPages;
 import facetwright.draw.Drawing;
 import facetwright.draw.TemplatePages;
 import facetwright.draw.TiledPages;
@@ -47,6 +48,7 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
             case "pdf" -> TemplatePages.of(design.title(), design.unit(), design.laid());
             case "tiles" ->
                 TiledPages.of(design.title(), design.laid(), Order.usual(design.unit()).paper());
+            case "chart" -> ChartPages.of(design.title(), design.unit(), design.laid());
             default -> List.of();
           };
       papers.add(new Paper(name(exporter), what(exporter), pages, exporter));
@@ -58,6 +60,7 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
     return switch (exporter.format()) {
       case "pdf" -> "Template";
       case "tiles" -> "Template over pages";
+      case "chart" -> "Score chart";
       case "svg" -> "Template as SVG";
       case "dxf" -> "Cutting file (DXF)";
       case "fold" -> "Net and folded form (FOLD)";
@@ -71,7 +74,8 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
     return switch (exporter.format()) {
       case "pdf" -> "The net at true size, one page a sheet, with a check ruler.";
       case "tiles" -> "The net at true size over pages that your printer takes, to be joined.";
-      case "svg" -> "The same pages for a drawing program or a cutting machine.";
+      case "chart" -> "What to score, mark and cut, step by step, with measures for your ruler.";
+      case "svg" -> "The template's pages for a drawing program or a cutting machine.";
       case "dxf" -> "Cuts and scores on layers of their own, for a cutting machine.";
       case "fold" ->
           "The flat net and the folded form, for programs that read the open FOLD format.";

@@ -1,0 +1,84 @@
+package facetwright.cli;
+
+import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
+import facetwright.papers.chart.ChartNotes;
+import facetwright.papers.chart.PieceChart;
+import facetwright.papers.chart.ScoreChart;
+import facetwright.papers.chart.StepWords;
+import facetwright.script.Design;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Tells how to score and cut a design, step by step. */
+@Command(
+    name = "chart",
+    mixinStandardHelpOptions = true,
+    description = "Tells how to score and cut a design, step by step, for the ruler you own.")
+final class ChartCommand implements Callable<Integer> {
+  @Mixin private DesignFile design;
+
+  @Option(
+      names = "--ruler",
+      paramLabel = "1/16in|0.5mm",
+      description = "the ruler you own (usual: 1/16 in for designs in inches, else 0.5 mm)")
+  private String ruler = "";
+
+  @Option(names = "--json", description = "one JSON object instead of words")
+  private boolean json;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    Design made = design.evaluate();
+    Ruler marks = ruler(ruler, made.unit());
+    ScoreChart chart = ScoreChart.of(made.net(), marks);
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      out.println(ChartJson.of(made, marks, chart));
+    } else {
+      lines(made, marks, chart).forEach(out::println);
+    }
+    out.flush();
+    return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;
+  }
+
+  /** The ruler that was asked for, or the usual one. */
+  static Ruler ruler(String written, Unit unit) {
+    if (written.isEmpty()) {
+      return ScoreChart.usualRuler(unit);
+    }
+    try {
+      return Ruler.parse(written, unit);
+    } catch (IllegalArgumentException e) {
+      throw new Trouble.WrongCall("--ruler: " + e.getMessage() + ".");
+    }
+  }
+
+  private static List<String> lines(Design made, Ruler ruler, ScoreChart chart) {
+    List<String> lines = new ArrayList<>();
+    lines.add(made.title() + ": score chart for a ruler of " + ChartNotes.name(ruler));
+    for (int i = 0; i < chart.pieces().size(); i++) {
+      PieceChart piece = chart.pieces().get(i);
+      if (chart.pieces().size() > 1) {
+        lines.add("Piece " + (i + 1) + ", with " + piece.name());
+      }
+      ChartNotes.of(piece).forEach(n -> lines.add("  " + n));
+      List<String> words = StepWords.of(piece);
+      for (int k = 0; k < words.size(); k++) {
+        lines.add("  " + (k + 1) + ". " + words.get(k));
+      }
+      lines.add("  " + (words.size() + 1) + ". " + ChartNotes.folding());
+    }
+    ChartNotes.cautions().forEach(c -> lines.add("  Caution: " + c));
+    return lines;
+  }
+}

@@ -1,0 +1,106 @@
+package facetwright.papers.chart;
+
+import facetwright.geom.Decimals;
+import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a maker should know of a chart before the first step, in words. */
+public final class ChartNotes {
+  private static final Ruler GROOVES = Ruler.EIGHTHS;
+  private static final int MOST_NAMED = 4;
+
+  /** Common practice, no source. */
+  private static final List<String> CAUTIONS =
+      List.of(
+          "Knives are sharp: cut on a mat, away from yourself, in several light strokes; hold the"
+              + " straightedge well clear of the blade. Children cut only with an adult beside"
+              + " them.",
+          "Punch and cut what lies inside first, while the sheet is whole and firm; waste comes off"
+              + " last.");
+
+  private ChartNotes() {}
+
+  /** The ruler's finest marks, such as "1/16 in" or "0.5 mm". */
+  public static String name(Ruler ruler) {
+    return ruler.unit() == Unit.INCH
+        ? ruler.parts() == 1 ? "1 in" : "1/" + ruler.parts() + " in"
+        : Decimals.places(1.0 / ruler.parts(), 4) + " " + ruler.unit().symbol();
+  }
+
+  /** How the piece is made, how many measures it takes, and what lies off the ruler. */
+  public static List<String> of(PieceChart piece) {
+    List<String> notes = new ArrayList<>();
+    int scores = piece.scoreMeasures().size();
+    int cuts = piece.cutMeasures().size();
+    String percent = Decimals.places(100 * piece.parallelPart(), 0);
+    if (piece.isForBoard()) {
+      notes.add(
+          "For a scoring board. Beside the size of the blank, the scores take "
+              + StepWords.count(scores, "different measure").replace("a ", "1 ")
+              + (cuts == 0 ? " and the cuts none." : " and the cuts " + cuts + " more."));
+    } else {
+      notes.add(
+          "For tracing: a board serves where at least half of the length of the scores runs along"
+              + " or across one direction; here it is "
+              + percent
+              + " %. Mark the points and join them, or prick them through the template. "
+              + scores
+              + " different measures.");
+    }
+    off(notes, piece);
+    if (piece.isForBoard() && piece.ruler().unit() == Unit.INCH) {
+      long grooves =
+          piece.scoreMeasures().stream()
+              .filter(m -> Measure.of(m.mm(), GROOVES).isOnRuler())
+              .count();
+      notes.add(
+          grooves == scores
+              ? "Every measure of the scores falls on a board's grooves, 1/8 in apart."
+              : grooves
+                  + " of "
+                  + scores
+                  + " measures of the scores fall on a board's grooves, 1/8 in apart.");
+    }
+    if (hasHalfway(piece)) {
+      notes.add("\"mid A/B\" is halfway between A and B.");
+    }
+    return notes;
+  }
+
+  private static void off(List<String> notes, PieceChart piece) {
+    List<Measure> off = piece.offRuler();
+    if (off.isEmpty()) {
+      notes.add("Every measure lies on a mark of your ruler.");
+      return;
+    }
+    off.stream().limit(MOST_NAMED).forEach(m -> notes.add("About: " + m.offText() + "."));
+    String more =
+        off.size() > MOST_NAMED ? off.size() - MOST_NAMED + " more lie between marks. " : "";
+    String most = Decimals.places(piece.mostOff(), 2);
+    notes.add(
+        more
+            + (piece.isFormOff()
+                ? "Set on the nearest marks, neighbouring lines come out up to "
+                    + most
+                    + " mm nearer or farther apart, and so do the sides of the finished form."
+                : "Only cuts and holes are off, by at most "
+                    + most
+                    + " mm; the form keeps its size."));
+  }
+
+  private static boolean hasHalfway(PieceChart piece) {
+    return StepWords.of(piece).stream().anyMatch(w -> w.contains("mid "));
+  }
+
+  public static List<String> cautions() {
+    return CAUTIONS;
+  }
+
+  /** How to fold it when all is scored and cut. */
+  public static String folding() {
+    return "Fold. Outside up, mountains (dash-dot) fold away from you, valleys (dashed) toward"
+        + " you.";
+  }
+}

@@ -1,0 +1,70 @@
+package facetwright.papers.chart;
+
+import facetwright.geom.Polygon2;
+import facetwright.geom.Ruler;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import facetwright.net.Opening;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * The cuts of a piece in a safe order: what lies inside first, while the blank is whole and firm;
+ * slits next; waste last. Common practice, no source.
+ */
+final class CutSteps {
+  private CutSteps() {}
+
+  /**
+   * @param spot how a point is told
+   */
+  static List<Step> of(FlatPiece piece, Ruler ruler, Function<Vec2, Spot> spot) {
+    List<Step> steps = new ArrayList<>();
+    Map<Double, List<Spot>> holes = new LinkedHashMap<>();
+    for (Opening.Hole h : piece.holes()) {
+      holes.computeIfAbsent(h.diameter(), _ -> new ArrayList<>()).add(spot.apply(h.centre()));
+    }
+    holes.forEach((mm, at) -> steps.add(new Step.Punch(Measure.of(mm, ruler), at)));
+    if (!piece.windows().isEmpty()) {
+      steps.add(new Step.Windows(outlines(piece.windows(), spot)));
+    }
+    List<Polygon2> waste = Waste.of(piece);
+    List<Segment2> slits = Lines.without(slits(piece), Waste.sides(waste));
+    if (!slits.isEmpty()) {
+      steps.add(
+          new Step.Slits(
+              slits.stream()
+                  .map(s -> new Step.Path(spot.apply(s.from()), spot.apply(s.to())))
+                  .toList()));
+    }
+    if (!waste.isEmpty()) {
+      steps.add(new Step.CutAway(outlines(waste, spot)));
+    }
+    return steps;
+  }
+
+  private static List<Segment2> slits(FlatPiece piece) {
+    List<Segment2> within = Lines.without(piece.cuts(), piece.edges());
+    return Lines.without(within, Waste.sides(piece.windows()));
+  }
+
+  private static List<List<Spot>> outlines(List<Polygon2> areas, Function<Vec2, Spot> spot) {
+    return areas.stream().map(a -> a.corners().stream().map(spot).toList()).toList();
+  }
+
+  /** Every point that a cut needs. */
+  static List<Vec2> corners(FlatPiece piece) {
+    List<Vec2> all = new ArrayList<>();
+    of(
+        piece,
+        Ruler.MM,
+        p -> {
+          all.add(p);
+          return new Spot.Numbered(1);
+        });
+    return all;
+  }
+}

@@ -1,0 +1,48 @@
+package facetwright.papers.chart;
+
+import facetwright.geom.Decimals;
+import facetwright.geom.Length;
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Ruler;
+
+/**
+ * A length that the maker sets by a ruler.
+ *
+ * @param mm what it should be, in mm
+ * @param reading the nearest place on the ruler
+ */
+public record Measure(double mm, Ruler.Reading reading) {
+  /** What no eye sees on a ruler, in mm. */
+  private static final LengthTolerance UNSEEN = new LengthTolerance(0.005);
+
+  public static Measure of(double mm, Ruler ruler) {
+    return new Measure(mm, ruler.read(new Length(mm)));
+  }
+
+  /** Whether it lies on one of the ruler's marks. */
+  public boolean isOnRuler() {
+    return reading.exact(UNSEEN);
+  }
+
+  /** As the ruler reads it, "28 mm"; off its marks the nearest one, "about 28.5 mm". */
+  public String text() {
+    return isOnRuler() ? reading.text() : "about " + reading.text();
+  }
+
+  /** What it should be and by how much the nearest mark misses that; for one off the marks. */
+  public String offText() {
+    double off = reading.errorMm();
+    return Decimals.places(mm, 2)
+        + " mm lies between two marks; the nearest, "
+        + reading.text()
+        + ", is "
+        + Decimals.places(Math.abs(off), 2)
+        + " mm too "
+        + (off > 0 ? "much" : "little");
+  }
+
+  /** In mm, as it is set by the ruler. */
+  double asRead() {
+    return isOnRuler() ? mm : reading.length().mm();
+  }
+}

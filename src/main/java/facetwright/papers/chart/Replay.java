@@ -1,0 +1,252 @@
+package facetwright.papers.chart;
+
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Follows the steps of a chart on a bare blank, as a maker would, and knows nothing but them.
+ * Coordinates are in mm from the blank's lower left corner as it lies first.
+ */
+public final class Replay {
+  private final boolean isByRuler;
+  private final Map<String, Double> lines = new HashMap<>();
+  private final Map<Integer, Vec2> points = new HashMap<>();
+  private final List<Segment2> pressed = new ArrayList<>();
+  private final List<Segment2> perforated = new ArrayList<>();
+  private final List<Segment2> inner = new ArrayList<>();
+  private final List<Polygon2> gone = new ArrayList<>();
+  private final List<Polygon2> windows = new ArrayList<>();
+  private final List<Hole> holes = new ArrayList<>();
+  private final List<Tag> tags = new ArrayList<>();
+  private double width;
+  private double height;
+
+  /** A punched hole. */
+  public record Hole(Vec2 centre, double diameter) {}
+
+  /** What lies on the table at the end. */
+  public record Result(
+      double width,
+      double height,
+      List<Segment2> pressed,
+      List<Segment2> perforated,
+      List<Segment2> cuts,
+      List<Polygon2> waste,
+      List<Hole> holes) {
+    public Result {
+      pressed = List.copyOf(pressed);
+      perforated = List.copyOf(perforated);
+      cuts = List.copyOf(cuts);
+      waste = List.copyOf(waste);
+      holes = List.copyOf(holes);
+    }
+  }
+
+  private Replay(boolean isByRuler) {
+    this.isByRuler = isByRuler;
+  }
+
+  /**
+   * Does the steps.
+   *
+   * @param isByRuler whether measures are set on the ruler's nearest marks, or as they should be
+   * @throws IllegalArgumentException when a step names a line or point that is not there yet
+   */
+  public static Result of(List<Step> steps, boolean isByRuler) {
+    Replay replay = new Replay(isByRuler);
+    steps.forEach(replay::follow);
+    return replay.result();
+  }
+
+  private double mm(Measure measure) {
+    return isByRuler ? measure.asRead() : measure.mm();
+  }
+
+  /** A name on the blank: of a line that runs down or across it, or of a point. */
+  public record Tag(String text, boolean isLine, boolean isUpright, Vec2 at) {}
+
+  /** What one step adds. */
+  public record Frame(
+      List<Segment2> scores,
+      List<Segment2> cuts,
+      List<Polygon2> waste,
+      List<Polygon2> windows,
+      List<Hole> holes,
+      List<Tag> tags) {
+    public Frame {
+      scores = List.copyOf(scores);
+      cuts = List.copyOf(cuts);
+      waste = List.copyOf(waste);
+      windows = List.copyOf(windows);
+      holes = List.copyOf(holes);
+      tags = List.copyOf(tags);
+    }
+  }
+
+  /** What each step adds, in order, all set as it should be. */
+  public static List<Frame> frames(List<Step> steps) {
+    Replay replay = new Replay(false);
+    List<Frame> frames = new ArrayList<>();
+    for (Step step : steps) {
+      int pressedBefore = replay.pressed.size();
+      int perforatedBefore = replay.perforated.size();
+      int cutsBefore = replay.inner.size();
+      int wasteBefore = replay.gone.size();
+      int windowsBefore = replay.windows.size();
+      int holesBefore = replay.holes.size();
+      int tagsBefore = replay.tags.size();
+      replay.follow(step);
+      List<Segment2> scores = new ArrayList<>(later(replay.pressed, pressedBefore));
+      scores.addAll(later(replay.perforated, perforatedBefore));
+      frames.add(
+          new Frame(
+              scores,
+              later(replay.inner, cutsBefore),
+              later(replay.gone, wasteBefore),
+              later(replay.windows, windowsBefore),
+              later(replay.holes, holesBefore),
+              later(replay.tags, tagsBefore)));
+    }
+    return frames;
+  }
+
+  private static <T> List<T> later(List<T> all, int before) {
+    return all.subList(before, all.size());
+  }
+
+  private void follow(Step step) {
+    switch (step) {
+      case Step.Trim t -> {
+        width = mm(t.width());
+        height = mm(t.height());
+      }
+      case Step.FullScores s -> {
+        for (Step.Ruled line : s.lines()) {
+          boolean down = s.placing().scoresDown();
+          score(s.placing(), line, 0, down ? height : width, s.isPerforated());
+        }
+      }
+      case Step.ShortScores s -> {
+        double from = coordinate(s.from(), !s.placing().scoresDown());
+        double to = coordinate(s.to(), !s.placing().scoresDown());
+        s.lines().forEach(line -> score(s.placing(), line, from, to, s.isPerforated()));
+      }
+      case Step.SpotScores s ->
+          s.lines().forEach(p -> add(s.isPerforated() ? perforated : pressed, p));
+      case Step.Points p -> {
+        for (int i = 0; i < p.at().size(); i++) {
+          Vec2 at = place(p.at().get(i));
+          points.put(p.first() + i, at);
+          tags.add(new Tag(String.valueOf(p.first() + i), false, false, at));
+        }
+      }
+      case Step.Punch p ->
+          p.centres().forEach(c -> holes.add(new Hole(place(c), p.diameter().mm())));
+      case Step.Windows w -> w.outlines().forEach(o -> outline(o).ifPresent(windows::add));
+      case Step.Slits s -> s.cuts().forEach(p -> add(inner, p));
+      case Step.CutAway c -> c.areas().forEach(a -> outline(a).ifPresent(gone::add));
+    }
+  }
+
+  private void score(
+      Placing placing, Step.Ruled line, double from, double to, boolean isPerforated) {
+    boolean down = placing.scoresDown();
+    double at = placing.atLeft().coordinate(mm(line.measure()), down ? width : height);
+    if (lines.putIfAbsent(line.label(), at) == null) {
+      Vec2 edge = down ? new Vec2(at, 0) : new Vec2(0, at);
+      tags.add(new Tag(line.label(), true, down, edge));
+    }
+    (isPerforated ? perforated : pressed)
+        .add(
+            down
+                ? new Segment2(new Vec2(at, from), new Vec2(at, to))
+                : new Segment2(new Vec2(from, at), new Vec2(to, at)));
+  }
+
+  private double coordinate(Guide guide, boolean isAcross) {
+    double extent = isAcross ? width : height;
+    return switch (guide) {
+      case Guide.Edge(Side side) -> side.coordinate(0, extent);
+      case Guide.Line(String label) -> {
+        Double at = lines.get(label);
+        if (at == null) {
+          throw new IllegalArgumentException("there is no line " + label + " yet");
+        }
+        yield at;
+      }
+      case Guide.Halfway(Guide one, Guide other) ->
+          (coordinate(one, isAcross) + coordinate(other, isAcross)) / 2;
+      case Guide.Measured(Measure measure, Guide from, Side toward) ->
+          coordinate(from, isAcross)
+              + (toward == Side.RIGHT || toward == Side.TOP ? mm(measure) : -mm(measure));
+    };
+  }
+
+  private Vec2 place(Spot spot) {
+    return switch (spot) {
+      case Spot.At(Guide across, Guide down) ->
+          new Vec2(coordinate(across, true), coordinate(down, false));
+      case Spot.Numbered(int number) -> {
+        Vec2 at = points.get(number);
+        if (at == null) {
+          throw new IllegalArgumentException("there is no point " + number + " yet");
+        }
+        yield at;
+      }
+    };
+  }
+
+  /** Between two spots that a coarse ruler puts on one another there is nothing to draw. */
+  private void add(List<Segment2> lines, Step.Path path) {
+    Segment2 line = new Segment2(place(path.from()), place(path.to()));
+    if (line.length() > LengthTolerance.FINE.mm()) {
+      lines.add(line);
+    }
+  }
+
+  /** Nothing where a coarse ruler puts the corners on one line. */
+  private Optional<Polygon2> outline(List<Spot> corners) {
+    List<Vec2> ring = corners.stream().map(this::place).distinct().toList();
+    try {
+      return Optional.of(Polygon2.ofEitherSense(ring));
+    } catch (IllegalArgumentException _) {
+      return Optional.empty();
+    }
+  }
+
+  private Result result() {
+    Polygon2 blank = Polygon2.rectangle(0, 0, width, height);
+    List<Segment2> edges = List.of(blank.side(0), blank.side(1), blank.side(2), blank.side(3));
+    List<Segment2> aroundWaste = Waste.sides(gone);
+    List<Segment2> cuts = new ArrayList<>(Lines.without(edges, aroundWaste));
+    cuts.addAll(Lines.without(aroundWaste, edges));
+    cuts.addAll(inner);
+    cuts.addAll(Waste.sides(windows));
+    List<Segment2> joined = Lines.joined(cuts);
+    return new Result(
+        width, height, left(pressed, joined), left(perforated, joined), joined, gone, holes);
+  }
+
+  /** What of the scores is still there when all is cut. */
+  private List<Segment2> left(List<Segment2> scores, List<Segment2> cuts) {
+    List<Segment2> left = new ArrayList<>();
+    for (Segment2 s : Lines.without(Lines.joined(scores), cuts)) {
+      for (Segment2 part : Lines.divided(s, cuts)) {
+        boolean isGone =
+            gone.stream().anyMatch(g -> Run.holds(g, part.middle()))
+                || windows.stream().anyMatch(w -> Run.holds(w, part.middle()));
+        if (!isGone) {
+          left.add(part);
+        }
+      }
+    }
+    return Lines.joined(left);
+  }
+}

@@ -1,0 +1,93 @@
+package facetwright.papers.chart;
+
+import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
+import facetwright.geom.Vec2;
+import facetwright.net.Net;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How every piece of a net is made.
+ *
+ * <p>A scoring board serves where at least half of the length of a piece's scores runs along or
+ * across one direction. Any other piece is traced: its points are measured from two edges and
+ * joined.
+ *
+ * @param pieces one chart a piece
+ */
+public record ScoreChart(List<PieceChart> pieces) {
+  /** The least part of the length of all scores that a board has to serve. */
+  public static final double FOR_BOARD = 0.5;
+
+  public ScoreChart {
+    pieces = List.copyOf(pieces);
+  }
+
+  /** The ruler taken where nobody says which: 1/16 in for designs in inches, else 0.5 mm. */
+  public static Ruler usualRuler(Unit unit) {
+    return unit == Unit.INCH ? Ruler.SIXTEENTHS : Ruler.HALF_MM;
+  }
+
+  /** The chart for a net as it lies on its sheet. */
+  public static ScoreChart of(Net net, Ruler ruler) {
+    List<PieceChart> charts = new ArrayList<>();
+    for (int i = 0; i < net.pieces(); i++) {
+      FlatPiece piece = FlatPiece.of(net, i);
+      FlatPiece turned = piece.turned(net, i);
+      PieceChart one = of(piece, ruler);
+      PieceChart other = of(turned, ruler);
+      charts.add(rank(other) < rank(one) ? other : one);
+    }
+    return new ScoreChart(charts);
+  }
+
+  /** Fewer measures first, then fewer steps; as it lies where both are alike. */
+  private static int rank(PieceChart chart) {
+    return chart.isForBoard()
+        ? 10_000 * chart.scoreMeasures().size()
+            + 100 * chart.cutMeasures().size()
+            + chart.steps().size()
+        : 0;
+  }
+
+  private static PieceChart of(FlatPiece piece, Ruler ruler) {
+    Marks marks = new Marks(piece.width(), piece.height(), ruler);
+    boolean board = piece.parallelPart() >= FOR_BOARD;
+    List<Step> steps = new ArrayList<>();
+    steps.add(new Step.Trim(Measure.of(piece.width(), ruler), Measure.of(piece.height(), ruler)));
+    int forScores;
+    if (board) {
+      steps.addAll(BoardPlan.of(piece, ruler, marks));
+      forScores = marks.set().size();
+      steps.addAll(CutSteps.of(piece, ruler, marks::spot));
+    } else {
+      List<Vec2> points = TracePlan.points(piece);
+      steps.addAll(TracePlan.of(piece, marks, points));
+      forScores = marks.set().size();
+      steps.addAll(CutSteps.of(piece, ruler, p -> TracePlan.numbered(points, p)));
+    }
+    List<Measure> all = marks.set().stream().map(mm -> Measure.of(mm, ruler)).toList();
+    return new PieceChart(
+        piece.name(),
+        board,
+        piece.parallelPart(),
+        piece.width(),
+        piece.height(),
+        ruler,
+        all.subList(0, forScores),
+        all.subList(forScores, all.size()),
+        steps,
+        piece.toBlank());
+  }
+
+  /** How many different measures the maker sets for scores, over all pieces. */
+  public int distinctMeasures() {
+    return (int)
+        pieces.stream()
+            .flatMap(p -> p.scoreMeasures().stream())
+            .mapToLong(m -> Math.round(m.mm() * 1e5))
+            .distinct()
+            .count();
+  }
+}

@@ -1,0 +1,42 @@
+package facetwright.papers.chart;
+
+/** A point of the blank. */
+public sealed interface Spot {
+  /** Short enough to stand in a list, such as "B2" or "B top". */
+  String text();
+
+  /**
+   * Told by two guides.
+   *
+   * @param across how far from left to right
+   * @param down how far from top to bottom
+   */
+  record At(Guide across, Guide down) implements Spot {
+    @Override
+    public String text() {
+      return switch (across) {
+        case Guide.Line(String letter) when down instanceof Guide.Line(String number) ->
+            letter + number;
+        case Guide.Line(String letter) when down instanceof Guide.Edge(Side side) ->
+            letter + " " + side.word();
+        case Guide.Edge(Side side) when down instanceof Guide.Line(String number) ->
+            number + " " + side.word();
+        case Guide.Edge(Side side) when down instanceof Guide.Edge(Side other) ->
+            other.word() + " " + side.word() + " corner";
+        default -> "(" + across.label() + ", " + down.label() + ")";
+      };
+    }
+  }
+
+  /**
+   * A point that was numbered before.
+   *
+   * @param number from 1
+   */
+  record Numbered(int number) implements Spot {
+    @Override
+    public String text() {
+      return String.valueOf(number);
+    }
+  }
+}
