@@ -1,0 +1,134 @@
+package facetwright.papers.layers;
+
+import facetwright.geom.AngleTolerance;
+import facetwright.geom.Motion2;
+import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.net.Panel;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+
+/**
+ * A shape to cut from layer paper.
+ *
+ * @param outline its edge; no corner lies on a straight side
+ * @param windows what is cut out of it
+ */
+public record Inset(Polygon2 outline, List<Polygon2> windows) {
+  private static final AngleTolerance STRAIGHT = new AngleTolerance(1e-6);
+
+  /** How far a corner of a window may reach, in reveals, before it is cut off. */
+  private static final double MITRE_LIMIT = 20;
+
+  public Inset {
+    windows = List.copyOf(windows);
+  }
+
+  /**
+   * What is left of a panel when the reveal is taken off all round, and windows and holes are made
+   * larger by it. Corners are mitred. None where the reveal takes all; several where it takes a
+   * neck.
+   *
+   * @param reveal 0 or more, in mm
+   */
+  public static List<Inset> of(Panel panel, double reveal) {
+    if (panel.openings().isEmpty() && panel.outline().isConvex()) {
+      List<Vec2> left = pulledIn(panel.outline(), reveal);
+      return left.isEmpty() ? List.of() : List.of(new Inset(tidy(new Polygon2(left)), List.of()));
+    }
+    BufferParameters sharp = new BufferParameters();
+    sharp.setJoinStyle(BufferParameters.JOIN_MITRE);
+    sharp.setMitreLimit(MITRE_LIMIT);
+    sharp.setSimplifyFactor(0);
+    Geometry left = BufferOp.bufferOp(panel.region(), -reveal, sharp);
+    List<Inset> all = new ArrayList<>();
+    for (int i = 0; i < left.getNumGeometries(); i++) {
+      if (left.getGeometryN(i) instanceof Polygon p && p.getArea() > 0) {
+        List<Polygon2> windows = new ArrayList<>();
+        for (int w = 0; w < p.getNumInteriorRing(); w++) {
+          windows.add(tidy(Planar.outline(p.getInteriorRingN(w))));
+        }
+        all.add(new Inset(tidy(Planar.outline(p.getExteriorRing())), windows));
+      }
+    }
+    return List.copyOf(all);
+  }
+
+  /** A convex outline cut by the line of each side, moved inward: exact, corner by corner. */
+  private static List<Vec2> pulledIn(Polygon2 outline, double by) {
+    List<Vec2> left = outline.corners();
+    for (int side = 0; side < outline.size() && !left.isEmpty(); side++) {
+      Vec2 from = outline.corner(side);
+      Vec2 along = outline.corner(side + 1).minus(from).unit();
+      List<Vec2> next = new ArrayList<>();
+      for (int i = 0; i < left.size(); i++) {
+        Vec2 a = left.get(i);
+        Vec2 b = left.get((i + 1) % left.size());
+        double insideA = along.cross(a.minus(from)) - by;
+        double insideB = along.cross(b.minus(from)) - by;
+        if (insideA >= 0) {
+          next.add(a);
+        }
+        if (insideA < 0 != insideB < 0) {
+          next.add(a.toward(b, insideA / (insideA - insideB)));
+        }
+      }
+      left = distinct(next);
+    }
+    return left;
+  }
+
+  private static List<Vec2> distinct(List<Vec2> corners) {
+    double near = 1e-9;
+    List<Vec2> kept = new ArrayList<>();
+    for (Vec2 corner : corners) {
+      if (kept.isEmpty() || kept.getLast().distance(corner) > near) {
+        kept.add(corner);
+      }
+    }
+    while (kept.size() > 1 && kept.getFirst().distance(kept.getLast()) <= near) {
+      kept.removeLast();
+    }
+    double twice = 0;
+    for (int i = 1; i + 1 < kept.size(); i++) {
+      twice += kept.get(i).minus(kept.getFirst()).cross(kept.get(i + 1).minus(kept.getFirst()));
+    }
+    return twice > near ? kept : List.of();
+  }
+
+  /** Without corners on straight sides. */
+  private static Polygon2 tidy(Polygon2 outline) {
+    List<Vec2> corners = new ArrayList<>();
+    for (int i = 0; i < outline.size(); i++) {
+      if (!STRAIGHT.same(outline.angle(i), Math.PI)) {
+        corners.add(outline.corner(i));
+      }
+    }
+    return corners.size() < 3 ? outline : new Polygon2(corners);
+  }
+
+  /** Paper it uses, in mm². */
+  public double area() {
+    return outline.area() - windows.stream().mapToDouble(Polygon2::area).sum();
+  }
+
+  /** Turned and shifted. */
+  public Inset moved(Motion2 motion) {
+    return new Inset(motion.apply(outline), windows.stream().map(motion::apply).toList());
+  }
+
+  /** As seen in a mirror. */
+  public Inset mirrored() {
+    return new Inset(mirrored(outline), windows.stream().map(Inset::mirrored).toList());
+  }
+
+  private static Polygon2 mirrored(Polygon2 ring) {
+    return new Polygon2(
+        ring.corners().reversed().stream().map(c -> new Vec2(-c.x(), c.y())).toList());
+  }
+}

@@ -1,0 +1,156 @@
+package facetwright.papers.materials;
+
+import facetwright.fold.Closure;
+import facetwright.fold.FoldedForm;
+import facetwright.net.Join;
+import facetwright.net.Laid;
+import facetwright.net.Net;
+import facetwright.net.Opening;
+import facetwright.net.PanelRole;
+import facetwright.papers.layers.LayerPlan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * What so many pieces of a design take.
+ *
+ * @param pieces of the design
+ * @param perSheet how many pieces one sheet of card gives; 0 where one takes more than a sheet
+ * @param fits whether the net fits its sheet at all
+ * @param needs exactly what it takes, in the order of a shopping list
+ * @param glueArea of all tabs and laps, in mm²
+ * @param layerArea of all layers to be glued on, in mm²
+ * @param holes how many are punched
+ * @param minutes of work, for one who has made it before
+ */
+public record Materials(
+    int pieces,
+    int perSheet,
+    boolean fits,
+    List<Need> needs,
+    double glueArea,
+    double layerArea,
+    int holes,
+    double minutes) {
+
+  public Materials {
+    needs = List.copyOf(needs);
+  }
+
+  /**
+   * @param laid the net on its sheets
+   * @param form the folded form of the same net
+   * @param layers how its layers are cut, for the same number of pieces
+   * @param pieces 1 or more
+   */
+  public static Materials of(Laid laid, FoldedForm form, List<LayerPlan> layers, int pieces) {
+    Net net = laid.net();
+    Stocking card = Stocking.of(laid, pieces);
+    List<Need> needs = new ArrayList<>();
+    needs.add(new Need("sheet", "card, " + laid.stock().name(), card.sheets(), Need.Unit.SHEETS));
+    for (LayerPlan plan : layers) {
+      sheets(plan, needs);
+    }
+    int holes = pieces * holes(net);
+    double tape = pieces * tape(net);
+    if (tape > 0) {
+      needs.add(new Need("tape", "double-sided tape", tape / 1000, Need.Unit.METRES));
+    }
+    if (holes > 0 && form.closure() != Closure.NOT_SOLVED) {
+      double ribbon = Rules.HEIGHTS * form.measures().height() + Rules.BOW;
+      needs.add(new Need("ribbon", "ribbon", pieces * ribbon / 1000, Need.Unit.METRES));
+    }
+    double layerArea =
+        pieces
+            * layers.stream()
+                .flatMap(p -> p.groups().stream())
+                .mapToDouble(g -> g.count() * g.shape().area())
+                .sum();
+    int layered = pieces * net.layers().size();
+    int trims = layers.stream().mapToInt(p -> p.plan().cuts()).sum();
+    double minutes =
+        Rules.minutes(
+            pieces * net.scores().size(),
+            pieces * net.cuts() - holes,
+            holes,
+            layered,
+            pieces * net.joins().size(),
+            trims);
+    return new Materials(
+        pieces, card.perSheet(), laid.fits(), needs, pieces * glue(net), layerArea, holes, minutes);
+  }
+
+  private static void sheets(LayerPlan plan, List<Need> needs) {
+    for (var size : plan.paper().sizes()) {
+      int sheets =
+          plan.plan().sheets().stream()
+              .filter(s -> s.paper().equals(size))
+              .mapToInt(s -> s.copies())
+              .sum();
+      if (sheets > 0) {
+        needs.add(
+            new Need(
+                plan.paper().name().isEmpty() ? "layer" : plan.paper().name(),
+                plan.paper().words() + ", " + size.name(),
+                sheets,
+                Need.Unit.SHEETS));
+      }
+    }
+  }
+
+  private static int holes(Net net) {
+    return (int)
+        net.panels().stream()
+            .flatMap(p -> p.openings().stream())
+            .filter(Opening.Hole.class::isInstance)
+            .count();
+  }
+
+  /** One run along every tab: the length of the side it is glued under, in mm. */
+  private static double tape(Net net) {
+    double sum = 0;
+    for (Join join : net.joins()) {
+      if (join instanceof Join.Seam seam && seam.tab() != Join.Seam.NO_TAB) {
+        sum += Math.min(net.segment(seam.a()).length(), net.segment(seam.b()).length());
+      }
+    }
+    return sum;
+  }
+
+  private static double glue(Net net) {
+    TreeSet<Integer> glued = new TreeSet<>();
+    for (int p = 0; p < net.panels().size(); p++) {
+      if (net.panels().get(p).role() == PanelRole.TAB) {
+        glued.add(p);
+      }
+    }
+    for (Join join : net.joins()) {
+      switch (join) {
+        case Join.Seam s when s.tab() != Join.Seam.NO_TAB -> glued.add(s.tab());
+        case Join.Seam _ -> {}
+        case Join.Lap l -> glued.add(l.under());
+      }
+    }
+    return glued.stream().mapToDouble(p -> net.panels().get(p).cardArea()).sum();
+  }
+
+  /** With spares, in whole units, priced where prices are known. */
+  public List<Purchase> shopping(Prices prices) {
+    return needs.stream()
+        .map(
+            n ->
+                new Purchase(
+                    n, n.withSpare(), prices.of(n.key()).map(price -> price * n.withSpare())))
+        .toList();
+  }
+
+  /** What all priced lines of the list cost together; none where no line is priced. */
+  public Optional<Double> cost(Prices prices) {
+    List<Double> known = shopping(prices).stream().flatMap(p -> p.cost().stream()).toList();
+    return known.isEmpty()
+        ? Optional.empty()
+        : Optional.of(known.stream().mapToDouble(Double::doubleValue).sum());
+  }
+}

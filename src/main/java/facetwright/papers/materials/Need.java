@@ -1,0 +1,37 @@
+package facetwright.papers.materials;
+
+/**
+ * So much of one thing.
+ *
+ * @param key what a price names it by: "sheet", "tape", "ribbon" or the name of a layer paper
+ * @param what in words
+ * @param amount exactly, in the unit
+ * @param unit in which it is needed and sold
+ */
+public record Need(String key, String what, double amount, Unit unit) {
+  /** How a thing is sold. */
+  public enum Unit {
+    SHEETS("sheet", "sheets"),
+    METRES("m", "m");
+
+    private final String one;
+    private final String many;
+
+    Unit(String one, String many) {
+      this.one = one;
+      this.many = many;
+    }
+
+    /** Such as "sheets". */
+    public String words(double amount) {
+      return amount == 1 ? one : many;
+    }
+  }
+
+  /** With one in ten to spare, rounded up to whole units; of papers at least one sheet more. */
+  public int withSpare() {
+    // The slack keeps 10 sheets and 1 spare from becoming 12 by rounding.
+    int wanted = (int) Math.ceil(amount * (1 + Rules.SPARE) - 1e-9);
+    return unit == Unit.SHEETS ? Math.max(wanted, (int) Math.ceil(amount) + 1) : wanted;
+  }
+}
