@@ -59,7 +59,8 @@ class LayersTest {
     assertThat(groups).hasSize(1);
     assertThat(groups.getFirst().count()).isEqualTo(16);
     assertThat(groups.getFirst().kind()).isEqualTo(LayerGroup.Kind.TRIANGLE);
-    LayerPlan plan = LayerCuts.plan(layers(bauble), 3, List.of(paper("layer paper", false))).getFirst();
+    LayerPlan plan =
+        LayerCuts.plan(layers(bauble), 3, List.of(paper("layer paper", false))).getFirst();
     int triangles = plan.strips().stream().mapToInt(s -> s.count() * s.strip().triangles()).sum();
     assertThat(triangles).isEqualTo(48);
     assertThat(Verify.exactly(plan.plan())).isEmpty();
