@@ -21,6 +21,8 @@ import picocli.CommandLine.Command;
       AimCommand.class,
       RingCommand.class,
       ChartCommand.class,
+      LayersCommand.class,
+      MaterialsCommand.class,
       ShelfCommand.class
     },
     footer = {

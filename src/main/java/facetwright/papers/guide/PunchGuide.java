@@ -64,6 +64,11 @@ public record PunchGuide(
           && (SAME.same(edge, other.edge) || !(isCentred() || other.isCentred()));
     }
 
+    /** The middle of a side is found more surely than a place on it; then the nearer the better. */
+    boolean betterThan(Draft other) {
+      return isCentred() == other.isCentred() ? up < other.up - SAME.mm() : isCentred();
+    }
+
     boolean isCentred() {
       return SAME.same(2 * along, edge);
     }
@@ -83,7 +88,7 @@ public record PunchGuide(
     drafts.add(hole);
   }
 
-  /** From the nearest side over which the hole stands; the first of equals. */
+  /** From the side over whose middle the hole stands, or else the nearest; the first of equals. */
   private static Draft place(Panel panel, Opening.Hole hole) {
     Polygon2 ring = panel.outline();
     Draft best = null;
@@ -93,10 +98,11 @@ public record PunchGuide(
       double from = side.direction().dot(to);
       double up = side.direction().cross(to);
       double along = Math.min(from, side.length() - from);
-      if (along > -SAME.mm() && up > 0 && (best == null || up < best.up - SAME.mm())) {
-        best =
+      if (along > -SAME.mm() && up > 0) {
+        Draft draft =
             new Draft(
                 hole.diameter(), along, up, side.length(), new ArrayList<>(List.of(panel.name())));
+        best = best == null || draft.betterThan(best) ? draft : best;
       }
     }
     return best;

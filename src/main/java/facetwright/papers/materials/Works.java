@@ -1,0 +1,54 @@
+package facetwright.papers.materials;
+
+import facetwright.fold.FoldedForm;
+import facetwright.geom.Unit;
+import facetwright.net.Laid;
+import facetwright.net.SheetSize;
+import facetwright.net.SheetSizes;
+import facetwright.papers.cutting.Paper;
+import facetwright.papers.layers.LayerCuts;
+import facetwright.papers.layers.LayerPaper;
+import facetwright.papers.layers.LayerPlan;
+import facetwright.papers.layers.Layers;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Layers, their cuts and the materials of so many pieces, reckoned together.
+ *
+ * @param layers the layers of one piece
+ * @param plans how they are cut, one a paper
+ * @param materials what all takes
+ */
+public record Works(Layers layers, List<LayerPlan> plans, Materials materials) {
+  public Works {
+    plans = List.copyOf(plans);
+  }
+
+  /**
+   * Papers that layers name and nothing is known of are taken to come in the usual sheet, with a
+   * face and without a direction.
+   *
+   * @param pieces of the design, 1 or more
+   * @throws IllegalArgumentException when a layer fits no sheet of its paper; the message says
+   *     which
+   */
+  public static Works of(
+      Laid laid, FoldedForm form, Unit unit, List<LayerPaper> papers, int pieces) {
+    List<LayerPaper> known = new ArrayList<>(papers);
+    laid.net().layers().stream()
+        .map(l -> l.paper())
+        .distinct()
+        .filter(name -> papers.stream().noneMatch(p -> p.name().equals(name)))
+        .forEach(name -> known.add(new LayerPaper(name, List.of(usual(unit)), true, false)));
+    Layers layers = Layers.of(laid.net(), form, known);
+    List<LayerPlan> plans = LayerCuts.plan(layers, pieces, known);
+    return new Works(layers, plans, Materials.of(laid, form, plans, pieces));
+  }
+
+  /** The usual sheet of layer paper: 12 x 12 in or A4; common practice, no source. */
+  public static Paper usual(Unit unit) {
+    SheetSize size = SheetSizes.named(unit == Unit.INCH ? "12x12" : "A4");
+    return new Paper(size.name(), size.width(), size.height());
+  }
+}

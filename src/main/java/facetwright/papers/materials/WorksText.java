@@ -1,0 +1,168 @@
+package facetwright.papers.materials;
+
+import facetwright.geom.Decimals;
+import facetwright.geom.Length;
+import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
+import facetwright.papers.cutting.CutPlan;
+import facetwright.papers.cutting.SheetPlan;
+import facetwright.papers.cutting.Step;
+import facetwright.papers.cutting.Steps;
+import facetwright.papers.layers.LayerGroup;
+import facetwright.papers.layers.LayerPlan;
+import facetwright.papers.layers.Strip;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Layers, cuts and materials in words.
+ *
+ * @param unit lengths are told in it
+ */
+public record WorksText(Unit unit) {
+  /** Common practice, no source. */
+  public static final String CAUTION =
+      "Caution: a trimmer's blade is sharp. Keep fingers behind its guard, close it after each cut,"
+          + " and let children trim only with an adult beside them.";
+
+  /** As the maker's ruler reads it; with the exact measure where it lies between two marks. */
+  public String length(double mm) {
+    Ruler ruler =
+        unit == Unit.INCH ? Ruler.THIRTY_SECONDS : new Ruler(unit, unit == Unit.CM ? 20 : 2);
+    Ruler.Reading reading = ruler.read(new Length(mm));
+    return Math.abs(reading.errorMm()) < 0.005
+        ? reading.text()
+        : Decimals.places(mm / unit.mm(), unit == Unit.INCH ? 3 : unit == Unit.CM ? 3 : 2)
+            + " "
+            + unit.symbol();
+  }
+
+  private String size(double width, double height) {
+    return length(width) + " × " + length(height);
+  }
+
+  /** What is cut, a line a group. */
+  public List<String> groups(LayerPlan plan) {
+    List<String> lines = new ArrayList<>();
+    for (LayerGroup g : plan.groups()) {
+      String kind =
+          switch (g.kind()) {
+            case RECTANGLE -> "rectangle ";
+            case TRIANGLE -> "triangle in a box of ";
+            case OTHER -> "shape in a box of ";
+          };
+      int windows = g.shape().windows().size();
+      lines.add(
+          "%s: %s%s, %d for one piece, %d for %d%s%s."
+              .formatted(
+                  g.letter(),
+                  kind,
+                  size(g.width(), g.height()),
+                  g.count(),
+                  g.count() * plan.pieces(),
+                  plan.pieces(),
+                  windows == 0 ? "" : "; openings cut out of each: " + windows,
+                  g.mirrorOf().map(m -> "; the mirror image of " + m).orElse("")));
+    }
+    return lines;
+  }
+
+  /** How the ticks of a strip are set. */
+  public String ticks(Strip s) {
+    String first = s.startsBelow() ? "lower" : "upper";
+    String other = s.startsBelow() ? "upper" : "lower";
+    return "ticks on the %s edge at 0 and every %s, on the %s edge at %s and every %s; cut from tick to tick, edge to edge in turn"
+        .formatted(first, length(s.base()), other, length(s.lead()), length(s.base()));
+  }
+
+  /** Sheets, yield and waste. */
+  public String summary(LayerPlan plan) {
+    CutPlan cuts = plan.plan();
+    double share = 1 - plan.waste() / cuts.paperArea();
+    return "%d %s of %s, %s %% used, %s cm² waste; %d cuts, %d different measures.%s"
+        .formatted(
+            cuts.sheetCount(),
+            cuts.sheetCount() == 1 ? "sheet" : "sheets",
+            plan.paper().words(),
+            Decimals.places(100 * share, 1),
+            Decimals.places(plan.waste() / 100, 0),
+            cuts.cuts(),
+            cuts.measures().size(),
+            cuts.bestKnown() ? " No plan takes fewer sheets." : "");
+  }
+
+  /** The numbered cuts of one sheet. */
+  public List<String> steps(SheetPlan sheet, LayerPlan plan) {
+    List<String> lines = new ArrayList<>();
+    for (Step step : Steps.of(sheet, plan.plan().wanted())) {
+      lines.add(step.text(length(step.at())));
+    }
+    int[] pieces = sheet.pieces(plan.plan().wanted().size());
+    for (LayerPlan.NamedStrip strip : plan.strips()) {
+      boolean here = false;
+      for (int k = 0; k < pieces.length; k++) {
+        here |= pieces[k] > 0 && plan.plan().wanted().get(k).name().equals(strip.name());
+      }
+      if (!here) {
+        continue;
+      }
+      lines.add("“" + strip.name() + "”: " + ticks(strip.strip()) + ".");
+    }
+    return lines;
+  }
+
+  /** Name, size and number of a sheet. */
+  public String sheet(SheetPlan sheet) {
+    return "%d × %s, %s:"
+        .formatted(
+            sheet.copies(),
+            sheet.paper().name(),
+            size(sheet.paper().width(), sheet.paper().height()));
+  }
+
+  /** The shopping list and what goes with it. */
+  public List<String> materials(Materials m, Prices prices) {
+    List<String> lines = new ArrayList<>();
+    for (Purchase p : m.shopping(prices)) {
+      lines.add(
+          "%s: buy %d %s (needed %s)%s"
+              .formatted(
+                  p.need().what(),
+                  p.buy(),
+                  p.need().unit().words(p.buy()),
+                  Decimals.places(p.need().amount(), 2),
+                  p.cost().map(c -> ", " + money(c, prices)).orElse("")));
+    }
+    m.cost(prices).ifPresent(c -> lines.add("priced together: " + money(c, prices)));
+    lines.add(
+        !m.fits()
+            ? "The net does not fit its sheet: take a larger one before you buy."
+            : m.perSheet() > 0
+                ? "One sheet of card gives " + m.perSheet() + "."
+                : "One piece takes more than one sheet of card.");
+    lines.add(
+        "Glue on tabs and laps: %s cm²; under layers: %s cm². Holes: %d. Time: about %s hours."
+            .formatted(
+                Decimals.places(m.glueArea() / 100, 0),
+                Decimals.places(m.layerArea() / 100, 0),
+                m.holes(),
+                Decimals.places(m.minutes() / 60, 1)));
+    return lines;
+  }
+
+  private static String money(double amount, Prices prices) {
+    return (String.format(Locale.ROOT, "%.2f", amount) + " " + prices.currency()).strip();
+  }
+
+  /** Panels without a layer because the reveal takes all. */
+  public Optional<String> lost(Works works) {
+    return works.layers().lost().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "The reveal leaves nothing of the layer on: "
+                + String.join(", ", works.layers().lost())
+                + ".");
+  }
+}

@@ -1,0 +1,108 @@
+package facetwright.papers.materials;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import facetwright.papers.guide.PunchGuide;
+import facetwright.script.Design;
+import facetwright.script.Facetwright;
+import facetwright.script.sandbox.Budget;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** What a design takes, by hand reckoning. The rules themselves: common practice, no source. */
+class MaterialsTest {
+  private static Works works(Design d, int pieces) {
+    return Works.of(d.laid(), d.folded(), d.unit(), List.of(), pieces);
+  }
+
+  private static Design design(String script) throws Exception {
+    return Facetwright.evaluate("test.js", script, Map.of(), Budget.USUAL);
+  }
+
+  private static Design lantern() throws Exception {
+    return design(Files.readString(Path.of("library/harbour-lantern.js")));
+  }
+
+  private static Need need(Works works, String key) {
+    return works.materials().needs().stream()
+        .filter(n -> n.key().equals(key))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The seam is 120 mm long; eight tabs have a hole each; 8 layers of 57 x 25 mm. */
+  @Test
+  void theLanternsTapeHolesAndLayers() throws Exception {
+    Works works = works(lantern(), 24);
+    assertThat(need(works, "tape").amount()).isCloseTo(24 * 0.12, within(1e-9));
+    assertThat(works.materials().holes()).isEqualTo(24 * 8);
+    assertThat(works.materials().layerArea()).isCloseTo(24 * 8 * 57.0 * 25, within(1e-3));
+    double height = lantern().folded().measures().height();
+    assertThat(need(works, "ribbon").amount())
+        .isCloseTo(24 * (3 * height + 400) / 1000, within(1e-6));
+    assertThat(works.materials().perSheet()).isEqualTo(2);
+    assertThat(need(works, "sheet").amount()).isEqualTo(12);
+  }
+
+  @Test
+  void sparesAreOneInTenInWholeUnits() {
+    assertThat(new Need("sheet", "card", 1, Need.Unit.SHEETS).withSpare()).isEqualTo(2);
+    assertThat(new Need("sheet", "card", 10, Need.Unit.SHEETS).withSpare()).isEqualTo(11);
+    assertThat(new Need("sheet", "card", 11, Need.Unit.SHEETS).withSpare()).isEqualTo(13);
+    assertThat(new Need("tape", "tape", 2.88, Need.Unit.METRES).withSpare()).isEqualTo(4);
+  }
+
+  @Test
+  void costCountsWhatIsPricedOnly() throws Exception {
+    Works works = works(lantern(), 24);
+    Prices prices = new Prices("EUR", Map.of("sheet", 1.5, "tape", 0.25));
+    // 12 sheets and two to spare; 2.88 m and a tenth more are 4 m.
+    assertThat(works.materials().cost(prices)).hasValue(14 * 1.5 + 4 * 0.25);
+    assertThat(works.materials().cost(Prices.NONE)).isEmpty();
+  }
+
+  @Test
+  void moreDesignsTakeNoLessOfAnything() throws Exception {
+    Design d = lantern();
+    for (Need one : works(d, 1).materials().needs()) {
+      assertThat(need(works(d, 5), one.key()).amount()).isGreaterThanOrEqualTo(one.amount());
+    }
+    assertThat(works(d, 5).materials().minutes()).isGreaterThan(works(d, 1).materials().minutes());
+  }
+
+  /** Each hole of the lantern's tabs stands over the middle of its tab's edge. */
+  @Test
+  void theLanternsHolesHaveOneGuide() throws Exception {
+    List<PunchGuide> guides = PunchGuide.of(lantern().net());
+    assertThat(guides).hasSize(1);
+    PunchGuide guide = guides.getFirst();
+    assertThat(guide.panels()).hasSize(8);
+    assertThat(guide.diameter()).isEqualTo(3);
+    assertThat(guide.along()).isCloseTo(guide.edge() / 2, within(0.01));
+    assertThat(guide.centred()).isTrue();
+  }
+
+  /** A hole 12 mm and 9 mm from a corner's sides, at mirrored corners: one guide, turned over. */
+  @Test
+  void mirroredHolesShareAGuide() throws Exception {
+    Design d =
+        design(
+            """
+            design("Two holes");
+            const plate = panel("plate", { width: 60, height: 50 });
+            plate.hole({ across: 4, at: [-18, -16] });
+            plate.hole({ across: 4, at: [18, -16] });
+            sheet("A4");
+            """);
+    List<PunchGuide> guides = PunchGuide.of(d.net());
+    assertThat(guides).hasSize(1);
+    assertThat(guides.getFirst().along()).isCloseTo(12, within(1e-9));
+    assertThat(guides.getFirst().up()).isCloseTo(9, within(1e-9));
+    assertThat(guides.getFirst().panels()).containsExactly("plate", "plate");
+    assertThat(guides.getFirst().centred()).isFalse();
+  }
+}
