@@ -73,15 +73,19 @@ final class PaperOptions {
     }
     directed.forEach(name -> known("--directed", name, used));
     twoSided.forEach(name -> known("--two-sided", name, used));
-    return used.stream()
-        .map(
-            name ->
-                new LayerPaper(
-                    name,
-                    sizes.getOrDefault(name, List.of(Works.usual(unit))),
-                    !twoSided.contains(name),
-                    directed.contains(name)))
-        .toList();
+    List<LayerPaper> all = new ArrayList<>();
+    for (String name : used) {
+      boolean told = sizes.containsKey(name) || directed.contains(name) || twoSided.contains(name);
+      if (told) {
+        all.add(
+            new LayerPaper(
+                name,
+                sizes.getOrDefault(name, List.of(Works.usual(unit))),
+                !twoSided.contains(name),
+                directed.contains(name)));
+      }
+    }
+    return all;
   }
 
   private static String known(String option, String name, List<String> used) {

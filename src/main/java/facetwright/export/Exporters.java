@@ -15,6 +15,8 @@ public final class Exporters {
         List.of(
             new PdfWriter(),
             new TilesWriter(),
+            new CutsWriter(),
+            new GuidesWriter(),
             new ChartWriter(),
             new SvgWriter(),
             new DxfWriter(),

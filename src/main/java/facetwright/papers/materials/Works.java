@@ -7,6 +7,7 @@ import facetwright.net.SheetSize;
 import facetwright.net.SheetSizes;
 import facetwright.papers.cutting.Paper;
 import facetwright.papers.layers.LayerCuts;
+import facetwright.papers.layers.LayerGroup;
 import facetwright.papers.layers.LayerPaper;
 import facetwright.papers.layers.LayerPlan;
 import facetwright.papers.layers.Layers;
@@ -35,15 +36,38 @@ public record Works(Layers layers, List<LayerPlan> plans, Materials materials) {
    */
   public static Works of(
       Laid laid, FoldedForm form, Unit unit, List<LayerPaper> papers, int pieces) {
+    Layers layers = Layers.of(laid.net(), form, papers);
     List<LayerPaper> known = new ArrayList<>(papers);
-    laid.net().layers().stream()
-        .map(l -> l.paper())
-        .distinct()
-        .filter(name -> papers.stream().noneMatch(p -> p.name().equals(name)))
-        .forEach(name -> known.add(new LayerPaper(name, List.of(usual(unit)), true, false)));
-    Layers layers = Layers.of(laid.net(), form, known);
+    for (String name : layers.papers()) {
+      if (papers.stream().noneMatch(p -> p.name().equals(name))) {
+        List<LayerGroup> groups =
+            layers.groups().stream().filter(g -> g.paper().equals(name)).toList();
+        known.add(new LayerPaper(name, List.of(holding(groups, unit)), true, false));
+      }
+    }
     List<LayerPlan> plans = LayerCuts.plan(layers, pieces, known);
     return new Works(layers, plans, Materials.of(laid, form, plans, pieces));
+  }
+
+  /** The usual sheet, or where a layer is larger, the first size that holds all. */
+  private static Paper holding(List<LayerGroup> groups, Unit unit) {
+    double wide = 0;
+    double high = 0;
+    for (LayerGroup g : groups) {
+      wide = Math.max(wide, Math.min(g.width(), g.height()));
+      high = Math.max(high, Math.max(g.width(), g.height()));
+    }
+    List<String> sizes =
+        unit == Unit.INCH
+            ? List.of("12x12", "12x18", "Arch C", "Arch D", "Arch E")
+            : List.of("A4", "A3", "A2", "A1", "A0");
+    for (String name : sizes) {
+      SheetSize size = SheetSizes.named(name);
+      if (wide <= size.width() && high <= size.height()) {
+        return new Paper(size.name(), size.width(), size.height());
+      }
+    }
+    return new Paper("a sheet as large as the layers", wide, high);
   }
 
   /** The usual sheet of layer paper: 12 x 12 in or A4; common practice, no source. */

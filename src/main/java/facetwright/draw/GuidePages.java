@@ -1,0 +1,174 @@
+package facetwright.draw;
+
+import facetwright.draw.Mark.Circle;
+import facetwright.draw.Mark.Stroke;
+import facetwright.geom.Box2;
+import facetwright.geom.Motion2;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Unit;
+import facetwright.geom.Vec2;
+import facetwright.net.Net;
+import facetwright.net.SheetSize;
+import facetwright.net.SheetSizes;
+import facetwright.papers.guide.PunchGuide;
+import facetwright.papers.guide.TickStrip;
+import facetwright.papers.layers.LayerPlan;
+import facetwright.papers.materials.Prices;
+import facetwright.papers.materials.Rules;
+import facetwright.papers.materials.Works;
+import facetwright.papers.materials.WorksText;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A shopping list, and punch guides and tick strips at true size, with a check ruler. */
+public final class GuidePages {
+  private static final double EDGE = 15;
+  private static final double GAP = 6;
+
+  /** Common practice, no source. */
+  private static final String CAUTION =
+      "Caution: punch and knife are sharp. Work on a mat, keep fingers out of the punch, and let"
+          + " children use them only with an adult beside them.";
+
+  private final SheetSize page;
+  private final WorksText words;
+  private final double width;
+  private final List<Drawing> pages = new ArrayList<>();
+  private List<Mark> marks = new ArrayList<>();
+  private double y;
+
+  private GuidePages(Unit unit) {
+    page = SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4");
+    words = new WorksText(unit);
+    width = page.width() - 2 * EDGE;
+    y = page.height() - EDGE;
+  }
+
+  /**
+   * @param title of the design
+   * @param unit lengths are told in it; the pages are A4 or Letter by it
+   * @param works what its pieces take
+   */
+  public static List<Drawing> of(String title, Unit unit, Net net, Works works) {
+    GuidePages all = new GuidePages(unit);
+    String name = Lettering.printable(title).strip();
+    int pieces = works.materials().pieces();
+    List<String> lines = all.words.materials(works.materials(), Prices.NONE);
+    all.put(
+        Block.text(
+            name + ": shopping list for " + (pieces == 1 ? "one piece" : pieces + " pieces"),
+            lines,
+            all.width));
+    all.put(Block.text("Rules of thumb", Rules.words(), all.width));
+    List<PunchGuide> guides = PunchGuide.of(net);
+    List<TickStrip> strips = new ArrayList<>();
+    for (LayerPlan plan : works.plans()) {
+      strips.addAll(TickStrip.of(plan));
+    }
+    if (!guides.isEmpty() || !strips.isEmpty()) {
+      all.put(
+          Block.text(
+              "Guides at true size",
+              List.of(
+                  "Print at 100 %, without fitting to the page, and lay a ruler on the check ruler."
+                      + " Glue on card and cut out along the solid lines.",
+                  CAUTION),
+              all.width));
+      all.put(CheckRuler.both(LineKind.GUIDE));
+    }
+    guides.forEach(all::guide);
+    strips.forEach(all::strip);
+    all.turn();
+    return List.copyOf(all.pages);
+  }
+
+  private void put(Block block) {
+    if (y - block.height() < EDGE && !marks.isEmpty()) {
+      turn();
+    }
+    y -= block.height();
+    marks.addAll(
+        block.at(new Box2(EDGE, y, EDGE + block.width(), y + block.height()), false));
+    y -= GAP;
+  }
+
+  private void turn() {
+    if (!marks.isEmpty()) {
+      pages.add(new Drawing(page.width(), page.height(), marks));
+    }
+    marks = new ArrayList<>();
+    y = page.height() - EDGE;
+  }
+
+  private void guide(PunchGuide g) {
+    String how =
+        g.centred()
+            ? "Lay the lower edge flush with the panel's edge, both ends flush with its ends."
+            : "Lay the lower left corner flush with the panel's corner; turn the guide over for the"
+                + " other end.";
+    String text =
+        "Punch guide, hole %s across, %s from the end and %s from the edge. %s It serves %d holes: %s."
+            .formatted(
+                words.length(g.diameter()),
+                words.length(g.along()),
+                words.length(g.up()),
+                how,
+                g.panels().size(),
+                names(g.panels()));
+    if (g.width() > width) {
+      put(Block.text("", List.of(text + " It is longer than this page: measure it instead."), width));
+      return;
+    }
+    List<Mark> lines = new ArrayList<>();
+    Vec2 hole = new Vec2(g.along(), g.up());
+    lines.add(
+        Stroke.around(Polygon2.rectangle(0, 0, g.width(), g.height()), LineKind.CUT));
+    lines.add(new Circle(hole, g.diameter() / 2, LineKind.CUT));
+    lines.add(Stroke.line(new Vec2(hole.x(), 0), new Vec2(hole.x(), g.height()), LineKind.TICK));
+    lines.add(Stroke.line(new Vec2(0, hole.y()), new Vec2(g.width(), hole.y()), LineKind.TICK));
+    together(text, new Block(g.width(), g.height(), lines));
+  }
+
+  private void strip(TickStrip s) {
+    double shown = Math.min(s.length(), width);
+    String text =
+        "Tick strip for %s: a tick every %s on both edges, the upper ones shifted by %s.%s"
+            .formatted(
+                s.name(),
+                words.length(s.base()),
+                words.length(Math.abs(s.above().getFirst() - s.below().getFirst())),
+                shown < s.length() ? " Move it on along the paper, first tick on last." : "");
+    List<Mark> lines = new ArrayList<>();
+    lines.add(Stroke.around(Polygon2.rectangle(0, 0, shown, s.height()), LineKind.CUT));
+    double tick = Math.min(4, s.height() / 3);
+    for (double x : s.below()) {
+      if (x <= shown) {
+        lines.add(Stroke.line(new Vec2(x, 0), new Vec2(x, tick), LineKind.TICK));
+      }
+    }
+    for (double x : s.above()) {
+      if (x <= shown) {
+        lines.add(
+            Stroke.line(new Vec2(x, s.height() - tick), new Vec2(x, s.height()), LineKind.TICK));
+      }
+    }
+    together(text, new Block(shown, s.height(), lines));
+  }
+
+  /** Words and what they tell of stay on one page. */
+  private void together(String text, Block drawn) {
+    Block head = Block.text("", List.of(text), width);
+    double height = head.height() + 2 + drawn.height();
+    List<Mark> both = new ArrayList<>(drawn.marks());
+    for (Mark mark : head.marks()) {
+      both.add(mark.moved(Motion2.shift(new Vec2(0, drawn.height() + 2))));
+    }
+    put(new Block(Math.max(head.width(), drawn.width()), height, both));
+  }
+
+  private static String names(List<String> panels) {
+    int most = 8;
+    String shown = String.join(", ", panels.subList(0, Math.min(most, panels.size())));
+    return panels.size() > most ? shown + " and so on" : shown;
+  }
+}

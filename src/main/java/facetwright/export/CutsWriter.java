@@ -1,0 +1,41 @@
+package facetwright.export;
+
+import facetwright.draw.CutPages;
+import facetwright.draw.Drawing;
+import facetwright.draw.GuidePages;
+import facetwright.papers.materials.Works;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How the layers are cut, for as many pieces as the order says. */
+public final class CutsWriter implements Exporter {
+  @Override
+  public String format() {
+    return "layers";
+  }
+
+  @Override
+  public String fileName() {
+    return "layers.pdf";
+  }
+
+  @Override
+  public boolean adds(Job job) {
+    return !job.laid().net().layers().isEmpty();
+  }
+
+  /** The pages: of guides only, where nothing is left to cut. */
+  public static List<Drawing> pages(Job job) {
+    Works works = GuidesWriter.works(job);
+    List<Drawing> pages = new ArrayList<>(CutPages.of(job.title(), job.unit(), works));
+    if (pages.isEmpty()) {
+      pages.addAll(GuidePages.of(job.title(), job.unit(), job.laid().net(), works));
+    }
+    return pages;
+  }
+
+  @Override
+  public byte[] write(Job job) {
+    return PdfWriter.write(job.title(), job.author(), pages(job));
+  }
+}
