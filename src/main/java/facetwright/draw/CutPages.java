@@ -65,8 +65,7 @@ public final class CutPages {
     double y = page.height() - EDGE - top.height();
     marks.addAll(top.at(place(y, top), false));
     double room = Math.min(y - EDGE - 2 * GAP, 0.45 * page.height());
-    double scale =
-        Math.min(width / sheet.paper().width(), room / sheet.paper().height());
+    double scale = Math.min(width / sheet.paper().width(), room / sheet.paper().height());
     y -= GAP + scale * sheet.paper().height();
     picture(marks, sheet.whole(), new Vec2(EDGE, y), scale, plan);
     List<Drawing> pages = new ArrayList<>();
@@ -89,8 +88,7 @@ public final class CutPages {
     return new Box2(EDGE, y, EDGE + block.width(), y + block.height());
   }
 
-  private static void picture(
-      List<Mark> marks, Part part, Vec2 at, double scale, LayerPlan plan) {
+  private static void picture(List<Mark> marks, Part part, Vec2 at, double scale, LayerPlan plan) {
     Polygon2 box =
         Polygon2.rectangle(
             at.x(),
@@ -148,10 +146,7 @@ public final class CutPages {
       return Optional.empty();
     }
     Vec2 middle = box.centre();
-    Vec2 at =
-        level
-            ? middle.minus(new Vec2(0, height / 2))
-            : middle.plus(new Vec2(height / 2, 0));
+    Vec2 at = level ? middle.minus(new Vec2(0, height / 2)) : middle.plus(new Vec2(height / 2, 0));
     return Optional.of(
         new Text(at, size, level ? 0 : 90, Anchor.MIDDLE, Weight.REGULAR, Ink.BLACK, name));
   }

@@ -53,7 +53,10 @@ public final class GuidePages {
     GuidePages all = new GuidePages(unit);
     String name = Lettering.printable(title).strip();
     int pieces = works.materials().pieces();
-    List<String> lines = all.words.materials(works.materials(), Prices.NONE);
+    List<String> lines = new ArrayList<>(all.words.materials(works.materials(), Prices.NONE));
+    lines.add(
+        "The net is %s wide and %s high."
+            .formatted(all.words.length(net.box().width()), all.words.length(net.box().height())));
     all.put(
         Block.text(
             name + ": shopping list for " + (pieces == 1 ? "one piece" : pieces + " pieces"),
@@ -87,8 +90,7 @@ public final class GuidePages {
       turn();
     }
     y -= block.height();
-    marks.addAll(
-        block.at(new Box2(EDGE, y, EDGE + block.width(), y + block.height()), false));
+    marks.addAll(block.at(new Box2(EDGE, y, EDGE + block.width(), y + block.height()), false));
     y -= GAP;
   }
 
@@ -116,13 +118,14 @@ public final class GuidePages {
                 g.panels().size(),
                 names(g.panels()));
     if (g.width() > width) {
-      put(Block.text("", List.of(text + " It is longer than this page: measure it instead."), width));
+      put(
+          Block.text(
+              "", List.of(text + " It is longer than this page: measure it instead."), width));
       return;
     }
     List<Mark> lines = new ArrayList<>();
     Vec2 hole = new Vec2(g.along(), g.up());
-    lines.add(
-        Stroke.around(Polygon2.rectangle(0, 0, g.width(), g.height()), LineKind.CUT));
+    lines.add(Stroke.around(Polygon2.rectangle(0, 0, g.width(), g.height()), LineKind.CUT));
     lines.add(new Circle(hole, g.diameter() / 2, LineKind.CUT));
     lines.add(Stroke.line(new Vec2(hole.x(), 0), new Vec2(hole.x(), g.height()), LineKind.TICK));
     lines.add(Stroke.line(new Vec2(0, hole.y()), new Vec2(g.width(), hole.y()), LineKind.TICK));

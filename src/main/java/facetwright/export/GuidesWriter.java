@@ -23,7 +23,8 @@ public final class GuidesWriter implements Exporter {
       return Works.of(job.laid(), job.form(), job.unit(), List.of(), job.order().copies());
     } catch (IllegalArgumentException e) {
       throw new ExportException(
-          e.getMessage() + " The other papers can be made with --only; facetwright layers takes"
+          e.getMessage()
+              + " The other papers can be made with --only; facetwright layers takes"
               + " --paper.",
           e);
     }

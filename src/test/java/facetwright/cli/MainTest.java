@@ -135,6 +135,7 @@ class MainTest {
     for (String name :
         List.of(
             "template.pdf",
+            "guides.pdf",
             "chart.pdf",
             "template.svg",
             "template.dxf",

@@ -25,11 +25,14 @@ class ExporterContractTest {
   @Test
   void namesEachFormatOnce() {
     assertThat(Exporters.all().keySet())
-        .containsExactly("pdf", "tiles", "chart", "svg", "dxf", "fold", "obj", "stl");
+        .containsExactly(
+            "pdf", "tiles", "layers", "guides", "chart", "svg", "dxf", "fold", "obj", "stl");
     assertThat(Exporters.all().values().stream().map(Exporter::fileName))
         .containsExactly(
             "template.pdf",
             "template-tiles.pdf",
+            "layers.pdf",
+            "guides.pdf",
             "chart.pdf",
             "template.svg",
             "template.dxf",
@@ -87,7 +90,7 @@ class ExporterContractTest {
 
   private static void parse(String format, byte[] bytes) throws Exception {
     switch (format) {
-      case "pdf", "tiles", "chart" -> Loader.loadPDF(bytes).close();
+      case "pdf", "tiles", "layers", "guides", "chart" -> Loader.loadPDF(bytes).close();
       case "svg" ->
           DocumentBuilderFactory.newInstance()
               .newDocumentBuilder()

@@ -4,8 +4,10 @@ import facetwright.draw.ChartPages;
 import facetwright.draw.Drawing;
 import facetwright.draw.TemplatePages;
 import facetwright.draw.TiledPages;
+import facetwright.export.CutsWriter;
 import facetwright.export.Exporter;
 import facetwright.export.Exporters;
+import facetwright.export.GuidesWriter;
 import facetwright.export.Job;
 import facetwright.export.Order;
 import facetwright.script.Design;
@@ -48,6 +50,8 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
             case "pdf" -> TemplatePages.of(design.title(), design.unit(), design.laid());
             case "tiles" ->
                 TiledPages.of(design.title(), design.laid(), Order.usual(design.unit()).paper());
+            case "layers" -> CutsWriter.pages(job(design));
+            case "guides" -> GuidesWriter.pages(job(design));
             case "chart" -> ChartPages.of(design.title(), design.unit(), design.laid());
             default -> List.of();
           };
@@ -60,6 +64,8 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
     return switch (exporter.format()) {
       case "pdf" -> "Template";
       case "tiles" -> "Template over pages";
+      case "layers" -> "Cutting the layers";
+      case "guides" -> "Shopping list and guides";
       case "chart" -> "Score chart";
       case "svg" -> "Template as SVG";
       case "dxf" -> "Cutting file (DXF)";
@@ -74,6 +80,8 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
     return switch (exporter.format()) {
       case "pdf" -> "The net at true size, one page a sheet, with a check ruler.";
       case "tiles" -> "The net at true size over pages that your printer takes, to be joined.";
+      case "layers" -> "How to cut the decorative layers with a trimmer, cut by cut.";
+      case "guides" -> "What to buy, and punch guides and tick strips at true size.";
       case "chart" -> "What to score, mark and cut, step by step, with measures for your ruler.";
       case "svg" -> "The template's pages for a drawing program or a cutting machine.";
       case "dxf" -> "Cuts and scores on layers of their own, for a cutting machine.";
