@@ -111,24 +111,6 @@ public sealed interface Mark {
       edges = List.copyOf(edges);
     }
 
-    /** The same patch of a picture so many times as large; lines keep their width. */
-    public Patch scaled(double factor) {
-      return new Patch(
-          rings.stream()
-              .map(r -> new Polygon2(r.corners().stream().map(c -> c.times(factor)).toList()))
-              .toList(),
-          ink,
-          edges.stream()
-              .map(
-                  e ->
-                      new Stroke(
-                          e.points().stream().map(p -> p.times(factor)).toList(),
-                          e.closed(),
-                          e.kind()))
-              .toList(),
-          part);
-    }
-
     @Override
     public Patch turnedOver(double width) {
       return new Patch(

@@ -80,8 +80,8 @@ public final class RingPages {
     Box2 box = ring.bounds(from);
     double foot = y - scale * box.height();
     Vec2 shift = new Vec2(page / 2 - scale * box.centre().x(), foot - scale * box.minY());
-    for (Mark.Patch patch : ring.seen(from)) {
-      marks.add(patch.scaled(scale).moved(Motion2.shift(shift)));
+    for (Mark patch : new Scaling(scale).of(ring.seen(from))) {
+      marks.add(patch.moved(Motion2.shift(shift)));
     }
     return foot;
   }

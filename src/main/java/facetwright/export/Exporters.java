@@ -13,6 +13,8 @@ public final class Exporters {
     SequencedMap<String, Exporter> all = new LinkedHashMap<>();
     for (Exporter e :
         List.of(
+            new HandoutWriter(),
+            new HtmlWriter(),
             new PdfWriter(),
             new TilesWriter(),
             new CutsWriter(),

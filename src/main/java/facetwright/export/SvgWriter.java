@@ -56,28 +56,7 @@ public final class SvgWriter implements Exporter {
               .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
       xml.writeStartDocument(StandardCharsets.UTF_8.name(), "1.0");
       xml.writeCharacters("\n");
-      xml.writeStartElement("svg");
-      xml.writeDefaultNamespace(NAMESPACE);
-      xml.writeAttribute("version", "1.1");
-      xml.writeAttribute("width", number(page.width()) + "mm");
-      xml.writeAttribute("height", number(page.height()) + "mm");
-      xml.writeAttribute("viewBox", "0 0 " + number(page.width()) + " " + number(page.height()));
-      title(xml, Xml.clean(title));
-      for (PageLayers.Layer layer : PageLayers.of(page)) {
-        xml.writeCharacters("\n");
-        xml.writeStartElement("g");
-        xml.writeAttribute("id", layer.id());
-        style(xml, layer.marks().getFirst());
-        title(xml, layer.label());
-        for (Mark mark : layer.marks()) {
-          xml.writeCharacters("\n");
-          mark(xml, mark, page.height());
-        }
-        xml.writeCharacters("\n");
-        xml.writeEndElement();
-      }
-      xml.writeCharacters("\n");
-      xml.writeEndElement();
+      element(xml, title, page, true);
       xml.writeCharacters("\n");
       xml.writeEndDocument();
       xml.close();
@@ -85,6 +64,40 @@ public final class SvgWriter implements Exporter {
       throw new IllegalStateException(e);
     }
     return out.toByteArray();
+  }
+
+  /**
+   * The picture as an element of a larger document.
+   *
+   * @param alone whether it is the whole document; where not, its groups have no names that could
+   *     clash
+   */
+  static void element(XMLStreamWriter xml, String title, Drawing page, boolean alone)
+      throws XMLStreamException {
+    xml.writeStartElement("svg");
+    xml.writeDefaultNamespace(NAMESPACE);
+    xml.writeAttribute("version", "1.1");
+    xml.writeAttribute("width", number(page.width()) + "mm");
+    xml.writeAttribute("height", number(page.height()) + "mm");
+    xml.writeAttribute("viewBox", "0 0 " + number(page.width()) + " " + number(page.height()));
+    title(xml, Xml.clean(title));
+    for (PageLayers.Layer layer : PageLayers.of(page)) {
+      xml.writeCharacters("\n");
+      xml.writeStartElement("g");
+      if (alone) {
+        xml.writeAttribute("id", layer.id());
+      }
+      style(xml, layer.marks().getFirst());
+      title(xml, layer.label());
+      for (Mark mark : layer.marks()) {
+        xml.writeCharacters("\n");
+        mark(xml, mark, page.height());
+      }
+      xml.writeCharacters("\n");
+      xml.writeEndElement();
+    }
+    xml.writeCharacters("\n");
+    xml.writeEndElement();
   }
 
   private static void title(XMLStreamWriter xml, String title) throws XMLStreamException {

@@ -1,0 +1,29 @@
+package facetwright.export;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.HandoutPages;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The handout as pages of the printer's paper, templates at the end. */
+public final class HandoutWriter implements Exporter {
+  @Override
+  public String format() {
+    return "handout";
+  }
+
+  @Override
+  public String fileName() {
+    return "handout.pdf";
+  }
+
+  @Override
+  public byte[] write(Job job) {
+    HandoutContent content = HandoutContent.of(job);
+    List<Drawing> pages =
+        new ArrayList<>(
+            HandoutPages.of(content.handout(), content.pictures(), job.order().paper()));
+    pages.addAll(content.templates());
+    return PdfWriter.write(job.title(), job.author(), pages);
+  }
+}

@@ -1,0 +1,187 @@
+package facetwright.papers.handout;
+
+import facetwright.check.Bodies;
+import facetwright.fold.FoldedForm;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec3;
+import facetwright.net.EdgeRef;
+import facetwright.net.Join;
+import facetwright.net.Net;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The order in which joins are made. Body by body; first the seam that closes a wrap, then what is
+ * left from the table up. What lies at one height goes round in opposite pairs, so that pulls even
+ * out, and what lies nearest to the seam comes last (common practice, no source).
+ *
+ * <p>What it does not tell: whether a hand still reaches inside. The last joins of a closed form
+ * are always the hardest.
+ */
+public final class Assembly {
+  /** Heights that differ by less part of the whole count as one. */
+  private static final double LEVEL = 0.08;
+
+  /** An edge that climbs by more than this part of its length is upright. */
+  private static final double UPRIGHT = 0.7;
+
+  private final Net net;
+  private final FoldedForm form;
+
+  private Assembly(Net net, FoldedForm form) {
+    this.net = net;
+    this.form = form;
+  }
+
+  /**
+   * Joins that are made in one go: a pair that lies opposite, or a single one.
+   *
+   * @param joins their indices in the net
+   */
+  public record Turn(List<Integer> joins) {
+    public Turn {
+      joins = List.copyOf(joins);
+    }
+  }
+
+  /** A join where it is in the made form. */
+  private record Placed(int join, int body, Vec3 place, boolean upright) {}
+
+  /** All joins of a net, each once. */
+  public static List<Turn> of(Net net, FoldedForm form) {
+    return new Assembly(net, form).turns();
+  }
+
+  private List<Turn> turns() {
+    List<List<Integer>> bodies = Bodies.of(net);
+    List<Turn> turns = new ArrayList<>();
+    for (int b = 0; b < bodies.size(); b++) {
+      List<Placed> joins = new ArrayList<>();
+      for (int j = 0; j < net.joins().size(); j++) {
+        Placed placed = placed(j, b);
+        if (bodies.get(b).contains(panel(net.joins().get(j)))) {
+          joins.add(placed);
+        }
+      }
+      if (!joins.isEmpty()) {
+        turns.addAll(body(joins, middle(bodies.get(b))));
+      }
+    }
+    return List.copyOf(turns);
+  }
+
+  private List<Turn> body(List<Placed> joins, Vec3 middle) {
+    List<List<Placed>> levels = levels(joins);
+    // A wrap is closed by uprights that stand alone at their height.
+    List<List<Placed>> seams =
+        levels.stream().filter(l -> l.size() == 1 && l.getFirst().upright).toList();
+    List<Turn> turns = new ArrayList<>();
+    seams.forEach(s -> turns.add(new Turn(List.of(s.getFirst().join))));
+    double late =
+        azimuth(seams.isEmpty() ? joins.getFirst().place : seams.getFirst().getFirst().place, middle);
+    for (List<Placed> level : levels) {
+      if (!seams.contains(level)) {
+        turns.addAll(round(level, middle, late));
+      }
+    }
+    return turns;
+  }
+
+  /** Joins by height from the table up, uprights apart from the others. */
+  private static List<List<Placed>> levels(List<Placed> joins) {
+    double low = joins.stream().mapToDouble(j -> j.place.z()).min().orElse(0);
+    double high = joins.stream().mapToDouble(j -> j.place.z()).max().orElse(0);
+    double step = Math.max(LEVEL * (high - low), 0.5);
+    List<Placed> rising = new ArrayList<>(joins);
+    rising.sort(Comparator.comparingDouble(j -> j.place.z()));
+    List<List<Placed>> levels = new ArrayList<>();
+    for (boolean upright : new boolean[] {true, false}) {
+      double last = Double.NEGATIVE_INFINITY;
+      for (Placed join : rising) {
+        if (join.upright == upright) {
+          if (join.place.z() > last + step) {
+            levels.add(new ArrayList<>());
+          }
+          levels.getLast().add(join);
+          last = join.place.z();
+        }
+      }
+    }
+    levels.sort(Comparator.comparingDouble(l -> l.getFirst().place.z()));
+    return levels;
+  }
+
+  /** Opposite pairs, that with the join nearest to the seam last. */
+  private static List<Turn> round(List<Placed> level, Vec3 middle, double late) {
+    record Two(List<Placed> pair, double fromSeam) {}
+    List<Placed> left = new ArrayList<>(level);
+    left.sort(
+        Comparator.<Placed>comparingDouble(j -> apart(azimuth(j.place, middle), late))
+            .thenComparingInt(Placed::join));
+    List<Two> pairs = new ArrayList<>();
+    while (!left.isEmpty()) {
+      Placed one = left.removeFirst();
+      double from = apart(azimuth(one.place, middle), late);
+      double opposite = azimuth(one.place, middle) + Math.PI;
+      List<Placed> pair = new ArrayList<>(List.of(one));
+      left.stream()
+          .min(Comparator.comparingDouble(j -> apart(azimuth(j.place, middle), opposite)))
+          .filter(j -> apart(azimuth(j.place, middle), opposite) < Math.PI / 3)
+          .ifPresent(pair::addFirst);
+      left.removeAll(pair);
+      pairs.add(new Two(pair, from));
+    }
+    return pairs.reversed().stream()
+        .map(t -> new Turn(t.pair.stream().map(Placed::join).toList()))
+        .toList();
+  }
+
+  private static double azimuth(Vec3 place, Vec3 middle) {
+    return Math.atan2(place.y() - middle.y(), place.x() - middle.x());
+  }
+
+  private static double apart(double a, double b) {
+    return Math.abs(Math.IEEEremainder(a - b, 2 * Math.PI));
+  }
+
+  private static int panel(Join join) {
+    return switch (join) {
+      case Join.Seam s -> s.a().panel();
+      case Join.Lap l -> l.under();
+    };
+  }
+
+  private Placed placed(int j, int body) {
+    return switch (net.joins().get(j)) {
+      case Join.Seam s -> {
+        Segment2 side = net.segment(s.b());
+        Vec3 from = at(s.b(), side, 0);
+        Vec3 to = at(s.b(), side, 1);
+        yield new Placed(
+            j,
+            body,
+            from.toward(to, 0.5),
+            Math.abs(to.z() - from.z()) > UPRIGHT * from.distance(to));
+      }
+      case Join.Lap l ->
+          new Placed(
+              j,
+              body,
+              form.poses().get(l.under()).apply(net.panels().get(l.under()).outline().centroid()),
+              Math.abs(form.poses().get(l.over()).ez().z()) < 1 - UPRIGHT);
+    };
+  }
+
+  private Vec3 at(EdgeRef ref, Segment2 side, double part) {
+    return form.poses().get(ref.panel()).apply(side.from().toward(side.to(), part));
+  }
+
+  private Vec3 middle(List<Integer> panels) {
+    Vec3 sum = Vec3.ZERO;
+    for (int p : panels) {
+      sum = sum.plus(form.poses().get(p).apply(net.panels().get(p).outline().centroid()));
+    }
+    return sum.times(1.0 / panels.size());
+  }
+}
