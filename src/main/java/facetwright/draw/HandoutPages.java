@@ -136,8 +136,7 @@ public final class HandoutPages {
   /** One or two pictures side by side, their words beneath. */
   private void row(List<Picture> row, int before) {
     double wide = (width - GAP) / 2;
-    List<Drawing> drawn =
-        row.stream().map(p -> pictures.of(p, wide, PICTURE_HEIGHT)).toList();
+    List<Drawing> drawn = row.stream().map(p -> pictures.of(p, wide, PICTURE_HEIGHT)).toList();
     List<Block> words = new ArrayList<>();
     for (int i = 0; i < row.size(); i++) {
       words.add(Block.text("", List.of((before + i + 1) + ". " + row.get(i).words()), wide));

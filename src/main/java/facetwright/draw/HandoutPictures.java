@@ -17,8 +17,7 @@ import java.util.Set;
 public final class HandoutPictures {
   private static final double ROOM = 1;
   private static final Set<NetDrawing.Content> FLAT =
-      EnumSet.of(
-          NetDrawing.Content.CARD, NetDrawing.Content.GLUE, NetDrawing.Content.LAYERS);
+      EnumSet.of(NetDrawing.Content.CARD, NetDrawing.Content.GLUE, NetDrawing.Content.LAYERS);
 
   private final Laid laid;
   private final FoldedForm form;
@@ -53,14 +52,12 @@ public final class HandoutPictures {
       }
       case Picture.Folded folded -> {
         FoldedDrawing drawing = new FoldedDrawing(laid.net(), poses(folded.t()), true);
-        yield fitted(
-            drawing.seen(Viewpoint.USUAL), drawing.bounds(Viewpoint.USUAL), width, height);
+        yield fitted(drawing.seen(Viewpoint.USUAL), drawing.bounds(Viewpoint.USUAL), width, height);
       }
     };
   }
 
-  private static Drawing fitted(
-      List<? extends Mark> marks, Box2 box, double width, double height) {
+  private static Drawing fitted(List<? extends Mark> marks, Box2 box, double width, double height) {
     double scale =
         Math.min(
             1,

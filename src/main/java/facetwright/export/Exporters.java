@@ -13,12 +13,12 @@ public final class Exporters {
     SequencedMap<String, Exporter> all = new LinkedHashMap<>();
     for (Exporter e :
         List.of(
-            new HandoutWriter(),
-            new HtmlWriter(),
             new PdfWriter(),
             new TilesWriter(),
             new CutsWriter(),
             new GuidesWriter(),
+            new HandoutWriter(),
+            new HtmlWriter(),
             new ChartWriter(),
             new SvgWriter(),
             new DxfWriter(),

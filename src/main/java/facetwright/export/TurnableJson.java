@@ -51,7 +51,12 @@ final class TurnableJson {
   }
 
   private static String vector(Vec3 v, int places) {
-    return "[" + number(v.x(), places) + "," + number(v.y(), places) + "," + number(v.z(), places)
+    return "["
+        + number(v.x(), places)
+        + ","
+        + number(v.y(), places)
+        + ","
+        + number(v.z(), places)
         + "]";
   }
 

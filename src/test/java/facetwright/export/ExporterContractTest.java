@@ -26,13 +26,16 @@ class ExporterContractTest {
   void namesEachFormatOnce() {
     assertThat(Exporters.all().keySet())
         .containsExactly(
-            "pdf", "tiles", "layers", "guides", "chart", "svg", "dxf", "fold", "obj", "stl");
+            "pdf", "tiles", "layers", "guides", "handout", "html", "chart", "svg", "dxf", "fold", "obj",
+            "stl");
     assertThat(Exporters.all().values().stream().map(Exporter::fileName))
         .containsExactly(
             "template.pdf",
             "template-tiles.pdf",
             "layers.pdf",
             "guides.pdf",
+            "handout.pdf",
+            "handout.html",
             "chart.pdf",
             "template.svg",
             "template.dxf",
@@ -90,8 +93,9 @@ class ExporterContractTest {
 
   private static void parse(String format, byte[] bytes) throws Exception {
     switch (format) {
-      case "pdf", "tiles", "layers", "guides", "chart" -> Loader.loadPDF(bytes).close();
-      case "svg" ->
+      case "pdf", "tiles", "layers", "guides", "handout", "chart" ->
+          Loader.loadPDF(bytes).close();
+      case "svg", "html" ->
           DocumentBuilderFactory.newInstance()
               .newDocumentBuilder()
               .parse(new ByteArrayInputStream(bytes));

@@ -79,7 +79,8 @@ public final class Assembly {
     List<Turn> turns = new ArrayList<>();
     seams.forEach(s -> turns.add(new Turn(List.of(s.getFirst().join))));
     double late =
-        azimuth(seams.isEmpty() ? joins.getFirst().place : seams.getFirst().getFirst().place, middle);
+        azimuth(
+            seams.isEmpty() ? joins.getFirst().place : seams.getFirst().getFirst().place, middle);
     for (List<Placed> level : levels) {
       if (!seams.contains(level)) {
         turns.addAll(round(level, middle, late));

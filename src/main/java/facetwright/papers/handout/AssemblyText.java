@@ -17,7 +17,8 @@ final class AssemblyText {
           turn.joins().stream()
               .map(j -> words(net, net.joins().get(j)))
               .collect(Collectors.joining("; opposite, "));
-      lines.add(words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".");
+      lines.add(
+          words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".");
     }
     return lines;
   }

@@ -85,9 +85,7 @@ public record Handout(String title, String author, List<Section> sections) {
             + " ruler. The outside of the piece faces up.");
     long perforated = net.scores().stream().filter(s -> s.perforated()).count();
     long mountains =
-        net.scores().stream()
-            .filter(s -> !s.perforated() && s.sense() == Sense.MOUNTAIN)
-            .count();
+        net.scores().stream().filter(s -> !s.perforated() && s.sense() == Sense.MOUNTAIN).count();
     long valleys = net.scores().size() - perforated - mountains;
     lines.add(
         "Score before you cut, while the sheet is still square: "
@@ -139,7 +137,9 @@ public record Handout(String title, String author, List<Section> sections) {
           new Picture.Flat(
               i,
               "Sheet" + sheet + ", outside up: scored, cut and flat.",
-              "The net on its sheet" + sheet + ": cuts solid, mountains dash and dot, valleys"
+              "The net on its sheet"
+                  + sheet
+                  + ": cuts solid, mountains dash and dot, valleys"
                   + " dashed, glued areas hatched."));
     }
     if (!isSolved(form)) {
@@ -153,7 +153,9 @@ public record Handout(String title, String author, List<Section> sections) {
       long part = Math.round(100 * ON_THE_WAY[i]);
       pictures.add(
           new Picture.Folded(
-              ON_THE_WAY[i], words[i], "The piece folded " + part + " % of the way, from the side."));
+              ON_THE_WAY[i],
+              words[i],
+              "The piece folded " + part + " % of the way, from the side."));
     }
     pictures.add(
         new Picture.Folded(

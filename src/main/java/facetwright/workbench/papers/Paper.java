@@ -67,6 +67,8 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
       case "layers" -> "Cutting the layers";
       case "guides" -> "Shopping list and guides";
       case "chart" -> "Score chart";
+      case "handout" -> "Handout";
+      case "html" -> "Handout as a web page";
       case "svg" -> "Template as SVG";
       case "dxf" -> "Cutting file (DXF)";
       case "fold" -> "Net and folded form (FOLD)";
