@@ -26,8 +26,8 @@ class ExporterContractTest {
   void namesEachFormatOnce() {
     assertThat(Exporters.all().keySet())
         .containsExactly(
-            "pdf", "tiles", "layers", "guides", "handout", "html", "chart", "svg", "dxf", "fold", "obj",
-            "stl");
+            "pdf", "tiles", "layers", "guides", "handout", "html", "chart", "svg", "dxf", "fold",
+            "obj", "stl");
     assertThat(Exporters.all().values().stream().map(Exporter::fileName))
         .containsExactly(
             "template.pdf",
@@ -93,8 +93,7 @@ class ExporterContractTest {
 
   private static void parse(String format, byte[] bytes) throws Exception {
     switch (format) {
-      case "pdf", "tiles", "layers", "guides", "handout", "chart" ->
-          Loader.loadPDF(bytes).close();
+      case "pdf", "tiles", "layers", "guides", "handout", "chart" -> Loader.loadPDF(bytes).close();
       case "svg", "html" ->
           DocumentBuilderFactory.newInstance()
               .newDocumentBuilder()
