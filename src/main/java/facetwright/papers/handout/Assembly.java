@@ -7,6 +7,7 @@ import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.Net;
+import facetwright.net.PanelRole;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -25,6 +26,9 @@ public final class Assembly {
 
   /** An edge that climbs by more than this part of its length is upright. */
   private static final double UPRIGHT = 0.7;
+
+  /** How far from right opposite the other of a pair may lie, in radians; the nearest first. */
+  private static final List<Double> OPPOSITE = List.of(Math.PI / 18, Math.PI / 3);
 
   private final Net net;
   private final FoldedForm form;
@@ -121,18 +125,24 @@ public final class Assembly {
         Comparator.<Placed>comparingDouble(j -> apart(azimuth(j.place, middle), late))
             .thenComparingInt(Placed::join));
     List<Two> pairs = new ArrayList<>();
-    while (!left.isEmpty()) {
-      Placed one = left.removeFirst();
-      double from = apart(azimuth(one.place, middle), late);
-      double opposite = azimuth(one.place, middle) + Math.PI;
-      List<Placed> pair = new ArrayList<>(List.of(one));
-      left.stream()
-          .min(Comparator.comparingDouble(j -> apart(azimuth(j.place, middle), opposite)))
-          .filter(j -> apart(azimuth(j.place, middle), opposite) < Math.PI / 3)
-          .ifPresent(pair::addFirst);
-      left.removeAll(pair);
-      pairs.add(new Two(pair, from));
+    // What lies right opposite is paired first, so that it is not taken by a neighbour's partner.
+    for (double slack : OPPOSITE) {
+      for (Placed one : List.copyOf(left)) {
+        double opposite = azimuth(one.place, middle) + Math.PI;
+        left.stream()
+            .filter(j -> left.contains(one) && apart(azimuth(j.place, middle), opposite) < slack)
+            .min(Comparator.comparingDouble(j -> apart(azimuth(j.place, middle), opposite)))
+            .ifPresent(
+                other -> {
+                  left.removeAll(List.of(one, other));
+                  pairs.add(new Two(List.of(other, one), apart(azimuth(one.place, middle), late)));
+                });
+      }
     }
+    for (Placed one : left) {
+      pairs.add(new Two(List.of(one), apart(azimuth(one.place, middle), late)));
+    }
+    pairs.sort(Comparator.comparingDouble(Two::fromSeam));
     return pairs.reversed().stream()
         .map(t -> new Turn(t.pair.stream().map(Placed::join).toList()))
         .toList();
@@ -178,11 +188,14 @@ public final class Assembly {
     return form.poses().get(ref.panel()).apply(side.from().toward(side.to(), part));
   }
 
+  /** The middle of the panels that are seen; tabs, which lie to one side, would draw it aside. */
   private Vec3 middle(List<Integer> panels) {
+    List<Integer> seen =
+        panels.stream().filter(p -> net.panels().get(p).role() != PanelRole.TAB).toList();
     Vec3 sum = Vec3.ZERO;
-    for (int p : panels) {
+    for (int p : seen) {
       sum = sum.plus(form.poses().get(p).apply(net.panels().get(p).outline().centroid()));
     }
-    return sum.times(1.0 / panels.size());
+    return sum.times(1.0 / seen.size());
   }
 }
