@@ -38,8 +38,6 @@ final class Sentence {
   }
 
   private static String length(double mm, Unit unit) {
-    Ruler ruler =
-        unit == Unit.INCH ? Ruler.SIXTEENTHS : new Ruler(unit, unit == Unit.CM ? 100 : 10);
-    return ruler.read(new Length(mm)).text();
+    return Ruler.usual(unit).read(new Length(mm)).text();
   }
 }
