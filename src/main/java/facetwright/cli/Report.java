@@ -2,14 +2,11 @@ package facetwright.cli;
 
 import facetwright.aim.Mend;
 import facetwright.check.Finding;
-import facetwright.check.Verdict;
-import facetwright.fold.Closure;
-import facetwright.fold.Measures;
+import facetwright.check.Summary;
 import facetwright.geom.Box2;
 import facetwright.geom.Length;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
-import facetwright.net.Laid;
 import facetwright.net.Net;
 import facetwright.script.Design;
 import facetwright.script.Dial;
@@ -31,7 +28,7 @@ final class Report {
   static List<String> lines(Design design, Optional<Mend> mend) {
     List<String> lines = new ArrayList<>();
     lines.add(design.title());
-    lines.add("  " + verdict(design));
+    lines.add("  " + Summary.of(design.laid(), design.folded(), design.unit()));
     mend.ifPresent(m -> lines.add("  " + m.text(design.unit())));
     if (!design.dials().isEmpty()) {
       lines.add(
@@ -63,29 +60,6 @@ final class Report {
       }
     }
     return lines;
-  }
-
-  private static String verdict(Design design) {
-    Measures m = design.folded().measures();
-    Unit unit = design.unit();
-    String size =
-        design.folded().closure() == Closure.NOT_SOLVED
-            ? ""
-            : " Made, it is "
-                + shown(m.height(), unit)
-                + " tall, "
-                + shown(m.width(), unit)
-                + " wide, "
-                + shown(m.depth(), unit)
-                + " deep.";
-    Laid laid = design.laid();
-    String fits = laid.fits() ? " Fits " : " Does not fit ";
-    return Verdict.of(laid, design.folded())
-        + size
-        + fits
-        + (laid.sheets() == 1 ? "" : laid.sheets() + " sheets of ")
-        + laid.stock().name()
-        + ".";
   }
 
   private static String dial(Dial dial) {

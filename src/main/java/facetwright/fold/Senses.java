@@ -67,6 +67,7 @@ public final class Senses {
             net.joins(),
             net.layers(),
             net.ticks(),
+            net.cutaways(),
             net.stance());
   }
 

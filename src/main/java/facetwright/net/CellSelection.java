@@ -66,7 +66,10 @@ public final class CellSelection {
 
   /** Cuts the cells away. */
   public CellSelection remove(Site at) {
-    cells.forEach(c -> c.removed = true);
+    for (WrapCell c : cells) {
+      c.removedSite = c.removed ? c.removedSite : at;
+      c.removed = true;
+    }
     Ask.that(
         wrap.all().cells.stream().anyMatch(c -> !c.removed), "this removes the whole wrap", at);
     return this;
@@ -186,7 +189,7 @@ public final class CellSelection {
   public CellSelection fold(CellSide side, FoldAngle angle, Sense sense, Site at) {
     int set = 0;
     for (WrapCell c : cells) {
-      set += setFold(c, side, angle, sense) ? 1 : 0;
+      set += setFold(c, side, new WrapDraft.Fold(angle, sense, at)) ? 1 : 0;
     }
     Ask.that(set > 0, "no score runs along that side of the chosen cells", at);
     return this;
@@ -202,10 +205,10 @@ public final class CellSelection {
     int set = 0;
     for (WrapCell c : cells) {
       if (!chosen.contains(key(c.row + 1, c.column))) {
-        set += setFold(c, CellSide.TOP, angle, sense) ? 1 : 0;
+        set += setFold(c, CellSide.TOP, new WrapDraft.Fold(angle, sense, at)) ? 1 : 0;
       }
       if (!chosen.contains(key(c.row - 1, c.column))) {
-        set += setFold(c, CellSide.BOTTOM, angle, sense) ? 1 : 0;
+        set += setFold(c, CellSide.BOTTOM, new WrapDraft.Fold(angle, sense, at)) ? 1 : 0;
       }
     }
     Ask.that(set > 0, "no row score runs beside the chosen cells", at);
@@ -216,7 +219,7 @@ public final class CellSelection {
     return row * 1000L + column;
   }
 
-  private boolean setFold(WrapCell c, CellSide side, FoldAngle angle, Sense sense) {
+  private boolean setFold(WrapCell c, CellSide side, WrapDraft.Fold fold) {
     int n = wrap.columnCount();
     WrapDraft.ScoreKey key =
         switch (side) {
@@ -228,7 +231,7 @@ public final class CellSelection {
     if (key.above() && (key.row() < 0 || key.row() + 1 >= wrap.rows.size())) {
       return false;
     }
-    wrap.folds.put(key, new WrapDraft.Fold(angle, sense));
+    wrap.folds.put(key, fold);
     return true;
   }
 

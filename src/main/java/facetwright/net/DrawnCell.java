@@ -13,9 +13,25 @@ import java.util.List;
  * @param main its panel, or the middle triangle of a pinched one
  * @param bottom null when that edge is pinched
  * @param top null when that edge is pinched
+ * @param pinched the two halves of a pinched edge; none where no edge is
  */
 record DrawnCell(
-    PanelDraft main, EdgeDraft bottom, EdgeDraft right, EdgeDraft top, EdgeDraft left) {
+    PanelDraft main,
+    EdgeDraft bottom,
+    EdgeDraft right,
+    EdgeDraft top,
+    EdgeDraft left,
+    List<EdgeDraft> pinched) {
+
+  /** The sides along its lower edge. */
+  List<EdgeDraft> below() {
+    return bottom == null ? pinched : List.of(bottom);
+  }
+
+  /** The sides along its upper edge. */
+  List<EdgeDraft> above() {
+    return top == null ? pinched : List.of(top);
+  }
 
   static DrawnCell plain(NetDraft net, WrapCell cell, String name, CellFrame f, Site site) {
     return whole(net.panel(name, PanelRole.FACET, f.corners(), site), cell, f);
@@ -39,7 +55,8 @@ record DrawnCell(
 
   private static DrawnCell whole(PanelDraft panel, WrapCell cell, CellFrame f) {
     dress(panel, cell, f);
-    return new DrawnCell(panel, panel.edge(0), panel.edge(1), panel.edge(2), panel.edge(3));
+    return new DrawnCell(
+        panel, panel.edge(0), panel.edge(1), panel.edge(2), panel.edge(3), List.of());
   }
 
   /** Divides the cell by two diagonals from its waist corners to the middle of the pinched edge. */
@@ -70,7 +87,12 @@ record DrawnCell(
     dress(middle, cell, f);
     EdgeDraft waist = middle.edge(1);
     return new DrawnCell(
-        middle, atTop ? waist : null, right.edge(0), atTop ? null : waist, left.edge(0));
+        middle,
+        atTop ? waist : null,
+        right.edge(0),
+        atTop ? null : waist,
+        left.edge(0),
+        List.of(rightHalf, leftHalf));
   }
 
   private static void dress(PanelDraft panel, WrapCell cell, CellFrame f) {

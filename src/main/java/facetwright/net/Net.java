@@ -32,6 +32,7 @@ import java.util.function.UnaryOperator;
  * @param joins what meets when made
  * @param layers decorative papers
  * @param ticks light marks
+ * @param cutaways card cut away, so that it is known which line freed a side
  * @param stance how it stands when made
  */
 public record Net(
@@ -41,6 +42,7 @@ public record Net(
     List<Join> joins,
     List<Layer> layers,
     List<Tick> ticks,
+    List<Cutaway> cutaways,
     Stance stance)
     implements Serializable {
 
@@ -54,7 +56,20 @@ public record Net(
     joins = List.copyOf(joins);
     layers = List.copyOf(layers);
     ticks = List.copyOf(ticks);
+    cutaways = List.copyOf(cutaways);
     NetInvariants.check(panels, scores, slits, joins, layers, stance);
+  }
+
+  /** One of which no card was cut away. */
+  public Net(
+      List<Panel> panels,
+      List<Score> scores,
+      List<Slit> slits,
+      List<Join> joins,
+      List<Layer> layers,
+      List<Tick> ticks,
+      Stance stance) {
+    this(panels, scores, slits, joins, layers, ticks, List.of(), stance);
   }
 
   /** What a side of a panel is. */
@@ -167,7 +182,7 @@ public record Net(
             .map(
                 p -> new Panel(name.apply(p.name()), p.role(), p.outline(), p.openings(), p.site()))
             .toList();
-    return new Net(named, scores, slits, joins, layers, ticks, stance);
+    return new Net(named, scores, slits, joins, layers, ticks, cutaways, stance);
   }
 
   /** The same net with each piece moved on the sheet. */
@@ -179,7 +194,7 @@ public record Net(
     }
     List<Tick> movedTicks =
         ticks.stream().map(t -> moved(t, motionOfPiece.get(nearestPiece(t, piece)))).toList();
-    return new Net(moved, scores, slits, joins, layers, movedTicks, stance);
+    return new Net(moved, scores, slits, joins, layers, movedTicks, cutaways, stance);
   }
 
   private static Panel moved(Panel p, Motion2 m) {

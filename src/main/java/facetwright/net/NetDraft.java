@@ -18,6 +18,7 @@ public final class NetDraft {
   private final List<SeamDraft> seams = new ArrayList<>();
   private final List<LapDraft> laps = new ArrayList<>();
   private final List<Tick> ticks = new ArrayList<>();
+  private final List<CutawayDraft> cutaways = new ArrayList<>();
   private List<CornerDraft> stance = List.of();
 
   private record ScoreDraft(
@@ -28,6 +29,8 @@ public final class NetDraft {
   private record SeamDraft(EdgeDraft a, EdgeDraft b, PanelDraft tab, Site site) {}
 
   private record LapDraft(PanelDraft under, PanelDraft over, Site site) {}
+
+  private record CutawayDraft(List<EdgeDraft> sides, Site site) {}
 
   /** The corner at which a side starts: how a stance names it while sides may still be divided. */
   public record CornerDraft(EdgeDraft startOf) {}
@@ -72,6 +75,11 @@ public final class NetDraft {
 
   public void tick(Segment2 mark, Site site) {
     ticks.add(new Tick(mark, site));
+  }
+
+  /** Card was cut away that lay against these sides. */
+  public void cutaway(List<EdgeDraft> sides, Site site) {
+    cutaways.add(new CutawayDraft(List.copyOf(sides), site));
   }
 
   /** The corners that lie level when made, counter-clockwise from above. */
@@ -161,6 +169,12 @@ public final class NetDraft {
         joins,
         layers,
         ticks,
+        cutaways.stream()
+            .map(
+                c ->
+                    new Cutaway(
+                        c.sides.stream().filter(refs::containsKey).map(refs::get).toList(), c.site))
+            .toList(),
         new Stance(
             stance.stream()
                 .map(c -> refs.get(c.startOf))

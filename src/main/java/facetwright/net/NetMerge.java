@@ -11,6 +11,7 @@ public final class NetMerge {
   private final List<Join> joins = new ArrayList<>();
   private final List<Layer> layers = new ArrayList<>();
   private final List<Tick> ticks = new ArrayList<>();
+  private final List<Cutaway> cutaways = new ArrayList<>();
 
   private NetMerge() {}
 
@@ -35,6 +36,7 @@ public final class NetMerge {
         merge.joins,
         merge.layers,
         merge.ticks,
+        merge.cutaways,
         nets.getFirst().stance());
   }
 
@@ -66,6 +68,9 @@ public final class NetMerge {
       layers.add(new Layer(l.panel() + by, l.reveal(), l.paper(), l.site()));
     }
     ticks.addAll(net.ticks());
+    for (Cutaway c : net.cutaways()) {
+      cutaways.add(new Cutaway(c.sides().stream().map(s -> moved(s, by)).toList(), c.site()));
+    }
   }
 
   private static EdgeRef moved(EdgeRef ref, int by) {

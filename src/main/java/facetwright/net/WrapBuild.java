@@ -3,6 +3,7 @@ package facetwright.net;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Draws a wrap's pattern as a net. */
 final class WrapBuild {
@@ -54,6 +55,7 @@ final class WrapBuild {
       }
     }
     new SeamFlap(wrap, net, drawn, angles, x[n], y).draw();
+    cutaways();
     stance();
     return net.build();
   }
@@ -101,7 +103,7 @@ final class WrapBuild {
       }
       return;
     }
-    net.score(right, left, angles.columnSense(r, c), angles.column(r, c), wrap.site);
+    net.score(right, left, angles.columnSense(r, c), angles.column(r, c), foldSite(r, c, false));
   }
 
   private void rowScore(int r, int c) {
@@ -113,7 +115,36 @@ final class WrapBuild {
         drawn[r + 1][c].bottom(),
         angles.rowSense(r, c),
         angles.row(r, c),
-        wrap.site);
+        foldSite(r, c, true));
+  }
+
+  /** Where the fold of a score was said, or where the wrap was made. */
+  private Site foldSite(int r, int c, boolean above) {
+    WrapDraft.Fold told = wrap.folds.get(new WrapDraft.ScoreKey(r, c, above));
+    return told == null ? wrap.site : told.site();
+  }
+
+  /** Remembers what cut away cells lay against. */
+  private void cutaways() {
+    for (int r = 0; r < high; r++) {
+      for (int c = 0; c < n; c++) {
+        WrapCell cell = wrap.cells[r][c];
+        if (cell.removed) {
+          List<EdgeDraft> sides = new ArrayList<>();
+          at(r + 1, c).ifPresent(d -> sides.addAll(d.below()));
+          at(r - 1, c).ifPresent(d -> sides.addAll(d.above()));
+          at(r, c - 1).ifPresent(d -> sides.add(d.right()));
+          at(r, c + 1).ifPresent(d -> sides.add(d.left()));
+          net.cutaway(sides, cell.removedSite);
+        }
+      }
+    }
+  }
+
+  private Optional<DrawnCell> at(int r, int c) {
+    return r >= 0 && r < high && c >= 0 && c < n
+        ? Optional.ofNullable(drawn[r][c])
+        : Optional.empty();
   }
 
   /** The corners round the waist of a pinched wrap, else round the foot of its lowest full row. */

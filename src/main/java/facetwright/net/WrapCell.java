@@ -10,6 +10,7 @@ final class WrapCell {
   final int row;
   final int column;
   boolean removed;
+  Site removedSite = Site.NONE;
   Pinch gusset;
   Site gussetSite = Site.NONE;
   Tab tab;

@@ -41,7 +41,7 @@ public final class WrapDraft {
   /** A score of the grid: above a cell, or to its right. */
   record ScoreKey(int row, int column, boolean above) {}
 
-  record Fold(FoldAngle angle, Sense sense) {}
+  record Fold(FoldAngle angle, Sense sense, Site site) {}
 
   private WrapDraft(List<Double> widths, List<WrapRow> rows, Site site) {
     this.widths = List.copyOf(widths);

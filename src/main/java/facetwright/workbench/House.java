@@ -9,6 +9,7 @@ import facetwright.workbench.file.Autosave;
 import facetwright.workbench.file.Filing;
 import facetwright.workbench.file.Keeping;
 import facetwright.workbench.file.Recovery;
+import facetwright.workbench.look.Shade;
 import facetwright.workbench.notice.Notice;
 import facetwright.workbench.notice.NoticePane;
 import facetwright.workbench.notice.Notices;
@@ -50,6 +51,7 @@ public final class House extends StackPane {
   private final Pictures pictures;
   private final Pictures sweeps;
   private final ShelfView shelf;
+  private final PapersView papers;
   private final Pages pages = new Pages();
   private final TextSize textSize = new TextSize();
   private final TourView tour;
@@ -80,14 +82,19 @@ public final class House extends StackPane {
             tools.slow(),
             tools.ui(),
             () -> places().now().set(Place.TABLE));
-    PapersView papers = new PapersView(desk, tools.saving(), tools.aside(), tools.ui());
+    papers = new PapersView(desk, tools.saving(), tools.aside(), tools.ui());
     places = new Places(shelf, room, papers);
     tour = new TourView(() -> tools.state().remember("tour.seen", true));
     commands = HouseCommands.of(this);
     getStylesheets().add(House.class.getResource("room.css").toExternalForm());
     getStylesheets().add(House.class.getResource("house.css").toExternalForm());
     getStyleClass().add("room");
-    room.dark().addListener((_, _, on) -> pseudoClassStateChanged(DARK, on));
+    room.dark()
+        .addListener(
+            (_, _, on) -> {
+              pseudoClassStateChanged(DARK, on);
+              papers.page().shade().set(Shade.of(on));
+            });
     styleProperty()
         .bind(Bindings.concat("-fx-font-size: ", textSize.pixels().asString("%.1f"), "px;"));
     room.styleProperty().bind(styleProperty());
@@ -230,6 +237,10 @@ public final class House extends StackPane {
 
   ShelfView shelf() {
     return shelf;
+  }
+
+  PapersView papers() {
+    return papers;
   }
 
   Pages pages() {

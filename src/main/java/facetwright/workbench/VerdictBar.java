@@ -1,5 +1,6 @@
 package facetwright.workbench;
 
+import facetwright.check.Summary;
 import facetwright.script.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Fault;
@@ -46,14 +47,16 @@ final class VerdictBar extends HBox {
       String where = fault.site().isKnown() ? "Line " + fault.site().line() + ": " : "";
       sentence.setText("✕ " + where + ended(fault.message()));
       String stays = design == null ? "" : " The last good net stays on the table.";
-      String help = fault.remedy().isEmpty() || fault.remedy().endsWith(".") ? "" : ".";
-      remedy.setText((fault.remedy() + help + stays).strip());
+      String help = fault.remedy().isEmpty() ? "" : ended(fault.remedy());
+      remedy.setText((help + stays).strip());
     } else if (design == null) {
       sentence.setText(desk.working().get() ? "Working on the design …" : "");
       remedy.setText("");
     } else {
       getStyleClass().add(design.isSound() ? "sound" : "trouble");
-      sentence.setText((design.isSound() ? "" : "✕ ") + Sentence.of(design));
+      sentence.setText(
+          (design.isSound() ? "" : "✕ ")
+              + Summary.of(design.laid(), design.folded(), design.unit()));
       remedy.setText("");
     }
     remedy.setManaged(!remedy.getText().isEmpty());

@@ -53,6 +53,35 @@ class WrapDraftTest {
     assertThat(net.box().height()).isCloseTo(176, within(1e-9));
   }
 
+  /** What was cut away lay against two halves of each pinched edge and the tabs beside. */
+  @Test
+  void rememberWhichLineFreedASide() {
+    Site cutting = new Site(7, 1);
+    WrapDraft wrap = wrap(8, 28, 28.0, 60.0, 60.0, 28.0).seam(12, AT);
+    wrap.columns("even", AT).rows("rim", AT).remove(cutting).remove(AT);
+    wrap.columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
+    wrap.columns("odd", AT).rows("rim", AT).tabs(AT);
+    Net net = wrap.build();
+    assertThat(net.cutaways()).hasSize(8).allMatch(c -> c.site().equals(cutting));
+    // Counted by hand: 8 cells of 2 halves, a tab at the left of each and at the right of 6.
+    assertThat(net.cutaways().stream().flatMap(c -> c.sides().stream()).distinct()).hasSize(30);
+    assertThat(net.boundary())
+        .containsAll(net.cutaways().stream().flatMap(c -> c.sides().stream()).toList());
+    Net twice = NetMerge.of(List.of(net, net));
+    assertThat(twice.cutaways()).hasSize(16);
+    assertThat(twice.cutaways().getLast().sides().getFirst().panel())
+        .isEqualTo(net.cutaways().getLast().sides().getFirst().panel() + net.panels().size());
+  }
+
+  @Test
+  void aFoldThatIsSaidIsFoundWhereItIsSaid() {
+    Site folding = new Site(9, 1);
+    WrapDraft wrap = wrap(4, 30, 14.0, 50.0, 14.0);
+    wrap.rows("rim", AT).fold(FoldAngle.TO_SOLVE, null, folding);
+    Net net = wrap.build();
+    assertThat(net.scores().stream().filter(s -> s.site().equals(folding))).hasSize(8);
+  }
+
   @Test
   void lanternStandsOnItsWaist() {
     Net net = lantern().build();

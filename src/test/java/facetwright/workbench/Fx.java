@@ -175,7 +175,7 @@ public final class Fx {
                 Facetwright.evaluate(
                     request.fileName(), request.source(), request.settings(), Budget.USUAL));
           } catch (ScriptException e) {
-            return new Reply.Failed(e.kind(), e.getMessage(), e.site(), e.remedy());
+            return new Reply.Failed(e.kind(), e.getMessage(), e.site(), e.remedy(), e.mends());
           }
         });
   }

@@ -6,6 +6,7 @@ import facetwright.workbench.Places.Place;
 import facetwright.workbench.command.Command;
 import facetwright.workbench.command.CommandBar;
 import facetwright.workbench.desk.Selection;
+import facetwright.workbench.look.Shade;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -293,6 +294,38 @@ class HouseTest {
     assertThat(visit.house.pages().isVisible()).isFalse();
     Fx.run(() -> visit.house.commands().named("writing").run());
     assertThat(visit.shown).singleElement().asString().endsWith("docs/writing-a-design.md");
+  }
+
+  @Test
+  void theDarkReachesThePages() throws Exception {
+    start(box());
+    Fx.run(() -> visit.house.room().dark().set(true));
+    assertThat(Fx.get(() -> visit.house.papers().page().shade().get())).isEqualTo(Shade.DARK);
+    press("Shortcut+D");
+    assertThat(Fx.get(() -> visit.house.papers().page().shade().get())).isEqualTo(Shade.LIGHT);
+  }
+
+  /** The window says what the command line says. */
+  @Test
+  void theSentenceIsTheVerdictWithSizeAndSheet() throws Exception {
+    start(box());
+    assertThat(
+            Fx.get(
+                () ->
+                    Fx.says(
+                        visit.house.room(),
+                        "Closes: every join meets to within 0.001 mm. Made, it is 30 mm tall, 30 mm"
+                            + " wide, 30 mm deep. Fits A4.")))
+        .isTrue();
+    Fx.run(() -> visit.house.desk().text().set(BOX.replace("prism", "prysm")));
+    Fx.until("it is told", () -> visit.house.desk().fault().get() != null);
+    assertThat(
+            Fx.get(
+                () ->
+                    Fx.says(
+                        visit.house.room(),
+                        "Did you mean prism? The last good net stays on the table.")))
+        .isTrue();
   }
 
   @Test

@@ -1,10 +1,8 @@
 package facetwright.workbench.card;
 
 import facetwright.check.Finding;
-import facetwright.check.Place;
 import facetwright.workbench.card.text.Typing;
 import facetwright.workbench.desk.Desk;
-import facetwright.workbench.desk.Selection;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -94,15 +92,7 @@ public final class ScriptCard extends BorderPane {
       return;
     }
     Finding finding = desk.design().get().findings().get(mark.number() - 1);
-    desk.selection()
-        .set(
-            switch (finding.place()) {
-              case Place.AtPanel(int p) -> new Selection.OfPanel(p);
-              case Place.AtScore(int s) -> new Selection.OfScore(s);
-              case Place.AtJoin _, Place.WholeNet _ ->
-                  Selection.ofLine(desk.design().get().net(), finding.site().line());
-            });
-    desk.pointTo(finding.site());
+    desk.pointOut(finding);
   }
 
   /** Opens the bar that finds words in the script, and replaces them. */

@@ -1,5 +1,6 @@
 package facetwright.workbench.desk;
 
+import facetwright.check.Finding;
 import facetwright.net.Mend;
 import facetwright.net.Site;
 import facetwright.script.Design;
@@ -109,6 +110,12 @@ public final class Desk {
   public void pointTo(Site site) {
     pointed.set(Site.NONE);
     pointed.set(site);
+  }
+
+  /** Selects what a finding is about, and asks that its place in the script be shown. */
+  public void pointOut(Finding finding) {
+    selection.set(Selection.of(design.get().net(), finding));
+    pointTo(finding.site());
   }
 
   /** Begins with another script: dials as it says, nothing selected, nothing to undo. */

@@ -1,9 +1,11 @@
 package facetwright.workbench.desk;
 
+import facetwright.check.Finding;
+import facetwright.check.Place;
+import facetwright.net.EdgeRef;
 import facetwright.net.Net;
 import facetwright.net.Site;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /** What the user points out, in the net, the folded form and the script alike. */
 public sealed interface Selection {
@@ -16,11 +18,17 @@ public sealed interface Selection {
   /** One score. */
   record OfScore(int score) implements Selection {}
 
-  /** All that a line of the script made. */
-  record OfLine(int line, List<Integer> panels, List<Integer> scores) implements Selection {
+  /**
+   * All that a line of the script made or did.
+   *
+   * @param sides of panels that it cut free or joined
+   */
+  record OfLine(int line, List<Integer> panels, List<Integer> scores, List<EdgeRef> sides)
+      implements Selection {
     public OfLine {
       panels = List.copyOf(panels);
       scores = List.copyOf(scores);
+      sides = List.copyOf(sides);
     }
   }
 
@@ -29,26 +37,25 @@ public sealed interface Selection {
     return new Nothing();
   }
 
-  /** What a line of the script made; nothing where it made no panel or score. */
+  /** What a line of the script made or did; nothing where it left no trace in the net. */
   static Selection ofLine(Net net, int line) {
-    List<Integer> panels =
-        IntStream.range(0, net.panels().size())
-            .filter(p -> net.panels().get(p).site().line() == line)
-            .boxed()
-            .toList();
-    List<Integer> scores =
-        IntStream.range(0, net.scores().size())
-            .filter(s -> net.scores().get(s).site().line() == line)
-            .boxed()
-            .toList();
-    return panels.isEmpty() && scores.isEmpty() ? nothing() : new OfLine(line, panels, scores);
+    return new Traces(net, line).selection();
+  }
+
+  /** What a finding is about. */
+  static Selection of(Net net, Finding finding) {
+    return switch (finding.place()) {
+      case Place.AtPanel(int p) -> new OfPanel(p);
+      case Place.AtScore(int s) -> new OfScore(s);
+      case Place.AtJoin _, Place.WholeNet _ -> ofLine(net, finding.site().line());
+    };
   }
 
   /** Whether a panel is selected. */
   default boolean hasPanel(int panel) {
     return switch (this) {
       case OfPanel(int p) -> p == panel;
-      case OfLine(_, List<Integer> panels, _) -> panels.contains(panel);
+      case OfLine(_, List<Integer> panels, _, _) -> panels.contains(panel);
       case OfScore _, Nothing _ -> false;
     };
   }
@@ -57,9 +64,14 @@ public sealed interface Selection {
   default boolean hasScore(int score) {
     return switch (this) {
       case OfScore(int s) -> s == score;
-      case OfLine(_, _, List<Integer> scores) -> scores.contains(score);
+      case OfLine(_, _, List<Integer> scores, _) -> scores.contains(score);
       case OfPanel _, Nothing _ -> false;
     };
+  }
+
+  /** Sides selected for themselves, not as part of a panel or score. */
+  default List<EdgeRef> lone() {
+    return this instanceof OfLine(_, _, _, List<EdgeRef> sides) ? sides : List.of();
   }
 
   /** Where in the script the selected thing was made. */
@@ -67,7 +79,7 @@ public sealed interface Selection {
     return switch (this) {
       case OfPanel(int p) when p < net.panels().size() -> net.panels().get(p).site();
       case OfScore(int s) when s < net.scores().size() -> net.scores().get(s).site();
-      case OfLine(int line, _, _) -> new Site(line, 1);
+      case OfLine(int line, _, _, _) -> new Site(line, 1);
       default -> Site.NONE;
     };
   }

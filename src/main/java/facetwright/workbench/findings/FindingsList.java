@@ -1,10 +1,8 @@
 package facetwright.workbench.findings;
 
 import facetwright.check.Finding;
-import facetwright.check.Place;
 import facetwright.script.Design;
 import facetwright.workbench.desk.Desk;
-import facetwright.workbench.desk.Selection;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
@@ -21,6 +19,13 @@ public final class FindingsList extends VBox {
     this.desk = desk;
     getStyleClass().add("findings");
     desk.design().addListener((_, _, design) -> show(design));
+  }
+
+  /** How high the first note is, with what is above it. */
+  double first() {
+    return getChildren().isEmpty()
+        ? 0
+        : getInsets().getTop() + getChildren().getFirst().prefHeight(getWidth());
   }
 
   private void show(Design design) {
@@ -61,14 +66,6 @@ public final class FindingsList extends VBox {
   }
 
   private void point(Finding finding) {
-    desk.selection()
-        .set(
-            switch (finding.place()) {
-              case Place.AtPanel(int p) -> new Selection.OfPanel(p);
-              case Place.AtScore(int s) -> new Selection.OfScore(s);
-              case Place.AtJoin _, Place.WholeNet _ ->
-                  Selection.ofLine(desk.design().get().net(), finding.site().line());
-            });
-    desk.pointTo(finding.site());
+    desk.pointOut(finding);
   }
 }

@@ -5,6 +5,7 @@ import facetwright.draw.Mark;
 import facetwright.draw.Viewpoint;
 import facetwright.fold.Vertices;
 import facetwright.geom.Vec2;
+import facetwright.net.EdgeRef;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.Score;
@@ -83,10 +84,15 @@ record LensPainter(
     }
     for (int s = 0; s < net.scores().size(); s++) {
       if (selection.hasScore(s)) {
-        List<Vec2> seen = drawing.side(net.scores().get(s).a(), from);
-        on.strokeLine(x(seen.getFirst()), y(seen.getFirst()), x(seen.getLast()), y(seen.getLast()));
+        side(drawing, net.scores().get(s).a());
       }
     }
+    selection.lone().forEach(side -> side(drawing, side));
+  }
+
+  private void side(FoldedDrawing drawing, EdgeRef side) {
+    List<Vec2> seen = drawing.side(side, from);
+    on.strokeLine(x(seen.getFirst()), y(seen.getFirst()), x(seen.getLast()), y(seen.getLast()));
   }
 
   /** Dihedral angles at the scores in sight, and angle sums at the vertices in sight. */

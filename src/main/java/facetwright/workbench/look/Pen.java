@@ -26,7 +26,12 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
   /** Pixels on the screen for a millimetre of dash or width where lines keep their width. */
   private static final double PIXELS = 3.2;
 
-  private static final double LEAST_TYPE = 3;
+  /**
+   * Lettering smaller than this is left out: on paper only specks, on the screen all unreadable.
+   */
+  private static final double LEAST_SPECK = 3;
+
+  private static final double LEAST_TYPE = 8;
 
   /** A colour of the screen. */
   public static Color colour(Ink ink) {
@@ -111,7 +116,7 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
 
   private void text(Mark.Text text) {
     double size = text.size() * camera.scale();
-    if (size < LEAST_TYPE) {
+    if (size < (trueWidths ? LEAST_SPECK : LEAST_TYPE)) {
       return;
     }
     on.save();

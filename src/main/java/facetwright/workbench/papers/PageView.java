@@ -8,10 +8,8 @@ import facetwright.workbench.look.Shade;
 import facetwright.workbench.table.Camera;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.css.PseudoClass;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
-import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.MouseEvent;
@@ -53,17 +51,6 @@ public final class PageView extends Region {
           }
         });
     setOnMouseDragged(this::drag);
-  }
-
-  /** Dark or light as a node above it. */
-  void shadeFrom(Node above) {
-    above
-        .getPseudoClassStates()
-        .addListener(
-            (javafx.collections.SetChangeListener<PseudoClass>)
-                change ->
-                    shade.set(
-                        Shade.of(change.getSet().contains(PseudoClass.getPseudoClass("dark")))));
   }
 
   public ObjectProperty<Shade> shade() {

@@ -89,7 +89,6 @@ public final class PapersView extends BorderPane {
             e.consume();
           }
         });
-    page.shadeFrom(this);
     print
         .disableProperty()
         .bind(

@@ -110,6 +110,7 @@ final class TablePainter {
         line(net.segment(net.scores().get(s).a()));
       }
     }
+    selection.lone().forEach(side -> line(net.segment(side)));
   }
 
   void hover(Spot spot) {

@@ -1,0 +1,43 @@
+package facetwright.check;
+
+import facetwright.fold.Closure;
+import facetwright.fold.FoldedForm;
+import facetwright.fold.Measures;
+import facetwright.geom.Length;
+import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
+import facetwright.net.Laid;
+
+/** A design in a few sentences: whether it closes, how large it is made, what it is cut from. */
+public final class Summary {
+  private Summary() {}
+
+  /**
+   * The words for a net on its sheets and the same net folded. Where the form is not solved, no
+   * size is told, for none is known.
+   *
+   * @param unit whose usual ruler sizes are read on
+   */
+  public static String of(Laid laid, FoldedForm folded, Unit unit) {
+    Measures m = folded.measures();
+    Ruler ruler = Ruler.usual(unit);
+    String size =
+        folded.closure() == Closure.NOT_SOLVED
+            ? ""
+            : " Made, it is "
+                + ruler.read(new Length(m.height())).text()
+                + " tall, "
+                + ruler.read(new Length(m.width())).text()
+                + " wide, "
+                + ruler.read(new Length(m.depth())).text()
+                + " deep.";
+    return Verdict.of(laid, folded) + size + " " + sheet(laid);
+  }
+
+  private static String sheet(Laid laid) {
+    return (laid.fits() ? "Fits " : "Does not fit ")
+        + (laid.sheets() == 1 ? "" : laid.sheets() + " sheets of ")
+        + laid.stock().name()
+        + ".";
+  }
+}
