@@ -36,9 +36,9 @@ final class Bending {
     Unknowns all = Unknowns.all(net);
     Welded welded = Welded.of(net, all, true, settings.forgivenStrain());
     ClosingEquations equations = new ClosingEquations(net, all, welded).joined(settings.caliper());
+    double[] middles = welded.middles(poses);
     Descent.Rest rest =
-        new Descent(welded.points(), equations.folded(angles, angles), size(net), settings)
-            .from(welded.middles(poses));
+        new Descent(equations.folded(angles, angles), middles, size(net), settings).from(middles);
     return new Settled(net, all, welded, rest).solved(angles, 1, settings, false);
   }
 

@@ -90,9 +90,7 @@ public final class ClosingSolver {
       var all =
           equations.folded(isRing(start, ring) ? equations.measured(guess, points) : guess, given);
       descent =
-          descent == null
-              ? new Descent(welded.points(), all, size, settings)
-              : descent.with(all, settings);
+          descent == null ? new Descent(all, points, size, settings) : descent.with(all, settings);
       Descent.Rest rest = descent.from(points);
       tried++;
       Trial trial =

@@ -60,13 +60,11 @@ final class FreeScores {
         new ClosingEquations(net, unknowns, welded).joined(settings.caliper());
     Box2 box = net.box();
     ScoreAngles guess = new StartAngles(net, unknowns, welded, given, settings.seed()).guess(0);
+    double[] begin = welded.middles(Folding.startPoses(net, guess));
     Descent descent =
         new Descent(
-            welded.points(),
-            equations.folded(guess, given),
-            Math.max(box.width(), box.height()),
-            settings);
-    double[] x = descent.from(welded.middles(Folding.startPoses(net, guess))).x();
+            equations.folded(guess, given), begin, Math.max(box.width(), box.height()), settings);
+    double[] x = descent.from(begin).x();
     List<double[]> motions = new ArrayList<>();
     for (Crease crease : equations.creases()) {
       motions.add(motion(crease, x));

@@ -66,15 +66,15 @@ final class LoopWay {
     this.equations = new ClosingEquations(net, looped, welded);
     Box2 box = net.box();
     this.size = Math.max(box.width(), box.height());
+    double[] middles = welded.middles(form);
     this.holding =
         new Descent(
-            welded.points(),
             equations.rigid(),
+            middles,
             size,
             SolverSettings.USUAL.nearby(1e-9, SolverSettings.USUAL.stepTolerance(), 20));
     this.made = all(angles, form);
-    this.leaning =
-        new Descent(welded.points(), equations.leaning(made, LEAN), size, SolverSettings.USUAL);
+    this.leaning = new Descent(equations.leaning(made, LEAN), middles, size, SolverSettings.USUAL);
     this.base = bases(tree);
     this.curve = finer(new Evenly(coarse(form, tree.flat())));
   }

@@ -54,7 +54,7 @@ public record Problem(int points, List<Equation> equations, List<Double> start, 
   }
 
   public Descent descent(SolverSettings settings) {
-    return new Descent(points, equations, size, settings);
+    return new Descent(equations, begin(), size, settings);
   }
 
   public double[] begin() {

@@ -57,10 +57,11 @@ public final class Descent {
   }
 
   /**
+   * @param where the coordinates of the points, about, in mm: only the speed hangs on them
    * @param size by which the tolerances are taken, in mm
    */
-  public Descent(int points, List<Equation> equations, double size, SolverSettings settings) {
-    this(new NormalMatrix(points, equations), points, equations, size, settings);
+  public Descent(List<Equation> equations, double[] where, double size, SolverSettings settings) {
+    this(new NormalMatrix(equations, where), where.length / 3, equations, size, settings);
   }
 
   private Descent(

@@ -13,30 +13,36 @@ import java.util.PriorityQueue;
  */
 final class EliminationOrder {
   private final int[][] near;
+  private final int[] stage;
   private final int[] mark;
   private int stamp;
 
-  private EliminationOrder(int[][] near) {
+  private EliminationOrder(int[][] near, int[] stage) {
     this.near = near;
+    this.stage = stage;
     this.mark = new int[near.length];
   }
 
-  private record Entry(int degree, int point) {}
+  private record Entry(int stage, int degree, int point) {}
 
   /**
    * For each point its place in the order.
    *
    * @param neighbours for each point those it shares an equation with
+   * @param stage for each point when its turn is; a lower one comes first
    */
-  static int[] places(List<int[]> neighbours) {
-    return new EliminationOrder(neighbours.toArray(int[][]::new)).eliminate();
+  static int[] places(List<int[]> neighbours, int[] stage) {
+    return new EliminationOrder(neighbours.toArray(int[][]::new), stage).eliminate();
   }
 
   private int[] eliminate() {
     PriorityQueue<Entry> open =
-        new PriorityQueue<>(Comparator.comparingInt(Entry::degree).thenComparingInt(Entry::point));
+        new PriorityQueue<>(
+            Comparator.comparingInt(Entry::stage)
+                .thenComparingInt(Entry::degree)
+                .thenComparingInt(Entry::point));
     for (int p = 0; p < near.length; p++) {
-      open.add(new Entry(near[p].length, p));
+      open.add(new Entry(stage[p], near[p].length, p));
     }
     int[] place = new int[near.length];
     Arrays.fill(place, -1);
@@ -51,7 +57,7 @@ final class EliminationOrder {
       int[] clique = near[p];
       for (int q : clique) {
         near[q] = joined(q, p, clique);
-        open.add(new Entry(near[q].length, q));
+        open.add(new Entry(stage[q], near[q].length, q));
       }
       near[p] = new int[0];
     }

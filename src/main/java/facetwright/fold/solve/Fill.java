@@ -22,10 +22,23 @@ final class Fill {
   }
 
   /**
+   * The lesser fill of two: by the fewest neighbours throughout, or, of many points, by the fewest
+   * within parts that are cut from each other. A broad sheet is better cut, a strip is not.
+   *
    * @param neighbours for each point those it shares an equation with
+   * @param where the coordinates of the points, about
    */
-  static Fill of(List<int[]> neighbours) {
-    int[] place = EliminationOrder.places(neighbours);
+  static Fill of(List<int[]> neighbours, double[] where) {
+    Fill whole = of(neighbours, new int[neighbours.size()]);
+    if (neighbours.size() <= Dissection.SMALL) {
+      return whole;
+    }
+    Fill cut = of(neighbours, Dissection.stages(neighbours, where));
+    return cut.work() < whole.work() ? cut : whole;
+  }
+
+  private static Fill of(List<int[]> neighbours, int[] stage) {
+    int[] place = EliminationOrder.places(neighbours, stage);
     int[][] below = below(neighbours, place);
     int[] rank = postorder(below);
     int[][] ranked = new int[below.length][];
@@ -33,6 +46,11 @@ final class Fill {
       ranked[rank[k]] = Arrays.stream(below[k]).map(r -> rank[r]).sorted().toArray();
     }
     return new Fill(Arrays.stream(place).map(k -> rank[k]).toArray(), ranked);
+  }
+
+  /** How much there is to do when factoring, about. */
+  private long work() {
+    return Arrays.stream(below).mapToLong(b -> (b.length + 1L) * (b.length + 1L)).sum();
   }
 
   private static int[][] below(List<int[]> neighbours, int[] place) {

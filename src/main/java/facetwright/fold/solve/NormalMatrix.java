@@ -16,9 +16,13 @@ final class NormalMatrix {
   private final int[][] ranks;
   private final double[] work;
 
-  NormalMatrix(int points, List<Equation> equations) {
+  /**
+   * @param where the coordinates of the points, about, by which a good order is found
+   */
+  NormalMatrix(List<Equation> equations, double[] where) {
+    int points = where.length / 3;
     List<int[]> neighbours = EliminationOrder.neighbours(points, equations);
-    Fill fill = Fill.of(neighbours);
+    Fill fill = Fill.of(neighbours, where);
     place = fill.place;
     int[][] above = new int[points][];
     int entries = 0;

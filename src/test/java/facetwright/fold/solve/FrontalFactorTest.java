@@ -44,7 +44,7 @@ class FrontalFactorTest {
     int n = 3 * points;
     double[] x = chance.doubles(n, -2, 2).toArray();
     double[] b = chance.doubles(n, -1, 1).toArray();
-    NormalMatrix ours = new NormalMatrix(points, equations);
+    NormalMatrix ours = new NormalMatrix(equations, x);
     DMatrixRMaj dense = new DMatrixRMaj(n, n);
     double[] miss = new double[3];
     double[] slope = new double[36];
@@ -82,7 +82,7 @@ class FrontalFactorTest {
 
   @Test
   void tellsAMatrixThatIsNotPositive() {
-    NormalMatrix matrix = new NormalMatrix(2, List.of(new Apart(0, 1, 1)));
+    NormalMatrix matrix = new NormalMatrix(List.of(new Apart(0, 1, 1)), new double[6]);
     matrix.add(0, new int[] {0, 1}, 1, new double[] {1, 0, 0, -1, 0, 0}, 1);
     assertThat(matrix.factor(0)).isFalse();
     assertThat(matrix.factor(1e-3)).isTrue();
@@ -96,7 +96,7 @@ class FrontalFactorTest {
       @ForAll @IntRange(min = 2, max = 30) int points,
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     List<Equation> equations = ties(points, 2 * points, new SplittableRandom(seed));
-    Fill fill = Fill.of(EliminationOrder.neighbours(points, equations));
+    Fill fill = Fill.of(EliminationOrder.neighbours(points, equations), new double[3 * points]);
     boolean[][] tied = new boolean[points][points];
     for (Equation e : equations) {
       for (int p : e.points()) {
