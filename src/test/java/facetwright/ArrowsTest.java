@@ -39,6 +39,8 @@ class ArrowsTest {
         .definedBy("facetwright.aim..")
         .layer("script")
         .definedBy("facetwright.script..")
+        .layer("turn")
+        .definedBy("facetwright.turn..")
         .layer("worker")
         .definedBy("facetwright.worker..")
         .layer("cli")
@@ -65,12 +67,15 @@ class ArrowsTest {
         .mayOnlyAccessLayers("geom", "net")
         .whereLayer("script")
         .mayOnlyAccessLayers("geom", "net", "form", "fold", "check", "aim")
+        .whereLayer("turn")
+        .mayOnlyAccessLayers(
+            "geom", "net", "form", "fold", "check", "papers", "draw", "aim", "script")
         .whereLayer("worker")
         .mayOnlyAccessLayers("geom", "net", "form", "fold", "check", "aim", "script")
         .whereLayer("workbench")
         .mayOnlyAccessLayers(
             "geom", "net", "form", "fold", "check", "papers", "draw", "export", "aim", "script",
-            "worker")
+            "turn", "worker")
         .check(CLASSES);
   }
 

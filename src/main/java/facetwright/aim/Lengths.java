@@ -47,6 +47,23 @@ public final class Lengths {
         .orElse(knobs);
   }
 
+  /**
+   * Whether a step of a knob widens or heightens the net by that step, or twice that: so a number
+   * with steps is told from a count.
+   *
+   * @param mm of one of the knob's own units
+   */
+  public static boolean isLengthOfNet(Slopes.OfKnob of, double mm) {
+    double step = of.knob().step() * mm;
+    for (Measure measure : List.of(Measure.NET_WIDTH, Measure.NET_HEIGHT)) {
+      double by = Math.abs(of.of(measure).map(Slope::value).orElse(0.0));
+      if (Math.abs(by - step) <= NEAR * step || Math.abs(by - 2 * step) <= NEAR * step) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private static boolean addUp(Measured now, List<Slopes.OfKnob> group) {
     boolean any = false;
     for (Measure measure : FORM) {

@@ -13,7 +13,6 @@ import facetwright.script.WhatIf;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -79,7 +78,7 @@ final class AimCommand implements Callable<Integer> {
     } catch (IllegalArgumentException e) {
       throw new Trouble.WrongCall("--turn: " + e.getMessage() + ".");
     }
-    String command = command(what, outcome);
+    String command = Calls.make(design.path(), what.settings(outcome));
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.println(AimJson.of(what.design(), outcome, command));
@@ -136,21 +135,5 @@ final class AimCommand implements Callable<Integer> {
         .map(Dial::name)
         .filter(name -> !turned.contains(name))
         .collect(Collectors.joining(", "));
-  }
-
-  /** The call that makes the design so. */
-  private String command(WhatIf what, Outcome outcome) {
-    StringBuilder call =
-        new StringBuilder("facetwright make ").append(quoted(design.path().toString()));
-    Map<String, String> settings = what.settings(outcome);
-    if (!settings.isEmpty()) {
-      call.append(" --set");
-      settings.forEach((name, value) -> call.append(' ').append(quoted(name + "=" + value)));
-    }
-    return call.toString();
-  }
-
-  private static String quoted(String word) {
-    return word.matches("[\\w./=:+,-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
   }
 }

@@ -41,7 +41,7 @@ final class DialsTable {
     rows.add(head);
     rows.add(now(slopes, unit));
     slopes.all().forEach(s -> rows.add(row(s, unit)));
-    lines.addAll(aligned(rows));
+    lines.addAll(Columns.aligned(rows));
     String all = String.join("\n", lines);
     if (all.contains(UNSTEADY)) {
       lines.add(
@@ -90,26 +90,5 @@ final class DialsTable {
 
   private static String signed(String number) {
     return number.equals("0") || number.startsWith("-") ? number : "+" + number;
-  }
-
-  /** Names to the left, numbers to the right. */
-  private static List<String> aligned(List<List<String>> rows) {
-    int columns = rows.getFirst().size();
-    int[] wide = new int[columns];
-    for (List<String> row : rows) {
-      for (int c = 0; c < columns; c++) {
-        wide[c] = Math.max(wide[c], row.get(c).length());
-      }
-    }
-    List<String> lines = new ArrayList<>();
-    for (List<String> row : rows) {
-      StringBuilder line = new StringBuilder();
-      for (int c = 0; c < columns; c++) {
-        String pad = " ".repeat(wide[c] - row.get(c).length());
-        line.append("  ").append(c == 0 ? row.get(c) + pad : pad + row.get(c));
-      }
-      lines.add(line.toString().stripTrailing());
-    }
-    return lines;
   }
 }

@@ -19,6 +19,7 @@ import picocli.CommandLine.Command;
       CheckCommand.class,
       DialsCommand.class,
       AimCommand.class,
+      RoundCommand.class,
       RingCommand.class,
       ChartCommand.class,
       LayersCommand.class,

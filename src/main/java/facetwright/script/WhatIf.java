@@ -14,6 +14,7 @@ import facetwright.aim.Tried;
 import facetwright.fold.Closure;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -142,6 +143,79 @@ public final class WhatIf {
     }
     List<Knob> knobs = Knobs.all(design());
     return guarded(() -> Mend.find(knobs, now(), design().unit(), trial(knobs)));
+  }
+
+  /** The script's text, as it was given. */
+  public String source() {
+    return source;
+  }
+
+  /** The dial settings that lead to the design as it stands, as a person types them. */
+  public Map<String, String> settings() {
+    return Collections.unmodifiableMap(new LinkedHashMap<>(settings));
+  }
+
+  /** The dials that are lengths: those declared so, and those that behave so. */
+  public List<Knob> lengths() throws ScriptException {
+    List<Knob> all = Knobs.all(design());
+    if (all.stream().allMatch(Knob::isLength)) {
+      return all;
+    }
+    Slopes slopes = guarded(() -> Slopes.of(all, now(), trial(all)));
+    List<Knob> alike = Lengths.among(slopes);
+    double mm = design().unit().mm();
+    return slopes.all().stream()
+        .filter(
+            s ->
+                s.knob().isLength()
+                    || (s.knob().isStepped()
+                        ? Lengths.isLengthOfNet(s, mm)
+                        : alike.contains(s.knob())))
+        .map(Slopes.OfKnob::knob)
+        .toList();
+  }
+
+  /**
+   * The design with dials turned, without a look for collisions and findings.
+   *
+   * @param turned dial values by name, in the design's unit
+   * @return empty where there is no such design
+   * @throws ScriptException when the script has to be given up, as in {@link Facetwright#evaluate}
+   */
+  public Optional<Design> turned(Map<String, Double> turned) throws ScriptException {
+    return rewritten(source, turned);
+  }
+
+  /**
+   * The design with dials turned by another text of the same script, otherwise as {@link #turned}.
+   */
+  public Optional<Design> rewritten(String text, Map<String, Double> turned)
+      throws ScriptException {
+    Map<String, String> all = new LinkedHashMap<>(settings);
+    turned.forEach((name, value) -> all.put(name, Double.toString(value)));
+    return unlessRefused(() -> Facetwright.once(fileName, text, all, budget, false).design());
+  }
+
+  /** The design of another text of the script, its dials where that text and its aim set them. */
+  public Optional<Design> written(String text) throws ScriptException {
+    return unlessRefused(() -> Facetwright.evaluate(fileName, text, Map.of(), budget));
+  }
+
+  /** A run of the script that may be refused. */
+  @FunctionalInterface
+  private interface Making {
+    Design make() throws ScriptException;
+  }
+
+  private static Optional<Design> unlessRefused(Making making) throws ScriptException {
+    try {
+      return Optional.of(making.make());
+    } catch (ScriptException e) {
+      if (endsAll(e)) {
+        throw e;
+      }
+      return Optional.empty();
+    }
   }
 
   private Measured now() {

@@ -6,9 +6,12 @@ import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Follows the steps of a chart on a bare blank, as a maker would, and knows nothing but them.
@@ -25,6 +28,7 @@ public final class Replay {
   private final List<Polygon2> windows = new ArrayList<>();
   private final List<Hole> holes = new ArrayList<>();
   private final List<Tag> tags = new ArrayList<>();
+  private final List<Vec2> told = new ArrayList<>();
   private double width;
   private double height;
 
@@ -63,6 +67,40 @@ public final class Replay {
     Replay replay = new Replay(isByRuler);
     steps.forEach(replay::follow);
     return replay.result();
+  }
+
+  /**
+   * Where what the steps tell comes to lie by the ruler.
+   *
+   * @param across from where an upright line or edge should be to where it comes to lie
+   * @param down the same of level ones
+   * @param points the same of points told one by one
+   */
+  record Shifts(
+      NavigableMap<Double, Double> across,
+      NavigableMap<Double, Double> down,
+      Map<Vec2, Vec2> points) {}
+
+  /** How all shifts when measures are set on the ruler's nearest marks. */
+  static Shifts shifts(List<Step> steps) {
+    Replay meant = new Replay(false);
+    Replay set = new Replay(true);
+    steps.forEach(meant::follow);
+    steps.forEach(set::follow);
+    NavigableMap<Double, Double> across = new TreeMap<>(Map.of(0.0, 0.0, meant.width, set.width));
+    NavigableMap<Double, Double> down = new TreeMap<>(Map.of(0.0, 0.0, meant.height, set.height));
+    for (int i = 0; i < meant.tags.size(); i++) {
+      Tag tag = meant.tags.get(i);
+      if (tag.isLine()) {
+        double at = meant.lines.get(tag.text());
+        (tag.isUpright() ? across : down).putIfAbsent(at, set.lines.get(tag.text()));
+      }
+    }
+    Map<Vec2, Vec2> points = new LinkedHashMap<>();
+    for (int i = 0; i < meant.told.size(); i++) {
+      points.putIfAbsent(meant.told.get(i), set.told.get(i));
+    }
+    return new Shifts(across, down, points);
   }
 
   private double mm(Measure measure) {
@@ -191,8 +229,11 @@ public final class Replay {
 
   private Vec2 place(Spot spot) {
     return switch (spot) {
-      case Spot.At(Guide across, Guide down) ->
-          new Vec2(coordinate(across, true), coordinate(down, false));
+      case Spot.At(Guide across, Guide down) -> {
+        Vec2 at = new Vec2(coordinate(across, true), coordinate(down, false));
+        told.add(at);
+        yield at;
+      }
       case Spot.Numbered(int number) -> {
         Vec2 at = points.get(number);
         if (at == null) {

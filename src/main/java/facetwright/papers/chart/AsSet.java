@@ -1,0 +1,83 @@
+package facetwright.papers.chart;
+
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.net.Net;
+import facetwright.net.NetException;
+import facetwright.net.Panel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+
+/**
+ * The net as it comes out in a maker's hands: every measure of its chart set on the ruler's nearest
+ * mark, all else done as it should be. Folding it tells what the ruler does to the form.
+ *
+ * <p>Corners that no step tells lie between the lines beside them in the proportion they should.
+ * Openings, layers and ticks are left out; each piece lies on its blank.
+ */
+public final class AsSet {
+  private final Net net;
+  private final ScoreChart chart;
+  private final List<Replay.Shifts> shifts;
+  private final int[] piece;
+
+  private AsSet(Net net, ScoreChart chart) {
+    this.net = net;
+    this.chart = chart;
+    this.shifts = chart.pieces().stream().map(p -> Replay.shifts(p.steps())).toList();
+    this.piece = net.pieceOfPanel();
+  }
+
+  /**
+   * The net of a chart, as set.
+   *
+   * @param chart of this net
+   * @return empty where the ruler is so coarse that a panel is left without area
+   */
+  public static Optional<Net> net(Net net, ScoreChart chart) {
+    try {
+      return Optional.of(new AsSet(net, chart).net());
+    } catch (IllegalArgumentException | NetException _) {
+      return Optional.empty();
+    }
+  }
+
+  private Net net() {
+    List<Panel> panels = new ArrayList<>();
+    for (int i = 0; i < net.panels().size(); i++) {
+      Panel p = net.panels().get(i);
+      int of = piece[i];
+      List<Vec2> corners = p.outline().corners().stream().map(c -> set(of, c)).toList();
+      panels.add(new Panel(p.name(), p.role(), new Polygon2(corners), List.of(), p.site()));
+    }
+    return new Net(
+        panels, net.scores(), net.slits(), net.joins(), List.of(), List.of(), net.stance());
+  }
+
+  private Vec2 set(int of, Vec2 corner) {
+    Vec2 at = chart.pieces().get(of).toBlank().apply(corner);
+    Replay.Shifts by = shifts.get(of);
+    for (Map.Entry<Vec2, Vec2> point : by.points().entrySet()) {
+      if (point.getKey().distance(at) <= 10 * LengthTolerance.FINE.mm()) {
+        return point.getValue();
+      }
+    }
+    return new Vec2(between(by.across(), at.x()), between(by.down(), at.y()));
+  }
+
+  private static double between(NavigableMap<Double, Double> lines, double at) {
+    Map.Entry<Double, Double> low = lines.floorEntry(at);
+    Map.Entry<Double, Double> high = lines.ceilingEntry(at);
+    if (low == null || high == null) {
+      Map.Entry<Double, Double> end = low == null ? high : low;
+      return at + end.getValue() - end.getKey();
+    }
+    double apart = high.getKey() - low.getKey();
+    double part = apart > 0 ? (at - low.getKey()) / apart : 0;
+    return low.getValue() + part * (high.getValue() - low.getValue());
+  }
+}

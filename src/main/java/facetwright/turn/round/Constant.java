@@ -1,0 +1,15 @@
+package facetwright.turn.round;
+
+import facetwright.net.Site;
+
+/**
+ * A number in a script that keeps measures between two marks, and what would bring them onto marks.
+ *
+ * @param site where it stands
+ * @param start index of its first character in the script
+ * @param text as it is written
+ * @param becomes what to write instead
+ * @param mm what it would then come to, in mm
+ * @param fewer how many measures less would lie between marks
+ */
+public record Constant(Site site, int start, String text, String becomes, double mm, int fewer) {}

@@ -1,0 +1,143 @@
+package facetwright.turn.round;
+
+import facetwright.geom.Decimals;
+import facetwright.geom.Length;
+import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
+import facetwright.net.Site;
+import facetwright.papers.chart.Measure;
+import facetwright.script.WhatIf;
+import facetwright.script.sandbox.ScriptException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds the numbers in a script that keep measures between marks: each is changed by a hair, and
+ * what moves by as much, half or twice as much goes by it. A change is told only where it leaves
+ * fewer measures between marks and comes to a mark itself, or to the middle between two.
+ */
+final class Constants {
+  private static final double HAIR_MM = 2e-3;
+  private static final double NEAR = 1e-3;
+  private static final double[] RATIOS = {1, 2, 0.5};
+  private static final int MOST = 60;
+
+  /** A constant is changed by no more than this part of it. */
+  private static final double PART = 0.2;
+
+  private final WhatIf what;
+  private final Draft draft;
+  private final Ruler ruler;
+  private final Ruler halves;
+  private final Unit unit;
+  private int count;
+
+  Constants(WhatIf what, Draft draft, Ruler ruler) {
+    this.what = what;
+    this.draft = draft;
+    this.ruler = ruler;
+    this.halves = Rounding.halves(ruler);
+    this.unit = what.design().unit();
+  }
+
+  int count() {
+    return count;
+  }
+
+  /** In the order of the script; each on top of those before it. */
+  List<Constant> find() throws ScriptException {
+    List<Constant> found = new ArrayList<>();
+    String source = what.source();
+    Draft here = draft;
+    for (Literals.Literal literal : Literals.of(source, unit).stream().limit(MOST).toList()) {
+      if (here.isOnRuler()) {
+        break;
+      }
+      for (double to : targets(here, literal, found)) {
+        String becomes = written(literal, to);
+        Optional<Draft> next = draft(with(found, literal, becomes));
+        if (next.isPresent() && next.get().isAsSoundAs(draft) && isBetter(next.get(), here)) {
+          int fewer = off(here) - off(next.get());
+          found.add(
+              new Constant(
+                  site(source, literal.start()),
+                  literal.start(),
+                  literal.text(),
+                  becomes,
+                  to,
+                  fewer));
+          here = next.get();
+          break;
+        }
+      }
+    }
+    return found;
+  }
+
+  private static int off(Draft draft) {
+    return draft.toSet().formOff() + draft.toSet().cutsOff();
+  }
+
+  private static boolean isBetter(Draft a, Draft b) {
+    return a.toSet().formOff() == b.toSet().formOff()
+        ? a.toSet().cutsOff() < b.toSet().cutsOff()
+        : a.toSet().formOff() < b.toSet().formOff() && off(a) <= off(b);
+  }
+
+  /** What the literal would have to be for measures that go by it to lie on marks, in mm. */
+  private List<Double> targets(Draft here, Literals.Literal literal, List<Constant> before)
+      throws ScriptException {
+    Optional<Draft> beside = draft(with(before, literal, hair(literal)));
+    List<Measure> all = here.toSet().all();
+    if (beside.isEmpty() || beside.get().raw().length != all.size()) {
+      return List.of();
+    }
+    double[] moved = beside.get().raw();
+    List<Double> targets = new ArrayList<>();
+    for (int m = 0; m < all.size(); m++) {
+      double ratio = (moved[m] - all.get(m).mm()) / HAIR_MM;
+      for (double r : RATIOS) {
+        if (!all.get(m).isOnRuler() && Math.abs(Math.abs(ratio) - r) <= NEAR) {
+          double to = literal.mm() + all.get(m).reading().errorMm() / Math.copySign(r, ratio);
+          boolean isNew = targets.stream().noneMatch(t -> Math.abs(t - to) < NEAR);
+          boolean isPlain = Measure.of(to, halves).isOnRuler();
+          if (isNew && isPlain && Math.abs(to - literal.mm()) <= PART * literal.mm()) {
+            targets.add(to);
+          }
+        }
+      }
+    }
+    return targets.stream().limit(3).toList();
+  }
+
+  private String hair(Literals.Literal literal) {
+    double mm = literal.mm() + HAIR_MM;
+    return literal.isQuoted() ? "\"" + mm + " mm\"" : Double.toString(mm / unit.mm());
+  }
+
+  private String written(Literals.Literal literal, double mm) {
+    if (literal.isQuoted()) {
+      Measure reads = Measure.of(mm, halves);
+      return '"' + (reads.isOnRuler() ? reads.text() : Decimals.places(mm, 4) + " mm") + '"';
+    }
+    return Decimals.places(new Length(mm).in(unit), 6);
+  }
+
+  private String with(List<Constant> before, Literals.Literal literal, String text) {
+    List<Rewriting.Edit> edits = new ArrayList<>();
+    before.forEach(c -> edits.add(new Rewriting.Edit(c.start(), c.text().length(), c.becomes())));
+    edits.add(new Rewriting.Edit(literal.start(), literal.text().length(), text));
+    return Rewriting.apply(what.source(), edits);
+  }
+
+  private Optional<Draft> draft(String text) throws ScriptException {
+    count++;
+    return what.rewritten(text, draft.dials()).map(d -> Draft.of(draft.dials(), d, ruler));
+  }
+
+  private static Site site(String source, int start) {
+    int line = (int) source.substring(0, start).chars().filter(c -> c == '\n').count() + 1;
+    return new Site(line, start - source.lastIndexOf('\n', start - 1));
+  }
+}
