@@ -74,7 +74,7 @@ final class ChartCommand implements Callable<Integer> {
       ChartNotes.of(piece).forEach(n -> lines.add("  " + n));
       List<String> words = StepWords.of(piece);
       for (int k = 0; k < words.size(); k++) {
-        lines.add("  " + (k + 1) + ". " + words.get(k));
+        lines.add("  " + (k + 1) + ". " + words.get(k).replace("\n", "\n     "));
       }
       lines.add("  " + (words.size() + 1) + ". " + ChartNotes.folding());
     }

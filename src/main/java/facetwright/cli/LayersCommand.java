@@ -54,7 +54,7 @@ final class LayersCommand implements Callable<Integer> {
       out.println("  " + words.summary(plan));
       words.groups(plan).forEach(line -> out.println("    " + line));
       for (SheetPlan sheet : plan.plan().sheets()) {
-        out.println("    " + words.sheet(sheet));
+        out.println("    " + words.sheet(sheet) + ". " + words.given(sheet, plan));
         words.steps(sheet, plan).forEach(line -> out.println("      " + line));
       }
     }

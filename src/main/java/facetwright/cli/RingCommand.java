@@ -3,6 +3,9 @@ package facetwright.cli;
 import facetwright.draw.RingPages;
 import facetwright.export.PdfWriter;
 import facetwright.export.WholeFiles;
+import facetwright.papers.materials.Prices;
+import facetwright.papers.materials.Works;
+import facetwright.papers.materials.WorksText;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.RingText;
 import facetwright.papers.ring.Rings;
@@ -80,6 +83,10 @@ final class RingCommand implements Callable<Integer> {
       words.println(RingJson.of(made, rings, count, plans));
     } else {
       lines(made, rings, plans).forEach(words::println);
+      if (!plans.isEmpty()) {
+        words.println("  All " + count + " take:");
+        materials(made).forEach(l -> words.println("    " + l));
+      }
     }
     if (out != null && !plans.isEmpty()) {
       SequencedMap<String, byte[]> files = files(made, rings, plans.getFirst());
@@ -115,6 +122,12 @@ final class RingCommand implements Callable<Integer> {
     return lines;
   }
 
+  /** What to buy for all pieces of the ring. */
+  private List<String> materials(Design made) {
+    Works works = Works.of(made.laid(), made.folded(), made.unit(), List.of(), count);
+    return new WorksText(made.unit()).materials(works.materials(), Prices.NONE);
+  }
+
   private SequencedMap<String, byte[]> files(Design made, Rings rings, RingPlan plan) {
     List<String> words = new ArrayList<>(RingText.lines(plan, made.net(), made.unit()));
     words.addAll(RingText.hints(rings, count));
@@ -125,7 +138,13 @@ final class RingCommand implements Callable<Integer> {
             made.title(),
             made.header().author(),
             RingPages.of(
-                made.title(), made.unit(), made.net(), made.folded().poses(), plan, words)));
+                made.title(),
+                made.unit(),
+                made.net(),
+                made.folded().poses(),
+                plan,
+                words,
+                materials(made))));
     PrintWriter err = spec.commandLine().getErr();
     files.putAll(PapersFor.files(new PapersFor().job(made, count), List.of(), new Progress(err)));
     return files;

@@ -2,13 +2,10 @@ package facetwright.draw;
 
 import facetwright.draw.Mark.Circle;
 import facetwright.draw.Mark.Stroke;
-import facetwright.geom.Box2;
-import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
 import facetwright.net.Net;
-import facetwright.net.SheetSize;
 import facetwright.net.SheetSizes;
 import facetwright.papers.guide.PunchGuide;
 import facetwright.papers.guide.TickStrip;
@@ -22,26 +19,25 @@ import java.util.List;
 
 /** A shopping list, and punch guides and tick strips at true size, with a check ruler. */
 public final class GuidePages {
-  private static final double EDGE = 15;
-  private static final double GAP = 6;
+  private static final double GAP = 5;
 
   /** Common practice, no source. */
   private static final String CAUTION =
       "Caution: punch and knife are sharp. Work on a mat, keep fingers out of the punch, and let"
           + " children use them only with an adult beside them.";
 
-  private final SheetSize page;
   private final WorksText words;
+  private final Flow flow;
   private final double width;
-  private final List<Drawing> pages = new ArrayList<>();
-  private List<Mark> marks = new ArrayList<>();
-  private double y;
 
-  private GuidePages(Unit unit) {
-    page = SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4");
+  private GuidePages(String title, Unit unit) {
     words = new WorksText(unit);
-    width = page.width() - 2 * EDGE;
-    y = page.height() - EDGE;
+    flow =
+        new Flow(
+            SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4"),
+            title,
+            "shopping list and guides");
+    width = flow.width();
   }
 
   /**
@@ -50,56 +46,41 @@ public final class GuidePages {
    * @param works what its pieces take
    */
   public static List<Drawing> of(String title, Unit unit, Net net, Works works) {
-    GuidePages all = new GuidePages(unit);
-    String name = Lettering.printable(title).strip();
+    GuidePages all = new GuidePages(title, unit);
     int pieces = works.materials().pieces();
-    List<String> lines = new ArrayList<>(all.words.materials(works.materials(), Prices.NONE));
-    lines.add(
-        "The net is %s wide and %s high."
-            .formatted(all.words.length(net.box().width()), all.words.length(net.box().height())));
-    all.put(
-        Block.text(
-            name + ": shopping list for " + (pieces == 1 ? "one piece" : pieces + " pieces"),
-            lines,
-            all.width));
-    all.put(Block.text("Rules of thumb", Rules.words(), all.width));
+    all.flow.title(
+        title, "Shopping list for " + (pieces == 1 ? "one piece" : pieces + " pieces") + ".");
+    all.flow.heading("To buy");
+    all.list(all.words.materials(works.materials(), Prices.NONE));
+    all.list(
+        List.of(
+            "The net is %s wide and %s high."
+                .formatted(
+                    all.words.length(net.box().width()), all.words.length(net.box().height()))));
+    all.flow.heading("Rules of thumb");
+    all.list(Rules.words());
     List<PunchGuide> guides = PunchGuide.of(net);
     List<TickStrip> strips = new ArrayList<>();
     for (LayerPlan plan : works.plans()) {
       strips.addAll(TickStrip.of(plan));
     }
     if (!guides.isEmpty() || !strips.isEmpty()) {
-      all.put(
-          Block.text(
-              "Guides at true size",
-              List.of(
-                  "Print at 100 %, without fitting to the page, and lay a ruler on the check ruler."
-                      + " Glue on card and cut out along the solid lines.",
-                  CAUTION),
-              all.width));
-      all.put(CheckRuler.both(LineKind.GUIDE));
+      all.flow.heading("Guides at true size", 40);
+      all.flow.words(
+          "Print at 100 %, without fitting to the page, and lay a ruler on the check ruler."
+              + " Glue on card and cut out along the solid lines.");
+      all.flow.words(CAUTION);
+      all.flow.gap(2);
+      all.flow.put(CheckRuler.both(LineKind.GUIDE));
+      all.flow.gap(GAP);
     }
     guides.forEach(all::guide);
     strips.forEach(all::strip);
-    all.turn();
-    return List.copyOf(all.pages);
+    return all.flow.pages();
   }
 
-  private void put(Block block) {
-    if (y - block.height() < EDGE && !marks.isEmpty()) {
-      turn();
-    }
-    y -= block.height();
-    marks.addAll(block.at(new Box2(EDGE, y, EDGE + block.width(), y + block.height()), false));
-    y -= GAP;
-  }
-
-  private void turn() {
-    if (!marks.isEmpty()) {
-      pages.add(new Drawing(page.width(), page.height(), marks));
-    }
-    marks = new ArrayList<>();
-    y = page.height() - EDGE;
+  private void list(List<String> lines) {
+    lines.forEach(l -> flow.item("–", l));
   }
 
   private void guide(PunchGuide g) {
@@ -118,9 +99,7 @@ public final class GuidePages {
                 g.panels().size(),
                 names(g.panels()));
     if (g.width() > width) {
-      put(
-          Block.text(
-              "", List.of(text + " It is longer than this page: measure it instead."), width));
+      flow.words(text + " It is longer than this page: measure it instead.");
       return;
     }
     List<Mark> lines = new ArrayList<>();
@@ -160,13 +139,11 @@ public final class GuidePages {
 
   /** Words and what they tell of stay on one page. */
   private void together(String text, Block drawn) {
-    Block head = Block.text("", List.of(text), width);
-    double height = head.height() + 2 + drawn.height();
-    List<Mark> both = new ArrayList<>(drawn.marks());
-    for (Mark mark : head.marks()) {
-      both.add(mark.moved(Motion2.shift(new Vec2(0, drawn.height() + 2))));
-    }
-    put(new Block(Math.max(head.width(), drawn.width()), height, both));
+    flow.room(drawn.height() + 20);
+    flow.words(text);
+    flow.gap(1);
+    flow.put(drawn);
+    flow.gap(GAP);
   }
 
   private static String names(List<String> panels) {

@@ -1,11 +1,5 @@
 package facetwright.draw;
 
-import facetwright.draw.Mark.Anchor;
-import facetwright.draw.Mark.Text;
-import facetwright.draw.Mark.Weight;
-import facetwright.geom.Box2;
-import facetwright.geom.Motion2;
-import facetwright.geom.Vec2;
 import facetwright.net.SheetSize;
 import facetwright.papers.handout.Handout;
 import facetwright.papers.handout.Picture;
@@ -13,149 +7,83 @@ import facetwright.papers.handout.Section;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A handout on pages of the printer's paper: words in one column, pictures two side by side. */
+/** A handout on pages of the printer's paper. Its steps are numbered through. */
 public final class HandoutPages {
-  private static final double EDGE = 18;
-  private static final double FOOT = 16;
-  private static final double GAP = 4;
-  private static final double BODY = Lettering.pt(10);
-  private static final double HEADING = Lettering.pt(13);
-  private static final double TITLE = Lettering.pt(22);
-  private static final double INDENT = 6;
-  private static final double PICTURE_HEIGHT = 62;
+  private static final double TALL = 52;
+  private static final double GLUED = 100;
+  private static final int ABREAST = 3;
 
-  private final Handout handout;
   private final HandoutPictures pictures;
-  private final SheetSize paper;
-  private final double width;
-  private final List<List<Mark>> pages = new ArrayList<>();
-  private double y;
+  private final Flow flow;
+  private int number;
 
-  private HandoutPages(Handout handout, HandoutPictures pictures, SheetSize paper) {
-    this.handout = handout;
+  private HandoutPages(HandoutPictures pictures, Flow flow) {
     this.pictures = pictures;
-    this.paper = paper;
-    this.width = paper.width() - 2 * EDGE;
-    turnPage();
+    this.flow = flow;
   }
 
   /** The pages, without the templates. */
   public static List<Drawing> of(Handout handout, HandoutPictures pictures, SheetSize paper) {
-    return new HandoutPages(handout, pictures, paper).draw();
+    Flow flow = new Flow(paper, handout.title(), "handout");
+    flow.title(handout.title(), handout.author().isBlank() ? "" : "by " + handout.author().strip());
+    HandoutPages pages = new HandoutPages(pictures, flow);
+    handout.sections().forEach(pages::section);
+    return flow.pages();
   }
 
-  private List<Drawing> draw() {
-    lines(Lettering.printable(handout.title()).strip(), Weight.BOLD, TITLE, 0, "");
-    if (!handout.author().isBlank()) {
-      lines("by " + handout.author(), Weight.REGULAR, BODY, 0, "");
-    }
-    for (Section section : handout.sections()) {
-      section(section);
-    }
-    List<Drawing> drawn = new ArrayList<>();
-    for (int i = 0; i < pages.size(); i++) {
-      List<Mark> marks = pages.get(i);
-      String number = "Page " + (i + 1) + " of " + pages.size();
-      double size = Lettering.pt(Lettering.SMALLEST_PT);
-      marks.add(
-          new Text(
-              new Vec2(paper.width() - EDGE, FOOT / 2),
-              size,
-              0,
-              Anchor.END,
-              Weight.REGULAR,
-              Ink.GREY,
-              number));
-      drawn.add(new Drawing(paper.width(), paper.height(), marks));
-    }
-    return List.copyOf(drawn);
-  }
-
-  private void turnPage() {
-    pages.add(new ArrayList<>());
-    y = paper.height() - EDGE;
-  }
-
-  /** Starts a new page where this much does not fit any more. */
-  private void room(double height) {
-    if (y - height < FOOT) {
-      turnPage();
-    }
+  private String next() {
+    number++;
+    return number + ".";
   }
 
   private void section(Section section) {
-    // A heading stays with what follows it.
-    double next = section instanceof Section.Pictures ? PICTURE_HEIGHT : 3 * BODY * Block.LINE;
-    room(GAP + HEADING * Block.LINE + next);
-    y -= GAP;
-    lines(section.heading(), Weight.BOLD, HEADING, 0, "");
     switch (section) {
       case Section.Facts facts -> {
-        for (String line : facts.lines()) {
-          lines(line, Weight.REGULAR, BODY, INDENT, "–");
-        }
+        flow.heading(facts.heading());
+        facts.lines().forEach(l -> flow.item("–", l));
       }
       case Section.Ordered ordered -> {
-        for (int i = 0; i < ordered.lines().size(); i++) {
-          lines(ordered.lines().get(i), Weight.REGULAR, BODY, INDENT + 2, (i + 1) + ".");
+        List<Block> shown =
+            ordered.pictures().stream().map(p -> pictures.block(p, flow.width(), GLUED)).toList();
+        flow.heading(ordered.heading(), shown.isEmpty() ? 20 : shown.getFirst().height() + 12);
+        for (int i = 0; i < shown.size(); i++) {
+          flow.putCentred(shown.get(i));
+          flow.gap(2);
+        }
+        ordered.pictures().stream().findFirst().ifPresent(p -> flow.words(p.words()));
+        flow.gap(1);
+        ordered.lines().forEach(l -> flow.item(next(), l));
+      }
+      case Section.Steps steps -> {
+        double column = ChartPages.PICTURE;
+        List<Block> shown =
+            steps.pictures().stream().map(p -> pictures.block(p, column, TALL)).toList();
+        double notes = steps.notes().stream().mapToDouble(flow::heightOf).sum();
+        double first = shown.isEmpty() ? 0 : Math.max(15, shown.getFirst().height());
+        flow.heading(steps.heading(), notes + 2 + first);
+        steps.notes().forEach(flow::words);
+        flow.gap(1.5);
+        for (int i = 0; i < shown.size(); i++) {
+          flow.beside(shown.get(i), column, next(), steps.pictures().get(i).words());
         }
       }
-      case Section.Pictures shown -> {
-        for (int i = 0; i < shown.pictures().size(); i += 2) {
-          row(shown.pictures().subList(i, Math.min(i + 2, shown.pictures().size())), i);
-        }
-      }
+      case Section.Pictures shown -> row(shown);
     }
   }
 
-  private void lines(String text, Weight weight, double size, double indent, String lead) {
-    List<String> lines = Lettering.wrap(text, weight, size, width - indent);
-    room(Math.min(lines.size(), 3) * size * Block.LINE);
-    boolean first = true;
-    for (String line : lines) {
-      room(size * Block.LINE);
-      y -= size * Block.LINE;
-      double base = y + size * (Lettering.DESCENT + 0.1);
-      if (first && !lead.isEmpty()) {
-        add(text(new Vec2(EDGE, base), weight, size, lead));
-      }
-      add(text(new Vec2(EDGE + indent, base), weight, size, line));
-      first = false;
+  private void row(Section.Pictures shown) {
+    flow.heading(shown.heading(), TALL + 12);
+    double wide = (flow.width() - 12) / ABREAST;
+    for (int i = 0; i < shown.pictures().size(); i += ABREAST) {
+      List<Picture> row =
+          shown.pictures().subList(i, Math.min(i + ABREAST, shown.pictures().size()));
+      List<String> leads = new ArrayList<>();
+      row.forEach(_ -> leads.add(next()));
+      flow.row(
+          row.stream().map(p -> pictures.block(p, wide, TALL)).toList(),
+          leads,
+          row.stream().map(Picture::words).toList(),
+          ABREAST);
     }
-    y -= 0.9;
-  }
-
-  private void add(Mark mark) {
-    pages.getLast().add(mark);
-  }
-
-  private static Text text(Vec2 at, Weight weight, double size, String content) {
-    return new Text(at, size, 0, Anchor.START, weight, Ink.BLACK, content);
-  }
-
-  /** One or two pictures side by side, their words beneath. */
-  private void row(List<Picture> row, int before) {
-    double wide = (width - GAP) / 2;
-    List<Drawing> drawn = row.stream().map(p -> pictures.of(p, wide, PICTURE_HEIGHT)).toList();
-    List<Block> words = new ArrayList<>();
-    for (int i = 0; i < row.size(); i++) {
-      words.add(Block.text("", List.of((before + i + 1) + ". " + row.get(i).words()), wide));
-    }
-    double tall = drawn.stream().mapToDouble(Drawing::height).max().orElse(0);
-    double below = words.stream().mapToDouble(Block::height).max().orElse(0);
-    room(tall + below + GAP);
-    y -= 1;
-    for (int i = 0; i < row.size(); i++) {
-      double x = EDGE + i * (wide + GAP);
-      Drawing picture = drawn.get(i);
-      Vec2 shift = new Vec2(x + (wide - picture.width()) / 2, y - tall);
-      picture.moved(Motion2.shift(shift)).marks().forEach(this::add);
-      Block caption = words.get(i);
-      double foot = y - tall - 1.5 - caption.height();
-      caption
-          .at(new Box2(x, foot, x + caption.width(), foot + caption.height()), false)
-          .forEach(this::add);
-    }
-    y -= tall + below + GAP;
   }
 }

@@ -4,31 +4,45 @@ import facetwright.fold.FoldPath;
 import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
 import facetwright.geom.Box2;
-import facetwright.geom.Motion2;
 import facetwright.geom.Motion3;
-import facetwright.geom.Vec2;
 import facetwright.net.Laid;
+import facetwright.papers.chart.PieceChart;
+import facetwright.papers.chart.Replay;
+import facetwright.papers.chart.ScoreChart;
+import facetwright.papers.chart.Step;
+import facetwright.papers.handout.Assembly;
+import facetwright.papers.handout.Handout;
 import facetwright.papers.handout.Picture;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** The pictures of a handout, each no larger than a given size. */
 public final class HandoutPictures {
-  private static final double ROOM = 1;
-  private static final Set<NetDrawing.Content> FLAT =
-      EnumSet.of(NetDrawing.Content.CARD, NetDrawing.Content.GLUE, NetDrawing.Content.LAYERS);
+  private static final Set<NetDrawing.Content> LAYERED =
+      EnumSet.of(NetDrawing.Content.CARD, NetDrawing.Content.LAYERS);
+
+  /** The bare blank needs no more than this part of the height. */
+  private static final double LOW = 0.7;
 
   private final Laid laid;
   private final FoldedForm form;
+  private final ScoreChart chart;
+  private final List<Assembly.Turn> turns;
+  private final Map<Integer, List<Replay.Frame>> frames = new HashMap<>();
   private FoldPath path;
 
   /**
    * @param form the folded form of the laid net
+   * @param handout of the same
    */
-  public HandoutPictures(Laid laid, FoldedForm form) {
+  public HandoutPictures(Laid laid, FoldedForm form, Handout handout) {
     this.laid = laid;
     this.form = form;
+    this.chart = handout.chart();
+    this.turns = handout.turns();
   }
 
   /** Where the panels are part of the way, 0 flat to 1 made. */
@@ -44,31 +58,34 @@ public final class HandoutPictures {
 
   /** At most this wide and high, in mm, and never larger than life. */
   public Drawing of(Picture picture, double width, double height) {
-    return switch (picture) {
-      case Picture.Flat flat -> {
-        Drawing net = NetDrawing.of(SheetPart.of(laid, flat.sheet()), FLAT);
-        Box2 box = new Box2(0, 0, net.width(), net.height());
-        yield fitted(net.marks(), box, width, height);
-      }
-      case Picture.Folded folded -> {
-        FoldedDrawing drawing = new FoldedDrawing(laid.net(), poses(folded.t()), true);
-        yield fitted(drawing.seen(Viewpoint.USUAL), drawing.bounds(Viewpoint.USUAL), width, height);
-      }
-    };
+    Block block = block(picture, width, height);
+    return new Drawing(block.width(), block.height(), block.marks());
   }
 
-  private static Drawing fitted(List<? extends Mark> marks, Box2 box, double width, double height) {
-    double scale =
-        Math.min(
-            1,
-            Math.min(
-                (width - 2 * ROOM) / Math.max(box.width(), 1e-3),
-                (height - 2 * ROOM) / Math.max(box.height(), 1e-3)));
-    Vec2 shift = new Vec2(ROOM - box.minX() * scale, ROOM - box.minY() * scale);
-    return new Drawing(
-            box.width() * scale + 2 * ROOM,
-            box.height() * scale + 2 * ROOM,
-            new Scaling(scale).of(marks))
-        .moved(Motion2.shift(shift));
+  Block block(Picture picture, double width, double height) {
+    return switch (picture) {
+      case Picture.Scored s -> {
+        PieceChart piece = chart.pieces().get(s.piece());
+        boolean isBare = piece.steps().get(s.step()) instanceof Step.Trim;
+        yield StepPicture.plain(
+            piece,
+            frames.computeIfAbsent(s.piece(), _ -> Replay.frames(piece.steps())),
+            s.step(),
+            width,
+            isBare ? LOW * height : height);
+      }
+      case Picture.Senses s ->
+          FoldPicture.of(laid.net(), s.piece(), chart.pieces().get(s.piece()), width, height);
+      case Picture.Layered l -> {
+        SheetPart part = SheetPart.of(laid, l.sheet());
+        yield Scaling.fitted(NetDrawing.of(part, LAYERED).marks(), part.panelBox(), width, height);
+      }
+      case Picture.Numbered n -> GluePicture.of(laid, n.sheet(), turns, width, height);
+      case Picture.Folded folded -> {
+        FoldedDrawing drawing = new FoldedDrawing(laid.net(), poses(folded.t()), true);
+        Box2 box = drawing.bounds(Viewpoint.USUAL);
+        yield Scaling.fitted(drawing.seen(Viewpoint.USUAL), box, width, height);
+      }
+    };
   }
 }

@@ -1,10 +1,7 @@
 package facetwright.draw;
 
-import facetwright.geom.Box2;
-import facetwright.geom.Motion2;
 import facetwright.geom.Motion3;
 import facetwright.geom.Unit;
-import facetwright.geom.Vec2;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.net.SheetSize;
@@ -16,8 +13,9 @@ import java.util.List;
 
 /** A page on a ring: words, the ring from above, and the ring as it stands. */
 public final class RingPages {
-  private static final double EDGE = 15;
-  private static final double GAP = 7;
+  /** The most that a picture takes of the page's height, in mm. */
+  private static final double TALL = 110;
+
   private static final Viewpoint ABOVE = new Viewpoint(-Math.PI / 2, Math.PI / 2);
   private static final Viewpoint STANDING = new Viewpoint(Math.toRadians(-80), Math.toRadians(32));
 
@@ -38,51 +36,34 @@ public final class RingPages {
    * @param unit lengths are told in it; the page is A4 or Letter by it
    * @param poses where the panels of a single piece stand
    * @param words what to say of the ring
+   * @param materials what to buy for all its pieces, a line a thing
    */
   public static List<Drawing> of(
-      String title, Unit unit, Net piece, List<Motion3> poses, RingPlan plan, List<String> words) {
+      String title,
+      Unit unit,
+      Net piece,
+      List<Motion3> poses,
+      RingPlan plan,
+      List<String> words,
+      List<String> materials) {
     SheetSize paper = SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4");
-    double width = paper.width() - 2 * EDGE;
-    Block head =
-        Block.text(
-            Lettering.printable(title).strip() + ": a ring of " + plan.count(), words, width);
-    List<Mark> marks = new ArrayList<>();
-    double y = paper.height() - EDGE - head.height();
-    marks.addAll(head.at(new Box2(EDGE, y, EDGE + head.width(), y + head.height()), false));
+    Flow flow = new Flow(paper, title, "a ring of " + plan.count());
+    flow.title(title, "A ring of " + plan.count() + ".");
     FoldedDrawing ring = drawing(piece, poses, plan);
-    double left = y - EDGE - 2 * GAP - 2 * caption("").height();
-    Box2 above = ring.bounds(ABOVE);
-    Box2 standing = ring.bounds(STANDING);
-    double scale =
-        Math.min(
-            Math.min(1, left / (above.height() + standing.height())),
-            width / Math.max(above.width(), standing.width()));
-    y = picture(marks, ring, ABOVE, scale, "From above.", y, paper.width());
-    picture(marks, ring, STANDING, scale, "As it stands.", y, paper.width());
-    return List.of(new Drawing(paper.width(), paper.height(), marks));
+    double wide = (flow.width() - 6) / 2;
+    flow.row(
+        List.of(picture(ring, ABOVE, wide, TALL), picture(ring, STANDING, wide, TALL)),
+        List.of("", ""),
+        List.of("From above.", "As it stands."),
+        2);
+    flow.heading("How it is put together");
+    words.forEach(w -> flow.item("–", w));
+    flow.heading("What all " + plan.count() + " take");
+    materials.forEach(m -> flow.item("–", m));
+    return flow.pages();
   }
 
-  private static Block caption(String text) {
-    return Block.text("", List.of(text), 100);
-  }
-
-  private static double picture(
-      List<Mark> marks,
-      FoldedDrawing ring,
-      Viewpoint from,
-      double scale,
-      String words,
-      double top,
-      double page) {
-    Block caption = caption(words);
-    double y = top - GAP - caption.height();
-    marks.addAll(caption.at(new Box2(EDGE, y, page, y + caption.height()), false));
-    Box2 box = ring.bounds(from);
-    double foot = y - scale * box.height();
-    Vec2 shift = new Vec2(page / 2 - scale * box.centre().x(), foot - scale * box.minY());
-    for (Mark patch : new Scaling(scale).of(ring.seen(from))) {
-      marks.add(patch.moved(Motion2.shift(shift)));
-    }
-    return foot;
+  private static Block picture(FoldedDrawing ring, Viewpoint from, double wide, double tall) {
+    return Scaling.fitted(ring.seen(from), ring.bounds(from), wide, tall);
   }
 }

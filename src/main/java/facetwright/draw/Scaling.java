@@ -1,5 +1,7 @@
 package facetwright.draw;
 
+import facetwright.geom.Box2;
+import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
@@ -10,10 +12,54 @@ import java.util.List;
  * left out, since they would not stay readable.
  */
 final class Scaling {
+  /** Round what is fitted, for lines to keep their width, in mm. */
+  private static final double ROOM = 1;
+
   private final double factor;
 
   Scaling(double factor) {
     this.factor = factor;
+  }
+
+  /** What lies in a box, made no larger than so wide and high and never larger than life. */
+  static Block fitted(List<? extends Mark> marks, Box2 box, double width, double height) {
+    Fit fit = Fit.of(box, width, height);
+    return new Block(fit.width(), fit.height(), fit.of(marks));
+  }
+
+  /**
+   * How a box is made to fit a place.
+   *
+   * @param box what is to be shown, in mm
+   * @param scale at most 1
+   */
+  record Fit(Box2 box, double scale) {
+    static Fit of(Box2 box, double width, double height) {
+      double wide = (width - 2 * ROOM) / Math.max(box.width(), 1e-3);
+      double high = (height - 2 * ROOM) / Math.max(box.height(), 1e-3);
+      return new Fit(box, Math.min(1, Math.min(wide, high)));
+    }
+
+    double width() {
+      return box.width() * scale + 2 * ROOM;
+    }
+
+    double height() {
+      return box.height() * scale + 2 * ROOM;
+    }
+
+    Vec2 at(Vec2 place) {
+      return place.times(scale).plus(shift());
+    }
+
+    private Vec2 shift() {
+      return new Vec2(ROOM - box.minX() * scale, ROOM - box.minY() * scale);
+    }
+
+    List<Mark> of(List<? extends Mark> marks) {
+      Motion2 motion = Motion2.shift(shift());
+      return new Scaling(scale).of(marks).stream().map(m -> m.moved(motion)).toList();
+    }
   }
 
   List<Mark> of(List<? extends Mark> marks) {

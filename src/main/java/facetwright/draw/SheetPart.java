@@ -61,6 +61,22 @@ record SheetPart(Laid laid, int sheet, List<Integer> panels, Box2 page, boolean 
     return new Vec2(-page.minX(), -page.minY());
   }
 
+  /** Round the panels of this sheet, on the page; the page where there are none. */
+  Box2 panelBox() {
+    Vec2 shift = shift();
+    return panels.stream()
+        .map(p -> laid.net().panels().get(p).outline().box())
+        .reduce(Box2::union)
+        .map(
+            b ->
+                new Box2(
+                    b.minX() + shift.x(),
+                    b.minY() + shift.y(),
+                    b.maxX() + shift.x(),
+                    b.maxY() + shift.y()))
+        .orElse(new Box2(0, 0, page.width(), page.height()));
+  }
+
   private static int nearest(Laid laid, Vec2 place) {
     double step = laid.stock().width() + Laid.SHEET_GAP;
     double index = Math.floor((place.x() + Laid.SHEET_GAP / 2) / step);

@@ -16,6 +16,7 @@ import facetwright.papers.chart.Replay;
 import facetwright.papers.chart.Step;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** The blank as it lies in one step: what was done before thin, what is to do strong. */
 final class StepPicture {
@@ -27,13 +28,15 @@ final class StepPicture {
   private final PieceChart chart;
   private final Placing placing;
   private final double scale;
+  private final boolean isNumbered;
   private final List<Mark> marks = new ArrayList<>();
   private final List<Box2> taken = new ArrayList<>();
 
-  private StepPicture(PieceChart chart, Placing placing, double scale) {
+  private StepPicture(PieceChart chart, Placing placing, double scale, boolean isNumbered) {
     this.chart = chart;
     this.placing = placing;
     this.scale = scale;
+    this.isNumbered = isNumbered;
   }
 
   /**
@@ -44,6 +47,22 @@ final class StepPicture {
    */
   static Block of(
       PieceChart chart, List<Replay.Frame> frames, int index, double width, double height) {
+    return of(chart, frames, index, width, height, true);
+  }
+
+  /** The same without numbers of points, for who has pricked them through the template. */
+  static Block plain(
+      PieceChart chart, List<Replay.Frame> frames, int index, double width, double height) {
+    return of(chart, frames, index, width, height, false);
+  }
+
+  private static Block of(
+      PieceChart chart,
+      List<Replay.Frame> frames,
+      int index,
+      double width,
+      double height,
+      boolean isNumbered) {
     Step step = chart.steps().get(index);
     Placing placing =
         switch (step) {
@@ -62,7 +81,7 @@ final class StepPicture {
     double wide = isLevel ? chart.width() : chart.height();
     double high = isLevel ? chart.height() : chart.width();
     double scale = Math.min(1, Math.min((width - 2 * BORDER) / wide, (height - 2 * BORDER) / high));
-    StepPicture picture = new StepPicture(chart, placing, scale);
+    StepPicture picture = new StepPicture(chart, placing, scale, isNumbered);
     picture.draw(
         frames, index, step instanceof Step.FullScores || step instanceof Step.ShortScores);
     return new Block(wide * scale + 2 * BORDER, high * scale + 2 * BORDER, picture.marks);
@@ -106,8 +125,11 @@ final class StepPicture {
     for (Replay.Frame f : frames.subList(0, index + 1)) {
       f.tags().stream().filter(Replay.Tag::isLine).forEach(this::lineName);
     }
+    Set<Integer> needed = isNumbered ? chart.steps().get(index).numbers() : Set.of();
     for (Replay.Frame f : frames.subList(0, index + 1)) {
-      f.tags().stream().filter(t -> !t.isLine()).forEach(this::pointName);
+      f.tags().stream()
+          .filter(t -> !t.isLine() && needed.contains(Integer.valueOf(t.text())))
+          .forEach(this::pointName);
     }
   }
 

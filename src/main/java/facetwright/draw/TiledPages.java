@@ -47,21 +47,7 @@ public final class TiledPages {
     this.sheet = sheet;
     SheetPart part = SheetPart.of(laid, sheet);
     this.net = NetDrawing.of(part, NetDrawing.TEMPLATE);
-    Box2 area =
-        part.panels().stream()
-            .map(p -> laid.net().panels().get(p).outline().box())
-            .reduce(Box2::union)
-            .orElse(part.page());
-    Vec2 shift = part.shift();
-    this.tiling =
-        Tiling.of(
-            paper,
-            new Box2(
-                    area.minX() + shift.x(),
-                    area.minY() + shift.y(),
-                    area.maxX() + shift.x(),
-                    area.maxY() + shift.y())
-                .grown(ROOM));
+    this.tiling = Tiling.of(paper, part.panelBox().grown(ROOM));
     for (Tiling.Tile tile : tiling.tiles()) {
       if (!shown(tile).isEmpty()) {
         used.add(tile);
@@ -204,21 +190,26 @@ public final class TiledPages {
   private List<String> words() {
     String sheets =
         laid.sheets() == 1 ? "" : "Sheet " + (sheet + 1) + " of " + laid.sheets() + ". ";
-    return List.of(
+    List<String> words = new ArrayList<>();
+    words.add(
         sheets
             + "The template at true size over "
             + used.size()
             + (used.size() == 1 ? " page of " : " pages of ")
             + tiling.paper().name()
+            + (used.size() == 1 ? "" : ", which lie together as below")
             + ". Outside faces up. Print at 100 %, without fitting to the page, and lay a ruler on"
-            + " the check ruler of each page.",
-        "Trim the left and the top edge of a page along its crop marks where it has a neighbour"
-            + " there. Lay it on the neighbour so that the round marks cover each other (hold"
-            + " both against the light), and tape"
-            + " or glue the shared strip of "
-            + (int) Tiling.OVERLAP
-            + " mm. Join the pages of a row first, then the rows.",
-        TemplatePages.CAUTION);
+            + " the check ruler of each page.");
+    if (used.size() > 1) {
+      words.add(
+          "Trim the left and the top edge of a page along its crop marks where it has a neighbour"
+              + " there. Lay it on the neighbour so that the round marks cover each other (hold"
+              + " both against the light), and tape or glue the shared strip of "
+              + (int) Tiling.OVERLAP
+              + " mm. Join the pages of a row first, then the rows.");
+    }
+    words.add(TemplatePages.CAUTION);
+    return words;
   }
 
   /** The net made small, with the pages over it. */

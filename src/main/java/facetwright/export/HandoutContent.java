@@ -12,11 +12,12 @@ record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> t
   static HandoutContent of(Job job) {
     Handout handout =
         Handout.of(
-            job.title(), job.author(), job.unit(), job.laid(), job.form(), job.order().copies());
+            job.title(), job.author(), job.unit(), job.laid(), job.form(), GuidesWriter.works(job));
     List<Drawing> templates =
         TiledPages.isLarger(job.laid(), job.order().paper())
             ? TiledPages.of(job.title(), job.laid(), job.order().paper())
             : TemplatePages.of(job.title(), job.unit(), job.laid());
-    return new HandoutContent(handout, new HandoutPictures(job.laid(), job.form()), templates);
+    return new HandoutContent(
+        handout, new HandoutPictures(job.laid(), job.form(), handout), templates);
   }
 }

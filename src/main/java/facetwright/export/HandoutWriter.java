@@ -17,13 +17,18 @@ public final class HandoutWriter implements Exporter {
     return "handout.pdf";
   }
 
-  @Override
-  public byte[] write(Job job) {
+  /** The pages, the templates at the end. */
+  public static List<Drawing> pages(Job job) {
     HandoutContent content = HandoutContent.of(job);
     List<Drawing> pages =
         new ArrayList<>(
             HandoutPages.of(content.handout(), content.pictures(), job.order().paper()));
     pages.addAll(content.templates());
-    return PdfWriter.write(job.title(), job.author(), pages);
+    return pages;
+  }
+
+  @Override
+  public byte[] write(Job job) {
+    return PdfWriter.write(job.title(), job.author(), pages(job));
   }
 }

@@ -1,6 +1,8 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
+import facetwright.draw.Lettering;
+import facetwright.draw.Mark;
 import facetwright.draw.Turnable;
 import facetwright.geom.Decimals;
 import facetwright.papers.handout.Picture;
@@ -10,6 +12,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.List;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
@@ -21,7 +24,13 @@ import javax.xml.stream.XMLStreamWriter;
  * picture. It is well-formed XML, too.
  */
 public final class HtmlWriter implements Exporter {
-  private static final double PICTURE = 80;
+  /** So wide, in mm, a picture and its words of 8 pt are legible on the narrowest telephone. */
+  private static final double PICTURE = 74;
+
+  /** Shown larger by so much, words of 8 pt are 12 pixels of a web page high. */
+  private static final double ZOOM = 1.15;
+
+  private static final double WIDE = 170;
   private static final double VIEW = 150;
 
   @Override
@@ -51,9 +60,11 @@ public final class HtmlWriter implements Exporter {
 
   /** One page being written. */
   private static final class Page {
+    private static final String[] NONE = {};
     private final XMLStreamWriter xml;
     private final HandoutContent content;
     private final Job job;
+    private int number = 1;
 
     Page(XMLStreamWriter xml, HandoutContent content, Job job) {
       this.xml = xml;
@@ -69,7 +80,7 @@ public final class HtmlWriter implements Exporter {
       empty("meta", "charset", "utf-8");
       empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
       element("title", title.isBlank() ? "Handout" : title);
-      element("style", resource("handout.css") + sheetSizes());
+      element("style", typefaces() + resource("handout.css") + sheetSizes());
       close();
       open("body");
       open("main");
@@ -91,29 +102,63 @@ public final class HtmlWriter implements Exporter {
 
     private void section(Section section) throws XMLStreamException {
       open("section");
-      element("h2", section.heading());
+      element("h2", Xml.clean(section.heading()));
       switch (section) {
         case Section.Facts facts -> list("ul", facts.lines());
-        case Section.Ordered ordered -> list("ol", ordered.lines());
-        case Section.Pictures shown -> {
-          open("ol", "class", "steps");
-          for (Picture picture : shown.pictures()) {
-            open("li");
-            open("figure");
-            SvgWriter.element(
-                xml, picture.alt(), content.pictures().of(picture, PICTURE, PICTURE), false);
-            element("figcaption", Xml.clean(picture.words()));
-            close();
+        case Section.Ordered ordered -> {
+          for (Picture picture : ordered.pictures()) {
+            open("div", "class", "wide", "tabindex", "0");
+            picture(picture, WIDE);
             close();
           }
-          close();
+          if (!ordered.pictures().isEmpty()) {
+            element("p", Xml.clean(ordered.pictures().getFirst().words()));
+          }
+          list("ol", ordered.lines());
         }
+        case Section.Steps steps -> {
+          for (String note : steps.notes()) {
+            element("p", Xml.clean(note));
+          }
+          figures("chart", steps.pictures());
+        }
+        case Section.Pictures shown -> figures("steps", shown.pictures());
+      }
+      number += section.count();
+      close();
+    }
+
+    private void figures(String kind, List<Picture> pictures) throws XMLStreamException {
+      open("ol", "class", kind);
+      int step = number;
+      for (Picture picture : pictures) {
+        open("li");
+        open("figure");
+        picture(picture, PICTURE);
+        open("figcaption");
+        element("b", step + ".");
+        List<String> lines = picture.words().lines().toList();
+        for (int i = 0; i < lines.size(); i++) {
+          if (i > 0) {
+            xml.writeEmptyElement("br");
+          }
+          xml.writeCharacters(" " + Xml.clean(lines.get(i)));
+        }
+        close();
+        step++;
+        close();
+        close();
       }
       close();
     }
 
+    private void picture(Picture picture, double width) throws XMLStreamException {
+      SvgWriter.element(
+          xml, picture.alt(), content.pictures().of(picture, width, width), false, ZOOM);
+    }
+
     private void list(String kind, List<String> lines) throws XMLStreamException {
-      open(kind);
+      open(kind, kind.equals("ol") ? new String[] {"start", String.valueOf(number)} : NONE);
       for (String line : lines) {
         element("li", Xml.clean(line));
       }
@@ -125,7 +170,7 @@ public final class HtmlWriter implements Exporter {
       open("section", "class", "view");
       element("h2", "Open it and turn it");
       open("div", "id", "view", "role", "img", "aria-label", "The finished piece.");
-      SvgWriter.element(xml, made.alt(), content.pictures().of(made, VIEW, VIEW), false);
+      SvgWriter.element(xml, made.alt(), content.pictures().of(made, VIEW, VIEW), false, 1);
       close();
       open("div", "id", "controls", "hidden", "hidden");
       open("label", "for", "open");
@@ -152,13 +197,28 @@ public final class HtmlWriter implements Exporter {
       for (int i = 0; i < content.templates().size(); i++) {
         open("section", "class", "sheet sheet" + i);
         element("h2", "Template, page " + (i + 1) + " of " + content.templates().size());
+        element("p", "Here it is small; printed it has its true size.");
         SvgWriter.element(
             xml,
             "Template, page " + (i + 1) + ", at true size when printed.",
             content.templates().get(i),
-            false);
+            false,
+            1);
         close();
       }
+    }
+
+    /** Words are set as on paper, whatever the reader's machine has. */
+    private static String typefaces() {
+      StringBuilder css = new StringBuilder();
+      for (Mark.Weight weight : Mark.Weight.values()) {
+        css.append("@font-face { font-family: \"Facetwright Sans\"; font-weight: ")
+            .append(weight == Mark.Weight.BOLD ? "bold" : "normal")
+            .append("; src: url(data:font/ttf;base64,")
+            .append(Base64.getEncoder().encodeToString(Lettering.file(weight)))
+            .append("); }\n");
+      }
+      return css.toString();
     }
 
     /** Each template prints on a page of its own size. */

@@ -56,7 +56,7 @@ public final class SvgWriter implements Exporter {
               .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
       xml.writeStartDocument(StandardCharsets.UTF_8.name(), "1.0");
       xml.writeCharacters("\n");
-      element(xml, title, page, true);
+      element(xml, title, page, true, 1);
       xml.writeCharacters("\n");
       xml.writeEndDocument();
       xml.close();
@@ -71,14 +71,15 @@ public final class SvgWriter implements Exporter {
    *
    * @param alone whether it is the whole document; where not, its groups have no names that could
    *     clash
+   * @param zoom how much larger than life it is shown
    */
-  static void element(XMLStreamWriter xml, String title, Drawing page, boolean alone)
+  static void element(XMLStreamWriter xml, String title, Drawing page, boolean alone, double zoom)
       throws XMLStreamException {
     xml.writeStartElement("svg");
     xml.writeDefaultNamespace(NAMESPACE);
     xml.writeAttribute("version", "1.1");
-    xml.writeAttribute("width", number(page.width()) + "mm");
-    xml.writeAttribute("height", number(page.height()) + "mm");
+    xml.writeAttribute("width", number(page.width() * zoom) + "mm");
+    xml.writeAttribute("height", number(page.height() * zoom) + "mm");
     xml.writeAttribute("viewBox", "0 0 " + number(page.width()) + " " + number(page.height()));
     title(xml, Xml.clean(title));
     for (PageLayers.Layer layer : PageLayers.of(page)) {
@@ -87,7 +88,7 @@ public final class SvgWriter implements Exporter {
       if (alone) {
         xml.writeAttribute("id", layer.id());
       }
-      style(xml, layer.marks().getFirst());
+      style(xml, layer.marks().getFirst(), alone);
       title(xml, layer.label());
       for (Mark mark : layer.marks()) {
         xml.writeCharacters("\n");
@@ -107,7 +108,8 @@ public final class SvgWriter implements Exporter {
     xml.writeEndElement();
   }
 
-  private static void style(XMLStreamWriter xml, Mark first) throws XMLStreamException {
+  private static void style(XMLStreamWriter xml, Mark first, boolean alone)
+      throws XMLStreamException {
     switch (first) {
       case Mark.Stroke s -> pen(xml, s.kind());
       case Mark.Circle c -> pen(xml, c.kind());
@@ -119,7 +121,9 @@ public final class SvgWriter implements Exporter {
         xml.writeAttribute("fill-rule", "evenodd");
         xml.writeAttribute("stroke-linejoin", "round");
       }
-      case Mark.Text _ -> xml.writeAttribute("font-family", "Lato, Carlito, sans-serif");
+      case Mark.Text _ when alone -> xml.writeAttribute("font-family", "Lato, Carlito, sans-serif");
+      // A larger document has a typeface of its own.
+      case Mark.Text _ -> {}
     }
   }
 

@@ -63,10 +63,13 @@ public final class ChartNotes {
                   + scores
                   + " measures of the scores fall on a board's grooves, 1/8 in apart.");
     }
-    if (hasHalfway(piece)) {
-      notes.add("\"mid A/B\" is halfway between A and B.");
-    }
+    notes.addAll(toRead(piece));
     return notes;
+  }
+
+  /** What has to be explained of the words of its steps. */
+  public static List<String> toRead(PieceChart piece) {
+    return hasHalfway(piece) ? List.of("“mid A/B” is halfway between A and B.") : List.of();
   }
 
   private static void off(List<String> notes, PieceChart piece) {

@@ -1,9 +1,44 @@
 package facetwright.papers.chart;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** One thing to do, in plain data: with the steps before it, all a maker has to know. */
 public sealed interface Step {
+
+  /** The numbered points that one has to find for this step. */
+  default Set<Integer> numbers() {
+    Stream<Spot> spots =
+        switch (this) {
+          case Trim _, FullScores _, ShortScores _ -> Stream.of();
+          case SpotScores s -> s.lines().stream().flatMap(p -> Stream.of(p.from(), p.to()));
+          case Points p ->
+              IntStream.range(0, p.at().size()).mapToObj(i -> new Spot.Numbered(p.first() + i));
+          case Punch p -> p.centres().stream();
+          case Windows w -> w.outlines().stream().flatMap(List::stream);
+          case Slits s -> s.cuts().stream().flatMap(p -> Stream.of(p.from(), p.to()));
+          case CutAway c -> c.areas().stream().flatMap(List::stream);
+        };
+    Set<Integer> numbers = new TreeSet<>();
+    spots.forEach(
+        s -> {
+          if (s instanceof Spot.Numbered(int number)) {
+            numbers.add(number);
+          }
+        });
+    return numbers;
+  }
+
+  /** Whether it takes something away or parts the card. */
+  default boolean isCut() {
+    return switch (this) {
+      case Punch _, Windows _, Slits _, CutAway _ -> true;
+      case Trim _, FullScores _, ShortScores _, SpotScores _, Points _ -> false;
+    };
+  }
 
   /** A line at a measure from the left stop. */
   record Ruled(String label, Measure measure) {}

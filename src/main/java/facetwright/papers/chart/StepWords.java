@@ -5,8 +5,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** The steps of a chart in a maker's words, one or more sentences a step. */
+/**
+ * The steps of a chart in a maker's words, one or more sentences a step; what is a list stands in
+ * lines of its own.
+ */
 public final class StepWords {
+  /** What stands before a list of points. */
+  public static final String INTRO_TO_POINTS =
+      "Mark these points lightly and number them. Each is measured from the left edge, then from"
+          + " the top.";
+
   private final PieceChart chart;
   private Placing placing = Placing.FIRST;
   private boolean isPlaced;
@@ -19,6 +27,33 @@ public final class StepWords {
   public static List<String> of(PieceChart chart) {
     StepWords words = new StepWords(chart);
     return chart.steps().stream().map(words::text).toList();
+  }
+
+  /** A step for who has pricked every point through the template. */
+  public static String byTemplate(Step step) {
+    return switch (step) {
+      case Step.Trim _, Step.Points _ -> "Prick the points through the template.";
+      case Step.FullScores s -> lines(s.lines().size(), s.isPerforated());
+      case Step.ShortScores s -> lines(s.lines().size(), s.isPerforated());
+      case Step.SpotScores s -> lines(s.lines().size(), s.isPerforated());
+      case Step.Punch p ->
+          "Punch "
+              + count(p.centres().size(), "hole")
+              + " of "
+              + p.diameter().text()
+              + ", shown bold.";
+      case Step.Windows w ->
+          "Cut out "
+              + count(w.outlines().size(), "window")
+              + ", shown bold. Turn the sheet, not the knife.";
+      case Step.Slits s ->
+          "Slit " + count(s.cuts().size(), "line") + ", shown bold, and stop at the score.";
+      case Step.CutAway _ -> "Cut away the waste, shaded, along the bold lines.";
+    };
+  }
+
+  private static String lines(int n, boolean isPerforated) {
+    return verb(isPerforated) + " " + count(n, "line") + ", shown bold, from end to end.";
   }
 
   private String text(Step step) {
@@ -36,7 +71,7 @@ public final class StepWords {
           verb(s.isPerforated()) + " from point to point: " + paths(s.lines());
       case Step.Points p ->
           "Mark these points lightly and number them: "
-              + numbered(p)
+              + String.join(", ", points(p))
               + ". Each is measured from the left edge, then from the top.";
       case Step.Punch p ->
           "Punch "
@@ -163,16 +198,17 @@ public final class StepWords {
   private static String areas(List<List<Spot>> areas) {
     return areas.stream()
         .map(a -> a.stream().map(Spot::text).collect(Collectors.joining("–")))
-        .collect(Collectors.joining("; "));
+        .collect(Collectors.joining(";\n", areas.size() > 1 ? "\n" : "", ""));
   }
 
-  private static String numbered(Step.Points points) {
+  /** One text for each point, such as "12 (40 mm, 15 mm)", in order. */
+  public static List<String> points(Step.Points points) {
     List<String> all = new ArrayList<>();
     for (int i = 0; i < points.at().size(); i++) {
       Spot.At at = points.at().get(i);
       all.add((points.first() + i) + " (" + plain(at.across()) + ", " + plain(at.down()) + ")");
     }
-    return String.join(", ", all);
+    return all;
   }
 
   private static String plain(Guide guide) {

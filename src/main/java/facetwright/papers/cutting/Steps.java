@@ -1,6 +1,7 @@
 package facetwright.papers.cutting;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ public final class Steps {
   private final List<Wanted> wanted;
   private final List<Step> steps = new ArrayList<>();
   private final Map<Part.Cut, Ready> ready = new LinkedHashMap<>();
+  private final Map<Part.Cut, Integer> firsts = new HashMap<>();
   private int letters;
   private int number = 1;
 
@@ -25,6 +27,32 @@ public final class Steps {
 
   /** In the order in which they are done. */
   public static List<Step> of(SheetPlan sheet, List<Wanted> wanted) {
+    return List.copyOf(done(sheet, wanted).steps);
+  }
+
+  /**
+   * The number of the cut that first divides a part, by the part; equal parts are cut in one go.
+   * The equal cuts that follow it in the same step count on from there.
+   */
+  static Map<Part.Cut, Integer> firsts(SheetPlan sheet, List<Wanted> wanted) {
+    return Map.copyOf(done(sheet, wanted).firsts);
+  }
+
+  /** How many equal cuts, each of what the one before left, begin with this one. */
+  static int times(Part.Cut part) {
+    int times = 0;
+    Part rest = part;
+    while (rest instanceof Part.Cut next
+        && next.way() == part.way()
+        && next.at() == part.at()
+        && next.first().equals(part.first())) {
+      times++;
+      rest = next.second();
+    }
+    return times;
+  }
+
+  private static Steps done(SheetPlan sheet, List<Wanted> wanted) {
     Steps all = new Steps(wanted);
     if (sheet.whole() instanceof Part.Cut whole) {
       all.cut(whole, "", 1);
@@ -34,7 +62,7 @@ public final class Steps {
         all.cut(next, ready.letter, ready.count);
       }
     }
-    return List.copyOf(all.steps);
+    return all;
   }
 
   private Part.Cut largest() {
@@ -46,15 +74,12 @@ public final class Steps {
   }
 
   private void cut(Part.Cut part, String name, int of) {
-    int times = 0;
+    int times = times(part);
     Part rest = part;
-    while (rest instanceof Part.Cut next
-        && next.way() == part.way()
-        && next.at() == part.at()
-        && next.first().equals(part.first())) {
-      times++;
-      rest = next.second();
+    for (int i = 0; i < times; i++) {
+      rest = ((Part.Cut) rest).second();
     }
+    firsts.put(part, number);
     Step.Name off = name(part.first(), of * times);
     steps.add(new Step(number, times, name, of, part.way(), part.at(), off, name(rest, of)));
     number += times;

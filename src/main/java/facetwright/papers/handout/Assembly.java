@@ -3,6 +3,7 @@ package facetwright.papers.handout;
 import facetwright.check.Bodies;
 import facetwright.fold.FoldedForm;
 import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
@@ -13,9 +14,11 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The order in which joins are made. Body by body; first the seam that closes a wrap, then what is
- * left from the table up. What lies at one height goes round in opposite pairs, so that pulls even
- * out, and what lies nearest to the seam comes last (common practice, no source).
+ * The order in which a form is glued. Body by body; first the seam that closes a wrap, then what is
+ * left from the table up, last the tabs that fold over an opening, one opening after the other.
+ * What lies at one height goes round in opposite pairs, so that pulls even out, and what lies
+ * nearest to the seam comes last (common practice, no source). Edges of gussets that only meet
+ * because they are pinched take no glue and are not told.
  *
  * <p>What it does not tell: whether a hand still reaches inside. The last joins of a closed form
  * are always the hardest.
@@ -39,56 +42,97 @@ public final class Assembly {
   }
 
   /**
-   * Joins that are made in one go: a pair that lies opposite, or a single one.
+   * What is glued in one go: a pair that lies opposite, or a single one.
    *
-   * @param joins their indices in the net
+   * @param bonds one or two
    */
-  public record Turn(List<Integer> joins) {
+  public record Turn(List<Bond> bonds) {
     public Turn {
-      joins = List.copyOf(joins);
+      bonds = List.copyOf(bonds);
     }
   }
 
-  /** A join where it is in the made form. */
-  private record Placed(int join, int body, Vec3 place, boolean upright) {}
+  /** Where something is glued in the made form. */
+  private record Placed(Bond bond, Vec3 place, boolean upright) {}
 
-  /** All joins of a net, each once. */
+  /** All that is glued of a net, each once. */
   public static List<Turn> of(Net net, FoldedForm form) {
     return new Assembly(net, form).turns();
   }
 
+  /** All that is glued, in order: the first has number 1. */
+  public static List<Bond> numbered(List<Turn> turns) {
+    return turns.stream().flatMap(t -> t.bonds().stream()).toList();
+  }
+
+  /** Whether two edges of gussets meet there because they are pinched. */
+  public static boolean isPinch(Net net, Join join) {
+    return join instanceof Join.Seam s
+        && s.tab() == Join.Seam.NO_TAB
+        && net.panels().get(s.a().panel()).role() == PanelRole.GUSSET
+        && net.panels().get(s.b().panel()).role() == PanelRole.GUSSET;
+  }
+
   private List<Turn> turns() {
-    List<List<Integer>> bodies = Bodies.of(net);
     List<Turn> turns = new ArrayList<>();
-    for (int b = 0; b < bodies.size(); b++) {
+    for (List<Integer> body : Bodies.of(net)) {
       List<Placed> joins = new ArrayList<>();
       for (int j = 0; j < net.joins().size(); j++) {
-        Placed placed = placed(j, b);
-        if (bodies.get(b).contains(panel(net.joins().get(j)))) {
-          joins.add(placed);
+        Join join = net.joins().get(j);
+        if (body.contains(panel(join)) && !isPinch(net, join)) {
+          joins.add(placed(j));
         }
       }
-      if (!joins.isEmpty()) {
-        turns.addAll(body(joins, middle(bodies.get(b))));
+      List<Placed> closing = body.stream().filter(this::closes).map(this::closing).toList();
+      if (!joins.isEmpty() || !closing.isEmpty()) {
+        turns.addAll(body(joins, closing, middle(body)));
       }
     }
     return List.copyOf(turns);
   }
 
-  private List<Turn> body(List<Placed> joins, Vec3 middle) {
+  /** Whether a panel is a tab that no join names. */
+  private boolean closes(int panel) {
+    return net.panels().get(panel).role() == PanelRole.TAB
+        && net.joins().stream()
+            .noneMatch(
+                j ->
+                    switch (j) {
+                      case Join.Seam s -> s.tab() == panel;
+                      case Join.Lap l -> l.under() == panel || l.over() == panel;
+                    });
+  }
+
+  /** A tab's place is the middle of the score on which it hangs. */
+  private Placed closing(int tab) {
+    Vec2 flat =
+        net.scores().stream()
+            .filter(s -> s.a().panel() == tab || s.b().panel() == tab)
+            .findFirst()
+            .map(s -> net.segment(s.a()).middle())
+            .orElseGet(() -> net.panels().get(tab).outline().centroid());
+    return new Placed(new Bond.Closing(tab), form.poses().get(tab).apply(flat), false);
+  }
+
+  private List<Turn> body(List<Placed> joins, List<Placed> closing, Vec3 middle) {
     List<List<Placed>> levels = levels(joins);
     // A wrap is closed by uprights that stand alone at their height.
     List<List<Placed>> seams =
         levels.stream().filter(l -> l.size() == 1 && l.getFirst().upright).toList();
     List<Turn> turns = new ArrayList<>();
-    seams.forEach(s -> turns.add(new Turn(List.of(s.getFirst().join))));
-    double late =
-        azimuth(
-            seams.isEmpty() ? joins.getFirst().place : seams.getFirst().getFirst().place, middle);
+    seams.forEach(s -> turns.add(new Turn(List.of(s.getFirst().bond))));
+    Placed first =
+        !seams.isEmpty()
+            ? seams.getFirst().getFirst()
+            : joins.isEmpty() ? closing.getFirst() : joins.getFirst();
+    double late = azimuth(first.place, middle);
     for (List<Placed> level : levels) {
       if (!seams.contains(level)) {
         turns.addAll(round(level, middle, late));
       }
+    }
+    for (List<Placed> opening : levels(closing)) {
+      turns.addAll(round(opening, middle, late));
     }
     return turns;
   }
@@ -123,7 +167,7 @@ public final class Assembly {
     List<Placed> left = new ArrayList<>(level);
     left.sort(
         Comparator.<Placed>comparingDouble(j -> apart(azimuth(j.place, middle), late))
-            .thenComparingInt(Placed::join));
+            .thenComparingInt(level::indexOf));
     List<Two> pairs = new ArrayList<>();
     // What lies right opposite is paired first, so that it is not taken by a neighbour's partner.
     for (double slack : OPPOSITE) {
@@ -144,7 +188,7 @@ public final class Assembly {
     }
     pairs.sort(Comparator.comparingDouble(Two::fromSeam));
     return pairs.reversed().stream()
-        .map(t -> new Turn(t.pair.stream().map(Placed::join).toList()))
+        .map(t -> new Turn(t.pair.stream().map(Placed::bond).toList()))
         .toList();
   }
 
@@ -163,22 +207,20 @@ public final class Assembly {
     };
   }
 
-  private Placed placed(int j, int body) {
+  private Placed placed(int j) {
     return switch (net.joins().get(j)) {
       case Join.Seam s -> {
         Segment2 side = net.segment(s.b());
         Vec3 from = at(s.b(), side, 0);
         Vec3 to = at(s.b(), side, 1);
         yield new Placed(
-            j,
-            body,
+            new Bond.Joined(j),
             from.toward(to, 0.5),
             Math.abs(to.z() - from.z()) > UPRIGHT * from.distance(to));
       }
       case Join.Lap l ->
           new Placed(
-              j,
-              body,
+              new Bond.Joined(j),
               form.poses().get(l.under()).apply(net.panels().get(l.under()).outline().centroid()),
               Math.abs(form.poses().get(l.over()).ez().z()) < 1 - UPRIGHT);
     };

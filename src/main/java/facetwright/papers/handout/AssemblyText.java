@@ -4,40 +4,71 @@ import facetwright.net.Join;
 import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Locale;
 
-/** The order of joins in words. */
+/** The order of gluing in words; numbers are those of {@link Assembly#numbered}. */
 final class AssemblyText {
-  private AssemblyText() {}
+  private final Net net;
+  private int number;
 
+  private AssemblyText(Net net) {
+    this.net = net;
+  }
+
+  /** One line a turn, and one on gussets before the first opening is closed. */
   static List<String> lines(Net net, List<Assembly.Turn> turns) {
+    AssemblyText text = new AssemblyText(net);
+    boolean isPinched = net.joins().stream().anyMatch(j -> Assembly.isPinch(net, j));
     List<String> lines = new ArrayList<>();
     for (Assembly.Turn turn : turns) {
-      String words =
-          turn.joins().stream()
-              .map(j -> words(net, net.joins().get(j)))
-              .collect(Collectors.joining("; opposite, "));
-      lines.add(
-          words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + ".");
+      if (isPinched && turn.bonds().getFirst() instanceof Bond.Closing) {
+        lines.add(pinch());
+        isPinched = false;
+      }
+      List<String> parts = turn.bonds().stream().map(text::words).toList();
+      String words = String.join("; then, opposite, ", parts);
+      lines.add(words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".");
+    }
+    if (isPinched) {
+      lines.add(pinch());
     }
     return lines;
   }
 
-  private static String words(Net net, Join join) {
-    return switch (join) {
-      case Join.Lap l -> "glue " + name(net, l.under()) + " under " + name(net, l.over());
-      case Join.Seam s when s.tab() == Join.Seam.NO_TAB ->
-          "bring "
-              + name(net, s.a().panel())
-              + " and "
-              + name(net, s.b().panel())
-              + " together, edge to edge";
-      case Join.Seam s ->
-          "glue the tab of " + name(net, s.a().panel()) + " under " + name(net, s.b().panel());
+  private static String pinch() {
+    return "Push the gussets in along their scores. Their edges meet of themselves and take no"
+        + " glue.";
+  }
+
+  private String words(Bond bond) {
+    number++;
+    return switch (bond) {
+      case Bond.Joined(int join) -> words(net.joins().get(join));
+      case Bond.Closing(int tab) ->
+          "fold tab "
+              + number
+              + " ("
+              + name(tab)
+              + ") over the opening and glue it to what lies there";
     };
   }
 
-  private static String name(Net net, int panel) {
-    return "\"" + net.panels().get(panel).name() + "\"";
+  private String words(Join join) {
+    return switch (join) {
+      case Join.Lap l -> "glue " + number + " (" + name(l.under()) + ") under " + name(l.over());
+      case Join.Seam s when s.tab() == Join.Seam.NO_TAB ->
+          "bring "
+              + name(s.a().panel())
+              + " and "
+              + name(s.b().panel())
+              + " together at "
+              + number
+              + ", edge to edge, and tape them inside";
+      case Join.Seam s -> "glue tab " + number + " under " + name(s.b().panel());
+    };
+  }
+
+  private String name(int panel) {
+    return "“" + net.panels().get(panel).name() + "”";
   }
 }

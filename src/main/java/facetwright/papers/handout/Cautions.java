@@ -1,6 +1,7 @@
 package facetwright.papers.handout;
 
 import facetwright.net.Net;
+import facetwright.net.Opening;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,7 +16,7 @@ final class Cautions {
             + " several light strokes. Children cut and score only with an adult beside them.");
     lines.add("Battery lights only: never a flame or a hot bulb in or near paper.");
     lines.add(
-        (Handout.openings(net, true) > 0 ? "This piece has holes for a thread or ribbon. " : "")
+        (hasHoles(net) ? "This piece has holes for a thread or ribbon. " : "")
             + "Keep ribbon, thread, beads and small parts away from infants.");
     lines.add(
         "Card and glue are not made to touch food unless they say so. Wrap what will be eaten.");
@@ -23,5 +24,11 @@ final class Cautions {
         "Where the rules of your school or town, or advice from someone qualified, say otherwise,"
             + " follow those.");
     return lines;
+  }
+
+  private static boolean hasHoles(Net net) {
+    return net.panels().stream()
+        .flatMap(p -> p.openings().stream())
+        .anyMatch(Opening.Hole.class::isInstance);
   }
 }

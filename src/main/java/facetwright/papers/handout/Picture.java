@@ -1,15 +1,29 @@
 package facetwright.papers.handout;
 
-/** What a picture shows; it is drawn from the net and the way it folds. */
+/** What a picture shows; it is drawn from the net, its chart and the way it folds. */
 public sealed interface Picture {
-  /** What to do, in a sentence. */
+  /** What to do, in a sentence or more. */
   String words();
 
   /** What is to be seen, for who can't see it. */
   String alt();
 
-  /** The net on one of its sheets, flat. */
-  record Flat(int sheet, String words, String alt) implements Picture {}
+  /**
+   * One step of a score chart.
+   *
+   * @param piece index of the piece in the chart
+   * @param step index of the step in the piece's chart
+   */
+  record Scored(int piece, int step, String words, String alt) implements Picture {}
+
+  /** A piece, scored and cut, its scores by their sense. */
+  record Senses(int piece, String words, String alt) implements Picture {}
+
+  /** A sheet's part of the net, flat, with its decorative layers. */
+  record Layered(int sheet, String words, String alt) implements Picture {}
+
+  /** A sheet's part of the net, flat, with a number at each place to be glued. */
+  record Numbered(int sheet, String words, String alt) implements Picture {}
 
   /**
    * The net part of its way.

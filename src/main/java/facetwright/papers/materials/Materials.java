@@ -2,11 +2,13 @@ package facetwright.papers.materials;
 
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
+import facetwright.geom.Decimals;
 import facetwright.net.Join;
 import facetwright.net.Laid;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.PanelRole;
+import facetwright.net.Stock;
 import facetwright.papers.layers.LayerPlan;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +51,7 @@ public record Materials(
     Net net = laid.net();
     Stocking card = Stocking.of(laid, pieces);
     List<Need> needs = new ArrayList<>();
-    needs.add(new Need("sheet", "card, " + laid.stock().name(), card.sheets(), Need.Unit.SHEETS));
+    needs.add(new Need("sheet", card(laid.stock()), card.sheets(), Need.Unit.SHEETS));
     for (LayerPlan plan : layers) {
       sheets(plan, needs);
     }
@@ -80,6 +82,15 @@ public record Materials(
             trims);
     return new Materials(
         pieces, card.perSheet(), laid.fits(), needs, pieces * glue(net), layerArea, holes, minutes);
+  }
+
+  private static String card(Stock stock) {
+    return "card, "
+        + (stock.name().isBlank() ? "" : stock.name() + ", ")
+        + Decimals.places(stock.weight(), 0)
+        + " g/m², "
+        + Decimals.places(stock.caliper(), 2)
+        + " mm thick";
   }
 
   private static void sheets(LayerPlan plan, List<Need> needs) {

@@ -55,14 +55,15 @@ public record WorksText(Unit unit) {
           };
       int windows = g.shape().windows().size();
       lines.add(
-          "%s: %s%s, %d for one piece, %d for %d%s%s."
+          "%s: %s%s, %d for one piece%s%s%s."
               .formatted(
                   g.letter(),
                   kind,
                   size(g.width(), g.height()),
                   g.count(),
-                  g.count() * plan.pieces(),
-                  plan.pieces(),
+                  plan.pieces() == 1
+                      ? ""
+                      : ", " + g.count() * plan.pieces() + " for " + plan.pieces(),
                   windows == 0 ? "" : "; openings cut out of each: " + windows,
                   g.mirrorOf().map(m -> "; the mirror image of " + m).orElse("")));
     }
@@ -73,8 +74,15 @@ public record WorksText(Unit unit) {
   public String ticks(Strip s) {
     String first = s.startsBelow() ? "lower" : "upper";
     String other = s.startsBelow() ? "upper" : "lower";
-    return "ticks on the %s edge at 0 and every %s, on the %s edge at %s and every %s; cut from tick to tick, edge to edge in turn"
-        .formatted(first, length(s.base()), other, length(s.lead()), length(s.base()));
+    return "ticks on the %s edge at 0 and every %s, on the %s edge at %s and every %s; cut from tick to tick, edge to edge in turn; %d triangles, %s cm² waste at the ends"
+        .formatted(
+            first,
+            length(s.base()),
+            other,
+            length(s.lead()),
+            length(s.base()),
+            s.triangles(),
+            Decimals.places(s.waste() / 100, 1));
   }
 
   /** Sheets, yield and waste. */
@@ -115,11 +123,27 @@ public record WorksText(Unit unit) {
 
   /** Name, size and number of a sheet. */
   public String sheet(SheetPlan sheet) {
-    return "%d × %s, %s:"
+    return "%d × %s, %s"
         .formatted(
             sheet.copies(),
             sheet.paper().name(),
             size(sheet.paper().width(), sheet.paper().height()));
+  }
+
+  /** What one such sheet gives. */
+  public String given(SheetPlan sheet, LayerPlan plan) {
+    int[] pieces = sheet.pieces(plan.plan().wanted().size());
+    List<String> kinds = new ArrayList<>();
+    for (int k = 0; k < pieces.length; k++) {
+      if (pieces[k] > 0) {
+        kinds.add(pieces[k] + " × “" + plan.plan().wanted().get(k).name() + "”");
+      }
+    }
+    return "%s: %s; %s %% of it is used."
+        .formatted(
+            sheet.copies() == 1 ? "It gives" : "Each gives",
+            String.join(", ", kinds),
+            Decimals.places(100 * sheet.part(), 1));
   }
 
   /** The shopping list and what goes with it. */
@@ -129,7 +153,7 @@ public record WorksText(Unit unit) {
       lines.add(
           "%s: buy %d %s (needed %s)%s"
               .formatted(
-                  p.need().what(),
+                  capital(p.need().what()),
                   p.buy(),
                   p.need().unit().words(p.buy()),
                   Decimals.places(p.need().amount(), 2),
@@ -140,16 +164,56 @@ public record WorksText(Unit unit) {
         !m.fits()
             ? "The net does not fit its sheet: take a larger one before you buy."
             : m.perSheet() > 0
-                ? "One sheet of card gives " + m.perSheet() + "."
+                ? "One sheet of card gives "
+                    + m.perSheet()
+                    + (m.perSheet() == 1 ? " piece." : " pieces.")
                 : "One piece takes more than one sheet of card.");
-    lines.add(
-        "Glue on tabs and laps: %s cm²; under layers: %s cm². Holes: %d. Time: about %s hours."
-            .formatted(
-                Decimals.places(m.glueArea() / 100, 0),
-                Decimals.places(m.layerArea() / 100, 0),
-                m.holes(),
-                Decimals.places(m.minutes() / 60, 1)));
+    List<String> facts = new ArrayList<>();
+    if (m.glueArea() > 0) {
+      facts.add("Glue on tabs and laps: " + area(m.glueArea()) + ".");
+    }
+    if (m.layerArea() > 0) {
+      facts.add("Glue under layers: " + area(m.layerArea()) + ".");
+    }
+    if (m.holes() > 0) {
+      facts.add("Holes: " + m.holes() + ".");
+    }
+    String hours = Decimals.places(m.minutes() / 60, 1);
+    facts.add("Time: about " + hours + (hours.equals("1") ? " hour." : " hours."));
+    lines.add(String.join(" ", facts));
     return lines;
+  }
+
+  /**
+   * What has to lie ready, in a sentence.
+   *
+   * @param isForBoard whether a scoring board serves
+   */
+  public String tools(Works works, boolean isForBoard) {
+    List<String> tools = new ArrayList<>();
+    if (isForBoard) {
+      tools.add("a scoring board or a ruler");
+    }
+    tools.add("a bone folder or a spent pen");
+    tools.add("a knife, a metal edge and a mat");
+    if (works.materials().holes() > 0) {
+      tools.add("a punch");
+    }
+    if (!works.plans().isEmpty()) {
+      tools.add("a trimmer for the layers");
+    }
+    if (works.materials().glueArea() + works.materials().layerArea() > 0) {
+      tools.add("glue or double-sided tape");
+    }
+    return "Tools: " + String.join("; ", tools) + ".";
+  }
+
+  private static String area(double mm2) {
+    return Decimals.places(mm2 / 100, 0) + " cm²";
+  }
+
+  private static String capital(String text) {
+    return text.isEmpty() ? "" : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   private static String money(double amount, Prices prices) {

@@ -8,6 +8,7 @@ import facetwright.export.CutsWriter;
 import facetwright.export.Exporter;
 import facetwright.export.Exporters;
 import facetwright.export.GuidesWriter;
+import facetwright.export.HandoutWriter;
 import facetwright.export.Job;
 import facetwright.export.Order;
 import facetwright.script.Design;
@@ -51,6 +52,7 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
             case "tiles" ->
                 TiledPages.of(design.title(), design.laid(), Order.usual(design.unit()).paper());
             case "layers" -> CutsWriter.pages(job(design));
+            case "handout" -> HandoutWriter.pages(job(design));
             case "guides" -> GuidesWriter.pages(job(design));
             case "chart" -> ChartPages.of(design.title(), design.unit(), design.laid());
             default -> List.of();
@@ -85,6 +87,8 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
       case "layers" -> "How to cut the decorative layers with a trimmer, cut by cut.";
       case "guides" -> "What to buy, and punch guides and tick strips at true size.";
       case "chart" -> "What to score, mark and cut, step by step, with measures for your ruler.";
+      case "handout" -> "All a student needs: materials, chart, pictures, gluing order, template.";
+      case "html" -> "The same as one web page, with a folded view that opens and turns.";
       case "svg" -> "The template's pages for a drawing program or a cutting machine.";
       case "dxf" -> "Cuts and scores on layers of their own, for a cutting machine.";
       case "fold" ->

@@ -13,14 +13,22 @@ import facetwright.geom.Segment2;
 import facetwright.geom.Vec3;
 import facetwright.net.Join;
 import facetwright.net.Net;
+import facetwright.script.Design;
+import facetwright.script.Facetwright;
+import facetwright.script.sandbox.Budget;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class AssemblyTest {
-  private static Vec3 middle(Net net, FoldedForm form, int join) {
-    Join.Seam seam = (Join.Seam) net.joins().get(join);
+  private static Vec3 middle(Net net, FoldedForm form, Bond bond) {
+    Join.Seam seam = (Join.Seam) net.joins().get(((Bond.Joined) bond).join());
     Segment2 side = net.segment(seam.b());
     return form.poses().get(seam.b().panel()).apply(side.middle());
   }
@@ -36,22 +44,70 @@ class AssemblyTest {
             .net();
     FoldedForm form = Folding.fold(net);
     List<Assembly.Turn> turns = Assembly.of(net, form);
-    assertThat(turns.stream().flatMap(t -> t.joins().stream()))
+    assertThat(Assembly.numbered(turns))
         .containsExactlyInAnyOrderElementsOf(
-            IntStream.range(0, net.joins().size()).boxed().toList());
+            IntStream.range(0, net.joins().size()).<Bond>mapToObj(Bond.Joined::new).toList());
     // First the upright seam that closes the wrap, half way up.
-    assertThat(turns.getFirst().joins()).hasSize(1);
-    assertThat(middle(net, form, turns.getFirst().joins().getFirst()).z())
+    assertThat(turns.getFirst().bonds()).hasSize(1);
+    assertThat(middle(net, form, turns.getFirst().bonds().getFirst()).z())
         .isCloseTo(20, within(0.1));
     for (Assembly.Turn turn : turns) {
-      if (turn.joins().size() == 2) {
+      if (turn.bonds().size() == 2) {
         Vec3 sum =
-            middle(net, form, turn.joins().getFirst())
-                .plus(middle(net, form, turn.joins().getLast()));
+            middle(net, form, turn.bonds().getFirst())
+                .plus(middle(net, form, turn.bonds().getLast()));
         assertThat(Math.hypot(sum.x(), sum.y())).isLessThan(0.1);
       }
     }
-    assertThat(turns.stream().filter(t -> t.joins().size() == 2).count())
+    assertThat(turns.stream().filter(t -> t.bonds().size() == 2).count())
         .isGreaterThanOrEqualTo(sides - 2L);
+  }
+
+  /**
+   * The harbour lantern: the seam's two tabs first, then the four tabs over one opening and the
+   * four over the other. Column 8 carries the seam, so of the odd columns 3 and 7, and 5 and 1, lie
+   * opposite (four columns apart of eight), and the pair with column 1, beside the seam, is last.
+   */
+  @Test
+  void theLanternsTabsCloseInOppositePairsTheSeamSideLast() throws Exception {
+    Design d = lantern();
+    List<String> names =
+        Assembly.of(d.net(), d.folded()).stream()
+            .map(
+                t ->
+                    t.bonds().stream()
+                        .map(b -> b instanceof Bond.Closing(int tab) ? name(d, tab) : "seam")
+                        .sorted()
+                        .collect(Collectors.joining(" + ")))
+            .toList();
+    assertThat(names)
+        .containsExactly(
+            "seam",
+            "seam",
+            "rim 3 (row 1) + rim 7 (row 1)",
+            "rim 1 (row 1) + rim 5 (row 1)",
+            "rim 3 (row 4) + rim 7 (row 4)",
+            "rim 1 (row 4) + rim 5 (row 4)");
+  }
+
+  /** Edges of gussets meet of themselves: the words name them once, and none of them by number. */
+  @Test
+  void pinchedEdgesTakeNoGlue() throws Exception {
+    Design d = lantern();
+    long pinched = d.net().joins().stream().filter(j -> Assembly.isPinch(d.net(), j)).count();
+    assertThat(pinched).isEqualTo(8);
+    List<String> lines = AssemblyText.lines(d.net(), Assembly.of(d.net(), d.folded()));
+    assertThat(lines).noneMatch(l -> l.contains("gusset of"));
+    assertThat(lines.get(2)).contains("gussets", "no glue");
+    assertThat(lines.get(3)).contains("over the opening", "opposite");
+  }
+
+  private static String name(Design d, int panel) {
+    return d.net().panels().get(panel).name();
+  }
+
+  private static Design lantern() throws Exception {
+    Path file = Path.of("library/harbour-lantern.js");
+    return Facetwright.evaluate("lantern.js", Files.readString(file), Map.of(), Budget.USUAL);
   }
 }

@@ -1,0 +1,118 @@
+package facetwright.papers.handout;
+
+import facetwright.net.Laid;
+import facetwright.papers.chart.ChartNotes;
+import facetwright.papers.chart.PieceChart;
+import facetwright.papers.chart.ScoreChart;
+import facetwright.papers.chart.Step;
+import facetwright.papers.chart.StepWords;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The score chart and the cut list of a handout, piece by piece. A piece that no board can score is
+ * pricked through the template: its many points are left to the chart itself.
+ */
+final class Scoring {
+  private final ScoreChart chart;
+
+  private Scoring(ScoreChart chart) {
+    this.chart = chart;
+  }
+
+  static List<Section> of(Laid laid, ScoreChart chart) {
+    Scoring scoring = new Scoring(chart);
+    List<Section> sections = new ArrayList<>();
+    for (int i = 0; i < chart.pieces().size(); i++) {
+      sections.addAll(scoring.piece(i));
+    }
+    sections.add(scoring.folding(laid));
+    return sections;
+  }
+
+  private List<Section> piece(int index) {
+    PieceChart piece = chart.pieces().get(index);
+    String of =
+        chart.pieces().size() == 1
+            ? ""
+            : ": piece " + (index + 1) + ", with “" + piece.name() + "”";
+    List<Picture> scores = new ArrayList<>();
+    List<Picture> cuts = new ArrayList<>();
+    List<String> words = StepWords.of(piece);
+    for (int s = 0; s < piece.steps().size(); s++) {
+      Step step = piece.steps().get(s);
+      if (!piece.isForBoard() && (step instanceof Step.Trim || step instanceof Step.Points)) {
+        continue;
+      }
+      String said = piece.isForBoard() ? words.get(s) : StepWords.byTemplate(step);
+      (step.isCut() ? cuts : scores).add(new Picture.Scored(index, s, said, alt(step)));
+    }
+    List<Section> sections = new ArrayList<>();
+    sections.add(new Section.Steps("Score" + of, notes(piece), scores));
+    if (!cuts.isEmpty()) {
+      sections.add(
+          new Section.Steps(
+              "Cut" + of,
+              List.of(
+                  "What lies inside comes first, while the sheet is whole and firm; waste comes off"
+                      + " last."),
+              cuts));
+    }
+    return sections;
+  }
+
+  private static List<String> notes(PieceChart piece) {
+    List<String> notes = new ArrayList<>();
+    if (piece.isForBoard()) {
+      notes.add(
+          "On a scoring board, or with a ruler and a bone folder; the template is not needed for"
+              + " it. Score while the sheet is square; the outside faces up.");
+      notes.addAll(ChartNotes.toRead(piece));
+    } else {
+      notes.add(
+          "Most scores of this piece are slanted. Fix the printed template on the card with two"
+              + " bits of tape, outside up, prick both ends of every score and every corner of the"
+              + " cuts through with a pin, and lift it off. The score chart of this design tells"
+              + " every point by its measures, for who has no printer.");
+    }
+    return notes;
+  }
+
+  private static String alt(Step step) {
+    return switch (step) {
+      case Step.Trim _ -> "The blank.";
+      case Step.FullScores _, Step.ShortScores _, Step.SpotScores _ ->
+          "The blank as it lies in this step, the new scores bold.";
+      case Step.Points _ -> "The blank with its points.";
+      case Step.Punch _ -> "The blank with its holes.";
+      case Step.Windows _ -> "The blank with its windows.";
+      case Step.Slits _ -> "The blank, the slits bold.";
+      case Step.CutAway _ -> "The blank, the waste shaded.";
+    };
+  }
+
+  private Section folding(Laid laid) {
+    List<Picture> pictures = new ArrayList<>();
+    for (int i = 0; i < chart.pieces().size(); i++) {
+      pictures.add(
+          new Picture.Senses(
+              i,
+              i == 0
+                  ? "Fold every score once, sharply, and open it again. Dash-dot are mountains: the"
+                      + " crest toward you. Dashed are valleys: the crest away from you."
+                  : "The same for “" + chart.pieces().get(i).name() + "”.",
+              "The piece scored and cut, mountains dash and dot, valleys dashed."));
+    }
+    if (!laid.net().layers().isEmpty()) {
+      for (int i = 0; i < laid.sheets(); i++) {
+        pictures.add(
+            new Picture.Layered(
+                i,
+                "Glue on the decorative papers, tinted here, while the piece is flat, each with an"
+                    + " even border. How to cut them is told apart.",
+                "The flat net with its decorative papers."));
+      }
+    }
+    return new Section.Steps("Fold once", List.of(), pictures);
+  }
+}
