@@ -85,7 +85,7 @@ final class RingCommand implements Callable<Integer> {
       lines(made, rings, plans).forEach(words::println);
       if (!plans.isEmpty()) {
         words.println("  All " + count + " take:");
-        materials(made).forEach(l -> words.println("    " + l));
+        materials(made, plans.getFirst()).forEach(l -> words.println("    " + l));
       }
     }
     if (out != null && !plans.isEmpty()) {
@@ -123,9 +123,12 @@ final class RingCommand implements Callable<Integer> {
   }
 
   /** What to buy for all pieces of the ring. */
-  private List<String> materials(Design made) {
+  private List<String> materials(Design made, RingPlan plan) {
     Works works = Works.of(made.laid(), made.folded(), made.unit(), List.of(), count);
-    return new WorksText(made.unit()).materials(works.materials(), Prices.NONE);
+    List<String> lines =
+        new ArrayList<>(new WorksText(made.unit()).materials(works.materials(), Prices.NONE));
+    lines.addAll(RingText.spacerCard(plan, made.unit()));
+    return lines;
   }
 
   private SequencedMap<String, byte[]> files(Design made, Rings rings, RingPlan plan) {
@@ -144,7 +147,7 @@ final class RingCommand implements Callable<Integer> {
                 made.folded().poses(),
                 plan,
                 words,
-                materials(made))));
+                materials(made, plan))));
     PrintWriter err = spec.commandLine().getErr();
     files.putAll(PapersFor.files(new PapersFor().job(made, count), List.of(), new Progress(err)));
     return files;

@@ -39,11 +39,6 @@ final class CutPicture {
     CutPicture picture = new CutPicture(plan, scale);
     picture.part(sheet.whole(), Vec2.ZERO);
     List<CutPlace> cuts = CutPlace.of(sheet, plan.plan().wanted());
-    cuts.forEach(
-        c ->
-            picture.marks.add(
-                Stroke.line(
-                    c.line().from().times(scale), c.line().to().times(scale), LineKind.CUT)));
     double wide = scale * sheet.paper().width();
     double high = scale * sheet.paper().height();
     picture.marks.add(Stroke.around(Polygon2.rectangle(0, 0, wide, high), LineKind.CUT));
@@ -121,12 +116,11 @@ final class CutPicture {
         break;
       }
     }
-    Box2 box = around(best, wide, high);
-    taken.add(box);
-    marks.add(
-        new Fill(
-            List.of(Polygon2.rectangle(box.minX(), box.minY(), box.width(), box.height())),
-            FillKind.CARD));
+    taken.add(around(best, wide, high));
+    double half = (Math.abs(to.x() - from.x()) > Math.abs(to.y() - from.y()) ? wide : high) / 2;
+    Vec2 along = to.minus(from).unit().times(half);
+    stretch(from, best.minus(along), along);
+    stretch(best.plus(along), to, along);
     marks.add(
         new Text(
             best.minus(new Vec2(0, HIGH / 2)),
@@ -136,6 +130,13 @@ final class CutPicture {
             Weight.BOLD,
             Ink.BLACK,
             text));
+  }
+
+  /** A stretch of a line; nothing where it would run backwards. */
+  private void stretch(Vec2 from, Vec2 to, Vec2 along) {
+    if (to.minus(from).dot(along) > 0) {
+      marks.add(Stroke.line(from, to, LineKind.CUT));
+    }
   }
 
   private static Box2 around(Vec2 middle, double wide, double high) {

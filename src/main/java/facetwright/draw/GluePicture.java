@@ -53,7 +53,10 @@ final class GluePicture {
     SheetPart part = SheetPart.of(laid, sheet);
     Scaling.Fit fit = Scaling.Fit.of(part.panelBox(), width, height);
     GluePicture picture = new GluePicture(laid.net(), part, fit);
-    picture.marks.addAll(fit.of(NetDrawing.of(part, CONTENT).marks()));
+    // Glued areas are tinted only: a hatch would run through the numbers.
+    fit.of(NetDrawing.of(part, CONTENT).marks()).stream()
+        .filter(m -> !(m instanceof Mark.Stroke s && s.kind() == LineKind.GLUE))
+        .forEach(picture.marks::add);
     List<Bond> bonds = Assembly.numbered(turns);
     for (int i = 0; i < bonds.size(); i++) {
       picture.under(bonds.get(i), String.valueOf(i + 1));

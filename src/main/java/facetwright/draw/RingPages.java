@@ -1,12 +1,15 @@
 package facetwright.draw;
 
 import facetwright.geom.Motion3;
+import facetwright.geom.Polygon2;
 import facetwright.geom.Unit;
+import facetwright.geom.Vec2;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.net.SheetSize;
 import facetwright.net.SheetSizes;
 import facetwright.papers.ring.RingPlan;
+import facetwright.papers.ring.Spacer;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -15,6 +18,9 @@ import java.util.List;
 public final class RingPages {
   /** The most that a picture takes of the page's height, in mm. */
   private static final double TALL = 110;
+
+  /** A longer strip finds no room on a page beside its words, in mm. */
+  private static final double LONGEST = 205;
 
   private static final Viewpoint ABOVE = new Viewpoint(-Math.PI / 2, Math.PI / 2);
   private static final Viewpoint STANDING = new Viewpoint(Math.toRadians(-80), Math.toRadians(32));
@@ -60,7 +66,34 @@ public final class RingPages {
     words.forEach(w -> flow.item("–", w));
     flow.heading("What all " + plan.count() + " take");
     materials.forEach(m -> flow.item("–", m));
+    plan.seating().spacer().ifPresent(s -> spacer(flow, s));
     return flow.pages();
+  }
+
+  /** The strip of a spacer at true size, upright where it is longer than the page is wide. */
+  private static void spacer(Flow flow, Spacer s) {
+    boolean isUpright = s.strip() > flow.width();
+    double wide = isUpright ? s.height() : s.strip();
+    double high = isUpright ? s.strip() : s.height();
+    if (wide > flow.width() || high > LONGEST) {
+      return;
+    }
+    List<Mark> marks = new ArrayList<>();
+    marks.add(Mark.Stroke.around(Polygon2.rectangle(0, 0, wide, high), LineKind.CUT));
+    for (double at : s.scores()) {
+      Vec2 from = isUpright ? new Vec2(0, at) : new Vec2(at, 0);
+      Vec2 to = isUpright ? new Vec2(wide, at) : new Vec2(at, high);
+      marks.add(Mark.Stroke.line(from, to, LineKind.MOUNTAIN));
+    }
+    Block ruler = CheckRuler.both(LineKind.GUIDE);
+    flow.heading("The spacer at true size", ruler.height() + high + 20);
+    flow.words(
+        "Print at 100 %, without fitting to the page, and lay a ruler on the check ruler. Score"
+            + " along the dash-dot lines, crests outward; cut along the solid ones.");
+    flow.gap(2);
+    flow.put(ruler);
+    flow.gap(4);
+    flow.put(new Block(wide, high, marks));
   }
 
   private static Block picture(FoldedDrawing ring, Viewpoint from, double wide, double tall) {

@@ -178,8 +178,10 @@ public record WorksText(Unit unit) {
     if (m.holes() > 0) {
       facts.add("Holes: " + m.holes() + ".");
     }
-    String hours = Decimals.places(m.minutes() / 60, 1);
-    facts.add("Time: about " + hours + (hours.equals("1") ? " hour." : " hours."));
+    facts.add(
+        "Time: about "
+            + hours(m.minutes())
+            + (m.pieces() == 1 ? "." : ", " + hours(m.minutes() / m.pieces()) + " a piece."));
     lines.add(String.join(" ", facts));
     return lines;
   }
@@ -206,6 +208,11 @@ public record WorksText(Unit unit) {
       tools.add("glue or double-sided tape");
     }
     return "Tools: " + String.join("; ", tools) + ".";
+  }
+
+  private static String hours(double minutes) {
+    String hours = Decimals.places(minutes / 60, 1);
+    return hours + (hours.equals("1") ? " hour" : " hours");
   }
 
   private static String area(double mm2) {

@@ -70,7 +70,6 @@ public final class RingText {
   }
 
   private static List<String> spacer(Spacer s, int count, Unit unit) {
-    boolean edged = s.inner() < 0.3;
     return List.of(
         "Spacers: "
             + count
@@ -79,7 +78,7 @@ public final class RingText {
             + ", each "
             + shown(s.length(), unit)
             + " long from "
-            + (edged ? "an edge" : shown(s.inner(), unit))
+            + (s.isEdged() ? "an edge" : shown(s.inner(), unit))
             + " at the inner end to "
             + shown(s.outer(), unit)
             + " at the outer end, and "
@@ -88,22 +87,30 @@ public final class RingText {
         "Fold a spacer from a strip "
             + shown(s.height(), unit)
             + " wide, scored across "
-            + scores(s, edged, unit)
+            + scores(s, unit)
             + "; the last part is glued under the first.");
   }
 
-  private static String scores(Spacer s, boolean edged, Unit unit) {
-    List<Double> parts = new ArrayList<>(List.of(s.length(), s.outer(), s.length()));
-    if (!edged) {
-      parts.add(s.inner());
-    }
-    double at = 0;
-    List<String> marks = new ArrayList<>();
-    for (double part : parts) {
-      at += part;
-      marks.add(shown(at, unit));
-    }
-    return "at " + String.join(", ", marks) + " and cut at " + shown(at + s.length(), unit);
+  private static String scores(Spacer s, Unit unit) {
+    return "at "
+        + s.scores().stream().map(at -> shown(at, unit)).collect(Collectors.joining(", "))
+        + " and cut at "
+        + shown(s.strip(), unit);
+  }
+
+  /** What the spacers of a ring take, where it needs any. */
+  public static List<String> spacerCard(RingPlan plan, Unit unit) {
+    return plan.seating().spacer().stream()
+        .map(
+            s ->
+                "Spacers: "
+                    + plan.count()
+                    + " strips of card, each "
+                    + shown(s.strip(), unit)
+                    + " × "
+                    + shown(s.height(), unit)
+                    + ".")
+        .toList();
   }
 
   /** Which regular pieces, and which other counts of this piece, would be flush. */
