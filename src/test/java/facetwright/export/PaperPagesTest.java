@@ -1,0 +1,100 @@
+package facetwright.export;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import facetwright.script.Design;
+import facetwright.script.Facetwright;
+import facetwright.script.sandbox.Budget;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Every page of every paper, read back from its file. */
+class PaperPagesTest {
+  private static final Set<String> PDF =
+      Set.of("pdf", "tiles", "layers", "guides", "handout", "chart");
+
+  /** What a printer leaves white at least, in mm; common practice, no source. */
+  private static final double WHITE = 4;
+
+  private static Job job(String name, int copies) throws Exception {
+    Path file = Path.of("library/" + name + ".js");
+    Design d = Facetwright.evaluate(name, Files.readString(file), Map.of(), Budget.USUAL);
+    Order usual = Order.usual(d.unit());
+    return new Job(
+        d.title(),
+        d.header().author(),
+        d.unit(),
+        d.laid(),
+        d.folded(),
+        new Order(copies, usual.paper()));
+  }
+
+  /**
+   * No letter is smaller than 8 pt or hangs into the white edge, and wherever a check ruler stands
+   * its scales are 100 mm and 4 in long, an inch being 25.4 mm (international yard and pound,
+   * 1959), to 0.2 mm.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "harbour-lantern, 1",
+    "harbour-lantern, 24",
+    "supper-tray, 1",
+    "hex-favour-box, 24",
+    "beacon-dodecahedron, 1",
+    "boathouse, 1",
+    "gull-bauble, 8",
+    "twisted-tower, 1"
+  })
+  void lettersAreLegibleAndRulersTrue(String name, int copies) throws Exception {
+    Job job = job(name, copies);
+    int rulers = 0;
+    for (Exporter exporter : Exporters.all().sequencedValues()) {
+      if (!PDF.contains(exporter.format()) || !exporter.adds(job)) {
+        continue;
+      }
+      List<PdfReading.Page> pages = PdfReading.of(exporter.write(job));
+      assertThat(pages).isNotEmpty();
+      for (PdfReading.Page page : pages) {
+        String where = exporter.fileName() + " page " + (pages.indexOf(page) + 1);
+        for (PdfReading.Letter letter : page.letters()) {
+          assertThat(letter.size()).as(where).isGreaterThanOrEqualTo(8 - 0.01);
+          assertThat(letter.x()).as(where).isBetween(WHITE, page.width() - WHITE);
+          assertThat(letter.y()).as(where).isBetween(WHITE, page.height() - WHITE);
+        }
+        if (page.words().contains("100 mm")) {
+          rulers++;
+          assertThat(has(page, 100)).as(where + ", 100 mm").isTrue();
+          assertThat(has(page, 4 * 25.4)).as(where + ", 4 in").isTrue();
+        }
+      }
+      if (Set.of("pdf", "tiles", "handout").contains(exporter.format())) {
+        assertThat(pages.getLast().words()).as(exporter.fileName()).contains("100 mm", "4 in");
+      }
+    }
+    assertThat(rulers).isGreaterThanOrEqualTo(2);
+  }
+
+  /** The title of a handout is set in 20 pt: so it is found, or sizes are measured wrongly. */
+  @Test
+  void sizesAreMeasuredAsTheyAreSet() throws Exception {
+    byte[] pdf = new HandoutWriter().write(job("supper-tray", 1));
+    assertThat(PdfReading.of(pdf).getFirst().letters().getFirst())
+        .satisfies(
+            l -> {
+              assertThat(l.text()).isEqualTo("S");
+              assertThat(l.size()).isCloseTo(20, within(0.01));
+            });
+  }
+
+  private static boolean has(PdfReading.Page page, double length) {
+    return page.lines().stream()
+        .anyMatch(l -> l.isStraightOnPage() && Math.abs(l.length() - length) <= 0.2);
+  }
+}
