@@ -36,9 +36,11 @@ class HouseTest {
   private Path state;
   private Path home;
   private Visit visit;
+  private final StyleWarnings warnings = new StyleWarnings();
 
   @BeforeEach
   void aHome() throws Exception {
+    warnings.listen();
     state = folder.resolve("state");
     home = folder.resolve("home");
     Path library = Files.createDirectories(home.resolve("library"));
@@ -58,6 +60,8 @@ class HouseTest {
     if (visit != null) {
       visit.close();
     }
+    warnings.leave();
+    assertThat(warnings.said()).as("said of the style sheets").isEmpty();
   }
 
   private void start(Path file) throws Exception {

@@ -50,11 +50,13 @@ final class Margin implements IntFunction<Node> {
     }
   }
 
+  /** Only what is shown is drawn anew: the rest is drawn when it comes into view. */
   private void refresh() {
     List<Integer> now = marks.all().get().stream().map(this::line).distinct().sorted().toList();
     Stream.concat(marked.stream(), now.stream())
         .distinct()
         .filter(line -> line <= text.area().getParagraphs().size())
+        .filter(line -> text.area().allParToVisibleParIndex(line - 1).isPresent())
         .forEach(line -> text.area().recreateParagraphGraphic(line - 1));
     marked = now;
   }
