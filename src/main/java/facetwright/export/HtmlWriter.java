@@ -5,6 +5,7 @@ import facetwright.draw.Lettering;
 import facetwright.draw.Mark;
 import facetwright.draw.Turnable;
 import facetwright.geom.Decimals;
+import facetwright.net.SheetSize;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
 import java.io.ByteArrayOutputStream;
@@ -30,7 +31,10 @@ public final class HtmlWriter implements Exporter {
   /** Shown larger by so much, words of 8 pt are 12 pixels of a web page high. */
   private static final double ZOOM = 1.15;
 
-  private static final double WIDE = 170;
+  /** The largest that still prints so on the narrowest paper, in mm. */
+  private static final double WIDE = 156;
+
+  private static final double LOW = 104;
   private static final double VIEW = 150;
 
   @Override
@@ -108,7 +112,7 @@ public final class HtmlWriter implements Exporter {
         case Section.Ordered ordered -> {
           for (Picture picture : ordered.pictures()) {
             open("div", "class", "wide", "tabindex", "0");
-            picture(picture, WIDE);
+            picture(picture, WIDE, LOW);
             close();
           }
           if (!ordered.pictures().isEmpty()) {
@@ -134,7 +138,7 @@ public final class HtmlWriter implements Exporter {
       for (Picture picture : pictures) {
         open("li");
         open("figure");
-        picture(picture, PICTURE);
+        picture(picture, PICTURE, PICTURE);
         open("figcaption");
         element("b", step + ".");
         List<String> lines = picture.words().lines().toList();
@@ -152,9 +156,9 @@ public final class HtmlWriter implements Exporter {
       close();
     }
 
-    private void picture(Picture picture, double width) throws XMLStreamException {
+    private void picture(Picture picture, double width, double height) throws XMLStreamException {
       SvgWriter.element(
-          xml, picture.alt(), content.pictures().of(picture, width, width), false, ZOOM);
+          xml, picture.alt(), content.pictures().of(picture, width, height), false, ZOOM);
     }
 
     private void list(String kind, List<String> lines) throws XMLStreamException {
@@ -221,9 +225,12 @@ public final class HtmlWriter implements Exporter {
       return css.toString();
     }
 
-    /** Each template prints on a page of its own size. */
+    /** Words print on the printer's paper, each template on a page of its own size. */
     private String sheetSizes() {
+      SheetSize paper = job.order().paper();
       StringBuilder css = new StringBuilder();
+      css.append("@page { size: ").append(mm(paper.width())).append(' ');
+      css.append(mm(paper.height())).append("; margin: 15mm; }\n");
       for (int i = 0; i < content.templates().size(); i++) {
         Drawing page = content.templates().get(i);
         String size = mm(page.width()) + " " + mm(page.height());
