@@ -15,6 +15,7 @@ public final class Exporters {
         List.of(
             new PdfWriter(),
             new TilesWriter(),
+            new LayoutWriter(),
             new CutsWriter(),
             new GuidesWriter(),
             new HandoutWriter(),

@@ -11,14 +11,21 @@ import java.io.Serializable;
  * @param stock the sheet as it lies (turned a quarter where that fits better)
  * @param sheets how many sheets it takes, at least 1
  * @param fits whether every piece lies whole on one of the sheets
+ * @param margin kept free along each edge of a sheet, in mm
  */
-public record Laid(Net net, Stock stock, int sheets, boolean fits) implements Serializable {
+public record Laid(Net net, Stock stock, int sheets, boolean fits, double margin)
+    implements Serializable {
   /** Room drawn between two sheets, in mm. */
   public static final double SHEET_GAP = 20;
 
+  /** Without a margin. */
+  public Laid(Net net, Stock stock, int sheets, boolean fits) {
+    this(net, stock, sheets, fits, 0);
+  }
+
   /** The same sheets under a net that lies on them alike. */
   public Laid with(Net other) {
-    return new Laid(other, stock, sheets, fits);
+    return new Laid(other, stock, sheets, fits, margin);
   }
 
   /** Where sheet {@code index} lies. */

@@ -55,15 +55,15 @@ public final class SheetLayout {
           best = tried;
         }
         if (best.fits && best.sheets == 1) {
-          return laid(net, best);
+          return laid(net, best, margin);
         }
       }
     }
-    return laid(net, best);
+    return laid(net, best, margin);
   }
 
-  private static Laid laid(Net net, Try best) {
-    return new Laid(net.moved(best.motions), best.stock, best.sheets, best.fits);
+  private static Laid laid(Net net, Try best, double margin) {
+    return new Laid(net.moved(best.motions), best.stock, best.sheets, best.fits, margin);
   }
 
   private record Try(Stock stock, List<Motion2> motions, int sheets, boolean fits) {

@@ -26,12 +26,13 @@ class ExporterContractTest {
   void namesEachFormatOnce() {
     assertThat(Exporters.all().keySet())
         .containsExactly(
-            "pdf", "tiles", "layers", "guides", "handout", "html", "chart", "svg", "dxf", "fold",
-            "obj", "stl");
+            "pdf", "tiles", "layout", "layers", "guides", "handout", "html", "chart", "svg", "dxf",
+            "fold", "obj", "stl");
     assertThat(Exporters.all().values().stream().map(Exporter::fileName))
         .containsExactly(
             "template.pdf",
             "template-tiles.pdf",
+            "layout.pdf",
             "layers.pdf",
             "guides.pdf",
             "handout.pdf",
@@ -93,7 +94,8 @@ class ExporterContractTest {
 
   private static void parse(String format, byte[] bytes) throws Exception {
     switch (format) {
-      case "pdf", "tiles", "layers", "guides", "handout", "chart" -> Loader.loadPDF(bytes).close();
+      case "pdf", "tiles", "layout", "layers", "guides", "handout", "chart" ->
+          Loader.loadPDF(bytes).close();
       case "svg", "html" ->
           DocumentBuilderFactory.newInstance()
               .newDocumentBuilder()

@@ -4,8 +4,8 @@ import facetwright.geom.Box2;
 import facetwright.net.Laid;
 import facetwright.net.Net;
 import facetwright.net.SheetLayout;
+import facetwright.papers.copies.CopyPlan;
 import facetwright.papers.cutting.Effort;
-import facetwright.papers.cutting.OneSheet;
 import facetwright.papers.cutting.Paper;
 import facetwright.papers.cutting.Planner;
 import facetwright.papers.cutting.Wanted;
@@ -13,8 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How many sheets of card so many pieces of a design take. Parts are reckoned by the boxes round
- * them, which may be turned; where their outlines would fit closer, it takes fewer.
+ * How many sheets of card so many pieces of a design take: as many whole designs from each as lie
+ * on it, or where a design has several parts, the boxes round these put together on fewer sheets.
  *
  * @param perSheet how many whole designs one sheet gives; 0 where one takes more than a sheet
  * @param sheets for all pieces
@@ -22,34 +22,27 @@ import java.util.List;
 record Stocking(int perSheet, int sheets) {
 
   static Stocking of(Laid laid, int pieces) {
-    Paper card = new Paper(laid.stock().name(), laid.stock().width(), laid.stock().height());
-    double gap = SheetLayout.USUAL_GAP;
     int simple = laid.sheets() * pieces;
     if (!laid.fits()) {
       return new Stocking(0, simple);
     }
+    double gap = SheetLayout.USUAL_GAP;
+    int perSheet = CopyPlan.of(laid, gap).count();
+    int whole = perSheet == 0 ? simple : (pieces + perSheet - 1) / perSheet;
     List<Box2> boxes = boxes(laid.net());
-    if (boxes.size() == 1) {
-      Wanted one = wanted(boxes.getFirst(), "net", Wanted.UNLIMITED);
-      int fit = OneSheet.plan(card, List.of(one), gap, Effort.USUAL).pieces()[0];
-      int perSheet = Math.max(1, fit);
-      return new Stocking(perSheet, (pieces + perSheet - 1) / perSheet);
+    if (boxes.size() == 1 || whole == 1) {
+      return new Stocking(perSheet, whole);
     }
-    if (pieces == 1) {
-      return new Stocking(laid.sheets() == 1 ? 1 : 0, laid.sheets());
-    }
+    Paper card = new Paper(laid.stock().name(), laid.stock().width(), laid.stock().height());
     List<Wanted> all = new ArrayList<>();
-    boolean small = true;
+    boolean small = laid.margin() == 0;
     for (Box2 box : boxes) {
-      all.add(wanted(box, "part " + (all.size() + 1), pieces));
+      String name = "part " + (all.size() + 1);
+      all.add(Wanted.of(name, box.width(), box.height(), pieces, true));
       small &= holds(card, box);
     }
-    int planned = small ? Planner.plan(List.of(card), all, gap, Effort.USUAL).sheetCount() : simple;
-    return new Stocking(laid.sheets() == 1 ? 1 : 0, Math.min(simple, planned));
-  }
-
-  private static Wanted wanted(Box2 box, String name, int count) {
-    return Wanted.of(name, box.width(), box.height(), count, true);
+    int planned = small ? Planner.plan(List.of(card), all, gap, Effort.USUAL).sheetCount() : whole;
+    return new Stocking(perSheet, Math.min(whole, planned));
   }
 
   private static boolean holds(Paper card, Box2 box) {

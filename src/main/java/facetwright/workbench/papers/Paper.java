@@ -10,6 +10,7 @@ import facetwright.export.Exporters;
 import facetwright.export.GuidesWriter;
 import facetwright.export.HandoutWriter;
 import facetwright.export.Job;
+import facetwright.export.LayoutWriter;
 import facetwright.export.Order;
 import facetwright.script.Design;
 import java.util.ArrayList;
@@ -51,6 +52,7 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
             case "pdf" -> TemplatePages.of(design.title(), design.unit(), design.laid());
             case "tiles" ->
                 TiledPages.of(design.title(), design.laid(), Order.usual(design.unit()).paper());
+            case "layout" -> LayoutWriter.pages(job(design));
             case "layers" -> CutsWriter.pages(job(design));
             case "handout" -> HandoutWriter.pages(job(design));
             case "guides" -> GuidesWriter.pages(job(design));
@@ -66,6 +68,7 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
     return switch (exporter.format()) {
       case "pdf" -> "Template";
       case "tiles" -> "Template over pages";
+      case "layout" -> "Several from one sheet";
       case "layers" -> "Cutting the layers";
       case "guides" -> "Shopping list and guides";
       case "chart" -> "Score chart";
@@ -84,6 +87,7 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
     return switch (exporter.format()) {
       case "pdf" -> "The net at true size, one page a sheet, with a check ruler.";
       case "tiles" -> "The net at true size over pages that your printer takes, to be joined.";
+      case "layout" -> "As many as one sheet gives: how they lie, and the sheet at true size.";
       case "layers" -> "How to cut the decorative layers with a trimmer, cut by cut.";
       case "guides" -> "What to buy, and punch guides and tick strips at true size.";
       case "chart" -> "What to score, mark and cut, step by step, with measures for your ruler.";

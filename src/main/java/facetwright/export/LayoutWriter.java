@@ -1,0 +1,39 @@
+package facetwright.export;
+
+import facetwright.draw.CopyPages;
+import facetwright.draw.Drawing;
+import facetwright.net.SheetLayout;
+import facetwright.papers.copies.CopyPlan;
+import java.util.List;
+
+/** As many copies as one sheet gives, as a picture and at true size. */
+public final class LayoutWriter implements Exporter {
+  @Override
+  public String format() {
+    return "layout";
+  }
+
+  @Override
+  public String fileName() {
+    return "layout.pdf";
+  }
+
+  /** Where a sheet gives one only, the template shows it. */
+  @Override
+  public boolean adds(Job job) {
+    return plan(job).count() > 1;
+  }
+
+  private static CopyPlan plan(Job job) {
+    return CopyPlan.of(job.laid(), SheetLayout.USUAL_GAP);
+  }
+
+  public static List<Drawing> pages(Job job) {
+    return CopyPages.of(job.title(), job.unit(), job.laid(), plan(job));
+  }
+
+  @Override
+  public byte[] write(Job job) {
+    return PdfWriter.write(job.title(), job.author(), pages(job));
+  }
+}

@@ -1,0 +1,165 @@
+package facetwright.papers.copies;
+
+import facetwright.geom.Motion2;
+import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.net.Laid;
+import facetwright.net.Net;
+import facetwright.net.NetMerge;
+import facetwright.net.Stock;
+import facetwright.papers.copies.Pattern.Placed;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.algorithm.MinimumAreaRectangle;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * How copies of a net lie on one sheet.
+ *
+ * <p>Tried are patterns of even rows, of the net one way or of it and the same turned end for end,
+ * interlocking as far as straight rows let them, lengthwise and across, and along the sides of the
+ * net's smallest rectangle, and the boxes round it cut from the sheet edge to edge; then whether
+ * one more goes into what is left. Where the stock's grain is known, only what keeps the net's
+ * direction along it is tried. The most found is told; it does not promise that no other way gives
+ * more. A net of several pieces is laid as it lies.
+ *
+ * @param stock the sheet as it lies
+ * @param margin kept free along its edges, in mm
+ * @param gap kept free between two copies, in mm
+ * @param copies from where the net lies to where each copy lies on the sheet; none where the net
+ *     takes more than one sheet
+ */
+public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> copies) {
+  private static final double TURNED = 1e-6;
+
+  public CopyPlan {
+    copies = List.copyOf(copies);
+  }
+
+  /** How many copies one sheet gives. */
+  public int count() {
+    return copies.size();
+  }
+
+  /** All copies of the planned net as one net on the sheet. */
+  public Laid laid(Net net) {
+    List<Net> all =
+        copies.stream().map(m -> net.moved(Collections.nCopies(net.pieces(), m))).toList();
+    return new Laid(NetMerge.of(all), stock, 1, true, margin);
+  }
+
+  /**
+   * Plans a sheet.
+   *
+   * @param laid the net on its sheet
+   * @param gap room for the knife between two copies, 0 or more, in mm
+   */
+  public static CopyPlan of(Laid laid, double gap) {
+    return laid.fits() && laid.sheets() == 1
+        ? of(laid.net(), laid.stock(), laid.margin(), gap)
+        : new CopyPlan(laid.stock(), laid.margin(), gap, List.of());
+  }
+
+  /**
+   * Plans a sheet.
+   *
+   * @param net as it lies along the stock's grain, where that is known
+   * @param margin kept free along its edges, 0 or more, in mm
+   * @param gap room for the knife between two copies, 0 or more, in mm
+   */
+  public static CopyPlan of(Net net, Stock stock, double margin, double gap) {
+    Geometry shape = Blank.shape(net);
+    double width = stock.width() - 2 * margin;
+    double height = stock.height() - 2 * margin;
+    List<Motion2> best = List.of();
+    for (double angle : angles(shape, stock)) {
+      Blank blank = Blank.of(shape, angle, gap);
+      Blank turned = Blank.of(shape, angle + Math.PI, gap);
+      List<Motion2> across = motions(most(blank, turned, width, height), Motion2.NONE);
+      best = across.size() > best.size() ? across : best;
+      // The same with rows up the sheet: the sheet turned a quarter to the right, and back.
+      Blank lying = Blank.of(shape, angle - Math.PI / 2, gap);
+      Blank lyingTurned = Blank.of(shape, angle + Math.PI / 2, gap);
+      Motion2 back = Motion2.turn(Math.PI / 2).then(Motion2.shift(new Vec2(width, 0)));
+      List<Motion2> up = motions(most(lying, lyingTurned, height, width), back);
+      best = up.size() > best.size() ? up : best;
+    }
+    List<Motion2> boxes = Boxes.motions(shape, stock, width, height, gap);
+    best = boxes.size() > best.size() ? boxes : best;
+    List<Motion2> all = new Leftover(shape, angles(shape, stock), gap, width, height).fill(best);
+    return new CopyPlan(stock, margin, gap, inOrder(shape, stock, all));
+  }
+
+  /** From the foot up and from left to right, all together in the middle of the sheet. */
+  private static List<Motion2> inOrder(Geometry shape, Stock stock, List<Motion2> copies) {
+    Envelope all = new Envelope();
+    copies.forEach(m -> all.expandToInclude(box(shape, m)));
+    Vec2 middle =
+        new Vec2(
+            half(stock.width() - all.getWidth()) - all.getMinX(),
+            half(stock.height() - all.getHeight()) - all.getMinY());
+    return copies.stream()
+        .map(m -> m.then(Motion2.shift(middle)))
+        .sorted(
+            Comparator.comparingDouble((Motion2 m) -> Math.rint(box(shape, m).getMinY()))
+                .thenComparingDouble(m -> box(shape, m).getMinX()))
+        .toList();
+  }
+
+  /** In whole millimetres where that leaves something. */
+  private static double half(double free) {
+    return free < 2 ? Math.max(0, free) / 2 : Math.floor(free / 2);
+  }
+
+  private static Envelope box(Geometry shape, Motion2 motion) {
+    return Blank.moved(shape, motion).getEnvelopeInternal();
+  }
+
+  /** The outlines of all copies of the planned net, in mm on the sheet. */
+  public List<Polygon2> outlines(Net net) {
+    Geometry shape = Blank.shape(net);
+    return copies.stream().flatMap(m -> Planar.outlines(Blank.moved(shape, m)).stream()).toList();
+  }
+
+  /** As it lies first; what is told by its smallest rectangle last. */
+  private static List<Double> angles(Geometry shape, Stock stock) {
+    List<Double> angles = new ArrayList<>(List.of(0.0));
+    if (stock.grain() == Stock.Grain.UNKNOWN) {
+      angles.add(Math.PI / 2);
+      Coordinate[] corners = MinimumAreaRectangle.getMinimumRectangle(shape).getCoordinates();
+      double slant = Math.atan2(corners[1].y - corners[0].y, corners[1].x - corners[0].x);
+      if (Math.abs(Math.IEEEremainder(slant, Math.PI / 2)) > TURNED) {
+        angles.add(-slant);
+        angles.add(Math.PI / 2 - slant);
+      }
+    }
+    return angles;
+  }
+
+  private static List<Placed> most(Blank blank, Blank turned, double width, double height) {
+    if (blank.width() > width + TURNED || blank.height() > height + TURNED) {
+      return List.of();
+    }
+    List<Row> rows = new ArrayList<>(List.of(Row.of(blank)));
+    rows.addAll(Row.ofTwo(blank, turned));
+    List<Placed> best = List.of();
+    for (Row row : rows) {
+      for (Pattern pattern : Pattern.of(row)) {
+        List<Placed> placed = pattern.within(width, height);
+        best = placed.size() > best.size() ? placed : best;
+      }
+    }
+    return best;
+  }
+
+  private static List<Motion2> motions(List<Placed> placed, Motion2 back) {
+    return placed.stream()
+        .map(p -> p.blank().motion().then(Motion2.shift(p.at())).then(back))
+        .toList();
+  }
+}

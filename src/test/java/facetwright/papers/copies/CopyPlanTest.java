@@ -1,0 +1,162 @@
+package facetwright.papers.copies;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import facetwright.geom.Motion2;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.net.Net;
+import facetwright.net.NetDraft;
+import facetwright.net.PanelRole;
+import facetwright.net.SheetSize;
+import facetwright.net.Site;
+import facetwright.net.Stock;
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+
+class CopyPlanTest {
+  private static Net net(List<Vec2> corners) {
+    NetDraft draft = new NetDraft();
+    draft.standOn(draft.panel("card", PanelRole.FACET, corners, Site.NONE));
+    return draft.build();
+  }
+
+  private static Net rectangle(double width, double height) {
+    return net(Polygon2.rectangle(0, 0, width, height).corners());
+  }
+
+  private static Net triangle(double side) {
+    return net(List.of(Vec2.ZERO, new Vec2(side, 0), new Vec2(side / 2, side * Math.sqrt(3) / 2)));
+  }
+
+  private static Stock sheet(double width, double height) {
+    return SheetSize.custom(width, height).stock(220);
+  }
+
+  /** Every copy whole on the sheet, each clear of each other by the gap, told by JTS. */
+  private static void isRight(CopyPlan plan, Net net) {
+    List<Geometry> at = new ArrayList<>();
+    for (Motion2 motion : plan.copies()) {
+      at.add(Blank.moved(Blank.shape(net), motion));
+    }
+    double m = plan.margin();
+    for (int i = 0; i < at.size(); i++) {
+      Envelope box = at.get(i).getEnvelopeInternal();
+      assertThat(box.getMinX()).isGreaterThanOrEqualTo(m - 1e-5);
+      assertThat(box.getMinY()).isGreaterThanOrEqualTo(m - 1e-5);
+      assertThat(box.getMaxX()).isLessThanOrEqualTo(plan.stock().width() - m + 1e-5);
+      assertThat(box.getMaxY()).isLessThanOrEqualTo(plan.stock().height() - m + 1e-5);
+      for (int j = 0; j < i; j++) {
+        if (plan.gap() > 0) {
+          assertThat(at.get(i).distance(at.get(j))).isGreaterThanOrEqualTo(plan.gap() - 1e-5);
+        }
+        assertThat(at.get(i).intersection(at.get(j)).getArea()).isEqualTo(0, within(1e-3));
+      }
+    }
+  }
+
+  // Rectangles in rows: the whole of W/w times the whole of H/h; where neither turns the count
+  // over, that is the most.
+  @ParameterizedTest
+  @CsvSource({"50, 40, 16", "70, 50, 8", "100, 80, 4", "200, 160, 1", "60, 55, 6", "201, 100, 0"})
+  void countsRectangles(double width, double height, int count) {
+    Net net = rectangle(width, height);
+    CopyPlan plan = CopyPlan.of(net, sheet(200, 160), 0, 0);
+    assertThat(plan.count()).isEqualTo(count);
+    isRight(plan, net);
+  }
+
+  @Test
+  void keepsTheGapAndTheMargin() {
+    // Between margins of 5 lie 190: three of 60 and two gaps of 5 fill it to the line.
+    Net net = rectangle(60, 60);
+    CopyPlan plan = CopyPlan.of(net, sheet(200, 200), 5, 5);
+    assertThat(plan.count()).isEqualTo(9);
+    isRight(plan, net);
+    assertThat(CopyPlan.of(net, sheet(199, 200), 5, 5).count()).isEqualTo(6);
+  }
+
+  // Equilateral triangles, every second one on its head, fill a strip of their height without a
+  // gap: n of them reach (n + 1)/2 sides. So four rows of 13 lie on 7 sides by 4 heights.
+  @Test
+  void interlocksTriangles() {
+    double side = 40;
+    double high = side * Math.sqrt(3) / 2;
+    Net net = triangle(side);
+    CopyPlan strip = CopyPlan.of(net, sheet(7 * side, high), 0, 0);
+    assertThat(strip.count()).isEqualTo(13);
+    isRight(strip, net);
+    CopyPlan four = CopyPlan.of(net, sheet(7 * side, 4 * high), 0, 0);
+    assertThat(four.count()).isEqualTo(52);
+    isRight(four, net);
+  }
+
+  // Regular hexagons in rows shifted by half: row pitch 3/2 of the side, columns √3 sides apart.
+  @Test
+  void shiftsRowsOfHexagons() {
+    double side = 20;
+    double across = side * Math.sqrt(3);
+    Net net = net(Polygon2.regular(Vec2.ZERO, 6, side, Math.PI / 2).corners());
+    CopyPlan plan = CopyPlan.of(net, sheet(5.5 * across, side * (2 + 1.5 * 5)), 0, 0);
+    assertThat(plan.count()).isEqualTo(30);
+    isRight(plan, net);
+  }
+
+  // An L of three squares and the same turned end for end make a 2 × 3 block.
+  @Test
+  void pairsWhatInterlocksTurnedEndForEnd() {
+    Net net =
+        net(
+            List.of(
+                Vec2.ZERO,
+                new Vec2(40, 0),
+                new Vec2(40, 20),
+                new Vec2(20, 20),
+                new Vec2(20, 40),
+                new Vec2(0, 40)));
+    CopyPlan plan = CopyPlan.of(net, sheet(120, 80), 0, 0);
+    isRight(plan, net);
+    assertThat(plan.count()).isEqualTo(8);
+  }
+
+  @Test
+  void keepsTheDirectionAlongAKnownGrain() {
+    Net net = rectangle(150, 90);
+    Stock any = sheet(200, 310);
+    assertThat(CopyPlan.of(net, any, 0, 0).count()).isEqualTo(4);
+    Stock along = SheetSize.custom(200, 310).stock(220, 0.28, Stock.Grain.LONG);
+    CopyPlan plan = CopyPlan.of(net, along, 0, 0);
+    assertThat(plan.count()).isEqualTo(3);
+    assertThat(plan.copies()).allMatch(m -> Math.abs(m.sin()) < 1e-9);
+  }
+
+  @Property(tries = 25, seed = "20261125")
+  void laysWhateverItLaysRightly(
+      @ForAll @IntRange(min = 3, max = 8) int sides,
+      @ForAll @DoubleRange(min = 12, max = 40) double radius,
+      @ForAll @DoubleRange(min = 0, max = 3) double turn,
+      @ForAll @DoubleRange(min = 0.3, max = 1) double dent,
+      @ForAll @DoubleRange(min = 0, max = 4) double gap) {
+    List<Vec2> star = new ArrayList<>();
+    for (int i = 0; i < 2 * sides; i++) {
+      double r = i % 2 == 0 ? radius : radius * dent;
+      star.add(Vec2.polar(r, turn + Math.PI * i / sides));
+    }
+    Net net = net(star);
+    CopyPlan plan = CopyPlan.of(net, sheet(180, 140), 3, gap);
+    isRight(plan, net);
+    double box = Math.ceil(2 * radius) + gap;
+    assertThat(plan.count())
+        .isGreaterThanOrEqualTo((int) (Math.floor(174 / box) * Math.floor(134 / box)));
+  }
+}
