@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Every page of every paper, read back from its file. */
 class PaperPagesTest {
   private static final Set<String> PDF =
-      Set.of("pdf", "tiles", "layers", "guides", "handout", "chart");
+      Set.of("pdf", "tiles", "layout", "layers", "guides", "handout", "chart");
 
   /** What a printer leaves white at least, in mm; common practice, no source. */
   private static final double WHITE = 4;
