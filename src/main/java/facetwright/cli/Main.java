@@ -20,6 +20,7 @@ import picocli.CommandLine.Command;
       DialsCommand.class,
       AimCommand.class,
       RoundCommand.class,
+      FitCommand.class,
       RingCommand.class,
       ChartCommand.class,
       LayersCommand.class,

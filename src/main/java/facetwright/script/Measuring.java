@@ -18,6 +18,10 @@ final class Measuring {
   private Measuring() {}
 
   static Measured of(Facetwright.Made made) {
+    return of(made, Packing.ONE);
+  }
+
+  static Measured of(Facetwright.Made made, Packing packing) {
     Net net = made.design().net();
     FoldedForm folded = made.design().folded();
     Box2 box = net.box();
@@ -34,16 +38,18 @@ final class Measuring {
       values.put(Measure.STRAIN, folded.strain());
     }
     double weight = made.design().laid().stock().weight();
-    return new Measured(values, size -> lie(net, size, weight, made.margin()));
+    double margin = made.margin();
+    return new Measured(values, size -> lie(net, size, weight, margin, packing));
   }
 
   /** Laid out as the design itself is, with its margin, on one sheet. */
-  private static Lie lie(Net net, SheetSize size, double weight, double margin) {
+  private static Lie lie(Net net, SheetSize size, double weight, double margin, Packing packing) {
     if (2 * margin >= Math.min(size.width(), size.height())) {
       return new Lie(false, net.box().width(), net.box().height());
     }
     Laid laid = SheetLayout.lay(net, size.stock(weight), margin, SheetLayout.USUAL_GAP);
     Box2 box = laid.net().box();
-    return new Lie(laid.fits() && laid.sheets() == 1, box.width(), box.height());
+    boolean one = laid.fits() && laid.sheets() == 1;
+    return new Lie(one && packing.holds(laid), box.width(), box.height());
   }
 }

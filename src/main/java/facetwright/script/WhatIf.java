@@ -33,6 +33,7 @@ public final class WhatIf {
   private final Map<String, String> settings;
   private final Budget budget;
   private final Facetwright.Made made;
+  private final Packing packing;
 
   WhatIf(
       String fileName,
@@ -40,6 +41,17 @@ public final class WhatIf {
       Map<String, String> settings,
       Budget budget,
       Facetwright.Made made) {
+    this(fileName, source, settings, budget, made, Packing.ONE);
+  }
+
+  private WhatIf(
+      String fileName,
+      String source,
+      Map<String, String> settings,
+      Budget budget,
+      Facetwright.Made made,
+      Packing packing) {
+    this.packing = packing;
     this.fileName = fileName;
     this.source = source;
     this.settings = settings;
@@ -57,6 +69,11 @@ public final class WhatIf {
       throws ScriptException {
     Facetwright.Settled settled = Facetwright.settle(fileName, source, settings, budget);
     return new WhatIf(fileName, source, settled.settings(), budget, settled.made());
+  }
+
+  /** The same questions, a net counting as fitting a sheet only where this holds, too. */
+  public WhatIf fitting(Packing other) {
+    return new WhatIf(fileName, source, settings, budget, made, other);
   }
 
   /** The design as it stands. */
@@ -219,7 +236,7 @@ public final class WhatIf {
   }
 
   private Measured now() {
-    return Measuring.of(made);
+    return Measuring.of(made, packing);
   }
 
   private Trial trial(List<Knob> knobs) {
@@ -229,7 +246,7 @@ public final class WhatIf {
         turned.put(knobs.get(i).name(), Double.toString(values.get(i)));
       }
       try {
-        return Measuring.of(Facetwright.once(fileName, source, turned, budget, false));
+        return Measuring.of(Facetwright.once(fileName, source, turned, budget, false), packing);
       } catch (ScriptException e) {
         if (endsAll(e)) {
           throw new Halted(e);

@@ -1,0 +1,64 @@
+package facetwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FitCommandTest {
+  private static final String LANTERN = "library/harbour-lantern.js";
+
+  private static String run(int exit, String... words) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    assertThat(Main.run(words, new PrintWriter(out), new PrintWriter(err)))
+        .as(err.toString())
+        .isEqualTo(exit);
+    return out + err.toString();
+  }
+
+  @Test
+  void tellsTheLargestAndHowManyLieThere(@TempDir Path folder) throws Exception {
+    assertThat(run(0, "fit", LANTERN, "--sheet", "Letter", "--out", folder.toString()))
+        .contains("As it stands, one lies on a sheet of Letter.")
+        .contains("side: 28 → 32")
+        .contains("The script names A3; write sheet(\"Letter\")")
+        .contains("facetwright make " + LANTERN + " --set side=32 wall=70");
+    try (var pdf = Loader.loadPDF(folder.resolve("layout.pdf").toFile())) {
+      // The second page is the sheet: 8 1/2 × 11 in, upright or lying, 72 pt an inch.
+      assertThat(pdf.getPage(1).getMediaBox().getWidth() + pdf.getPage(1).getMediaBox().getHeight())
+          .isCloseTo((8.5f + 11f) * 72, org.assertj.core.api.Assertions.within(0.5f));
+    }
+  }
+
+  @Test
+  void tellsOtherPrograms() throws Exception {
+    JsonNode json =
+        new ObjectMapper()
+            .readTree(
+                run(0, "fit", "library/gull-bauble.js", "--sheet", "A4", "--count", "4", "--json"));
+    assertThat(json.path("met").asBoolean()).isTrue();
+    assertThat(json.path("per_sheet_now").asInt()).isEqualTo(6);
+    assertThat(json.path("per_sheet").asInt()).isGreaterThanOrEqualTo(4);
+    assertThat(json.path("copies")).hasSize(json.path("per_sheet").asInt());
+    assertThat(json.path("size_mm").path(2).asDouble())
+        .isGreaterThan(json.path("size_now_mm").path(2).asDouble());
+  }
+
+  @Test
+  void saysWhatCannotBe() {
+    assertThat(run(1, "fit", LANTERN, "--sheet", "A6"))
+        .contains("It does not fit A6 at any setting found", "side is at its least (20)");
+    assertThat(run(2, "fit", LANTERN, "--sheet", "A66")).contains("--sheet:", "did you mean");
+    assertThat(run(2, "fit", LANTERN, "--sheet", "A4", "--count", "0")).contains("1 to 100");
+    assertThat(run(2, "fit", LANTERN, "--sheet", "A4", "--turn", "wal"))
+        .contains("Did you mean \"wall\"?");
+    assertThat(run(2, "fit", LANTERN)).contains("--sheet");
+  }
+}
