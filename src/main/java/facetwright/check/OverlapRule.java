@@ -17,7 +17,7 @@ final class OverlapRule implements Rule {
         subject.panel(o.a()).role() == PanelRole.TAB
             || subject.panel(o.b()).role() == PanelRole.TAB;
     return new Finding(
-        "overlap",
+        Checks.OVERLAP,
         Finding.Severity.ERROR,
         String.format(
             "%s and %s share %s of the sheet: they can't both be cut from it.",

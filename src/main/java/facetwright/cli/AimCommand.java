@@ -54,8 +54,7 @@ final class AimCommand implements Callable<Integer> {
       description = "the ruler they are set by (usual: 1/16 in for designs in inches, else 0.5 mm)")
   private String grid = "";
 
-  @Option(names = "--json", description = "one JSON object instead of words")
-  private boolean json;
+  @Mixin private Json json;
 
   @Spec private CommandSpec spec;
 
@@ -80,7 +79,7 @@ final class AimCommand implements Callable<Integer> {
     }
     String command = Calls.make(design.path(), what.settings(outcome));
     PrintWriter out = spec.commandLine().getOut();
-    if (json) {
+    if (json.isAsked()) {
       out.println(AimJson.of(what.design(), outcome, command));
     } else {
       lines(what.design(), outcome, command).forEach(out::println);

@@ -1,14 +1,11 @@
 package facetwright.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.aim.Goal;
 import facetwright.aim.Outcome;
 import facetwright.aim.OutcomeText;
 import facetwright.script.Design;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.Locale;
 
 /** What an aim came to as one JSON object. */
@@ -16,41 +13,35 @@ final class AimJson {
   private AimJson() {}
 
   static String of(Design design, Outcome outcome, String command) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      json.writeStartObject();
-      json.writeStringField("title", design.title());
-      json.writeStringField("unit", design.unit().symbol());
-      json.writeBooleanField("met", outcome.isMet());
-      json.writeArrayFieldStart("dials");
-      for (Outcome.Turn turn : outcome.turns()) {
-        turn(json, turn);
-      }
-      json.writeEndArray();
-      json.writeArrayFieldStart("goals");
-      for (int g = 0; g < outcome.goals().size(); g++) {
-        goal(json, outcome, outcome.goals().get(g), OutcomeText.goals(outcome).get(g));
-      }
-      json.writeEndArray();
-      json.writeArrayFieldStart("stops");
-      for (Outcome.Stop stop : outcome.stops()) {
-        json.writeStartObject();
-        json.writeStringField("dial", stop.knob().name());
-        json.writeNumberField("value", stop.value());
-        json.writeStringField("end", stop.isUpper() ? "greatest" : "least");
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-      json.writeStringField("hurdle", outcome.hurdle());
-      json.writeNumberField("trials", outcome.trials());
-      json.writeBooleanField("gave_up", outcome.spent());
-      json.writeStringField("make", command);
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.toString();
+    return Json.object(
+        json -> {
+          json.writeStringField("title", design.title());
+          json.writeStringField("unit", design.unit().symbol());
+          json.writeBooleanField("met", outcome.isMet());
+          json.writeArrayFieldStart("dials");
+          for (Outcome.Turn turn : outcome.turns()) {
+            turn(json, turn);
+          }
+          json.writeEndArray();
+          json.writeArrayFieldStart("goals");
+          for (int g = 0; g < outcome.goals().size(); g++) {
+            goal(json, outcome, outcome.goals().get(g), OutcomeText.goals(outcome).get(g));
+          }
+          json.writeEndArray();
+          json.writeArrayFieldStart("stops");
+          for (Outcome.Stop stop : outcome.stops()) {
+            json.writeStartObject();
+            json.writeStringField("dial", stop.knob().name());
+            json.writeNumberField("value", stop.value());
+            json.writeStringField("end", stop.isUpper() ? "greatest" : "least");
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+          json.writeStringField("hurdle", outcome.hurdle());
+          json.writeNumberField("trials", outcome.trials());
+          json.writeBooleanField("gave_up", outcome.spent());
+          json.writeStringField("make", command);
+        });
   }
 
   private static void turn(JsonGenerator json, Outcome.Turn turn) throws IOException {

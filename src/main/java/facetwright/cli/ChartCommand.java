@@ -31,8 +31,7 @@ final class ChartCommand implements Callable<Integer> {
       description = "the ruler you own (usual: 1/16 in for designs in inches, else 0.5 mm)")
   private String ruler = "";
 
-  @Option(names = "--json", description = "one JSON object instead of words")
-  private boolean json;
+  @Mixin private Json json;
 
   @Spec private CommandSpec spec;
 
@@ -42,7 +41,7 @@ final class ChartCommand implements Callable<Integer> {
     Ruler marks = ruler(ruler, made.unit());
     ScoreChart chart = ScoreChart.of(made.net(), marks);
     PrintWriter out = spec.commandLine().getOut();
-    if (json) {
+    if (json.isAsked()) {
       out.println(ChartJson.of(made, marks, chart));
     } else {
       lines(made, marks, chart).forEach(out::println);

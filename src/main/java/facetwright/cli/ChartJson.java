@@ -1,6 +1,5 @@
 package facetwright.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.geom.Ruler;
 import facetwright.papers.chart.ChartNotes;
@@ -11,8 +10,6 @@ import facetwright.papers.chart.Step;
 import facetwright.papers.chart.StepWords;
 import facetwright.script.Design;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 
 /** A score chart as one JSON object. */
@@ -20,24 +17,18 @@ final class ChartJson {
   private ChartJson() {}
 
   static String of(Design design, Ruler ruler, ScoreChart chart) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      json.writeStartObject();
-      json.writeStringField("title", design.title());
-      json.writeStringField("unit", design.unit().symbol());
-      json.writeStringField("ruler", ChartNotes.name(ruler));
-      json.writeNumberField("different_measures", chart.distinctMeasures());
-      json.writeArrayFieldStart("pieces");
-      for (PieceChart piece : chart.pieces()) {
-        piece(json, piece);
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.toString();
+    return Json.object(
+        json -> {
+          json.writeStringField("title", design.title());
+          json.writeStringField("unit", design.unit().symbol());
+          json.writeStringField("ruler", ChartNotes.name(ruler));
+          json.writeNumberField("different_measures", chart.distinctMeasures());
+          json.writeArrayFieldStart("pieces");
+          for (PieceChart piece : chart.pieces()) {
+            piece(json, piece);
+          }
+          json.writeEndArray();
+        });
   }
 
   private static void piece(JsonGenerator json, PieceChart piece) throws IOException {

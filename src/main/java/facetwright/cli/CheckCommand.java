@@ -9,7 +9,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Measures a design and lists what its maker should know. */
@@ -20,8 +19,7 @@ import picocli.CommandLine.Spec;
 final class CheckCommand implements Callable<Integer> {
   @Mixin private DesignFile design;
 
-  @Option(names = "--json", description = "one JSON object instead of words")
-  private boolean json;
+  @Mixin private Json json;
 
   @Spec private CommandSpec spec;
 
@@ -32,7 +30,7 @@ final class CheckCommand implements Callable<Integer> {
     Optional<Mend> mend = design.ask(what::mend);
     PrintWriter out = spec.commandLine().getOut();
     made.said().forEach(line -> spec.commandLine().getErr().println(line));
-    if (json) {
+    if (json.isAsked()) {
       out.println(CheckJson.of(made, mend));
     } else {
       Report.lines(made, mend).forEach(out::println);

@@ -7,7 +7,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Lists a design's dials and what turning each does. */
@@ -18,8 +17,7 @@ import picocli.CommandLine.Spec;
 final class DialsCommand implements Callable<Integer> {
   @Mixin private DesignFile design;
 
-  @Option(names = "--json", description = "one JSON object instead of words")
-  private boolean json;
+  @Mixin private Json json;
 
   @Spec private CommandSpec spec;
 
@@ -28,7 +26,7 @@ final class DialsCommand implements Callable<Integer> {
     WhatIf what = design.whatIf();
     Slopes slopes = design.ask(what::slopes);
     PrintWriter out = spec.commandLine().getOut();
-    if (json) {
+    if (json.isAsked()) {
       out.println(DialsJson.of(what.design(), slopes));
     } else {
       DialsTable.lines(what.design(), slopes).forEach(out::println);

@@ -1,6 +1,5 @@
 package facetwright.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.aim.Grid;
 import facetwright.aim.Knob;
@@ -9,38 +8,30 @@ import facetwright.aim.Slope;
 import facetwright.aim.Slopes;
 import facetwright.script.Design;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 
 /** A design's dials and slopes as one JSON object; measures in mm, mm² and mm³. */
 final class DialsJson {
   private DialsJson() {}
 
   static String of(Design design, Slopes slopes) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      json.writeStartObject();
-      json.writeStringField("title", design.title());
-      json.writeStringField("unit", design.unit().symbol());
-      json.writeObjectFieldStart("now");
-      for (Measure m : Measure.values()) {
-        if (slopes.now().knows(m)) {
-          json.writeNumberField(name(m), slopes.now().get(m));
-        }
-      }
-      json.writeEndObject();
-      json.writeArrayFieldStart("dials");
-      for (Slopes.OfKnob of : slopes.all()) {
-        dial(json, design, of);
-      }
-      json.writeEndArray();
-      json.writeNumberField("trials", slopes.trials());
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.toString();
+    return Json.object(
+        json -> {
+          json.writeStringField("title", design.title());
+          json.writeStringField("unit", design.unit().symbol());
+          json.writeObjectFieldStart("now");
+          for (Measure m : Measure.values()) {
+            if (slopes.now().knows(m)) {
+              json.writeNumberField(name(m), slopes.now().get(m));
+            }
+          }
+          json.writeEndObject();
+          json.writeArrayFieldStart("dials");
+          for (Slopes.OfKnob of : slopes.all()) {
+            dial(json, design, of);
+          }
+          json.writeEndArray();
+          json.writeNumberField("trials", slopes.trials());
+        });
   }
 
   private static void dial(JsonGenerator json, Design design, Slopes.OfKnob of) throws IOException {

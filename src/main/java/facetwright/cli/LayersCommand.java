@@ -10,7 +10,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Groups the layers of a design and plans how they are cut. */
@@ -23,8 +22,7 @@ final class LayersCommand implements Callable<Integer> {
   @Mixin private DesignFile design;
   @Mixin private PaperOptions papers;
 
-  @Option(names = "--json", description = "one JSON object instead of words")
-  private boolean json;
+  @Mixin private Json json;
 
   @Spec private CommandSpec spec;
 
@@ -34,7 +32,7 @@ final class LayersCommand implements Callable<Integer> {
     made.said().forEach(line -> spec.commandLine().getErr().println(line));
     Works works = papers.works(made);
     PrintWriter out = spec.commandLine().getOut();
-    if (json) {
+    if (json.isAsked()) {
       out.println(WorksJson.layers(made, works));
     } else {
       tell(out, made, works);

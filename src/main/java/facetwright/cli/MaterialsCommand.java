@@ -39,8 +39,7 @@ final class MaterialsCommand implements Callable<Integer> {
       description = "the currency of the prices, written after amounts")
   private String currency = "";
 
-  @Option(names = "--json", description = "one JSON object instead of words")
-  private boolean json;
+  @Mixin private Json json;
 
   @Spec private CommandSpec spec;
 
@@ -51,7 +50,7 @@ final class MaterialsCommand implements Callable<Integer> {
     Works works = papers.works(made);
     Prices known = prices(works);
     PrintWriter out = spec.commandLine().getOut();
-    if (json) {
+    if (json.isAsked()) {
       out.println(WorksJson.materials(made, works, known));
     } else {
       WorksText words = new WorksText(made.unit());

@@ -47,8 +47,7 @@ final class RingCommand implements Callable<Integer> {
       description = "a folder to make the papers in; made where missing")
   private Path out;
 
-  @Option(names = "--json", description = "one JSON object instead of words")
-  private boolean json;
+  @Mixin private Json json;
 
   @Spec private CommandSpec spec;
 
@@ -79,8 +78,8 @@ final class RingCommand implements Callable<Integer> {
     }
     List<RingPlan> plans = rings.plans(count);
     PrintWriter words = spec.commandLine().getOut();
-    if (json) {
-      words.println(RingJson.of(made, rings, count, plans));
+    if (json.isAsked()) {
+      words.println(RingJson.of(made, rings, count, plans, works(made).materials()));
     } else {
       lines(made, rings, plans).forEach(words::println);
       if (!plans.isEmpty()) {
@@ -91,7 +90,7 @@ final class RingCommand implements Callable<Integer> {
     if (out != null && !plans.isEmpty()) {
       SequencedMap<String, byte[]> files = files(made, rings, plans.getFirst());
       WholeFiles.write(out, files);
-      if (!json) {
+      if (!json.isAsked()) {
         words.println();
         words.println("Written to " + out.toAbsolutePath().normalize() + ":");
         files.keySet().forEach(name -> words.println("  " + name));
@@ -122,11 +121,14 @@ final class RingCommand implements Callable<Integer> {
     return lines;
   }
 
+  private Works works(Design made) {
+    return Works.of(made.laid(), made.folded(), made.unit(), List.of(), count);
+  }
+
   /** What to buy for all pieces of the ring. */
   private List<String> materials(Design made, RingPlan plan) {
-    Works works = Works.of(made.laid(), made.folded(), made.unit(), List.of(), count);
-    List<String> lines =
-        new ArrayList<>(new WorksText(made.unit()).materials(works.materials(), Prices.NONE));
+    WorksText words = new WorksText(made.unit());
+    List<String> lines = new ArrayList<>(words.materials(works(made).materials(), Prices.NONE));
     lines.addAll(RingText.spacerCard(plan, made.unit()));
     return lines;
   }

@@ -1,7 +1,8 @@
 package facetwright.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import facetwright.papers.materials.Materials;
+import facetwright.papers.materials.Prices;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.Rings;
 import facetwright.papers.ring.Seating;
@@ -9,8 +10,6 @@ import facetwright.papers.ring.SideCounts;
 import facetwright.papers.ring.Spacer;
 import facetwright.script.Design;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 
 /** The ways to seat a ring as one JSON object. */
@@ -19,27 +18,25 @@ final class RingJson {
 
   private RingJson() {}
 
-  static String of(Design design, Rings rings, int count, List<RingPlan> plans) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      json.writeStartObject();
-      json.writeStringField("title", design.title());
-      json.writeNumberField("count", count);
-      json.writeNumberField("flush_degrees", RingPlan.flushDegrees(count));
-      json.writeBooleanField("flush", !plans.isEmpty() && plans.getFirst().seating().isFlush());
-      json.writeArrayFieldStart("ways");
-      for (RingPlan plan : plans) {
-        way(json, design, plan);
-      }
-      json.writeEndArray();
-      numbers(json, "flush_sides", SideCounts.flush(count, MOST_SIDES));
-      numbers(json, "flush_counts", rings.flushCounts());
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.toString();
+  static String of(
+      Design design, Rings rings, int count, List<RingPlan> plans, Materials materials) {
+    return Json.object(
+        json -> {
+          json.writeStringField("title", design.title());
+          json.writeNumberField("count", count);
+          json.writeNumberField("flush_degrees", RingPlan.flushDegrees(count));
+          json.writeBooleanField("flush", !plans.isEmpty() && plans.getFirst().seating().isFlush());
+          json.writeArrayFieldStart("ways");
+          for (RingPlan plan : plans) {
+            way(json, design, plan);
+          }
+          json.writeEndArray();
+          numbers(json, "flush_sides", SideCounts.flush(count, MOST_SIDES));
+          numbers(json, "flush_counts", rings.flushCounts());
+          json.writeObjectFieldStart("materials");
+          WorksJson.materials(json, materials, Prices.NONE);
+          json.writeEndObject();
+        });
   }
 
   private static void way(JsonGenerator json, Design design, RingPlan plan) throws IOException {

@@ -73,8 +73,7 @@ final class RoundCommand implements Callable<Integer> {
       description = "write the script with its dials so into this file")
   private Path out;
 
-  @Option(names = "--json", description = "one JSON object instead of words")
-  private boolean json;
+  @Mixin private Json json;
 
   @Spec private CommandSpec spec;
 
@@ -97,7 +96,7 @@ final class RoundCommand implements Callable<Integer> {
         .forEach(t -> settings.put(t.knob().name(), t.typed(marks, unit)));
     String command = Calls.make(design.path(), settings);
     PrintWriter print = spec.commandLine().getOut();
-    if (json) {
+    if (json.isAsked()) {
       print.println(RoundJson.of(what.design(), rounding, command));
     } else {
       lines(what.design().title(), rounding, unit).forEach(print::println);
@@ -105,7 +104,7 @@ final class RoundCommand implements Callable<Integer> {
     }
     if (out != null) {
       write(what, rounding, unit);
-      if (!json) {
+      if (!json.isAsked()) {
         print.println("  Written to " + out + ".");
       }
     }

@@ -1,6 +1,5 @@
 package facetwright.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
@@ -13,8 +12,6 @@ import facetwright.turn.round.Constant;
 import facetwright.turn.round.Draft;
 import facetwright.turn.round.Rounding;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,45 +20,39 @@ final class RoundJson {
   private RoundJson() {}
 
   static String of(Design design, Rounding rounding, String command) {
-    StringWriter text = new StringWriter();
     Unit unit = design.unit();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      json.writeStartObject();
-      json.writeStringField("title", design.title());
-      json.writeStringField("unit", unit.symbol());
-      json.writeStringField("ruler", ChartNotes.name(rounding.ruler()));
-      json.writeArrayFieldStart("dials");
-      for (Rounding.Turn turn : rounding.turns()) {
-        json.writeStartObject();
-        json.writeStringField("name", turn.knob().name());
-        json.writeNumberField("was", turn.knob().now());
-        json.writeNumberField("value", turn.value());
-        json.writeStringField("typed", turn.typed(rounding.ruler(), unit));
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-      draft(json, "before", rounding.before());
-      draft(json, "after", rounding.after());
-      json.writeArrayFieldStart("constants");
-      for (Constant constant : rounding.constants()) {
-        json.writeStartObject();
-        json.writeNumberField("line", constant.site().line());
-        json.writeNumberField("column", constant.site().column());
-        json.writeStringField("text", constant.text());
-        json.writeStringField("becomes", constant.becomes());
-        json.writeNumberField("mm", constant.mm());
-        json.writeNumberField("fewer_off", constant.fewer());
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-      json.writeNumberField("trials", rounding.trials());
-      json.writeStringField("command", command);
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.toString();
+    return Json.object(
+        json -> {
+          json.writeStringField("title", design.title());
+          json.writeStringField("unit", unit.symbol());
+          json.writeStringField("ruler", ChartNotes.name(rounding.ruler()));
+          json.writeArrayFieldStart("dials");
+          for (Rounding.Turn turn : rounding.turns()) {
+            json.writeStartObject();
+            json.writeStringField("name", turn.knob().name());
+            json.writeNumberField("was", turn.knob().now());
+            json.writeNumberField("value", turn.value());
+            json.writeStringField("typed", turn.typed(rounding.ruler(), unit));
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+          draft(json, "before", rounding.before());
+          draft(json, "after", rounding.after());
+          json.writeArrayFieldStart("constants");
+          for (Constant constant : rounding.constants()) {
+            json.writeStartObject();
+            json.writeNumberField("line", constant.site().line());
+            json.writeNumberField("column", constant.site().column());
+            json.writeStringField("text", constant.text());
+            json.writeStringField("becomes", constant.becomes());
+            json.writeNumberField("mm", constant.mm());
+            json.writeNumberField("fewer_off", constant.fewer());
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+          json.writeNumberField("trials", rounding.trials());
+          json.writeStringField("command", command);
+        });
   }
 
   private static void draft(JsonGenerator json, String name, Draft draft) throws IOException {

@@ -1,6 +1,5 @@
 package facetwright.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.papers.cutting.SheetPlan;
 import facetwright.papers.cutting.Step;
@@ -14,8 +13,6 @@ import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;
 import facetwright.script.Design;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -23,27 +20,8 @@ import java.util.Optional;
 final class WorksJson {
   private WorksJson() {}
 
-  /** Writes the fields of one object. */
-  @FunctionalInterface
-  private interface Fields {
-    void write(JsonGenerator json) throws IOException;
-  }
-
-  private static String object(Fields fields) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      json.writeStartObject();
-      fields.write(json);
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.toString();
-  }
-
   static String layers(Design design, Works works) {
-    return object(
+    return Json.object(
         json -> {
           json.writeStringField("title", design.title());
           json.writeNumberField("count", works.materials().pieces());
@@ -110,32 +88,36 @@ final class WorksJson {
   }
 
   static String materials(Design design, Works works, Prices prices) {
-    Materials m = works.materials();
-    return object(
+    return Json.object(
         json -> {
           json.writeStringField("title", design.title());
-          json.writeNumberField("count", m.pieces());
-          json.writeBooleanField("fits", m.fits());
-          json.writeNumberField("pieces_per_sheet", m.perSheet());
-          json.writeNumberField("glue_mm2", m.glueArea());
-          json.writeNumberField("layers_mm2", m.layerArea());
-          json.writeNumberField("holes", m.holes());
-          json.writeNumberField("minutes", m.minutes());
-          json.writeArrayFieldStart("shopping");
-          for (Purchase p : m.shopping(prices)) {
-            json.writeStartObject();
-            json.writeStringField("name", p.need().key());
-            json.writeStringField("what", p.need().what());
-            json.writeNumberField("needed", p.need().amount());
-            json.writeNumberField("buy", p.buy());
-            json.writeStringField("unit", p.need().unit().words(2));
-            number(json, "cost", p.cost());
-            json.writeEndObject();
-          }
-          json.writeEndArray();
-          json.writeStringField("currency", prices.currency());
-          number(json, "cost", m.cost(prices));
+          materials(json, works.materials(), prices);
         });
+  }
+
+  /** What so many pieces take, as fields of an object. */
+  static void materials(JsonGenerator json, Materials m, Prices prices) throws IOException {
+    json.writeNumberField("count", m.pieces());
+    json.writeBooleanField("fits", m.fits());
+    json.writeNumberField("pieces_per_sheet", m.perSheet());
+    json.writeNumberField("glue_mm2", m.glueArea());
+    json.writeNumberField("layers_mm2", m.layerArea());
+    json.writeNumberField("holes", m.holes());
+    json.writeNumberField("minutes", m.minutes());
+    json.writeArrayFieldStart("shopping");
+    for (Purchase p : m.shopping(prices)) {
+      json.writeStartObject();
+      json.writeStringField("name", p.need().key());
+      json.writeStringField("what", p.need().what());
+      json.writeNumberField("needed", p.need().amount());
+      json.writeNumberField("buy", p.buy());
+      json.writeStringField("unit", p.need().unit().words(2));
+      number(json, "cost", p.cost());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeStringField("currency", prices.currency());
+    number(json, "cost", m.cost(prices));
   }
 
   private static void number(JsonGenerator json, String name, Optional<Double> value)
