@@ -54,6 +54,13 @@ final class DesignFile {
     return ask(() -> Facetwright.evaluate(name, source, dials(), Budget.USUAL));
   }
 
+  /** The design with one dial set, whatever the call sets it to. */
+  Design evaluate(String source, String dial, String value) throws ScriptException {
+    Map<String, String> dials = dials();
+    dials.put(dial, value);
+    return Facetwright.evaluate(file.getFileName().toString(), source, dials, Budget.USUAL);
+  }
+
   /** The design, with more to ask of it. */
   WhatIf whatIf() throws IOException, Trouble.InScript {
     String source = source();
@@ -75,7 +82,7 @@ final class DesignFile {
     }
   }
 
-  private String source() throws IOException {
+  String source() throws IOException {
     try {
       if (Files.isDirectory(file)) {
         throw new Trouble.WrongCall(file + " is a folder. Name a script in it.");

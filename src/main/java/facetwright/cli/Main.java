@@ -21,6 +21,7 @@ import picocli.CommandLine.Command;
       AimCommand.class,
       RoundCommand.class,
       FitCommand.class,
+      SweepCommand.class,
       RingCommand.class,
       ChartCommand.class,
       LayersCommand.class,

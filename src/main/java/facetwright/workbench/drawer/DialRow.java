@@ -2,6 +2,7 @@ package facetwright.workbench.drawer;
 
 import facetwright.geom.Unit;
 import facetwright.script.Dial;
+import facetwright.script.DialText;
 import facetwright.workbench.desk.Desk;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;

@@ -3,6 +3,7 @@ package facetwright.workbench.drawer;
 import facetwright.script.Design;
 import facetwright.script.Dial;
 import facetwright.script.DialSetting;
+import facetwright.script.DialText;
 import facetwright.workbench.desk.Desk;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,9 +1,8 @@
-package facetwright.workbench.drawer;
+package facetwright.script;
 
 import facetwright.geom.Length;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
-import facetwright.script.Dial;
 import facetwright.script.api.Shown;
 
 /** Dial values as a person types them, and places of a slider as dial values. */

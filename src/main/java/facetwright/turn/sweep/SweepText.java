@@ -1,0 +1,117 @@
+package facetwright.turn.sweep;
+
+import facetwright.check.Finding;
+import facetwright.fold.Closure;
+import facetwright.fold.FoldedForm;
+import facetwright.fold.Measures;
+import facetwright.geom.Decimals;
+import facetwright.geom.Length;
+import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
+import facetwright.script.Design;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A sweep in words. */
+public final class SweepText {
+  private final Unit unit;
+
+  /**
+   * @param unit the design's
+   */
+  public SweepText(Unit unit) {
+    this.unit = unit;
+  }
+
+  /** What heads each column of {@link #row}. */
+  public static List<String> head(String dial) {
+    return List.of(dial, "form", "tall", "wide", "deep", "gap mm", "sheet", "measures", "findings");
+  }
+
+  /** One step as a row of a table. */
+  public List<String> row(Sweep sweep, Sweep.Step step) {
+    String value = step.typed() + (isNow(sweep, step) ? " (now)" : "");
+    if (step.design().isEmpty()) {
+      return List.of(value, "none", "", "", "", "", "", "", "");
+    }
+    Design design = step.design().get();
+    FoldedForm form = design.folded();
+    Measures m = form.measures();
+    boolean known = form.closure() != Closure.NOT_SOLVED;
+    return List.of(
+        value,
+        closure(form),
+        known ? length(m.height()) : "?",
+        known ? length(m.width()) : "?",
+        known ? length(m.depth()) : "?",
+        known ? Decimals.places(form.gap(), 2) : "?",
+        sheet(design),
+        String.valueOf(step.measures()),
+        findings(design));
+  }
+
+  /** What stands below a step's picture. */
+  public List<String> below(Sweep.Step step) {
+    Design design = step.design().orElseThrow();
+    FoldedForm form = design.folded();
+    Measures m = form.measures();
+    List<String> lines = new ArrayList<>();
+    if (form.closure() == Closure.NOT_SOLVED) {
+      lines.add("whether it closes is not known");
+    } else {
+      lines.add(
+          length(m.height())
+              + " tall, "
+              + length(m.width())
+              + " wide, "
+              + closure(form)
+              + (form.closure() == Closure.OPEN
+                  ? " by " + Decimals.places(form.gap(), 2) + " mm"
+                  : ""));
+    }
+    String findings = findings(design);
+    lines.add(sheet(design) + (findings.isEmpty() ? "" : "; " + findings));
+    return lines;
+  }
+
+  /** Whether a step is where the dial stands now. */
+  public static boolean isNow(Sweep sweep, Sweep.Step step) {
+    return Math.abs(step.value() - sweep.dial().value()) < 1e-9;
+  }
+
+  private static String closure(FoldedForm form) {
+    return switch (form.closure()) {
+      case CLOSES -> "closes";
+      case CLOSES_WITH_STRAIN ->
+          "closes, card bends " + Decimals.places(100 * form.strain(), 2) + " %";
+      case OPEN -> "open";
+      case NOT_SOLVED -> "not known";
+    };
+  }
+
+  private static String sheet(Design design) {
+    String sheets = design.laid().sheets() == 1 ? "" : design.laid().sheets() + " × ";
+    return (design.laid().fits() ? "fits " : "not on ") + sheets + design.laid().stock().name();
+  }
+
+  private static String findings(Design design) {
+    List<String> words = new ArrayList<>();
+    for (Finding.Severity severity : Finding.Severity.values()) {
+      long count = design.findings().stream().filter(f -> f.severity() == severity).count();
+      String word =
+          switch (severity) {
+            case ERROR -> "error";
+            case WARNING -> "warning";
+            case NOTE -> "note";
+          };
+      if (count > 0) {
+        words.add(count + " " + word + (count == 1 ? "" : "s"));
+      }
+    }
+    return String.join(", ", words);
+  }
+
+  private String length(double mm) {
+    return Ruler.usual(unit).read(new Length(mm)).text();
+  }
+}
