@@ -28,6 +28,8 @@ public final class HtmlWriter implements Exporter {
   /** So wide, in mm, a picture and its words of 8 pt are legible on the narrowest telephone. */
   private static final double PICTURE = 74;
 
+  private static final double TALL = 56;
+
   /** Shown larger by so much, words of 8 pt are 12 pixels of a web page high. */
   private static final double ZOOM = 1.15;
 
@@ -138,7 +140,7 @@ public final class HtmlWriter implements Exporter {
       for (Picture picture : pictures) {
         open("li");
         open("figure");
-        picture(picture, PICTURE, PICTURE);
+        picture(picture, PICTURE, TALL);
         open("figcaption");
         element("b", step + ".");
         List<String> lines = picture.words().lines().toList();

@@ -15,6 +15,8 @@ import java.util.List;
  * @param height of the strip, in mm
  * @param below distances of the ticks on the lower edge from the left end, in mm
  * @param above distances of the ticks on the upper edge from the left end, in mm
+ * @param triangles how many it gives
+ * @param waste left over at its two ends, in mm²
  */
 public record TickStrip(
     String name,
@@ -23,7 +25,9 @@ public record TickStrip(
     double length,
     double height,
     List<Double> below,
-    List<Double> above) {
+    List<Double> above,
+    int triangles,
+    double waste) {
 
   public TickStrip {
     below = List.copyOf(below);
@@ -40,7 +44,16 @@ public record TickStrip(
         Strip s = named.strip();
         String name = "layer " + last + ", " + plan.paper().words();
         all.add(
-            new TickStrip(name, s.base(), s.lead(), s.length(), s.height(), s.below(), s.above()));
+            new TickStrip(
+                name,
+                s.base(),
+                s.lead(),
+                s.length(),
+                s.height(),
+                s.below(),
+                s.above(),
+                s.triangles(),
+                s.waste()));
       }
     }
     return List.copyOf(all);

@@ -109,7 +109,7 @@ final class Scoring {
             new Picture.Layered(
                 i,
                 "Glue on the decorative papers, tinted here, while the piece is flat, each with an"
-                    + " even border. How to cut them is told apart.",
+                    + " even border.",
                 "The flat net with its decorative papers."));
       }
     }
