@@ -1,11 +1,8 @@
 package facetwright.cli;
 
-import facetwright.draw.RingPages;
-import facetwright.export.PdfWriter;
+import facetwright.export.Job;
+import facetwright.export.RingWriter;
 import facetwright.export.WholeFiles;
-import facetwright.papers.materials.Prices;
-import facetwright.papers.materials.Works;
-import facetwright.papers.materials.WorksText;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.RingText;
 import facetwright.papers.ring.Rings;
@@ -13,7 +10,6 @@ import facetwright.script.Design;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.SequencedMap;
 import java.util.concurrent.Callable;
@@ -77,18 +73,19 @@ final class RingCommand implements Callable<Integer> {
       return Exit.ERROR_FOUND;
     }
     List<RingPlan> plans = rings.plans(count);
+    Job job = new PapersFor().job(made, count);
     PrintWriter words = spec.commandLine().getOut();
     if (json.isAsked()) {
-      words.println(RingJson.of(made, rings, count, plans, works(made).materials()));
+      words.println(RingJson.of(made, rings, count, plans, RingWriter.works(job).materials()));
     } else {
       lines(made, rings, plans).forEach(words::println);
       if (!plans.isEmpty()) {
         words.println("  All " + count + " take:");
-        materials(made, plans.getFirst()).forEach(l -> words.println("    " + l));
+        RingWriter.materials(job, plans.getFirst()).forEach(l -> words.println("    " + l));
       }
     }
     if (out != null && !plans.isEmpty()) {
-      SequencedMap<String, byte[]> files = files(made, rings, plans.getFirst());
+      SequencedMap<String, byte[]> files = files(job);
       WholeFiles.write(out, files);
       if (!json.isAsked()) {
         words.println();
@@ -121,37 +118,10 @@ final class RingCommand implements Callable<Integer> {
     return lines;
   }
 
-  private Works works(Design made) {
-    return Works.of(made.laid(), made.folded(), made.unit(), List.of(), count);
-  }
-
-  /** What to buy for all pieces of the ring. */
-  private List<String> materials(Design made, RingPlan plan) {
-    WorksText words = new WorksText(made.unit());
-    List<String> lines = new ArrayList<>(words.materials(works(made).materials(), Prices.NONE));
-    lines.addAll(RingText.spacerCard(plan, made.unit()));
-    return lines;
-  }
-
-  private SequencedMap<String, byte[]> files(Design made, Rings rings, RingPlan plan) {
-    List<String> words = new ArrayList<>(RingText.lines(plan, made.net(), made.unit()));
-    words.addAll(RingText.hints(rings, count));
-    SequencedMap<String, byte[]> files = new LinkedHashMap<>();
-    files.put(
-        "ring.pdf",
-        PdfWriter.write(
-            made.title(),
-            made.header().author(),
-            RingPages.of(
-                made.title(),
-                made.unit(),
-                made.net(),
-                made.folded().poses(),
-                plan,
-                words,
-                materials(made, plan))));
+  private SequencedMap<String, byte[]> files(Job job) {
+    SequencedMap<String, byte[]> files = new RingWriter().files(job);
     PrintWriter err = spec.commandLine().getErr();
-    files.putAll(PapersFor.files(new PapersFor().job(made, count), List.of(), new Progress(err)));
+    files.putAll(PapersFor.files(job, List.of(), new Progress(err)));
     return files;
   }
 }

@@ -9,7 +9,6 @@ import facetwright.workbench.file.Autosave;
 import facetwright.workbench.file.Filing;
 import facetwright.workbench.file.Keeping;
 import facetwright.workbench.file.Recovery;
-import facetwright.workbench.look.Shade;
 import facetwright.workbench.notice.Notice;
 import facetwright.workbench.notice.NoticePane;
 import facetwright.workbench.notice.Notices;
@@ -89,12 +88,9 @@ public final class House extends StackPane {
     getStylesheets().add(House.class.getResource("room.css").toExternalForm());
     getStylesheets().add(House.class.getResource("house.css").toExternalForm());
     getStyleClass().add("room");
-    room.dark()
-        .addListener(
-            (_, _, on) -> {
-              pseudoClassStateChanged(DARK, on);
-              papers.page().shade().set(Shade.of(on));
-            });
+    room.dark().addListener((_, _, on) -> pseudoClassStateChanged(DARK, on));
+    papers.page().shade().bind(room.shade());
+    textSize.pixels().addListener((_, _, _) -> letter());
     styleProperty()
         .bind(Bindings.concat("-fx-font-size: ", textSize.pixels().asString("%.1f"), "px;"));
     room.styleProperty().bind(styleProperty());
@@ -116,6 +112,12 @@ public final class House extends StackPane {
     room.explain(commands);
     addEventFilter(DragEvent.DRAG_OVER, this::dragOver);
     addEventFilter(DragEvent.DRAG_DROPPED, this::dragDropped);
+  }
+
+  /** What is painted has lettering as large as the words about it. */
+  private void letter() {
+    double times = textSize.pixels().get() / TextSize.USUAL;
+    room.shade().set(room.shade().get().lettered(times));
   }
 
   private ToggleButton tab(String name, Place place, String command) {

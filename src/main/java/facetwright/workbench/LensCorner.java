@@ -62,16 +62,18 @@ final class LensCorner extends Region {
 
   @Override
   protected void layoutChildren() {
+    double high = Math.max(BUTTONS, Math.rint(buttons.prefHeight(-1)) + 4);
     double small =
-        Math.rint(Math.clamp(Math.min(getWidth(), getHeight() - BUTTONS) * 0.55, LEAST, SMALL));
+        Math.rint(Math.clamp(Math.min(getWidth(), getHeight() - high) * 0.55, LEAST, SMALL));
     double x = Math.rint(getWidth() - small - OFF);
-    double y = Math.rint(getHeight() - small - OFF - BUTTONS);
+    double y = Math.rint(getHeight() - small - OFF - high);
     Region large = swapped.get() ? lens : table;
     Region little = swapped.get() ? table : lens;
     large.resizeRelocate(0, 0, getWidth(), getHeight());
     little.resizeRelocate(x, y, small, small);
     double wide = Math.rint(buttons.prefWidth(-1));
-    buttons.resizeRelocate(Math.rint(x + (small - wide) / 2), y + small + 3, wide, BUTTONS);
+    double left = Math.min(x + (small - wide) / 2, getWidth() - wide - OFF);
+    buttons.resizeRelocate(Math.rint(Math.max(0, left)), y + small + 3, wide, high);
     table.kept().set(swapped.get() ? 0 : small + OFF);
   }
 }

@@ -15,7 +15,9 @@ import facetwright.workbench.table.TableLook;
 import facetwright.workbench.table.TableView;
 import java.util.concurrent.Executor;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.css.PseudoClass;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
@@ -41,6 +43,7 @@ public final class Room extends BorderPane {
   private final ScriptCard card;
   private final DialDrawer drawer;
   private final BooleanProperty dark = new SimpleBooleanProperty();
+  private final ObjectProperty<Shade> shade = new SimpleObjectProperty<>(Shade.LIGHT);
   private final CheckBox layers = new CheckBox("Layers");
   private final CheckBox names = new CheckBox("Names");
   private final CheckBox glue = new CheckBox("Glue");
@@ -69,9 +72,10 @@ public final class Room extends BorderPane {
     dark.addListener(
         (_, _, on) -> {
           pseudoClassStateChanged(DARK, on);
-          table.shade().set(Shade.of(on));
-          lens.shade().set(Shade.of(on));
+          shade.set(Shade.of(on).lettered(shade.get().type()));
         });
+    table.shade().bind(shade);
+    lens.shade().bind(shade);
     setTop(new VerdictBar(desk));
     corner = new LensCorner(table, lens);
     corner.swapped().addListener((_, _, _) -> table.requestLayout());
@@ -130,12 +134,18 @@ public final class Room extends BorderPane {
     HBox strip = new HBox(10, inside, measure, space, layers, names, glue);
     strip.getStyleClass().add("strip");
     strip.setAlignment(Pos.CENTER_LEFT);
+    strip.setMinHeight(Region.USE_PREF_SIZE);
     return strip;
   }
 
   /** Whether the room is dark. */
   public BooleanProperty dark() {
     return dark;
+  }
+
+  /** The colours and the lettering of what is painted in the room. */
+  ObjectProperty<Shade> shade() {
+    return shade;
   }
 
   /** Lets the controls above the table tell what they do, and their keys. */

@@ -332,6 +332,33 @@ class HouseTest {
         .isTrue();
   }
 
+  /** At the largest letters no button or label of the strip above the table is cut off. */
+  @Test
+  void largestWordsStillFit() throws Exception {
+    start(box());
+    for (int i = 0; i < 8; i++) {
+      press("Shortcut+Shift+Equals");
+    }
+    Fx.pulse();
+    Fx.pulse();
+    for (String words : new String[] {"Inside up", "Measure", "Fold", "Swap", "Compare"}) {
+      var button = Fx.get(() -> Fx.button(visit.house.room(), words));
+      assertThat(Fx.get(() -> button.getHeight()))
+          .as(words)
+          .isGreaterThanOrEqualTo(Fx.get(() -> button.prefHeight(-1)) - 0.5);
+      assertThat(Fx.get(() -> button.getWidth()))
+          .as(words)
+          .isGreaterThanOrEqualTo(Fx.get(() -> button.prefWidth(-1)) - 0.5);
+    }
+    Fx.run(() -> visit.house.commands().named("usual-text").run());
+    Fx.run(() -> visit.house.commands().named("about").run());
+    Fx.pulse();
+    Fx.pulse();
+    var page = (javafx.scene.layout.Region) visit.house.lookup(".page");
+    var text = (javafx.scene.layout.Region) visit.house.lookup(".about");
+    assertThat(Fx.get(() -> page.getHeight())).isLessThan(Fx.get(() -> text.getHeight()) + 120);
+  }
+
   @Test
   void wordsGrowAndTheScriptFoldsAway() throws Exception {
     start(null);
@@ -341,6 +368,8 @@ class HouseTest {
     Fx.pulse();
     assertThat(Fx.get(() -> ((javafx.scene.control.Label) sentence).getFont().getSize()))
         .isGreaterThan(before * 1.08);
+    assertThat(Fx.get(() -> visit.house.room().table().shade().get().type())).isGreaterThan(1.08);
+    assertThat(Fx.get(() -> visit.house.papers().page().shade().get().type())).isGreaterThan(1.08);
     press("Shortcut+E");
     Fx.pulse();
     assertThat(Fx.get(() -> visit.house.room().card().getScene())).isNull();

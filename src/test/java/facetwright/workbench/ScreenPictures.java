@@ -1,11 +1,8 @@
 package facetwright.workbench;
 
 import facetwright.workbench.Places.Place;
-import java.awt.image.BufferedImage;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javax.imageio.ImageIO;
 
@@ -34,15 +31,13 @@ public final class ScreenPictures {
 
   private void take(int width, int height, boolean dark) throws Exception {
     Path state = Files.createTempDirectory("facetwright-pictures");
-    Files.writeString(state.resolve("state.json"), "{\"tour.seen\":\"yes\"}");
+    Files.writeString(
+        state.resolve("state.json"),
+        "{\"tour.seen\":\"yes\",\"window.wide\":\"%d\",\"window.high\":\"%d\"}"
+            .formatted(width, height));
     visit = Visit.start(state, Path.of("").toAbsolutePath(), null);
     String end = "-" + width + (dark ? "-dark" : "") + ".png";
-    Fx.run(
-        () -> {
-          visit.stage.setWidth(width);
-          visit.stage.setHeight(height);
-          visit.house.room().dark().set(dark);
-        });
+    Fx.run(() -> visit.house.room().dark().set(dark));
     made();
     editing();
     save("editing" + end);
@@ -56,6 +51,15 @@ public final class ScreenPictures {
     Fx.run(() -> visit.house.places().now().set(Place.SHELF));
     Fx.until("the shelf has its pictures", () -> visit.house.shelf().isAtRest());
     save("shelf" + end);
+    if (width == SIZES[0][0] && !dark) {
+      large();
+      save("large-text" + end);
+      Fx.run(() -> visit.house.commands().named("usual-text").run());
+      Fx.run(() -> visit.house.commands().named("about").run());
+      save("about" + end);
+      Fx.run(() -> visit.house.commands().named("keys").run());
+      save("keys" + end);
+    }
     visit.close();
   }
 
@@ -106,22 +110,24 @@ public final class ScreenPictures {
     Fx.pulse();
   }
 
+  /** The script put right again, in large letters. */
+  private void large() throws Exception {
+    Fx.run(
+        () -> {
+          visit.house.places().now().set(Place.TABLE);
+          visit.house.room().card().area().undo();
+          for (int i = 0; i < 5; i++) {
+            visit.house.commands().named("larger").run();
+          }
+        });
+    Fx.until("the script is right", () -> visit.house.desk().fault().get() == null);
+    made();
+  }
+
   private void save(String name) throws Exception {
     Fx.pulse();
     WritableImage image = Fx.get(() -> visit.stage.getScene().snapshot(null));
-    write(image, folder.resolve(name));
-  }
-
-  private static void write(WritableImage image, Path file) throws IOException {
-    int width = (int) image.getWidth();
-    int height = (int) image.getHeight();
-    BufferedImage out = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    PixelReader pixels = image.getPixelReader();
-    for (int y = 0; y < height; y++) {
-      for (int x = 0; x < width; x++) {
-        out.setRGB(x, y, pixels.getArgb(x, y));
-      }
-    }
-    ImageIO.write(out, "png", file.toFile());
+    Files.createDirectories(folder);
+    ImageIO.write(FewColours.of(image), "png", folder.resolve(name).toFile());
   }
 }

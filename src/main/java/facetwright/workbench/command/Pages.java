@@ -1,5 +1,6 @@
 package facetwright.workbench.command;
 
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -14,8 +15,10 @@ import javafx.scene.layout.StackPane;
 
 /** Lays one page over the window: help that one reads and puts away with Esc. */
 public final class Pages extends StackPane {
-  private static final double WIDTH = 760;
   private static final double MARGIN = 40;
+
+  /** What the page's own edge takes. */
+  private static final double EDGE = 24;
 
   private final BorderPane page = new BorderPane();
   private Node before;
@@ -24,8 +27,6 @@ public final class Pages extends StackPane {
     getStylesheets().add(Pages.class.getResource("command.css").toExternalForm());
     getStyleClass().add("page-ground");
     page.getStyleClass().add("page");
-    page.setMaxWidth(WIDTH);
-    page.maxHeightProperty().bind(heightProperty().subtract(2 * MARGIN));
     getChildren().add(page);
     setVisible(false);
     setOnMousePressed(
@@ -45,7 +46,7 @@ public final class Pages extends StackPane {
   }
 
   /** Shows a page. */
-  public void show(String title, Node content) {
+  public void show(String title, Region content) {
     before = isVisible() || getScene() == null ? before : getScene().getFocusOwner();
     Label name = new Label(title);
     name.getStyleClass().add("page-title");
@@ -60,6 +61,11 @@ public final class Pages extends StackPane {
     scroll.setFitToWidth(true);
     page.setTop(top);
     page.setCenter(scroll);
+    page.maxHeightProperty()
+        .bind(
+            Bindings.min(
+                heightProperty().subtract(2 * MARGIN),
+                top.heightProperty().add(content.heightProperty()).add(EDGE)));
     setVisible(true);
     toFront();
     close.requestFocus();

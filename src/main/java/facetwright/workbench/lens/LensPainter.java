@@ -127,12 +127,13 @@ record LensPainter(
   }
 
   private void label(String words, Vec2 place, Color colour) {
-    on.setFont(Pen.Type.bold(TYPE));
+    on.setFont(Pen.Type.bold(TYPE * shade.type()));
     on.setTextAlign(TextAlignment.CENTER);
     on.setTextBaseline(VPos.CENTER);
-    double wide = 7.2 * words.length() + 6;
+    double wide = 7.2 * shade.type() * words.length() + 6;
+    double high = 18 * shade.type();
     on.setFill(Color.web("#FCFAF5", 0.92));
-    on.fillRoundRect(x(place) - wide / 2, y(place) - 9, wide, 18, 6, 6);
+    on.fillRoundRect(x(place) - wide / 2, y(place) - high / 2, wide, high, 6, 6);
     on.setFill(colour);
     on.fillText(words, x(place), y(place));
   }
@@ -157,12 +158,14 @@ record LensPainter(
     on.setLineWidth(2.5);
     on.strokeOval(x - 8, y - 8, 16, 16);
     on.setFill(shade.quiet());
-    on.setFont(Pen.Type.regular(TYPE));
+    on.setFont(Pen.Type.regular(TYPE * shade.type()));
     on.setTextBaseline(VPos.BOTTOM);
     on.setTextAlign(TextAlignment.CENTER);
     double low = Math.toRadians(first);
-    on.fillText("flat", cx + (r - 2) * Math.cos(low) + 16, cy - r * Math.sin(low) + 16);
-    on.fillText("made", cx - (r - 2) * Math.cos(low) - 18, cy - r * Math.sin(low) + 16);
+    double off = (r - 2) * Math.cos(low);
+    double down = cy - r * Math.sin(low) + 16 * shade.type();
+    on.fillText("flat", cx + off + 16 * shade.type(), down);
+    on.fillText("made", cx - off - 18 * shade.type(), down);
   }
 
   private double x(Vec2 p) {

@@ -3,7 +3,8 @@ package facetwright.workbench.look;
 import javafx.scene.paint.Color;
 
 /**
- * The colours of the room that drawings on it need; style sheets hold the rest.
+ * The colours of the room that drawings on it need, and how large their lettering is; style sheets
+ * hold the rest.
  *
  * @param ground of the table
  * @param paper of the sheet
@@ -13,6 +14,7 @@ import javafx.scene.paint.Color;
  * @param quiet lesser words and ruler marks on the ground
  * @param selection what is pointed out
  * @param trouble what is wrong
+ * @param type how large lettering is against the usual, over 0
  */
 public record Shade(
     Color ground,
@@ -22,7 +24,8 @@ public record Shade(
     Color words,
     Color quiet,
     Color selection,
-    Color trouble) {
+    Color trouble,
+    double type) {
   public static final Shade LIGHT =
       new Shade(
           Color.web("#EFEAE0"),
@@ -32,7 +35,8 @@ public record Shade(
           Color.web("#2B2A28"),
           Color.web("#6B6559"),
           Color.web("#C9622B"),
-          Color.web("#A3291F"));
+          Color.web("#A3291F"),
+          1);
   public static final Shade DARK =
       new Shade(
           Color.web("#23211E"),
@@ -42,7 +46,8 @@ public record Shade(
           Color.web("#ECE7DC"),
           Color.web("#A79F90"),
           Color.web("#C9622B"),
-          Color.web("#F08A7E"));
+          Color.web("#F08A7E"),
+          1);
 
   /** Whether words on the ground are lighter than it. */
   public boolean isDark() {
@@ -51,5 +56,10 @@ public record Shade(
 
   public static Shade of(boolean dark) {
     return dark ? DARK : LIGHT;
+  }
+
+  /** The same with lettering so many times as large as usual. */
+  public Shade lettered(double times) {
+    return new Shade(ground, paper, edge, shadow, words, quiet, selection, trouble, times);
   }
 }

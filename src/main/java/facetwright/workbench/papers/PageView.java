@@ -88,7 +88,7 @@ public final class PageView extends Region {
     on.fillRect(0, 0, getWidth(), getHeight());
     if (page == null) {
       on.setFill(shade.get().quiet());
-      on.setFont(Pen.Type.regular(15));
+      on.setFont(Pen.Type.regular(15 * shade.get().type()));
       on.setTextAlign(TextAlignment.CENTER);
       on.setTextBaseline(VPos.CENTER);
       on.fillText(otherwise, getWidth() / 2, getHeight() / 2);

@@ -12,63 +12,67 @@ import facetwright.export.HandoutWriter;
 import facetwright.export.Job;
 import facetwright.export.LayoutWriter;
 import facetwright.export.Order;
+import facetwright.export.RingWriter;
 import facetwright.script.Design;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SequencedMap;
 
 /**
  * One of the papers of a design.
  *
  * @param name what a maker calls it
  * @param what a sentence on what it is good for
- * @param pages to look at; empty where it is only a file
  * @param exporter which writes it
  */
-public record Paper(String name, String what, List<Drawing> pages, Exporter exporter) {
-  public Paper {
-    pages = List.copyOf(pages);
-  }
+public record Paper(String name, String what, Exporter exporter) {
 
-  /** What exporters need to know of a design. */
-  static Job job(Design design) {
+  /** What exporters need to know of a design, for an order. */
+  static Job job(Design design, Order order) {
     return new Job(
-        design.title(), design.header().author(), design.unit(), design.laid(), design.folded());
+        design.title(),
+        design.header().author(),
+        design.unit(),
+        design.laid(),
+        design.folded(),
+        order);
   }
 
-  SequencedMap<String, byte[]> files(Design design) {
-    return exporter.files(job(design));
+  /** All papers of a job, those with pages first. */
+  static List<Paper> of(Job job) {
+    List<Exporter> exporters = new ArrayList<>();
+    exporters.addAll(Exporters.all().sequencedValues());
+    exporters.add(1, new RingWriter());
+    return exporters.stream()
+        .filter(e -> e.adds(job))
+        .map(e -> new Paper(name(e, job), what(e), e))
+        .toList();
   }
 
-  /** All papers of a design, those with pages first. */
-  static List<Paper> of(Design design) {
-    List<Paper> papers = new ArrayList<>();
-    for (Exporter exporter : Exporters.all().sequencedValues()) {
-      if (!exporter.adds(job(design))) {
-        continue;
-      }
-      List<Drawing> pages =
-          switch (exporter.format()) {
-            case "pdf" -> TemplatePages.of(design.title(), design.unit(), design.laid());
-            case "tiles" ->
-                TiledPages.of(design.title(), design.laid(), Order.usual(design.unit()).paper());
-            case "layout" -> LayoutWriter.pages(job(design));
-            case "layers" -> CutsWriter.pages(job(design));
-            case "handout" -> HandoutWriter.pages(job(design));
-            case "guides" -> GuidesWriter.pages(job(design));
-            case "chart" -> ChartPages.of(design.title(), design.unit(), design.laid());
-            default -> List.of();
-          };
-      papers.add(new Paper(name(exporter), what(exporter), pages, exporter));
-    }
-    return List.copyOf(papers);
+  /**
+   * The pages to look at and to print; empty where it is only a file.
+   *
+   * @throws facetwright.export.ExportException when it can't be made of this job
+   */
+  List<Drawing> pages(Job job) {
+    return switch (exporter.format()) {
+      case "pdf" -> TemplatePages.of(job.title(), job.unit(), job.laid());
+      case "tiles" -> TiledPages.of(job.title(), job.laid(), job.order().paper());
+      case "layout" -> LayoutWriter.pages(job);
+      case "ring" -> RingWriter.pages(job);
+      case "layers" -> CutsWriter.pages(job);
+      case "guides" -> GuidesWriter.pages(job);
+      case "handout" -> HandoutWriter.pages(job);
+      case "chart" -> ChartPages.of(job.title(), job.unit(), job.laid());
+      default -> List.of();
+    };
   }
 
-  private static String name(Exporter exporter) {
+  private static String name(Exporter exporter, Job job) {
     return switch (exporter.format()) {
       case "pdf" -> "Template";
       case "tiles" -> "Template over pages";
       case "layout" -> "Several from one sheet";
+      case "ring" -> "Ring of " + job.order().copies();
       case "layers" -> "Cutting the layers";
       case "guides" -> "Shopping list and guides";
       case "chart" -> "Score chart";
@@ -88,11 +92,12 @@ public record Paper(String name, String what, List<Drawing> pages, Exporter expo
       case "pdf" -> "The net at true size, one page a sheet, with a check ruler.";
       case "tiles" -> "The net at true size over pages that your printer takes, to be joined.";
       case "layout" -> "As many as one sheet gives: how they lie, and the sheet at true size.";
+      case "ring" -> "All pieces side by side in a circle: which facets meet, and what it takes.";
       case "layers" -> "How to cut the decorative layers with a trimmer, cut by cut.";
       case "guides" -> "What to buy, and punch guides and tick strips at true size.";
       case "chart" -> "What to score, mark and cut, step by step, with measures for your ruler.";
-      case "handout" -> "All a student needs: materials, chart, pictures, gluing order, template.";
-      case "html" -> "The same as one web page, with a folded view that opens and turns.";
+      case "handout" -> "Everything a learner needs, in order, with pictures of each step.";
+      case "html" -> "The same for a screen, with a folded view that opens and turns.";
       case "svg" -> "The template's pages for a drawing program or a cutting machine.";
       case "dxf" -> "Cuts and scores on layers of their own, for a cutting machine.";
       case "fold" ->

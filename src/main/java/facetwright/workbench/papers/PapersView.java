@@ -2,15 +2,17 @@ package facetwright.workbench.papers;
 
 import facetwright.draw.Drawing;
 import facetwright.export.ExportException;
+import facetwright.export.Job;
 import facetwright.export.WholeFiles;
 import facetwright.script.Design;
 import facetwright.workbench.desk.Desk;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SequencedMap;
 import java.util.concurrent.Executor;
-import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -37,24 +39,27 @@ public final class PapersView extends BorderPane {
   private final Button back = new Button("Previous");
   private final Button on = new Button("Next");
   private final Button print = new Button("Print …");
+  private final PrintOrder order = new PrintOrder(this::refresh);
+  private final Map<String, List<Drawing>> drawn = new HashMap<>();
+  private final Desk desk;
   private int at;
-  private Design made;
+  private Job made;
 
   /**
    * @param aside runs work beside the window
    * @param ui runs work on the window's thread
    */
   public PapersView(Desk desk, Saving saving, Executor aside, Executor ui) {
+    this.desk = desk;
     this.saving = saving;
     this.aside = aside;
     this.ui = ui;
     getStyleClass().add("papers");
     list.setCellFactory(_ -> new PaperCell());
     list.setAccessibleText("Papers");
-    list.setPrefWidth(300);
-    list.getSelectionModel().selectedItemProperty().addListener((_, _, _) -> turn(0));
-    desk.design().addListener((_, _, design) -> refresh(design));
-    visibleProperty().addListener((_, _, _) -> refresh(desk.design().get()));
+    list.getSelectionModel().selectedItemProperty().addListener((_, _, _) -> choose());
+    desk.design().addListener((_, _, _) -> refresh());
+    visibleProperty().addListener((_, _, _) -> refresh());
     back.setOnAction(_ -> turn(at - 1));
     on.setOnAction(_ -> turn(at + 1));
     back.setTooltip(new Tooltip("Previous page (Page up)"));
@@ -72,7 +77,7 @@ public final class PapersView extends BorderPane {
                 : "This system has no printer; save the PDF instead"));
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);
-    HBox strip = new HBox(10, back, which, on, space, print, save, all);
+    HBox strip = new HBox(10, back, which, on, space, order, print, save, all);
     strip.setAlignment(Pos.CENTER_LEFT);
     strip.getStyleClass().add("strip");
     told.getStyleClass().add("told");
@@ -89,12 +94,7 @@ public final class PapersView extends BorderPane {
             e.consume();
           }
         });
-    print
-        .disableProperty()
-        .bind(
-            Bindings.createBooleanBinding(
-                () -> pages().isEmpty() || !saving.canPrint(),
-                list.getSelectionModel().selectedItemProperty()));
+    print.setDisable(true);
   }
 
   /** What the pages are painted on. */
@@ -107,40 +107,98 @@ public final class PapersView extends BorderPane {
     return told.getText();
   }
 
-  private void refresh(Design design) {
-    if (design == null || !isVisible() || design.equals(made)) {
+  private void refresh() {
+    Design design = desk.design().get();
+    if (design == null || !isVisible()) {
       return;
     }
+    Job job = Paper.job(design, order.order(design.unit()));
+    if (job.equals(made)) {
+      return;
+    }
+    made = job;
     aside.execute(
         () -> {
-          List<Paper> papers = Paper.of(design);
-          ui.execute(() -> show(design, papers));
+          List<Paper> papers = Paper.of(job);
+          ui.execute(() -> list(job, papers));
         });
   }
 
-  private void show(Design design, List<Paper> papers) {
-    made = design;
-    int chosen = Math.max(0, list.getSelectionModel().getSelectedIndex());
-    int before = at;
+  private void list(Job job, List<Paper> papers) {
+    if (!job.equals(made)) {
+      return;
+    }
+    Paper before = list.getSelectionModel().getSelectedItem();
+    String format = before == null ? "" : before.exporter().format();
+    int page = at;
+    drawn.clear();
     list.getItems().setAll(papers);
-    list.getSelectionModel().select(Math.min(chosen, papers.size() - 1));
-    turn(before);
+    Paper next =
+        papers.stream()
+            .filter(p -> p.exporter().format().equals(format))
+            .findFirst()
+            .orElse(papers.getFirst());
+    at = format.equals(next.exporter().format()) ? page : 0;
+    int kept = at;
+    list.getSelectionModel().select(next);
+    at = kept;
+    draw();
+  }
+
+  private void choose() {
+    at = 0;
+    draw();
+  }
+
+  /** Draws the pages of the paper that is chosen, beside the window. */
+  private void draw() {
+    Paper paper = list.getSelectionModel().getSelectedItem();
+    if (paper == null || drawn.containsKey(paper.exporter().format())) {
+      turn(at);
+      return;
+    }
+    Job job = made;
+    page.show(null, "Drawing …");
+    aside.execute(
+        () -> {
+          List<Drawing> pages = List.of();
+          String trouble = "";
+          try {
+            pages = paper.pages(job);
+          } catch (ExportException e) {
+            trouble = "✕ " + e.getMessage();
+          }
+          List<Drawing> found = pages;
+          String words = trouble;
+          ui.execute(
+              () -> {
+                if (job.equals(made)) {
+                  drawn.put(paper.exporter().format(), found);
+                  told.setText(words.isEmpty() ? told.getText() : words);
+                  turn(at);
+                }
+              });
+        });
   }
 
   private List<Drawing> pages() {
     Paper paper = list.getSelectionModel().getSelectedItem();
-    return paper == null ? List.of() : paper.pages();
+    return paper == null ? List.of() : drawn.getOrDefault(paper.exporter().format(), List.of());
   }
 
   private void turn(int to) {
     List<Drawing> pages = pages();
-    at = Math.clamp(to, 0, Math.max(0, pages.size() - 1));
     Paper paper = list.getSelectionModel().getSelectedItem();
+    if (paper != null && !drawn.containsKey(paper.exporter().format())) {
+      return;
+    }
+    at = Math.clamp(to, 0, Math.max(0, pages.size() - 1));
     page.show(pages.isEmpty() ? null : pages.get(at), paper == null ? "" : paper.what());
     which.setText(
         pages.isEmpty() ? "A file without pages" : "Page " + (at + 1) + " of " + pages.size());
     back.setDisable(at == 0);
     on.setDisable(at + 1 >= pages.size());
+    print.setDisable(pages.isEmpty() || !saving.canPrint());
   }
 
   private void print() {
@@ -150,24 +208,24 @@ public final class PapersView extends BorderPane {
 
   private void save(boolean all) {
     Paper chosen = list.getSelectionModel().getSelectedItem();
-    Design design = made;
-    if (design == null || chosen == null) {
+    Job job = made;
+    if (job == null || chosen == null) {
       return;
     }
     saving
         .folder(all ? "Save all papers into a folder" : "Save " + chosen.name() + " into a folder")
         .ifPresent(
-            folder -> save(design, all ? List.copyOf(list.getItems()) : List.of(chosen), folder));
+            folder -> save(job, all ? List.copyOf(list.getItems()) : List.of(chosen), folder));
   }
 
-  private void save(Design design, List<Paper> papers, Path folder) {
+  private void save(Job job, List<Paper> papers, Path folder) {
     told.setText("Making " + (papers.size() == 1 ? papers.getFirst().name() : "the papers") + " …");
     aside.execute(
         () -> {
           String outcome;
           try {
             SequencedMap<String, byte[]> files = new LinkedHashMap<>();
-            papers.forEach(p -> files.putAll(p.files(design)));
+            papers.forEach(p -> files.putAll(p.exporter().files(job)));
             WholeFiles.write(folder, files);
             outcome = "Saved to " + folder + ": " + String.join(", ", files.sequencedKeySet());
           } catch (ExportException e) {
@@ -192,7 +250,7 @@ public final class PapersView extends BorderPane {
       what.setWrapText(true);
       what.getStyleClass().add("quiet");
       VBox both = new VBox(1, name, what);
-      both.setPrefWidth(260);
+      both.getStyleClass().add("paper-words");
       setGraphic(both);
     }
   }

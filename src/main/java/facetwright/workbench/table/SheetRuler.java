@@ -31,7 +31,10 @@ final class SheetRuler {
    * @param perNumber what one unit counts
    */
   record Division(double unit, int parts, int every, double perNumber) {
-    static Division at(double scale, Unit unit) {
+    /**
+     * @param type how large the numbers are against the usual
+     */
+    static Division at(double scale, Unit unit, double type) {
       double whole = unit == Unit.INCH ? 25.4 : 10;
       double perNumber = unit == Unit.MM ? 10 : 1;
       int parts = 1;
@@ -43,7 +46,7 @@ final class SheetRuler {
       int every = 1;
       for (int coarser : new int[] {1, 2, 5, 10, 20, 50}) {
         every = coarser;
-        if (whole * scale * coarser >= BETWEEN_NUMBERS) {
+        if (whole * scale * coarser >= BETWEEN_NUMBERS * type) {
           break;
         }
       }
@@ -72,7 +75,7 @@ final class SheetRuler {
     this.on = on;
     this.camera = camera;
     this.shade = shade;
-    this.division = Division.at(camera.scale(), unit);
+    this.division = Division.at(camera.scale(), unit, shade.type());
   }
 
   void along(Box2 sheet) {
@@ -80,7 +83,7 @@ final class SheetRuler {
     on.setFill(shade.quiet());
     on.setLineWidth(1);
     on.setLineDashes();
-    on.setFont(Pen.Type.regular(TYPE));
+    on.setFont(Pen.Type.regular(TYPE * shade.type()));
     bottom(sheet);
     left(sheet);
   }

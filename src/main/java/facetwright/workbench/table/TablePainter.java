@@ -135,14 +135,15 @@ final class TablePainter {
   void pin(Vec2 place, int number, boolean error) {
     double x = x(place);
     double y = y(place);
+    double r = PIN * shade.type();
     on.setFill(error ? Color.web("#A3291F") : Color.web("#7A5C12"));
-    on.fillOval(x - PIN, y - PIN, 2 * PIN, 2 * PIN);
+    on.fillOval(x - r, y - r, 2 * r, 2 * r);
     on.setStroke(Color.WHITE);
     on.setLineWidth(1.5);
     on.setLineDashes();
-    on.strokeOval(x - PIN, y - PIN, 2 * PIN, 2 * PIN);
+    on.strokeOval(x - r, y - r, 2 * r, 2 * r);
     on.setFill(Color.WHITE);
-    on.setFont(Pen.Type.bold(12));
+    on.setFont(Pen.Type.bold(12 * shade.type()));
     on.setTextAlign(TextAlignment.CENTER);
     on.setTextBaseline(VPos.CENTER);
     on.fillText(Integer.toString(number), x, y);
@@ -170,19 +171,20 @@ final class TablePainter {
   }
 
   private void label(String words, double x, double y) {
-    on.setFont(Pen.Type.bold(13));
+    on.setFont(Pen.Type.bold(13 * shade.type()));
     javafx.scene.text.Text probe = new javafx.scene.text.Text(words);
     probe.setFont(on.getFont());
     double wide = probe.getLayoutBounds().getWidth() + 14;
+    double high = 20 * shade.type();
     on.setFill(shade.paper());
-    on.fillRoundRect(x - wide / 2, y - 26, wide, 20, 6, 6);
+    on.fillRoundRect(x - wide / 2, y - 6 - high, wide, high, 6, 6);
     on.setStroke(shade.selection());
     on.setLineWidth(1);
-    on.strokeRoundRect(x - wide / 2, y - 26, wide, 20, 6, 6);
+    on.strokeRoundRect(x - wide / 2, y - 6 - high, wide, high, 6, 6);
     on.setFill(Color.web("#2B2A28"));
     on.setTextAlign(TextAlignment.CENTER);
     on.setTextBaseline(VPos.CENTER);
-    on.fillText(words, x, y - 16);
+    on.fillText(words, x, y - 6 - high / 2);
   }
 
   private void line(Segment2 segment) {

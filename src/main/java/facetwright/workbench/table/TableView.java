@@ -30,7 +30,10 @@ import javafx.scene.layout.Region;
 
 /** The net on its sheet. Wheel zooms to the pointer, dragging moves, a click selects. */
 public final class TableView extends Region {
-  private static final double MARGIN = 56;
+  /** Round the sheets there is room for ruler marks, and for their numbers at the usual size. */
+  private static final double EDGE = 34;
+
+  private static final double NUMBERS = 22;
   private static final double REACH = 6;
   private static final double STEP = 60;
   private static final double WHEEL = 1.0018;
@@ -66,7 +69,7 @@ public final class TableView extends Region {
     desk.design().addListener((_, _, _) -> drawn());
     desk.selection().addListener((_, _, _) -> paint());
     look.addListener((_, _, _) -> drawn());
-    shade.addListener((_, _, _) -> paint());
+    shade.addListener((_, _, _) -> layoutChildren());
     kept.addListener((_, _, _) -> layoutChildren());
     measures.addListener(
         (_, _, on) -> {
@@ -148,9 +151,10 @@ public final class TableView extends Region {
     canvas.setWidth(getWidth());
     canvas.setHeight(getHeight());
     if (fitted && desk.design().get() != null) {
-      Camera full = Camera.showing(whole(), getWidth(), getHeight(), MARGIN);
+      double margin = EDGE + NUMBERS * shade.get().type();
+      Camera full = Camera.showing(whole(), getWidth(), getHeight(), margin);
       Camera beside =
-          Camera.showing(whole(), Math.max(1, getWidth() - kept.get()), getHeight(), MARGIN);
+          Camera.showing(whole(), Math.max(1, getWidth() - kept.get()), getHeight(), margin);
       camera = beside.scale() > WORTH * full.scale() ? beside : full;
     }
     paint();

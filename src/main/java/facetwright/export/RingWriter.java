@@ -1,0 +1,85 @@
+package facetwright.export;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.RingPages;
+import facetwright.papers.materials.Prices;
+import facetwright.papers.materials.Works;
+import facetwright.papers.materials.WorksText;
+import facetwright.papers.ring.RingPlan;
+import facetwright.papers.ring.RingText;
+import facetwright.papers.ring.Rings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All pieces of the order seated in a ring: how it is put together and what it takes. It is asked
+ * for by itself and not among {@link Exporters#all}, for most orders are not for a ring.
+ */
+public final class RingWriter implements Exporter {
+  @Override
+  public String format() {
+    return "ring";
+  }
+
+  @Override
+  public String fileName() {
+    return "ring.pdf";
+  }
+
+  /** Whether so many pieces can be seated in a ring. */
+  @Override
+  public boolean adds(Job job) {
+    return best(job).isPresent();
+  }
+
+  /**
+   * The pages.
+   *
+   * @throws ExportException when so many pieces can't be seated in a ring
+   */
+  public static List<Drawing> pages(Job job) {
+    RingPlan plan =
+        best(job)
+            .orElseThrow(
+                () ->
+                    new ExportException(
+                        "No ring of " + job.order().copies() + " can be made of this piece.",
+                        null));
+    List<String> words = new ArrayList<>(RingText.lines(plan, job.laid().net(), job.unit()));
+    words.addAll(RingText.hints(Rings.of(job.laid().net(), job.form()), plan.count()));
+    return RingPages.of(
+        job.title(),
+        job.unit(),
+        job.laid().net(),
+        job.form().poses(),
+        plan,
+        words,
+        materials(job, plan));
+  }
+
+  /** Everything reckoned for all pieces. */
+  public static Works works(Job job) {
+    return Works.of(job.laid(), job.form(), job.unit(), List.of(), job.order().copies());
+  }
+
+  /** What to buy for all pieces of a ring, a line a thing. */
+  public static List<String> materials(Job job, RingPlan plan) {
+    List<String> lines =
+        new ArrayList<>(new WorksText(job.unit()).materials(works(job).materials(), Prices.NONE));
+    lines.addAll(RingText.spacerCard(plan, job.unit()));
+    return lines;
+  }
+
+  private static Optional<RingPlan> best(Job job) {
+    int count = job.order().copies();
+    return count < Rings.LEAST || count > Rings.MOST || !job.isSolved()
+        ? Optional.empty()
+        : Rings.of(job.laid().net(), job.form()).plans(count).stream().findFirst();
+  }
+
+  @Override
+  public byte[] write(Job job) {
+    return PdfWriter.write(job.title(), job.author(), pages(job));
+  }
+}

@@ -1,0 +1,100 @@
+package facetwright.workbench.papers;
+
+import facetwright.export.Order;
+import facetwright.geom.Unit;
+import facetwright.net.SheetSize;
+import facetwright.net.SheetSizes;
+import java.util.List;
+import java.util.OptionalInt;
+import javafx.geometry.Pos;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+
+/** For how many pieces the papers are, and what the printer takes. */
+final class PrintOrder extends HBox {
+  /** The check ruler and the words beside it need so much, in mm. */
+  private static final double NARROWEST = 200;
+
+  private static final String USUAL = "usual paper";
+
+  private final TextField pieces = new TextField("1");
+  private final ChoiceBox<String> paper = new ChoiceBox<>();
+  private final Runnable changed;
+  private int copies = 1;
+
+  /**
+   * @param changed told when another order is given
+   */
+  PrintOrder(Runnable changed) {
+    super(8);
+    this.changed = changed;
+    setAlignment(Pos.CENTER_LEFT);
+    Label many = new Label("Pieces");
+    many.setLabelFor(pieces);
+    pieces.setPrefColumnCount(4);
+    pieces.setAccessibleText("Pieces to make");
+    pieces.setTooltip(
+        new Tooltip("How many you make: for a class, or 3 and more for a ring (Enter)"));
+    pieces.setOnAction(_ -> typed());
+    pieces
+        .focusedProperty()
+        .addListener(
+            (_, _, on) -> {
+              if (!on) {
+                typed();
+              }
+            });
+    pieces.setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.UP || e.getCode() == KeyCode.DOWN) {
+            order(copies + (e.getCode() == KeyCode.UP ? 1 : -1));
+            e.consume();
+          }
+        });
+    paper.getItems().add(USUAL);
+    SheetSizes.list().stream()
+        .filter(s -> Math.min(s.width(), s.height()) >= NARROWEST)
+        .map(SheetSize::name)
+        .forEach(paper.getItems()::add);
+    paper.setValue(USUAL);
+    paper.setAccessibleText("Paper of the printer");
+    paper.setTooltip(new Tooltip("What your printer takes"));
+    paper.valueProperty().addListener((_, _, _) -> changed.run());
+    getChildren().addAll(many, pieces, paper);
+  }
+
+  /** The order, for a design in this unit. */
+  Order order(Unit unit) {
+    String name = paper.getValue();
+    return new Order(
+        copies, name.equals(USUAL) ? Order.usual(unit).paper() : SheetSizes.named(name));
+  }
+
+  /** The papers a printer may take. */
+  List<String> papers() {
+    return List.copyOf(paper.getItems());
+  }
+
+  private void typed() {
+    OptionalInt number = number(pieces.getText().strip());
+    order(number.orElse(copies));
+  }
+
+  /** As near to so many as can be ordered. */
+  private void order(int wanted) {
+    int before = copies;
+    copies = Math.clamp(wanted, 1, Order.MOST);
+    pieces.setText(Integer.toString(copies));
+    if (copies != before) {
+      changed.run();
+    }
+  }
+
+  private static OptionalInt number(String text) {
+    return text.matches("\\d{1,6}") ? OptionalInt.of(Integer.parseInt(text)) : OptionalInt.empty();
+  }
+}

@@ -1,0 +1,123 @@
+package facetwright.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import facetwright.export.Exporters;
+import facetwright.workbench.Places.Place;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import javafx.event.ActionEvent;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The papers in the window: all that the command line makes, for one piece and for many. */
+class PapersTest {
+  private static final Path LANTERN = Path.of("library", "harbour-lantern.js");
+
+  @TempDir private Path folder;
+  private Visit visit;
+
+  @BeforeEach
+  void open() throws Exception {
+    Files.writeString(folder.resolve("state.json"), "{\"tour.seen\":\"yes\"}");
+    Path mine = Files.copy(LANTERN, folder.resolve("lantern.js"));
+    visit = Visit.start(folder, Path.of("").toAbsolutePath(), mine);
+    Fx.until("the design is made", () -> visit.house.desk().design().get() != null);
+    Fx.run(() -> visit.house.places().now().set(Place.PAPERS));
+    Fx.until("the first page shows", () -> says("Page 1 of 1"));
+  }
+
+  @AfterEach
+  void leave() throws Exception {
+    visit.close();
+  }
+
+  private boolean says(String words) {
+    return Fx.says(visit.house.papers(), words);
+  }
+
+  private ListView<?> list() {
+    return (ListView<?>) visit.house.papers().lookup(".list-view");
+  }
+
+  private void pieces(String typed) throws Exception {
+    Fx.run(
+        () -> {
+          TextField field =
+              (TextField)
+                  visit.house.papers().lookupAll(".text-field").stream()
+                      .filter(n -> "Pieces to make".equals(n.getAccessibleText()))
+                      .findFirst()
+                      .orElseThrow();
+          field.setText(typed);
+          field.fireEvent(new ActionEvent());
+        });
+  }
+
+  private void choose(String name) throws Exception {
+    Fx.until(name + " is listed", () -> says(name));
+    Fx.run(
+        () -> {
+          for (int i = 0; i < list().getItems().size(); i++) {
+            if (list().getItems().get(i).toString().contains("name=" + name + ",")) {
+              list().getSelectionModel().select(i);
+            }
+          }
+        });
+  }
+
+  @Test
+  void aHandoutIsLeafedThroughByKeys() throws Exception {
+    choose("Handout");
+    Fx.until("its pages are drawn", () -> says("Page 1 of") && !says("Page 1 of 1"));
+    Fx.run(() -> list().requestFocus());
+    Fx.run(() -> Fx.press(visit.house.papers(), "Page Down"));
+    assertThat(Fx.get(() -> says("Page 2 of"))).isTrue();
+    pieces("24");
+    Fx.until("it is drawn anew", () -> says("Page 2 of"));
+    assertThat(Fx.get(() -> list().getSelectionModel().getSelectedItem().toString()))
+        .contains("name=Handout,");
+  }
+
+  @Test
+  void aRingIsOfferedWhereOneCanBeMade() throws Exception {
+    assertThat(Fx.get(() -> says("Ring of"))).isFalse();
+    pieces("8");
+    choose("Ring of 8");
+    Fx.until("the ring is drawn", () -> says("Page 1 of"));
+    visit.answers.add(folder.resolve("out"));
+    Fx.run(() -> Fx.button(visit.house.papers(), "Save this …").fire());
+    Fx.until("it is saved", () -> visit.house.papers().told().startsWith("Saved to"));
+    assertThat(folder.resolve("out").resolve("ring.pdf")).isNotEmptyFile();
+  }
+
+  @Test
+  void whatIsNoNumberIsPutBack() throws Exception {
+    pieces("12");
+    pieces("a dozen");
+    TextField field = Fx.get(() -> (TextField) visit.house.papers().lookup(".text-field"));
+    assertThat(Fx.<String>get(field::getText)).isEqualTo("12");
+    pieces("0");
+    assertThat(Fx.<String>get(field::getText)).isEqualTo("1");
+  }
+
+  /** The files of the command line's make, by name. */
+  @Test
+  void allAreSavedIntoAFolder() throws Exception {
+    visit.answers.add(folder.resolve("all"));
+    Fx.run(() -> Fx.button(visit.house.papers(), "Save all …").fire());
+    Fx.until("they are saved", () -> visit.house.papers().told().startsWith("Saved to"));
+    try (var files = Files.list(folder.resolve("all"))) {
+      List<String> names = files.map(f -> f.getFileName().toString()).sorted().toList();
+      Set<String> wanted =
+          Set.copyOf(Exporters.all().sequencedValues().stream().map(e -> e.fileName()).toList());
+      assertThat(names).containsAll(wanted);
+    }
+  }
+}
