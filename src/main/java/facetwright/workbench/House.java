@@ -9,6 +9,7 @@ import facetwright.workbench.file.Autosave;
 import facetwright.workbench.file.Filing;
 import facetwright.workbench.file.Keeping;
 import facetwright.workbench.file.Recovery;
+import facetwright.workbench.goal.GoalBar;
 import facetwright.workbench.notice.Notice;
 import facetwright.workbench.notice.NoticePane;
 import facetwright.workbench.notice.Notices;
@@ -49,6 +50,8 @@ public final class House extends StackPane {
   private final Recovery recovery;
   private final Pictures pictures;
   private final Pictures sweeps;
+  private final GoalBar goals;
+  private Pictures.Helpers solvers;
   private final ShelfView shelf;
   private final PapersView papers;
   private final Pages pages = new Pages();
@@ -72,6 +75,8 @@ public final class House extends StackPane {
         new Pictures(
             tools.state().folder().resolve("pictures"), tools.hire(), tools.slow(), tools.ui());
     room.sweepWith(new SweepView(desk, sweeps));
+    goals = new GoalBar(desk, this::solvers, tools.ui());
+    room.aimWith(goals);
     shelf =
         new ShelfView(
             filing,
@@ -118,6 +123,11 @@ public final class House extends StackPane {
   private void letter() {
     double times = textSize.pixels().get() / TextSize.USUAL;
     room.shade().set(room.shade().get().lettered(times));
+  }
+
+  private Pictures.Helpers solvers() {
+    solvers = tools.hire().get();
+    return solvers;
   }
 
   private ToggleButton tab(String name, Place place, String command) {
@@ -198,6 +208,9 @@ public final class House extends StackPane {
   void close() {
     pictures.close();
     sweeps.close();
+    if (solvers != null) {
+      solvers.close();
+    }
     keeping.close();
   }
 
@@ -243,6 +256,10 @@ public final class House extends StackPane {
 
   PapersView papers() {
     return papers;
+  }
+
+  GoalBar goals() {
+    return goals;
   }
 
   Pages pages() {

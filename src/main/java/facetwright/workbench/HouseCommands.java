@@ -87,6 +87,12 @@ final class HouseCommands {
             script(card::comment))
         .line()
         .act(
+            "aim",
+            "Aim …",
+            "Shortcut+G",
+            "Find dials that give it a height, a volume, a sheet to fit",
+            at(house.goals()::open))
+        .act(
             "turn-back",
             "Undo turn of a dial",
             "Shortcut+Alt+Z",

@@ -7,6 +7,7 @@ import facetwright.workbench.drawer.DialDrawer;
 import facetwright.workbench.drawer.SettingFlags;
 import facetwright.workbench.findings.FindingsList;
 import facetwright.workbench.findings.Notes;
+import facetwright.workbench.goal.GoalBar;
 import facetwright.workbench.lens.LensView;
 import facetwright.workbench.look.Pen;
 import facetwright.workbench.look.Shade;
@@ -54,6 +55,8 @@ public final class Room extends BorderPane {
   private final LensCorner corner;
   private final SettingFlags flags;
   private final StackPane over;
+  private final VBox left;
+  private final FindingsList findings;
 
   /**
    * @param aside runs work beside the window
@@ -68,7 +71,7 @@ public final class Room extends BorderPane {
     card = new ScriptCard(desk);
     drawer = new DialDrawer(desk);
     flags = new SettingFlags(desk);
-    FindingsList findings = new FindingsList(desk);
+    findings = new FindingsList(desk);
     dark.addListener(
         (_, _, on) -> {
           pseudoClassStateChanged(DARK, on);
@@ -82,7 +85,7 @@ public final class Room extends BorderPane {
     Node top = corner;
     ScrollPane notes = new Notes(findings);
     over = new StackPane(top);
-    VBox left = new VBox(stripOfButtons(), over, told(), flags, drawer, notes);
+    left = new VBox(stripOfButtons(), over, told(), flags, drawer, notes);
     VBox.setVgrow(over, Priority.ALWAYS);
     split.setOrientation(Orientation.HORIZONTAL);
     split.getItems().setAll(left, card);
@@ -179,6 +182,12 @@ public final class Room extends BorderPane {
   void sweepWith(SweepView sweep) {
     over.getChildren().add(sweep);
     drawer.onCompare(sweep::show);
+  }
+
+  /** Puts the line for aims above the drawer. */
+  void aimWith(GoalBar goals) {
+    left.getChildren().add(left.getChildren().indexOf(drawer), goals);
+    findings.onMend(goals::open);
   }
 
   /** The script's card, and whether it is folded away. */

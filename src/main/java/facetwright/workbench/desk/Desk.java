@@ -208,10 +208,12 @@ public final class Desk {
     changed.set(!Objects.equals(saved, text.get()));
     long number = ++asks;
     working.set(true);
-    var _ =
-        asking
-            .ask(new Request(fileName(), text.get(), settings.get()))
-            .thenAccept(reply -> ui.execute(() -> heard(number, reply)));
+    var _ = asking.ask(request()).thenAccept(reply -> ui.execute(() -> heard(number, reply)));
+  }
+
+  /** What is asked for as things stand. */
+  public Request request() {
+    return new Request(fileName(), text.get(), settings.get());
   }
 
   /** The script as it was last laid down or kept. */

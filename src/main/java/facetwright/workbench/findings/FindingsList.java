@@ -3,9 +3,13 @@ package facetwright.workbench.findings;
 import facetwright.check.Finding;
 import facetwright.script.Design;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.goal.Wish;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -14,6 +18,7 @@ import javafx.scene.layout.VBox;
 /** The findings as notes under each other; a click selects where one stands. */
 public final class FindingsList extends VBox {
   private final Desk desk;
+  private Consumer<Wish> mend = _ -> {};
 
   public FindingsList(Desk desk) {
     this.desk = desk;
@@ -26,6 +31,11 @@ public final class FindingsList extends VBox {
     return getChildren().isEmpty()
         ? 0
         : getInsets().getTop() + getChildren().getFirst().prefHeight(getWidth());
+  }
+
+  /** Who solves for dials that put a finding right. */
+  public void onMend(Consumer<Wish> solver) {
+    mend = solver;
   }
 
   private void show(Design design) {
@@ -46,6 +56,14 @@ public final class FindingsList extends VBox {
     fix.setWrapText(true);
     fix.getStyleClass().add("quiet");
     VBox words = new VBox(2, message, fix);
+    Wish.mending(desk.design().get(), finding)
+        .ifPresent(
+            wish -> {
+              Button find = new Button(wish.verb());
+              find.setTooltip(new Tooltip("Solves for dials; nothing turns before you say so"));
+              find.setOnAction(_ -> mend.accept(wish));
+              words.getChildren().add(find);
+            });
     words.setFillWidth(true);
     HBox.setHgrow(words, Priority.ALWAYS);
     HBox note = new HBox(8, pin, words);
