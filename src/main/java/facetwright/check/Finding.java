@@ -1,7 +1,9 @@
 package facetwright.check;
 
+import facetwright.net.Mend;
 import facetwright.net.Site;
 import java.io.Serializable;
+import java.util.List;
 
 /**
  * Something a maker should know before good paper is cut.
@@ -12,10 +14,26 @@ import java.io.Serializable;
  * @param fix what to do about it
  * @param place where in the net
  * @param site where in the script
+ * @param mends changes of the script's text that would put it right
  */
 public record Finding(
-    String rule, Severity severity, String message, String fix, Place place, Site site)
+    String rule,
+    Severity severity,
+    String message,
+    String fix,
+    Place place,
+    Site site,
+    List<Mend> mends)
     implements Serializable {
+  public Finding {
+    mends = List.copyOf(mends);
+  }
+
+  /** One that no change of the script's text is known for. */
+  public Finding(
+      String rule, Severity severity, String message, String fix, Place place, Site site) {
+    this(rule, severity, message, fix, place, site, List.of());
+  }
 
   /** How bad a finding is. */
   public enum Severity {

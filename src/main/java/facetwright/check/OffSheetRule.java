@@ -3,6 +3,7 @@ package facetwright.check;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.net.Laid;
+import facetwright.net.Mend;
 import facetwright.net.SheetLayout;
 import facetwright.net.SheetSize;
 import facetwright.net.SheetSizes;
@@ -21,7 +22,9 @@ final class OffSheetRule implements Rule {
     if (subject.laid().fits()) {
       return List.of();
     }
-    String fix = fix(subject.laid());
+    Optional<SheetSize> larger = larger(subject.laid());
+    List<Mend> mends = larger.<Mend>map(s -> new Mend.Sheet(s.name())).stream().toList();
+    String fix = fix(larger);
     List<Finding> found = new ArrayList<>();
     int[] piece = subject.net().pieceOfPanel();
     for (int n = 0; n < subject.net().pieces(); n++) {
@@ -35,7 +38,7 @@ final class OffSheetRule implements Rule {
               .orElseThrow();
       if (!liesOnASheet(subject.laid(), box)) {
         int first = panels.getFirst();
-        found.add(finding(subject, message(subject, box, first), fix, first));
+        found.add(finding(subject, message(subject, box, first), fix, first, mends));
       }
     }
     if (found.isEmpty()) {
@@ -48,19 +51,22 @@ final class OffSheetRule implements Rule {
                   + " sheet with its margin.",
               fix,
               new Place.WholeNet(),
-              Site.NONE));
+              Site.NONE,
+              mends));
     }
     return found;
   }
 
-  private static Finding finding(Subject subject, String message, String fix, int panel) {
+  private static Finding finding(
+      Subject subject, String message, String fix, int panel, List<Mend> mends) {
     return new Finding(
         "off-sheet",
         Finding.Severity.ERROR,
         message,
         fix,
         new Place.AtPanel(panel),
-        subject.panel(panel).site());
+        subject.panel(panel).site(),
+        mends);
   }
 
   private static boolean liesOnASheet(Laid laid, Box2 box) {
@@ -88,9 +94,9 @@ final class OffSheetRule implements Rule {
         over.isEmpty() ? "" : ": " + String.join(" and ", over));
   }
 
-  private static String fix(Laid laid) {
+  private static String fix(Optional<SheetSize> larger) {
     String smaller = "Make it smaller, or divide it into more pieces.";
-    return larger(laid)
+    return larger
         .map(size -> "Use a larger sheet: " + size.name() + " would do. " + smaller)
         .orElse(smaller);
   }

@@ -3,6 +3,7 @@ package facetwright.check;
 import facetwright.fold.Closure;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
+import facetwright.net.Mend;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.Score;
@@ -71,7 +72,10 @@ final class PinchedInTurnRule implements Rule {
             sways ? " Nothing holds the form in one shape: it can be pushed askew." : ""),
         "Use an even number of columns: " + (columns - 1) + " or " + (columns + 1) + ".",
         new Place.AtPanel(walls.a.panel()),
-        subject.panel(walls.a.panel()).site());
+        subject.panel(walls.a.panel()).site(),
+        List.of(
+            new Mend.Value("columns", 0, List.of(), Integer.toString(columns + 1)),
+            new Mend.Value("columns", 0, List.of(), Integer.toString(columns - 1))));
   }
 
   private static List<Meeting> meetings(Net net) {

@@ -3,7 +3,10 @@ package facetwright.net;
 import java.io.Serializable;
 import java.util.List;
 
-/** A change of the script's text that would put a fault right, in the call at the fault's site. */
+/**
+ * A change of the script's text that would put a fault or a finding right, in the call at its site
+ * unless said otherwise.
+ */
 public sealed interface Mend extends Serializable {
 
   /**
@@ -28,4 +31,11 @@ public sealed interface Mend extends Serializable {
       items = List.copyOf(items);
     }
   }
+
+  /**
+   * Another sheet is taken, wherever the script says which.
+   *
+   * @param name of the sheet
+   */
+  record Sheet(String name) implements Mend {}
 }

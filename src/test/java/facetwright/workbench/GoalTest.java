@@ -96,4 +96,28 @@ class GoalTest {
     Fx.run(() -> Fx.button(bar(), "Turn them so").fire());
     Fx.until("it fits", () -> visit.house.desk().design().get().laid().fits());
   }
+
+  /** The sheet that the finding names is written by its button, and by Alt+Enter in its line. */
+  @Test
+  void aFindingIsMendedInTheScriptAndTakenBack() throws Exception {
+    String tall = BOX.replace("\"tall\", 30", "\"tall\", 330");
+    Fx.run(() -> visit.house.desk().text().set(tall));
+    Fx.until("a sheet is offered", () -> Fx.says(visit.house.room(), "Take A3"));
+    Fx.run(() -> Fx.button(visit.house.room(), "Take A3").fire());
+    assertThat(visit.text()).isEqualTo(tall.replace("A4", "A3"));
+    Fx.until("it fits", () -> visit.house.desk().design().get().laid().fits());
+    Fx.run(() -> visit.house.room().card().area().undo());
+    assertThat(visit.text()).isEqualTo(tall);
+    Fx.until("it does not", () -> !visit.house.desk().design().get().laid().fits());
+    Fx.run(
+        () -> {
+          var area = visit.house.room().card().area();
+          area.moveTo(area.getText().indexOf("unfold"));
+          area.requestFocus();
+          Fx.press(area, "Alt+Enter");
+        });
+    assertThat(visit.text()).isEqualTo(tall.replace("A4", "A3"));
+    Fx.run(() -> visit.house.room().card().area().undo());
+    assertThat(visit.text()).isEqualTo(tall);
+  }
 }

@@ -5,6 +5,7 @@ import facetwright.workbench.card.text.Repair;
 import facetwright.workbench.card.text.Stretch;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Fault;
+import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
@@ -62,9 +63,10 @@ final class FaultStrip extends HBox {
     return apply;
   }
 
-  /** Makes the first change that would put the fault right. */
+  /** Makes the first change that would put the fault right, or a finding in the caret's line. */
   void apply() {
-    List<Repair> repairs = marks.repairs();
+    List<Repair> repairs = new ArrayList<>(marks.repairs());
+    marks.mendIn(text.area().getCurrentParagraph() + 1).ifPresent(repairs::add);
     if (!repairs.isEmpty()) {
       Edit edit = repairs.getFirst().edit();
       int removed = edit.to() - edit.from();

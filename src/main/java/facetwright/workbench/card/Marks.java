@@ -9,7 +9,9 @@ import facetwright.workbench.card.text.Stretch;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Fault;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -22,6 +24,7 @@ final class Marks {
   private final Desk desk;
   private final CardText text;
   private final ReadOnlyObjectWrapper<List<Mark>> all = new ReadOnlyObjectWrapper<>(List.of());
+  private final Map<Integer, Repair> mends = new HashMap<>();
   private List<Repair> repairs = List.of();
 
   Marks(Desk desk, CardText text) {
@@ -44,6 +47,14 @@ final class Marks {
     return repairs;
   }
 
+  /** A change of the text that would put a finding marked in this line right. */
+  Optional<Repair> mendIn(int line) {
+    return all.get().stream()
+        .filter(m -> !m.isFault() && text.reading().line(m.at().start()) == line)
+        .flatMap(m -> Optional.ofNullable(mends.get(m.number())).stream())
+        .findFirst();
+  }
+
   /** The mark at an offset, the fault before any finding. */
   Optional<Mark> at(int offset) {
     return all.get().stream().filter(m -> m.at().holds(offset)).findFirst();
@@ -51,6 +62,7 @@ final class Marks {
 
   private void move(int at, int removed, int added) {
     repairs = List.of();
+    mends.clear();
     if (!all.get().isEmpty()) {
       all.set(all.get().stream().map(m -> m.movedTo(m.at().moved(at, removed, added))).toList());
     }
@@ -60,6 +72,7 @@ final class Marks {
     List<Mark> found = new ArrayList<>();
     Fault fault = desk.fault().get();
     repairs = List.of();
+    mends.clear();
     if (fault != null) {
       repairs = Repairs.of(text.scope().get(), fault.site(), fault.mends());
       faultAt(fault)
@@ -71,6 +84,9 @@ final class Marks {
       for (int i = 0; i < design.findings().size(); i++) {
         Finding finding = design.findings().get(i);
         int number = i + 1;
+        Repairs.of(text.scope().get(), finding.site(), finding.mends()).stream()
+            .findFirst()
+            .ifPresent(r -> mends.put(number, r));
         text.reading()
             .stretch(finding.site())
             .ifPresent(at -> found.add(Mark.of(at, number, finding)));

@@ -2,8 +2,13 @@ package facetwright.workbench.findings;
 
 import facetwright.check.Finding;
 import facetwright.script.Design;
+import facetwright.workbench.card.text.Reading;
+import facetwright.workbench.card.text.Repair;
+import facetwright.workbench.card.text.Repairs;
+import facetwright.workbench.card.text.Scope;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.goal.Wish;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -56,6 +61,7 @@ public final class FindingsList extends VBox {
     fix.setWrapText(true);
     fix.getStyleClass().add("quiet");
     VBox words = new VBox(2, message, fix);
+    repair(finding).ifPresent(r -> words.getChildren().add(button(r)));
     Wish.mending(desk.design().get(), finding)
         .ifPresent(
             wish -> {
@@ -81,6 +87,29 @@ public final class FindingsList extends VBox {
           }
         });
     return note;
+  }
+
+  /** A change of the script that would put a finding right. */
+  private Optional<Repair> repair(Finding finding) {
+    Scope scope = new Scope(Reading.of(desk.text().get()));
+    return finding.mends().isEmpty()
+        ? Optional.empty()
+        : Repairs.of(scope, finding.site(), finding.mends()).stream().findFirst();
+  }
+
+  private Button button(Repair repair) {
+    Button write = new Button(repair.label());
+    write.setTooltip(
+        new Tooltip("Changes the script so (Alt+Enter in its line); Ctrl+Z takes it back"));
+    String before = desk.text().get();
+    write.setOnAction(
+        _ -> {
+          // What was found is for the script as it was.
+          if (desk.text().get().equals(before)) {
+            desk.text().set(repair.edit().in(before));
+          }
+        });
+    return write;
   }
 
   private void point(Finding finding) {

@@ -29,7 +29,11 @@ public final class Repairs {
   public static List<Repair> of(Scope scope, Site site, List<Mend> mends) {
     Optional<Integer> offset = scope.reading().offset(site);
     if (offset.isEmpty()) {
-      return List.of();
+      Repairs anywhere = new Repairs(scope, 0);
+      return mends.stream()
+          .filter(m -> m instanceof Mend.Sheet)
+          .flatMap(m -> anywhere.repair(m).stream())
+          .toList();
     }
     int at = scope.reading().at(offset.get());
     int start = at < 0 ? Math.max(0, scope.reading().before(offset.get())) : at;
@@ -43,7 +47,29 @@ public final class Repairs {
     return switch (mend) {
       case Mend.Word(String written, String meant) -> word(written, meant);
       case Mend.Value value -> value(value);
+      case Mend.Sheet(String name) -> sheet(name);
     };
+  }
+
+  /** The sheet's name is written in its call; where there is no call, one is put at the end. */
+  private Optional<Repair> sheet(String name) {
+    String quoted = '"' + name + '"';
+    String label = "Take " + name;
+    for (int i = 0; i < reading.tokens().size(); i++) {
+      if (reading.is(i, Kind.NAME) && reading.word(i).equals("sheet")) {
+        int open = reading.forth(i);
+        int first = reading.forth(open);
+        boolean literal = reading.is(open, '(') && reading.is(first, Kind.TEXT);
+        return literal
+            ? Optional.of(replace(first, first, quoted))
+                .map(r -> new Repair(label, r.at(), r.edit()))
+            : Optional.empty();
+      }
+    }
+    String text = reading.text();
+    String line = (text.isEmpty() || text.endsWith("\n") ? "" : "\n") + "sheet(" + quoted + ");\n";
+    Stretch end = new Stretch(text.length(), text.length());
+    return Optional.of(new Repair(label, end, Edit.insert(text.length(), line)));
   }
 
   /** The word stands at the fault's place or behind it, in the same call. */

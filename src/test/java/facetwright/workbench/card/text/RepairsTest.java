@@ -83,4 +83,21 @@ class RepairsTest {
         .first()
         .satisfies(r -> assertThat(r.edit().from()).isEqualTo(36));
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      quoteCharacter = '\u0000',
+      textBlock =
+          """
+          prism();sheet("A4", { weight: 220 })   ~ prism();sheet("A3", { weight: 220 })
+          prism()                                ~ prism()|sheet("A3");|
+          prism();sheet(mine)                    ~
+          """)
+  void anotherSheetIsTakenWhereTheScriptSaysWhich(String source, String wanted) {
+    List<Repair> repairs =
+        Repairs.of(new Scope(Reading.of(source)), Site.NONE, List.of(new Mend.Sheet("A3")));
+    assertThat(repairs.stream().map(r -> r.edit().in(source).replace('\n', '|')).toList())
+        .isEqualTo(wanted == null ? List.of() : List.of(wanted));
+  }
 }
