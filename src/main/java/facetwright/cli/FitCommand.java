@@ -72,8 +72,7 @@ final class FitCommand implements Callable<Integer> {
       description = "write layout.pdf into this folder: how they lie, and the sheet at true size")
   private Path out;
 
-  @Option(names = "--json", description = "one JSON object instead of words")
-  private boolean json;
+  @Mixin private Json json;
 
   @Spec private CommandSpec spec;
 
@@ -92,7 +91,7 @@ final class FitCommand implements Callable<Integer> {
     }
     String command = Calls.make(design.path(), what.settings(fitting.outcome()));
     PrintWriter print = spec.commandLine().getOut();
-    if (json) {
+    if (json.isAsked()) {
       print.println(FitJson.of(what.design(), fitting, command));
     } else {
       lines(what.design(), fitting).forEach(print::println);
@@ -100,7 +99,7 @@ final class FitCommand implements Callable<Integer> {
     }
     if (out != null) {
       write(what.design(), fitting);
-      if (!json) {
+      if (!json.isAsked()) {
         print.println("  Written to " + out + ": layout.pdf");
       }
     }

@@ -1,6 +1,5 @@
 package facetwright.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.aim.Outcome;
 import facetwright.fold.Closure;
@@ -8,45 +7,37 @@ import facetwright.geom.Motion2;
 import facetwright.script.Design;
 import facetwright.turn.fit.Fitting;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 
 /** What a fitting came to as one JSON object; lengths in mm. */
 final class FitJson {
   private FitJson() {}
 
   static String of(Design design, Fitting fitting, String command) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      json.writeStartObject();
-      json.writeStringField("title", design.title());
-      json.writeStringField("unit", design.unit().symbol());
-      json.writeStringField("sheet", fitting.sheet().name());
-      json.writeNumberField("wanted", fitting.copies());
-      json.writeBooleanField("met", fitting.isMet());
-      json.writeArrayFieldStart("dials");
-      for (Outcome.Turn turn : fitting.outcome().turns()) {
-        json.writeStartObject();
-        json.writeStringField("name", turn.knob().name());
-        json.writeNumberField("now", turn.knob().now());
-        json.writeNumberField("set", turn.value());
-        json.writeStringField("typed", turn.typed());
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-      json.writeNumberField("per_sheet_now", fitting.before().count());
-      json.writeNumberField("per_sheet", fitting.after().count());
-      size(json, "size_now_mm", design);
-      size(json, "size_mm", fitting.design());
-      copies(json, fitting);
-      json.writeNumberField("trials", fitting.outcome().trials());
-      json.writeStringField("make", command);
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.toString();
+    return Json.object(
+        json -> {
+          json.writeStringField("title", design.title());
+          json.writeStringField("unit", design.unit().symbol());
+          json.writeStringField("sheet", fitting.sheet().name());
+          json.writeNumberField("wanted", fitting.copies());
+          json.writeBooleanField("met", fitting.isMet());
+          json.writeArrayFieldStart("dials");
+          for (Outcome.Turn turn : fitting.outcome().turns()) {
+            json.writeStartObject();
+            json.writeStringField("name", turn.knob().name());
+            json.writeNumberField("now", turn.knob().now());
+            json.writeNumberField("set", turn.value());
+            json.writeStringField("typed", turn.typed());
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+          json.writeNumberField("per_sheet_now", fitting.before().count());
+          json.writeNumberField("per_sheet", fitting.after().count());
+          size(json, "size_now_mm", design);
+          size(json, "size_mm", fitting.design());
+          copies(json, fitting);
+          json.writeNumberField("trials", fitting.outcome().trials());
+          json.writeStringField("make", command);
+        });
   }
 
   private static void size(JsonGenerator json, String name, Design design) throws IOException {

@@ -51,7 +51,7 @@ final class RoundJson {
           }
           json.writeEndArray();
           json.writeNumberField("trials", rounding.trials());
-          json.writeStringField("command", command);
+          json.writeStringField("make", command);
         });
   }
 

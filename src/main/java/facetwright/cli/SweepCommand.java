@@ -61,8 +61,7 @@ final class SweepCommand implements Callable<Integer> {
       description = "write sweep.pdf and sweep.svg into this folder")
   private Path out;
 
-  @Option(names = "--json", description = "one JSON object instead of words")
-  private boolean json;
+  @Mixin private Json json;
 
   @Spec private CommandSpec spec;
 
@@ -77,14 +76,14 @@ final class SweepCommand implements Callable<Integer> {
         design.ask(
             () -> Sweep.of(dial, unit, values, v -> design.evaluate(source, dial.name(), v)));
     PrintWriter print = spec.commandLine().getOut();
-    if (json) {
+    if (json.isAsked()) {
       print.println(SweepJson.of(now, sweep));
     } else {
       lines(now, sweep).forEach(print::println);
     }
     if (out != null) {
       write(now, sweep);
-      if (!json) {
+      if (!json.isAsked()) {
         print.println("  Written to " + out + ": sweep.pdf, sweep.svg");
       }
     }

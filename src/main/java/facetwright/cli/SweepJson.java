@@ -1,6 +1,5 @@
 package facetwright.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.check.Finding;
 import facetwright.check.Verdict;
@@ -8,8 +7,6 @@ import facetwright.fold.Closure;
 import facetwright.script.Design;
 import facetwright.turn.sweep.Sweep;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.Locale;
 
 /** A dial over its range as one JSON object; lengths in mm. */
@@ -17,32 +14,26 @@ final class SweepJson {
   private SweepJson() {}
 
   static String of(Design now, Sweep sweep) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-      json.useDefaultPrettyPrinter();
-      json.writeStartObject();
-      json.writeStringField("title", now.title());
-      json.writeStringField("unit", sweep.unit().symbol());
-      json.writeStringField("dial", sweep.dial().name());
-      json.writeNumberField("now", sweep.dial().value());
-      json.writeArrayFieldStart("steps");
-      for (Sweep.Step step : sweep.steps()) {
-        json.writeStartObject();
-        json.writeNumberField("value", step.value());
-        json.writeStringField("typed", step.typed());
-        if (step.design().isPresent()) {
-          design(json, step.design().get(), step.measures());
-        } else {
-          json.writeStringField("refused", step.why());
-        }
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text.toString();
+    return Json.object(
+        json -> {
+          json.writeStringField("title", now.title());
+          json.writeStringField("unit", sweep.unit().symbol());
+          json.writeStringField("dial", sweep.dial().name());
+          json.writeNumberField("now", sweep.dial().value());
+          json.writeArrayFieldStart("steps");
+          for (Sweep.Step step : sweep.steps()) {
+            json.writeStartObject();
+            json.writeNumberField("value", step.value());
+            json.writeStringField("typed", step.typed());
+            if (step.design().isPresent()) {
+              design(json, step.design().get(), step.measures());
+            } else {
+              json.writeStringField("refused", step.why());
+            }
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+        });
   }
 
   private static void design(JsonGenerator json, Design d, int measures) throws IOException {

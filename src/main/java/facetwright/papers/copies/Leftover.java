@@ -5,7 +5,10 @@ import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
@@ -14,10 +17,12 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 /** What a pattern leaves of a sheet, tried at many places for one copy more. */
 final class Leftover {
   private static final int PLACES = 32;
+  private static final int SOME = 12;
   private static final double SLACK = 1e-6;
 
   private final Geometry shape;
   private final List<Double> angles;
+  private final List<Taken> taken = new ArrayList<>();
   private final double gap;
   private final double width;
   private final double height;
@@ -33,28 +38,38 @@ final class Leftover {
   /** The copies, and such as go in beside them. */
   List<Motion2> fill(List<Motion2> copies) {
     List<Motion2> all = new ArrayList<>(copies);
-    List<PreparedGeometry> taken = new ArrayList<>();
-    copies.forEach(m -> taken.add(taken(m)));
+    copies.forEach(this::take);
     double free = width * height - copies.size() * shape.getArea();
+    if (free < shape.getArea()) {
+      return all;
+    }
     for (double angle : angles) {
       for (double end : new double[] {0, Math.PI}) {
         Blank blank = Blank.of(shape, angle + end, gap);
-        Optional<Motion2> more = free < shape.getArea() ? Optional.empty() : place(blank, taken);
+        Optional<Motion2> more = place(blank);
         while (more.isPresent()) {
           all.add(more.get());
-          taken.add(taken(more.get()));
-          more = place(blank, taken);
+          take(more.get());
+          more = place(blank);
         }
       }
     }
     return all;
   }
 
-  private PreparedGeometry taken(Motion2 m) {
-    return PreparedGeometryFactory.prepare(Blank.moved(shape, m));
+  /** A copy that lies there, asked by area and, for a quick no, by place. */
+  private record Taken(PreparedGeometry area, IndexedPointInAreaLocator places) {
+    boolean holds(double x, double y) {
+      return places.locate(new Coordinate(x, y)) == Location.INTERIOR;
+    }
   }
 
-  private Optional<Motion2> place(Blank blank, List<PreparedGeometry> taken) {
+  private void take(Motion2 motion) {
+    Geometry at = Blank.moved(shape, motion);
+    taken.add(new Taken(PreparedGeometryFactory.prepare(at), new IndexedPointInAreaLocator(at)));
+  }
+
+  private Optional<Motion2> place(Blank blank) {
     double freeX = width - blank.width();
     double freeY = height - blank.height();
     if (freeX < -SLACK || freeY < -SLACK) {
@@ -62,16 +77,29 @@ final class Leftover {
     }
     // Touching is no overlap, so the reach is drawn in by a hair.
     Geometry reach = BufferOp.bufferOp(blank.reach(), -SLACK);
+    List<Coordinate> some = some(reach);
     for (int j = 0; j <= PLACES; j++) {
       for (int i = 0; i <= PLACES; i++) {
         double x = Math.max(0, freeX) * i / PLACES;
         double y = Math.max(0, freeY) * j / PLACES;
-        Geometry at = AffineTransformation.translationInstance(x, y).transform(reach);
-        if (taken.stream().noneMatch(t -> t.intersects(at))) {
-          return Optional.of(blank.motion().then(Motion2.shift(new Vec2(x, y))));
+        if (taken.stream().noneMatch(t -> some.stream().anyMatch(c -> t.holds(c.x + x, c.y + y)))) {
+          Geometry at = AffineTransformation.translationInstance(x, y).transform(reach);
+          if (taken.stream().noneMatch(t -> t.area.intersects(at))) {
+            return Optional.of(blank.motion().then(Motion2.shift(new Vec2(x, y))));
+          }
         }
       }
     }
     return Optional.empty();
+  }
+
+  /** Some corners, evenly taken, and a place inside. */
+  private static List<Coordinate> some(Geometry reach) {
+    Coordinate[] corners = reach.getCoordinates();
+    List<Coordinate> some = new ArrayList<>(List.of(reach.getInteriorPoint().getCoordinate()));
+    for (int i = 0; i < corners.length; i += Math.max(1, corners.length / SOME)) {
+      some.add(corners[i]);
+    }
+    return some;
   }
 }
