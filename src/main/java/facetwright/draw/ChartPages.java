@@ -19,7 +19,7 @@ public final class ChartPages {
   static final double PICTURE = 80;
 
   /** The most that such a picture takes of the height, in mm. */
-  static final double LOW = 56;
+  static final double LOW = 50;
 
   /** A picture of points has to be larger, in mm. */
   private static final double HIGH = 104;

@@ -55,6 +55,11 @@ final class Flow {
     return paper.width() - 2 * EDGE;
   }
 
+  /** Of the column on one page, in mm. */
+  double height() {
+    return paper.height() - EDGE - FOOT;
+  }
+
   /** What is left of this page below what stands on it, in mm. */
   double left() {
     return y - FOOT;

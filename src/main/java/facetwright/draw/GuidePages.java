@@ -3,12 +3,15 @@ package facetwright.draw;
 import facetwright.draw.Mark.Circle;
 import facetwright.draw.Mark.Stroke;
 import facetwright.geom.Decimals;
+import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
 import facetwright.net.Net;
 import facetwright.net.SheetSizes;
+import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.guide.PunchGuide;
+import facetwright.papers.guide.ScoreStrip;
 import facetwright.papers.guide.TickStrip;
 import facetwright.papers.layers.LayerPlan;
 import facetwright.papers.materials.Prices;
@@ -21,6 +24,9 @@ import java.util.List;
 /** A shopping list, and punch guides and tick strips at true size, with a check ruler. */
 public final class GuidePages {
   private static final double GAP = 5;
+
+  /** Room on a page for the words above a strip, in mm. */
+  private static final double WORDS = 18;
 
   /** Common practice, no source. */
   private static final String CAUTION =
@@ -65,7 +71,11 @@ public final class GuidePages {
     for (LayerPlan plan : works.plans()) {
       strips.addAll(TickStrip.of(plan));
     }
-    if (!guides.isEmpty() || !strips.isEmpty()) {
+    List<ScoreStrip> scores =
+        ScoreStrip.of(ScoreChart.of(net, ScoreChart.usualRuler(unit))).stream()
+            .filter(s -> s.length() <= all.flow.height() - WORDS)
+            .toList();
+    if (!guides.isEmpty() || !strips.isEmpty() || !scores.isEmpty()) {
       all.flow.heading("Guides at true size", 40);
       all.flow.words(
           "Print at 100 %, without fitting to the page, and lay a ruler on the check ruler."
@@ -77,6 +87,7 @@ public final class GuidePages {
     }
     guides.forEach(all::guide);
     strips.forEach(all::strip);
+    all.scores(scores);
     return all.flow.pages();
   }
 
@@ -110,6 +121,41 @@ public final class GuidePages {
     lines.add(Stroke.line(new Vec2(hole.x(), 0), new Vec2(hole.x(), g.height()), LineKind.TICK));
     lines.add(Stroke.line(new Vec2(0, hole.y()), new Vec2(g.width(), hole.y()), LineKind.TICK));
     together(text, new Block(g.width(), g.height(), lines));
+  }
+
+  /** All side by side, as many as the page is wide. */
+  private void scores(List<ScoreStrip> strips) {
+    int abreast = (int) ((width + GAP) / (ScoreStripPicture.WIDE + GAP));
+    for (int i = 0; i < strips.size(); i += abreast) {
+      List<ScoreStrip> row = strips.subList(i, Math.min(i + abreast, strips.size()));
+      double tall = row.stream().mapToDouble(ScoreStrip::length).max().orElse(0);
+      List<Mark> marks = new ArrayList<>();
+      List<String> told = new ArrayList<>();
+      for (int k = 0; k < row.size(); k++) {
+        Vec2 shift = new Vec2(k * (ScoreStripPicture.WIDE + GAP), tall - row.get(k).length());
+        ScoreStripPicture.of(row.get(k)).marks().stream()
+            .map(m -> m.moved(Motion2.shift(shift)))
+            .forEach(marks::add);
+        told.add(told(row.get(k)));
+      }
+      String intro =
+          "Score strips, for marking many blanks alike: glue on card, lay along the edge of the"
+              + " trimmed blank, tick the card at each mark and score there. From the left: "
+              + String.join("; ", told)
+              + ".";
+      flow.room(flow.heightOf(intro) + 2 + tall);
+      flow.words(intro);
+      flow.gap(2);
+      flow.put(new Block(row.size() * (ScoreStripPicture.WIDE + GAP) - GAP, tall, marks));
+      flow.gap(GAP);
+    }
+  }
+
+  private static String told(ScoreStrip s) {
+    String of = s.piece().isEmpty() ? "" : " of “" + s.piece() + "”";
+    return s.isAcross()
+        ? "along the top edge" + of + ", 0 at the left"
+        : "along the left edge" + of + ", 0 at the top";
   }
 
   private void strip(TickStrip s) {

@@ -14,6 +14,9 @@ import java.util.List;
  * pricked through the template: its many points are left to the chart itself.
  */
 final class Scoring {
+  /** Longer words of a cut are no help to a student, in characters. */
+  private static final int LONGEST = 600;
+
   private final ScoreChart chart;
 
   private Scoring(ScoreChart chart) {
@@ -44,7 +47,7 @@ final class Scoring {
       if (!piece.isForBoard() && (step instanceof Step.Trim || step instanceof Step.Points)) {
         continue;
       }
-      String said = piece.isForBoard() ? words.get(s) : StepWords.byTemplate(step);
+      String said = piece.isForBoard() ? brief(step, words.get(s)) : StepWords.byTemplate(step);
       (step.isCut() ? cuts : scores).add(new Picture.Scored(index, s, said, alt(step)));
     }
     List<Section> sections = new ArrayList<>();
@@ -59,6 +62,15 @@ final class Scoring {
               cuts));
     }
     return sections;
+  }
+
+  /** Cuts of many corners are pricked through, too: nobody measures dozens of places. */
+  private static String brief(Step step, String words) {
+    return step.isCut() && words.length() > LONGEST
+        ? StepWords.byTemplate(step)
+            + " Prick the corners through the printed template; the score chart tells them by their"
+            + " measures."
+        : words;
   }
 
   private static List<String> notes(PieceChart piece) {

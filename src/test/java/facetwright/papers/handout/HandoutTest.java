@@ -120,6 +120,17 @@ class HandoutTest {
     assertThat(score.pictures().getFirst().words()).contains("30 lines");
   }
 
+  /** Six windows of a boathouse have 32 corners and more: they are pricked, not measured. */
+  @Test
+  void cutsOfManyCornersAreTakenFromTheTemplate() throws Exception {
+    Handout handout = handout(design("boathouse"), 1);
+    assertThat(handout.chart().pieces()).allMatch(PieceChart::isForBoard);
+    assertThat(steps(handout, "Cut"))
+        .allSatisfy(s -> assertThat(s.words().length()).isLessThan(700))
+        .anySatisfy(s -> assertThat(s.words()).contains("6 windows", "template"));
+    assertThat(steps(handout, "Score")).noneMatch(s -> s.words().contains("template"));
+  }
+
   @Test
   void materialsAreThoseOfTheShoppingList() throws Exception {
     Design d = design("harbour-lantern");
