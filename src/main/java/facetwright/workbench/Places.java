@@ -24,12 +24,15 @@ public final class Places extends StackPane {
     nodes.put(Place.SHELF, shelf);
     nodes.put(Place.TABLE, table);
     nodes.put(Place.PAPERS, papers);
-    getChildren().setAll(nodes.values());
-    nodes.forEach((place, node) -> node.setVisible(place == now.get()));
+    // What nobody has been to yet is not dressed and laid out: the window opens sooner.
+    getChildren().setAll(nodes.get(now.get()));
     now.addListener(
         (_, old, place) -> {
           if (getScene() != null) {
             focused.put(old, getScene().getFocusOwner());
+          }
+          if (!getChildren().contains(nodes.get(place))) {
+            getChildren().add(nodes.get(place));
           }
           nodes.forEach((p, node) -> node.setVisible(p == place));
           Node before = focused.get(place);

@@ -16,6 +16,8 @@ import java.util.concurrent.TimeUnit;
  * blocks its caller.
  */
 public final class Workshop implements AutoCloseable {
+  private static final Duration SPARE_AFTER = Duration.ofMillis(700);
+
   private final Settings settings;
   private final ScheduledExecutorService desk =
       Executors.newSingleThreadScheduledExecutor(
@@ -27,6 +29,7 @@ public final class Workshop implements AutoCloseable {
   private Job running;
   private Job next;
   private long lastId;
+  private boolean spareIsDue;
   private boolean closed;
 
   private static final class Job {
@@ -44,9 +47,9 @@ public final class Workshop implements AutoCloseable {
     this.settings = settings;
   }
 
-  /** Starts a worker and a spare, so that the first ask is answered soon. */
+  /** Starts a worker, so that the first ask is answered soon. */
   public void warmUp() {
-    tell(this::staff);
+    tell(this::hire);
   }
 
   /**
@@ -112,7 +115,7 @@ public final class Workshop implements AutoCloseable {
   }
 
   private void start(Job job) {
-    staff();
+    hire();
     if (current == null) {
       job.reply.complete(Reply.Failed.ofProgram("the process that works on designs did not start"));
       return;
@@ -157,23 +160,39 @@ public final class Workshop implements AutoCloseable {
       Job following = next;
       next = null;
       start(following);
-    } else if (!closed) {
-      staff();
+    } else {
+      hire();
+      hireSpareLater();
     }
   }
 
-  /** Sees that there are a worker and a spare. */
-  private void staff() {
-    if (closed) {
-      return;
-    }
-    if (current == null || !current.isAlive()) {
-      current = spare != null && spare.isAlive() ? spare : launch();
+  /** Sees that there is a worker. */
+  private void hire() {
+    if (!closed && !isThere(current)) {
+      current = isThere(spare) ? spare : launch();
       spare = null;
     }
-    if (spare == null || !spare.isAlive()) {
-      spare = launch();
+  }
+
+  /**
+   * Sees that there is a spare soon: not now, when whoever asked is about to look at the answer.
+   */
+  private void hireSpareLater() {
+    if (!isThere(spare) && !spareIsDue) {
+      spareIsDue = true;
+      after(
+          SPARE_AFTER,
+          () -> {
+            spareIsDue = false;
+            if (!closed && !isThere(spare)) {
+              spare = launch();
+            }
+          });
     }
+  }
+
+  private static boolean isThere(Child child) {
+    return child != null && child.isAlive();
   }
 
   private Child launch() {

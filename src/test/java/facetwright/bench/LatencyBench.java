@@ -2,6 +2,8 @@ package facetwright.bench;
 
 import facetwright.workbench.Room;
 import facetwright.workbench.desk.Desk;
+import facetwright.worker.Reply;
+import facetwright.worker.Request;
 import facetwright.worker.Settings;
 import facetwright.worker.Workshop;
 import java.nio.file.Files;
@@ -23,15 +25,24 @@ import javafx.scene.Scene;
 import javafx.stage.Stage;
 
 /**
- * From a key press to the repainted net, over every library design, with everything warm; and the
- * longest gap between two frames while a script runs that never ends. A frame at 60 Hz lasts 16.7
- * ms.
+ * From a key press to the repainted net, over every library design, with everything warm, ten keys
+ * a second as a quick typist has it; where the time goes; and the longest gap between two frames
+ * while a script runs that never ends. A frame at 60 Hz lasts 16.7 ms.
+ *
+ * <p>Say {@code -Dglass.platform=Headless -Dprism.order=sw} for a window on no screen.
  */
 public final class LatencyBench {
   private static final int WARM = 60;
   private static final int COUNTED = 60;
+  private static final long BETWEEN_KEYS_MILLIS = 100;
+
+  /** The moments of one key press, in order. */
+  private static final List<String> MOMENTS =
+      List.of("pressed", "typed", "asked", "answered", "heard", "laid", "painted");
 
   private final Workshop workshop = new Workshop(Settings.USUAL);
+  private final long[] moments = new long[MOMENTS.size()];
+  private final List<long[]> keys = new ArrayList<>();
   private Room room;
   private Desk desk;
 
@@ -63,7 +74,7 @@ public final class LatencyBench {
     ExecutorService aside = Executors.newSingleThreadExecutor();
     onStage(
         () -> {
-          desk = new Desk(workshop::ask, Platform::runLater);
+          desk = new Desk(this::ask, this::hear);
           room = new Room(desk, aside, Platform::runLater);
           Stage stage = new Stage();
           stage.setScene(new Scene(room, 1280, 800));
@@ -74,18 +85,51 @@ public final class LatencyBench {
     try (Stream<Path> files = Files.list(library)) {
       designs = files.filter(f -> f.toString().endsWith(".js")).sorted().toList();
     }
+    for (Path design : designs) {
+      typing(Files.readString(design), design, 0);
+    }
     List<Double> all = new ArrayList<>();
     System.out.printf("%-24s %8s %8s%n", "design", "p50 ms", "p95 ms");
     for (Path design : designs) {
-      double[] times = typing(Files.readString(design), design);
+      double[] times = typing(Files.readString(design), design, BETWEEN_KEYS_MILLIS);
       Arrays.stream(times).forEach(all::add);
       print(design.getFileName().toString(), times);
     }
     print("all", all.stream().mapToDouble(d -> d).toArray());
+    for (int m = 1; m < moments.length; m++) {
+      int to = m;
+      print(
+          "  until " + MOMENTS.get(m),
+          keys.stream().mapToDouble(k -> (k[to] - k[to - 1]) / 1e6).toArray());
+    }
     System.out.printf(
         Locale.ROOT, "longest gap between frames beside a runaway: %.1f ms%n", runaway());
     workshop.close();
     aside.shutdownNow();
+  }
+
+  private CompletableFuture<Reply> ask(Request request) {
+    note("asked");
+    return workshop
+        .ask(request)
+        .thenApply(
+            reply -> {
+              note("answered");
+              return reply;
+            });
+  }
+
+  private void hear(Runnable work) {
+    Platform.runLater(
+        () -> {
+          note("heard");
+          work.run();
+          note("laid");
+        });
+  }
+
+  private void note(String moment) {
+    moments[MOMENTS.indexOf(moment)] = System.nanoTime();
   }
 
   private static void print(String name, double[] times) {
@@ -100,12 +144,13 @@ public final class LatencyBench {
   }
 
   /** Enter at the head of the script moves all it makes a line down; Delete moves it back. */
-  private double[] typing(String script, Path file) throws Exception {
+  private double[] typing(String script, Path file, long between) throws Exception {
     shown(() -> desk.lay(file, script));
     double[] times = new double[COUNTED];
     for (int i = 0; i < WARM + COUNTED; i++) {
       boolean add = i % 2 == 0;
-      long begin = System.nanoTime();
+      Thread.sleep(between);
+      note("pressed");
       shown(
           () -> {
             var area = room.card().area();
@@ -116,7 +161,11 @@ public final class LatencyBench {
             }
           });
       if (i >= WARM) {
-        times[i - WARM] = (System.nanoTime() - begin) / 1e6;
+        note("painted");
+        times[i - WARM] = (moments[moments.length - 1] - moments[0]) / 1e6;
+        if (between > 0) {
+          keys.add(moments.clone());
+        }
       }
     }
     return times;
@@ -144,6 +193,7 @@ public final class LatencyBench {
                 }
               };
           desk.design().addListener(once);
+          note("typed");
           deed.run();
           return design;
         });
