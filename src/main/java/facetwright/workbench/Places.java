@@ -26,6 +26,7 @@ public final class Places extends StackPane {
     nodes.put(Place.PAPERS, papers);
     // What nobody has been to yet is not dressed and laid out: the window opens sooner.
     getChildren().setAll(nodes.get(now.get()));
+    nodes.forEach((place, node) -> node.setVisible(place == now.get()));
     now.addListener(
         (_, old, place) -> {
           if (getScene() != null) {
