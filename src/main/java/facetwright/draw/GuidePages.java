@@ -146,7 +146,13 @@ public final class GuidePages {
       flow.room(flow.heightOf(intro) + 2 + tall);
       flow.words(intro);
       flow.gap(2);
-      flow.put(new Block(row.size() * (ScoreStripPicture.WIDE + GAP) - GAP, tall, marks));
+      double beside = row.size() * (ScoreStripPicture.WIDE + GAP);
+      Block ruler = CheckRuler.both(LineKind.GUIDE);
+      if (beside + ruler.width() <= width) {
+        Motion2 shift = Motion2.shift(new Vec2(beside, tall - ruler.height()));
+        ruler.marks().forEach(m -> marks.add(m.moved(shift)));
+      }
+      flow.put(new Block(beside - GAP, tall, marks));
       flow.gap(GAP);
     }
   }
