@@ -1,0 +1,131 @@
+package facetwright.workbench.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import facetwright.net.Site;
+import facetwright.workbench.Fx;
+import facetwright.workbench.desk.Selection;
+import java.util.List;
+import javafx.event.Event;
+import javafx.scene.Node;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import org.junit.jupiter.api.Test;
+
+/** What is wrong and what is pointed out, marked on the card. */
+class CardMarksTest extends CardRoom {
+  @Test
+  void aFaultIsMarkedSaidAndMended() throws Exception {
+    go("attach");
+    Fx.run(() -> area.deleteText(area.getCaretPosition(), area.getCaretPosition() + 1));
+    Fx.pulse();
+    assertThat(inks("ttach")).contains("mark-fault");
+    assertThat(Fx.get(() -> area.getParagraph(3).getParagraphStyle())).contains("fault-line");
+    assertThat(Fx.get(() -> Fx.says(card, "Line 4: ttach is not a function"))).isTrue();
+    assertThat(Fx.get(() -> card.fault().button().getText())).isEqualTo("Write attach");
+    press("Alt+Enter");
+    assertThat(text()).isEqualTo(BOX);
+    assertThat(Fx.get(() -> desk.fault().get())).isNull();
+    assertThat(inks("attach")).doesNotContain("mark-fault");
+    assertThat(Fx.get(() -> card.fault().isVisible())).isFalse();
+    Fx.run(area::undo);
+    assertThat(text()).contains("foot.ttach");
+  }
+
+  @Test
+  void aMarkMovesAlongWithItsWord() throws Exception {
+    go("attach");
+    type("x");
+    String wrong = "xattach";
+    assertThat(inks(wrong)).contains("mark-fault");
+    Fx.run(() -> area.insertText(0, "// more\n\n"));
+    Fx.pulse();
+    assertThat(inks(wrong)).contains("mark-fault");
+    assertThat(Fx.get(() -> area.getParagraph(5).getParagraphStyle())).contains("fault-line");
+    assertThat(Fx.get(() -> area.getParagraph(3).getParagraphStyle())).isEmpty();
+  }
+
+  @Test
+  void findingsHaveTheirPinsInTheMargin() throws Exception {
+    go("sheet(");
+    type("panel(\"big\", { width: 900, height: 900 });");
+    Fx.pulse();
+    List<Mark> marks = Fx.get(() -> card.marks().all().get());
+    int findings = Fx.get(() -> desk.design().get().findings().size());
+    assertThat(findings).isPositive();
+    assertThat(marks).isNotEmpty().allSatisfy(m -> assertThat(m.number()).isBetween(1, findings));
+    Mark first = marks.getFirst();
+    assertThat(first.message())
+        .isEqualTo(Fx.get(() -> desk.design().get().findings().get(first.number() - 1).message()));
+    assertThat(Fx.get(() -> Fx.says(card, Integer.toString(first.number())))).isTrue();
+    assertThat(Fx.get(() -> area.getStyleOfChar(first.at().start())))
+        .contains("mark-" + first.style());
+  }
+
+  @Test
+  void restingOnAWordSaysWhatItMeansAndOnAMarkWhatIsWrong() throws Exception {
+    point("attach(");
+    Fx.until("the word is explained", () -> card.prompting().isNoting());
+    assertThat(Fx.get(() -> Fx.says(card, "attach(edge, name, {"))).isTrue();
+    go("attach(");
+    type("x");
+    point("xattach");
+    Fx.until("the fault is told", () -> Fx.says(card, "✕ xattach is not a function"));
+  }
+
+  @Test
+  void aLineAndWhatItMadeAreOne() throws Exception {
+    go("const foot");
+    press("Down");
+    Fx.until("line 3 is told", () -> desk.selection().get() instanceof Selection.OfLine);
+    Selection.OfLine line = (Selection.OfLine) Fx.get(() -> desk.selection().get());
+    assertThat(List.of(3, 4)).contains(line.line());
+    Fx.run(() -> desk.selection().set(new Selection.OfPanel(1)));
+    Fx.pulse();
+    Site made = Fx.get(() -> desk.design().get().net().panels().get(1).site());
+    assertThat(Fx.get(() -> desk.selection().get())).isEqualTo(new Selection.OfPanel(1));
+    assertThat(Fx.get(() -> area.getCurrentParagraph() + 1)).isEqualTo(made.line());
+    assertThat(Fx.get(() -> area.getParagraph(made.line() - 1).getParagraphStyle()))
+        .contains("halo");
+    Fx.run(() -> desk.pointTo(new Site(2, 1)));
+    assertThat(Fx.get(() -> area.getParagraph(1).getParagraphStyle())).contains("halo");
+    assertThat(Fx.get(() -> area.getParagraph(made.line() - 1).getParagraphStyle())).isEmpty();
+  }
+
+  @Test
+  void aPinThatIsPressedPointsOutWhatItIsAbout() throws Exception {
+    go("sheet(");
+    type("panel(\"big\", { width: 900, height: 900 });");
+    Fx.pulse();
+    Fx.run(() -> desk.selection().set(Selection.nothing()));
+    Fx.run(
+        () -> {
+          Node pin = card.lookup(".margin-pin");
+          Event.fireEvent(
+              pin,
+              new MouseEvent(
+                  MouseEvent.MOUSE_PRESSED,
+                  1,
+                  1,
+                  1,
+                  1,
+                  MouseButton.PRIMARY,
+                  1,
+                  false,
+                  false,
+                  false,
+                  false,
+                  true,
+                  false,
+                  false,
+                  false,
+                  false,
+                  false,
+                  null));
+        });
+    int line = Fx.get(() -> desk.pointed().get().line());
+    assertThat(line).isPositive();
+    assertThat(Fx.get(() -> area.getCurrentParagraph() + 1)).isEqualTo(line);
+    assertThat(Fx.get(() -> area.getParagraph(line - 1).getParagraphStyle())).contains("halo");
+  }
+}
