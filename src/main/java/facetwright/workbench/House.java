@@ -49,7 +49,6 @@ public final class House extends StackPane {
   private final Filing filing;
   private final Recovery recovery;
   private final Pictures pictures;
-  private final Pictures sweeps;
   private final GoalBar goals;
   private Pictures.Helpers solvers;
   private final ShelfView shelf;
@@ -71,10 +70,7 @@ public final class House extends StackPane {
     pictures =
         new Pictures(
             tools.state().folder().resolve("pictures"), tools.hire(), tools.slow(), tools.ui());
-    sweeps =
-        new Pictures(
-            tools.state().folder().resolve("pictures"), tools.hire(), tools.slow(), tools.ui());
-    room.sweepWith(new SweepView(desk, sweeps));
+    room.sweepWith(new SweepView(desk, pictures.wall()));
     goals = new GoalBar(desk, this::solvers, tools.ui());
     room.aimWith(goals);
     shelf =
@@ -82,7 +78,7 @@ public final class House extends StackPane {
             filing,
             tools.state(),
             tools.library(),
-            pictures,
+            pictures.wall(),
             tools.slow(),
             tools.ui(),
             () -> places().now().set(Place.TABLE));
@@ -207,7 +203,6 @@ public final class House extends StackPane {
   /** Ends in order: nothing is kept. */
   void close() {
     pictures.close();
-    sweeps.close();
     if (solvers != null) {
       solvers.close();
     }

@@ -1,8 +1,10 @@
 package facetwright.workbench;
 
 import facetwright.workbench.Places.Place;
+import facetwright.workbench.goal.Wish;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javafx.scene.control.ListView;
 import javafx.scene.image.WritableImage;
 import javax.imageio.ImageIO;
 
@@ -47,6 +49,7 @@ public final class ScreenPictures {
     save("fault" + end);
     Fx.run(() -> visit.house.places().now().set(Place.PAPERS));
     Fx.until("a page is shown", () -> Fx.says(visit.house, "Page 1 of"));
+    handout();
     save("papers" + end);
     Fx.run(() -> visit.house.places().now().set(Place.SHELF));
     Fx.until("the shelf has its pictures", () -> visit.house.shelf().isAtRest());
@@ -55,6 +58,8 @@ public final class ScreenPictures {
       large();
       save("large-text" + end);
       Fx.run(() -> visit.house.commands().named("usual-text").run());
+      aim();
+      save("aim" + end);
       Fx.run(() -> visit.house.commands().named("about").run());
       save("about" + end);
       Fx.run(() -> visit.house.commands().named("keys").run());
@@ -107,6 +112,26 @@ public final class ScreenPictures {
         });
     Fx.until("the fault is told", () -> visit.house.desk().fault().get() != null);
     Fx.pulse();
+    Fx.pulse();
+  }
+
+  private void handout() throws Exception {
+    Fx.run(
+        () -> {
+          ListView<?> list = (ListView<?>) visit.house.papers().lookup(".list-view");
+          for (int i = 0; i < list.getItems().size(); i++) {
+            if (list.getItems().get(i).toString().contains("name=Handout,")) {
+              list.getSelectionModel().select(i);
+            }
+          }
+        });
+    Fx.until("the handout is drawn", () -> !Fx.says(visit.house, "Page 1 of 1"));
+    Fx.pulse();
+  }
+
+  private void aim() throws Exception {
+    Fx.run(() -> visit.house.goals().open(new Wish("height", "120", "")));
+    Fx.until("dials are found", () -> visit.house.goals().told().contains("height"));
     Fx.pulse();
   }
 

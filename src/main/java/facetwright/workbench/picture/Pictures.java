@@ -43,7 +43,34 @@ public final class Pictures {
   private Helpers helpers;
   private boolean busy;
 
-  private record Wish(Request request, String key, Consumer<Picture> show) {}
+  private record Wish(Wall wall, Request request, String key, Consumer<Picture> show) {}
+
+  /** Where pictures hang: one view's wishes, apart from those of others. */
+  public final class Wall {
+    private Wall() {}
+
+    /** Wishes for a picture. */
+    public void of(Request request, Consumer<Picture> show) {
+      String key = key(request);
+      Picture known = made.get(key);
+      if (known != null) {
+        show.accept(known);
+        return;
+      }
+      wishes.add(new Wish(this, request, key, show));
+      next();
+    }
+
+    /** Forgets what was wished for here and is not made yet. */
+    public void forget() {
+      wishes.removeIf(w -> w.wall.equals(this));
+    }
+
+    /** Whether nothing is wished for here that is not made yet. */
+    public boolean isAtRest() {
+      return !busy && wishes.stream().noneMatch(w -> w.wall.equals(this));
+    }
+  }
 
   /**
    * @param folder where pictures are kept
@@ -58,26 +85,9 @@ public final class Pictures {
     this.ui = ui;
   }
 
-  /** Forgets what was wished for and is not made yet. */
-  public void forget() {
-    wishes.clear();
-  }
-
-  /** Wishes for a picture. */
-  public void of(Request request, Consumer<Picture> show) {
-    String key = key(request);
-    Picture known = made.get(key);
-    if (known != null) {
-      show.accept(known);
-      return;
-    }
-    wishes.add(new Wish(request, key, show));
-    next();
-  }
-
-  /** Whether nothing is wished for that is not made yet. */
-  public boolean isAtRest() {
-    return !busy && wishes.isEmpty();
+  /** A wall for one more view. */
+  public Wall wall() {
+    return new Wall();
   }
 
   /** Lets all workers go. */

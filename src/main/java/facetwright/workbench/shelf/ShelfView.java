@@ -33,7 +33,7 @@ public final class ShelfView extends BorderPane {
   private final Filing filing;
   private final State state;
   private final Path library;
-  private final Pictures pictures;
+  private final Pictures.Wall pictures;
   private final Executor aside;
   private final Executor ui;
   private final Runnable leave;
@@ -57,7 +57,7 @@ public final class ShelfView extends BorderPane {
       Filing filing,
       State state,
       Path library,
-      Pictures pictures,
+      Pictures.Wall pictures,
       Executor aside,
       Executor ui,
       Runnable leave) {

@@ -33,11 +33,11 @@ public final class SweepView extends BorderPane {
   private static final double HIGH = 128;
 
   private final Desk desk;
-  private final Pictures pictures;
+  private final Pictures.Wall pictures;
   private final Label title = new Label();
   private final FlowPane cards = new FlowPane(10, 10);
 
-  public SweepView(Desk desk, Pictures pictures) {
+  public SweepView(Desk desk, Pictures.Wall pictures) {
     this.desk = desk;
     this.pictures = pictures;
     getStyleClass().add("sweep");

@@ -66,7 +66,7 @@ class PicturesTest {
   @Test
   void oneAfterAnotherAndKeptByScript() throws Exception {
     List<String> shown = new ArrayList<>();
-    Pictures first = pictures();
+    Pictures.Wall first = pictures().wall();
     first.of(request("a.js", "one"), p -> shown.add("a " + p.size()));
     first.of(request("b.js", "two"), p -> shown.add("b " + p.size()));
     assertThat(asked).containsExactly("a.js");
@@ -77,7 +77,7 @@ class PicturesTest {
         .containsExactly("a 44 mm tall, 70 mm wide", "b The script has a fault in line 3");
     assertThat(hired).isEqualTo(1);
     assertThat(letGo).as("nothing is left to do").isEqualTo(1);
-    pictures().of(request("other.js", "one"), p -> shown.add("again " + p.patches().size()));
+    pictures().wall().of(request("other.js", "one"), p -> shown.add("again " + p.patches().size()));
     assertThat(asked).hasSize(2);
     assertThat(shown.getLast()).isNotEqualTo("again 0");
   }
@@ -85,11 +85,17 @@ class PicturesTest {
   @Test
   void whatIsNoLongerWishedForIsNotMade() throws Exception {
     Pictures pictures = pictures();
-    pictures.of(request("a.js", "one"), _ -> {});
-    pictures.of(request("b.js", "two"), _ -> {});
-    pictures.forget();
+    Pictures.Wall shelf = pictures.wall();
+    Pictures.Wall other = pictures.wall();
+    shelf.of(request("a.js", "one"), _ -> {});
+    shelf.of(request("b.js", "two"), _ -> {});
+    other.of(request("c.js", "three"), _ -> {});
+    shelf.forget();
+    assertThat(other.isAtRest()).isFalse();
     open.getFirst().complete(new Reply.Stopped());
-    assertThat(asked).containsExactly("a.js");
+    assertThat(asked).as("what another view wishes for stays").containsExactly("a.js", "c.js");
+    open.getLast().complete(new Reply.Stopped());
+    assertThat(shelf.isAtRest()).isTrue();
     assertThat(letGo).isEqualTo(1);
   }
 
