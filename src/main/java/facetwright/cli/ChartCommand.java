@@ -2,6 +2,7 @@ package facetwright.cli;
 
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
+import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.ScoreChart;
@@ -77,6 +78,7 @@ final class ChartCommand implements Callable<Integer> {
       }
       lines.add("  " + (words.size() + 1) + ". " + ChartNotes.folding());
     }
+    AsSet.words(made.laid(), made.folded(), chart).ifPresent(w -> lines.add("  " + w));
     ChartNotes.cautions().forEach(c -> lines.add("  Caution: " + c));
     return lines;
   }

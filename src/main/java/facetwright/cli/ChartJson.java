@@ -2,6 +2,7 @@ package facetwright.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.geom.Ruler;
+import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.PieceChart;
@@ -23,6 +24,7 @@ final class ChartJson {
           json.writeStringField("unit", design.unit().symbol());
           json.writeStringField("ruler", ChartNotes.name(ruler));
           json.writeNumberField("different_measures", chart.distinctMeasures());
+          RoundJson.form(json, "as_set", AsSet.form(design.laid(), chart));
           json.writeArrayFieldStart("pieces");
           for (PieceChart piece : chart.pieces()) {
             piece(json, piece);

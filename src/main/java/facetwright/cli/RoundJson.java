@@ -68,8 +68,8 @@ final class RoundJson {
     json.writeEndObject();
   }
 
-  private static void form(JsonGenerator json, String name, Optional<FoldedForm> form)
-      throws IOException {
+  /** What a form comes to, or null where that is not known. */
+  static void form(JsonGenerator json, String name, Optional<FoldedForm> form) throws IOException {
     if (form.isEmpty() || form.get().closure() == Closure.NOT_SOLVED) {
       json.writeNullField(name);
       return;

@@ -1,10 +1,12 @@
 package facetwright.draw;
 
+import facetwright.fold.Folding;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.net.Laid;
 import facetwright.net.Net;
 import facetwright.net.SheetSizes;
+import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.Replay;
@@ -46,6 +48,7 @@ public final class ChartPages {
         new Flow(SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4"), title, "score chart");
     ChartPages pages = new ChartPages(flow);
     flow.title(title, summary(chart, ruler));
+    AsSet.words(laid, Folding.fold(laid), chart).ifPresent(flow::words);
     ChartNotes.cautions().forEach(c -> flow.words("Caution: " + c));
     for (int i = 0; i < chart.pieces().size(); i++) {
       pages.piece(laid.net(), i, chart);

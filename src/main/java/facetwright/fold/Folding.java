@@ -70,6 +70,24 @@ public final class Folding {
     return path(laid).form();
   }
 
+  /**
+   * The finished form of a net that hardly differs from another, such as the same net cut a little
+   * off: the form nearest to the other's, where a search from nothing might find one not meant.
+   *
+   * @param net with the same scores as the other
+   * @param meant the other net, on its card
+   */
+  public static FoldedForm near(Net net, Laid meant) {
+    SolverSettings settings = SolverSettings.USUAL.withCaliper(meant.stock().caliper());
+    Solved former = ClosingSolver.solve(meant.net(), ScoreAngles.nominal(meant.net()), settings);
+    if (!former.suits(net)) {
+      return path(net, settings).form();
+    }
+    ScoreAngles nominal = ScoreAngles.nominal(net);
+    Solved solved = ClosingSolver.solve(net, nominal, settings.withStarts(1), former);
+    return path(net, nominal, settings, solved).form();
+  }
+
   /** The finished form by angles found elsewhere. */
   public static FoldedForm fold(Net net, ScoreAngles angles, LengthTolerance tolerance) {
     return path(net, angles, tolerance).form();
@@ -92,7 +110,11 @@ public final class Folding {
 
   private static FoldPath path(Net net, SolverSettings settings) {
     ScoreAngles nominal = ScoreAngles.nominal(net);
-    Solved solved = ClosingSolver.solve(net, nominal, settings);
+    return path(net, nominal, settings, ClosingSolver.solve(net, nominal, settings));
+  }
+
+  private static FoldPath path(
+      Net net, ScoreAngles nominal, SolverSettings settings, Solved solved) {
     Folding folding = new Folding(net, closeEnough(net), settings.caliper());
     return switch (solved.verdict()) {
       case NOT_SOLVED -> folding.bent(nominal, settings);

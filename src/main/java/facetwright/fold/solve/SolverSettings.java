@@ -92,6 +92,24 @@ public record SolverSettings(
         mm);
   }
 
+  /** The same, with so many starts at most. */
+  public SolverSettings withStarts(int most) {
+    return new SolverSettings(
+        missTolerance,
+        stepTolerance,
+        firstDamping,
+        leastDamping,
+        pull,
+        fade,
+        pullSteps,
+        mostIterations,
+        most,
+        seed,
+        forgivenStrain,
+        loose,
+        caliper);
+  }
+
   double pullAt(int iteration) {
     return iteration < pullSteps ? pull * Math.pow(fade, iteration) : 0;
   }

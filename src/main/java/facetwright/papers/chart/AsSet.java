@@ -1,8 +1,14 @@
 package facetwright.papers.chart;
 
+import facetwright.fold.Closure;
+import facetwright.fold.FoldedForm;
+import facetwright.fold.Folding;
+import facetwright.fold.Measures;
+import facetwright.geom.Decimals;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.net.Laid;
 import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.Panel;
@@ -20,6 +26,9 @@ import java.util.Optional;
  * Openings, layers and ticks are left out; each piece lies on its blank.
  */
 public final class AsSet {
+  /** What no maker sees of a finished size, in mm. */
+  private static final double UNSEEN = 0.005;
+
   private final Net net;
   private final ScoreChart chart;
   private final List<Replay.Shifts> shifts;
@@ -44,6 +53,58 @@ public final class AsSet {
     } catch (IllegalArgumentException | NetException _) {
       return Optional.empty();
     }
+  }
+
+  /**
+   * The form of that net.
+   *
+   * @param laid the net of the chart
+   * @return empty as for {@link #net(Net, ScoreChart)}
+   */
+  public static Optional<FoldedForm> form(Laid laid, ScoreChart chart) {
+    return net(laid.net(), chart).map(n -> Folding.near(n, laid));
+  }
+
+  /**
+   * What setting all on the nearest marks does to the form, in a sentence.
+   *
+   * @param meant the form as it should be
+   * @param set the form as it is set; empty where there is none
+   */
+  public static String words(FoldedForm meant, Optional<FoldedForm> set) {
+    boolean isKnown =
+        meant.closure() != Closure.NOT_SOLVED
+            && set.filter(s -> s.closure() != Closure.NOT_SOLVED).isPresent();
+    if (!isKnown) {
+      return "What setting all on the nearest marks does to the form is not known.";
+    }
+    FoldedForm form = set.orElseThrow();
+    Measures m = meant.measures();
+    Measures s = form.measures();
+    double most =
+        Math.max(
+            Math.abs(s.height() - m.height()),
+            Math.max(Math.abs(s.width() - m.width()), Math.abs(s.depth() - m.depth())));
+    String size = most < UNSEEN ? "keeps its size" : "comes out within " + mm(most) + " mm";
+    String joins =
+        switch (form.closure()) {
+          case OPEN -> "miss by up to " + mm(form.gap()) + " mm";
+          case CLOSES_WITH_STRAIN ->
+              "meet if the card bends by " + Decimals.places(100 * form.strain(), 2) + " %";
+          default -> "meet";
+        };
+    return "All set on the nearest marks, the form " + size + ", and its joins " + joins + ".";
+  }
+
+  /** The same for a chart; empty where every measure lies on a mark. */
+  public static Optional<String> words(Laid laid, FoldedForm meant, ScoreChart chart) {
+    return chart.pieces().stream().allMatch(p -> p.offRuler().isEmpty())
+        ? Optional.empty()
+        : Optional.of(words(meant, form(laid, chart)));
+  }
+
+  private static String mm(double mm) {
+    return Decimals.places(mm, 2);
   }
 
   private Net net() {

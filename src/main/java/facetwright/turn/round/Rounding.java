@@ -2,7 +2,6 @@ package facetwright.turn.round;
 
 import facetwright.aim.Knob;
 import facetwright.fold.FoldedForm;
-import facetwright.fold.Folding;
 import facetwright.geom.Decimals;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
@@ -163,7 +162,6 @@ public record Rounding(
 
   /** The form of a draft when each measure is set on the nearest mark; empty where that fails. */
   public static Optional<FoldedForm> asSet(Draft draft) {
-    return AsSet.net(draft.design().net(), draft.chart())
-        .map(net -> Folding.fold(draft.design().laid().with(net)));
+    return AsSet.form(draft.design().laid(), draft.chart());
   }
 }

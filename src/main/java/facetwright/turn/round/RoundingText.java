@@ -5,6 +5,7 @@ import facetwright.fold.FoldedForm;
 import facetwright.fold.Measures;
 import facetwright.geom.Decimals;
 import facetwright.geom.Unit;
+import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.PieceChart;
@@ -139,7 +140,7 @@ public final class RoundingText {
     }
     boolean board = after.chart().pieces().stream().allMatch(PieceChart::isForBoard);
     if (board) {
-      Rounding.asSet(after).ifPresent(form -> lines.add(asSet(after.design().folded(), form)));
+      lines.add(AsSet.words(after.design().folded(), Rounding.asSet(after)));
     } else {
       lines.add(
           "Set by this ruler, a side comes out up to "
@@ -148,27 +149,6 @@ public final class RoundingText {
               + " where that is too much.");
     }
     return lines;
-  }
-
-  private String asSet(FoldedForm meant, FoldedForm set) {
-    if (set.closure() == Closure.NOT_SOLVED || meant.closure() == Closure.NOT_SOLVED) {
-      return "What setting them on the nearest marks does to the form is not known.";
-    }
-    Measures m = meant.measures();
-    Measures s = set.measures();
-    double most =
-        Math.max(
-            Math.abs(s.height() - m.height()),
-            Math.max(Math.abs(s.width() - m.width()), Math.abs(s.depth() - m.depth())));
-    String size = most < 0.005 ? "keeps its size" : "comes out within " + mm(most) + " mm";
-    String gap =
-        set.closure() == Closure.OPEN
-            ? "its joins miss by up to " + mm(set.gap()) + " mm"
-            : "its joins meet"
-                + (set.closure() == Closure.CLOSES_WITH_STRAIN
-                    ? " with a bend of the card of " + Decimals.places(100 * set.strain(), 2) + " %"
-                    : "");
-    return "All set on the nearest marks, the form " + size + ", and " + gap + ".";
   }
 
   /** What in the script keeps measures between marks. */
