@@ -56,13 +56,16 @@ record Tiling(SheetSize paper, Box2 area, int columns, int rows) {
 
   /** One page: its row from the top and its column from the left, both from 0. */
   record Tile(int row, int column) {
-    /** Such as "B2"; beyond Z rows go on with "AA". */
+    /**
+     * The row and a letter for the column, such as "2B", beyond Z with "AA": the other way about
+     * they would read as sizes of paper.
+     */
     String name() {
       String letters = "";
-      for (int r = row; r >= 0; r = r / 26 - 1) {
-        letters = (char) ('A' + r % 26) + letters;
+      for (int c = column; c >= 0; c = c / 26 - 1) {
+        letters = (char) ('A' + c % 26) + letters;
       }
-      return letters + (column + 1);
+      return (row + 1) + letters;
     }
   }
 

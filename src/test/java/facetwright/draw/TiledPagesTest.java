@@ -27,7 +27,7 @@ import org.locationtech.jts.geom.LineString;
 
 /** The pages put together again are the net. */
 class TiledPagesTest {
-  private static final Pattern NAME = Pattern.compile("([A-Z])([0-9]+)");
+  private static final Pattern NAME = Pattern.compile("([0-9]+)([A-Z])");
   private static final Laid LAID = SheetLayout.lay(Papers.tray(190, 90), Papers.A2, 5, 2);
 
   private static List<Drawing> pages(String paper) {
@@ -101,8 +101,8 @@ class TiledPagesTest {
     double shared = 10;
     double wide = page.width() - 2 * margin;
     double high = page.height() - 2 * margin - foot;
-    int row = name.charAt(0) - 'A';
-    int column = Integer.parseInt(name.substring(1)) - 1;
+    int row = Integer.parseInt(name.substring(0, name.length() - 1)) - 1;
+    int column = name.charAt(name.length() - 1) - 'A';
     int columns = 1;
     while (columns * wide - (columns - 1) * shared < outer.width() + 4) {
       columns++;
@@ -197,7 +197,7 @@ class TiledPagesTest {
     List<Drawing> tiles = pages("A4").subList(1, pages("A4").size());
     Set<String> names = new HashSet<>();
     tiles.forEach(t -> assertThat(names.add(name(t))).isTrue());
-    assertThat(names).contains("A1", "B2");
+    assertThat(names).contains("1A", "2B");
     assertThat(tiles)
         .allSatisfy(
             t -> {
