@@ -113,7 +113,7 @@ public final class HtmlWriter implements Exporter {
         case Section.Facts facts -> list("ul", facts.lines());
         case Section.Ordered ordered -> {
           for (Picture picture : ordered.pictures()) {
-            open("div", "class", "wide", "tabindex", "0");
+            open("div", "class", "wide", "tabindex", "0", "role", "group", "aria-label", "The net");
             picture(picture, WIDE, LOW);
             close();
           }
