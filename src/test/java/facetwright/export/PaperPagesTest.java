@@ -3,6 +3,10 @@ package facetwright.export;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.draw.RingPages;
+import facetwright.papers.ring.RingPlan;
+import facetwright.papers.ring.Rings;
+import facetwright.papers.ring.Spacer;
 import facetwright.script.Design;
 import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;
@@ -79,6 +83,36 @@ class PaperPagesTest {
       }
     }
     assertThat(rulers).isGreaterThanOrEqualTo(2);
+  }
+
+  /** A ring's spacer is cut out of its page: it is as long as the words say, to 0.2 mm. */
+  @Test
+  void theSpacerOfARingIsTrue() throws Exception {
+    Job job = job("harbour-lantern", 8);
+    RingPlan plan = Rings.of(job.laid().net(), job.form()).plans(8).getFirst();
+    Spacer spacer = plan.seating().spacer().orElseThrow();
+    // Two sides of its length, the outer end between them, and a part to glue.
+    assertThat(spacer.strip()).isCloseTo(3 * spacer.length() + spacer.outer(), within(1e-9));
+    List<PdfReading.Page> pages =
+        PdfReading.of(
+            PdfWriter.write(
+                job.title(),
+                job.author(),
+                RingPages.of(
+                    job.title(),
+                    job.unit(),
+                    job.laid().net(),
+                    job.form().poses(),
+                    plan,
+                    List.of("How."),
+                    List.of("What."))));
+    assertThat(
+            pages.stream().flatMap(p -> p.letters().stream()).mapToDouble(PdfReading.Letter::size))
+        .allMatch(size -> size >= 8 - 0.01);
+    PdfReading.Page last = pages.getLast();
+    assertThat(has(last, 100) && has(last, 4 * 25.4)).isTrue();
+    assertThat(has(last, spacer.strip())).isTrue();
+    assertThat(has(last, spacer.height())).isTrue();
   }
 
   /** The title of a handout is set in 20 pt: so it is found, or sizes are measured wrongly. */
