@@ -130,6 +130,10 @@ final class FitCommand implements Callable<Integer> {
     String name = fitting.sheet().name();
     lines.add(was.title() + " on " + name);
     lines.add("  As it stands, " + counted(fitting.before().count(), name) + ".");
+    if (was.dials().isEmpty()) {
+      lines.add("  It has no dials to turn.");
+      return lines;
+    }
     OutcomeText.turns(fitting.outcome()).forEach(t -> lines.add("  " + t));
     if (fitting.isMet()) {
       lines.add("  So turned, " + counted(fitting.after().count(), name) + ".");

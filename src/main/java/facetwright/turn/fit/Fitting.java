@@ -2,7 +2,10 @@ package facetwright.turn.fit;
 
 import facetwright.aim.Goal;
 import facetwright.aim.Grid;
+import facetwright.aim.Lie;
+import facetwright.aim.Measured;
 import facetwright.aim.Outcome;
+import facetwright.geom.Box2;
 import facetwright.net.Laid;
 import facetwright.net.SheetLayout;
 import facetwright.net.SheetSize;
@@ -68,6 +71,10 @@ public record Fitting(
           "1 to " + MOST + " can be asked for from one sheet, not " + copies);
     }
     OnSheet before = OnSheet.of(what.design(), sheet);
+    if (what.design().dials().isEmpty()) {
+      Outcome asItIs = asItIs(what.design(), sheet, before, copies);
+      return new Fitting(sheet, copies, asItIs, before, what.design(), before);
+    }
     Packing packing =
         copies == 1
             ? Packing.ONE
@@ -77,6 +84,18 @@ public record Fitting(
     outcome.turns().forEach(t -> dials.put(t.knob().name(), t.value()));
     Design after = what.turned(dials).orElse(what.design());
     return new Fitting(sheet, copies, outcome, before, after, OnSheet.of(after, sheet));
+  }
+
+  /** A design without dials lies as it lies. */
+  private static Outcome asItIs(Design design, SheetSize sheet, OnSheet before, int copies) {
+    boolean fits = before.count() >= copies;
+    Box2 box = before.laid().net().box();
+    Lie lie = new Lie(fits, box.width(), box.height());
+    Measured measured = new Measured(Map.of(), _ -> lie);
+    Outcome.Status status = fits ? Outcome.Status.MET : Outcome.Status.NO_DIAL;
+    List<Outcome.Reached> goals = List.of(new Outcome.Reached(new Goal.Fit(sheet), status));
+    return new Outcome(
+        design.unit(), List.of(), goals, List.of(), "", measured, measured, 0, false);
   }
 
   private static int copies(Laid laid, Stock.Grain grain) {

@@ -69,6 +69,20 @@ class FittingTest {
   }
 
   @Test
+  void laysADesignWithoutDialsAsItIs() throws Exception {
+    String card =
+        """
+        design("Card", { units: "mm" });
+        panel("card", { width: 98, height: 78 });
+        sheet("A4", { weight: 220 });
+        """;
+    // With 2 mm between: 98 + 2 + 98 by 78 + 2 + 78.
+    assertThat(fit(card, SHEET, 4).isMet()).isTrue();
+    assertThat(fit(card, SHEET, 4).after().count()).isEqualTo(4);
+    assertThat(fit(card, SHEET, 5).isMet()).isFalse();
+  }
+
+  @Test
   void refusesSillyCounts() {
     assertThatThrownBy(() -> fit(square(""), SHEET, 0)).hasMessageContaining("1 to 100");
   }
