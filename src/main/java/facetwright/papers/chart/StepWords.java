@@ -67,8 +67,7 @@ public final class StepWords {
               + " and bottom lightly on the edges.";
       case Step.FullScores s -> place(s.placing()) + full(s);
       case Step.ShortScores s -> place(s.placing()) + shorts(s);
-      case Step.SpotScores s ->
-          verb(s.isPerforated()) + " from point to point: " + paths(s.lines());
+      case Step.SpotScores s -> verb(s.isPerforated()) + " from point to point:" + paths(s.lines());
       case Step.Points p ->
           "Mark these points lightly and number them: "
               + String.join(", ", points(p))
@@ -84,14 +83,14 @@ public final class StepWords {
       case Step.Windows w ->
           "Cut out "
               + count(w.outlines().size(), "window")
-              + ", from corner to corner: "
+              + ", from corner to corner:"
               + areas(w.outlines())
               + ".";
-      case Step.Slits s -> "Slit, and stop at the score: " + paths(s.cuts());
+      case Step.Slits s -> "Slit, and stop at the score:" + paths(s.cuts());
       case Step.CutAway c ->
           "Cut away "
               + (c.areas().size() == 1 ? "the waste" : c.areas().size() + " areas of waste")
-              + ", shaded in the picture: "
+              + ", shaded in the picture:"
               + areas(c.areas())
               + ".";
     };
@@ -181,7 +180,9 @@ public final class StepWords {
       }
       chains.add(chain.stream().map(Spot::text).collect(Collectors.joining("–")));
     }
-    return String.join(", ", chains) + ".";
+    // Spots told by measures are long: then each chain has a line of its own.
+    boolean isLong = chains.size() > 1 && chains.stream().anyMatch(c -> c.contains("("));
+    return (isLong ? "\n" : " ") + String.join(isLong ? ",\n" : ", ", chains) + ".";
   }
 
   private static Step.Path next(List<Step.Path> left, Spot end) {
@@ -198,7 +199,7 @@ public final class StepWords {
   private static String areas(List<List<Spot>> areas) {
     return areas.stream()
         .map(a -> a.stream().map(Spot::text).collect(Collectors.joining("–")))
-        .collect(Collectors.joining(";\n", areas.size() > 1 ? "\n" : "", ""));
+        .collect(Collectors.joining(";\n", areas.size() > 1 ? "\n" : " ", ""));
   }
 
   /** One text for each point, such as "12 (40 mm, 15 mm)", in order. */
