@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How an area is divided over pages of a printer's paper. Rows are lettered from the top, columns
- * numbered from the left: B2 is the second page of the second row. Neighbours show a strip twice.
+ * How an area is divided over pages of a printer's paper. Rows are numbered from the top, columns
+ * lettered from the left: 2B is the second page of the second row. Neighbours show a strip twice.
  *
  * @param paper of the printer, as it lies
  * @param area what is to be shown, in mm

@@ -15,7 +15,7 @@ import java.util.List;
  */
 final class Scoring {
   /** Longer words of a cut are no help to a student, in characters. */
-  private static final int LONGEST = 600;
+  private static final int LONGEST = 720;
 
   private final ScoreChart chart;
 
