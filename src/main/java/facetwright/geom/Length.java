@@ -8,6 +8,9 @@ import java.io.Serializable;
  * @param mm finite, in millimetres
  */
 public record Length(double mm) implements Serializable {
+  /** Written numbers have no more than nine places, which holds every 1/512 of an inch. */
+  private static final double WRITTEN = 1e9;
+
   public Length {
     if (!Double.isFinite(mm)) {
       throw new IllegalArgumentException("a length needs a finite number, not " + mm);
@@ -28,7 +31,10 @@ public record Length(double mm) implements Serializable {
     return LengthText.parse(text, plain);
   }
 
+  /** How many of a unit it is: exactly what was written where that was a short number of it. */
   public double in(Unit unit) {
-    return mm / unit.mm();
+    double many = mm / unit.mm();
+    double written = Math.rint(many * WRITTEN) / WRITTEN;
+    return Math.abs(written - many) <= 4 * Math.ulp(many) ? written : many;
   }
 }

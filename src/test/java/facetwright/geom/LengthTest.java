@@ -57,6 +57,13 @@ class LengthTest {
     assertThat(Length.parse("48", Unit.MM).mm()).isEqualTo(48);
     assertThat(Length.parse(" 48 ", Unit.CM).mm()).isEqualTo(480);
     assertThat(Length.of(2, Unit.INCH).in(Unit.CM)).isCloseTo(5.08, within(1e-12));
+    for (int n = 1; n <= 4096; n++) {
+      for (Unit unit : Unit.values()) {
+        assertThat(Length.of(n, unit).in(unit)).isEqualTo(n);
+        assertThat(Length.of(n / 64.0, unit).in(unit)).isEqualTo(n / 64.0);
+      }
+    }
+    assertThat(Length.of(1 / 3.0, Unit.INCH).in(Unit.INCH)).isCloseTo(1 / 3.0, within(1e-15));
   }
 
   @ParameterizedTest

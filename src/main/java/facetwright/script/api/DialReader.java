@@ -102,7 +102,7 @@ final class DialReader {
 
   private static double number(String dial, String what, Value value, Unit unit) {
     try {
-      double n = Kinds.mm(value, unit) / unit.mm();
+      double n = new Length(Kinds.mm(value, unit)).in(unit);
       if (Math.abs(n) > 1e6) {
         throw new Kind.Unfit(Shown.plain(n) + " is too large");
       }

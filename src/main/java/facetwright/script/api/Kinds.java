@@ -18,6 +18,7 @@ public final class Kinds {
   public static final double SHORTEST = 0.01;
 
   private static final int MOST_ITEMS = 10_000;
+  private static final double ROUNDING = 1e-9;
   private static final List<String> UNITS = List.of("mm", "cm", "in");
 
   private Kinds() {}
@@ -43,17 +44,18 @@ public final class Kinds {
     return new Simple<>(wanted, List.copyOf(words), reader);
   }
 
-  /** A whole number. */
+  /** A whole number; what a script reckons may be off by rounding. */
   public static Kind<Integer> count(int from, int to) {
     return of(
         "a whole number from " + from + " to " + to,
         (value, _) -> {
           double n = number(value);
-          if (n != Math.rint(n)) {
-            double near = Math.clamp(Math.rint(n), from, to);
+          double whole = Math.rint(n);
+          if (Math.abs(n - whole) > ROUNDING * Math.max(1, Math.abs(whole))) {
+            double near = Math.clamp(whole, from, to);
             throw new Kind.Unfit(Shown.plain(n) + " is not a whole number", Shown.plain(near));
           }
-          return (int) Fit.inRange(n, from, to, Shown.plain(n), Shown::plain);
+          return (int) Fit.inRange(whole, from, to, Shown.plain(n), Shown::plain);
         });
   }
 
