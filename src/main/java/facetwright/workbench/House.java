@@ -186,6 +186,7 @@ public final class House extends StackPane {
 
   /** What a start offers: what was left by a crash; the tour, the first time. */
   void begin() {
+    room.card().area().requestFocus();
     recovery.offer();
     if (!tools.state().isOn("tour.seen") && tools.state().recent().isEmpty()) {
       notices.show(

@@ -32,13 +32,13 @@ final class HouseCommands {
     Filing filing = house.filing();
     commands
         .in(Command.In.FILE)
-        .act("new", "New", "Shortcut+N", "Begin a new design", at(filing::fresh))
+        .act("new", "New", "Shortcut+N", "Begin a new design", writing(filing::fresh))
         .act(
             CommandBar.OPEN,
             "Open …",
             "Shortcut+O",
             "Open a design; or drag its file into the window",
-            at(filing::open))
+            writing(filing::open))
         .line()
         .act("save", "Save", "Shortcut+S", "Save the script", filing::save)
         .act(
@@ -199,6 +199,16 @@ final class HouseCommands {
 
   private Runnable go(Place place) {
     return () -> house.places().now().set(place);
+  }
+
+  /** Does something at the table, and goes on in the script where nothing is asked. */
+  private Runnable writing(Runnable action) {
+    return () -> {
+      at(action).run();
+      if (house.notices().now().get() == null) {
+        house.room().card().area().requestFocus();
+      }
+    };
   }
 
   /** Does something at the table. */

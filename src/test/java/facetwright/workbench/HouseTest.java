@@ -102,6 +102,22 @@ class HouseTest {
     assertThat(Fx.get(() -> visit.house.room().fold().divider())).isBetween(0.45, 0.55);
   }
 
+  /** One writes on at once, and no pin of the design before is left in the margin. */
+  @Test
+  void aNewDesignIsWrittenInAtOnce() throws Exception {
+    start(Files.writeString(folder.resolve("wide.js"), BOX.replace("side: 30", "side: 300")));
+    Fx.until("its findings are marked", () -> visit.house.lookup(".margin-pin") != null);
+    Fx.run(() -> visit.house.toPapers().requestFocus());
+    press("Shortcut+N");
+    Fx.until(
+        "the new one is made",
+        () -> visit.house.desk().design().get().title().equals("New design"));
+    Fx.pulse();
+    assertThat(Fx.get(() -> visit.house.getScene().getFocusOwner()))
+        .isEqualTo(visit.house.room().card().area());
+    assertThat(Fx.get(() -> visit.house.room().card().lookupAll(".margin-pin"))).isEmpty();
+  }
+
   @Test
   void closingWithUnsavedChangesAsks() throws Exception {
     start(box());

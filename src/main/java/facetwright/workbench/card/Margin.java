@@ -1,12 +1,16 @@
 package facetwright.workbench.card;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
@@ -17,8 +21,12 @@ final class Margin implements IntFunction<Node> {
   private final CardText text;
   private final Marks marks;
   private final Consumer<Mark> pressed;
-  private List<Integer> marked = List.of();
+
+  /** What the pins say that were drawn last, by line. */
+  private final Map<Integer, String> drawn = new TreeMap<>();
+
   private int digits;
+  private boolean waits;
 
   /**
    * Puts the margin beside a text.
@@ -50,15 +58,42 @@ final class Margin implements IntFunction<Node> {
     }
   }
 
-  /** Only what is shown is drawn anew: the rest is drawn when it comes into view. */
+  /** Draws anew what has changed, at once and, for what comes into view by the change, after it. */
   private void refresh() {
+    redraw();
+    Scene scene = text.area().getScene();
+    if (scene != null && !waits) {
+      waits = true;
+      scene.addPostLayoutPulseListener(
+          new Runnable() {
+            @Override
+            public void run() {
+              waits = false;
+              scene.removePostLayoutPulseListener(this);
+              redraw();
+            }
+          });
+      Platform.requestNextPulse();
+    }
+  }
+
+  /** Only what is in view: the rest is drawn when it comes there. */
+  private void redraw() {
     List<Integer> now = marks.all().get().stream().map(this::line).distinct().sorted().toList();
-    Stream.concat(marked.stream(), now.stream())
+    Stream.concat(List.copyOf(drawn.keySet()).stream(), now.stream())
         .distinct()
         .filter(line -> line <= text.area().getParagraphs().size())
         .filter(line -> text.area().allParToVisibleParIndex(line - 1).isPresent())
+        .filter(line -> !drawn.getOrDefault(line, "").equals(words(here(line))))
         .forEach(line -> text.area().recreateParagraphGraphic(line - 1));
-    marked = now;
+  }
+
+  private List<Mark> here(int line) {
+    return marks.all().get().stream().filter(m -> line(m) == line).toList();
+  }
+
+  private static String words(List<Mark> here) {
+    return String.join("\n", here.stream().map(Mark::words).toList());
   }
 
   private int line(Mark mark) {
@@ -71,8 +106,10 @@ final class Margin implements IntFunction<Node> {
     number.getStyleClass().add("line-number");
     StackPane place = new StackPane();
     place.getStyleClass().add("pin-place");
-    List<Mark> here = marks.all().get().stream().filter(m -> line(m) == paragraph + 1).toList();
+    List<Mark> here = here(paragraph + 1);
+    drawn.remove(paragraph + 1);
     if (!here.isEmpty()) {
+      drawn.put(paragraph + 1, words(here));
       place.getChildren().add(pin(here));
     }
     HBox margin = new HBox(place, number);
@@ -86,7 +123,7 @@ final class Margin implements IntFunction<Node> {
     String more = here.size() > 1 ? "+" : "";
     Label pin = new Label(first.isFault() ? "✕" : first.number() + more);
     pin.getStyleClass().addAll("margin-pin", first.style());
-    String words = String.join("\n", here.stream().map(Mark::words).toList());
+    String words = words(here);
     Tooltip tip = new Tooltip(words);
     tip.setWrapText(true);
     tip.setMaxWidth(380);
@@ -95,7 +132,12 @@ final class Margin implements IntFunction<Node> {
     pin.setAccessibleText(words);
     pin.setOnMousePressed(
         e -> {
-          pressed.accept(first);
+          // It may have moved along since the pin was drawn.
+          pressed.accept(
+              marks.all().get().stream()
+                  .filter(m -> m.number() == first.number())
+                  .findFirst()
+                  .orElse(first));
           e.consume();
         });
     return pin;
