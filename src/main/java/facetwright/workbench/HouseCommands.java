@@ -89,7 +89,7 @@ final class HouseCommands {
         .act(
             "aim",
             "Aim …",
-            "Shortcut+G",
+            "Shortcut+T",
             "Find dials that give it a height, a volume, a sheet to fit",
             at(house.goals()::open))
         .act(

@@ -42,7 +42,8 @@ class GoalTest {
   }
 
   private void wish(String value) throws Exception {
-    Fx.run(() -> Fx.press(visit.house, "Shortcut+G"));
+    Fx.run(() -> visit.house.room().card().area().requestFocus());
+    Fx.run(() -> Fx.press(visit.house, "Shortcut+T"));
     Fx.run(
         () -> {
           TextField field = (TextField) visit.house.getScene().getFocusOwner();
