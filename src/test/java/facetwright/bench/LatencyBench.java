@@ -29,7 +29,7 @@ import javafx.stage.Stage;
  * a second as a quick typist has it; where the time goes; and the longest gap between two frames
  * while a script runs that never ends. A frame at 60 Hz lasts 16.7 ms.
  *
- * <p>Say {@code -Dglass.platform=Headless -Dprism.order=sw} for a window on no screen.
+ * <p>{@code scripts/bench latency} runs it.
  */
 public final class LatencyBench {
   private static final int WARM = 60;

@@ -27,10 +27,9 @@ import javafx.stage.Window;
 /**
  * From the start of a process to a window one can work in, beside a bare JavaFX window with a text
  * area, turn and turn about in one run. Ours counts twice: when the script stands in the window,
- * and when its net does. Needs the packed program ({@code scripts/facetwright} makes it) and a
- * display, or {@code -Dglass.platform=Headless} among the words.
+ * and when its net does. Needs the packed program and a display.
  *
- * <p>Its words: the folder of the program, and how many rounds.
+ * <p>{@code scripts/bench start} runs it.
  */
 public final class StartBench {
   private StartBench() {}
