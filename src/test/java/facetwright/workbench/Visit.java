@@ -28,6 +28,7 @@ final class Visit implements Choosing, Saving {
   final ExecutorService aside =
       Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().factory());
   boolean quit;
+  private boolean closed;
   House house;
   Stage stage;
   private WindowState windowState;
@@ -52,7 +53,7 @@ final class Visit implements Choosing, Saving {
                 InProcess::new,
                 aside,
                 aside,
-                Platform::runLater,
+                this::onStage,
                 later::add,
                 this,
                 this,
@@ -66,6 +67,16 @@ final class Visit implements Choosing, Saving {
     house.filing().begin(file, House.DEMO);
     stage.show();
     house.begin();
+  }
+
+  /** What comes in after the end finds no window and is let go. */
+  private void onStage(Runnable work) {
+    Platform.runLater(
+        () -> {
+          if (!closed) {
+            work.run();
+          }
+        });
   }
 
   /** The few seconds pass, and what they bring is done. */
@@ -89,6 +100,7 @@ final class Visit implements Choosing, Saving {
         () -> {
           windowState.remember();
           stage.close();
+          closed = true;
         });
     // The thread stays, for what still comes in; it ends with the tests.
     aside.submit(() -> house.close()).get();
