@@ -136,7 +136,7 @@ final class CheckJson {
     json.writeEndObject();
   }
 
-  private static void finding(JsonGenerator json, Finding finding) throws IOException {
+  static void finding(JsonGenerator json, Finding finding) throws IOException {
     json.writeStartObject();
     json.writeStringField("rule", finding.rule());
     json.writeStringField("severity", finding.severity().name().toLowerCase(Locale.ROOT));

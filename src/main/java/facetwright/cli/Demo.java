@@ -12,6 +12,7 @@ final class Demo {
     Path script = Library.folder().resolve(Library.DEMO);
     Path folder =
         Path.of(System.getProperty("facetwright.home", ".")).resolve("target/demo-papers");
-    return MakeCommand.make(new DesignFile(script), folder, new PapersFor(), List.of(), out, err);
+    return MakeCommand.make(
+        new DesignFile(script), folder, new PapersFor(), List.of(), new Json(), out, err);
   }
 }

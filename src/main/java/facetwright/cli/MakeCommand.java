@@ -1,11 +1,13 @@
 package facetwright.cli;
 
+import facetwright.check.Finding;
 import facetwright.export.WholeFiles;
 import facetwright.script.Design;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.SequencedMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -39,6 +41,8 @@ final class MakeCommand implements Callable<Integer> {
       completionCandidates = Formats.class)
   private List<String> only = List.of();
 
+  @Mixin private Json json;
+
   @Spec private CommandSpec spec;
 
   /** The formats by name, for help. */
@@ -68,6 +72,7 @@ final class MakeCommand implements Callable<Integer> {
         out == null ? Path.of(design.stem()) : out,
         papers,
         wanted,
+        json,
         spec.commandLine().getOut(),
         spec.commandLine().getErr());
   }
@@ -77,6 +82,7 @@ final class MakeCommand implements Callable<Integer> {
       Path folder,
       PapersFor papers,
       List<String> asked,
+      Json json,
       PrintWriter out,
       PrintWriter err)
       throws Exception {
@@ -88,11 +94,38 @@ final class MakeCommand implements Callable<Integer> {
     progress.step("Writing to " + folder);
     WholeFiles.write(folder, files);
     progress.end();
-    Report.lines(made).forEach(out::println);
-    out.println();
-    out.println("Written to " + folder.toAbsolutePath().normalize() + ":");
-    files.keySet().forEach(name -> out.println("  " + name));
+    Path where = folder.toAbsolutePath().normalize();
+    if (json.isAsked()) {
+      out.println(object(made, where, files));
+    } else {
+      Report.lines(made).forEach(out::println);
+      out.println();
+      out.println("Written to " + where + ":");
+      files.keySet().forEach(name -> out.println("  " + name));
+    }
     out.flush();
     return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;
+  }
+
+  private static String object(Design made, Path where, SequencedMap<String, byte[]> files) {
+    return Json.object(
+        json -> {
+          json.writeStringField("title", made.title());
+          json.writeBooleanField("sound", made.isSound());
+          json.writeStringField("folder", where.toString());
+          json.writeArrayFieldStart("files");
+          for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            json.writeStartObject();
+            json.writeStringField("name", file.getKey());
+            json.writeNumberField("bytes", file.getValue().length);
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+          json.writeArrayFieldStart("findings");
+          for (Finding finding : made.findings()) {
+            CheckJson.finding(json, finding);
+          }
+          json.writeEndArray();
+        });
   }
 }

@@ -8,7 +8,9 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -146,6 +148,25 @@ class MainTest {
     }
     assertThat(run.out())
         .contains("Closes: every join meets to within 0.001 mm.", "30 mm tall", "template.pdf");
+  }
+
+  @Test
+  void makeTellsOtherProgramsWhatItWrote() throws Exception {
+    Path out = folder.resolve("papers");
+    Run run = run("make", script(BOX), "--out", out.toString(), "--json");
+    assertThat(run.exit()).as(run.err()).isZero();
+    JsonNode json = new ObjectMapper().readTree(run.out());
+    assertThat(json.path("sound").asBoolean()).isTrue();
+    Set<String> told = new HashSet<>();
+    for (JsonNode file : json.path("files")) {
+      told.add(file.path("name").asText());
+      Path written = Path.of(json.path("folder").asText(), file.path("name").asText());
+      assertThat(Files.size(written)).isEqualTo(file.path("bytes").asLong());
+    }
+    try (var files = Files.list(out)) {
+      assertThat(files.map(f -> f.getFileName().toString()))
+          .containsExactlyInAnyOrderElementsOf(told);
+    }
   }
 
   @Test
