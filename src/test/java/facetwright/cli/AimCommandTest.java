@@ -1,11 +1,10 @@
 package facetwright.cli;
 
+import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.assertj.core.data.Offset;
@@ -27,15 +26,6 @@ class AimCommandTest {
       """;
 
   @TempDir Path folder;
-
-  private record Run(int exit, String out, String err) {}
-
-  private static Run run(String... words) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int exit = Main.run(words, new PrintWriter(out, true), new PrintWriter(err, true));
-    return new Run(exit, out.toString(), err.toString());
-  }
 
   private String crate() throws Exception {
     return Files.writeString(folder.resolve("crate.js"), CRATE).toString();

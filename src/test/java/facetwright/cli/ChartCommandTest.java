@@ -1,23 +1,13 @@
 package facetwright.cli;
 
+import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
 
 class ChartCommandTest {
-  private static String run(int exit, String... words) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    assertThat(Main.run(words, new PrintWriter(out), new PrintWriter(err)))
-        .as(err.toString())
-        .isEqualTo(exit);
-    return out + err.toString();
-  }
-
   @Test
   void tellsTheTrayByOneMeasure() {
     String words = run(0, "chart", "library/supper-tray.js");

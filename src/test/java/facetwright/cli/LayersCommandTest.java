@@ -1,11 +1,10 @@
 package facetwright.cli;
 
+import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,15 +12,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The words {@code layers} and {@code materials}. */
 class LayersCommandTest {
   private static final String LANTERN = "library/harbour-lantern.js";
-
-  private record Run(int exit, String out, String err) {}
-
-  private static Run run(String... words) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int exit = Main.run(words, new PrintWriter(out), new PrintWriter(err));
-    return new Run(exit, out.toString(), err.toString());
-  }
 
   @Test
   void layersInWords() {

@@ -1,11 +1,10 @@
 package facetwright.cli;
 
+import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -28,20 +27,11 @@ class MainTest {
 
   @TempDir Path folder;
 
-  private record Run(int exit, String out, String err) {}
-
-  private static Run run(String... words) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int exit = Main.run(words, new PrintWriter(out, true), new PrintWriter(err, true));
-    return new Run(exit, out.toString(), err.toString());
-  }
-
   @Test
   void openWithoutAWindowSaysWhatElseCanBeDone() {
     Run run = run("open", "crate.js");
-    assertThat(run.exit).isEqualTo(2);
-    assertThat(run.err).contains("no window").contains("facetwright make crate.js");
+    assertThat(run.exit()).isEqualTo(2);
+    assertThat(run.err()).contains("no window").contains("facetwright make crate.js");
   }
 
   private String script(String text) throws Exception {

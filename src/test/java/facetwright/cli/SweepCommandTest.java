@@ -1,11 +1,10 @@
 package facetwright.cli;
 
+import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.junit.jupiter.api.Test;
@@ -13,15 +12,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 class SweepCommandTest {
   private static final String LANTERN = "library/harbour-lantern.js";
-
-  private static String run(int exit, String... words) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    assertThat(Main.run(words, new PrintWriter(out), new PrintWriter(err)))
-        .as(err.toString())
-        .isEqualTo(exit);
-    return out + err.toString();
-  }
 
   @Test
   void tellsEachStepAndDrawsIt(@TempDir Path folder) throws Exception {
