@@ -2,6 +2,7 @@ package facetwright.workbench;
 
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.Group;
+import javafx.scene.Node;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.BorderPane;
@@ -13,6 +14,9 @@ final class CardFold extends BorderPane {
   private final ToggleButton sliver = new ToggleButton("Script");
   private final SplitPane split;
   private double divider = 0.66;
+
+  /** What had the focus in the card when it was folded away; null for nothing. */
+  private Node left;
 
   CardFold(SplitPane split, Region card) {
     this.split = split;
@@ -29,10 +33,17 @@ final class CardFold extends BorderPane {
             (_, _, away) -> {
               if (away) {
                 divider = split.getDividerPositions()[0];
+                left = card.isFocusWithin() ? card.getScene().getFocusOwner() : null;
+                if (left != null) {
+                  sliver.requestFocus();
+                }
                 split.getItems().remove(card);
               } else {
                 split.getItems().add(card);
                 split.setDividerPositions(divider);
+                if (left != null && sliver.isFocused()) {
+                  left.requestFocus();
+                }
               }
             });
   }

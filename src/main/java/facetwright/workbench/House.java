@@ -26,12 +26,11 @@ import javafx.beans.binding.StringExpression;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.input.DragEvent;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 
 /** All that is in the window: the menu bar, the places, and what is laid over them for a while. */
 public final class House extends StackPane {
@@ -53,11 +52,12 @@ public final class House extends StackPane {
   private Pictures.Helpers solvers;
   private final ShelfView shelf;
   private final PapersView papers;
-  private final Pages pages = new Pages();
+  private final Pages pages = new Pages(this::rest);
   private final TextSize textSize = new TextSize();
   private final TourView tour;
   private final Commands commands;
   private final ToggleButton toPapers;
+  private final HouseKeys keys;
 
   public House(Tools tools) {
     this.tools = tools;
@@ -70,8 +70,11 @@ public final class House extends StackPane {
     pictures =
         new Pictures(
             tools.state().folder().resolve("pictures"), tools.hire(), tools.slow(), tools.ui());
-    room.sweepWith(new SweepView(desk, pictures.wall()));
+    SweepView sweep = new SweepView(desk, pictures.wall());
+    sweep.onLost(this::rest);
+    room.sweepWith(sweep);
     goals = new GoalBar(desk, this::solvers, tools.ui());
+    goals.onLost(this::rest);
     room.aimWith(goals);
     shelf =
         new ShelfView(
@@ -83,8 +86,8 @@ public final class House extends StackPane {
             tools.ui(),
             () -> places().now().set(Place.TABLE));
     papers = new PapersView(desk, tools.saving(), tools.aside(), tools.ui());
-    places = new Places(shelf, room, papers);
-    tour = new TourView(() -> tools.state().remember("tour.seen", true));
+    places = new Places(shelf, room, papers, place -> HouseKeys.first(this, place));
+    tour = new TourView(() -> tools.state().remember("tour.seen", true), this::rest);
     commands = HouseCommands.of(this);
     getStylesheets().add(House.class.getResource("room.css").toExternalForm());
     getStylesheets().add(House.class.getResource("house.css").toExternalForm());
@@ -106,13 +109,17 @@ public final class House extends StackPane {
             toPapers);
     top.setAlignment(Pos.CENTER_LEFT);
     top.getStyleClass().add("house-top");
-    BorderPane all = new BorderPane(places);
-    all.setTop(top);
-    getChildren().addAll(all, tour, pages, new NoticePane(notices));
+    BorderPane all = new BorderPane();
+    // Tab goes through them in this order.
+    NoticePane note = new NoticePane(notices, this::rest);
+    all.setTop(new VBox(top, note));
+    all.setCenter(places);
+    getChildren().addAll(all, tour, pages);
+    desk.laid().addListener((_, _, _) -> rest());
+    keys = new HouseKeys(this, top, note);
     commands.explain(room.fold().sliver(), "fold-script");
     room.explain(commands);
-    addEventFilter(DragEvent.DRAG_OVER, this::dragOver);
-    addEventFilter(DragEvent.DRAG_DROPPED, this::dragDropped);
+    Dropping.into(this);
   }
 
   /** What is painted has lettering as large as the words about it. */
@@ -140,25 +147,20 @@ public final class House extends StackPane {
     return tab;
   }
 
+  /** The focus goes to where one works, when there is no better place for it. */
+  private void rest() {
+    places.rest();
+  }
+
+  /** Goes to the next part of the window, or the one before. */
+  void leap(boolean onward) {
+    keys.leap(onward);
+  }
+
   /** Opens a script and goes to the table. */
   public void open(Path file) {
     places.now().set(Place.TABLE);
     filing.open(file);
-  }
-
-  private void dragOver(DragEvent e) {
-    if (e.getDragboard().hasFiles()) {
-      e.acceptTransferModes(TransferMode.COPY);
-      e.consume();
-    }
-  }
-
-  private void dragDropped(DragEvent e) {
-    if (e.getDragboard().hasFiles()) {
-      dropped(e.getDragboard().getFiles());
-      e.setDropCompleted(true);
-      e.consume();
-    }
   }
 
   /** Takes files that were let go over the window. */

@@ -32,13 +32,13 @@ final class HouseCommands {
     Filing filing = house.filing();
     commands
         .in(Command.In.FILE)
-        .act("new", "New", "Shortcut+N", "Begin a new design", writing(filing::fresh))
+        .act("new", "New", "Shortcut+N", "Begin a new design", at(filing::fresh))
         .act(
             CommandBar.OPEN,
             "Open …",
             "Shortcut+O",
             "Open a design; or drag its file into the window",
-            writing(filing::open))
+            at(filing::open))
         .line()
         .act("save", "Save", "Shortcut+S", "Save the script", filing::save)
         .act(
@@ -115,6 +115,18 @@ final class HouseCommands {
         .act("shelf", "Shelf", "Shortcut+1", "Go to the shelf", go(Place.SHELF))
         .act("table", "Table", "Shortcut+2", "Go to the table", go(Place.TABLE))
         .act("papers", "Papers", "Shortcut+3", "Go to the papers", go(Place.PAPERS))
+        .act(
+            "next-part",
+            "Next part",
+            "F6",
+            "Leap to the next part: menus, strip, net, form, dials, findings, script",
+            () -> house.leap(true))
+        .act(
+            "former-part",
+            "Former part",
+            "Shift+F6",
+            "Leap to the part before",
+            () -> house.leap(false))
         .line()
         .tick(
             "inside",
@@ -199,16 +211,6 @@ final class HouseCommands {
 
   private Runnable go(Place place) {
     return () -> house.places().now().set(place);
-  }
-
-  /** Does something at the table, and goes on in the script where nothing is asked. */
-  private Runnable writing(Runnable action) {
-    return () -> {
-      at(action).run();
-      if (house.notices().now().get() == null) {
-        house.room().card().area().requestFocus();
-      }
-    };
   }
 
   /** Does something at the table. */

@@ -1,5 +1,6 @@
 package facetwright.workbench;
 
+import facetwright.workbench.focus.Parts.Part;
 import facetwright.workbench.lens.LensView;
 import facetwright.workbench.table.TableView;
 import javafx.beans.property.BooleanProperty;
@@ -53,6 +54,11 @@ final class LensCorner extends Region {
             swapped.set(!swapped.get());
           }
         });
+  }
+
+  /** The folded form with its buttons. */
+  Part form() {
+    return Part.of(lens, buttons);
   }
 
   /** Whether the folded form is the large one. */

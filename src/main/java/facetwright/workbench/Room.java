@@ -7,6 +7,7 @@ import facetwright.workbench.drawer.DialDrawer;
 import facetwright.workbench.drawer.SettingFlags;
 import facetwright.workbench.findings.FindingsList;
 import facetwright.workbench.findings.Notes;
+import facetwright.workbench.focus.Parts.Part;
 import facetwright.workbench.goal.GoalBar;
 import facetwright.workbench.lens.LensView;
 import facetwright.workbench.look.Pen;
@@ -14,7 +15,9 @@ import facetwright.workbench.look.Shade;
 import facetwright.workbench.sweep.SweepView;
 import facetwright.workbench.table.TableLook;
 import facetwright.workbench.table.TableView;
+import java.util.List;
 import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -25,7 +28,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.BorderPane;
@@ -57,6 +59,10 @@ public final class Room extends BorderPane {
   private final StackPane over;
   private final VBox left;
   private final FindingsList findings;
+  private final Node boxes;
+  private final Notes notes;
+  private SweepView sweep;
+  private GoalBar goals;
 
   /**
    * @param aside runs work beside the window
@@ -83,15 +89,21 @@ public final class Room extends BorderPane {
     corner = new LensCorner(table, lens);
     corner.swapped().addListener((_, _, _) -> table.requestLayout());
     Node top = corner;
-    ScrollPane notes = new Notes(findings);
+    notes = new Notes(findings);
     over = new StackPane(top);
-    left = new VBox(stripOfButtons(), over, told(), flags, drawer, notes);
+    boxes = stripOfButtons();
+    left = new VBox(boxes, over, told(), flags, drawer, notes);
     VBox.setVgrow(over, Priority.ALWAYS);
     split.setOrientation(Orientation.HORIZONTAL);
     split.getItems().setAll(left, card);
     split.setDividerPositions(0.66);
     SplitPane.setResizableWithParent(card, false);
     fold = new CardFold(split, card);
+    table.onScript(
+        () -> {
+          fold.away().set(false);
+          card.area().requestFocus();
+        });
     setCenter(fold);
   }
 
@@ -141,6 +153,26 @@ public final class Room extends BorderPane {
     return strip;
   }
 
+  /** What has the focus to begin with: the script, or the net when the script is folded away. */
+  Node first() {
+    return fold.away().get() ? table : card.area();
+  }
+
+  /** The parts one leaps to, in the order in which one reads them. */
+  Stream<Part> parts() {
+    return Stream.concat(
+        Stream.of(
+            Part.of(boxes),
+            Part.of(sweep),
+            Part.of(table),
+            corner.form(),
+            Part.of(flags),
+            Part.of(goals),
+            Part.of(drawer),
+            Part.of(notes)),
+        Stream.of(new Part(card.area(), List.of(card)), Part.of(fold.sliver())));
+  }
+
   /** Whether the room is dark. */
   public BooleanProperty dark() {
     return dark;
@@ -179,13 +211,17 @@ public final class Room extends BorderPane {
       BooleanProperty glue) {}
 
   /** Lets the drawer show a dial over its range, in place of the table. */
-  void sweepWith(SweepView sweep) {
+  void sweepWith(SweepView view) {
+    sweep = view;
     over.getChildren().add(sweep);
+    // What it lies over is not to be reached.
+    corner.visibleProperty().bind(sweep.visibleProperty().not());
     drawer.onCompare(sweep::show);
   }
 
   /** Puts the line for aims above the drawer. */
-  void aimWith(GoalBar goals) {
+  void aimWith(GoalBar bar) {
+    goals = bar;
     left.getChildren().add(left.getChildren().indexOf(drawer), goals);
     findings.onMend(goals::open);
   }

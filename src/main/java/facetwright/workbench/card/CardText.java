@@ -64,8 +64,8 @@ final class CardText {
     if (!text.equals(area.getText())) {
       replace(text);
     }
-    if (desk.laid() != laid) {
-      laid = desk.laid();
+    if (desk.laid().get() != laid) {
+      laid = desk.laid().get();
       area.getUndoManager().forgetHistory();
       area.moveTo(0);
       area.requestFollowCaret();

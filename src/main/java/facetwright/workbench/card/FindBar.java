@@ -34,13 +34,14 @@ final class FindBar extends VBox {
     this.text = text;
     this.painting = painting;
     getStyleClass().add("find-bar");
-    sought.setPromptText("Find");
-    by.setPromptText("Replace with");
-    line.setPromptText("Line");
+    say(sought, "Find", "What to look for in the script (Enter goes to the next)");
+    say(by, "Replace with", "What to write in its place (Enter replaces one)");
+    say(line, "Line", "The number of a line (Enter goes there)");
     line.setPrefColumnCount(6);
     count.setMinWidth(64);
     count.getStyleClass().add("quiet");
     capitals.setMinWidth(USE_PREF_SIZE);
+    capitals.setAccessibleText("Capitals count");
     capitals.setTooltip(new Tooltip("Tell capitals from small letters"));
     HBox.setHgrow(sought, Priority.ALWAYS);
     HBox.setHgrow(by, Priority.ALWAYS);
@@ -85,6 +86,12 @@ final class FindBar extends VBox {
           }
         });
     showOnly();
+  }
+
+  private static void say(TextField field, String words, String tip) {
+    field.setPromptText(words);
+    field.setAccessibleText(words);
+    field.setTooltip(new Tooltip(tip));
   }
 
   private HBox row(Node... nodes) {

@@ -3,6 +3,7 @@ package facetwright.workbench.card;
 import facetwright.check.Finding;
 import facetwright.workbench.card.text.Typing;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.focus.FocusRing;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -48,6 +49,7 @@ public final class ScriptCard extends BorderPane {
     Keys.attach(text, prompting, find, fault, numbers, size);
     text.area().setAccessibleText("Script");
     StackPane paper = new StackPane(new VirtualizedScrollPane<>(text.area()), layer);
+    paper.getChildren().add(new FocusRing(text.area(), paper));
     VBox top = new VBox(head(), find);
     setTop(top);
     setCenter(paper);

@@ -1,12 +1,15 @@
 package facetwright.workbench.command;
 
+import facetwright.workbench.focus.Reach;
+import facetwright.workbench.focus.WayBack;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -21,9 +24,14 @@ public final class Pages extends StackPane {
   private static final double EDGE = 24;
 
   private final BorderPane page = new BorderPane();
-  private Node before;
+  private final Runnable otherwise;
+  private final WayBack back = new WayBack();
 
-  public Pages() {
+  /**
+   * @param otherwise gives the focus a place, where it cannot go back to where it was
+   */
+  public Pages(Runnable otherwise) {
+    this.otherwise = otherwise;
     getStylesheets().add(Pages.class.getResource("command.css").toExternalForm());
     getStyleClass().add("page-ground");
     page.getStyleClass().add("page");
@@ -36,6 +44,7 @@ public final class Pages extends StackPane {
           }
           e.consume();
         });
+    addEventFilter(KeyEvent.KEY_PRESSED, Reach.goingRound(this));
     setOnKeyPressed(
         e -> {
           if (e.getCode() == KeyCode.ESCAPE) {
@@ -47,18 +56,20 @@ public final class Pages extends StackPane {
 
   /** Shows a page. */
   public void show(String title, Region content) {
-    before = isVisible() || getScene() == null ? before : getScene().getFocusOwner();
+    back.remember(this);
     Label name = new Label(title);
     name.getStyleClass().add("page-title");
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);
     Button close = new Button("Close");
     close.setOnAction(_ -> close());
+    close.setTooltip(new Tooltip("Puts this page away (Esc)"));
     HBox top = new HBox(name, space, close);
     top.setAlignment(Pos.CENTER_LEFT);
     top.getStyleClass().add("page-top");
     ScrollPane scroll = new ScrollPane(content);
     scroll.setFitToWidth(true);
+    scroll.setAccessibleText(title);
     page.setTop(top);
     page.setCenter(scroll);
     page.maxHeightProperty()
@@ -73,10 +84,9 @@ public final class Pages extends StackPane {
 
   /** Puts the page away. */
   public void close() {
-    setVisible(false);
-    if (before != null) {
-      before.requestFocus();
-      before = null;
+    if (isVisible()) {
+      back.go(this, otherwise);
+      setVisible(false);
     }
   }
 }

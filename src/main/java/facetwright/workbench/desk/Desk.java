@@ -17,6 +17,8 @@ import java.util.concurrent.Executor;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyLongProperty;
+import javafx.beans.property.ReadOnlyLongWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
@@ -50,7 +52,7 @@ public final class Desk {
   private boolean turningOn;
   private String turned;
   private long asks;
-  private long laid;
+  private final ReadOnlyLongWrapper laid = new ReadOnlyLongWrapper();
 
   /**
    * @param asking who makes designs of scripts
@@ -120,13 +122,13 @@ public final class Desk {
 
   /** Begins with another script: dials as it says, nothing selected, nothing to undo. */
   public void lay(Path where, String script) {
-    laid++;
     file.set(where);
     saved = script;
     settings.set(Map.of());
     turnsBefore.clear();
     turnsAfter.clear();
     selection.set(Selection.nothing());
+    laid.set(laid.get() + 1);
     if (script.equals(text.get())) {
       ask();
     } else {
@@ -135,8 +137,8 @@ public final class Desk {
   }
 
   /** How many scripts were laid down so far; while it stands, changes are edits of one script. */
-  public long laid() {
-    return laid;
+  public ReadOnlyLongProperty laid() {
+    return laid.getReadOnlyProperty();
   }
 
   /** Says that the script is kept as it stands. */

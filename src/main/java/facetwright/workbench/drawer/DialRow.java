@@ -54,6 +54,7 @@ final class DialRow extends VBox {
     HBox.setHgrow(name, Priority.ALWAYS);
     name.setMaxWidth(Double.MAX_VALUE);
     Button all = new Button("Compare");
+    all.setAccessibleText("Compare " + dial.name());
     all.getStyleClass().add("plain");
     all.setTooltip(new Tooltip("See " + dial.name() + " over its range, and pick a value"));
     all.setMinWidth(USE_PREF_SIZE);

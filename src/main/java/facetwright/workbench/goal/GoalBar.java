@@ -5,6 +5,7 @@ import facetwright.script.Design;
 import facetwright.script.Dial;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.focus.WayBack;
 import facetwright.worker.Reply;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +34,8 @@ public final class GoalBar extends VBox {
   private final ChoiceBox<String> turn = new ChoiceBox<>();
   private final Label outcome = new Label();
   private final Button apply = new Button("Turn them so");
+  private final WayBack back = new WayBack();
+  private Runnable otherwise = () -> {};
   private Asking asking;
   private Wish.Came came;
   private long asks;
@@ -49,8 +52,10 @@ public final class GoalBar extends VBox {
     word.getItems().setAll(GoalReader.WORDS);
     word.setValue("height");
     word.setAccessibleText("What to aim at");
+    word.setTooltip(new Tooltip("What the design is to come to"));
     value.setPrefColumnCount(7);
     value.setAccessibleText("Wanted");
+    value.setTooltip(new Tooltip("How much it is to be, in mm or inches (Enter)"));
     value.setPromptText("120 mm");
     value.setOnAction(_ -> find());
     word.valueProperty().addListener((_, _, w) -> value.setPromptText(example(w)));
@@ -63,7 +68,7 @@ public final class GoalBar extends VBox {
     Button close = new Button("Close");
     close.getStyleClass().add("plain");
     close.setTooltip(new Tooltip("Puts this line away (Esc)"));
-    close.setOnAction(_ -> show(false));
+    close.setOnAction(_ -> close());
     apply.setTooltip(new Tooltip("Turns the dials; Ctrl+Alt+Z takes it back in one step"));
     apply.setOnAction(_ -> apply());
     outcome.setWrapText(true);
@@ -75,7 +80,7 @@ public final class GoalBar extends VBox {
     setOnKeyPressed(
         e -> {
           if (e.getCode() == KeyCode.ESCAPE) {
-            show(false);
+            close();
             e.consume();
           }
         });
@@ -86,8 +91,19 @@ public final class GoalBar extends VBox {
     show(false);
   }
 
+  /** Who gives the focus a place, where it cannot go back to where it was. */
+  public void onLost(Runnable giving) {
+    otherwise = giving;
+  }
+
+  private void close() {
+    back.go(this, otherwise);
+    show(false);
+  }
+
   /** Lays the line open, ready to be typed in. */
   public void open() {
+    back.remember(this);
     show(true);
     value.requestFocus();
     value.selectAll();
@@ -95,6 +111,7 @@ public final class GoalBar extends VBox {
 
   /** Lays the line open and solves for a wish. */
   public void open(Wish wish) {
+    back.remember(this);
     show(true);
     word.setValue(wish.word());
     value.setText(wish.value());

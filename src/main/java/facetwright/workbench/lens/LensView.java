@@ -8,6 +8,7 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
+import facetwright.workbench.focus.FocusRing;
 import facetwright.workbench.look.Shade;
 import facetwright.workbench.table.Camera;
 import java.util.List;
@@ -32,16 +33,10 @@ import javafx.scene.layout.Region;
  * the way from flat to made.
  */
 public final class LensView extends Region {
-  private static final double RIM = 9;
   private static final double TURN = 0.011;
   private static final double WHEEL = 1.0018;
   private static final double KEY_TURN = Math.toRadians(10);
   private static final double KEY_STEP = 0.05;
-
-  /** The rim's slider begins at the lower left and ends at the lower right, in degrees. */
-  private static final double FIRST = 225;
-
-  private static final double ALL = 270;
 
   private final Desk desk;
   private final FrameSource frames;
@@ -73,10 +68,12 @@ public final class LensView extends Region {
     this.desk = desk;
     this.frames = new FrameSource(aside, ui, this::show);
     getStyleClass().add("lens");
-    getChildren().add(canvas);
+    FocusRing ring = new FocusRing(this);
+    getChildren().addAll(canvas, ring);
+    ring.getStyleClass().add("round");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-    setAccessibleText("The folded form");
+    say();
     desk.design()
         .addListener(
             (_, _, design) -> frames.of(design.net(), design.folded(), layers.get(), made.get()));
@@ -84,9 +81,17 @@ public final class LensView extends Region {
     teaching.addListener((_, _, _) -> paint());
     focusedProperty().addListener((_, _, _) -> paint());
     made.addListener((_, _, t) -> frames.at(t.doubleValue()));
+    made.addListener((_, _, _) -> say());
     layers.addListener((_, _, on) -> frames.layers(on));
     shade.addListener((_, _, _) -> paint());
     round.addListener((_, _, _) -> requestLayout());
+    round.addListener(
+        (_, _, on) -> {
+          ring.getStyleClass().remove("round");
+          if (on) {
+            ring.getStyleClass().add("round");
+          }
+        });
     setOnMousePressed(this::press);
     setOnMouseDragged(this::drag);
     setOnMouseReleased(this::release);
@@ -170,26 +175,27 @@ public final class LensView extends Region {
     paint();
   }
 
-  private double radius() {
-    return Math.min(getWidth(), getHeight()) / 2 - RIM;
+  private Rim rim() {
+    return new Rim(getWidth(), getHeight());
   }
 
   private void paint() {
     GraphicsContext on = canvas.getGraphicsContext2D();
     on.clearRect(0, 0, getWidth(), getHeight());
-    if (getWidth() < 2 * RIM + 2) {
+    if (getWidth() < 2 * Rim.BROAD + 2) {
       return;
     }
     LensPainter painter =
         new LensPainter(on, camera, shade.get(), from, getWidth(), getHeight(), round.get());
-    painter.glass(radius(), RIM);
+    painter.glass(rim().radius(), Rim.BROAD);
     painter.form(patches, drawing, desk.selection().get());
     if (teaching.get() && drawing != null && made.get() == 1) {
       painter.angles(drawing, teachingOf());
     }
     painter.clear();
     if (round.get()) {
-      painter.rim(radius() + RIM / 2, FIRST, ALL, made.get(), isFocused());
+      double middle = rim().radius() + Rim.BROAD / 2;
+      painter.rim(middle, Rim.FIRST, Rim.ALL, made.get(), isFocused());
     }
     paints++;
   }
@@ -201,34 +207,22 @@ public final class LensView extends Region {
     return taught;
   }
 
-  private boolean isOnRim(double x, double y) {
-    double off = Math.hypot(x - getWidth() / 2, y - getHeight() / 2);
-    return round.get() && off > radius() - RIM;
-  }
-
   private void press(MouseEvent e) {
     requestFocus();
     player.stop();
     lastX = e.getX();
     lastY = e.getY();
     dragged = false;
-    onRim = isOnRim(e.getX(), e.getY());
+    onRim = round.get() && rim().isAt(e.getX(), e.getY());
     if (onRim) {
-      slide(e.getX(), e.getY());
+      made.set(rim().value(e.getX(), e.getY()));
     }
     e.consume();
   }
 
-  private void slide(double x, double y) {
-    double angle = Math.toDegrees(Math.atan2(getHeight() / 2 - y, x - getWidth() / 2));
-    double along = Math.floorMod(Math.round((FIRST - angle) * 100), 36000L) / 100.0;
-    // In the gap below, the nearer end.
-    made.set(along > ALL ? (along > ALL + (360 - ALL) / 2 ? 0 : 1) : along / ALL);
-  }
-
   private void drag(MouseEvent e) {
     if (onRim) {
-      slide(e.getX(), e.getY());
+      made.set(rim().value(e.getX(), e.getY()));
     } else {
       dragged |= Math.hypot(e.getX() - lastX, e.getY() - lastY) > 3;
       if (dragged) {
@@ -258,10 +252,20 @@ public final class LensView extends Region {
   }
 
   private void wheel(ScrollEvent e) {
-    zoom = Math.clamp(zoom * Math.pow(WHEEL, e.getDeltaY()), 0.3, 12);
+    nearer(Math.pow(WHEEL, e.getDeltaY()));
+    e.consume();
+  }
+
+  private void nearer(double factor) {
+    zoom = Math.clamp(zoom * factor, 0.3, 12);
     place();
     paint();
-    e.consume();
+  }
+
+  /** For those who hear the window read. */
+  private void say() {
+    setAccessibleText(
+        "The folded form, %.0f %% of the way from flat to made".formatted(100 * made.get()));
   }
 
   private void turn(double by, double tilt) {
@@ -270,6 +274,9 @@ public final class LensView extends Region {
   }
 
   private void key(KeyEvent e) {
+    if (e.isShortcutDown() || e.isAltDown()) {
+      return;
+    }
     switch (e.getCode()) {
       case LEFT -> turn(KEY_TURN, 0);
       case RIGHT -> turn(-KEY_TURN, 0);
@@ -278,6 +285,8 @@ public final class LensView extends Region {
       case SPACE -> play();
       case PAGE_UP -> made.set(Math.min(1, made.get() + KEY_STEP));
       case PAGE_DOWN -> made.set(Math.max(0, made.get() - KEY_STEP));
+      case PLUS, ADD, EQUALS -> nearer(1.25);
+      case MINUS, SUBTRACT -> nearer(0.8);
       case HOME -> {
         from = Viewpoint.USUAL;
         zoom = 1;

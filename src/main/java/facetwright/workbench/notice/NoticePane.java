@@ -1,31 +1,37 @@
 package facetwright.workbench.notice;
 
+import facetwright.workbench.focus.WayBack;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /**
- * The notice that shows, as a card near the top of the window. Esc chooses what changes nothing.
+ * The notice that shows, as a band across the window that covers nothing. Esc chooses what changes
+ * nothing.
  */
-public final class NoticePane extends StackPane {
-  private static final double WIDTH = 520;
-
+public final class NoticePane extends HBox {
   private final Notices notices;
-  private Node before;
+  private final Runnable otherwise;
+  private final WayBack back = new WayBack();
 
-  public NoticePane(Notices notices) {
+  /**
+   * @param otherwise gives the focus a place, where it cannot go back to where it was
+   */
+  public NoticePane(Notices notices, Runnable otherwise) {
     this.notices = notices;
+    this.otherwise = otherwise;
     getStylesheets().add(NoticePane.class.getResource("notice.css").toExternalForm());
-    setPickOnBounds(false);
+    getStyleClass().add("notice");
+    setAlignment(Pos.CENTER_LEFT);
+    managedProperty().bind(visibleProperty());
     setVisible(false);
-    setAlignment(Pos.TOP_CENTER);
+    // As high as its words need, however they break.
+    setMinHeight(USE_PREF_SIZE);
     notices.now().addListener((_, _, notice) -> show(notice));
     setOnKeyPressed(
         e -> {
@@ -38,39 +44,35 @@ public final class NoticePane extends StackPane {
 
   private void show(Notice notice) {
     if (notice == null) {
+      back.go(this, otherwise);
       setVisible(false);
       getChildren().clear();
-      if (before != null && before.getScene() == getScene()) {
-        before.requestFocus();
-      }
-      before = null;
       return;
     }
-    if (!isVisible() && getScene() != null) {
-      before = getScene().getFocusOwner();
-    }
+    back.remember(this);
     Label title = new Label(notice.title());
     title.setWrapText(true);
     title.getStyleClass().add("notice-title");
     Label words = new Label(notice.words());
     words.setWrapText(true);
     words.setManaged(!notice.words().isEmpty());
+    VBox said = new VBox(2, title, words);
+    said.setAlignment(Pos.CENTER_LEFT);
+    HBox.setHgrow(said, Priority.ALWAYS);
     HBox choices = new HBox(8);
     choices.setAlignment(Pos.CENTER_RIGHT);
+    choices.setMinWidth(USE_PREF_SIZE);
     for (Notice.Choice choice : notice.choices()) {
       Button button = new Button(choice.name());
       button.setOnAction(_ -> notices.choose(choice));
-      button.setMinWidth(Region.USE_PREF_SIZE);
+      button.setMinWidth(USE_PREF_SIZE);
+      button.setAccessibleText(choice.name() + ". " + notice.title() + ". " + notice.words());
       choices.getChildren().add(button);
     }
     Button usual = (Button) choices.getChildren().getFirst();
     usual.getStyleClass().add("usual");
     usual.setDefaultButton(true);
-    VBox card = new VBox(8, title, words, choices);
-    card.getStyleClass().add("notice");
-    card.setMaxSize(WIDTH, Region.USE_PREF_SIZE);
-    card.setAccessibleText(notice.title() + ". " + notice.words());
-    getChildren().setAll(card);
+    getChildren().setAll(said, choices);
     setVisible(true);
     Platform.runLater(usual::requestFocus);
   }

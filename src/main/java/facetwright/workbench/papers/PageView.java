@@ -3,6 +3,7 @@ package facetwright.workbench.papers;
 import facetwright.draw.Drawing;
 import facetwright.geom.Box2;
 import facetwright.geom.Vec2;
+import facetwright.workbench.focus.FocusRing;
 import facetwright.workbench.look.Pen;
 import facetwright.workbench.look.Shade;
 import facetwright.workbench.table.Camera;
@@ -12,6 +13,7 @@ import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
@@ -23,6 +25,7 @@ import javafx.scene.text.TextAlignment;
  */
 public final class PageView extends Region {
   private static final double MARGIN = 24;
+  private static final double STEP = 60;
   private static final double WHEEL = 1.0018;
 
   private final Canvas canvas = new Canvas();
@@ -35,19 +38,21 @@ public final class PageView extends Region {
   private double lastY;
 
   PageView() {
-    getChildren().add(canvas);
+    getChildren().addAll(canvas, new FocusRing(this));
+    setFocusTraversable(true);
     setMinSize(100, 100);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setAccessibleText("The page");
     shade.addListener((_, _, _) -> paint());
     setOnScroll(this::wheel);
+    setOnKeyPressed(this::key);
     setOnMousePressed(
         e -> {
+          requestFocus();
           lastX = e.getX();
           lastY = e.getY();
           if (e.getClickCount() == 2) {
-            fitted = true;
-            layoutChildren();
+            fit();
           }
         });
     setOnMouseDragged(this::drag);
@@ -111,17 +116,47 @@ public final class PageView extends Region {
   }
 
   private void wheel(ScrollEvent e) {
-    camera = camera.zoomed(Math.pow(WHEEL, e.getDeltaY()), e.getX(), e.getY());
+    turnTo(camera.zoomed(Math.pow(WHEEL, e.getDeltaY()), e.getX(), e.getY()));
+    e.consume();
+  }
+
+  private void nearer(double factor) {
+    turnTo(camera.zoomed(factor, getWidth() / 2, getHeight() / 2));
+  }
+
+  private void fit() {
+    fitted = true;
+    layoutChildren();
+  }
+
+  private void turnTo(Camera next) {
+    camera = next;
     fitted = false;
     paint();
+  }
+
+  private void key(KeyEvent e) {
+    if (e.isShortcutDown() || e.isAltDown()) {
+      return;
+    }
+    switch (e.getCode()) {
+      case LEFT -> turnTo(camera.moved(STEP, 0));
+      case RIGHT -> turnTo(camera.moved(-STEP, 0));
+      case UP -> turnTo(camera.moved(0, STEP));
+      case DOWN -> turnTo(camera.moved(0, -STEP));
+      case PLUS, ADD, EQUALS -> nearer(1.25);
+      case MINUS, SUBTRACT -> nearer(0.8);
+      case HOME -> fit();
+      default -> {
+        return;
+      }
+    }
     e.consume();
   }
 
   private void drag(MouseEvent e) {
-    camera = camera.moved(e.getX() - lastX, e.getY() - lastY);
+    turnTo(camera.moved(e.getX() - lastX, e.getY() - lastY));
     lastX = e.getX();
     lastY = e.getY();
-    fitted = false;
-    paint();
   }
 }

@@ -13,7 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.SequencedMap;
 import java.util.concurrent.Executor;
+import java.util.stream.Stream;
+import javafx.event.Event;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -41,6 +44,7 @@ public final class PapersView extends BorderPane {
   private final Button print = new Button("Print …");
   private final PrintOrder order = new PrintOrder(this::refresh);
   private final Map<String, List<Drawing>> drawn = new HashMap<>();
+  private final HBox strip = new HBox(10);
   private final Desk desk;
   private int at;
   private Job made;
@@ -57,6 +61,15 @@ public final class PapersView extends BorderPane {
     getStyleClass().add("papers");
     list.setCellFactory(_ -> new PaperCell());
     list.setAccessibleText("Papers");
+    // The list has no use for Esc, but takes it.
+    list.addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE) {
+            e.consume();
+            Event.fireEvent(this, e.copyFor(this, this));
+          }
+        });
     list.getSelectionModel().selectedItemProperty().addListener((_, _, _) -> choose());
     desk.design().addListener((_, _, _) -> refresh());
     visibleProperty().addListener((_, _, _) -> refresh());
@@ -66,6 +79,7 @@ public final class PapersView extends BorderPane {
     on.setTooltip(new Tooltip("Next page (Page down)"));
     Button save = new Button("Save this …");
     save.setOnAction(_ -> save(false));
+    save.setTooltip(new Tooltip("Save the paper that shows into a folder"));
     Button all = new Button("Save all …");
     all.setOnAction(_ -> save(true));
     all.setTooltip(new Tooltip("Save every paper into a folder"));
@@ -77,7 +91,7 @@ public final class PapersView extends BorderPane {
                 : "This system has no printer; save the PDF instead"));
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);
-    HBox strip = new HBox(10, back, which, on, space, order, print, save, all);
+    strip.getChildren().addAll(back, which, on, space, order, print, save, all);
     strip.setAlignment(Pos.CENTER_LEFT);
     strip.getStyleClass().add("strip");
     told.getStyleClass().add("told");
@@ -95,6 +109,16 @@ public final class PapersView extends BorderPane {
           }
         });
     print.setDisable(true);
+  }
+
+  /** The parts one leaps to, in the order in which one reads them. */
+  public Stream<Node> parts() {
+    return Stream.of(list, strip, page);
+  }
+
+  /** What has the focus to begin with. */
+  public Node first() {
+    return list;
   }
 
   /** What the pages are painted on. */

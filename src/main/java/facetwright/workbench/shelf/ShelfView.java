@@ -12,7 +12,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -45,6 +47,7 @@ public final class ShelfView extends BorderPane {
   private final Label ownTold = new Label();
   private final Label sharedTold = new Label();
   private final ScrollPane scroll = new ScrollPane();
+  private final HBox top = new HBox();
   private final Set<String> wanted = new TreeSet<>();
   private List<DesignCard> cards = List.of();
 
@@ -76,7 +79,8 @@ public final class ShelfView extends BorderPane {
     search.setPrefColumnCount(24);
     search.textProperty().addListener((_, _, _) -> sift());
     search.setOnAction(_ -> firstShown());
-    HBox top = new HBox(14, search, tags);
+    top.getChildren().addAll(search, tags);
+    top.setSpacing(14);
     HBox.setHgrow(tags, Priority.ALWAYS);
     tags.prefWrapLengthProperty()
         .bind(widthProperty().subtract(search.widthProperty()).subtract(80));
@@ -126,9 +130,9 @@ public final class ShelfView extends BorderPane {
     return search;
   }
 
-  @Override
-  public void requestFocus() {
-    search.requestFocus();
+  /** The parts one leaps to, in the order in which one reads them. */
+  public Stream<Node> parts() {
+    return Stream.of(top, scroll);
   }
 
   private void refresh() {

@@ -6,6 +6,7 @@ import facetwright.script.Dial;
 import facetwright.script.DialText;
 import facetwright.turn.sweep.SweepValues;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.focus.WayBack;
 import facetwright.workbench.picture.Picture;
 import facetwright.workbench.picture.Pictures;
 import facetwright.worker.Request;
@@ -36,6 +37,8 @@ public final class SweepView extends BorderPane {
   private final Pictures.Wall pictures;
   private final Label title = new Label();
   private final FlowPane cards = new FlowPane(10, 10);
+  private final WayBack back = new WayBack();
+  private Runnable otherwise = () -> {};
 
   public SweepView(Desk desk, Pictures.Wall pictures) {
     this.desk = desk;
@@ -67,6 +70,11 @@ public final class SweepView extends BorderPane {
         });
   }
 
+  /** Who gives the focus a place, where it cannot go back to where it was. */
+  public void onLost(Runnable giving) {
+    otherwise = giving;
+  }
+
   /** Shows a dial of the present design over its range. */
   public void show(String name) {
     Design design = desk.design().get();
@@ -89,6 +97,7 @@ public final class SweepView extends BorderPane {
       settings.put(name, text);
       pictures.of(new Request(desk.fileName(), desk.text().get(), settings), card::show);
     }
+    back.remember(this);
     setVisible(true);
     toFront();
     cards.getChildren().getFirst().requestFocus();
@@ -102,7 +111,10 @@ public final class SweepView extends BorderPane {
   /** Goes away; what is not drawn yet is not drawn any more. */
   public void close() {
     pictures.forget();
-    setVisible(false);
+    if (isVisible()) {
+      back.go(this, otherwise);
+      setVisible(false);
+    }
   }
 
   /** One value. */

@@ -1,6 +1,5 @@
 package facetwright.workbench.table;
 
-import facetwright.draw.Drawing;
 import facetwright.geom.Box2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Unit;
@@ -83,10 +82,10 @@ final class TablePainter {
     }
   }
 
-  void nets(List<Drawing> drawings, List<Vec2> corners) {
+  void nets(Sheets sheets) {
     Pen pen = new Pen(on, camera, false);
-    for (int i = 0; i < drawings.size(); i++) {
-      pen.paint(drawings.get(i), corners.get(i));
+    for (int i = 0; i < sheets.drawings().size(); i++) {
+      pen.paint(sheets.drawings().get(i), sheets.corners().get(i));
     }
   }
 
@@ -167,6 +166,19 @@ final class TablePainter {
     double length = measuring.from().distance(measuring.to());
     if (length > 0) {
       label(Told.both(length, unit), (x1 + x2) / 2, (y1 + y2) / 2);
+    }
+  }
+
+  /** The corner that one measures at by keys; null for none. */
+  void corner(Vec2 at) {
+    if (at != null) {
+      on.setLineDashes();
+      on.setLineWidth(5);
+      on.setStroke(shade.paper());
+      on.strokeOval(x(at) - 8, y(at) - 8, 16, 16);
+      on.setLineWidth(2);
+      on.setStroke(shade.selection());
+      on.strokeOval(x(at) - 8, y(at) - 8, 16, 16);
     }
   }
 

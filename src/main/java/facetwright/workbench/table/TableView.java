@@ -1,17 +1,11 @@
 package facetwright.workbench.table;
 
-import facetwright.draw.Drawing;
-import facetwright.draw.NetDrawing;
-import facetwright.geom.Box2;
-import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
-import facetwright.net.Laid;
 import facetwright.script.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
+import facetwright.workbench.focus.FocusRing;
 import facetwright.workbench.look.Shade;
-import java.util.ArrayList;
-import java.util.List;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -22,7 +16,6 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
@@ -30,29 +23,21 @@ import javafx.scene.layout.Region;
 
 /** The net on its sheet. Wheel zooms to the pointer, dragging moves, a click selects. */
 public final class TableView extends Region {
-  /** Round the sheets there is room for ruler marks, and for their numbers at the usual size. */
-  private static final double EDGE = 34;
-
-  private static final double NUMBERS = 22;
   private static final double REACH = 6;
-  private static final double STEP = 60;
   private static final double WHEEL = 1.0018;
-
-  /** The net may be so much smaller for the sake of what lies over the table. */
-  private static final double WORTH = 0.75;
 
   private final Desk desk;
   private final Canvas canvas = new Canvas();
+  private final TableKeys keys;
   private final ObjectProperty<TableLook> look = new SimpleObjectProperty<>(TableLook.USUAL);
   private final ObjectProperty<Shade> shade = new SimpleObjectProperty<>(Shade.LIGHT);
   private final ObjectProperty<Boolean> measures = new SimpleObjectProperty<>(false);
   private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
   private final DoubleProperty kept = new SimpleDoubleProperty();
-  private List<Drawing> drawings = List.of();
-  private List<Vec2> corners = List.of();
+  private Sheets sheets = Sheets.NONE;
   private Camera camera = new Camera(1, 0, 0);
   private boolean fitted = true;
-  private Measuring measuring = Measuring.NONE;
+  private final Measurer measurer = new Measurer(told::set);
   private Spot under = new Spot.Bare();
   private double lastX;
   private double lastY;
@@ -62,10 +47,10 @@ public final class TableView extends Region {
   public TableView(Desk desk) {
     this.desk = desk;
     getStyleClass().add("table");
-    getChildren().add(canvas);
+    keys = new TableKeys(this, desk);
+    getChildren().addAll(canvas, new FocusRing(this));
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-    setAccessibleText("The net on its sheet");
     desk.design().addListener((_, _, _) -> drawn());
     desk.selection().addListener((_, _, _) -> paint());
     look.addListener((_, _, _) -> drawn());
@@ -73,7 +58,7 @@ public final class TableView extends Region {
     kept.addListener((_, _, _) -> layoutChildren());
     measures.addListener(
         (_, _, on) -> {
-          measuring = Measuring.NONE;
+          measurer.forget();
           setCursor(on ? Cursor.CROSSHAIR : Cursor.DEFAULT);
           paint();
         });
@@ -83,7 +68,10 @@ public final class TableView extends Region {
     setOnMouseReleased(this::release);
     setOnMouseMoved(this::move);
     setOnMouseExited(_ -> point(new Spot.Bare(), ""));
-    setOnKeyPressed(this::key);
+    setOnKeyPressed(keys::pressed);
+    desk.selection().addListener((_, _, _) -> say());
+    told.addListener((_, _, _) -> say());
+    say();
     drawn();
   }
 
@@ -113,7 +101,7 @@ public final class TableView extends Region {
 
   /** The distance measured last, in mm; 0 where none was. */
   public double measured() {
-    return measuring.done() ? measuring.from().distance(measuring.to()) : 0;
+    return measurer.measured();
   }
 
   /** How often it was painted so far. */
@@ -140,6 +128,55 @@ public final class TableView extends Region {
     turnTo(camera.zoomed(factor, getWidth() / 2, getHeight() / 2));
   }
 
+  void move(double dx, double dy) {
+    turnTo(camera.moved(dx, dy));
+  }
+
+  /** Moves the sheet where a place of the net is not in sight, so that it is in the middle. */
+  void bring(Vec2 place) {
+    javafx.geometry.Point2D at = onScreen(place);
+    if (at.getX() < 0 || at.getY() < 0 || at.getX() > getWidth() || at.getY() > getHeight()) {
+      move(getWidth() / 2 - at.getX(), getHeight() / 2 - at.getY());
+    }
+  }
+
+  /** The place of the net in the middle of the view. */
+  Vec2 middle() {
+    return place(getWidth() / 2, getHeight() / 2);
+  }
+
+  Measurer measurer() {
+    return measurer;
+  }
+
+  /** Measures on at a corner, by keys. */
+  void stand(Vec2 at) {
+    measurer.stand(at, desk.design().get().unit());
+    bring(at);
+    paint();
+  }
+
+  /** Measures from or to a place. */
+  void choose(Vec2 at) {
+    measurer.choose(at, desk.design().get().unit());
+    paint();
+  }
+
+  /** Says something in words under the table. */
+  void tell(String words) {
+    told.set(words);
+  }
+
+  /** For those who hear the window read. */
+  private void say() {
+    setAccessibleText("The net on its sheet" + (told.get().isEmpty() ? "" : ". " + told.get()));
+  }
+
+  /** Who goes on in the script, at what is selected. */
+  public void onScript(Runnable going) {
+    keys.onScript(going);
+  }
+
   private void turnTo(Camera next) {
     camera = next;
     fitted = false;
@@ -151,40 +188,17 @@ public final class TableView extends Region {
     canvas.setWidth(getWidth());
     canvas.setHeight(getHeight());
     if (fitted && desk.design().get() != null) {
-      double margin = EDGE + NUMBERS * shade.get().type();
-      Camera full = Camera.showing(whole(), getWidth(), getHeight(), margin);
-      Camera beside =
-          Camera.showing(whole(), Math.max(1, getWidth() - kept.get()), getHeight(), margin);
-      camera = beside.scale() > WORTH * full.scale() ? beside : full;
+      camera =
+          Fitting.of(
+              desk.design().get().laid(), getWidth(), getHeight(), kept.get(), shade.get().type());
     }
     paint();
-  }
-
-  private Box2 whole() {
-    Laid laid = desk.design().get().laid();
-    Box2 box = laid.sheet(0).union(laid.sheet(laid.sheets() - 1));
-    return box.union(laid.net().box());
   }
 
   private void drawn() {
     Design design = desk.design().get();
     if (design != null) {
-      List<Drawing> sheets = new ArrayList<>();
-      List<Vec2> places = new ArrayList<>();
-      for (int i = 0; i < design.laid().sheets(); i++) {
-        Drawing drawing = NetDrawing.of(design.laid(), i, look.get().content());
-        Vec2 corner = NetDrawing.cornerOf(design.laid(), i);
-        if (look.get().inside()) {
-          Box2 sheet = design.laid().sheet(i);
-          double right = corner.x() + drawing.width();
-          corner = new Vec2(sheet.minX() + sheet.maxX() - right, corner.y());
-          drawing = drawing.turnedOver();
-        }
-        sheets.add(drawing);
-        places.add(corner);
-      }
-      drawings = sheets;
-      corners = places;
+      sheets = Sheets.of(design.laid(), look.get());
       under = new Spot.Bare();
     }
     layoutChildren();
@@ -201,7 +215,7 @@ public final class TableView extends Region {
     TablePainter painter =
         new TablePainter(on, camera, shade.get(), design.laid(), look.get().inside());
     painter.sheets(design.unit());
-    painter.nets(drawings, corners);
+    painter.nets(sheets);
     painter.halo(desk.selection().get());
     painter.hover(under);
     for (int i = 0; i < design.findings().size(); i++) {
@@ -211,7 +225,8 @@ public final class TableView extends Region {
           i + 1,
           finding.severity() == facetwright.check.Finding.Severity.ERROR);
     }
-    painter.measured(measuring, design.unit());
+    painter.measured(measurer.now(), design.unit());
+    painter.corner(measurer.corner());
     paints++;
   }
 
@@ -253,9 +268,7 @@ public final class TableView extends Region {
     }
     Vec2 place = place(e.getX(), e.getY());
     if (measures.get()) {
-      measuring =
-          measuring.choosing(Measuring.snapped(design.net(), place, REACH / camera.scale()));
-      paint();
+      choose(Measuring.snapped(design.net(), place, REACH / camera.scale()));
       return;
     }
     if (e.getClickCount() == 2) {
@@ -279,23 +292,13 @@ public final class TableView extends Region {
     }
     Vec2 place = place(e.getX(), e.getY());
     if (measures.get()) {
-      Measuring next =
-          measuring.following(Measuring.snapped(design.net(), place, REACH / camera.scale()));
-      if (!next.equals(measuring)) {
-        measuring = next;
+      if (measurer.follow(Measuring.snapped(design.net(), place, REACH / camera.scale()))) {
         paint();
       }
     }
     Spot spot = Spot.at(design.net(), place, REACH / camera.scale());
-    Unit unit = design.unit();
-    Box2 sheet = design.laid().sheet(0);
-    String from =
-        "From the corner: "
-            + Told.both(place.x() - sheet.minX(), unit)
-            + " across, "
-            + Told.both(place.y() - sheet.minY(), unit)
-            + " up";
-    String what = Told.about(design.net(), spot, unit);
+    String from = Told.from(design.laid().sheet(0), place, design.unit());
+    String what = Told.about(design.net(), spot, design.unit());
     point(spot, what.isEmpty() ? from : what + "    " + from);
   }
 
@@ -305,25 +308,5 @@ public final class TableView extends Region {
       under = spot;
       paint();
     }
-  }
-
-  private void key(KeyEvent e) {
-    switch (e.getCode()) {
-      case LEFT -> turnTo(camera.moved(STEP, 0));
-      case RIGHT -> turnTo(camera.moved(-STEP, 0));
-      case UP -> turnTo(camera.moved(0, STEP));
-      case DOWN -> turnTo(camera.moved(0, -STEP));
-      case PLUS, ADD, EQUALS -> zoom(1.25);
-      case MINUS, SUBTRACT -> zoom(0.8);
-      case HOME, DIGIT0, F -> fit();
-      case ESCAPE -> {
-        measures.set(false);
-        desk.selection().set(Selection.nothing());
-      }
-      default -> {
-        return;
-      }
-    }
-    e.consume();
   }
 }

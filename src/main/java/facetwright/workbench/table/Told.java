@@ -1,9 +1,11 @@
 package facetwright.workbench.table;
 
+import facetwright.geom.Box2;
 import facetwright.geom.Length;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
+import facetwright.geom.Vec2;
 import facetwright.net.EdgeRef;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
@@ -33,6 +35,15 @@ final class Told {
               + both(net.segment(side).length(), unit)
               + " long";
     };
+  }
+
+  /** Where a place is, measured from a sheet's lower left corner. */
+  static String from(Box2 sheet, Vec2 place, Unit unit) {
+    return "From the corner: "
+        + both(place.x() - sheet.minX(), unit)
+        + " across, "
+        + both(place.y() - sheet.minY(), unit)
+        + " up";
   }
 
   private static String panel(Panel panel, Unit unit) {

@@ -1,5 +1,6 @@
 package facetwright.workbench.tour;
 
+import facetwright.workbench.focus.WayBack;
 import java.util.List;
 import javafx.beans.InvalidationListener;
 import javafx.beans.value.ChangeListener;
@@ -9,6 +10,7 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
@@ -22,6 +24,8 @@ public final class TourView extends Pane {
   private static final double OFF = 12;
 
   private final Runnable ended;
+  private final Runnable otherwise;
+  private final WayBack way = new WayBack();
   private final Region frame = new Region();
   private final VBox note = new VBox(8);
   private final Label title = new Label();
@@ -36,9 +40,11 @@ public final class TourView extends Pane {
 
   /**
    * @param ended told when the tour is over, at its end or before
+   * @param otherwise gives the focus a place, where it cannot go back to where it was
    */
-  public TourView(Runnable ended) {
+  public TourView(Runnable ended, Runnable otherwise) {
     this.ended = ended;
+    this.otherwise = otherwise;
     getStylesheets().add(TourView.class.getResource("tour.css").toExternalForm());
     setPickOnBounds(false);
     setVisible(false);
@@ -51,7 +57,10 @@ public final class TourView extends Pane {
     did.getStyleClass().add("tour-done");
     back.setOnAction(_ -> go(at - 1));
     on.setOnAction(_ -> go(at + 1));
+    back.setTooltip(new Tooltip("The step before"));
+    on.setTooltip(new Tooltip("Go on, whether you did it or not"));
     Button end = new Button("End the tour");
+    end.setTooltip(new Tooltip("Puts the tour away (Esc); it is under Help"));
     end.getStyleClass().add("plain");
     end.setOnAction(_ -> end());
     Region space = new Region();
@@ -77,6 +86,7 @@ public final class TourView extends Pane {
     if (isRunning()) {
       leave();
     }
+    way.remember(this);
     steps = List.copyOf(tour);
     at = -1;
     go(0);
@@ -96,6 +106,7 @@ public final class TourView extends Pane {
     if (isRunning()) {
       leave();
       at = -1;
+      way.go(this, otherwise);
       setVisible(false);
       ended.run();
     }
