@@ -18,6 +18,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
@@ -53,8 +54,17 @@ public final class LatencyBench {
     CountDownLatch started = new CountDownLatch(1);
     Platform.startup(started::countDown);
     started.await();
-    new LatencyBench().run(Path.of(words.length > 0 ? words[0] : "library"));
-    System.exit(0);
+    int exit = 1;
+    try {
+      new LatencyBench()
+          .run(Path.of(words.length > 0 ? words[0] : "library"), words.length > 1 ? words[1] : "");
+      exit = 0;
+    } catch (Exception e) {
+      System.err.println(e);
+    } finally {
+      // Threads of the toolkit would keep a failed run alive.
+      Runtime.getRuntime().halt(exit);
+    }
   }
 
   private static <T> T onStage(java.util.concurrent.Callable<T> work) throws Exception {
@@ -70,7 +80,10 @@ public final class LatencyBench {
     return done.get(60, TimeUnit.SECONDS);
   }
 
-  private void run(Path library) throws Exception {
+  /**
+   * @param part a pattern; only designs with it in their names, two at least
+   */
+  private void run(Path library, String part) throws Exception {
     ExecutorService aside = Executors.newSingleThreadExecutor();
     onStage(
         () -> {
@@ -83,7 +96,12 @@ public final class LatencyBench {
         });
     List<Path> designs;
     try (Stream<Path> files = Files.list(library)) {
-      designs = files.filter(f -> f.toString().endsWith(".js")).sorted().toList();
+      designs =
+          files
+              .filter(f -> f.toString().endsWith(".js"))
+              .filter(f -> Pattern.compile(part).matcher(f.getFileName().toString()).find())
+              .sorted()
+              .toList();
     }
     for (Path design : designs) {
       typing(Files.readString(design), design, 0);
