@@ -68,10 +68,14 @@ final class OnGrid {
     return null;
   }
 
-  /** The places worth a trial, the most promising first. */
+  /**
+   * The places worth a trial, the most promising first. One knob turned for a measure comes nearest
+   * on a mark next to the exact value; for a sheet a net may have to be smaller than that.
+   */
   private List<double[]> promising(Point exact) {
-    boolean several = task.size() > 1 && !task.reaches().isEmpty();
-    List<double[]> places = places(exact, several ? ROUND : 2);
+    boolean measured = !task.reaches().isEmpty();
+    boolean several = task.size() > 1 && measured;
+    List<double[]> places = places(exact, several ? ROUND : measured ? 1 : 2);
     Comparator<double[]> nearest = Comparator.comparingDouble(p -> task.distance(p, exact.x()));
     if (!several) {
       places.sort(nearest);

@@ -9,7 +9,6 @@ import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
@@ -36,7 +35,8 @@ final class ClosingStackRule implements Rule {
   private static final int NAMED = 4;
 
   /** Panels in one plane, as they lie in the first one's own. */
-  private record Plane(Motion3 back, List<Integer> panels, List<Polygon> lying) {}
+  private record Plane(
+      Motion3 back, List<Integer> panels, List<Polygon2> outlines, List<Polygon> lying) {}
 
   private record Stack(List<Integer> panels, double area) {}
 
@@ -46,11 +46,12 @@ final class ClosingStackRule implements Rule {
       return List.of();
     }
     double caliper = subject.laid().stock().caliper();
+    int least = Math.max(LEAST_LAYERS, (int) Math.floor(FORGIVEN / caliper) + 1);
     List<Finding> found = new ArrayList<>();
     for (Plane plane : planes(subject)) {
-      Stack stack = thickest(plane);
+      Stack stack = thickest(plane, least);
       double thick = stack.panels().size() * caliper;
-      if (stack.panels().size() >= LEAST_LAYERS && thick > FORGIVEN) {
+      if (stack.panels().size() >= least) {
         found.add(finding(subject, stack, thick));
       }
     }
@@ -87,7 +88,10 @@ final class ClosingStackRule implements Rule {
       if (!placed) {
         Plane own =
             new Plane(
-                subject.folded().poses().get(p).inverse(), new ArrayList<>(), new ArrayList<>());
+                subject.folded().poses().get(p).inverse(),
+                new ArrayList<>(),
+                new ArrayList<>(),
+                new ArrayList<>());
         lay(subject, p, own);
         planes.add(own);
       }
@@ -114,6 +118,7 @@ final class ClosingStackRule implements Rule {
       rings.add(Polygon2.ofEitherSense(corners));
     }
     plane.panels().add(panel);
+    plane.outlines().add(rings.getFirst());
     plane.lying().add(Planar.polygon(rings.getFirst(), rings.subList(1, rings.size())));
     return true;
   }
@@ -125,11 +130,15 @@ final class ClosingStackRule implements Rule {
     return rings;
   }
 
-  /** Where the most panels lie; of equals the largest part. */
-  private static Stack thickest(Plane plane) {
-    List<Integer> near = crowded(plane);
+  /**
+   * Where the most panels lie, so many at least; of equals the largest part.
+   *
+   * @return without panels where there are never so many
+   */
+  private static Stack thickest(Plane plane, int least) {
+    List<Integer> near = crowded(plane, least);
     Stack best = new Stack(List.of(), 0);
-    if (near.size() < LEAST_LAYERS) {
+    if (near.size() < least) {
       return best;
     }
     Geometry[] outlines =
@@ -156,13 +165,13 @@ final class ClosingStackRule implements Rule {
     return best;
   }
 
-  /** Those whose boxes meet the boxes of enough others to make a stack. */
-  private static List<Integer> crowded(Plane plane) {
-    List<Envelope> boxes = plane.lying().stream().map(Geometry::getEnvelopeInternal).toList();
+  /** Those that may share area with enough others to make a stack. */
+  private static List<Integer> crowded(Plane plane, int least) {
+    List<Polygon2> outlines = plane.outlines();
     List<Integer> crowded = new ArrayList<>();
-    for (int i = 0; i < boxes.size(); i++) {
-      Envelope box = boxes.get(i);
-      if (boxes.stream().filter(box::intersects).count() >= LEAST_LAYERS) {
+    for (int i = 0; i < outlines.size(); i++) {
+      Polygon2 own = outlines.get(i);
+      if (outlines.stream().filter(other -> !Planar.isApart(own, other)).count() >= least) {
         crowded.add(i);
       }
     }

@@ -311,10 +311,12 @@ public final class Form implements Serializable {
     return scaled(edge / edges.stream().mapToDouble(this::length).min().orElseThrow());
   }
 
+  /** With other openings or papers on a facet, whose corners and name stay. */
   private Form with(int index, Facet facet) {
+    FormCheck.facet(corners, facet);
     List<Facet> all = new ArrayList<>(facets);
     all.set(index, facet);
-    return of(corners, all);
+    return new Form(corners, all, edges);
   }
 
   private Facet known(int facet) {

@@ -39,7 +39,8 @@ final class FormCheck {
     }
   }
 
-  private static void facet(List<Vec3> corners, Facet facet) {
+  /** What holds for each facet by itself. */
+  static void facet(List<Vec3> corners, Facet facet) {
     String who = "facet \"" + facet.name() + "\" ";
     for (int c : facet.corners()) {
       require(

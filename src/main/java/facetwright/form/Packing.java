@@ -42,7 +42,7 @@ record Packing(Motion2 motion, double width, double height, boolean fits, double
     double all = directions.values().stream().mapToDouble(Direction::length).sum();
     for (Direction direction : directions.values()) {
       Motion2 turn = Motion2.turn(-direction.angle);
-      Box2 box = Box2.around(hull.stream().map(turn::apply).toList());
+      Box2 box = turn.boxOf(hull);
       boolean fits =
           sheetWidth <= 0
               || fits(box, sheetWidth, sheetHeight)

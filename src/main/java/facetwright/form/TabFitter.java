@@ -11,7 +11,6 @@ import facetwright.net.Opening;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.locationtech.jts.geom.Polygon;
 
 /**
  * Puts a tab on one side of each cut edge. Its ends are slanted so that in the net it stays clear
@@ -172,13 +171,13 @@ final class TabFitter {
         return false;
       }
     }
-    Polygon hidden = Planar.polygon(tab.hidden());
-    for (Opening opening : flat.form().facets().get(tab.host()).openings()) {
-      if (hidden.intersects(Planar.polygon(opening.outline()))) {
-        return false;
-      }
-    }
-    return true;
+    return flat.form().facets().get(tab.host()).openings().stream()
+        .map(Opening::outline)
+        .allMatch(cut -> Planar.isClear(tab.hidden(), cut) || !meet(tab.hidden(), cut));
+  }
+
+  private static boolean meet(Polygon2 a, Polygon2 b) {
+    return Planar.polygon(a).intersects(Planar.polygon(b));
   }
 
   /** The angle free for a tab at one end of a side, between the side and the next panel there. */

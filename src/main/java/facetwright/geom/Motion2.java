@@ -1,6 +1,7 @@
 package facetwright.geom;
 
 import java.io.Serializable;
+import java.util.List;
 
 /**
  * A turn about the origin followed by a shift: how a flat piece is moved on a sheet. It never
@@ -55,6 +56,30 @@ public record Motion2(double cos, double sin, Vec2 shift) implements Serializabl
 
   public Vec2 apply(Vec2 p) {
     return new Vec2(cos * p.x() - sin * p.y() + shift.x(), sin * p.x() + cos * p.y() + shift.y());
+  }
+
+  /**
+   * The box of points once moved.
+   *
+   * @throws IllegalArgumentException when there is no point
+   */
+  public Box2 boxOf(List<Vec2> points) {
+    if (points.isEmpty()) {
+      throw new IllegalArgumentException("no points to put a box around");
+    }
+    double minX = Double.POSITIVE_INFINITY;
+    double minY = Double.POSITIVE_INFINITY;
+    double maxX = Double.NEGATIVE_INFINITY;
+    double maxY = Double.NEGATIVE_INFINITY;
+    for (Vec2 p : points) {
+      double x = cos * p.x() - sin * p.y() + shift.x();
+      double y = sin * p.x() + cos * p.y() + shift.y();
+      minX = Math.min(minX, x);
+      minY = Math.min(minY, y);
+      maxX = Math.max(maxX, x);
+      maxY = Math.max(maxY, y);
+    }
+    return new Box2(minX, minY, maxX, maxY);
   }
 
   public Polygon2 apply(Polygon2 polygon) {

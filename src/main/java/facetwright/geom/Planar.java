@@ -87,14 +87,41 @@ public final class Planar {
   private static boolean hasPartingSide(Polygon2 a, Polygon2 b) {
     for (int i = 0; i < a.size(); i++) {
       Vec2 from = a.corner(i);
-      Vec2 along = a.corner(i + 1).minus(from);
-      double slack = TOUCHING * along.length();
-      if (b.corners().stream().allMatch(c -> along.cross(c.minus(from)) <= slack)
-          && a.corners().stream().allMatch(c -> along.cross(c.minus(from)) >= -slack)) {
+      Vec2 to = a.corner(i + 1);
+      if (farthestLeft(from, to, b, 1) <= TOUCHING && farthestLeft(from, to, a, -1) <= TOUCHING) {
         return true;
       }
     }
     return false;
+  }
+
+  /**
+   * Whether a side of one convex outline parts it from the other by more than rounding, so that
+   * they do not even touch. Outlines that do not touch may still fail it.
+   */
+  public static boolean isClear(Polygon2 convex, Polygon2 other) {
+    for (int i = 0; i < convex.size(); i++) {
+      if (farthestLeft(convex.corner(i), convex.corner(i + 1), other, 1) < -TOUCHING) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * How far an outline reaches over to the left of a line, in mm; below 0 where it lies wholly to
+   * the right.
+   *
+   * @param sign −1 for the right in place of the left
+   */
+  private static double farthestLeft(Vec2 from, Vec2 to, Polygon2 outline, int sign) {
+    double x = to.x() - from.x();
+    double y = to.y() - from.y();
+    double most = Double.NEGATIVE_INFINITY;
+    for (Vec2 c : outline.corners()) {
+      most = Math.max(most, sign * (x * (c.y() - from.y()) - y * (c.x() - from.x())));
+    }
+    return most / Math.sqrt(x * x + y * y);
   }
 
   /** The outer rings of a polygon or of a collection of polygons. */

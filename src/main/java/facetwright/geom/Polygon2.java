@@ -122,7 +122,25 @@ public record Polygon2(List<Vec2> corners) implements Serializable {
 
   /** Whether the outline neither crosses nor touches itself. */
   public boolean isSimple() {
-    return Planar.polygon(this).isValid();
+    return runsOnceRoundConvex() || Planar.polygon(this).isValid();
+  }
+
+  /**
+   * Whether it turns left at every corner and changes from going right to going left no more than
+   * twice: once round, that is, and so without crossing itself.
+   */
+  private boolean runsOnceRoundConvex() {
+    int changes = 0;
+    for (int i = 0; i < size(); i++) {
+      Vec2 before = corner(i - 1);
+      Vec2 here = corner(i);
+      Vec2 after = corner(i + 1);
+      if (Planar.orientation(before, here, after) <= 0) {
+        return false;
+      }
+      changes += here.x() > before.x() == after.x() > here.x() ? 0 : 1;
+    }
+    return changes <= 2;
   }
 
   /** Whether no interior angle is over a straight one, by the sure orientation test. */

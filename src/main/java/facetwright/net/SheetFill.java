@@ -24,7 +24,25 @@ final class SheetFill {
   private final double gap;
   private final List<Placed> placed = new ArrayList<>();
 
-  private record Placed(PreparedGeometry shape, Envelope box) {}
+  /** A piece where it lies. Its shape is made ready when the next one comes near it. */
+  private static final class Placed {
+    private final Spot spot;
+    private final Envelope box;
+    private PreparedGeometry shape;
+
+    Placed(Spot spot) {
+      this.spot = spot;
+      this.box =
+          new Envelope(spot.x, spot.x + spot.piece.width(), spot.y, spot.y + spot.piece.height());
+    }
+
+    boolean meets(Geometry other) {
+      if (shape == null) {
+        shape = PreparedGeometryFactory.prepare(shifted(spot.piece.outline(), spot.x, spot.y));
+      }
+      return shape.intersects(other);
+    }
+  }
 
   /** Where a turned piece goes: its lower left corner. */
   record Spot(PieceShape.Turned piece, double x, double y) {
@@ -71,8 +89,7 @@ final class SheetFill {
   }
 
   private Spot keep(Spot spot) {
-    Geometry at = shifted(spot.piece.outline(), spot.x, spot.y);
-    placed.add(new Placed(PreparedGeometryFactory.prepare(at), at.getEnvelopeInternal()));
+    placed.add(new Placed(spot));
     return spot;
   }
 
@@ -141,7 +158,7 @@ final class SheetFill {
         continue;
       }
       at = at == null ? shifted(turn.reach(), x, y) : at;
-      if (p.shape.intersects(at)) {
+      if (p.meets(at)) {
         return false;
       }
     }

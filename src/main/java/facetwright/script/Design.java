@@ -42,6 +42,11 @@ public record Design(
     said = List.copyOf(said);
   }
 
+  /** The same with what was found in it. */
+  Design found(List<Collision> newCollisions, List<Finding> newFindings) {
+    return new Design(title, unit, header, dials, laid, folded, newCollisions, newFindings, said);
+  }
+
   public Net net() {
     return laid.net();
   }

@@ -70,7 +70,8 @@ public final class Facetwright {
   /**
    * Runs a script a single time, whatever it aims at.
    *
-   * @param checked whether to look for collisions and findings, too
+   * @param checked whether to look for collisions and findings, too; not done for a script with an
+   *     aim, whose design is not to stay
    */
   static Made once(
       String fileName, String source, Map<String, String> settings, Budget budget, boolean checked)
@@ -84,7 +85,41 @@ public final class Facetwright {
    * @param margin the border of the sheet that the net keeps clear of, in mm
    * @param aim what the script wants its dials turned for
    */
-  record Made(Design design, double margin, Optional<AskedAim> aim) {}
+  record Made(Design design, double margin, Optional<AskedAim> aim) {
+    /** The same with a look for collisions and findings. */
+    private Made checked() {
+      Laid laid = design.laid();
+      List<Collision> collisions = Checks.collisions(laid, design.folded());
+      List<Finding> findings = new ArrayList<>(design.findings());
+      findings.addAll(Checks.all(laid, design.folded(), collisions));
+      return with(design.found(collisions, findings));
+    }
+
+    Made with(Design other) {
+      return new Made(other, margin, aim);
+    }
+  }
+
+  /** A design that was made already, looked at for collisions and findings within the budget. */
+  static Made checked(String fileName, Budget budget, Made made) throws ScriptException {
+    return Sandbox.run(fileName, "", budget, new Look(made));
+  }
+
+  /** Work for the sandbox that takes no script. */
+  private record Look(Made made) implements Host<Made> {
+    @Override
+    public void install(Context context, SiteFinder sites, HostClock clock) {}
+
+    @Override
+    public List<String> names() {
+      return List.of();
+    }
+
+    @Override
+    public Made finish() {
+      return made.checked();
+    }
+  }
 
   /**
    * What the dials were turned to for a design.
@@ -137,11 +172,6 @@ public final class Facetwright {
       Laid laid = lay(net);
       FoldedForm folded = Folding.fold(laid);
       laid = laid.with(Senses.asFolded(laid.net(), folded));
-      List<Collision> collisions = checked ? Checks.collisions(laid, folded) : List.of();
-      List<Finding> findings = new ArrayList<>(session.findings());
-      if (checked) {
-        findings.addAll(Checks.all(laid, folded, collisions));
-      }
       Design design =
           new Design(
               session.title(),
@@ -150,10 +180,11 @@ public final class Facetwright {
               session.dials(),
               laid,
               folded,
-              collisions,
-              findings,
+              List.of(),
+              session.findings(),
               session.said());
-      return new Made(design, session.margin(), session.aim());
+      Made made = new Made(design, session.margin(), session.aim());
+      return checked && made.aim().isEmpty() ? made.checked() : made;
     }
 
     private Laid lay(Net net) {

@@ -33,19 +33,16 @@ final class ScriptAim {
       Facetwright.Made made)
       throws ScriptException {
     AskedAim asked = made.aim().orElseThrow();
-    Design design = made.design();
     WhatIf what = new WhatIf(fileName, source, settings, budget, made);
     WhatIf.Choice choice = what.choose(asked.goals(), asked.turn(), settings.keySet());
     if (choice.knobs().isEmpty()) {
-      return new Facetwright.Settled(with(made, byHand(asked, design)), settings);
+      Facetwright.Made whole = Facetwright.checked(fileName, budget, made);
+      return new Facetwright.Settled(with(whole, byHand(asked, made.design())), settings);
     }
     Outcome outcome = what.aim(asked.goals(), choice, asked.grid(), MOST);
     Map<String, String> turned = new LinkedHashMap<>(settings);
     turned.putAll(outcome.settings());
-    Facetwright.Made aimed =
-        outcome.settings().isEmpty()
-            ? made
-            : Facetwright.once(fileName, source, turned, budget, true);
+    Facetwright.Made aimed = Facetwright.checked(fileName, budget, what.made(outcome));
     return new Facetwright.Settled(with(aimed, finding(asked, outcome)), turned);
   }
 
@@ -99,10 +96,9 @@ final class ScriptAim {
 
   /** The same with one finding more, where its severity belongs. */
   private static Facetwright.Made with(Facetwright.Made made, Finding finding) {
-    Design d = made.design();
     List<Finding> findings = new ArrayList<>();
     boolean placed = false;
-    for (Finding other : d.findings()) {
+    for (Finding other : made.design().findings()) {
       if (!placed && other.severity().compareTo(finding.severity()) > 0) {
         findings.add(finding);
         placed = true;
@@ -112,17 +108,6 @@ final class ScriptAim {
     if (!placed) {
       findings.add(finding);
     }
-    Design design =
-        new Design(
-            d.title(),
-            d.unit(),
-            d.header(),
-            d.dials(),
-            d.laid(),
-            d.folded(),
-            d.collisions(),
-            findings,
-            d.said());
-    return new Facetwright.Made(design, made.margin(), made.aim());
+    return made.with(made.design().found(made.design().collisions(), findings));
   }
 }

@@ -15,6 +15,7 @@ import facetwright.fold.Closure;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,9 @@ public final class WhatIf {
   private final Budget budget;
   private final Facetwright.Made made;
   private final Packing packing;
+
+  /** What trials have made, by all their settings. */
+  private final Map<Map<String, String>, Facetwright.Made> trials = new HashMap<>();
 
   WhatIf(
       String fileName,
@@ -239,6 +243,22 @@ public final class WhatIf {
     return Measuring.of(made, packing);
   }
 
+  /**
+   * The design an aim came to, without a look for collisions and findings; not made once more where
+   * a trial has made it.
+   */
+  Facetwright.Made made(Outcome outcome) throws ScriptException {
+    if (outcome.settings().isEmpty()) {
+      return made;
+    }
+    Map<String, String> turned = new LinkedHashMap<>(settings);
+    outcome.turns().forEach(t -> turned.put(t.knob().name(), Double.toString(t.value())));
+    Facetwright.Made tried = trials.get(turned);
+    return tried != null
+        ? tried
+        : Facetwright.once(fileName, source, settings(outcome), budget, false);
+  }
+
   private Trial trial(List<Knob> knobs) {
     return values -> {
       Map<String, String> turned = new LinkedHashMap<>(settings);
@@ -246,7 +266,9 @@ public final class WhatIf {
         turned.put(knobs.get(i).name(), Double.toString(values.get(i)));
       }
       try {
-        return Measuring.of(Facetwright.once(fileName, source, turned, budget, false), packing);
+        Facetwright.Made tried = Facetwright.once(fileName, source, turned, budget, false);
+        trials.put(turned, tried);
+        return Measuring.of(tried, packing);
       } catch (ScriptException e) {
         if (endsAll(e)) {
           throw new Halted(e);

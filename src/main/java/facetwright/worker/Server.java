@@ -12,6 +12,7 @@ final class Server {
   private final Evaluator evaluator;
   private final OutputStream out;
   private final Runnable leave;
+  private final Runnable rest;
   private final LinkedBlockingQueue<Message.Ask> asks = new LinkedBlockingQueue<>();
   private final Thread bench;
   private long running;
@@ -20,11 +21,13 @@ final class Server {
   /**
    * @param leave ends this process; called when an evaluation can't be stopped or the workshop has
    *     gone
+   * @param rest called after each answer, when nobody waits
    */
-  Server(Evaluator evaluator, OutputStream out, Runnable leave) {
+  Server(Evaluator evaluator, OutputStream out, Runnable leave, Runnable rest) {
     this.evaluator = evaluator;
     this.out = out;
     this.leave = leave;
+    this.rest = rest;
     this.bench = new Thread(this::work, "facetwright-bench");
     bench.setDaemon(true);
   }
@@ -108,6 +111,8 @@ final class Server {
     send(new Message.Answer(ask.id(), reply, leaving));
     if (leaving) {
       leave.run();
+    } else {
+      rest.run();
     }
   }
 

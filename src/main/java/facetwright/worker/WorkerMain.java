@@ -31,6 +31,6 @@ public final class WorkerMain {
     System.setOut(new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8));
     System.setIn(InputStream.nullInputStream());
     Sandbox.warmUp();
-    new Server(evaluator, out, () -> Runtime.getRuntime().halt(0)).serve(in);
+    new Server(evaluator, out, () -> Runtime.getRuntime().halt(0), Sandbox::makeReady).serve(in);
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -64,6 +65,37 @@ class PlaneTest {
     Polygon2 crossed =
         new Polygon2(List.of(Vec2.ZERO, new Vec2(10, 0), new Vec2(2, 9), new Vec2(8, 10)));
     assertThat(crossed.isSimple()).isFalse();
+  }
+
+  /**
+   * The quick signs agree with the plane-geometry library's own answers (JTS: OGC validity and the
+   * DE-9IM relation "disjoint").
+   */
+  @Property(seed = "20261125")
+  void quickSignsAgreeWithTheLibrary(
+      @ForAll @IntRange(min = 3, max = 9) int n,
+      @ForAll @IntRange(min = 1, max = 4) int stride,
+      @ForAll @DoubleRange(min = 0, max = 6) double turned,
+      @ForAll @DoubleRange(min = 0, max = 25) double away) {
+    List<Vec2> corners = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      corners.add(Vec2.polar(10, 2 * Math.PI * i * stride / n));
+    }
+    double area = 0;
+    for (int i = 0; i < n; i++) {
+      area += corners.get(i).cross(corners.get((i + 1) % n)) / 2;
+    }
+    if (area > 1) {
+      // A star turns left everywhere and still crosses itself.
+      Polygon2 star = new Polygon2(corners);
+      assertThat(star.isSimple()).isEqualTo(Planar.polygon(star).isValid());
+    }
+    Polygon2 one = Polygon2.regular(Vec2.ZERO, n, 10, turned);
+    Polygon2 other = Polygon2.regular(new Vec2(away, away / 3), 3 + stride, 4, -turned);
+    boolean disjoint = Planar.polygon(one).disjoint(Planar.polygon(other));
+    assertThat(Planar.isClear(one, other) || Planar.isClear(other, one)).isEqualTo(disjoint);
+    Motion2 motion = Motion2.turn(turned).then(Motion2.shift(new Vec2(away, -away)));
+    assertThat(motion.boxOf(other.corners())).isEqualTo(motion.apply(other).box());
   }
 
   @Test

@@ -54,41 +54,50 @@ final class Run<T> {
   }
 
   private void work() {
+    Spare.Made made = null;
     try {
-      evaluate();
+      made = Spare.take();
+      evaluate(made);
     } catch (Throwable t) {
       thrown = t;
     } finally {
+      // Nobody has to wait for the tidying up.
       ended.countDown();
+    }
+    if (made != null) {
+      tidy(made);
     }
   }
 
-  private void evaluate() throws ScriptException {
-    Spare.Made made = Spare.take();
+  private void evaluate(Spare.Made made) throws ScriptException {
     Context own = made.context();
+    own.enter();
+    Prelude prelude = made.prelude();
+    RunClock counter = new RunClock(prelude);
+    host.install(own, prelude, counter);
+    prelude.dress(own.getBindings("js"));
+    clock = counter;
+    context = own;
     try {
-      own.enter();
-      Prelude prelude = made.prelude();
-      RunClock counter = new RunClock(prelude);
-      host.install(own, prelude, counter);
-      prelude.dress(own.getBindings("js"));
-      clock = counter;
-      context = own;
-      try {
-        own.eval(Guest.script(source));
-      } catch (Throwable t) {
-        // Read while the context is open: an error's message may lie in it.
-        throw Faults.of(t, thread.lastSite(), host.names(), clock);
-      }
-      counter.enter();
-      try {
-        result = host.finish();
-      } finally {
-        counter.exit();
-      }
-    } finally {
-      own.close(true);
-      Spare.refill();
+      own.eval(Guest.script(source));
+    } catch (Throwable t) {
+      // Read while the context is open: an error's message may lie in it.
+      throw Faults.of(t, thread.lastSite(), host.names(), clock);
     }
+    counter.enter();
+    try {
+      result = host.finish();
+    } finally {
+      counter.exit();
+    }
+  }
+
+  private static void tidy(Spare.Made made) {
+    try {
+      made.context().close(true);
+    } catch (RuntimeException | Error e) {
+      // It was ended from outside, or there is no memory: the run's own fault says so.
+    }
+    Spare.refill();
   }
 }

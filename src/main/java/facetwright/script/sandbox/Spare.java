@@ -1,16 +1,19 @@
 package facetwright.script.sandbox;
 
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.atomic.AtomicReference;
 import org.graalvm.polyglot.Context;
 
 /**
- * The next run's context, made ready while nobody waits. A process that runs one script and ends
- * makes none; one that runs script after script has one ready for each.
+ * Contexts for the next runs, made ready while nobody waits. A process that runs one script and
+ * ends makes none; one that runs script after script has one ready for each, and a worker that has
+ * just answered makes a few more, for a script with an aim runs several times.
  */
 final class Spare {
-  private static final AtomicReference<Made> NEXT = new AtomicReference<>();
+  private static final ConcurrentLinkedQueue<Made> READY = new ConcurrentLinkedQueue<>();
   private static final AtomicInteger TAKEN = new AtomicInteger();
+  private static final AtomicBoolean MAKING = new AtomicBoolean();
 
   /** Runs before this one are taken for a warming up and a single script. */
   private static final int SINGLE = 2;
@@ -20,24 +23,34 @@ final class Spare {
   /** A shut-in context, not entered by any thread, with its prelude run. */
   record Made(Context context, Prelude prelude) {}
 
-  /** The spare one, or else a new one. */
+  /** A spare one, or else a new one. */
   static Made take() {
     TAKEN.incrementAndGet();
-    Made made = NEXT.getAndSet(null);
+    Made made = READY.poll();
     return made == null ? make() : made;
   }
 
-  /** Makes the next one ready in the background, where more runs are to be expected. */
+  /** Makes one ready in the background where there is none and more runs are to be expected. */
   static void refill() {
-    if (TAKEN.get() <= SINGLE || NEXT.get() != null) {
+    if (TAKEN.get() > SINGLE) {
+      refill(1);
+    }
+  }
+
+  /** Makes so many ready in the background. */
+  static void refill(int wanted) {
+    if (READY.size() >= wanted || !MAKING.compareAndSet(false, true)) {
       return;
     }
     Thread maker =
         new Thread(
             () -> {
-              Made made = make();
-              if (!NEXT.compareAndSet(null, made)) {
-                made.context.close(true);
+              try {
+                while (READY.size() < wanted) {
+                  READY.add(make());
+                }
+              } finally {
+                MAKING.set(false);
               }
             },
             "facetwright-spare");
