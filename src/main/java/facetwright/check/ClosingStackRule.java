@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
@@ -141,6 +142,10 @@ final class ClosingStackRule implements Rule {
     if (near.size() < least) {
       return best;
     }
+    if (lieInOnePlace(plane, near)) {
+      List<Integer> all = near.stream().map(i -> plane.panels().get(i)).toList();
+      return new Stack(all, 0);
+    }
     Geometry[] outlines =
         near.stream().map(i -> plane.lying().get(i).getBoundary()).toArray(Geometry[]::new);
     Polygonizer parts = new Polygonizer();
@@ -163,6 +168,18 @@ final class ClosingStackRule implements Rule {
       }
     }
     return best;
+  }
+
+  /** A quick sign that all of them share more card than their openings could take away. */
+  private static boolean lieInOnePlace(Plane plane, List<Integer> near) {
+    Geometry common = Planar.polygon(plane.outlines().get(near.getFirst()));
+    double open = 0;
+    for (int i : near) {
+      Polygon outline = Planar.polygon(plane.outlines().get(i));
+      common = OverlayNGRobust.overlay(common, outline, OverlayNG.INTERSECTION);
+      open += outline.getArea() - plane.lying().get(i).getArea();
+    }
+    return common.getArea() - open > Glued.SHALLOW * common.getLength() / 2;
   }
 
   /** Those that may share area with enough others to make a stack. */
