@@ -22,56 +22,83 @@ final class PanelName {
   private static final double ROOM = 1;
   private static final double QUARTER = Math.PI / 2;
 
-  private PanelName() {}
+  private final Panel panel;
+  private final List<Tick> ticks;
+  private final String name;
+  private final Polygon region;
+  private final boolean convex;
+  private Vec2 inmost;
+
+  private PanelName(Panel panel, List<Tick> ticks, String name) {
+    this.panel = panel;
+    this.ticks = ticks;
+    this.name = name;
+    this.region = panel.region();
+    this.convex = panel.openings().isEmpty() && panel.outline().isConvex();
+  }
 
   /** Nothing where the name does not fit level or upright. */
   static Optional<Text> of(Panel panel, List<Tick> ticks) {
     String name = Lettering.printable(panel.name()).strip();
-    if (name.isEmpty()) {
-      return Optional.empty();
-    }
-    Polygon region = panel.region();
+    return name.isEmpty() ? Optional.empty() : new PanelName(panel, ticks, name).written();
+  }
+
+  private Optional<Text> written() {
     double least = Lettering.pt(Lettering.SMALLEST_PT);
     double narrowest = Lettering.width(name, Weight.REGULAR, least);
     if (region.getArea() < narrowest * least) {
       return Optional.empty();
     }
-    Coordinate inmost = MaximumInscribedCircle.getCenter(region, 0.2).getCoordinate();
-    List<Vec2> places =
-        panel.openings().isEmpty()
-            ? List.of(panel.outline().centroid(), new Vec2(inmost.x, inmost.y))
-            : List.of(new Vec2(inmost.x, inmost.y), panel.outline().centroid());
     for (double pt : SIZES_PT) {
+      double size = Lettering.pt(pt);
       for (double turn : new double[] {0, QUARTER}) {
-        for (Vec2 place : places) {
+        for (boolean middle : new boolean[] {isWhole(), !isWhole()}) {
+          Vec2 place = middle ? panel.outline().centroid() : inmost();
           Motion2 motion = Motion2.turn(turn).then(Motion2.shift(place));
-          double size = Lettering.pt(pt);
-          double width = Lettering.width(name, Weight.REGULAR, size);
-          double height = size * Lettering.CAP_HEIGHT;
-          Polygon2 box =
-              motion.apply(
-                  Polygon2.rectangle(
-                      -width / 2 - ROOM,
-                      -height / 2 - size * Lettering.DESCENT - ROOM,
-                      width + 2 * ROOM,
-                      height + 2 * size * Lettering.DESCENT + 2 * ROOM));
-          Geometry area = Planar.polygon(box);
-          if (region.covers(area) && ticks.stream().noneMatch(t -> meets(area, t))) {
-            return Optional.of(
-                new Text(
-                        new Vec2(0, -height / 2),
-                        size,
-                        0,
-                        Anchor.MIDDLE,
-                        Weight.REGULAR,
-                        Ink.GREY,
-                        name)
-                    .moved(motion));
+          if (holds(motion.apply(box(size)))) {
+            return Optional.of(text(size).moved(motion));
           }
         }
       }
     }
     return Optional.empty();
+  }
+
+  private boolean isWhole() {
+    return panel.openings().isEmpty();
+  }
+
+  /** The place with the most room about it, found where it is needed only. */
+  private Vec2 inmost() {
+    if (inmost == null) {
+      Coordinate c = MaximumInscribedCircle.getCenter(region, 0.2).getCoordinate();
+      inmost = new Vec2(c.x, c.y);
+    }
+    return inmost;
+  }
+
+  private Text text(double size) {
+    Vec2 foot = new Vec2(0, -size * Lettering.CAP_HEIGHT / 2);
+    return new Text(foot, size, 0, Anchor.MIDDLE, Weight.REGULAR, Ink.GREY, name);
+  }
+
+  /** What the name takes, with some room about it, its middle at the origin. */
+  private Polygon2 box(double size) {
+    double width = Lettering.width(name, Weight.REGULAR, size);
+    double height = size * Lettering.CAP_HEIGHT;
+    return Polygon2.rectangle(
+        -width / 2 - ROOM,
+        -height / 2 - size * Lettering.DESCENT - ROOM,
+        width + 2 * ROOM,
+        height + 2 * size * Lettering.DESCENT + 2 * ROOM);
+  }
+
+  private boolean holds(Polygon2 box) {
+    if (convex && !Planar.isInConvex(box, panel.outline())) {
+      return false;
+    }
+    Geometry area = Planar.polygon(box);
+    return (convex || region.covers(area)) && ticks.stream().noneMatch(t -> meets(area, t));
   }
 
   private static boolean meets(Geometry area, Tick tick) {

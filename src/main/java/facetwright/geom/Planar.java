@@ -108,6 +108,18 @@ public final class Planar {
     return false;
   }
 
+  /** Whether an outline lies in a convex one or on its border, by the sure orientation test. */
+  public static boolean isInConvex(Polygon2 inner, Polygon2 convex) {
+    for (int i = 0; i < convex.size(); i++) {
+      for (Vec2 corner : inner.corners()) {
+        if (orientation(convex.corner(i), convex.corner(i + 1), corner) < 0) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
   /**
    * How far an outline reaches over to the left of a line, in mm; below 0 where it lies wholly to
    * the right.

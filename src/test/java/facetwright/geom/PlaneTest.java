@@ -94,6 +94,8 @@ class PlaneTest {
     Polygon2 other = Polygon2.regular(new Vec2(away, away / 3), 3 + stride, 4, -turned);
     boolean disjoint = Planar.polygon(one).disjoint(Planar.polygon(other));
     assertThat(Planar.isClear(one, other) || Planar.isClear(other, one)).isEqualTo(disjoint);
+    assertThat(Planar.isInConvex(other, one))
+        .isEqualTo(Planar.polygon(one).covers(Planar.polygon(other)));
     Motion2 motion = Motion2.turn(turned).then(Motion2.shift(new Vec2(away, -away)));
     assertThat(motion.boxOf(other.corners())).isEqualTo(motion.apply(other).box());
   }

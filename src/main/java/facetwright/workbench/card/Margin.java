@@ -104,14 +104,18 @@ final class Margin implements IntFunction<Node> {
   public Node apply(int paragraph) {
     Label number = new Label(("%" + digits + "d").formatted(paragraph + 1));
     number.getStyleClass().add("line-number");
-    StackPane place = new StackPane();
-    place.getStyleClass().add("pin-place");
     List<Mark> here = here(paragraph + 1);
     drawn.remove(paragraph + 1);
-    if (!here.isEmpty()) {
-      drawn.put(paragraph + 1, words(here));
-      place.getChildren().add(pin(here));
+    if (here.isEmpty()) {
+      // Most lines have none: one node does for them.
+      number.getStyleClass().add("line-number-alone");
+      number.setMaxHeight(Double.MAX_VALUE);
+      number.setAlignment(Pos.TOP_RIGHT);
+      return number;
     }
+    drawn.put(paragraph + 1, words(here));
+    StackPane place = new StackPane(pin(here));
+    place.getStyleClass().add("pin-place");
     HBox margin = new HBox(place, number);
     margin.getStyleClass().add("margin");
     margin.setAlignment(Pos.TOP_RIGHT);

@@ -84,7 +84,7 @@ final class Painting {
       List<Inks.Over> over = new ArrayList<>(brackets);
       hits.get().all().forEach(h -> over.add(new Inks.Over(h, "hit")));
       marks.all().get().forEach(m -> over.add(new Inks.Over(m.at(), "mark-" + m.style())));
-      text.area().setStyleSpans(0, Inks.of(reading, over));
+      Repaint.of(text.area(), Inks.of(reading, over));
     }
     paintLines();
   }

@@ -92,9 +92,9 @@ final class DialRow extends VBox {
     show(dial, unit);
   }
 
-  /** Whether a dial differs from this one in no more than its value. */
+  /** Whether this row can show a dial: its name and what it counts stand in it for good. */
   boolean isOf(Dial other, Unit otherUnit) {
-    return otherUnit == unit && dial.turned(other.value()).equals(other);
+    return otherUnit == unit && other.name().equals(dial.name()) && other.kind() == dial.kind();
   }
 
   void show(Dial now, Unit in) {
