@@ -34,6 +34,14 @@ final class Areas {
 
   /** Drawn in by a border of even width, corners kept sharp. */
   static Geometry inset(Geometry area, double border) {
+    if (area instanceof Polygon whole && whole.getNumInteriorRing() == 0) {
+      Polygon2 outline = Planar.outline(whole.getExteriorRing());
+      if (outline.isConvex()) {
+        Polygon[] left =
+            Planar.inset(outline, border).stream().map(Planar::polygon).toArray(Polygon[]::new);
+        return Planar.factory().createMultiPolygon(left);
+      }
+    }
     BufferParameters sharp =
         new BufferParameters(
             1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT);

@@ -112,9 +112,12 @@ public final class NetDrawing {
       ticks.forEach(t -> marks.add(Stroke.line(t.mark().from(), t.mark().to(), LineKind.TICK)));
     }
     if (content.contains(Content.NAMES)) {
-      part.panels().stream()
-          .filter(p -> !glued.contains(p))
-          .forEach(p -> PanelName.of(net.panels().get(p), ticks).ifPresent(marks::add));
+      // Each takes a search for the place with the most room: somebody waits for them.
+      marks.addAll(
+          List.copyOf(part.panels()).parallelStream()
+              .filter(p -> !glued.contains(p))
+              .flatMap(p -> PanelName.of(net.panels().get(p), ticks).stream())
+              .toList());
     }
     net.scores().stream().filter(s -> panels.contains(s.a().panel())).forEach(this::score);
     marks.addAll(CutLines.of(straightCuts(), LineKind.CUT));

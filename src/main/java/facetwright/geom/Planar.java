@@ -52,6 +52,9 @@ public final class Planar {
    * @param by 0 or more, in mm
    */
   public static List<Polygon2> inset(Polygon2 outline, double by) {
+    if (outline.isConvex()) {
+      return ConvexInset.of(outline, by).stream().toList();
+    }
     BufferParameters sharp = new BufferParameters();
     sharp.setJoinStyle(BufferParameters.JOIN_MITRE);
     sharp.setMitreLimit(MITRE_LIMIT);

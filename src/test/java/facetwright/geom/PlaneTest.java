@@ -12,6 +12,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 
 class PlaneTest {
   private static int exactSide(Vec2 a, Vec2 b, Vec2 c) {
@@ -98,6 +101,32 @@ class PlaneTest {
         .isEqualTo(Planar.polygon(one).covers(Planar.polygon(other)));
     Motion2 motion = Motion2.turn(turned).then(Motion2.shift(new Vec2(away, -away)));
     assertThat(motion.boxOf(other.corners())).isEqualTo(motion.apply(other).box());
+  }
+
+  /** The border of a convex outline, beside the plane-geometry library's (JTS buffer, mitred). */
+  @Property(seed = "20261125")
+  void convexInsetsAgreeWithTheLibrary(
+      @ForAll @IntRange(min = 3, max = 12) int n,
+      @ForAll @DoubleRange(min = 0, max = 6) double turned,
+      @ForAll @DoubleRange(min = 0.2, max = 1) double flat,
+      @ForAll @DoubleRange(min = 0, max = 12) double by) {
+    Polygon2 outline =
+        new Polygon2(
+            Polygon2.regular(Vec2.ZERO, n, 10, turned).corners().stream()
+                .map(c -> new Vec2(c.x() + 100, c.y() * flat))
+                .toList());
+    BufferParameters sharp = new BufferParameters();
+    sharp.setJoinStyle(BufferParameters.JOIN_MITRE);
+    sharp.setMitreLimit(100);
+    Geometry expected = BufferOp.bufferOp(Planar.polygon(outline), -by, sharp);
+    List<Polygon2> left = Planar.inset(outline, by);
+    if (left.isEmpty()) {
+      assertThat(expected.getArea()).isLessThan(1e-6);
+      return;
+    }
+    assertThat(left).hasSize(1);
+    assertThat(left.getFirst().area()).isCloseTo(expected.getArea(), within(1e-6));
+    assertThat(Planar.polygon(left.getFirst()).buffer(1e-6).covers(expected)).isTrue();
   }
 
   @Test

@@ -58,9 +58,11 @@ final class Margin implements IntFunction<Node> {
     }
   }
 
-  /** Draws anew what has changed, at once and, for what comes into view by the change, after it. */
+  /**
+   * Draws anew what has changed, once the text is laid out: to ask what is in view before that
+   * would have it laid out twice, and all that waits for the key press would wait for it.
+   */
   private void refresh() {
-    redraw();
     Scene scene = text.area().getScene();
     if (scene != null && !waits) {
       waits = true;

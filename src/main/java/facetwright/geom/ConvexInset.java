@@ -1,0 +1,61 @@
+package facetwright.geom;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A convex outline drawn in by a border of even width: what lies that far to the left of every
+ * side. Each side's line cuts off what is beyond it (Sutherland and Hodgman's clipping, "Reentrant
+ * polygon clipping", Communications of the ACM 17, 1974; from memory).
+ */
+final class ConvexInset {
+  private static final double SAME = 1e-9;
+
+  private ConvexInset() {}
+
+  /**
+   * @param by 0 or more, in mm
+   * @return empty where the border takes all
+   */
+  static Optional<Polygon2> of(Polygon2 convex, double by) {
+    List<Vec2> left = convex.corners();
+    for (int i = 0; i < convex.size() && !left.isEmpty(); i++) {
+      Segment2 side = convex.side(i);
+      left = cut(left, side.from(), side.direction().left(), by);
+    }
+    List<Vec2> corners = new ArrayList<>();
+    for (int i = 0; i < left.size(); i++) {
+      if (left.get(i).distance(left.get((i + 1) % left.size())) > SAME) {
+        corners.add(left.get(i));
+      }
+    }
+    if (corners.size() < 3) {
+      return Optional.empty();
+    }
+    double twice = 0;
+    for (int i = 1; i + 1 < corners.size(); i++) {
+      Vec2 o = corners.getFirst();
+      twice += corners.get(i).minus(o).cross(corners.get(i + 1).minus(o));
+    }
+    return twice > SAME * SAME ? Optional.of(new Polygon2(corners)) : Optional.empty();
+  }
+
+  /** What lies at least so far along a direction from a place. */
+  private static List<Vec2> cut(List<Vec2> corners, Vec2 place, Vec2 inward, double by) {
+    List<Vec2> kept = new ArrayList<>();
+    for (int i = 0; i < corners.size(); i++) {
+      Vec2 a = corners.get(i);
+      Vec2 b = corners.get((i + 1) % corners.size());
+      double da = a.minus(place).dot(inward) - by;
+      double db = b.minus(place).dot(inward) - by;
+      if (da >= 0) {
+        kept.add(a);
+      }
+      if (da >= 0 != db >= 0) {
+        kept.add(a.toward(b, da / (da - db)));
+      }
+    }
+    return kept;
+  }
+}
