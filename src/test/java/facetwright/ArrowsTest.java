@@ -71,7 +71,8 @@ class ArrowsTest {
         .mayOnlyAccessLayers(
             "geom", "net", "form", "fold", "check", "papers", "draw", "aim", "script")
         .whereLayer("worker")
-        .mayOnlyAccessLayers("geom", "net", "form", "fold", "check", "aim", "script")
+        .mayOnlyAccessLayers(
+            "geom", "net", "form", "fold", "check", "papers", "draw", "aim", "script", "turn")
         .whereLayer("workbench")
         .mayOnlyAccessLayers(
             "geom", "net", "form", "fold", "check", "papers", "draw", "export", "aim", "script",

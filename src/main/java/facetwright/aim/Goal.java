@@ -2,9 +2,10 @@ package facetwright.aim;
 
 import facetwright.geom.Unit;
 import facetwright.net.SheetSize;
+import java.io.Serializable;
 
 /** What a design should come to. */
-public sealed interface Goal {
+public sealed interface Goal extends Serializable {
 
   /** As a person says it: "height 120 mm". */
   String text(Unit unit);

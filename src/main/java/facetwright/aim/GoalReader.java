@@ -145,8 +145,14 @@ public final class GoalReader {
       if (first.isEmpty()) {
         throw e;
       }
-      return SheetSize.custom(first.get().mm(), second.get().mm());
+      Unit named = tail.isBlank() ? unit : unit(tail);
+      return SheetSize.custom(first.get().mm(), second.get().mm(), named);
     }
+  }
+
+  private static Unit unit(String tail) {
+    String symbol = tail.strip().toLowerCase(Locale.ROOT);
+    return symbol.equals("mm") ? Unit.MM : symbol.equals("cm") ? Unit.CM : Unit.INCH;
   }
 
   private static Optional<Length> length(String text, Unit unit) {

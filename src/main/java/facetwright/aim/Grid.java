@@ -1,8 +1,11 @@
 package facetwright.aim;
 
 import facetwright.geom.Length;
+import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
+import java.io.Serializable;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The distance between two lines of the maker's ruler.
@@ -12,10 +15,12 @@ import java.util.Locale;
  * @param isUsual whether nobody asked for it, so that a finer one may be taken where it is too
  *     coarse for a dial
  */
-public record Grid(Unit unit, double division, boolean isUsual) {
+public record Grid(Unit unit, double division, boolean isUsual) implements Serializable {
   /** Values as they come. */
   public static final Grid NONE = new Grid(Unit.MM, 0, false);
 
+  private static final double WHOLE = 1e-9;
+  private static final int FINEST = 1000;
   private static final double SIXTEENTH = 1.0 / 16;
   private static final double HALF = 0.5;
 
@@ -51,6 +56,20 @@ public record Grid(Unit unit, double division, boolean isUsual) {
             ? Unit.MM
             : end.endsWith("cm") ? Unit.CM : end.matches(".*\\d") ? plain : Unit.INCH;
     return new Grid(unit, length.in(unit), false);
+  }
+
+  /** The ruler that has these lines for its marks; empty where none has. */
+  public Optional<Ruler> ruler() {
+    double parts = division > 0 ? 1 / division : 0;
+    long whole = Math.round(parts);
+    return whole >= 1 && whole <= FINEST && Math.abs(parts - whole) <= WHOLE * parts
+        ? Optional.of(new Ruler(unit, (int) whole))
+        : Optional.empty();
+  }
+
+  /** The ruler whose fractions a script in a unit is written with. */
+  public Ruler written(Unit design) {
+    return ruler().orElse(new Ruler(design, design == Unit.INCH ? 16 : 10));
   }
 
   /**

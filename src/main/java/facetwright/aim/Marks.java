@@ -75,10 +75,23 @@ record Marks(Knob knob, double origin, double apart, Unit unit, Unit design, boo
     return found;
   }
 
+  /** By a ruler of another unit; off its marks in the design's. */
+  private String foreign(Length length) {
+    double parts = unit.mm() / (apart * design.mm());
+    long whole = Math.round(parts);
+    boolean ruled = whole >= 1 && whole <= FINEST && Math.abs(parts - whole) <= AS_TYPED;
+    Ruler.Reading reading = ruled ? new Ruler(unit, (int) whole).read(length) : null;
+    boolean onIt = ruled && Math.abs(reading.errorMm()) <= AS_TYPED;
+    Unit told = onIt || !ruled ? unit : design;
+    return onIt
+        ? reading.text().replace(" " + unit.symbol(), unit.symbol()).replace(' ', '-')
+        : Knob.shown(length.in(told)) + told.symbol();
+  }
+
   /** The value as a person types it on the command line: "62.5", "1-7/16", "62.5mm". */
   String typed(double value) {
     if (!knob.isStepped() && hasLines && unit != design) {
-      return Knob.shown(value * design.mm() / unit.mm()) + unit.symbol();
+      return foreign(Length.of(value, design));
     }
     double parts = 1 / apart;
     boolean ruled =

@@ -87,6 +87,13 @@ public record Outcome(
     return set.get(goal.measure()) - goal.wanted();
   }
 
+  /** Where the knobs go that move, by name, in the design's unit. */
+  public SequencedMap<String, Double> values() {
+    SequencedMap<String, Double> values = new LinkedHashMap<>();
+    turns.stream().filter(Turn::isMoved).forEach(t -> values.put(t.knob().name(), t.value()));
+    return values;
+  }
+
   /** The knobs that move, by name, as a person types their values. */
   public SequencedMap<String, String> settings() {
     SequencedMap<String, String> settings = new LinkedHashMap<>();

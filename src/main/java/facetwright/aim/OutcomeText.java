@@ -31,6 +31,19 @@ public final class OutcomeText {
     return hurdles;
   }
 
+  /**
+   * Which other dials may help where a goal is not reached; empty where it is, or there are none.
+   *
+   * @param all the names of all dials
+   */
+  public static Optional<String> others(Outcome outcome, List<String> all) {
+    List<String> turned = outcome.turns().stream().map(t -> t.knob().name()).toList();
+    List<String> others = all.stream().filter(name -> !turned.contains(name)).toList();
+    return outcome.isMet() || others.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Other dials may help; let them turn, too: " + listed(others) + ".");
+  }
+
   /** Which dials stand at an end that keeps goals from being reached; empty where none does. */
   static Optional<String> stops(Outcome outcome) {
     List<String> ends =
@@ -49,20 +62,27 @@ public final class OutcomeText {
   /** The knobs that move with their values, such as "wall 62.5 and side 28". */
   public static String settings(Outcome outcome) {
     List<String> moved =
-        outcome.settings().entrySet().stream().map(e -> e.getKey() + " " + e.getValue()).toList();
+        outcome.settings().entrySet().stream()
+            .map(e -> e.getKey() + " " + told(e.getValue()))
+            .toList();
     return moved.isEmpty() ? "the dials as they are" : listed(moved);
   }
 
   private static String turn(Outcome.Turn turn) {
-    String from = turn.knob().name() + ": " + turn.was();
+    String from = turn.knob().name() + ": " + told(turn.was());
     if (!turn.isMoved()) {
       return from + ", stays";
     }
     boolean same = Math.abs(turn.exact() - turn.value()) < 1e-6;
     return from
         + " → "
-        + turn.typed()
+        + told(turn.typed())
         + (same ? "" : " (exactly " + Decimals.places(turn.exact(), 4) + ")");
+  }
+
+  /** A value as words tell it: "1 1/8 in" for what is typed as "1-1/8in". */
+  public static String told(String typed) {
+    return typed.replaceAll("(?<=\\d)-(?=\\d+/)", " ").replaceAll("(?<=\\d)(?=(?:mm|cm|in)$)", " ");
   }
 
   private static String goal(Outcome outcome, Outcome.Reached reached) {

@@ -49,7 +49,7 @@ final class AimCommand implements Callable<Integer> {
   private List<String> turn = List.of();
 
   @Option(
-      names = "--grid",
+      names = {"--ruler", "--grid"},
       paramLabel = "1/16in|0.5mm|none",
       description = "the ruler they are set by (usual: 1/16 in for designs in inches, else 0.5 mm)")
   private String grid = "";
@@ -69,7 +69,7 @@ final class AimCommand implements Callable<Integer> {
     Unit unit = what.design().unit();
     List<Goal> wanted = goals.stream().map(g -> read(g, () -> GoalReader.read(g, unit))).toList();
     Grid ruler =
-        grid.isEmpty() ? Grid.usual(unit) : read("--grid " + grid, () -> Grid.read(grid, unit));
+        grid.isEmpty() ? Grid.usual(unit) : read("--ruler " + grid, () -> Grid.read(grid, unit));
     Outcome outcome;
     try {
       List<String> names = turn.stream().map(String::strip).toList();
@@ -112,11 +112,9 @@ final class AimCommand implements Callable<Integer> {
           && reached.status() == Outcome.Status.MET
           && !sheet.name().equals(made.laid().stock().name())) {
         lines.add(
-            "  The design lies on "
+            "  The script has its papers made for "
                 + made.laid().stock().name()
-                + " now; change its sheet in the script to print it on "
-                + sheet.name()
-                + ".");
+                + "; facetwright fit --sheet changes that, too.");
       }
     }
     lines.add(

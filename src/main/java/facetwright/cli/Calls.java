@@ -1,11 +1,19 @@
 package facetwright.cli;
 
+import facetwright.geom.Ruler;
+import facetwright.papers.chart.ChartNotes;
 import java.nio.file.Path;
 import java.util.Map;
 
 /** Calls of this program, ready to be typed at a prompt. */
 final class Calls {
   private Calls() {}
+
+  /** The call that makes a design with its dials so, its papers told for a ruler. */
+  static String make(Path file, Map<String, String> settings, Ruler ruler) {
+    String name = ChartNotes.name(ruler).replace(" ", "");
+    return make(file, settings) + " --ruler " + name;
+  }
 
   /** The call that makes a design with its dials so. */
   static String make(Path file, Map<String, String> settings) {

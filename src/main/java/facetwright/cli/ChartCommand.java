@@ -71,14 +71,14 @@ final class ChartCommand implements Callable<Integer> {
       if (chart.pieces().size() > 1) {
         lines.add("Piece " + (i + 1) + ", with " + piece.name());
       }
-      ChartNotes.of(piece).forEach(n -> lines.add("  " + n));
+      ChartNotes.of(piece, made.unit()).forEach(n -> lines.add("  " + n));
       List<String> words = StepWords.of(piece);
       for (int k = 0; k < words.size(); k++) {
         lines.add("  " + (k + 1) + ". " + words.get(k).replace("\n", "\n     "));
       }
       lines.add("  " + (words.size() + 1) + ". " + ChartNotes.folding());
     }
-    AsSet.words(made.laid(), made.folded(), chart).ifPresent(w -> lines.add("  " + w));
+    AsSet.words(made.laid(), made.folded(), chart, made.unit()).ifPresent(w -> lines.add("  " + w));
     ChartNotes.cautions().forEach(c -> lines.add("  Caution: " + c));
     return lines;
   }

@@ -2,6 +2,7 @@ package facetwright.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
 import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.Measure;
@@ -27,13 +28,13 @@ final class ChartJson {
           RoundJson.form(json, "as_set", AsSet.form(design.laid(), chart));
           json.writeArrayFieldStart("pieces");
           for (PieceChart piece : chart.pieces()) {
-            piece(json, piece);
+            piece(json, piece, design.unit());
           }
           json.writeEndArray();
         });
   }
 
-  private static void piece(JsonGenerator json, PieceChart piece) throws IOException {
+  private static void piece(JsonGenerator json, PieceChart piece, Unit unit) throws IOException {
     json.writeStartObject();
     json.writeStringField("with", piece.name());
     json.writeStringField("for", piece.isForBoard() ? "board" : "tracing");
@@ -43,7 +44,7 @@ final class ChartJson {
     measures(json, "score_measures", piece.scoreMeasures());
     measures(json, "cut_measures", piece.cutMeasures());
     json.writeArrayFieldStart("notes");
-    for (String note : ChartNotes.of(piece)) {
+    for (String note : ChartNotes.of(piece, unit)) {
       json.writeString(note);
     }
     json.writeEndArray();

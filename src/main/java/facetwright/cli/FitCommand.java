@@ -6,15 +6,14 @@ import facetwright.aim.Grid;
 import facetwright.aim.OutcomeText;
 import facetwright.draw.CopyPages;
 import facetwright.export.PdfWriter;
-import facetwright.export.WholeFiles;
-import facetwright.fold.Closure;
-import facetwright.fold.Measures;
-import facetwright.geom.Decimals;
 import facetwright.geom.Unit;
 import facetwright.net.SheetSize;
 import facetwright.script.Design;
 import facetwright.script.WhatIf;
+import facetwright.turn.fit.FitWriting;
 import facetwright.turn.fit.Fitting;
+import facetwright.turn.fit.FittingText;
+import facetwright.turn.write.Written;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -72,6 +71,12 @@ final class FitCommand implements Callable<Integer> {
       description = "write layout.pdf into this folder: how they lie, and the sheet at true size")
   private Path out;
 
+  @Option(
+      names = "--script",
+      paramLabel = "FILE",
+      description = "write the script with its dials and this sheet into this file")
+  private Path script;
+
   @Mixin private Json json;
 
   @Spec private CommandSpec spec;
@@ -98,10 +103,11 @@ final class FitCommand implements Callable<Integer> {
       print.println("  " + command);
     }
     if (out != null) {
-      write(what.design(), fitting);
-      if (!json.isAsked()) {
-        print.println("  Written to " + out + ": layout.pdf");
-      }
+      Output.write(out, layout(what.design(), fitting), json.isAsked() ? null : print);
+    }
+    if (script != null) {
+      Written written = design.ask(() -> FitWriting.of(what, fitting, grid));
+      Output.write(script, written, json.isAsked() ? null : print);
     }
     print.flush();
     return fitting.isMet() ? Exit.SOUND : Exit.ERROR_FOUND;
@@ -126,70 +132,29 @@ final class FitCommand implements Callable<Integer> {
 
   private static List<String> lines(Design was, Fitting fitting) {
     List<String> lines = new ArrayList<>();
-    Unit unit = was.unit();
     String name = fitting.sheet().name();
     lines.add(was.title() + " on " + name);
-    lines.add("  As it stands, " + counted(fitting.before().count(), name) + ".");
-    if (was.dials().isEmpty()) {
-      lines.add("  It has no dials to turn.");
-      return lines;
-    }
+    FittingText text = new FittingText(was, fitting);
+    lines.add("  " + text.before());
     OutcomeText.turns(fitting.outcome()).forEach(t -> lines.add("  " + t));
-    if (fitting.isMet()) {
-      lines.add("  So turned, " + counted(fitting.after().count(), name) + ".");
-    } else {
+    text.after().forEach(l -> lines.add("  " + l));
+    text.effect().forEach(l -> lines.add("  " + l));
+    if (fitting.isMet() && text.isOtherSheet()) {
       lines.add(
-          "  "
-              + (fitting.copies() == 1 ? "It does" : fitting.copies() + " of it do")
-              + " not fit "
+          "  The script has its papers made for "
+              + was.laid().stock().name()
+              + "; --script FILE writes it for "
               + name
-              + " at any setting found; so turned, "
-              + counted(fitting.after().count(), name)
               + ".");
-      OutcomeText.hurdles(fitting.outcome()).forEach(h -> lines.add("  " + h));
     }
-    if (fitting.design().folded().closure() != Closure.NOT_SOLVED) {
-      Measures m = fitting.design().folded().measures();
-      lines.add(
-          "  Made, it is "
-              + Report.shown(m.height(), unit)
-              + " tall, "
-              + Report.shown(m.width(), unit)
-              + " wide and "
-              + Report.shown(m.depth(), unit)
-              + " deep, "
-              + Decimals.places(100 * fitting.scale(was), 0)
-              + " % of what it was.");
-    }
-    List<String> atEnd = fitting.atEnd();
-    if (fitting.isMet() && !atEnd.isEmpty()) {
-      lines.add(
-          "  The script lets "
-              + String.join(" and ", atEnd)
-              + " go no further; the sheet may take more.");
-    }
-    String own = was.laid().stock().name();
-    if (fitting.isMet() && !name.equals(own)) {
-      lines.add(
-          "  The script names "
-              + own
-              + "; write sheet(\""
-              + name
-              + "\") there to have its papers made for this sheet.");
-    }
-    lines.add("  Tried " + fitting.outcome().trials() + " settings.");
+    lines.add(
+        "  Tried "
+            + fitting.outcome().trials()
+            + (fitting.outcome().trials() == 1 ? " setting." : " settings."));
     return lines;
   }
 
-  private static String counted(int count, String sheet) {
-    return switch (count) {
-      case 0 -> "it does not fit " + sheet;
-      case 1 -> "one lies on a sheet of " + sheet;
-      default -> count + " lie on a sheet of " + sheet;
-    };
-  }
-
-  private void write(Design was, Fitting fitting) {
+  private static SequencedMap<String, byte[]> layout(Design was, Fitting fitting) {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
     files.put(
         "layout.pdf",
@@ -197,6 +162,6 @@ final class FitCommand implements Callable<Integer> {
             was.title(),
             was.header().author(),
             CopyPages.of(was.title(), was.unit(), fitting.after().laid(), fitting.after().plan())));
-    WholeFiles.write(out, files);
+    return files;
   }
 }

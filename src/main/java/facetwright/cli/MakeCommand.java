@@ -1,7 +1,6 @@
 package facetwright.cli;
 
 import facetwright.check.Finding;
-import facetwright.export.WholeFiles;
 import facetwright.script.Design;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -87,21 +86,18 @@ final class MakeCommand implements Callable<Integer> {
       PrintWriter err)
       throws Exception {
     Progress progress = new Progress(err);
-    progress.step("Evaluating " + file.path());
+    progress.step("Working on " + file.path());
     Design made = file.evaluate();
     made.said().forEach(err::println);
     SequencedMap<String, byte[]> files = PapersFor.files(papers.job(made), asked, progress);
     progress.step("Writing to " + folder);
-    WholeFiles.write(folder, files);
     progress.end();
-    Path where = folder.toAbsolutePath().normalize();
     if (json.isAsked()) {
-      out.println(object(made, where, files));
+      Output.write(folder, files, null);
+      out.println(object(made, folder.toAbsolutePath().normalize(), files));
     } else {
       Report.lines(made).forEach(out::println);
-      out.println();
-      out.println("Written to " + where + ":");
-      files.keySet().forEach(name -> out.println("  " + name));
+      Output.write(folder, files, out);
     }
     out.flush();
     return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;

@@ -19,10 +19,10 @@ final class PapersFor {
   private static final double NARROWEST = 200;
 
   @Option(
-      names = "--class",
+      names = {"--count", "--class"},
       paramLabel = "N",
       defaultValue = "1",
-      description = "for so many makers, each of one piece (usual: 1)")
+      description = "how many pieces, such as one for each of a class (usual: 1)")
   private int makers = 1;
 
   @Option(
@@ -32,6 +32,14 @@ final class PapersFor {
           "what the printer takes (usual: A4, or Letter for designs in inches); larger sheets are"
               + " printed over several pages")
   private String paper = "";
+
+  @Option(
+      names = "--ruler",
+      paramLabel = "1/16in|0.5mm",
+      description =
+          "the ruler you own, for chart, guides and handout (usual: 1/16 in for designs in inches,"
+              + " else 0.5 mm)")
+  private String ruler = "";
 
   Job job(Design made, int pieces) {
     return new Job(
@@ -50,7 +58,7 @@ final class PapersFor {
   /** Refuses what can't be, before anything is evaluated. */
   void check() {
     if (makers < 1 || makers > Order.MOST) {
-      throw new Trouble.WrongCall("--class: 1 to " + Order.MOST + " makers, not " + makers + ".");
+      throw new Trouble.WrongCall("--count: 1 to " + Order.MOST + " pieces, not " + makers + ".");
     }
     if (!paper.isEmpty()) {
       SheetSize size = size();
@@ -65,7 +73,8 @@ final class PapersFor {
 
   private Order order(Design made, int pieces) {
     Order usual = Order.usual(made.unit());
-    return new Order(pieces, paper.isEmpty() ? usual.paper() : size());
+    return new Order(
+        pieces, paper.isEmpty() ? usual.paper() : size(), ChartCommand.ruler(ruler, made.unit()));
   }
 
   private SheetSize size() {

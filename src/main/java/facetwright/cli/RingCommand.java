@@ -2,7 +2,6 @@ package facetwright.cli;
 
 import facetwright.export.Job;
 import facetwright.export.RingWriter;
-import facetwright.export.WholeFiles;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.RingText;
 import facetwright.papers.ring.Rings;
@@ -86,12 +85,7 @@ final class RingCommand implements Callable<Integer> {
     }
     if (out != null && !plans.isEmpty()) {
       SequencedMap<String, byte[]> files = files(job);
-      WholeFiles.write(out, files);
-      if (!json.isAsked()) {
-        words.println();
-        words.println("Written to " + out.toAbsolutePath().normalize() + ":");
-        files.keySet().forEach(name -> words.println("  " + name));
-      }
+      Output.write(out, files, json.isAsked() ? null : words);
     }
     words.flush();
     return plans.isEmpty() || !made.isSound() ? Exit.ERROR_FOUND : Exit.SOUND;

@@ -1,28 +1,26 @@
 package facetwright.cli;
 
-import facetwright.aim.Measure;
-import facetwright.export.WholeFiles;
 import facetwright.geom.Decimals;
+import facetwright.geom.Length;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.papers.chart.ChartNotes;
+import facetwright.papers.chart.Measure;
+import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.ToSet;
-import facetwright.script.Design;
-import facetwright.script.Dial;
 import facetwright.script.WhatIf;
+import facetwright.turn.Turned;
 import facetwright.turn.round.Rewriting;
 import facetwright.turn.round.Rounding;
 import facetwright.turn.round.RoundingText;
+import facetwright.turn.write.Written;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.SequencedMap;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
@@ -44,7 +42,6 @@ final class RoundCommand implements Callable<Integer> {
   private static final int MOST_SHOWN = 24;
   private static final int MOST_MARKS = 20;
   private static final double SAME_MM = 0.05;
-  private static final Ruler FINEST = new Ruler(Unit.INCH, 64);
 
   @Mixin private DesignFile design;
 
@@ -68,10 +65,10 @@ final class RoundCommand implements Callable<Integer> {
   private boolean constants;
 
   @Option(
-      names = "--out",
+      names = {"--script", "--out"},
       paramLabel = "FILE",
       description = "write the script with its dials so into this file")
-  private Path out;
+  private Path script;
 
   @Mixin private Json json;
 
@@ -82,9 +79,9 @@ final class RoundCommand implements Callable<Integer> {
     if (within < 1 || within > MOST_MARKS) {
       throw new Trouble.WrongCall("--within: 1 to " + MOST_MARKS + " marks, not " + within + ".");
     }
-    if (constants && out == null) {
+    if (constants && script == null) {
       throw new Trouble.WrongCall(
-          "--constants changes the script: name the file to write it to with --out.");
+          "--constants changes the script: name the file to write it to with --script.");
     }
     WhatIf what = design.whatIf();
     Unit unit = what.design().unit();
@@ -94,7 +91,10 @@ final class RoundCommand implements Callable<Integer> {
     rounding.turns().stream()
         .filter(Rounding.Turn::isTurned)
         .forEach(t -> settings.put(t.knob().name(), t.typed(marks, unit)));
-    String command = Calls.make(design.path(), settings);
+    String command =
+        marks.equals(ScoreChart.usualRuler(unit))
+            ? Calls.make(design.path(), settings)
+            : Calls.make(design.path(), settings, marks);
     PrintWriter print = spec.commandLine().getOut();
     if (json.isAsked()) {
       print.println(RoundJson.of(what.design(), rounding, command));
@@ -102,11 +102,9 @@ final class RoundCommand implements Callable<Integer> {
       lines(what.design().title(), rounding, unit).forEach(print::println);
       print.println("  " + command);
     }
-    if (out != null) {
-      write(what, rounding, unit);
-      if (!json.isAsked()) {
-        print.println("  Written to " + out + ".");
-      }
+    if (script != null) {
+      Written written = design.ask(() -> Rewriting.of(what, rounding, constants));
+      Output.write(script, written, json.isAsked() ? null : print);
     }
     print.flush();
     return Exit.SOUND;
@@ -118,49 +116,45 @@ final class RoundCommand implements Callable<Integer> {
     lines.add(title + " for a ruler of " + ChartNotes.name(rounding.ruler()));
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("dial", "now", "becomes", ""));
-    for (Rounding.Turn turn : rounding.turns()) {
-      double was = turn.knob().now() * unit.mm();
-      double is = turn.value() * unit.mm();
-      rows.add(
-          List.of(
-              turn.knob().name(),
-              reads(was, unit == Unit.INCH ? FINEST : rounding.ruler(), unit),
-              turn.isTurned() ? reads(is, rounding.ruler(), unit) : "stays",
-              turn.isTurned() ? signed(is - was) : ""));
+    for (Turned turned : text.dials()) {
+      rows.add(List.of(turned.name(), turned.now(), turned.becomes(), turned.change()));
     }
     if (!rounding.turns().isEmpty()) {
       lines.addAll(Columns.aligned(rows));
     }
     lines.add("  " + text.count());
+    text.unturned().ifPresent(u -> lines.add("  " + u));
     text.drawn().ifPresent(d -> lines.add("  " + d));
-    lines.addAll(measures(rounding));
+    lines.addAll(measures(rounding, unit));
     text.left().forEach(l -> lines.add("  " + l));
     text.effect().forEach(e -> lines.add("  " + e));
-    text.constants().forEach(c -> lines.add("  " + c));
-    lines.add("  Tried " + rounding.trials() + " other settings.");
+    text.constants().forEach(c -> lines.add("  " + c.words()));
+    lines.add(
+        "  Tried " + rounding.trials() + (rounding.trials() == 1 ? " setting." : " settings."));
     return lines;
   }
 
   /** Every measure, with what it was where that can be told. */
-  private static List<String> measures(Rounding rounding) {
-    List<facetwright.papers.chart.Measure> was = rounding.before().toSet().all();
-    List<facetwright.papers.chart.Measure> is = rounding.after().toSet().all();
+  private static List<String> measures(Rounding rounding, Unit unit) {
+    List<Measure> was = rounding.before().toSet().all();
+    List<Measure> is = rounding.after().toSet().all();
     int form = rounding.after().toSet().form().size();
     boolean alike = areAlike(rounding);
     List<List<String>> table = new ArrayList<>();
-    table.add(row(alike, "for", "mm now", alike ? "becomes" : "mm", "reads", "off"));
-    List<facetwright.papers.chart.Measure> sorted =
+    String now = unit.symbol() + " now";
+    table.add(row(alike, "for", now, alike ? "becomes" : unit.symbol(), "reads", "off"));
+    List<Measure> sorted =
         ToSet.distinct(is).stream().sorted(Comparator.comparingDouble(m -> m.mm())).toList();
-    for (facetwright.papers.chart.Measure m : sorted.stream().limit(MOST_SHOWN).toList()) {
+    for (Measure m : sorted.stream().limit(MOST_SHOWN).toList()) {
       int at = is.indexOf(m);
       table.add(
           row(
               alike,
               at < form ? "form" : "cuts",
-              alike ? Decimals.places(was.get(at).mm(), 2) : "",
-              Decimals.places(m.mm(), 2),
+              alike ? number(was.get(at).mm(), unit) : "",
+              number(m.mm(), unit),
               m.text(),
-              m.isOnRuler() ? "" : signed(m.reading().errorMm())));
+              m.isOnRuler() ? "" : signed(m.reading().errorMm(), unit)));
     }
     List<String> lines = new ArrayList<>(Columns.aligned(table));
     if (sorted.size() > MOST_SHOWN) {
@@ -174,10 +168,14 @@ final class RoundCommand implements Callable<Integer> {
     return withNow ? List.of(what, now, becomes, reads, off) : List.of(what, becomes, reads, off);
   }
 
+  private static String number(double mm, Unit unit) {
+    return Decimals.places(new Length(mm).in(unit), unit == Unit.MM ? 2 : 3);
+  }
+
   /** Whether both list the same measures in the same order: each changes as the dials do. */
   private static boolean areAlike(Rounding rounding) {
-    List<facetwright.papers.chart.Measure> was = rounding.before().toSet().all();
-    List<facetwright.papers.chart.Measure> is = rounding.after().toSet().all();
+    List<Measure> was = rounding.before().toSet().all();
+    List<Measure> is = rounding.after().toSet().all();
     double part =
         rounding.turns().stream()
             .mapToDouble(t -> Math.abs(t.value() / t.knob().now() - 1))
@@ -191,31 +189,8 @@ final class RoundCommand implements Callable<Integer> {
                         <= SAME_MM + 3 * part * was.get(i).mm());
   }
 
-  private static String reads(double mm, Ruler ruler, Unit unit) {
-    facetwright.papers.chart.Measure m = facetwright.papers.chart.Measure.of(mm, ruler);
-    return m.isOnRuler() ? m.text() : Measure.HEIGHT.text(mm, unit);
-  }
-
-  private static String signed(double mm) {
-    String text = Decimals.places(mm, 2);
-    return (text.startsWith("-") ? "" : "+") + text + " mm";
-  }
-
-  private void write(WhatIf what, Rounding rounding, Unit unit) throws Exception {
-    List<Dial> dials = what.design().dials();
-    String text =
-        Rewriting.of(what.source(), dials, rounding, unit, constants)
-            .orElseThrow(() -> cannotWrite("does not write a dial's value as a plain number"));
-    Optional<Design> written = design.ask(() -> what.written(text));
-    if (written.isEmpty() || !Rewriting.isAsRounded(written.get().dials(), dials, rounding)) {
-      throw cannotWrite("does not take the new values where they would be written");
-    }
-    SequencedMap<String, byte[]> file = new LinkedHashMap<>();
-    file.put(out.getFileName().toString(), text.getBytes(StandardCharsets.UTF_8));
-    WholeFiles.write(out.toAbsolutePath().getParent(), file);
-  }
-
-  private static Trouble.WrongCall cannotWrite(String why) {
-    return new Trouble.WrongCall("--out: the script " + why + ". Take the --set line instead.");
+  private static String signed(double mm, Unit unit) {
+    String text = new Length(mm).text(unit);
+    return (text.startsWith("-") ? "" : "+") + text;
   }
 }

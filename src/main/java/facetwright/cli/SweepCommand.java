@@ -4,7 +4,6 @@ import facetwright.draw.ComparingPages;
 import facetwright.draw.Drawing;
 import facetwright.export.PdfWriter;
 import facetwright.export.SvgWriter;
-import facetwright.export.WholeFiles;
 import facetwright.geom.Length;
 import facetwright.geom.Unit;
 import facetwright.net.NearName;
@@ -82,10 +81,7 @@ final class SweepCommand implements Callable<Integer> {
       lines(now, sweep).forEach(print::println);
     }
     if (out != null) {
-      write(now, sweep);
-      if (!json.isAsked()) {
-        print.println("  Written to " + out + ": sweep.pdf, sweep.svg");
-      }
+      Output.write(out, files(now, sweep), json.isAsked() ? null : print);
     }
     print.flush();
     return Exit.SOUND;
@@ -162,7 +158,7 @@ final class SweepCommand implements Callable<Integer> {
     return lines;
   }
 
-  private void write(Design now, Sweep sweep) {
+  private static SequencedMap<String, byte[]> files(Design now, Sweep sweep) {
     SweepText text = new SweepText(sweep.unit());
     List<ComparingPages.Form> forms = new ArrayList<>();
     for (Sweep.Step s : sweep.steps()) {
@@ -187,6 +183,6 @@ final class SweepCommand implements Callable<Integer> {
       String file = i == 0 ? "sweep.svg" : "sweep-" + (i + 1) + ".svg";
       files.put(file, SvgWriter.write(title, pages.get(i)));
     }
-    WholeFiles.write(out, files);
+    return files;
   }
 }

@@ -48,10 +48,10 @@ public final class ChartPages {
         new Flow(SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4"), title, "score chart");
     ChartPages pages = new ChartPages(flow);
     flow.title(title, summary(chart, ruler));
-    AsSet.words(laid, Folding.fold(laid), chart).ifPresent(flow::words);
+    AsSet.words(laid, Folding.fold(laid), chart, unit).ifPresent(flow::words);
     ChartNotes.cautions().forEach(c -> flow.words("Caution: " + c));
     for (int i = 0; i < chart.pieces().size(); i++) {
-      pages.piece(laid.net(), i, chart);
+      pages.piece(laid.net(), i, chart, unit);
     }
     return flow.pages();
   }
@@ -68,12 +68,12 @@ public final class ChartPages {
         + (n == 1 ? "." : "s.");
   }
 
-  private void piece(Net net, int index, ScoreChart all) {
+  private void piece(Net net, int index, ScoreChart all, Unit unit) {
     PieceChart chart = all.pieces().get(index);
     if (all.pieces().size() > 1) {
       flow.heading("Piece " + (index + 1) + ", with " + chart.name(), LOW);
     }
-    ChartNotes.of(chart).forEach(n -> flow.item("–", n));
+    ChartNotes.of(chart, unit).forEach(n -> flow.item("–", n));
     flow.gap(3);
     List<Replay.Frame> frames = Replay.frames(chart.steps());
     List<String> words = StepWords.of(chart);

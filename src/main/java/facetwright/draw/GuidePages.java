@@ -5,6 +5,7 @@ import facetwright.draw.Mark.Stroke;
 import facetwright.geom.Decimals;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
+import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
 import facetwright.net.Net;
@@ -53,6 +54,15 @@ public final class GuidePages {
    * @param works what its pieces take
    */
   public static List<Drawing> of(String title, Unit unit, Net net, Works works) {
+    return of(title, unit, ScoreChart.usualRuler(unit), net, works);
+  }
+
+  /**
+   * The same for another ruler.
+   *
+   * @param ruler the maker's
+   */
+  public static List<Drawing> of(String title, Unit unit, Ruler ruler, Net net, Works works) {
     GuidePages all = new GuidePages(title, unit);
     int pieces = works.materials().pieces();
     all.flow.title(
@@ -72,7 +82,7 @@ public final class GuidePages {
       strips.addAll(TickStrip.of(plan));
     }
     List<ScoreStrip> scores =
-        ScoreStrip.of(ScoreChart.of(net, ScoreChart.usualRuler(unit))).stream()
+        ScoreStrip.of(ScoreChart.of(net, ruler)).stream()
             .filter(s -> s.length() <= all.flow.height() - WORDS)
             .toList();
     if (!guides.isEmpty() || !strips.isEmpty() || !scores.isEmpty()) {

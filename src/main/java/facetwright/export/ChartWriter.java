@@ -1,6 +1,8 @@
 package facetwright.export;
 
 import facetwright.draw.ChartPages;
+import facetwright.draw.Drawing;
+import java.util.List;
 
 /** The score chart as a document. */
 public final class ChartWriter implements Exporter {
@@ -14,9 +16,13 @@ public final class ChartWriter implements Exporter {
     return "chart.pdf";
   }
 
+  /** The pages, for the ruler of the order. */
+  public static List<Drawing> pages(Job job) {
+    return ChartPages.of(job.title(), job.unit(), job.laid(), job.order().ruler());
+  }
+
   @Override
   public byte[] write(Job job) {
-    return PdfWriter.write(
-        job.title(), job.author(), ChartPages.of(job.title(), job.unit(), job.laid()));
+    return PdfWriter.write(job.title(), job.author(), pages(job));
   }
 }

@@ -29,7 +29,8 @@ public final class CutsWriter implements Exporter {
     Works works = GuidesWriter.works(job);
     List<Drawing> pages = new ArrayList<>(CutPages.of(job.title(), job.unit(), works));
     if (pages.isEmpty()) {
-      pages.addAll(GuidePages.of(job.title(), job.unit(), job.laid().net(), works));
+      pages.addAll(
+          GuidePages.of(job.title(), job.unit(), job.order().ruler(), job.laid().net(), works));
     }
     return pages;
   }

@@ -31,7 +31,8 @@ public final class GuidesWriter implements Exporter {
   }
 
   public static List<Drawing> pages(Job job) {
-    return GuidePages.of(job.title(), job.unit(), job.laid().net(), works(job));
+    return GuidePages.of(
+        job.title(), job.unit(), job.order().ruler(), job.laid().net(), works(job));
   }
 
   @Override

@@ -12,7 +12,13 @@ record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> t
   static HandoutContent of(Job job) {
     Handout handout =
         Handout.of(
-            job.title(), job.author(), job.unit(), job.laid(), job.form(), GuidesWriter.works(job));
+            job.title(),
+            job.author(),
+            job.unit(),
+            job.order().ruler(),
+            job.laid(),
+            job.form(),
+            GuidesWriter.works(job));
     List<Drawing> templates =
         TiledPages.isLarger(job.laid(), job.order().paper())
             ? TiledPages.of(job.title(), job.laid(), job.order().paper())

@@ -14,7 +14,7 @@ import java.util.Objects;
  * @param unit words on the pages give measures in it
  * @param laid the net on its sheets
  * @param form the folded form of the same net
- * @param order how many pieces, and the printer's paper
+ * @param order how many pieces, the printer's paper, the maker's ruler
  */
 public record Job(String title, String author, Unit unit, Laid laid, FoldedForm form, Order order) {
 

@@ -1,8 +1,10 @@
 package facetwright.export;
 
+import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.net.SheetSize;
 import facetwright.net.SheetSizes;
+import facetwright.papers.chart.ScoreChart;
 import java.util.Objects;
 
 /**
@@ -10,8 +12,9 @@ import java.util.Objects;
  *
  * @param copies how many pieces are to be made, at least 1
  * @param paper of the printer
+ * @param ruler measures are told for it
  */
-public record Order(int copies, SheetSize paper) {
+public record Order(int copies, SheetSize paper, Ruler ruler) {
   /** More than a school has pupils. */
   public static final int MOST = 10_000;
 
@@ -20,13 +23,15 @@ public record Order(int copies, SheetSize paper) {
    */
   public Order {
     Objects.requireNonNull(paper);
+    Objects.requireNonNull(ruler);
     if (copies < 1 || copies > MOST) {
       throw new IllegalArgumentException("1 to " + MOST + " copies can be made, not " + copies);
     }
   }
 
-  /** One piece, on A4, or for designs in inches on Letter. */
+  /** One piece, on A4 by a ruler of 0.5 mm, or for designs in inches on Letter by 1/16 in. */
   public static Order usual(Unit unit) {
-    return new Order(1, SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4"));
+    SheetSize paper = SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4");
+    return new Order(1, paper, ScoreChart.usualRuler(unit));
   }
 }

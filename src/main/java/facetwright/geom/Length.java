@@ -37,4 +37,12 @@ public record Length(double mm) implements Serializable {
     double written = Math.rint(many * WRITTEN) / WRITTEN;
     return Math.abs(written - many) <= 4 * Math.ulp(many) ? written : many;
   }
+
+  /**
+   * As words tell a size or an error, off any ruler: "120.07 mm", "0.031 in"; to a hundredth of a
+   * millimetre, or a thousandth of other units.
+   */
+  public String text(Unit unit) {
+    return Decimals.places(in(unit), unit == Unit.MM ? 2 : 3) + " " + unit.symbol();
+  }
 }

@@ -1,6 +1,8 @@
 package facetwright.net;
 
 import facetwright.geom.Decimals;
+import facetwright.geom.Length;
+import facetwright.geom.Unit;
 import java.io.Serializable;
 
 /**
@@ -13,6 +15,9 @@ import java.io.Serializable;
 public record SheetSize(String name, double width, double height) implements Serializable {
   private static final double LEAST = 10;
   private static final double MOST = 2000;
+
+  /** No cutter is truer, in mm. */
+  private static final double SAME = 0.01;
 
   /**
    * @throws IllegalArgumentException when a measure is out of range
@@ -27,6 +32,27 @@ public record SheetSize(String name, double width, double height) implements Ser
   /** A sheet of its own size, named by its measures: "305 × 305 mm". */
   public static SheetSize custom(double width, double height) {
     return new SheetSize(text(width) + " × " + text(height) + " mm", width, height);
+  }
+
+  /** The same named by its measures in another unit: "8 × 10 in". */
+  public static SheetSize custom(double width, double height, Unit unit) {
+    String name =
+        Decimals.places(new Length(width).in(unit), 3)
+            + " × "
+            + Decimals.places(new Length(height).in(unit), 3)
+            + " "
+            + unit.symbol();
+    return new SheetSize(name, width, height);
+  }
+
+  /** Whether stock is of this size, upright or lying. */
+  public boolean isOf(Stock stock) {
+    return same(Math.min(width, height), Math.min(stock.width(), stock.height()))
+        && same(Math.max(width, height), Math.max(stock.width(), stock.height()));
+  }
+
+  private static boolean same(double a, double b) {
+    return Math.abs(a - b) <= SAME;
   }
 
   /** Stock of this size and weight (g/m²) with the usual caliper and no known grain. */

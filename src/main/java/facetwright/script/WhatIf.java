@@ -35,6 +35,7 @@ public final class WhatIf {
   private final Budget budget;
   private final Facetwright.Made made;
   private final Packing packing;
+  private final Runnable tried;
 
   /** What trials have made, by all their settings. */
   private final Map<Map<String, String>, Facetwright.Made> trials = new HashMap<>();
@@ -45,7 +46,7 @@ public final class WhatIf {
       Map<String, String> settings,
       Budget budget,
       Facetwright.Made made) {
-    this(fileName, source, settings, budget, made, Packing.ONE);
+    this(fileName, source, settings, budget, made, Packing.ONE, () -> {});
   }
 
   private WhatIf(
@@ -54,8 +55,10 @@ public final class WhatIf {
       Map<String, String> settings,
       Budget budget,
       Facetwright.Made made,
-      Packing packing) {
+      Packing packing,
+      Runnable tried) {
     this.packing = packing;
+    this.tried = tried;
     this.fileName = fileName;
     this.source = source;
     this.settings = settings;
@@ -77,7 +80,21 @@ public final class WhatIf {
 
   /** The same questions, a net counting as fitting a sheet only where this holds, too. */
   public WhatIf fitting(Packing other) {
-    return new WhatIf(fileName, source, settings, budget, made, other);
+    return new WhatIf(fileName, source, settings, budget, made, other, tried);
+  }
+
+  /**
+   * The same questions, with word of each design that is made to answer them.
+   *
+   * @param each run before each, on the thread that asks
+   */
+  public WhatIf telling(Runnable each) {
+    return new WhatIf(fileName, source, settings, budget, made, packing, each);
+  }
+
+  /** Whether the script itself aims at measures, and so turns dials that nobody sets. */
+  public boolean hasAim() {
+    return made.aim().isPresent();
   }
 
   /** The design as it stands. */
@@ -228,7 +245,8 @@ public final class WhatIf {
     Design make() throws ScriptException;
   }
 
-  private static Optional<Design> unlessRefused(Making making) throws ScriptException {
+  private Optional<Design> unlessRefused(Making making) throws ScriptException {
+    tried.run();
     try {
       return Optional.of(making.make());
     } catch (ScriptException e) {
@@ -265,6 +283,7 @@ public final class WhatIf {
       for (int i = 0; i < knobs.size(); i++) {
         turned.put(knobs.get(i).name(), Double.toString(values.get(i)));
       }
+      tried.run();
       try {
         Facetwright.Made tried = Facetwright.once(fileName, source, turned, budget, false);
         trials.put(turned, tried);

@@ -9,7 +9,10 @@ import facetwright.workbench.file.Autosave;
 import facetwright.workbench.file.Filing;
 import facetwright.workbench.file.Keeping;
 import facetwright.workbench.file.Recovery;
+import facetwright.workbench.goal.Bar;
+import facetwright.workbench.goal.FitBar;
 import facetwright.workbench.goal.GoalBar;
+import facetwright.workbench.goal.RoundBar;
 import facetwright.workbench.notice.Notice;
 import facetwright.workbench.notice.NoticePane;
 import facetwright.workbench.notice.Notices;
@@ -49,6 +52,8 @@ public final class House extends StackPane {
   private final Recovery recovery;
   private final Pictures pictures;
   private final GoalBar goals;
+  private final RoundBar rounding;
+  private final FitBar fitting;
   private Pictures.Helpers solvers;
   private final ShelfView shelf;
   private final PapersView papers;
@@ -74,8 +79,12 @@ public final class House extends StackPane {
     sweep.onLost(this::rest);
     room.sweepWith(sweep);
     goals = new GoalBar(desk, this::solvers, tools.ui());
-    goals.onLost(this::rest);
-    room.aimWith(goals);
+    rounding = new RoundBar(desk, this::solvers, tools.ui());
+    fitting = new FitBar(desk, this::solvers, tools.ui());
+    for (Bar bar : List.of(goals, rounding, fitting)) {
+      bar.onLost(this::rest);
+    }
+    room.askWith(goals, rounding, fitting);
     shelf =
         new ShelfView(
             filing,
@@ -86,6 +95,7 @@ public final class House extends StackPane {
             tools.ui(),
             () -> places().now().set(Place.TABLE));
     papers = new PapersView(desk, tools.saving(), tools.aside(), tools.ui());
+    rounding.onRounded(papers::ruler);
     places = new Places(shelf, room, papers, place -> HouseKeys.first(this, place));
     tour = new TourView(() -> tools.state().remember("tour.seen", true), this::rest);
     commands = HouseCommands.of(this);
@@ -129,7 +139,7 @@ public final class House extends StackPane {
   }
 
   private Pictures.Helpers solvers() {
-    solvers = tools.hire().get();
+    solvers = solvers == null ? tools.hire().get() : solvers;
     return solvers;
   }
 
@@ -258,6 +268,14 @@ public final class House extends StackPane {
 
   GoalBar goals() {
     return goals;
+  }
+
+  RoundBar rounding() {
+    return rounding;
+  }
+
+  FitBar fitting() {
+    return fitting;
   }
 
   Pages pages() {

@@ -93,6 +93,18 @@ final class HouseCommands {
             "Find dials that give it a height, a volume, a sheet to fit",
             at(house.goals()::open))
         .act(
+            "round",
+            "Round to a ruler …",
+            "Shortcut+R",
+            "Find dials that put its measures on a ruler's marks, in inches or metric",
+            at(house.rounding()::open))
+        .act(
+            "fit-sheet",
+            "Fit to a sheet …",
+            "Shortcut+Shift+R",
+            "Make it as large as your sheet takes it, or several of it",
+            at(house.fitting()::open))
+        .act(
             "turn-back",
             "Undo turn of a dial",
             "Shortcut+Alt+Z",

@@ -8,6 +8,7 @@ import facetwright.workbench.drawer.SettingFlags;
 import facetwright.workbench.findings.FindingsList;
 import facetwright.workbench.findings.Notes;
 import facetwright.workbench.focus.Parts.Part;
+import facetwright.workbench.goal.Bar;
 import facetwright.workbench.goal.GoalBar;
 import facetwright.workbench.lens.LensView;
 import facetwright.workbench.look.Pen;
@@ -15,6 +16,7 @@ import facetwright.workbench.look.Shade;
 import facetwright.workbench.sweep.SweepView;
 import facetwright.workbench.table.TableLook;
 import facetwright.workbench.table.TableView;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.stream.Stream;
@@ -62,7 +64,7 @@ public final class Room extends BorderPane {
   private final Node boxes;
   private final Notes notes;
   private SweepView sweep;
-  private GoalBar goals;
+  private final List<Bar> bars = new ArrayList<>();
 
   /**
    * @param aside runs work beside the window
@@ -160,17 +162,16 @@ public final class Room extends BorderPane {
 
   /** The parts one leaps to, in the order in which one reads them. */
   Stream<Part> parts() {
-    return Stream.concat(
-        Stream.of(
-            Part.of(boxes),
-            Part.of(sweep),
-            Part.of(table),
-            corner.form(),
-            Part.of(flags),
-            Part.of(goals),
-            Part.of(drawer),
-            Part.of(notes)),
-        Stream.of(new Part(card.area(), List.of(card)), Part.of(fold.sliver())));
+    return Stream.of(
+            Stream.of(
+                Part.of(boxes), Part.of(sweep), Part.of(table), corner.form(), Part.of(flags)),
+            bars.stream().map(Part::of),
+            Stream.of(
+                Part.of(drawer),
+                Part.of(notes),
+                new Part(card.area(), List.of(card)),
+                Part.of(fold.sliver())))
+        .flatMap(parts -> parts);
   }
 
   /** Whether the room is dark. */
@@ -219,10 +220,14 @@ public final class Room extends BorderPane {
     drawer.onCompare(sweep::show);
   }
 
-  /** Puts the line for aims above the drawer. */
-  void aimWith(GoalBar bar) {
-    goals = bar;
-    left.getChildren().add(left.getChildren().indexOf(drawer), goals);
+  /** Puts lines that ask something of the design above the drawer; one shows at a time. */
+  void askWith(GoalBar goals, Bar... others) {
+    bars.add(goals);
+    bars.addAll(List.of(others));
+    for (Bar bar : bars) {
+      left.getChildren().add(left.getChildren().indexOf(drawer), bar);
+      bar.onOpening(() -> bars.forEach(Bar::close));
+    }
     findings.onMend(goals::open);
   }
 

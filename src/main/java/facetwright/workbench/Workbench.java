@@ -17,6 +17,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.function.IntConsumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.animation.PauseTransition;
@@ -178,6 +179,16 @@ public final class Workbench extends Application {
     @Override
     public CompletableFuture<Reply> ask(Request request) {
       return workshop.ask(request);
+    }
+
+    @Override
+    public CompletableFuture<Reply> ask(Request request, IntConsumer tried) {
+      return workshop.ask(request, tried);
+    }
+
+    @Override
+    public void stop() {
+      workshop.cancel();
     }
 
     @Override

@@ -1,14 +1,15 @@
 package facetwright.worker;
 
-import facetwright.script.Design;
 import facetwright.script.sandbox.ScriptException;
 
-/** Turns a script into a design. */
+/** Answers what is asked of a script. */
 @FunctionalInterface
 public interface Evaluator {
   /**
-   * Evaluates one script. Should end soon, with an exception of kind {@link
+   * Answers one request. Should end soon, with an exception of kind {@link
    * ScriptException.Kind#STOPPED}, when its thread is interrupted.
+   *
+   * @param tried run now and then while it goes on
    */
-  Design evaluate(Request request) throws ScriptException;
+  Reply answer(Request request, Runnable tried) throws ScriptException;
 }

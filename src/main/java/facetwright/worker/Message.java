@@ -14,6 +14,13 @@ sealed interface Message extends Serializable {
   record Ready() implements Message {}
 
   /**
+   * From the worker: it goes on with an ask.
+   *
+   * @param count how many designs it has made for it
+   */
+  record Tried(long id, int count) implements Message {}
+
+  /**
    * From the worker: what an ask came to.
    *
    * @param leaving whether the worker ends itself now

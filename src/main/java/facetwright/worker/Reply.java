@@ -4,6 +4,7 @@ import facetwright.net.Mend;
 import facetwright.net.Site;
 import facetwright.script.Design;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.turn.propose.Proposal;
 import java.io.Serializable;
 import java.util.List;
 
@@ -12,6 +13,9 @@ public sealed interface Reply extends Serializable {
 
   /** It came to a design. */
   record Done(Design design) implements Reply {}
+
+  /** A question to a design came to this. */
+  record Proposed(Proposal proposal) implements Reply {}
 
   /**
    * It came to nothing.

@@ -41,7 +41,8 @@ final class Server {
         switch (Frames.read(in)) {
           case Message.Ask ask -> asks.add(ask);
           case Message.Cancel cancel -> cancel(cancel.id());
-          case Message.Ready _, Message.Answer _ -> throw new IOException("not for a worker");
+          case Message.Ready _, Message.Tried _, Message.Answer _ ->
+              throw new IOException("not for a worker");
         }
       }
     } catch (IOException e) {
@@ -91,7 +92,9 @@ final class Server {
     Reply reply;
     boolean leaving = false;
     try {
-      reply = new Reply.Done(evaluator.evaluate(ask.request()));
+      int[] count = {0};
+      Runnable tried = () -> send(new Message.Tried(ask.id(), ++count[0]));
+      reply = evaluator.answer(ask.request(), tried);
     } catch (ScriptException e) {
       leaving = e.isStillRunning();
       reply = e.kind() == ScriptException.Kind.STOPPED ? new Reply.Stopped() : Reply.Failed.of(e);

@@ -1,6 +1,5 @@
 package facetwright.worker;
 
-import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.Sandbox;
 import java.io.BufferedInputStream;
@@ -17,10 +16,7 @@ public final class WorkerMain {
   private WorkerMain() {}
 
   public static void main(String[] args) {
-    run(
-        request ->
-            Facetwright.evaluate(
-                request.fileName(), request.source(), request.settings(), Budget.USUAL));
+    run((request, tried) -> request.answer(Budget.USUAL, tried));
   }
 
   /** Serves with this evaluator until the workshop goes; does not come back. */

@@ -10,6 +10,7 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.function.IntConsumer;
 
 /**
  * Evaluates scripts in a worker process, with a spare one ready. May be used from any thread; never
@@ -34,12 +35,15 @@ public final class Workshop implements AutoCloseable {
 
   private static final class Job {
     final Request request;
+    final IntConsumer tried;
     final CompletableFuture<Reply> reply = new CompletableFuture<>();
     long id;
+    long signs;
     boolean cancelled;
 
-    Job(Request request) {
+    Job(Request request, IntConsumer tried) {
       this.request = request;
+      this.tried = tried;
     }
   }
 
@@ -59,7 +63,16 @@ public final class Workshop implements AutoCloseable {
    * @return completed on a thread of the workshop, so do little there; never exceptionally
    */
   public CompletableFuture<Reply> ask(Request request) {
-    Job job = new Job(request);
+    return ask(request, _ -> {});
+  }
+
+  /**
+   * The same with word of how it goes on.
+   *
+   * @param tried told, on a thread of the workshop, how many designs were made so far to answer
+   */
+  public CompletableFuture<Reply> ask(Request request, IntConsumer tried) {
+    Job job = new Job(request, tried);
     if (!tell(() -> accept(job))) {
       job.reply.complete(new Reply.Stopped());
     }
@@ -123,16 +136,26 @@ public final class Workshop implements AutoCloseable {
     job.id = ++lastId;
     running = job;
     current.send(new Message.Ask(job.id, job.request));
+    await(job, 0);
+  }
+
+  /** Gives a job up when no sign of it has come for too long. */
+  private void await(Job job, long signs) {
     after(
         settings.longest(),
-        () ->
+        () -> {
+          if (job.signs > signs) {
+            await(job, job.signs);
+          } else {
             giveUp(
                 job,
                 new Reply.Failed(
                     ScriptException.Kind.TIME,
                     "the design took too long",
                     Site.NONE,
-                    "Make it smaller")));
+                    "Make it smaller"));
+          }
+        });
   }
 
   private void after(Duration time, Runnable work) {
@@ -217,6 +240,14 @@ public final class Workshop implements AutoCloseable {
   }
 
   private void heard(Child child, Message message) {
+    if (message instanceof Message.Tried(long id, int count)
+        && child == current
+        && running != null
+        && running.id == id
+        && !running.cancelled) {
+      running.signs++;
+      running.tried.accept(count);
+    }
     if (message instanceof Message.Answer answer
         && child == current
         && running != null

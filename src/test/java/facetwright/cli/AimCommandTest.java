@@ -38,7 +38,7 @@ class AimCommandTest {
     assertThat(run.exit()).as(run.err()).isZero();
     // 2.4 lies between 2 3/8 = 2.375 and 2 7/16 = 2.4375.
     assertThat(run.out())
-        .contains("tall: 2 → 2-3/8 (exactly 2.4)")
+        .contains("tall: 2 → 2 3/8 (exactly 2.4)")
         .contains("height: 2.375 in, 0.025 in less than asked.")
         .contains("facetwright make " + file + " --set tall=2-3/8");
     Run made = run("check", file, "--set", "tall=2-3/8", "--json");
@@ -73,12 +73,12 @@ class AimCommandTest {
     assertThat(run.exit()).as(run.err()).isZero();
     assertThat(run.out())
         .contains("fits Letter: the net is ")
-        .contains("lies on Tabloid now; change its sheet in the script to print it on Letter");
+        .contains("has its papers made for Tabloid; facetwright fit --sheet changes that, too.");
     JsonNode json =
         new ObjectMapper().readTree(run("aim", file, "fits=8.5 x 11 in", "--json").out());
     JsonNode goal = json.path("goals").get(0);
     assertThat(goal.path("set").asBoolean()).isTrue();
-    assertThat(goal.path("wanted").asText()).isEqualTo("215.9 × 279.4 mm");
+    assertThat(goal.path("wanted").asText()).isEqualTo("8.5 × 11 in");
     Run small = run("aim", file, "fits=A8");
     assertThat(small.exit()).isEqualTo(1);
     assertThat(small.out()).contains("does not fit A8", "let them turn with --turn: sides");

@@ -18,7 +18,7 @@ class FitCommandTest {
     assertThat(run(0, "fit", LANTERN, "--sheet", "Letter", "--out", folder.toString()))
         .contains("As it stands, one lies on a sheet of Letter.")
         .contains("side: 28 → 32")
-        .contains("The script names A3; write sheet(\"Letter\")")
+        .contains("The script has its papers made for A3; --script FILE writes it for Letter.")
         .contains("facetwright make " + LANTERN + " --set side=32 wall=70");
     try (var pdf = Loader.loadPDF(folder.resolve("layout.pdf").toFile())) {
       // The second page is the sheet: 8 1/2 × 11 in, upright or lying, 72 pt an inch.

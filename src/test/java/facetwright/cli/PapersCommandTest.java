@@ -45,6 +45,27 @@ class PapersCommandTest {
     assertThat(text("guides.pdf")).contains("Shopping list for 24 pieces");
   }
 
+  /** A metric design, rounded and made for somebody with a ruler in eighths. */
+  @Test
+  void papersForAnotherRuler() throws Exception {
+    String sets = run("round", LANTERN, "--ruler", "1/8in");
+    assertThat(sets).contains("--set side=1-1/8in wall=2-3/8in --ruler 1/8in");
+    run(
+        "make",
+        LANTERN,
+        "--set",
+        "side=1-1/8in",
+        "wall=2-3/8in",
+        "--ruler",
+        "1/8in",
+        "--only",
+        "chart,handout",
+        "--out",
+        folder.toString());
+    assertThat(text("chart.pdf")).contains("Ruler: 1/8 in.", "whole height at 1 1/8, 2 1/4, 3 3/8");
+    assertThat(text("handout.pdf")).contains("1 1/8, 2 1/4, 3 3/8");
+  }
+
   @Test
   void papersForARingOfEight() throws Exception {
     String words = run("ring", LANTERN, "--count", "8", "--out", folder.toString());

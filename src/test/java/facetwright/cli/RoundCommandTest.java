@@ -17,11 +17,14 @@ class RoundCommandTest {
   void tellsDialsMeasuresAndWhatIsLeft() {
     assertThat(run(0, "round", LANTERN, "--ruler", "1/16in"))
         .contains("1 1/8 in  +0.57 mm")
-        .contains("before, 11 of the form and 3 of cuts lay")
+        .contains(
+            "11 of 14 different measures to set lie on the marks of a ruler of 1/16 in; before,"
+                + " none did. Between marks: 1 of the form and 2 of cuts.")
         .contains("About: 12 mm lies between two marks; the nearest, 1/2 in, is 0.7 mm too much.")
         .contains("the form keeps its size, and its joins meet")
         .contains("Line 18, column 88: no dial moves the 12 there. With 12.7 (1/2 in)")
-        .contains("facetwright make " + LANTERN + " --set side=1-1/8in wall=2-3/8in");
+        .contains(
+            "facetwright make " + LANTERN + " --set side=1-1/8in wall=2-3/8in --ruler 1/16in");
   }
 
   @Test
@@ -46,21 +49,29 @@ class RoundCommandTest {
   }
 
   @Test
-  void refusesWhatItCannotDo(@TempDir Path folder) {
+  void refusesWhatItCannotDo(@TempDir Path folder) throws Exception {
     assertThat(run(2, "round", LANTERN, "--ruler", "blue")).contains("--ruler:");
     assertThat(run(2, "round", LANTERN, "--within", "0")).contains("--within: 1 to 20 marks");
-    assertThat(run(2, "round", LANTERN, "--constants")).contains("--out");
-    // An aim in the script would turn its dials again.
-    assertThat(
-            run(
-                2,
-                "round",
-                "library/sand-pot.js",
-                "--ruler",
-                "1mm",
-                "--out",
-                folder.resolve("x.js").toString()))
-        .contains("does not take the new values");
+    assertThat(run(2, "round", LANTERN, "--constants")).contains("--script");
+    String source = Files.readString(Path.of(LANTERN)).replace("\"side\", 28", "\"side\", 27 + 1");
+    Path reckoned = Files.writeString(folder.resolve("reckoned.js"), source);
+    String out = folder.resolve("x.js").toString();
+    assertThat(run(2, "round", reckoned.toString(), "--ruler", "1/8in", "--script", out))
+        .contains("does not write the value of each dial as a plain number");
     assertThat(folder.resolve("x.js")).doesNotExist();
+  }
+
+  /** Its own aim would turn the dials again. */
+  @Test
+  void writesAnAimAsAComment(@TempDir Path folder) throws Exception {
+    Path out = folder.resolve("x.js");
+    run(0, "round", "library/sand-pot.js", "--ruler", "1mm", "--out", out.toString());
+    assertThat(Files.readString(out))
+        .contains("/* aim({ volume: \"125 ml\", turn: \"tall\" }); */");
+    JsonNode json =
+        new ObjectMapper().readTree(run(0, "round", out.toString(), "--ruler", "1mm", "--json"));
+    for (JsonNode dial : json.path("dials")) {
+      assertThat(dial.path("value").asDouble()).isEqualTo(dial.path("was").asDouble());
+    }
   }
 }

@@ -17,7 +17,7 @@ class SweepCommandTest {
   void tellsEachStepAndDrawsIt(@TempDir Path folder) throws Exception {
     assertThat(run(0, "sweep", LANTERN, "--dial", "sides", "--out", folder.toString()))
         .contains("Harbour lantern: sides over its range", "8 (now)  closes  113.3 mm")
-        .contains("Written to " + folder + ": sweep.pdf, sweep.svg");
+        .contains("Written to " + folder + ":", "  sweep.pdf", "  sweep.svg");
     try (var pdf = Loader.loadPDF(folder.resolve("sweep.pdf").toFile())) {
       assertThat(pdf.getNumberOfPages()).isEqualTo(1);
     }

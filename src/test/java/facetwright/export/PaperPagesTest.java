@@ -37,7 +37,7 @@ class PaperPagesTest {
         d.unit(),
         d.laid(),
         d.folded(),
-        new Order(copies, usual.paper()));
+        new Order(copies, usual.paper(), usual.ruler()));
   }
 
   /**

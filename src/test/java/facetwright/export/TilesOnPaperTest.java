@@ -73,7 +73,7 @@ class TilesOnPaperTest {
             Unit.MM,
             LAID,
             Folding.fold(LAID.net()),
-            new Order(1, SheetSizes.named("A4")));
+            new Order(1, SheetSizes.named("A4"), facetwright.geom.Ruler.HALF_MM));
     Path pdf = folder.resolve("tiles.pdf");
     Files.write(pdf, new TilesWriter().write(job));
     Outside.render(pdf, DPI, folder.resolve("page"));

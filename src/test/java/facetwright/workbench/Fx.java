@@ -1,6 +1,5 @@
 package facetwright.workbench;
 
-import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import facetwright.worker.Reply;
@@ -171,9 +170,7 @@ public final class Fx {
     return CompletableFuture.supplyAsync(
         () -> {
           try {
-            return new Reply.Done(
-                Facetwright.evaluate(
-                    request.fileName(), request.source(), request.settings(), Budget.USUAL));
+            return request.answer(Budget.USUAL, () -> {});
           } catch (ScriptException e) {
             return new Reply.Failed(e.kind(), e.getMessage(), e.site(), e.remedy(), e.mends());
           }

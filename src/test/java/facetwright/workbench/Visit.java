@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.IntConsumer;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
@@ -28,6 +29,8 @@ final class Visit implements Choosing, Saving {
   final ExecutorService aside =
       Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().factory());
   boolean quit;
+  volatile boolean holding;
+  volatile CompletableFuture<Reply> held;
   private boolean closed;
   House house;
   Stage stage;
@@ -50,7 +53,7 @@ final class Visit implements Choosing, Saving {
         new House(
             new Tools(
                 Fx::evaluate,
-                InProcess::new,
+                () -> new InProcess(),
                 aside,
                 aside,
                 this::onStage,
@@ -136,10 +139,28 @@ final class Visit implements Choosing, Saving {
     return false;
   }
 
-  private record InProcess() implements Pictures.Helpers {
+  /** Answers in this process; a question is held back while the visit holds questions. */
+  private final class InProcess implements Pictures.Helpers {
     @Override
     public CompletableFuture<Reply> ask(Request request) {
       return Fx.evaluate(request);
+    }
+
+    @Override
+    public CompletableFuture<Reply> ask(Request request, IntConsumer tried) {
+      if (holding) {
+        held = new CompletableFuture<>();
+        tried.accept(7);
+        return held;
+      }
+      return ask(request);
+    }
+
+    @Override
+    public void stop() {
+      if (held != null) {
+        held.complete(new Reply.Stopped());
+      }
     }
 
     @Override

@@ -34,15 +34,16 @@ final class TrialWorker {
 
   static final String CRASH = "crash.js";
   static final String PRINT = "print.js";
+  static final String TRIES = "tries.js";
   static final String HUGE = "huge.js";
 
   private TrialWorker() {}
 
   public static void main(String[] args) {
-    WorkerMain.run(TrialWorker::evaluate);
+    WorkerMain.run((request, tried) -> new Reply.Done(evaluate(request, tried)));
   }
 
-  private static Design evaluate(Request request) throws ScriptException {
+  private static Design evaluate(Request request, Runnable tried) throws ScriptException {
     switch (request.fileName()) {
       case DEAF -> {
         while (true) {
@@ -51,6 +52,11 @@ final class TrialWorker {
       }
       case CRASH -> Runtime.getRuntime().halt(3);
       case PRINT -> System.out.println("a stray line");
+      case TRIES -> {
+        for (int i = 0; i < 3; i++) {
+          tried.run();
+        }
+      }
       case HUGE -> {
         return card("x".repeat(Frames.LONGEST + 1));
       }

@@ -2,14 +2,21 @@ package facetwright.worker;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.aim.GoalReader;
+import facetwright.aim.Grid;
+import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
+import facetwright.net.SheetSizes;
 import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException.Kind;
+import facetwright.turn.propose.Question;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
@@ -45,6 +52,29 @@ class WorkerMainTest {
     String source = Files.readString(script);
     assertThat(ask(new Request(name, source, Map.of())))
         .isEqualTo(new Reply.Done(Facetwright.evaluate(name, source, Map.of(), Budget.USUAL)));
+  }
+
+  static Stream<Question> questions() {
+    return Stream.of(
+        new Question.Round(Ruler.EIGHTHS, 1),
+        new Question.Fit(SheetSizes.named("Letter"), 1, Grid.usual(Unit.MM)),
+        new Question.Aim(
+            List.of(GoalReader.read("height=120", Unit.MM)), List.of(), Grid.usual(Unit.MM)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("questions")
+  void answersQuestionsAsOneProcessDoes(Question question) throws Exception {
+    Path script = Path.of("library/harbour-lantern.js");
+    Request request =
+        new Request("harbour-lantern.js", Files.readString(script), Map.of("side", "26"));
+    List<Integer> counts = new CopyOnWriteArrayList<>();
+    Reply reply = WORKSHOP.ask(request.asking(question), counts::add).get(90, TimeUnit.SECONDS);
+    assertThat(reply).isEqualTo(request.asking(question).answer(Budget.USUAL, () -> {}));
+    assertThat(reply)
+        .isInstanceOfSatisfying(
+            Reply.Proposed.class, p -> assertThat(p.proposal().ways()).isNotEmpty());
+    assertThat(counts).isNotEmpty().isSorted();
   }
 
   @Test

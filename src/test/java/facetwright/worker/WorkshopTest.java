@@ -139,6 +139,15 @@ class WorkshopTest {
   }
 
   @Test
+  void tellsHowItGoesOn() throws Exception {
+    List<Integer> counts = new java.util.concurrent.CopyOnWriteArrayList<>();
+    Request request = new Request(TrialWorker.TRIES, "title('t')", Map.of());
+    assertThat(answer(workshop.ask(request, counts::add)))
+        .isEqualTo(new Reply.Done(TrialWorker.card("t")));
+    assertThat(counts).containsExactly(1, 2, 3);
+  }
+
+  @Test
   void aDesignThatIsTooLargeIsRefusedWithAReason() throws Exception {
     Reply reply = answer(workshop.ask(new Request(TrialWorker.HUGE, "", Map.of())));
     assertThat(reply)

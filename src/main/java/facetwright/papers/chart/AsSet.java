@@ -5,8 +5,10 @@ import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
 import facetwright.fold.Measures;
 import facetwright.geom.Decimals;
+import facetwright.geom.Length;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
+import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
 import facetwright.net.Laid;
 import facetwright.net.Net;
@@ -70,8 +72,9 @@ public final class AsSet {
    *
    * @param meant the form as it should be
    * @param set the form as it is set; empty where there is none
+   * @param unit what the maker reckons in
    */
-  public static String words(FoldedForm meant, Optional<FoldedForm> set) {
+  public static String words(FoldedForm meant, Optional<FoldedForm> set, Unit unit) {
     boolean isKnown =
         meant.closure() != Closure.NOT_SOLVED
             && set.filter(s -> s.closure() != Closure.NOT_SOLVED).isPresent();
@@ -85,10 +88,11 @@ public final class AsSet {
         Math.max(
             Math.abs(s.height() - m.height()),
             Math.max(Math.abs(s.width() - m.width()), Math.abs(s.depth() - m.depth())));
-    String size = most < UNSEEN ? "keeps its size" : "comes out within " + mm(most) + " mm";
+    String size =
+        most < UNSEEN ? "keeps its size" : "comes out within " + new Length(most).text(unit);
     String joins =
         switch (form.closure()) {
-          case OPEN -> "miss by up to " + mm(form.gap()) + " mm";
+          case OPEN -> "miss by up to " + new Length(form.gap()).text(unit);
           case CLOSES_WITH_STRAIN ->
               "meet if the card bends by " + Decimals.places(100 * form.strain(), 2) + " %";
           default -> "meet";
@@ -97,14 +101,10 @@ public final class AsSet {
   }
 
   /** The same for a chart; empty where every measure lies on a mark. */
-  public static Optional<String> words(Laid laid, FoldedForm meant, ScoreChart chart) {
+  public static Optional<String> words(Laid laid, FoldedForm meant, ScoreChart chart, Unit unit) {
     return chart.pieces().stream().allMatch(p -> p.offRuler().isEmpty())
         ? Optional.empty()
-        : Optional.of(words(meant, form(laid, chart)));
-  }
-
-  private static String mm(double mm) {
-    return Decimals.places(mm, 2);
+        : Optional.of(words(meant, form(laid, chart), unit));
   }
 
   private Net net() {

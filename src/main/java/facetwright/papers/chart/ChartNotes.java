@@ -1,6 +1,7 @@
 package facetwright.papers.chart;
 
 import facetwright.geom.Decimals;
+import facetwright.geom.Length;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import java.util.ArrayList;
@@ -29,8 +30,12 @@ public final class ChartNotes {
         : Decimals.places(1.0 / ruler.parts(), 4) + " " + ruler.unit().symbol();
   }
 
-  /** How the piece is made, how many measures it takes, and what lies off the ruler. */
-  public static List<String> of(PieceChart piece) {
+  /**
+   * How the piece is made, how many measures it takes, and what lies off the ruler.
+   *
+   * @param unit what the maker reckons in
+   */
+  public static List<String> of(PieceChart piece, Unit unit) {
     List<String> notes = new ArrayList<>();
     int scores = piece.scoreMeasures().size();
     int cuts = piece.cutMeasures().size();
@@ -49,7 +54,7 @@ public final class ChartNotes {
               + scores
               + " different measures.");
     }
-    off(notes, piece);
+    off(notes, piece, unit);
     if (piece.isForBoard() && piece.ruler().unit() == Unit.INCH) {
       long grooves =
           piece.scoreMeasures().stream()
@@ -72,25 +77,25 @@ public final class ChartNotes {
     return hasHalfway(piece) ? List.of("“mid A/B” is halfway between A and B.") : List.of();
   }
 
-  private static void off(List<String> notes, PieceChart piece) {
+  private static void off(List<String> notes, PieceChart piece, Unit unit) {
     List<Measure> off = piece.offRuler();
     if (off.isEmpty()) {
       notes.add("Every measure lies on a mark of your ruler.");
       return;
     }
-    off.stream().limit(MOST_NAMED).forEach(m -> notes.add("About: " + m.offText() + "."));
+    off.stream().limit(MOST_NAMED).forEach(m -> notes.add("About: " + m.offText(unit) + "."));
     String more =
         off.size() > MOST_NAMED ? off.size() - MOST_NAMED + " more lie between marks. " : "";
-    String most = Decimals.places(piece.mostOff(), 2);
+    String most = new Length(piece.mostOff()).text(unit);
     notes.add(
         more
             + (piece.isFormOff()
                 ? "Set on the nearest marks, neighbouring lines come out up to "
                     + most
-                    + " mm nearer or farther apart, and so do the sides of the finished form."
+                    + " nearer or farther apart, and so do the sides of the finished form."
                 : "Only cuts and holes are off, by at most "
                     + most
-                    + " mm; the form keeps its size."));
+                    + "; the form keeps its size."));
   }
 
   private static boolean hasHalfway(PieceChart piece) {

@@ -1,9 +1,9 @@
 package facetwright.papers.chart;
 
-import facetwright.geom.Decimals;
 import facetwright.geom.Length;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
 
 /**
  * A length that the maker sets by a ruler.
@@ -29,15 +29,19 @@ public record Measure(double mm, Ruler.Reading reading) {
     return isOnRuler() ? reading.text() : "about " + reading.text();
   }
 
-  /** What it should be and by how much the nearest mark misses that; for one off the marks. */
-  public String offText() {
+  /**
+   * What it should be and by how much the nearest mark misses that; for one off the marks.
+   *
+   * @param unit what the maker reckons in
+   */
+  public String offText(Unit unit) {
     double off = reading.errorMm();
-    return Decimals.places(mm, 2)
-        + " mm lies between two marks; the nearest, "
+    return new Length(mm).text(unit)
+        + " lies between two marks; the nearest, "
         + reading.text()
         + ", is "
-        + Decimals.places(Math.abs(off), 2)
-        + " mm too "
+        + new Length(Math.abs(off)).text(unit)
+        + " too "
         + (off > 0 ? "much" : "little");
   }
 

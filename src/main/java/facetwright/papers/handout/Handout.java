@@ -47,8 +47,24 @@ public record Handout(
    */
   public static Handout of(
       String title, String author, Unit unit, Laid laid, FoldedForm form, Works works) {
+    return of(title, author, unit, ScoreChart.usualRuler(unit), laid, form, works);
+  }
+
+  /**
+   * The same for another ruler.
+   *
+   * @param ruler the maker's: what is set is told by it
+   */
+  public static Handout of(
+      String title,
+      String author,
+      Unit unit,
+      Ruler ruler,
+      Laid laid,
+      FoldedForm form,
+      Works works) {
     Net net = laid.net();
-    ScoreChart chart = ScoreChart.of(net, ScoreChart.usualRuler(unit));
+    ScoreChart chart = ScoreChart.of(net, ruler);
     List<Assembly.Turn> turns = isSolved(form) ? Assembly.of(net, form) : List.of();
     List<Section> sections = new ArrayList<>();
     sections.add(new Section.Facts("Finished size", size(unit, laid, form)));

@@ -14,6 +14,8 @@ public final class RingText {
   /** Sides of regular pieces are told up to so many. */
   private static final int MOST_SIDES = 24;
 
+  private static final double HALF_TURN = 180;
+
   private RingText() {}
 
   /**
@@ -37,13 +39,16 @@ public final class RingText {
             + " of the next"
             + (s.isFlush() ? "." : ", with a spacer between."));
     lines.add(
-        "The seats make "
-            + degrees(s.normalsDegrees())
-            + " between their outward normals; "
-            + plan.count()
-            + " seat flush at "
-            + degrees(RingPlan.flushDegrees(plan.count()))
-            + (s.isFlush() ? ": this ring is flush." : "."));
+        "Each piece takes "
+            + degrees(HALF_TURN - s.normalsDegrees())
+            + " of the circle"
+            + (s.isFlush()
+                ? ": " + plan.count() + " go round without a gap."
+                : "; "
+                    + plan.count()
+                    + " would go round without a spacer at "
+                    + degrees(HALF_TURN - RingPlan.flushDegrees(plan.count()))
+                    + " each."));
     s.spacer().ifPresent(spacer -> lines.addAll(spacer(spacer, plan.count(), unit)));
     lines.add(
         "Glued area: "

@@ -1,6 +1,7 @@
 package facetwright.turn.round;
 
 import facetwright.net.Site;
+import facetwright.turn.write.ScriptEdit;
 
 /**
  * A number in a script that keeps measures between two marks, and what would bring them onto marks.
@@ -12,4 +13,10 @@ import facetwright.net.Site;
  * @param mm what it would then come to, in mm
  * @param fewer how many measures less would lie between marks
  */
-public record Constant(Site site, int start, String text, String becomes, double mm, int fewer) {}
+public record Constant(Site site, int start, String text, String becomes, double mm, int fewer) {
+
+  /** The change of the script. */
+  ScriptEdit edit() {
+    return new ScriptEdit(start, text.length(), becomes);
+  }
+}

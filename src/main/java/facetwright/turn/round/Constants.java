@@ -8,6 +8,7 @@ import facetwright.net.Site;
 import facetwright.papers.chart.Measure;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.turn.write.ScriptEdit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -125,10 +126,10 @@ final class Constants {
   }
 
   private String with(List<Constant> before, Literals.Literal literal, String text) {
-    List<Rewriting.Edit> edits = new ArrayList<>();
-    before.forEach(c -> edits.add(new Rewriting.Edit(c.start(), c.text().length(), c.becomes())));
-    edits.add(new Rewriting.Edit(literal.start(), literal.text().length(), text));
-    return Rewriting.apply(what.source(), edits);
+    List<ScriptEdit> edits = new ArrayList<>();
+    before.forEach(c -> edits.add(c.edit()));
+    edits.add(new ScriptEdit(literal.start(), literal.text().length(), text));
+    return ScriptEdit.apply(what.source(), edits);
   }
 
   private Optional<Draft> draft(String text) throws ScriptException {

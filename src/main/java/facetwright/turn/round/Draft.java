@@ -35,7 +35,8 @@ public record Draft(Map<String, Double> dials, Design design, ScoreChart chart, 
     return toSet.all().stream().mapToDouble(m -> m.mm()).toArray();
   }
 
-  boolean isOnRuler() {
+  /** Whether every measure lies on a mark. */
+  public boolean isOnRuler() {
     return toSet.formOff() == 0 && toSet.cutsOff() == 0;
   }
 

@@ -3,6 +3,7 @@ package facetwright.turn.round;
 import facetwright.aim.Knob;
 import facetwright.fold.FoldedForm;
 import facetwright.geom.Decimals;
+import facetwright.geom.Length;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.papers.chart.AsSet;
@@ -28,6 +29,7 @@ import java.util.Optional;
  * whatever is turned.
  *
  * @param ruler the maker's
+ * @param marks by how many of its marks a dial might be turned at most
  * @param turns every dial that is a length, whether it is turned or not
  * @param before as the design stands
  * @param after as it comes out
@@ -36,6 +38,7 @@ import java.util.Optional;
  */
 public record Rounding(
     Ruler ruler,
+    int marks,
     List<Turn> turns,
     Draft before,
     Draft after,
@@ -65,7 +68,7 @@ public record Rounding(
 
     /** As it is typed on the command line: "1-1/8in", "28.5". */
     public String typed(Ruler ruler, Unit design) {
-      Measure reads = Measure.of(value * design.mm(), ruler);
+      Measure reads = Measure.of(Length.of(value, design).mm(), ruler);
       return reads.isOnRuler() && (ruler.unit() != design || ruler.unit() == Unit.INCH)
           ? reads
               .text()
@@ -121,11 +124,17 @@ public record Rounding(
     Draft after = best;
     return new Rounding(
         ruler,
+        marks,
         knobs.stream().map(k -> new Turn(k, after.dials().get(k.name()))).toList(),
         before,
         after,
         found,
         drafts.count() - 1 + constants.count());
+  }
+
+  /** Whether any dial is turned. */
+  public boolean isTurned() {
+    return turns.stream().anyMatch(Turn::isTurned);
   }
 
   /** Every way to put dials on stops, the least turned first. */

@@ -1,17 +1,18 @@
 package facetwright.turn.round;
 
-import facetwright.fold.Closure;
-import facetwright.fold.FoldedForm;
-import facetwright.fold.Measures;
-import facetwright.geom.Decimals;
+import facetwright.geom.Length;
+import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.papers.chart.AsSet;
-import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.ToSet;
 import facetwright.script.Design;
 import facetwright.script.Dial;
+import facetwright.turn.Effect;
+import facetwright.turn.OnMarks;
+import facetwright.turn.Remark;
+import facetwright.turn.Turned;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import java.util.Optional;
 /** What a rounding comes to, in words. */
 public final class RoundingText {
   private static final int MOST_NAMED = 5;
+  private static final Ruler FINEST = new Ruler(Unit.INCH, 64);
 
   private final Rounding rounding;
   private final Unit unit;
@@ -31,41 +33,49 @@ public final class RoundingText {
     this.unit = unit;
   }
 
+  /** Every dial that is a length, and where it goes. */
+  public List<Turned> dials() {
+    return rounding.turns().stream().map(this::dial).toList();
+  }
+
+  private Turned dial(Rounding.Turn turn) {
+    Length was = Length.of(turn.knob().now(), unit);
+    Length is = Length.of(turn.value(), unit);
+    String now = reads(was, unit == Unit.INCH ? FINEST : rounding.ruler());
+    if (!turn.isTurned()) {
+      return new Turned(turn.knob().name(), now, Turned.STAYS, "");
+    }
+    String by = new Length(is.mm() - was.mm()).text(unit);
+    return new Turned(
+        turn.knob().name(), now, reads(is, rounding.ruler()), by.startsWith("-") ? by : "+" + by);
+  }
+
+  private String reads(Length length, Ruler ruler) {
+    Measure m = Measure.of(length.mm(), ruler);
+    return m.isOnRuler() ? m.text() : length.text(unit);
+  }
+
   /** How many measures lay between marks, and how many do now. */
   public String count() {
-    ToSet after = rounding.after().toSet();
-    int all = ToSet.distinct(after.all()).size();
-    String ruler = " of a ruler of " + ChartNotes.name(rounding.ruler());
-    String was =
-        isUnturned() ? "" : "; before, " + between(rounding.before().toSet(), "lay", "none lay");
-    String whole =
-        all == 1 ? "Of 1 measure to set, " : "Of " + all + " different measures to set, ";
-    return rounding.after().isOnRuler()
-        ? (all == 1
-                ? "The one measure to set lies"
-                : "All " + all + " different measures to set lie")
-            + " on marks"
-            + ruler
-            + was
-            + "."
-        : whole + between(after, "lie", "") + " between two marks" + ruler + was + ".";
+    return OnMarks.words(
+        rounding.before().toSet(), rounding.after().toSet(), rounding.ruler(), rounding.isTurned());
   }
 
-  private boolean isUnturned() {
-    return rounding.turns().stream().noneMatch(Rounding.Turn::isTurned);
-  }
-
-  private static String between(ToSet set, String verb, String none) {
-    int form = set.formOff();
-    int cuts = set.cutsOff();
-    if (form + cuts == 0) {
-      return none + " between marks";
+  /** Why no dial is turned although measures lie between marks, and what to do; else empty. */
+  public Optional<String> unturned() {
+    if (rounding.isTurned() || rounding.after().isOnRuler()) {
+      return Optional.empty();
     }
-    String what =
-        form == 0
-            ? cuts + " of cuts"
-            : cuts == 0 ? form + " of the form" : form + " of the form and " + cuts + " of cuts";
-    return what + (form + cuts == 1 ? verb.equals("lie") ? " lies" : " " + verb : " " + verb);
+    List<Dial> dials = rounding.before().design().dials();
+    if (rounding.turns().isEmpty()) {
+      String why = dials.isEmpty() ? "It has no dials to turn." : "None of its dials is a length.";
+      return Optional.of(why + " Make lengths of the script dials, and they can be turned.");
+    }
+    String most = rounding.marks() == 1 ? "one mark" : rounding.marks() + " marks";
+    return Optional.of(
+        "No turn of its dials by "
+            + most
+            + " at most puts more measures on marks. Allow more marks, or take a finer ruler.");
   }
 
   /** What "measure" means for pieces that are drawn or traced; empty where there are none. */
@@ -79,44 +89,11 @@ public final class RoundingText {
 
   /** Finished size before and after, the gap, and the sheet. */
   public List<String> effect() {
-    List<String> lines = new ArrayList<>();
     Design after = rounding.after().design();
-    FoldedForm was = rounding.before().design().folded();
-    FoldedForm is = after.folded();
-    if (is.closure() != Closure.NOT_SOLVED) {
-      String change = isUnturned() ? "" : " (it was " + size(was.measures()) + ")";
-      lines.add("Made, it is " + size(is.measures()) + change + ".");
-      boolean meets = is.closure() != Closure.OPEN;
-      String before = isUnturned() ? "" : ", where it was " + mm(was.gap()) + " mm";
-      lines.add(
-          meets
-              ? "As designed its joins meet"
-                  + (was.closure() == is.closure() ? ", as before." : ".")
-              : "As designed its joins miss by " + mm(is.gap()) + " mm" + before + ".");
-    }
-    lines.add(
-        (after.laid().fits() ? "Fits " : "Does not fit ")
-            + (after.laid().sheets() == 1 ? "" : after.laid().sheets() + " sheets of ")
-            + after.laid().stock().name()
-            + ".");
+    List<String> lines =
+        new ArrayList<>(Effect.words(rounding.before().design(), after, rounding.isTurned()));
+    lines.add(Effect.fits(after.laid()));
     return lines;
-  }
-
-  private String size(Measures m) {
-    return length(m.height())
-        + " tall, "
-        + length(m.width())
-        + " wide and "
-        + length(m.depth())
-        + " deep";
-  }
-
-  private String length(double mm) {
-    return facetwright.aim.Measure.HEIGHT.text(mm, unit);
-  }
-
-  private static String mm(double mm) {
-    return Decimals.places(mm, 2);
   }
 
   /** What is still between marks, the farthest first, and what that does to the form. */
@@ -134,57 +111,57 @@ public final class RoundingText {
                     Double.compare(
                         Math.abs(b.reading().errorMm()), Math.abs(a.reading().errorMm())))
             .toList();
-    off.stream().limit(MOST_NAMED).forEach(m -> lines.add("About: " + m.offText() + "."));
+    off.stream().limit(MOST_NAMED).forEach(m -> lines.add("About: " + m.offText(unit) + "."));
     if (off.size() > MOST_NAMED) {
       lines.add(off.size() - MOST_NAMED + " more lie between marks.");
     }
     boolean board = after.chart().pieces().stream().allMatch(PieceChart::isForBoard);
     if (board) {
-      lines.add(AsSet.words(after.design().folded(), Rounding.asSet(after)));
+      lines.add(AsSet.words(after.design().folded(), Rounding.asSet(after), unit));
     } else {
       lines.add(
           "Set by this ruler, a side comes out up to "
-              + mm(after.toSet().mostOff())
-              + " mm longer or shorter than the one it meets. Prick corners through the template"
+              + new Length(after.toSet().mostOff()).text(unit)
+              + " longer or shorter than the one it meets. Prick corners through the template"
               + " where that is too much.");
     }
     return lines;
   }
 
   /** What in the script keeps measures between marks. */
-  public List<String> constants() {
-    List<String> lines = new ArrayList<>();
+  public List<Remark> constants() {
+    List<Remark> lines = new ArrayList<>();
     if (!rounding.after().isOnRuler()) {
       rounding.after().design().dials().stream()
           .filter(this::isHeld)
-          .forEach(d -> lines.add(steps(d)));
+          .forEach(d -> lines.add(new Remark(steps(d), d.site())));
     }
-    for (Constant c : rounding.constants()) {
-      Measure becomes = Measure.of(c.mm(), Rounding.halves(rounding.ruler()));
-      boolean told = c.becomes().contains(becomes.reading().text());
-      lines.add(
-          "Line "
-              + c.site().line()
-              + ", column "
-              + c.site().column()
-              + ": no dial moves the "
-              + c.text()
-              + " there. With "
-              + c.becomes()
-              + (becomes.isOnRuler() && !told && unit != rounding.ruler().unit()
-                  ? " (" + becomes.text() + ")"
-                  : "")
-              + (c.fewer() == 1 ? " one measure" : " " + c.fewer() + " measures")
-              + " more would lie on marks.");
-    }
+    rounding.constants().forEach(c -> lines.add(new Remark(constant(c), c.site())));
     return lines;
+  }
+
+  private String constant(Constant c) {
+    Measure becomes = Measure.of(c.mm(), Rounding.halves(rounding.ruler()));
+    boolean told = c.becomes().contains(becomes.reading().text());
+    boolean isForeign = becomes.isOnRuler() && !told && unit != rounding.ruler().unit();
+    return "Line "
+        + c.site().line()
+        + ", column "
+        + c.site().column()
+        + ": no dial moves the "
+        + c.text()
+        + " there. With "
+        + c.becomes()
+        + (isForeign ? " (" + becomes.text() + ")" : "")
+        + (c.fewer() == 1 ? " one measure" : " " + c.fewer() + " measures")
+        + " more would lie on marks.";
   }
 
   /** Whether a length has steps that keep it off the ruler. */
   private boolean isHeld(Dial dial) {
     return dial.step() > 0
         && rounding.turns().stream().anyMatch(t -> t.knob().name().equals(dial.name()))
-        && !Measure.of(dial.value() * unit.mm(), rounding.ruler()).isOnRuler();
+        && !Measure.of(Length.of(dial.value(), unit).mm(), rounding.ruler()).isOnRuler();
   }
 
   private String steps(Dial dial) {
@@ -193,9 +170,9 @@ public final class RoundingText {
         + ": "
         + dial.name()
         + " has steps of "
-        + length(dial.step() * unit.mm())
+        + Length.of(dial.step(), unit).text(unit)
         + ", and none near "
-        + length(dial.value() * unit.mm())
+        + Length.of(dial.value(), unit).text(unit)
         + " lies on a mark. Take the step away to turn it freely.";
   }
 }

@@ -25,7 +25,7 @@ public final class SweepText {
 
   /** What heads each column of {@link #row}. */
   public static List<String> head(String dial) {
-    return List.of(dial, "form", "tall", "wide", "deep", "gap mm", "sheet", "measures", "findings");
+    return List.of(dial, "form", "tall", "wide", "deep", "gap", "sheet", "measures", "findings");
   }
 
   /** One step as a row of a table. */
@@ -44,7 +44,7 @@ public final class SweepText {
         known ? length(m.height()) : "?",
         known ? length(m.width()) : "?",
         known ? length(m.depth()) : "?",
-        known ? Decimals.places(form.gap(), 2) : "?",
+        known ? new Length(form.gap()).text(unit) : "?",
         sheet(design),
         String.valueOf(step.measures()),
         findings(design));
@@ -65,9 +65,7 @@ public final class SweepText {
               + length(m.width())
               + " wide, "
               + closure(form)
-              + (form.closure() == Closure.OPEN
-                  ? " by " + Decimals.places(form.gap(), 2) + " mm"
-                  : ""));
+              + (form.closure() == Closure.OPEN ? " by " + new Length(form.gap()).text(unit) : ""));
     }
     String findings = findings(design);
     lines.add(sheet(design) + (findings.isEmpty() ? "" : "; " + findings));

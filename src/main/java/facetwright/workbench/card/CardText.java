@@ -85,7 +85,9 @@ final class CardText {
         && old.charAt(old.length() - 1 - end) == text.charAt(text.length() - 1 - end)) {
       end++;
     }
+    area.getUndoManager().preventMerge();
     area.replaceText(same, old.length() - end, text.substring(same, text.length() - end));
+    area.getUndoManager().preventMerge();
   }
 
   CodeArea area() {

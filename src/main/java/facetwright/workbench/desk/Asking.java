@@ -3,6 +3,7 @@ package facetwright.workbench.desk;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.IntConsumer;
 
 /** Whoever turns a script into a design; the newest ask wins. */
 @FunctionalInterface
@@ -14,4 +15,16 @@ public interface Asking {
    *     came
    */
   CompletableFuture<Reply> ask(Request request);
+
+  /**
+   * The same with word of how it goes on.
+   *
+   * @param tried told, on any thread, how many designs were made so far to answer; perhaps never
+   */
+  default CompletableFuture<Reply> ask(Request request, IntConsumer tried) {
+    return ask(request);
+  }
+
+  /** Stops what is under way: it comes to {@link Reply.Stopped}. */
+  default void stop() {}
 }

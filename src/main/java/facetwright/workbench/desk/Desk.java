@@ -7,8 +7,6 @@ import facetwright.script.Design;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,12 +43,12 @@ public final class Desk {
   private final ReadOnlyBooleanWrapper changed = new ReadOnlyBooleanWrapper();
   private final ObjectProperty<Selection> selection =
       new SimpleObjectProperty<>(Selection.nothing());
-  private final Deque<Map<String, String>> turnsBefore = new ArrayDeque<>();
-  private final Deque<Map<String, String>> turnsAfter = new ArrayDeque<>();
+  private final Turns turns = new Turns();
   private final ReadOnlyObjectWrapper<Site> pointed = new ReadOnlyObjectWrapper<>(Site.NONE);
   private String saved = "";
   private boolean turningOn;
   private String turned;
+  private boolean following;
   private long asks;
   private final ReadOnlyLongWrapper laid = new ReadOnlyLongWrapper();
 
@@ -61,7 +59,7 @@ public final class Desk {
   public Desk(Asking asking, Executor ui) {
     this.asking = asking;
     this.ui = ui;
-    text.addListener((_, _, _) -> ask());
+    text.addListener((_, old, now) -> changed(old, now));
   }
 
   /** The script. Setting it asks for its design. */
@@ -125,8 +123,7 @@ public final class Desk {
     file.set(where);
     saved = script;
     settings.set(Map.of());
-    turnsBefore.clear();
-    turnsAfter.clear();
+    turns.clear();
     selection.set(Selection.nothing());
     laid.set(laid.get() + 1);
     if (script.equals(text.get())) {
@@ -177,26 +174,49 @@ public final class Desk {
 
   /** Sets all dials at once; those not named stand as the script says. */
   public void turnAll(Map<String, String> values) {
-    if (!values.equals(settings.get())) {
-      turnsBefore.push(settings.get());
-      turnsAfter.clear();
-      put(values);
+    take(values, text.get());
+  }
+
+  /**
+   * Sets all dials at once and changes the script, in one step: whichever of the two is taken back,
+   * both are.
+   */
+  public void take(Map<String, String> values, String script) {
+    Turns.Step step = new Turns.Step(settings.get(), Map.copyOf(values), text.get(), script);
+    if (step.isWritten() || !step.from().equals(step.to())) {
+      turns.done(step);
+      follow(step);
     }
   }
 
   /** Takes back the last turn of a dial. */
   public void turnBack() {
-    if (!turnsBefore.isEmpty()) {
-      turnsAfter.push(settings.get());
-      put(turnsBefore.pop());
-    }
+    turns.back().ifPresent(this::follow);
   }
 
   /** Makes the turn again that was taken back. */
   public void turnAgain() {
-    if (!turnsAfter.isEmpty()) {
-      turnsBefore.push(settings.get());
-      put(turnsAfter.pop());
+    turns.again().ifPresent(this::follow);
+  }
+
+  /** A script that was changed since is left as it is. */
+  private void follow(Turns.Step step) {
+    if (step.isWritten() && text.get().equals(step.textFrom())) {
+      following = true;
+      settings.set(step.to());
+      text.set(step.textTo());
+      following = false;
+      ask();
+    } else {
+      put(step.to());
+    }
+  }
+
+  /** A change of the script may take back what was done to script and dials together. */
+  private void changed(String old, String now) {
+    if (!following) {
+      turns.with(old, now, settings.get()).ifPresent(step -> settings.set(step.to()));
+      ask();
     }
   }
 
@@ -251,7 +271,7 @@ public final class Desk {
       }
       case Reply.Failed(_, String message, Site site, String remedy, List<Mend> mends) ->
           fault.set(new Fault(message, site, remedy, mends));
-      case Reply.Stopped _ -> {}
+      case Reply.Proposed _, Reply.Stopped _ -> {}
     }
   }
 }

@@ -1,9 +1,9 @@
 package facetwright.workbench.papers;
 
-import facetwright.draw.ChartPages;
 import facetwright.draw.Drawing;
 import facetwright.draw.TemplatePages;
 import facetwright.draw.TiledPages;
+import facetwright.export.ChartWriter;
 import facetwright.export.CutsWriter;
 import facetwright.export.Exporter;
 import facetwright.export.Exporters;
@@ -62,7 +62,7 @@ public record Paper(String name, String what, Exporter exporter) {
       case "layers" -> CutsWriter.pages(job);
       case "guides" -> GuidesWriter.pages(job);
       case "handout" -> HandoutWriter.pages(job);
-      case "chart" -> ChartPages.of(job.title(), job.unit(), job.laid());
+      case "chart" -> ChartWriter.pages(job);
       default -> List.of();
     };
   }

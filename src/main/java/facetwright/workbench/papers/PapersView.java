@@ -4,6 +4,7 @@ import facetwright.draw.Drawing;
 import facetwright.export.ExportException;
 import facetwright.export.Job;
 import facetwright.export.WholeFiles;
+import facetwright.geom.Ruler;
 import facetwright.script.Design;
 import facetwright.workbench.desk.Desk;
 import java.nio.file.Path;
@@ -124,6 +125,11 @@ public final class PapersView extends BorderPane {
   /** What the pages are painted on. */
   public PageView page() {
     return page;
+  }
+
+  /** Has measures told for this ruler. */
+  public void ruler(Ruler wanted) {
+    order.ruler(wanted);
   }
 
   /** The words under the page: what was saved, or what went wrong. */

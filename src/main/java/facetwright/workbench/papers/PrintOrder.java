@@ -1,10 +1,14 @@
 package facetwright.workbench.papers;
 
 import facetwright.export.Order;
+import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.net.SheetSize;
 import facetwright.net.SheetSizes;
+import facetwright.papers.chart.ChartNotes;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
@@ -14,15 +18,27 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 
-/** For how many pieces the papers are, and what the printer takes. */
+/** For how many pieces the papers are, what the printer takes, and the ruler at hand. */
 final class PrintOrder extends HBox {
   /** The check ruler and the words beside it need so much, in mm. */
   private static final double NARROWEST = 200;
 
   private static final String USUAL = "usual paper";
+  private static final String USUAL_RULER = "usual ruler";
+  private static final List<Ruler> RULERS =
+      List.of(
+          Ruler.SIXTEENTHS,
+          Ruler.EIGHTHS,
+          Ruler.THIRTY_SECONDS,
+          new Ruler(Unit.INCH, 4),
+          Ruler.HALF_MM,
+          Ruler.MM,
+          new Ruler(Unit.CM, 2));
 
   private final TextField pieces = new TextField("1");
   private final ChoiceBox<String> paper = new ChoiceBox<>();
+  private final ChoiceBox<String> ruler = new ChoiceBox<>();
+  private final Map<String, Ruler> rulers = new LinkedHashMap<>();
   private final Runnable changed;
   private int copies = 1;
 
@@ -64,14 +80,35 @@ final class PrintOrder extends HBox {
     paper.setAccessibleText("Paper of the printer");
     paper.setTooltip(new Tooltip("What your printer takes"));
     paper.valueProperty().addListener((_, _, _) -> changed.run());
-    getChildren().addAll(many, pieces, paper);
+    ruler.getItems().add(USUAL_RULER);
+    RULERS.forEach(r -> rulers.put(ChartNotes.name(r), r));
+    ruler.getItems().addAll(rulers.keySet());
+    ruler.setValue(USUAL_RULER);
+    ruler.setAccessibleText("Your ruler");
+    ruler.setTooltip(
+        new Tooltip("The ruler that chart, guides and handout tell measures for, of either unit"));
+    ruler.valueProperty().addListener((_, _, _) -> changed.run());
+    getChildren().addAll(many, pieces, paper, ruler);
   }
 
   /** The order, for a design in this unit. */
   Order order(Unit unit) {
     String name = paper.getValue();
+    Order usual = Order.usual(unit);
     return new Order(
-        copies, name.equals(USUAL) ? Order.usual(unit).paper() : SheetSizes.named(name));
+        copies,
+        name.equals(USUAL) ? usual.paper() : SheetSizes.named(name),
+        rulers.getOrDefault(ruler.getValue(), usual.ruler()));
+  }
+
+  /** Has measures told for this ruler. */
+  void ruler(Ruler wanted) {
+    String name = ChartNotes.name(wanted);
+    if (!ruler.getItems().contains(name)) {
+      ruler.getItems().add(name);
+      rulers.put(name, wanted);
+    }
+    ruler.setValue(name);
   }
 
   /** The papers a printer may take. */

@@ -138,7 +138,7 @@ public final class Pictures {
           case Reply.Failed failed when failed.line() > 0 ->
               new Picture("The script has a fault in line " + failed.line(), List.of());
           case Reply.Failed failed -> new Picture(failed.message(), List.of());
-          case Reply.Stopped _ -> null;
+          case Reply.Proposed _, Reply.Stopped _ -> null;
         };
     ui.execute(() -> done(wish, picture));
   }

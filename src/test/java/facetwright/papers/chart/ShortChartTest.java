@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
 import facetwright.net.Net;
 import facetwright.net.Pinch;
 import facetwright.net.Site;
@@ -100,7 +101,7 @@ class ShortChartTest {
     PieceChart chart = chart(lantern(8, 28.3, 20, 60, 12));
     assertThat(chart.offRuler()).isNotEmpty();
     // 28.3 lies 0.2 from 28.5.
-    assertThat(String.join(" ", ChartNotes.of(chart)))
+    assertThat(String.join(" ", ChartNotes.of(chart, Unit.MM)))
         .contains("28.3 mm lies between two marks; the nearest, 28.5 mm, is 0.2 mm too much");
     assertThat(String.join(" ", StepWords.of(chart))).contains("about 28.5");
   }

@@ -1,0 +1,78 @@
+package facetwright.turn;
+
+import facetwright.fold.Closure;
+import facetwright.fold.FoldedForm;
+import facetwright.fold.Measures;
+import facetwright.geom.Length;
+import facetwright.geom.Unit;
+import facetwright.net.Laid;
+import facetwright.script.Design;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What turning dials does to a finished form, in words. */
+public final class Effect {
+  private Effect() {}
+
+  /**
+   * Its size and its joins, and what both were; nothing where they are not known.
+   *
+   * @param isTurned whether anything was turned, so that before is not after
+   */
+  public static List<String> words(Design before, Design after, boolean isTurned) {
+    List<String> lines = new ArrayList<>();
+    FoldedForm was = before.folded();
+    FoldedForm is = after.folded();
+    Unit unit = after.unit();
+    if (is.closure() == Closure.NOT_SOLVED) {
+      return List.of("Whether it closes is not known, before or after.");
+    }
+    String change = isTurned ? " (it was " + size(was.measures(), unit) + ")" : "";
+    lines.add("Made, it is " + size(is.measures(), unit) + change + ".");
+    boolean meets = is.closure() != Closure.OPEN;
+    boolean met = was.closure() != Closure.OPEN;
+    String bends =
+        is.closure() == Closure.CLOSES_WITH_STRAIN
+            ? " if the card bends by " + percent(is.strain())
+            : "";
+    if (meets) {
+      String as =
+          !met
+              ? ", where they missed by " + text(was.gap(), unit)
+              : isTurned && was.closure() == is.closure() ? ", as before" : "";
+      lines.add("As designed its joins meet" + bends + as + ".");
+    } else {
+      String as =
+          !isTurned
+              ? ""
+              : met ? ", where they met" : ", where they missed by " + text(was.gap(), unit);
+      lines.add("As designed its joins miss by " + text(is.gap(), unit) + as + ".");
+    }
+    return lines;
+  }
+
+  /** Whether a net fits its sheets. */
+  public static String fits(Laid laid) {
+    return (laid.fits() ? "Fits " : "Does not fit ")
+        + (laid.sheets() == 1 ? "" : laid.sheets() + " sheets of ")
+        + laid.stock().name()
+        + ".";
+  }
+
+  private static String size(Measures m, Unit unit) {
+    return text(m.height(), unit)
+        + " tall, "
+        + text(m.width(), unit)
+        + " wide and "
+        + text(m.depth(), unit)
+        + " deep";
+  }
+
+  private static String text(double mm, Unit unit) {
+    return new Length(mm).text(unit);
+  }
+
+  private static String percent(double part) {
+    return facetwright.geom.Decimals.places(100 * part, 2) + " %";
+  }
+}

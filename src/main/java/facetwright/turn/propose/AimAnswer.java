@@ -1,0 +1,54 @@
+package facetwright.turn.propose;
+
+import facetwright.aim.Goal;
+import facetwright.aim.Outcome;
+import facetwright.aim.OutcomeText;
+import facetwright.geom.Unit;
+import facetwright.net.SheetSize;
+import facetwright.script.WhatIf;
+import facetwright.script.sandbox.ScriptException;
+import facetwright.turn.Remark;
+import facetwright.turn.write.WholeScript;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What an aim came to, as a proposal. */
+final class AimAnswer {
+  private final WhatIf what;
+
+  AimAnswer(WhatIf what) {
+    this.what = what;
+  }
+
+  Proposal to(Question.Aim asked) throws ScriptException {
+    Unit unit = what.design().unit();
+    Outcome outcome = what.aim(asked.goals(), asked.turn(), asked.grid());
+    List<Remark> remarks = new ArrayList<>();
+    OutcomeText.goals(outcome).stream().map(Remark::of).forEach(remarks::add);
+    OutcomeText.hurdles(outcome).stream().map(Remark::of).forEach(remarks::add);
+    OutcomeText.others(outcome, what.design().dials().stream().map(d -> d.name()).toList())
+        .map(Remark::of)
+        .ifPresent(remarks::add);
+    String own = what.design().laid().stock().name();
+    outcome.goals().stream()
+        .filter(g -> g.status() == Outcome.Status.MET)
+        .filter(
+            g ->
+                g.goal() instanceof Goal.Fit(SheetSize sheet)
+                    && !sheet.isOf(what.design().laid().stock()))
+        .map(
+            _ ->
+                "The script has its papers made for " + own + "; Fit to a sheet changes that, too.")
+        .map(Remark::of)
+        .forEach(remarks::add);
+    Ways ways = new Ways(what);
+    if (!outcome.settings().isEmpty()) {
+      ways.turn(what.settings(outcome));
+      ways.writeAll(
+          "Write it into the script",
+          WholeScript.of(what, outcome.values(), asked.grid().written(unit), List.of()));
+    }
+    remarks.addAll(ways.remarks());
+    return new Proposal(outcome.isMet(), OfOutcome.dials(outcome), remarks, ways.all());
+  }
+}

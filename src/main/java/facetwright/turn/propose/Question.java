@@ -1,0 +1,64 @@
+package facetwright.turn.propose;
+
+import facetwright.aim.Goal;
+import facetwright.aim.Grid;
+import facetwright.geom.Ruler;
+import facetwright.net.SheetSize;
+import facetwright.script.WhatIf;
+import facetwright.script.sandbox.ScriptException;
+import java.io.Serializable;
+import java.util.List;
+import java.util.Locale;
+
+/** What may be asked of a design beside what it is. */
+public sealed interface Question extends Serializable {
+  /**
+   * Which dials put its measures on a ruler's marks?
+   *
+   * @param marks by how many marks a dial may be turned at most, over 0
+   */
+  record Round(Ruler ruler, int marks) implements Question {}
+
+  /**
+   * Which dials make it as large as lets so many of it lie on one sheet?
+   *
+   * @param copies how many
+   * @param grid the ruler its dials are set by
+   */
+  record Fit(SheetSize sheet, int copies, Grid grid) implements Question {}
+
+  /**
+   * Which dials make it come to something?
+   *
+   * @param turn the dials that may be turned; empty to leave the choice
+   * @param grid the ruler they are set by
+   */
+  record Aim(List<Goal> goals, List<String> turn, Grid grid) implements Question {
+    public Aim {
+      goals = List.copyOf(goals);
+      turn = List.copyOf(turn);
+    }
+  }
+
+  /**
+   * Answers it.
+   *
+   * @param what the design, with its dials as they stand
+   * @throws ScriptException when the script has to be given up
+   */
+  default Proposal answer(WhatIf what) throws ScriptException {
+    try {
+      return switch (this) {
+        case Round round -> new RoundAnswer(what).to(round);
+        case Fit fit -> new FitAnswer(what).to(fit);
+        case Aim aim -> new AimAnswer(what).to(aim);
+      };
+    } catch (IllegalArgumentException e) {
+      String said = e.getMessage();
+      return Proposal.none(
+          said.substring(0, 1).toUpperCase(Locale.ROOT)
+              + said.substring(1)
+              + (said.endsWith("?") ? "" : "."));
+    }
+  }
+}

@@ -1,0 +1,58 @@
+package facetwright.turn.propose;
+
+import facetwright.script.WhatIf;
+import facetwright.turn.Remark;
+import facetwright.turn.write.Writing;
+import facetwright.turn.write.Written;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Gathers the ways to take a proposal, and what is to be said of them. */
+final class Ways {
+  private final WhatIf what;
+  private final List<Way> ways = new ArrayList<>();
+  private final List<Remark> remarks = new ArrayList<>();
+
+  Ways(WhatIf what) {
+    this.what = what;
+  }
+
+  /** Turns dials and leaves the script alone. */
+  void turn(Map<String, String> settings) {
+    ways.add(new Way("Turn the dials", settings, what.source()));
+  }
+
+  /** Takes a written script, with these dials set beside it. */
+  void write(String name, Map<String, String> settings, Written written) {
+    ways.add(new Way(name, settings, written.text()));
+  }
+
+  /** A written script whose own values are the dials'; says why where there is none. */
+  void writeAll(String name, Written written) {
+    if (written.isThere()) {
+      write(name, Map.of(), written);
+      int line = what.hasAim() ? Writing.lineOfAim(what.source()) : 0;
+      if (line > 0) {
+        remarks.add(
+            new Remark(
+                "Line "
+                    + line
+                    + ": the script's own aim would turn its dials again. Written into the script,"
+                    + " it becomes a comment.",
+                new facetwright.net.Site(line, 1)));
+      }
+    } else {
+      remarks.add(
+          Remark.of("It can't be written into the script, for that " + written.why() + "."));
+    }
+  }
+
+  List<Way> all() {
+    return ways;
+  }
+
+  List<Remark> remarks() {
+    return remarks;
+  }
+}

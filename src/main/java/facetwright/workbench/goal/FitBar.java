@@ -1,0 +1,98 @@
+package facetwright.workbench.goal;
+
+import facetwright.aim.GoalReader;
+import facetwright.script.Design;
+import facetwright.turn.fit.Fitting;
+import facetwright.turn.propose.Question;
+import facetwright.workbench.desk.Asking;
+import facetwright.workbench.desk.Desk;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+
+/** Makes the design on the table as large as a sheet takes it, or several of it. */
+public final class FitBar extends Bar {
+  /** What makers have at hand; any other can be typed. */
+  private static final List<String> USUAL =
+      List.of(
+          "A5", "A4", "A3", "A2", "Letter", "Legal", "Tabloid", "12x12", "8x8", "6x6", "5x7",
+          "12x18", "13x19");
+
+  private final ComboBox<String> sheet;
+  private final TextField copies = new TextField("1");
+  private final RulerBox ruler;
+
+  /**
+   * @param hire who answers; asked for when it is needed first
+   * @param ui runs work on the window's thread
+   */
+  public FitBar(Desk desk, Supplier<? extends Asking> hire, Executor ui) {
+    super(desk, hire, ui);
+    sheet = typed("Sheet", "The sheet you have, by its name or its sides, such as 7 1/2 x 10 in");
+    copies.setPrefColumnCount(3);
+    copies.setAccessibleText("How many on one sheet");
+    copies.setTooltip(new Tooltip("How many shall lie on one sheet, 1 to " + Fitting.MOST));
+    copies.setOnAction(_ -> find());
+    ComboBox<String> rulers = typed("Ruler", "The ruler that dials are set by, of either unit");
+    ruler = new RulerBox(rulers);
+    lay(
+        List.of(
+            new Label("Make"),
+            copies,
+            new Label("as large as fit"),
+            sheet,
+            new Label("by a ruler of"),
+            rulers),
+        "Looks for the largest that fits, its lengths in proportion");
+  }
+
+  @Override
+  public void open() {
+    Design design = desk().design().get();
+    ruler.of(unit());
+    List<String> names = new ArrayList<>(USUAL);
+    if (design != null) {
+      String own = design.laid().stock().name();
+      names.remove(own);
+      names.addFirst(own);
+    }
+    sheet.getItems().setAll(names);
+    sheet(names.getFirst());
+    super.open();
+  }
+
+  /** Chooses a sheet, as a person types it. */
+  public void sheet(String text) {
+    sheet.setValue(text);
+    sheet.getEditor().setText(text);
+  }
+
+  /** Chooses how many shall lie on it. */
+  public void copies(String text) {
+    copies.setText(text);
+  }
+
+  @Override
+  void seek() {
+    String many = copies.getText().strip();
+    if (!many.matches("\\d{1,6}")) {
+      throw new IllegalArgumentException(
+          "\"" + many + "\" is no number of pieces: give 1 to " + Fitting.MOST);
+    }
+    String size = sheet.getEditor().getText().strip();
+    offer()
+        .ask(
+            new Question.Fit(GoalReader.sheet(size, unit()), Integer.parseInt(many), ruler.grid()));
+  }
+
+  @Override
+  Control first() {
+    return sheet;
+  }
+}

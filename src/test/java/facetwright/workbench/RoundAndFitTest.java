@@ -1,0 +1,253 @@
+package facetwright.workbench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import facetwright.geom.Ruler;
+import facetwright.net.Site;
+import facetwright.script.Design;
+import facetwright.script.WhatIf;
+import facetwright.script.sandbox.Budget;
+import facetwright.turn.round.Rounding;
+import facetwright.workbench.command.Command;
+import facetwright.workbench.goal.Bar;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A metric design is rounded to a ruler of inches and made to fit a sheet, from the menu to the
+ * changed net and back.
+ */
+class RoundAndFitTest {
+  private static final Path LANTERN = Path.of("library/harbour-lantern.js");
+
+  @TempDir private Path folder;
+  private Visit visit;
+  private String script;
+
+  @BeforeEach
+  void open() throws Exception {
+    Files.writeString(folder.resolve("state.json"), "{\"tour.seen\":\"yes\"}");
+    script = Files.readString(LANTERN);
+    Path mine = Files.writeString(folder.resolve("lantern.js"), script);
+    visit = Visit.start(folder, Path.of("").toAbsolutePath(), mine);
+    Fx.until("the design is made", () -> design() != null);
+  }
+
+  @AfterEach
+  void leave() throws Exception {
+    visit.close();
+  }
+
+  private Design design() {
+    return visit.house.desk().design().get();
+  }
+
+  private Map<String, String> settings() throws Exception {
+    return Fx.get(() -> visit.house.desk().settings().get());
+  }
+
+  private void menu(String name) throws Exception {
+    Fx.run(
+        () ->
+            visit.house.commands().all().stream()
+                .filter(c -> c.menu() == Command.In.EDIT && c.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .run());
+  }
+
+  private void fire(Bar bar, String button) throws Exception {
+    Fx.run(() -> Fx.button(bar, button).fire());
+  }
+
+  private Bar round(String ruler) throws Exception {
+    menu("Round to a ruler …");
+    Fx.run(() -> visit.house.rounding().ruler(ruler));
+    fire(visit.house.rounding(), "Find dials");
+    return visit.house.rounding();
+  }
+
+  private Bar fit(String sheet, String copies) throws Exception {
+    menu("Fit to a sheet …");
+    Fx.run(
+        () -> {
+          visit.house.fitting().sheet(sheet);
+          visit.house.fitting().copies(copies);
+        });
+    fire(visit.house.fitting(), "Find dials");
+    return visit.house.fitting();
+  }
+
+  private static void told(Bar bar, String words) throws Exception {
+    Fx.until("it says " + words, () -> bar.told().contains(words));
+  }
+
+  private double dial(String name) {
+    return design().dials().stream()
+        .filter(d -> d.name().equals(name))
+        .findFirst()
+        .orElseThrow()
+        .value();
+  }
+
+  @Test
+  void roundsAsTheCommandLineDoesAndIsTakenBack() throws Exception {
+    Bar bar = round("1/8 in");
+    told(
+        bar,
+        "11 of 14 different measures to set lie on the marks of a ruler of 1/8 in; before, none"
+            + " did");
+    assertThat(settings()).as("nothing turns before it is taken").isEmpty();
+    assertThat(Fx.get(bar::told)).contains("As designed its joins meet", "Fits A3", "Made, it is");
+    fire(bar, "Take it");
+    Rounding same =
+        Rounding.of(WhatIf.of("lantern.js", script, Map.of(), Budget.USUAL), Ruler.EIGHTHS, 1);
+    Map<String, String> wanted = new LinkedHashMap<>();
+    same.turns().stream()
+        .filter(Rounding.Turn::isTurned)
+        .forEach(t -> wanted.put(t.knob().name(), t.typed(Ruler.EIGHTHS, design().unit())));
+    assertThat(settings()).isEqualTo(wanted).isNotEmpty();
+    // 1 1/8 in and 2 3/8 in, by hand.
+    Fx.until("the net is changed", () -> Math.abs(dial("side") - 28.575) < 1e-9);
+    assertThat(Fx.get(() -> dial("wall"))).isEqualTo(60.325);
+    assertThat(visit.text()).as("the script stays").isEqualTo(script);
+    assertThat(Fx.get(this::rulerOfPapers)).as("papers follow the ruler").contains("1/8 in");
+    Fx.run(() -> Fx.press(visit.house, "Shortcut+Alt+Z"));
+    assertThat(settings()).isEmpty();
+    Fx.until("the net is as before", () -> dial("side") == 28);
+  }
+
+  private java.util.List<Object> rulerOfPapers() {
+    return visit.house.papers().lookupAll(".choice-box").stream()
+        .map(n -> (Object) ((javafx.scene.control.ChoiceBox<?>) n).getValue())
+        .toList();
+  }
+
+  @Test
+  void writesItIntoTheScriptInOneStep() throws Exception {
+    Fx.run(() -> visit.house.desk().turn("wall", "61"));
+    Fx.until("it is turned", () -> dial("wall") == 61);
+    Bar bar = round("1/8 in");
+    told(bar, "no dial moves the 12 there");
+    Fx.run(() -> bar.choose("Write it into the script, its fixed numbers, too"));
+    fire(bar, "Take it");
+    assertThat(visit.text())
+        .contains("dial(\"side\", \"1 1/8 in\"", "dial(\"wall\", \"2 3/8 in\"", "seam: 12.7");
+    assertThat(settings()).isEmpty();
+    Fx.until("the net is changed", () -> Math.abs(dial("side") - 28.575) < 1e-9);
+    // Either undo takes back both.
+    Fx.run(() -> visit.house.room().card().area().undo());
+    assertThat(visit.text()).isEqualTo(script);
+    assertThat(settings()).isEqualTo(Map.of("wall", "61"));
+    Fx.run(() -> visit.house.room().card().area().redo());
+    assertThat(visit.text()).contains("1 1/8 in");
+    assertThat(settings()).isEmpty();
+    Fx.run(() -> visit.house.desk().turnBack());
+    assertThat(visit.text()).isEqualTo(script);
+    assertThat(settings()).isEqualTo(Map.of("wall", "61"));
+  }
+
+  @Test
+  void leavingItChangesNothing() throws Exception {
+    Bar bar = round("1 mm");
+    told(bar, "ruler of 1 mm");
+    Fx.until("there is an end", () -> !bar.told().startsWith("Trying"));
+    Fx.run(() -> Fx.press(visit.house, "Esc"));
+    assertThat(Fx.get(bar::isVisible)).isFalse();
+    assertThat(settings()).isEmpty();
+    assertThat(visit.text()).isEqualTo(script);
+  }
+
+  @Test
+  void anUnsavedScriptIsRoundedAndABrokenOneIsNot() throws Exception {
+    String edited = script.replace("\"side\", 28", "\"side\", 27.9");
+    Fx.run(() -> visit.house.desk().text().set(edited));
+    Bar bar = round("1/8 in");
+    told(bar, "side: 27.9 mm → 1 1/8 in");
+    Fx.run(() -> visit.house.desk().text().set(edited.replace("wrap({", "wrap{")));
+    assertThat(Fx.get(bar::told)).as("what was found is gone").isEmpty();
+    fire(bar, "Find dials");
+    told(bar, "✕ The script has a fault. Line 18:");
+    Fx.run(() -> Fx.button(bar, "Go to line 18").fire());
+    assertThat(Fx.get(() -> visit.house.desk().pointed().get().line())).isEqualTo(18);
+    assertThat(settings()).isEmpty();
+  }
+
+  @Test
+  void aFixedNumberIsShownInItsLine() throws Exception {
+    Bar bar = round("1/8 in");
+    told(bar, "Line 18, column 88");
+    Fx.run(() -> Fx.button(bar, "Go to line 18").fire());
+    assertThat(Fx.get(() -> visit.house.desk().pointed().get())).isEqualTo(new Site(18, 88));
+  }
+
+  @Test
+  void aDesignWithoutLengthsToTurnSaysWhatToDo() throws Exception {
+    Fx.run(
+        () ->
+            visit
+                .house
+                .desk()
+                .text()
+                .set(
+                    """
+                    design("Fixed box", { units: "mm" });
+                    prism({ sides: 4, side: 33.3, height: 40 }).unfold({ tab: 6 });
+                    """));
+    Bar bar = round("1 mm");
+    told(bar, "It has no dials to turn. Make lengths of the script dials");
+    Bar other = fit("A3", "1");
+    told(other, "It has no dials to turn.");
+    assertThat(Fx.get(bar::isVisible)).as("one line shows at a time").isFalse();
+  }
+
+  @Test
+  void lookingIsStopped() throws Exception {
+    visit.holding = true;
+    Bar bar = round("1/8 in");
+    told(bar, "Trying settings … 7");
+    fire(bar, "Stop");
+    told(bar, "Stopped; nothing is changed.");
+    assertThat(visit.held).isCompleted();
+    assertThat(settings()).isEmpty();
+    // What comes after all is not shown.
+    visit.holding = false;
+    fire(bar, "Find dials");
+    told(bar, "lie on the marks");
+  }
+
+  @Test
+  void fitsASheetAndNamesItInTheScriptInOneStep() throws Exception {
+    Bar bar = fit("Letter", "1");
+    told(bar, "one lies on a sheet of Letter");
+    assertThat(settings()).isEmpty();
+    fire(bar, "Take it");
+    assertThat(visit.text()).isEqualTo(script.replace("A3", "Letter"));
+    assertThat(settings()).containsEntry("side", "32").containsEntry("wall", "70");
+    Fx.until("it lies on it", () -> design().laid().stock().name().equals("Letter"));
+    assertThat(Fx.get(() -> design().laid().fits())).isTrue();
+    Fx.run(() -> visit.house.desk().turnBack());
+    assertThat(visit.text()).isEqualTo(script);
+    assertThat(settings()).isEmpty();
+    Fx.run(() -> visit.house.desk().turnAgain());
+    assertThat(visit.text()).contains("sheet(\"Letter\", { weight: 220 })");
+    assertThat(settings()).containsEntry("side", "32");
+  }
+
+  @Test
+  void saysHowManyLieThereAndWhatCannotBe() throws Exception {
+    Bar bar = fit("A6", "1");
+    told(bar, "It does not fit A6 at any setting found");
+    assertThat(Fx.get(bar::told)).contains("side is at its least (20)", "Take a larger sheet");
+    told(fit("A66", "1"), "✕ No sheet is called \"A66\"");
+    told(fit("A3", "none"), "✕ \"none\" is no number of pieces");
+    told(fit("A1", "2"), "lie on a sheet of A1");
+    assertThat(settings()).isEmpty();
+  }
+}
