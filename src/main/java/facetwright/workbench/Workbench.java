@@ -35,7 +35,6 @@ public final class Workbench extends Application {
   private static final Logger TOOLKIT = Logger.getLogger("javafx");
   private static volatile boolean opened;
   private static volatile boolean rehearsing;
-  private static volatile Workshop early;
 
   private Workshop workshop;
   private ExecutorService aside;
@@ -52,14 +51,10 @@ public final class Workbench extends Application {
   public static Optional<String> open(String... words) {
     // Its only word at usual starts is about how it was packed.
     TOOLKIT.setLevel(Level.SEVERE);
-    // The first design is worked on while the window is still being opened.
-    early = new Workshop(Settings.USUAL);
-    early.warmUp();
     try {
       Application.launch(Workbench.class, words);
       return Optional.empty();
     } catch (RuntimeException | LinkageError e) {
-      early.close();
       if (opened) {
         throw e;
       }
@@ -76,7 +71,8 @@ public final class Workbench extends Application {
   @Override
   public void start(Stage stage) {
     opened = true;
-    workshop = early;
+    // It starts its worker at the first ask: two processes that start at once hinder each other.
+    workshop = new Workshop(Settings.USUAL);
     aside = thread("facetwright-aside", Thread.NORM_PRIORITY);
     slow = thread("facetwright-shelf", Thread.MIN_PRIORITY);
     State state = State.in(StateFolder.find());

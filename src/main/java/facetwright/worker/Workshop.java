@@ -51,11 +51,6 @@ public final class Workshop implements AutoCloseable {
     this.settings = settings;
   }
 
-  /** Starts a worker, so that the first ask is answered soon. */
-  public void warmUp() {
-    tell(this::hire);
-  }
-
   /**
    * Asks for a design. An ask that is not yet answered is stopped, and comes to {@link
    * Reply.Stopped}.

@@ -21,7 +21,6 @@ class WorkshopTest {
   @BeforeAll
   static void open() {
     workshop = open(Duration.ofSeconds(2), Duration.ofSeconds(60));
-    workshop.warmUp();
   }
 
   @AfterAll
