@@ -159,8 +159,18 @@ final class HouseCommands {
         .act("fit", "Show the sheet whole", "Shortcut+0", "", table::fit)
         .act("nearer", "Nearer", "Shortcut+EQUALS", "", () -> table.zoom(1.25))
         .act("farther", "Farther", "Shortcut+MINUS", "", () -> table.zoom(0.8))
-        .tick("swap", "Swap net and folded form", "Shortcut+Shift+F", "", room.corner().swapped())
-        .act("play", "Fold it", "Shortcut+Shift+P", "Fold it from flat to made", room.lens()::play)
+        .tick(
+            "swap",
+            "Swap net and folded form",
+            "Shortcut+Shift+F",
+            "Let net and folded form swap places; so does a double click in the lens",
+            room.corner().swapped())
+        .act(
+            "play",
+            "Fold it",
+            "Shortcut+Shift+P",
+            "Fold it from flat to made; so does Space in the lens",
+            room.lens()::play)
         .line()
         .tick(
             "fold-script",

@@ -1,5 +1,6 @@
 package facetwright.workbench;
 
+import facetwright.workbench.command.Commands;
 import facetwright.workbench.focus.Parts.Part;
 import facetwright.workbench.lens.LensView;
 import facetwright.workbench.table.TableView;
@@ -22,20 +23,18 @@ final class LensCorner extends Region {
   private final TableView table;
   private final LensView lens;
   private final HBox buttons = new HBox(6);
+  private final Button play = new Button("Fold");
+  private final ToggleButton swap = new ToggleButton("Swap");
   private final BooleanProperty swapped = new SimpleBooleanProperty();
 
   LensCorner(TableView table, LensView lens) {
     this.table = table;
     this.lens = lens;
     getStyleClass().add("corner");
-    Button play = new Button("Fold");
-    play.setTooltip(new Tooltip("Fold it from flat to made (Space in the lens)"));
     play.setOnAction(_ -> lens.play());
     ToggleButton angles = new ToggleButton("Angles");
     angles.setTooltip(new Tooltip("Write dihedral angles and angle sums, for teaching"));
     angles.selectedProperty().bindBidirectional(lens.teaching());
-    ToggleButton swap = new ToggleButton("Swap");
-    swap.setTooltip(new Tooltip("Let net and folded form swap places (double-click in the lens)"));
     swap.selectedProperty().bindBidirectional(swapped);
     buttons.getChildren().addAll(play, angles, swap);
     buttons.setAlignment(Pos.CENTER);
@@ -56,6 +55,12 @@ final class LensCorner extends Region {
         });
   }
 
+  /** Lets the buttons tell what they do, and their keys. */
+  void explain(Commands commands) {
+    commands.explain(play, "play");
+    commands.explain(swap, "swap");
+  }
+
   /** The folded form with its buttons. */
   Part form() {
     return Part.of(lens, buttons);
@@ -69,8 +74,8 @@ final class LensCorner extends Region {
   @Override
   protected void layoutChildren() {
     double high = Math.max(BUTTONS, Math.rint(buttons.prefHeight(-1)) + 4);
-    double small =
-        Math.rint(Math.clamp(Math.min(getWidth(), getHeight() - high) * 0.55, LEAST, SMALL));
+    double room = Math.max(0, Math.min(getWidth(), getHeight() - high));
+    double small = Math.rint(Math.min(Math.clamp(room * 0.55, LEAST, SMALL), room - OFF));
     double x = Math.rint(getWidth() - small - OFF);
     double y = Math.rint(getHeight() - small - OFF - high);
     Region large = swapped.get() ? lens : table;

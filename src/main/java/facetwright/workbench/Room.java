@@ -6,7 +6,6 @@ import facetwright.workbench.desk.Desk;
 import facetwright.workbench.drawer.DialDrawer;
 import facetwright.workbench.drawer.SettingFlags;
 import facetwright.workbench.findings.FindingsList;
-import facetwright.workbench.findings.Notes;
 import facetwright.workbench.focus.Parts.Part;
 import facetwright.workbench.goal.Bar;
 import facetwright.workbench.goal.GoalBar;
@@ -33,7 +32,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -42,6 +41,14 @@ import javafx.scene.layout.VBox;
 /** The place where one works: table and lens, drawer, findings and script. */
 public final class Room extends BorderPane {
   private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
+
+  /** So much of the height the dials may take, and the notes, so that the net keeps its room. */
+  private static final double DIALS = 0.28;
+
+  private static final double NOTES = 0.14;
+
+  /** So much for the first note, so that it can be read whole. */
+  private static final double FIRST = 0.18;
 
   private final TableView table;
   private final LensView lens;
@@ -60,9 +67,10 @@ public final class Room extends BorderPane {
   private final SettingFlags flags;
   private final StackPane over;
   private final VBox left;
+  private final VBox dials;
   private final FindingsList findings;
   private final Node boxes;
-  private final Notes notes;
+  private final Tray notes;
   private SweepView sweep;
   private final List<Bar> bars = new ArrayList<>();
 
@@ -91,10 +99,11 @@ public final class Room extends BorderPane {
     corner = new LensCorner(table, lens);
     corner.swapped().addListener((_, _, _) -> table.requestLayout());
     Node top = corner;
-    notes = new Notes(findings);
+    notes = new Tray(findings, NOTES, () -> Math.min(findings.first(), left().getHeight() * FIRST));
     over = new StackPane(top);
     boxes = stripOfButtons();
-    left = new VBox(boxes, over, told(), flags, drawer, notes);
+    dials = new VBox(flags, drawer);
+    left = new VBox(boxes, over, told(), new Tray(dials, DIALS, () -> 0), notes);
     VBox.setVgrow(over, Priority.ALWAYS);
     split.setOrientation(Orientation.HORIZONTAL);
     split.getItems().setAll(left, card);
@@ -146,13 +155,15 @@ public final class Room extends BorderPane {
               table.requestFocus();
             });
     table.measures().addListener((_, _, on) -> measure.setSelected(on));
-    Region space = new Region();
-    HBox.setHgrow(space, Priority.ALWAYS);
-    HBox strip = new HBox(10, inside, measure, space, layers, names, glue);
+    FlowPane strip = new FlowPane(10, 4, inside, measure, layers, names, glue);
     strip.getStyleClass().add("strip");
     strip.setAlignment(Pos.CENTER_LEFT);
     strip.setMinHeight(Region.USE_PREF_SIZE);
     return strip;
+  }
+
+  private VBox left() {
+    return left;
   }
 
   /** What has the focus to begin with: the script, or the net when the script is folded away. */
@@ -191,6 +202,8 @@ public final class Room extends BorderPane {
     commands.explain(layers, "layers");
     commands.explain(names, "names");
     commands.explain(glue, "glue");
+    corner.explain(commands);
+    card.explain(find -> commands.explain(find, "find"));
   }
 
   /** What shows on the table, and whether clicks there measure. */
@@ -225,7 +238,7 @@ public final class Room extends BorderPane {
     bars.add(goals);
     bars.addAll(List.of(others));
     for (Bar bar : bars) {
-      left.getChildren().add(left.getChildren().indexOf(drawer), bar);
+      dials.getChildren().add(dials.getChildren().indexOf(drawer), bar);
       bar.onOpening(() -> bars.forEach(Bar::close));
     }
     findings.onMend(goals::open);

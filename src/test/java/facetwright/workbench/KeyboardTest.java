@@ -7,12 +7,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Control;
 import javafx.scene.image.WritableImage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -79,7 +82,8 @@ class KeyboardTest {
 
   /**
    * Tab comes to everything that can be reached once and in its order, Shift+Tab the other way
-   * round; each stop has a name and is in sight when one stands on it.
+   * round; each stop has a name and is in sight when one stands on it. Every control tells what it
+   * does.
    */
   @ParameterizedTest
   @ValueSource(
@@ -104,6 +108,10 @@ class KeyboardTest {
     assertThat(all).isNotEmpty();
     for (Node stop : all) {
       assertThat(Tabbing.name(stop)).as("the name of %s", stop).isNotEmpty();
+    }
+    for (Control each : Fx.get(() -> Tabbing.controls(alone ? house.pages() : house))) {
+      assertThat(each.getTooltip()).as("what %s does", Tabbing.name(each)).isNotNull();
+      assertThat(each.getTooltip().getText()).as(Tabbing.name(each)).isNotBlank();
     }
     Tabbing tabbing = new Tabbing(scene);
     assertThat(tabbing.round(all.getFirst(), true)).containsExactlyElementsOf(all);
@@ -149,6 +157,30 @@ class KeyboardTest {
               .isGreaterThan(LEAST_MARK);
         }
       }
+    }
+  }
+
+  /** A control that does what a command does names the command's keys. */
+  @Test
+  void theirKeysAreNamed() throws Exception {
+    Map<String, String> commands =
+        Map.ofEntries(
+            Map.entry("Inside up", "inside"),
+            Map.entry("Measure", "measure"),
+            Map.entry("Layers", "layers"),
+            Map.entry("Names", "names"),
+            Map.entry("Glue", "glue"),
+            Map.entry("Fold", "play"),
+            Map.entry("Swap", "swap"),
+            Map.entry("Find", "find"),
+            Map.entry("Shelf", "shelf"),
+            Map.entry("Table", "table"),
+            Map.entry("Papers", "papers"));
+    for (var each : commands.entrySet()) {
+      String keys = house.commands().named(each.getValue()).keys();
+      assertThat(keys).isNotEmpty();
+      assertThat(Fx.get(() -> Fx.button(house, each.getKey()).getTooltip().getText()))
+          .contains(keys);
     }
   }
 }

@@ -6,10 +6,17 @@ import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ListView;
+import javafx.scene.control.MenuBar;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Slider;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
@@ -62,6 +69,24 @@ final class Tabbing {
             ? labeled.getText()
             : "";
     return text != null && text.matches("(?s).*\\p{L}.*") ? text : "";
+  }
+
+  /** What shows and is there to be used, menus excepted. */
+  static List<Control> controls(Node in) {
+    List<Control> found = new ArrayList<>();
+    if (!in.isVisible() || in instanceof MenuBar) {
+      return found;
+    }
+    if (in instanceof ButtonBase
+        || in instanceof TextInputControl
+        || in instanceof Slider
+        || in instanceof ChoiceBox
+        || in instanceof ListView) {
+      found.add((Control) in);
+    } else if (in instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> found.addAll(controls(child)));
+    }
+    return found;
   }
 
   /** Whether the middle of a node is in sight, and not scrolled away. */

@@ -4,6 +4,7 @@ import facetwright.check.Finding;
 import facetwright.workbench.card.text.Typing;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.FocusRing;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -20,8 +21,6 @@ import org.fxmisc.richtext.CodeArea;
 
 /** The script, to be written in. */
 public final class ScriptCard extends BorderPane {
-  private static final double LEAST = 260;
-
   private final Desk desk;
   private final CardText text;
   private final Marks marks;
@@ -29,11 +28,11 @@ public final class ScriptCard extends BorderPane {
   private final FindBar find;
   private final FaultStrip fault;
   private final TextSize size;
+  private final Button opens = new Button("Find");
 
   public ScriptCard(Desk desk) {
     this.desk = desk;
     getStyleClass().add("card");
-    setMinWidth(LEAST);
     getStylesheets().add(ScriptCard.class.getResource("card.css").toExternalForm());
     text = new CardText(desk);
     marks = new Marks(desk, text);
@@ -65,25 +64,16 @@ public final class ScriptCard extends BorderPane {
     wrap.setTooltip(new Tooltip("Break long lines at the card's edge"));
     wrap.setSelected(true);
     text.area().wrapTextProperty().bind(wrap.selectedProperty());
-    HBox head =
-        new HBox(
-            6,
-            title,
-            space,
-            button(
-                "Find", "Find in the script (Ctrl+F); replace is Ctrl+H", () -> find.open(false)),
-            wrap);
+    HBox head = new HBox(6, title, space, opens, wrap);
+    opens.setOnAction(_ -> find.open(false));
     head.setAlignment(Pos.CENTER_LEFT);
     head.getStyleClass().add("card-head");
     return head;
   }
 
-  private static Button button(String words, String tip, Runnable action) {
-    Button button = new Button(words);
-    button.setTooltip(new Tooltip(tip));
-    button.setAccessibleText(tip);
-    button.setOnAction(_ -> action.run());
-    return button;
+  /** Lets the button that finds tell what it does, and its keys. */
+  public void explain(Consumer<Button> telling) {
+    telling.accept(opens);
   }
 
   /** A pin in the margin is pressed: what it is about is pointed out. */

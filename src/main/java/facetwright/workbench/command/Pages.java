@@ -70,6 +70,8 @@ public final class Pages extends StackPane {
     ScrollPane scroll = new ScrollPane(content);
     scroll.setFitToWidth(true);
     scroll.setAccessibleText(title);
+    // So that arrows read on.
+    scroll.setFocusTraversable(true);
     page.setTop(top);
     page.setCenter(scroll);
     page.maxHeightProperty()
@@ -79,7 +81,7 @@ public final class Pages extends StackPane {
                 top.heightProperty().add(content.heightProperty()).add(EDGE)));
     setVisible(true);
     toFront();
-    close.requestFocus();
+    scroll.requestFocus();
   }
 
   /** Puts the page away. */

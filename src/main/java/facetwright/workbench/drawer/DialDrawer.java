@@ -11,6 +11,9 @@ import javafx.scene.layout.FlowPane;
 
 /** All dials of the design. */
 public final class DialDrawer extends FlowPane {
+  /** More than so many in a row would be too many to look through. */
+  private static final double MOST_ASIDE = 6;
+
   private final Desk desk;
   private Consumer<String> compare = _ -> {};
   private final List<DialRow> rows = new ArrayList<>();
@@ -26,6 +29,31 @@ public final class DialDrawer extends FlowPane {
                 show(desk.design().get());
               }
             });
+  }
+
+  /** As many in a row as there is room for, side by side, and each as wide as the next. */
+  private void spread(double width) {
+    if (rows.isEmpty() || width <= 0) {
+      return;
+    }
+    double free = width - getInsets().getLeft() - getInsets().getRight();
+    double least = rows.getFirst().minWidth(-1);
+    double many = Math.max(1, Math.floor((free + getHgap()) / (least + getHgap())));
+    many = Math.min(many, MOST_ASIDE);
+    double each = Math.floor((free + getHgap()) / many - getHgap());
+    rows.forEach(row -> row.setPrefWidth(each));
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    spread(width);
+    return super.computePrefHeight(width);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    spread(getWidth());
+    super.layoutChildren();
   }
 
   /** Who shows a dial over its range, by its name. */

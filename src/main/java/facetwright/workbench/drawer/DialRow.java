@@ -40,7 +40,10 @@ final class DialRow extends VBox {
     name.getStyleClass().add("dial-name");
     field.setPrefColumnCount(5);
     field.setAccessibleText("Value of " + dial.name());
+    field.setTooltip(
+        new Tooltip("Type a value of " + dial.name() + " (Enter); Up and Down turn it by a step"));
     slider.setAccessibleText(dial.name());
+    slider.setTooltip(new Tooltip("Turn " + dial.name() + " (arrows); Ctrl+Alt+Z turns it back"));
     Label counts = new Label(dial.kind() == Dial.Kind.LENGTH ? unit.symbol() : "");
     counts.getStyleClass().add("quiet");
     SVGPath arrow = new SVGPath();

@@ -41,6 +41,7 @@ public final class SettingFlags extends FlowPane {
     delete.setTooltip(new Tooltip("Takes a setting out of the script"));
     name.setPromptText("Name, then Enter");
     name.setAccessibleText("Name of the setting");
+    name.setTooltip(new Tooltip("What these dials are to be called (Enter); Esc leaves it"));
     name.setPrefColumnCount(12);
     name.setOnAction(_ -> add());
     name.setOnKeyPressed(

@@ -26,7 +26,7 @@ public final class FindingsList extends VBox {
   }
 
   /** How high the first note is, with what is above it. */
-  double first() {
+  public double first() {
     return getChildren().isEmpty()
         ? 0
         : getInsets().getTop() + getChildren().getFirst().prefHeight(getWidth());

@@ -55,6 +55,7 @@ final class Note extends HBox {
     getStyleClass().add("note");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.BUTTON);
+    Tooltip.install(this, new Tooltip("Show where it stands, in net and script (Enter)"));
     setOnMouseClicked(_ -> desk.pointOut(said.finding()));
     setOnKeyPressed(
         e -> {

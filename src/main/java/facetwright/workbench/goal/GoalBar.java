@@ -36,6 +36,7 @@ public final class GoalBar extends Bar {
     word.setTooltip(new Tooltip("What the design should come to"));
     value.setPrefColumnCount(7);
     value.setAccessibleText("Wanted");
+    value.setTooltip(new Tooltip("How much it is to be, in mm or inches (Enter)"));
     value.setOnAction(_ -> find());
     word.valueProperty().addListener((_, _, w) -> value.setPromptText(example(w)));
     value.setPromptText(example(word.getValue()));

@@ -5,6 +5,7 @@ import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -62,9 +63,13 @@ public final class NoticePane extends HBox {
     HBox choices = new HBox(8);
     choices.setAlignment(Pos.CENTER_RIGHT);
     choices.setMinWidth(USE_PREF_SIZE);
+    Notice.Choice none = notice.choices().getLast();
     for (Notice.Choice choice : notice.choices()) {
       Button button = new Button(choice.name());
       button.setOnAction(_ -> notices.choose(choice));
+      String key =
+          choice.equals(none) ? " (Esc)" : choices.getChildren().isEmpty() ? " (Enter)" : "";
+      button.setTooltip(new Tooltip(notice.title() + " " + choice.name() + key));
       button.setMinWidth(USE_PREF_SIZE);
       button.setAccessibleText(choice.name() + ". " + notice.title() + ". " + notice.words());
       choices.getChildren().add(button);

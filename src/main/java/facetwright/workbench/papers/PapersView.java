@@ -26,13 +26,15 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The papers: a list of them, one page at a time, and buttons to save and to print. */
 public final class PapersView extends BorderPane {
+  /** So much of the width the list takes at most. */
+  private static final double LIST = 0.34;
+
   private final Saving saving;
   private final Executor aside;
   private final Executor ui;
@@ -45,7 +47,7 @@ public final class PapersView extends BorderPane {
   private final Button print = new Button("Print …");
   private final PrintOrder order = new PrintOrder(this::refresh);
   private final Map<String, List<Drawing>> drawn = new HashMap<>();
-  private final HBox strip = new HBox(10);
+  private final FlowPane strip = new FlowPane(10, 4);
   private final Desk desk;
   private int at;
   private Job made;
@@ -62,6 +64,7 @@ public final class PapersView extends BorderPane {
     getStyleClass().add("papers");
     list.setCellFactory(_ -> new PaperCell());
     list.setAccessibleText("Papers");
+    list.setTooltip(new Tooltip("The papers of this design (arrows); Page down turns the pages"));
     // The list has no use for Esc, but takes it.
     list.addEventFilter(
         KeyEvent.KEY_PRESSED,
@@ -90,13 +93,13 @@ public final class PapersView extends BorderPane {
             saving.canPrint()
                 ? "Print these pages at true size"
                 : "This system has no printer; save the PDF instead"));
-    Region space = new Region();
-    HBox.setHgrow(space, Priority.ALWAYS);
-    strip.getChildren().addAll(back, which, on, space, order, print, save, all);
+    strip.getChildren().addAll(back, which, on, order, print, save, all);
+    strip.setMinHeight(USE_PREF_SIZE);
     strip.setAlignment(Pos.CENTER_LEFT);
     strip.getStyleClass().add("strip");
     told.getStyleClass().add("told");
     told.setMaxWidth(Double.MAX_VALUE);
+    list.maxWidthProperty().bind(widthProperty().multiply(LIST));
     setLeft(list);
     VBox middle = new VBox(strip, page, told);
     VBox.setVgrow(page, Priority.ALWAYS);
@@ -267,6 +270,9 @@ public final class PapersView extends BorderPane {
   }
 
   private static final class PaperCell extends ListCell<Paper> {
+    /** What edges and scroll bar take beside the words, in pixels. */
+    private static final double BESIDE = 72;
+
     @Override
     protected void updateItem(Paper paper, boolean empty) {
       super.updateItem(paper, empty);
@@ -280,7 +286,7 @@ public final class PapersView extends BorderPane {
       what.setWrapText(true);
       what.getStyleClass().add("quiet");
       VBox both = new VBox(1, name, what);
-      both.getStyleClass().add("paper-words");
+      both.prefWidthProperty().bind(getListView().widthProperty().subtract(BESIDE));
       setGraphic(both);
     }
   }

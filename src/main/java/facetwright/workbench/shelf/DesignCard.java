@@ -55,11 +55,13 @@ final class DesignCard extends VBox {
       all.setMaxWidth(420);
       Tooltip.install(notes, all);
     }
+    notes.setMinHeight(0);
     notes.setMaxHeight(Double.MAX_VALUE);
     notes.setAlignment(Pos.TOP_LEFT);
     VBox.setVgrow(notes, Priority.ALWAYS);
     HBox buttons = new HBox(8);
     buttons.setAlignment(Pos.CENTER_LEFT);
+    buttons.setMinHeight(Region.USE_PREF_SIZE);
     if (open != null) {
       buttons.getChildren().add(button("Open", "Opens " + entry.file(), open));
     }

@@ -76,7 +76,7 @@ public final class ShelfView extends BorderPane {
     search.setPromptText("Search: words of a title, tags, notes");
     search.setAccessibleText("Search the shelf");
     search.setTooltip(new Tooltip("Find designs (Ctrl+F)"));
-    search.setPrefColumnCount(24);
+    search.setPrefColumnCount(19);
     search.textProperty().addListener((_, _, _) -> sift());
     search.setOnAction(_ -> firstShown());
     top.getChildren().addAll(search, tags);
@@ -173,6 +173,7 @@ public final class ShelfView extends BorderPane {
       ToggleButton button = new ToggleButton(tag);
       button.getStyleClass().add("tag");
       button.setSelected(wanted.contains(tag));
+      button.setTooltip(new Tooltip("Only designs tagged “" + tag + "”, or all again"));
       button
           .selectedProperty()
           .addListener(

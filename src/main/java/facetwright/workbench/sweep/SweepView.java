@@ -138,6 +138,7 @@ public final class SweepView extends BorderPane {
       setFocusTraversable(true);
       setAccessibleRole(AccessibleRole.BUTTON);
       setAccessibleText(words);
+      Tooltip.install(this, new Tooltip("Take " + words + " (Enter)"));
       setOnMouseClicked(_ -> take.run());
       setOnKeyPressed(
           e -> {

@@ -5,10 +5,13 @@ import facetwright.net.Laid;
 
 /** How near one has to be for the sheets to be seen whole, with their rulers. */
 final class Fitting {
-  /** Left of the sheets and below them there is room for ruler marks, and for their numbers. */
-  private static final double MARKS = 34;
+  /** Left of the sheets and below them there is room for ruler marks. */
+  private static final double MARKS = 22;
 
-  private static final double NUMBERS = 22;
+  /** And for their numbers, as long as they are at the left and as high as they are below. */
+  private static final double LONG = 30;
+
+  private static final double HIGH = 20;
 
   /** Room at the other sides. */
   private static final double EDGE = 16;
@@ -29,10 +32,10 @@ final class Fitting {
   static Camera of(Laid laid, double width, double height, double kept, double type) {
     Box2 sheets = laid.sheet(0).union(laid.sheet(laid.sheets() - 1));
     Box2 whole = sheets.union(laid.net().box());
-    double rulers = MARKS + NUMBERS * type;
-    double high = height - rulers - EDGE;
-    Camera full = Camera.showing(whole, width - rulers - EDGE, high, 0);
-    Camera beside = Camera.showing(whole, width - kept - rulers - EDGE, high, 0);
-    return (beside.scale() > WORTH * full.scale() ? beside : full).moved(rulers, EDGE);
+    double left = MARKS + LONG * type;
+    double high = height - MARKS - HIGH * type - EDGE;
+    Camera full = Camera.showing(whole, width - left - EDGE, high, 0);
+    Camera beside = Camera.showing(whole, width - kept - left - EDGE, high, 0);
+    return (beside.scale() > WORTH * full.scale() ? beside : full).moved(left, EDGE);
   }
 }
