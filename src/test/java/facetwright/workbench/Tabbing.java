@@ -11,6 +11,7 @@ import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ListView;
@@ -81,6 +82,7 @@ final class Tabbing {
         || in instanceof TextInputControl
         || in instanceof Slider
         || in instanceof ChoiceBox
+        || in instanceof ComboBoxBase
         || in instanceof ListView) {
       found.add((Control) in);
     } else if (in instanceof Parent parent) {

@@ -7,10 +7,11 @@ import facetwright.net.Net;
 import facetwright.net.Panel;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /**
  * A net turned, its lower left corner at the origin.
@@ -34,12 +35,18 @@ record Blank(
 
   private static final double MITRE_LIMIT = 2;
 
-  /** All panels of a net as one shape. */
+  /** A ten-thousandth of a millimetre. */
+  private static final PrecisionModel GRID = new PrecisionModel(1e4);
+
+  /**
+   * All panels of a net as one shape. Its corners are brought onto a grid far finer than card is
+   * cut, so that rounding has no say in how many copies are found.
+   */
   static Geometry shape(Net net) {
-    return OverlayNGRobust.union(
+    return UnaryUnionNG.union(
         Planar.factory()
-            .buildGeometry(
-                net.panels().stream().map(Panel::outline).map(Planar::polygon).toList()));
+            .buildGeometry(net.panels().stream().map(Panel::outline).map(Planar::polygon).toList()),
+        GRID);
   }
 
   static Blank of(Geometry shape, double radians, double gap) {
