@@ -64,22 +64,7 @@ public record Motion2(double cos, double sin, Vec2 shift) implements Serializabl
    * @throws IllegalArgumentException when there is no point
    */
   public Box2 boxOf(List<Vec2> points) {
-    if (points.isEmpty()) {
-      throw new IllegalArgumentException("no points to put a box around");
-    }
-    double minX = Double.POSITIVE_INFINITY;
-    double minY = Double.POSITIVE_INFINITY;
-    double maxX = Double.NEGATIVE_INFINITY;
-    double maxY = Double.NEGATIVE_INFINITY;
-    for (Vec2 p : points) {
-      double x = cos * p.x() - sin * p.y() + shift.x();
-      double y = sin * p.x() + cos * p.y() + shift.y();
-      minX = Math.min(minX, x);
-      minY = Math.min(minY, y);
-      maxX = Math.max(maxX, x);
-      maxY = Math.max(maxY, y);
-    }
-    return new Box2(minX, minY, maxX, maxY);
+    return Box2.around(points.stream().map(this::apply).toList());
   }
 
   public Polygon2 apply(Polygon2 polygon) {
