@@ -70,8 +70,7 @@ final class OffSheetRule implements Rule {
   }
 
   private static boolean liesOnASheet(Laid laid, Box2 box) {
-    return IntStream.range(0, laid.sheets())
-        .anyMatch(s -> laid.sheet(s).holds(box, LengthTolerance.FINE));
+    return laid.sheetBoxes().stream().anyMatch(sheet -> sheet.holds(box, LengthTolerance.FINE));
   }
 
   private static String message(Subject subject, Box2 box, int first) {

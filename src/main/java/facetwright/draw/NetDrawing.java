@@ -112,9 +112,8 @@ public final class NetDrawing {
       ticks.forEach(t -> marks.add(Stroke.line(t.mark().from(), t.mark().to(), LineKind.TICK)));
     }
     if (content.contains(Content.NAMES)) {
-      // Each takes a search for the place with the most room: somebody waits for them.
       marks.addAll(
-          List.copyOf(part.panels()).parallelStream()
+          part.panels().stream()
               .filter(p -> !glued.contains(p))
               .flatMap(p -> PanelName.of(net.panels().get(p), ticks).stream())
               .toList());

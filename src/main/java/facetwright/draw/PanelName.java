@@ -20,6 +20,10 @@ import org.locationtech.jts.geom.Polygon;
 final class PanelName {
   private static final double[] SIZES_PT = {9, Lettering.SMALLEST_PT};
   private static final double ROOM = 1;
+
+  /** How much less than the most room is as good, in mm. */
+  private static final double NEAR = 0.2;
+
   private static final double QUARTER = Math.PI / 2;
 
   private final Panel panel;
@@ -71,10 +75,14 @@ final class PanelName {
   /** The place with the most room about it, found where it is needed only. */
   private Vec2 inmost() {
     if (inmost == null) {
-      Coordinate c = MaximumInscribedCircle.getCenter(region, 0.2).getCoordinate();
-      inmost = new Vec2(c.x, c.y);
+      inmost = convex ? Planar.inmost(panel.outline(), NEAR) : inmost(region);
     }
     return inmost;
+  }
+
+  private static Vec2 inmost(Polygon region) {
+    Coordinate c = MaximumInscribedCircle.getCenter(region, NEAR).getCoordinate();
+    return new Vec2(c.x, c.y);
   }
 
   private Text text(double size) {

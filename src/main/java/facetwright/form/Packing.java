@@ -2,14 +2,10 @@ package facetwright.form;
 
 import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
-import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
-import org.locationtech.jts.algorithm.ConvexHull;
-import org.locationtech.jts.geom.Coordinate;
 
 /**
  * How a piece is turned: one of its panels' sides runs along the sheet. Of these turns the one that
@@ -28,21 +24,13 @@ record Packing(Motion2 motion, double width, double height, boolean fits, double
    */
   static Packing of(
       List<Polygon2> outlines, List<Polygon2> sides, double sheetWidth, double sheetHeight) {
-    Coordinate[] points =
-        outlines.stream()
-            .flatMap(o -> o.corners().stream())
-            .map(Planar::coordinate)
-            .toArray(Coordinate[]::new);
-    List<Vec2> hull = new ArrayList<>();
-    for (Coordinate c : new ConvexHull(points, Planar.factory()).getConvexHull().getCoordinates()) {
-      hull.add(new Vec2(c.x, c.y));
-    }
+    List<Vec2> points = outlines.stream().flatMap(o -> o.corners().stream()).toList();
     Packing best = null;
     TreeMap<Long, Direction> directions = directions(sides);
     double all = directions.values().stream().mapToDouble(Direction::length).sum();
     for (Direction direction : directions.values()) {
       Motion2 turn = Motion2.turn(-direction.angle);
-      Box2 box = turn.boxOf(hull);
+      Box2 box = turn.boxOf(points);
       boolean fits =
           sheetWidth <= 0
               || fits(box, sheetWidth, sheetHeight)

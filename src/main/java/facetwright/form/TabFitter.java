@@ -173,11 +173,7 @@ final class TabFitter {
     }
     return flat.form().facets().get(tab.host()).openings().stream()
         .map(Opening::outline)
-        .allMatch(cut -> Planar.isClear(tab.hidden(), cut) || !meet(tab.hidden(), cut));
-  }
-
-  private static boolean meet(Polygon2 a, Polygon2 b) {
-    return Planar.polygon(a).intersects(Planar.polygon(b));
+        .noneMatch(cut -> Planar.meet(tab.hidden(), cut));
   }
 
   /** The angle free for a tab at one end of a side, between the side and the next panel there. */
@@ -187,9 +183,9 @@ final class TabFitter {
     Vec2 along = atFrom ? side.direction() : side.direction().times(-1);
     double free = 2 * Math.PI;
     boolean mate = false;
+    Box2 near = Box2.around(List.of(end)).grown(LengthTolerance.FINE.mm());
     for (int f : layout.order()) {
-      if (layout.piece(f) != layout.piece(carrier)
-          || !layout.box(f).grown(LengthTolerance.FINE.mm()).meets(Box2.around(List.of(end)))) {
+      if (layout.piece(f) != layout.piece(carrier) || !layout.box(f).meets(near)) {
         continue;
       }
       Polygon2 panel = layout.outline(f);

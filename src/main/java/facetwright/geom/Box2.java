@@ -20,10 +20,10 @@ public record Box2(double minX, double minY, double maxX, double maxY) implement
     double maxX = Double.NEGATIVE_INFINITY;
     double maxY = Double.NEGATIVE_INFINITY;
     for (Vec2 p : points) {
-      minX = Math.min(minX, p.x());
-      minY = Math.min(minY, p.y());
-      maxX = Math.max(maxX, p.x());
-      maxY = Math.max(maxY, p.y());
+      minX = p.x() < minX ? p.x() : minX;
+      minY = p.y() < minY ? p.y() : minY;
+      maxX = p.x() > maxX ? p.x() : maxX;
+      maxY = p.y() > maxY ? p.y() : maxY;
     }
     return new Box2(minX, minY, maxX, maxY);
   }

@@ -41,6 +41,31 @@ final class ConvexInset {
     return twice > SAME * SAME ? Optional.of(new Polygon2(corners)) : Optional.empty();
   }
 
+  /**
+   * The middle of what is left of a convex outline by the widest border that leaves something,
+   * found by halving: the place with the most room about it, or the middle of such places where
+   * there are more, as between parallel sides.
+   *
+   * @param within how much less room than the most it may have, in mm; more than 0
+   */
+  static Vec2 inmost(Polygon2 convex, double within) {
+    Polygon2 left = convex;
+    double leaves = 0;
+    // No circle in it has a greater radius than half the shorter side of its box.
+    double takesAll = Math.min(convex.box().width(), convex.box().height()) / 2 + within;
+    while (takesAll - leaves > within) {
+      double by = (leaves + takesAll) / 2;
+      Optional<Polygon2> next = of(convex, by);
+      if (next.isPresent()) {
+        left = next.get();
+        leaves = by;
+      } else {
+        takesAll = by;
+      }
+    }
+    return left.centroid();
+  }
+
   /** What lies at least so far along a direction from a place. */
   private static List<Vec2> cut(List<Vec2> corners, Vec2 place, Vec2 inward, double by) {
     List<Vec2> kept = new ArrayList<>();

@@ -1,6 +1,7 @@
 package facetwright.geom;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -64,11 +65,20 @@ public record Motion2(double cos, double sin, Vec2 shift) implements Serializabl
    * @throws IllegalArgumentException when there is no point
    */
   public Box2 boxOf(List<Vec2> points) {
-    return Box2.around(points.stream().map(this::apply).toList());
+    return Box2.around(moved(points));
   }
 
   public Polygon2 apply(Polygon2 polygon) {
-    return new Polygon2(polygon.corners().stream().map(this::apply).toList());
+    return new Polygon2(moved(polygon.corners()));
+  }
+
+  /** A plain loop: nets are moved about much while one waits for them. */
+  private List<Vec2> moved(List<Vec2> points) {
+    List<Vec2> moved = new ArrayList<>(points.size());
+    for (Vec2 p : points) {
+      moved.add(apply(p));
+    }
+    return moved;
   }
 
   /** This motion first, then the other. */

@@ -61,6 +61,16 @@ public final class Planar {
     return outlines(BufferOp.bufferOp(polygon(outline), -by, sharp));
   }
 
+  /**
+   * The place of a convex outline with the most room about it, the middle of them where there are
+   * more.
+   *
+   * @param within how much less room than the most it may have, in mm; more than 0
+   */
+  public static Vec2 inmost(Polygon2 convex, double within) {
+    return ConvexInset.inmost(convex, within);
+  }
+
   /** Area that two outlines share, in mm²; see {@link #sharedArea(Polygon, Polygon)}. */
   public static double sharedArea(Polygon2 a, Polygon2 b) {
     return isApart(a, b) ? 0 : sharedArea(polygon(a), polygon(b));
@@ -99,16 +109,26 @@ public final class Planar {
   }
 
   /**
-   * Whether a side of one convex outline parts it from the other by more than rounding, so that
-   * they do not even touch. Outlines that do not touch may still fail it.
+   * Whether two outlines share a place, be it a single one of their borders. Two convex outlines
+   * that share none are parted by a side of one of them (separating axis theorem; from memory), so
+   * that a look at the sides settles all but a touch.
    */
-  public static boolean isClear(Polygon2 convex, Polygon2 other) {
-    for (int i = 0; i < convex.size(); i++) {
-      if (farthestLeft(convex.corner(i), convex.corner(i + 1), other, 1) < -TOUCHING) {
-        return true;
-      }
+  public static boolean meet(Polygon2 a, Polygon2 b) {
+    double parted = Math.max(farthestOff(a, b), farthestOff(b, a));
+    boolean convex = a.isConvex() && b.isConvex();
+    if (convex && Math.abs(parted) > TOUCHING) {
+      return parted < 0;
     }
-    return false;
+    return polygon(a).intersects(polygon(b));
+  }
+
+  /** How far the side that parts them most keeps the other off, in mm; below 0 where none does. */
+  private static double farthestOff(Polygon2 a, Polygon2 b) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < a.size(); i++) {
+      most = Math.max(most, -farthestLeft(a.corner(i), a.corner(i + 1), b, 1));
+    }
+    return most;
   }
 
   /** Whether an outline lies in a convex one or on its border, by the sure orientation test. */

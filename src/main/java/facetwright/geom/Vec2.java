@@ -47,11 +47,11 @@ public record Vec2(double x, double y) implements Serializable {
   }
 
   public double length() {
-    return Math.hypot(x, y);
+    return Math.sqrt(x * x + y * y);
   }
 
   public double distance(Vec2 other) {
-    return Math.hypot(x - other.x, y - other.y);
+    return minus(other).length();
   }
 
   /** The point part of the way to another: 0 is here, 1 is there. */

@@ -2,6 +2,8 @@ package facetwright.net;
 
 import facetwright.geom.Box2;
 import java.io.Serializable;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A net laid on its sheets. Sheet 0 has its lower left corner at the origin; further sheets lie to
@@ -32,5 +34,10 @@ public record Laid(Net net, Stock stock, int sheets, boolean fits, double margin
   public Box2 sheet(int index) {
     double x = index * (stock.width() + SHEET_GAP);
     return new Box2(x, 0, x + stock.width(), stock.height());
+  }
+
+  /** Where all sheets lie, in order. */
+  public List<Box2> sheetBoxes() {
+    return IntStream.range(0, sheets).mapToObj(this::sheet).toList();
   }
 }

@@ -7,11 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
@@ -96,7 +98,7 @@ class PlaneTest {
     Polygon2 one = Polygon2.regular(Vec2.ZERO, n, 10, turned);
     Polygon2 other = Polygon2.regular(new Vec2(away, away / 3), 3 + stride, 4, -turned);
     boolean disjoint = Planar.polygon(one).disjoint(Planar.polygon(other));
-    assertThat(Planar.isClear(one, other) || Planar.isClear(other, one)).isEqualTo(disjoint);
+    assertThat(Planar.meet(one, other)).isEqualTo(!disjoint);
     assertThat(Planar.isInConvex(other, one))
         .isEqualTo(Planar.polygon(one).covers(Planar.polygon(other)));
     Motion2 motion = Motion2.turn(turned).then(Motion2.shift(new Vec2(away, -away)));
@@ -127,6 +129,64 @@ class PlaneTest {
     assertThat(left).hasSize(1);
     assertThat(left.getFirst().area()).isCloseTo(expected.getArea(), within(1e-6));
     assertThat(Planar.polygon(left.getFirst()).buffer(1e-6).covers(expected)).isTrue();
+  }
+
+  /**
+   * The place with the most room: beside the plane-geometry library's largest inscribed circle, and
+   * in a triangle beside the incircle, whose radius is the area by half the way round (handbook;
+   * from memory).
+   */
+  @Property(seed = "20261125")
+  void theInmostPlaceHasTheMostRoom(
+      @ForAll @IntRange(min = 3, max = 12) int n,
+      @ForAll @DoubleRange(min = 0, max = 6) double turned,
+      @ForAll @DoubleRange(min = 0.2, max = 1) double flat) {
+    Polygon2 outline =
+        new Polygon2(
+            Polygon2.regular(Vec2.ZERO, n, 30, turned).corners().stream()
+                .map(c -> new Vec2(c.x() - 50 - 0.4 * c.y(), c.y() * flat + 7))
+                .toList());
+    double room = room(outline, Planar.inmost(outline, 0.01));
+    double most =
+        n == 3
+            ? outline.area()
+                / IntStream.range(0, n).mapToDouble(i -> outline.side(i).length() / 2).sum()
+            : MaximumInscribedCircle.getRadiusLine(Planar.polygon(outline), 0.05).getLength();
+    assertThat(room).isBetween(most - 0.011, most + 0.051);
+  }
+
+  @Test
+  void theInmostPlaceBetweenParallelSidesIsInTheMiddle() {
+    Vec2 found = Planar.inmost(Polygon2.rectangle(10, 20, 90, 6), 0.01);
+    assertThat(found.distance(new Vec2(55, 23))).isLessThan(1e-9);
+  }
+
+  private static double room(Polygon2 outline, Vec2 place) {
+    return IntStream.range(0, outline.size())
+        .mapToObj(outline::side)
+        .mapToDouble(s -> place.minus(s.from()).dot(s.direction().left()))
+        .min()
+        .orElseThrow();
+  }
+
+  /** Corners and sides that touch are met; a bay is not, though no side parts it. */
+  @Test
+  void outlinesThatTouchMeet() {
+    Polygon2 card = Polygon2.rectangle(0, 0, 40, 30);
+    assertThat(Planar.meet(card, Polygon2.rectangle(40, 30, 5, 5))).isTrue();
+    assertThat(Planar.meet(card, Polygon2.rectangle(10, 30, 5, 5))).isTrue();
+    assertThat(Planar.meet(card, Polygon2.rectangle(10, 10, 5, 5))).isTrue();
+    Polygon2 bay =
+        new Polygon2(
+            List.of(
+                new Vec2(-10, -10),
+                new Vec2(50, -10),
+                new Vec2(50, 40),
+                new Vec2(45, 40),
+                new Vec2(45, -5),
+                new Vec2(-10, -5)));
+    assertThat(Planar.meet(card, bay)).isFalse();
+    assertThat(Planar.meet(bay, card)).isFalse();
   }
 
   @Test

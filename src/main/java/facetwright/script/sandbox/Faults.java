@@ -196,7 +196,7 @@ final class Faults {
   }
 
   private static Site callee(SourceSection section) {
-    return Callee.in(section.getCharacters(), ScriptThread.site(section));
+    return Callee.in(section.getCharacters(), Position.of(section));
   }
 
   private static boolean isScript(SourceSection section) {

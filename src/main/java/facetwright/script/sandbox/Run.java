@@ -1,5 +1,7 @@
 package facetwright.script.sandbox;
 
+import facetwright.net.Site;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import org.graalvm.polyglot.Context;
 
@@ -7,8 +9,9 @@ import org.graalvm.polyglot.Context;
 final class Run<T> {
   private final String source;
   private final Host<T> host;
-  private final ScriptThread thread = new ScriptThread(this::work);
+  private final Position position = new Position();
   private final CountDownLatch ended = new CountDownLatch(1);
+  private volatile Thread thread;
   private volatile Context context;
   private volatile RunClock clock;
   private volatile Throwable thrown;
@@ -20,15 +23,21 @@ final class Run<T> {
   }
 
   void start() {
-    thread.start();
+    thread = ScriptThread.run(position, this::work);
   }
 
   CountDownLatch ended() {
     return ended;
   }
 
-  ScriptThread thread() {
-    return thread;
+  /** How deep its calls are, in Java frames; only while it has not ended. */
+  int depth() {
+    return thread.getStackTrace().length;
+  }
+
+  /** Where the statement it is at stands. */
+  Site site() {
+    return position.site();
   }
 
   /** Null until the script begins. */
@@ -50,7 +59,7 @@ final class Run<T> {
     if (t == null) {
       return result;
     }
-    throw Faults.of(t, thread.lastSite(), host.names(), clock);
+    throw Faults.of(t, site(), host.names(), clock);
   }
 
   private void work() {
@@ -82,7 +91,7 @@ final class Run<T> {
       own.eval(Guest.script(source));
     } catch (Throwable t) {
       // Read while the context is open: an error's message may lie in it.
-      throw Faults.of(t, thread.lastSite(), host.names(), clock);
+      throw Faults.of(t, site(), host.names(), clock);
     }
     counter.enter();
     try {
@@ -93,10 +102,14 @@ final class Run<T> {
   }
 
   private static void tidy(Spare.Made made) {
-    try {
-      made.context().close(true);
-    } catch (RuntimeException | Error e) {
-      // It was ended from outside, or there is no memory: the run's own fault says so.
+    // The thread goes on to another run, with another context.
+    for (Runnable step :
+        List.<Runnable>of(made.context()::leave, () -> made.context().close(true))) {
+      try {
+        step.run();
+      } catch (RuntimeException | Error e) {
+        // It was ended from outside, or there is no memory: the run's own fault says so.
+      }
     }
     Spare.refill();
   }

@@ -1,44 +1,73 @@
 package facetwright.script.sandbox;
 
-import facetwright.net.Site;
-import org.graalvm.polyglot.PolyglotException;
-import org.graalvm.polyglot.SourceSection;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.locks.LockSupport;
 import org.graalvm.polyglot.management.ExecutionEvent;
 
-/** A thread that runs one script and remembers the statement it is at. */
+/**
+ * A thread that runs scripts, one after the other, and notes the statement each is at. To begin a
+ * thread can take longer than a small script, so one that is through with its run waits for
+ * another.
+ */
 final class ScriptThread extends Thread {
   private static final long STACK_BYTES = 4L << 20;
+  private static final ConcurrentLinkedQueue<ScriptThread> IDLE = new ConcurrentLinkedQueue<>();
 
-  private volatile ExecutionEvent last;
+  private Position position = new Position();
+  private volatile Runnable work;
 
-  ScriptThread(Runnable work) {
-    super(null, work, "facetwright-script", STACK_BYTES, false);
+  private ScriptThread(Runnable first) {
+    super(null, null, "facetwright-script", STACK_BYTES, false);
+    work = first;
     setDaemon(true);
+  }
+
+  /**
+   * Does some work on a script's thread.
+   *
+   * @param position where the statements of the script are noted
+   * @return the thread
+   */
+  static ScriptThread run(Position position, Runnable work) {
+    ScriptThread thread = IDLE.poll();
+    Runnable noted = () -> ((ScriptThread) Thread.currentThread()).begin(position, work);
+    if (thread == null) {
+      thread = new ScriptThread(noted);
+      thread.start();
+    } else {
+      thread.work = noted;
+      LockSupport.unpark(thread);
+    }
+    return thread;
+  }
+
+  private void begin(Position of, Runnable script) {
+    position = of;
+    // A stop of the run before does not reach this one.
+    boolean _ = Thread.interrupted();
+    script.run();
+  }
+
+  @Override
+  public void run() {
+    while (true) {
+      Runnable now = work;
+      if (now == null) {
+        LockSupport.park(this);
+        boolean _ = Thread.interrupted();
+      } else {
+        now.run();
+        work = null;
+        position = new Position();
+        IDLE.add(this);
+      }
+    }
   }
 
   /** Called by the engine at every statement of every script. */
   static void note(ExecutionEvent event) {
     if (Thread.currentThread() instanceof ScriptThread thread) {
-      thread.last = event;
+      thread.position.note(event);
     }
-  }
-
-  /**
-   * Where the last statement begun stands; {@link Site#NONE} before the first one, and when there
-   * is no memory left to find out. May be asked from any thread.
-   */
-  Site lastSite() {
-    ExecutionEvent event = last;
-    try {
-      return event == null ? Site.NONE : site(event.getLocation());
-    } catch (PolyglotException | OutOfMemoryError e) {
-      return Site.NONE;
-    }
-  }
-
-  static Site site(SourceSection section) {
-    return section == null || !section.isAvailable()
-        ? Site.NONE
-        : new Site(section.getStartLine(), section.getStartColumn());
   }
 }

@@ -1,7 +1,6 @@
 package facetwright.script.sandbox;
 
 import facetwright.net.Site;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
 /** Waits for a run and ends it when it takes more than its budget. */
@@ -23,28 +22,27 @@ final class Watch {
    * @throws ScriptException when it had to be ended
    */
   static void over(Run<?> run, Budget budget) throws ScriptException {
-    CountDownLatch tripped = new CountDownLatch(1);
-    Thread closer = closer(run, tripped);
+    Closer closer = Closer.take();
     ScriptException why;
     boolean stopped = false;
     try {
       why = watch(run, budget);
     } catch (InterruptedException e) {
       stopped = true;
-      why = stopped(run.thread().lastSite());
+      why = stopped(run.site());
     } catch (OutOfMemoryError e) {
-      why = Faults.memory(run.thread().lastSite());
+      why = Faults.memory(run.site());
     }
     if (why == null) {
-      closer.interrupt();
+      closer.leave();
       return;
     }
-    tripped.countDown();
+    closer.end(run);
     boolean ended = awaitEnd(run);
     if (stopped) {
       Thread.currentThread().interrupt();
     }
-    Site site = why.site().isKnown() ? why.site() : run.thread().lastSite();
+    Site site = why.site().isKnown() ? why.site() : run.site();
     throw new ScriptException(
         why.kind(), why.getMessage(), site, why.remedy(), why.mends(), !ended);
   }
@@ -65,24 +63,6 @@ final class Watch {
     }
   }
 
-  /** Made beforehand, because there may be no memory for a thread when it is needed. */
-  private static Thread closer(Run<?> run, CountDownLatch tripped) {
-    Thread closer =
-        new Thread(
-            () -> {
-              try {
-                tripped.await();
-                run.cancel();
-              } catch (InterruptedException e) {
-                // The run ended by itself.
-              }
-            },
-            "facetwright-stop");
-    closer.setDaemon(true);
-    closer.start();
-    return closer;
-  }
-
   private static ScriptException watch(Run<?> run, Budget budget) throws InterruptedException {
     long start = System.nanoTime();
     long script = budget.script().toNanos();
@@ -94,7 +74,7 @@ final class Watch {
       }
       RunClock.Taken taken = clock.taken();
       if (taken.scriptBytes() > budget.bytes()) {
-        return Faults.memory(run.thread().lastSite());
+        return Faults.memory(run.site());
       }
       if (taken.scriptNanos() > script) {
         return time(run);
@@ -111,8 +91,8 @@ final class Watch {
   }
 
   private static ScriptException time(Run<?> run) {
-    Site at = run.thread().lastSite();
-    if (run.thread().getStackTrace().length >= DEEP_FRAMES) {
+    Site at = run.site();
+    if (run.depth() >= DEEP_FRAMES) {
       return Faults.recursion(at);
     }
     return new ScriptException(
@@ -126,7 +106,7 @@ final class Watch {
     return new ScriptException(
         ScriptException.Kind.TIME,
         "the script was stopped because the work it asks for here took too long",
-        run.thread().lastSite(),
+        run.site(),
         "Ask for less: fewer facets, columns or copies");
   }
 }

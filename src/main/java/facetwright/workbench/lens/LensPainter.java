@@ -34,8 +34,11 @@ record LensPainter(
     boolean round) {
   private static final double TYPE = 12;
 
-  /** What the form stands on; until {@link #clear} nothing is painted beyond it. */
-  void glass(double radius, double rim) {
+  /**
+   * What the form stands on; until {@link #clear} none of these patches is painted beyond it. Such
+   * a bound is dear, so it is set only where one of them would be.
+   */
+  void glass(double radius, double rim, List<Mark.Patch> patches) {
     on.save();
     if (!round) {
       on.setFill(shade.ground());
@@ -47,9 +50,18 @@ record LensPainter(
     double whole = radius + rim;
     on.setFill(shade.ground().deriveColor(0, 1, shade.isDark() ? 1.3 : 1.03, 1));
     on.fillOval(cx - whole, cy - whole, 2 * whole, 2 * whole);
-    on.beginPath();
-    on.arc(cx, cy, radius, radius, 0, 360);
-    on.clip();
+    Vec2 middle = camera.plane(cx, cy);
+    double reach = radius / camera.scale();
+    boolean beyond =
+        patches.stream()
+            .flatMap(patch -> patch.rings().stream())
+            .flatMap(ring -> ring.corners().stream())
+            .anyMatch(corner -> corner.distance(middle) > reach);
+    if (beyond) {
+      on.beginPath();
+      on.arc(cx, cy, radius, radius, 0, 360);
+      on.clip();
+    }
   }
 
   void clear() {

@@ -187,7 +187,7 @@ public final class LensView extends Region {
     }
     LensPainter painter =
         new LensPainter(on, camera, shade.get(), from, getWidth(), getHeight(), round.get());
-    painter.glass(rim().radius(), Rim.BROAD);
+    painter.glass(rim().radius(), Rim.BROAD, patches);
     painter.form(patches, drawing, desk.selection().get());
     if (teaching.get() && drawing != null && made.get() == 1) {
       painter.angles(drawing, teachingOf());

@@ -60,28 +60,6 @@ final class TablePainter {
     return camera.screenY(place);
   }
 
-  void sheets(Unit unit) {
-    SheetRuler ruler = new SheetRuler(on, camera, shade, unit);
-    for (int i = 0; i < laid.sheets(); i++) {
-      Box2 sheet = laid.sheet(i);
-      double left = camera.screenX(new Vec2(sheet.minX(), 0));
-      double top = camera.screenY(new Vec2(0, sheet.maxY()));
-      double wide = sheet.width() * camera.scale();
-      double high = sheet.height() * camera.scale();
-      on.setFill(shade.shadow());
-      for (int s = 1; s <= 4; s++) {
-        on.fillRoundRect(left + s - 2, top + 1.5 * s, wide + 4 - s, high + 2 - s / 2.0, 4, 4);
-      }
-      on.setFill(shade.paper());
-      on.fillRect(left, top, wide, high);
-      on.setStroke(shade.edge());
-      on.setLineWidth(0.5);
-      on.setLineDashes();
-      on.strokeRect(left, top, wide, high);
-      ruler.along(sheet);
-    }
-  }
-
   void nets(Sheets sheets) {
     Pen pen = new Pen(on, camera, false);
     for (int i = 0; i < sheets.drawings().size(); i++) {

@@ -1,11 +1,13 @@
 package facetwright.workbench.table;
 
+import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
 import facetwright.script.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
 import facetwright.workbench.focus.FocusRing;
 import facetwright.workbench.look.Shade;
+import java.util.List;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -27,6 +29,7 @@ public final class TableView extends Region {
   private static final double WHEEL = 1.0018;
 
   private final Desk desk;
+  private final Mat mat = new Mat();
   private final Canvas canvas = new Canvas();
   private final TableKeys keys;
   private final ObjectProperty<TableLook> look = new SimpleObjectProperty<>(TableLook.USUAL);
@@ -48,7 +51,7 @@ public final class TableView extends Region {
     this.desk = desk;
     getStyleClass().add("table");
     keys = new TableKeys(this, desk);
-    getChildren().addAll(canvas, new FocusRing(this));
+    getChildren().addAll(mat, canvas, new FocusRing(this));
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     desk.design().addListener((_, _, _) -> drawn());
@@ -185,8 +188,10 @@ public final class TableView extends Region {
 
   @Override
   protected void layoutChildren() {
-    canvas.setWidth(getWidth());
-    canvas.setHeight(getHeight());
+    for (Canvas layer : List.of(mat, canvas)) {
+      layer.setWidth(getWidth());
+      layer.setHeight(getHeight());
+    }
     if (fitted && desk.design().get() != null) {
       camera =
           Fitting.of(
@@ -205,16 +210,19 @@ public final class TableView extends Region {
   }
 
   private void paint() {
-    GraphicsContext on = canvas.getGraphicsContext2D();
-    on.setFill(shade.get().ground());
-    on.fillRect(0, 0, getWidth(), getHeight());
     Design design = desk.design().get();
+    mat.show(
+        camera,
+        shade.get(),
+        design == null ? List.of() : design.laid().sheetBoxes(),
+        design == null ? Unit.MM : design.unit());
+    GraphicsContext on = canvas.getGraphicsContext2D();
+    on.clearRect(0, 0, getWidth(), getHeight());
     if (design == null || getWidth() < 1) {
       return;
     }
     TablePainter painter =
         new TablePainter(on, camera, shade.get(), design.laid(), look.get().inside());
-    painter.sheets(design.unit());
     painter.nets(sheets);
     painter.halo(desk.selection().get());
     painter.hover(under);
