@@ -4,13 +4,23 @@ import facetwright.workbench.Places.Place;
 import facetwright.workbench.goal.Wish;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.scene.control.ListView;
 import javafx.scene.image.WritableImage;
+import javafx.scene.layout.Region;
 import javax.imageio.ImageIO;
 
 /** Takes pictures of the window without a screen, for the README and for looking at. */
 public final class ScreenPictures {
   private static final int[][] SIZES = {{1280, 800}, {1920, 1080}};
+
+  /**
+   * The toolkit without a screen keeps 1000 by 1000 pixels of one, whatever is asked for, and fails
+   * when a window reaches beyond. So the window stays small, and what is in it is made as large as
+   * the picture.
+   */
+  private static final String WINDOW = "\"window.wide\":\"720\",\"window.high\":\"480\"";
 
   private final Path folder;
   private Visit visit;
@@ -20,24 +30,29 @@ public final class ScreenPictures {
   }
 
   /** Writes all pictures into a folder. */
-  public static void main(String[] words) throws Exception {
-    Path folder = Path.of(words[0]);
-    Files.createDirectories(folder);
-    for (int[] size : SIZES) {
-      for (boolean dark : new boolean[] {false, true}) {
-        new ScreenPictures(folder).take(size[0], size[1], dark);
+  public static void main(String[] words) {
+    Logger.getLogger("javafx").setLevel(Level.SEVERE);
+    try {
+      Path folder = Path.of(words[0]);
+      Files.createDirectories(folder);
+      for (int[] size : SIZES) {
+        for (boolean dark : new boolean[] {false, true}) {
+          new ScreenPictures(folder).take(size[0], size[1], dark);
+        }
       }
+    } catch (Exception | AssertionError e) {
+      // The toolkit's thread would go on for ever.
+      e.printStackTrace();
+      System.exit(1);
     }
     System.exit(0);
   }
 
   private void take(int width, int height, boolean dark) throws Exception {
     Path state = Files.createTempDirectory("facetwright-pictures");
-    Files.writeString(
-        state.resolve("state.json"),
-        "{\"tour.seen\":\"yes\",\"window.wide\":\"%d\",\"window.high\":\"%d\"}"
-            .formatted(width, height));
+    Files.writeString(state.resolve("state.json"), "{\"tour.seen\":\"yes\"," + WINDOW + "}");
     visit = Visit.start(state, Path.of("").toAbsolutePath(), null);
+    Fx.run(() -> visit.stage.getScene().setRoot(new Hall(visit.house, width, height)));
     String end = "-" + width + (dark ? "-dark" : "") + ".png";
     Fx.run(() -> visit.house.room().dark().set(dark));
     made();
@@ -151,8 +166,27 @@ public final class ScreenPictures {
 
   private void save(String name) throws Exception {
     Fx.pulse();
-    WritableImage image = Fx.get(() -> visit.stage.getScene().snapshot(null));
+    WritableImage image = Fx.get(() -> visit.house.snapshot(null, null));
     Files.createDirectories(folder);
     ImageIO.write(FewColours.of(image), "png", folder.resolve(name).toFile());
+  }
+
+  /** Gives the window's content a size of its own, whatever the window's is. */
+  private static final class Hall extends Region {
+    private final Region content;
+    private final double width;
+    private final double height;
+
+    private Hall(Region content, double width, double height) {
+      this.content = content;
+      this.width = width;
+      this.height = height;
+      getChildren().add(content);
+    }
+
+    @Override
+    protected void layoutChildren() {
+      content.resizeRelocate(0, 0, width, height);
+    }
   }
 }
