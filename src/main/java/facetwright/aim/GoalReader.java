@@ -120,8 +120,7 @@ public final class GoalReader {
     if (square != (power == 2)) {
       return 0;
     }
-    Unit unit = written.startsWith("mm") ? Unit.MM : written.startsWith("cm") ? Unit.CM : Unit.INCH;
-    return Math.pow(unit.mm(), power);
+    return Math.pow(Unit.named(written.substring(0, 2)).orElseThrow().mm(), power);
   }
 
   /**
@@ -145,14 +144,9 @@ public final class GoalReader {
       if (first.isEmpty()) {
         throw e;
       }
-      Unit named = tail.isBlank() ? unit : unit(tail);
+      Unit named = Unit.named(tail.strip().toLowerCase(Locale.ROOT).replace(".", "")).orElse(unit);
       return SheetSize.custom(first.get().mm(), second.get().mm(), named);
     }
-  }
-
-  private static Unit unit(String tail) {
-    String symbol = tail.strip().toLowerCase(Locale.ROOT);
-    return symbol.equals("mm") ? Unit.MM : symbol.equals("cm") ? Unit.CM : Unit.INCH;
   }
 
   private static Optional<Length> length(String text, Unit unit) {

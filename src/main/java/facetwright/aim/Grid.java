@@ -19,8 +19,6 @@ public record Grid(Unit unit, double division, boolean isUsual) implements Seria
   /** Values as they come. */
   public static final Grid NONE = new Grid(Unit.MM, 0, false);
 
-  private static final double WHOLE = 1e-9;
-  private static final int FINEST = 1000;
   private static final double SIXTEENTH = 1.0 / 16;
   private static final double HALF = 0.5;
 
@@ -60,11 +58,7 @@ public record Grid(Unit unit, double division, boolean isUsual) implements Seria
 
   /** The ruler that has these lines for its marks; empty where none has. */
   public Optional<Ruler> ruler() {
-    double parts = division > 0 ? 1 / division : 0;
-    long whole = Math.round(parts);
-    return whole >= 1 && whole <= FINEST && Math.abs(parts - whole) <= WHOLE * parts
-        ? Optional.of(new Ruler(unit, (int) whole))
-        : Optional.empty();
+    return Ruler.withMarks(division, unit);
   }
 
   /** The ruler whose fractions a script in a unit is written with. */

@@ -5,6 +5,7 @@ import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The values of one knob that a maker can set: the dial's own steps where it has them; otherwise
@@ -22,7 +23,6 @@ record Marks(Knob knob, double origin, double apart, Unit unit, Unit design, boo
   private static final int FEW = 8;
   private static final int MANY = 20;
   private static final int PARTS = 100;
-  private static final int FINEST = 1000;
   private static final double ROUNDING = 1e-9;
   private static final double AS_TYPED = 1e-6;
 
@@ -75,32 +75,28 @@ record Marks(Knob knob, double origin, double apart, Unit unit, Unit design, boo
     return found;
   }
 
-  /** By a ruler of another unit; off its marks in the design's. */
-  private String foreign(Length length) {
-    double parts = unit.mm() / (apart * design.mm());
-    long whole = Math.round(parts);
-    boolean ruled = whole >= 1 && whole <= FINEST && Math.abs(parts - whole) <= AS_TYPED;
-    Ruler.Reading reading = ruled ? new Ruler(unit, (int) whole).read(length) : null;
-    boolean onIt = ruled && Math.abs(reading.errorMm()) <= AS_TYPED;
-    Unit told = onIt || !ruled ? unit : design;
-    return onIt
-        ? reading.text().replace(" " + unit.symbol(), unit.symbol()).replace(' ', '-')
-        : Knob.shown(length.in(told)) + told.symbol();
-  }
-
   /** The value as a person types it on the command line: "62.5", "1-7/16", "62.5mm". */
   String typed(double value) {
-    if (!knob.isStepped() && hasLines && unit != design) {
-      return foreign(Length.of(value, design));
+    Length length = Length.of(value, design);
+    boolean foreign = !knob.isStepped() && hasLines && unit != design;
+    if (foreign) {
+      Optional<Ruler> ruler = Ruler.withMarks(new Length(apart * design.mm()).in(unit), unit);
+      // Off the marks of a ruler, in the design's own unit.
+      Unit told = ruler.isPresent() ? design : unit;
+      return onMark(ruler, length).orElseGet(() -> Knob.shown(length.in(told)) + told.symbol());
     }
-    double parts = 1 / apart;
-    boolean ruled =
-        knob.isLength() && design == Unit.INCH && parts == Math.rint(parts) && parts <= FINEST;
-    if (!ruled || parts < 1) {
-      return Knob.shown(value);
-    }
-    Ruler.Reading reading = new Ruler(Unit.INCH, (int) parts).read(Length.of(value, Unit.INCH));
-    boolean onIt = Math.abs(reading.errorMm()) <= AS_TYPED;
-    return onIt ? reading.text().replace(" in", "").replace(' ', '-') : Knob.shown(value);
+    return Optional.of(design)
+        .filter(d -> knob.isLength() && d == Unit.INCH)
+        .flatMap(d -> onMark(Ruler.withMarks(apart, d), length))
+        .map(text -> text.replace(design.symbol(), ""))
+        .orElseGet(() -> Knob.shown(value));
+  }
+
+  /** A ruler's mark as it is typed; empty off the marks or without a ruler. */
+  private static Optional<String> onMark(Optional<Ruler> ruler, Length length) {
+    return ruler
+        .map(r -> r.read(length))
+        .filter(r -> Math.abs(r.errorMm()) <= AS_TYPED)
+        .map(Ruler.Reading::typed);
   }
 }

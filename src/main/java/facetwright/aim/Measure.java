@@ -1,6 +1,7 @@
 package facetwright.aim;
 
 import facetwright.geom.Decimals;
+import facetwright.geom.Length;
 import facetwright.geom.Unit;
 
 /** Something that a design measures; lengths in mm, areas in mm², volumes in mm³. */
@@ -58,7 +59,7 @@ public enum Measure {
   public String number(double value, Unit unit) {
     return switch (power) {
       case 0 -> Decimals.places(100 * value, 3);
-      case 1 -> Decimals.places(in(unit, value), unit == Unit.MM ? 2 : 3);
+      case 1 -> new Length(value).number(unit);
       default -> spread(in(spreadUnit(unit), value));
     };
   }

@@ -24,7 +24,7 @@ final class StrainRule implements Rule {
     }
     int panel = worst.get().panel();
     double part = worst.get().part();
-    if (part <= SolverSettings.USUAL.forgivenStrain()) {
+    if (part <= SolverSettings.USUAL.card().forgivenStrain()) {
       return List.of();
     }
     double off = Math.max(LEAST, worst.get().mm(subject.net()));
@@ -38,7 +38,7 @@ final class StrainRule implements Rule {
                 subject.named(panel),
                 Mm.percentOver(part),
                 Mm.text(off),
-                Mm.percent(SolverSettings.USUAL.forgivenStrain())),
+                Mm.percent(SolverSettings.USUAL.card().forgivenStrain())),
             GivenAngles.any(subject.net())
                 ? "Leave fold angles out, so that they are found from the joins; or change the"
                     + " lengths round it until they agree."

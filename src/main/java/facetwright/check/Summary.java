@@ -2,9 +2,7 @@ package facetwright.check;
 
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
-import facetwright.fold.Measures;
 import facetwright.geom.Length;
-import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.net.Laid;
 
@@ -19,22 +17,15 @@ public final class Summary {
    * @param unit whose usual ruler sizes are read on
    */
   public static String of(Laid laid, FoldedForm folded, Unit unit) {
-    Measures m = folded.measures();
-    Ruler ruler = Ruler.usual(unit);
     String size =
         folded.closure() == Closure.NOT_SOLVED
             ? ""
-            : " Made, it is "
-                + ruler.read(new Length(m.height())).text()
-                + " tall, "
-                + ruler.read(new Length(m.width())).text()
-                + " wide, "
-                + ruler.read(new Length(m.depth())).text()
-                + " deep.";
-    return Verdict.of(laid, folded) + size + " " + sheet(laid);
+            : " Made, it is " + folded.measures().size(mm -> new Length(mm).read(unit)) + ".";
+    return Verdict.of(laid, folded) + size + " " + fits(laid);
   }
 
-  private static String sheet(Laid laid) {
+  /** Whether a net fits its sheets. */
+  public static String fits(Laid laid) {
     return (laid.fits() ? "Fits " : "Does not fit ")
         + (laid.sheets() == 1 ? "" : laid.sheets() + " sheets of ")
         + laid.stock().name()

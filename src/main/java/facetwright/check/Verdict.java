@@ -105,6 +105,6 @@ public final class Verdict {
   }
 
   private static String forgiven() {
-    return Mm.percent(SolverSettings.USUAL.forgivenStrain());
+    return Mm.percent(SolverSettings.USUAL.card().forgivenStrain());
   }
 }

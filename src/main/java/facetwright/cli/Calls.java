@@ -1,7 +1,6 @@
 package facetwright.cli;
 
 import facetwright.geom.Ruler;
-import facetwright.papers.chart.ChartNotes;
 import java.nio.file.Path;
 import java.util.Map;
 
@@ -11,7 +10,7 @@ final class Calls {
 
   /** The call that makes a design with its dials so, its papers told for a ruler. */
   static String make(Path file, Map<String, String> settings, Ruler ruler) {
-    String name = ChartNotes.name(ruler).replace(" ", "");
+    String name = ruler.name().replace(" ", "");
     return make(file, settings) + " --ruler " + name;
   }
 

@@ -65,7 +65,7 @@ final class ChartCommand implements Callable<Integer> {
 
   private static List<String> lines(Design made, Ruler ruler, ScoreChart chart) {
     List<String> lines = new ArrayList<>();
-    lines.add(made.title() + ": score chart for a ruler of " + ChartNotes.name(ruler));
+    lines.add(made.title() + ": score chart for a ruler of " + ruler.name());
     for (int i = 0; i < chart.pieces().size(); i++) {
       PieceChart piece = chart.pieces().get(i);
       if (chart.pieces().size() > 1) {

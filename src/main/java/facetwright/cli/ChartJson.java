@@ -23,7 +23,7 @@ final class ChartJson {
         json -> {
           json.writeStringField("title", design.title());
           json.writeStringField("unit", design.unit().symbol());
-          json.writeStringField("ruler", ChartNotes.name(ruler));
+          json.writeStringField("ruler", ruler.name());
           json.writeNumberField("different_measures", chart.distinctMeasures());
           RoundJson.form(json, "as_set", AsSet.form(design.laid(), chart));
           json.writeArrayFieldStart("pieces");

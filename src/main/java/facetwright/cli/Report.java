@@ -5,7 +5,6 @@ import facetwright.check.Finding;
 import facetwright.check.Summary;
 import facetwright.geom.Box2;
 import facetwright.geom.Length;
-import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.net.Net;
 import facetwright.script.Design;
@@ -72,6 +71,6 @@ final class Report {
 
   /** As the maker's ruler reads it; "about" where it lies between two marks. */
   static String shown(double mm, Unit unit) {
-    return Ruler.usual(unit).read(new Length(mm)).text();
+    return new Length(mm).read(unit);
   }
 }

@@ -1,10 +1,8 @@
 package facetwright.cli;
 
-import facetwright.geom.Decimals;
 import facetwright.geom.Length;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
-import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.ToSet;
@@ -105,6 +103,9 @@ final class RoundCommand implements Callable<Integer> {
     if (script != null) {
       Written written = design.ask(() -> Rewriting.of(what, rounding, constants));
       Output.write(script, written, json.isAsked() ? null : print);
+      if (!json.isAsked() && !written.note().isEmpty()) {
+        print.println(written.note());
+      }
     }
     print.flush();
     return Exit.SOUND;
@@ -113,7 +114,7 @@ final class RoundCommand implements Callable<Integer> {
   private static List<String> lines(String title, Rounding rounding, Unit unit) {
     RoundingText text = new RoundingText(rounding, unit);
     List<String> lines = new ArrayList<>();
-    lines.add(title + " for a ruler of " + ChartNotes.name(rounding.ruler()));
+    lines.add(title + " for a ruler of " + rounding.ruler().name());
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("dial", "now", "becomes", ""));
     for (Turned turned : text.dials()) {
@@ -169,7 +170,7 @@ final class RoundCommand implements Callable<Integer> {
   }
 
   private static String number(double mm, Unit unit) {
-    return Decimals.places(new Length(mm).in(unit), unit == Unit.MM ? 2 : 3);
+    return new Length(mm).number(unit);
   }
 
   /** Whether both list the same measures in the same order: each changes as the dials do. */

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
 import facetwright.geom.Unit;
-import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.ToSet;
 import facetwright.script.Design;
@@ -25,7 +24,7 @@ final class RoundJson {
         json -> {
           json.writeStringField("title", design.title());
           json.writeStringField("unit", unit.symbol());
-          json.writeStringField("ruler", ChartNotes.name(rounding.ruler()));
+          json.writeStringField("ruler", rounding.ruler().name());
           json.writeArrayFieldStart("dials");
           for (Rounding.Turn turn : rounding.turns()) {
             json.writeStartObject();

@@ -61,7 +61,7 @@ public final class ChartPages {
     return "Score chart. "
         + (chart.pieces().size() == 1 ? "" : chart.pieces().size() + " pieces. ")
         + "Ruler: "
-        + ChartNotes.name(ruler)
+        + ruler.name()
         + ". The scores take "
         + n
         + " different measure"

@@ -8,7 +8,6 @@ import facetwright.geom.Box2;
 import facetwright.geom.Length;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
-import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
 import facetwright.net.Laid;
@@ -187,6 +186,6 @@ public final class CopyPages {
   }
 
   private static String length(double mm, Unit unit) {
-    return Ruler.usual(unit).read(new Length(Math.abs(mm) < 1e-6 ? 0 : mm)).text();
+    return new Length(Math.abs(mm) < 1e-6 ? 0 : mm).read(unit);
   }
 }

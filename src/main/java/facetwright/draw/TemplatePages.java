@@ -238,7 +238,7 @@ public final class TemplatePages {
     if (reading.exact(new LengthTolerance(1e-3))) {
       return reading.text().replace(" " + unit.symbol(), "");
     }
-    return String.format(Locale.ROOT, unit == Unit.MM ? "%.1f" : "%.2f", mm / unit.mm());
+    return String.format(Locale.ROOT, unit == Unit.MM ? "%.1f" : "%.2f", new Length(mm).in(unit));
   }
 
   private Drawing key() {

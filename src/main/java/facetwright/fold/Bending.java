@@ -34,8 +34,9 @@ final class Bending {
    */
   static Solved of(Net net, ScoreAngles angles, List<Motion3> poses, SolverSettings settings) {
     Unknowns all = Unknowns.all(net);
-    Welded welded = Welded.of(net, all, true, settings.forgivenStrain());
-    ClosingEquations equations = new ClosingEquations(net, all, welded).joined(settings.caliper());
+    Welded welded = Welded.of(net, all, true, settings.card().forgivenStrain());
+    ClosingEquations equations =
+        new ClosingEquations(net, all, welded).joined(settings.card().caliper());
     double[] middles = welded.middles(poses);
     Descent.Rest rest =
         new Descent(equations.folded(angles, angles), middles, size(net), settings).from(middles);

@@ -47,8 +47,9 @@ public final class ClosingSolver {
     this.given = given;
     this.settings = settings;
     this.unknowns = unknowns;
-    this.welded = Welded.of(net, unknowns, true, settings.forgivenStrain());
-    this.equations = new ClosingEquations(net, unknowns, welded).joined(settings.caliper()).level();
+    this.welded = Welded.of(net, unknowns, true, settings.card().forgivenStrain());
+    this.equations =
+        new ClosingEquations(net, unknowns, welded).joined(settings.card().caliper()).level();
     Box2 box = net.box();
     this.size = Math.max(box.width(), box.height());
   }
@@ -77,13 +78,13 @@ public final class ClosingSolver {
     if (unknowns.isEmpty() || equations.creases().isEmpty()) {
       return nothing(0, 0);
     }
-    StartAngles starts = new StartAngles(net, unknowns, welded, given, settings.seed());
+    StartAngles starts = new StartAngles(net, unknowns, welded, given, settings.starts().seed());
     RingStart ring = new RingStart(net, unknowns, welded);
     Descent descent = null;
     Descent.Rest best = null;
     Trial kept = null;
     int tried = 0;
-    while (tried < settings.mostStarts() && (kept == null || !kept.isGood(tried))) {
+    while (tried < settings.starts().most() && (kept == null || !kept.isGood(tried))) {
       int start = first == null ? tried : tried - 1;
       ScoreAngles guess = start < 0 ? first : guess(start, starts, ring);
       double[] points = points(start, guess, ring);
@@ -192,7 +193,7 @@ public final class ClosingSolver {
     if (equations.creases().size() < unknowns.scores().size()) {
       return false;
     }
-    SplittableRandom chance = new SplittableRandom(settings.seed());
+    SplittableRandom chance = new SplittableRandom(settings.starts().seed());
     for (int probe = 0; probe < PROBES; probe++) {
       double[] motion = new double[x.length];
       double[] miss = new double[1];

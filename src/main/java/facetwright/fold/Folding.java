@@ -115,7 +115,7 @@ public final class Folding {
 
   private static FoldPath path(
       Net net, ScoreAngles nominal, SolverSettings settings, Solved solved) {
-    Folding folding = new Folding(net, closeEnough(net), settings.caliper());
+    Folding folding = new Folding(net, closeEnough(net), settings.card().caliper());
     return switch (solved.verdict()) {
       case NOT_SOLVED -> folding.bent(nominal, settings);
       case CLOSES -> folding.bent(solved.angles(), settings);

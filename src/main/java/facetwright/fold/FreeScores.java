@@ -55,11 +55,12 @@ final class FreeScores {
 
   private static Set<Integer> held(
       Net net, ScoreAngles given, Unknowns unknowns, SolverSettings settings) {
-    Welded welded = Welded.of(net, unknowns, true, settings.forgivenStrain());
+    Welded welded = Welded.of(net, unknowns, true, settings.card().forgivenStrain());
     ClosingEquations equations =
-        new ClosingEquations(net, unknowns, welded).joined(settings.caliper());
+        new ClosingEquations(net, unknowns, welded).joined(settings.card().caliper());
     Box2 box = net.box();
-    ScoreAngles guess = new StartAngles(net, unknowns, welded, given, settings.seed()).guess(0);
+    ScoreAngles guess =
+        new StartAngles(net, unknowns, welded, given, settings.starts().seed()).guess(0);
     double[] begin = welded.middles(Folding.startPoses(net, guess));
     Descent descent =
         new Descent(

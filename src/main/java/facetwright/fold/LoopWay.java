@@ -72,7 +72,7 @@ final class LoopWay {
             equations.rigid(),
             middles,
             size,
-            SolverSettings.USUAL.nearby(1e-9, SolverSettings.USUAL.stepTolerance(), 20));
+            SolverSettings.USUAL.nearby(1e-9, SolverSettings.USUAL.steps().stepTolerance(), 20));
     this.made = all(angles, form);
     this.leaning = new Descent(equations.leaning(made, LEAN), middles, size, SolverSettings.USUAL);
     this.base = bases(tree);

@@ -1,6 +1,7 @@
 package facetwright.fold;
 
 import java.io.Serializable;
+import java.util.function.DoubleFunction;
 
 /**
  * What the finished form measures.
@@ -13,4 +14,19 @@ import java.io.Serializable;
  * @param area of the facets, windows and holes taken out, in mm²
  */
 public record Measures(double width, double depth, double height, double volume, double area)
-    implements Serializable {}
+    implements Serializable {
+
+  /**
+   * Its size in words: "106 mm tall, 76 mm wide, 70 mm deep".
+   *
+   * @param length how a length in mm is told
+   */
+  public String size(DoubleFunction<String> length) {
+    return length.apply(height)
+        + " tall, "
+        + length.apply(width)
+        + " wide, "
+        + length.apply(depth)
+        + " deep";
+  }
+}

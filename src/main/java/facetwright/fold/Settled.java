@@ -40,7 +40,7 @@ record Settled(Net net, Unknowns sought, Welded welded, Descent.Rest rest) {
     Box2 box = net.box();
     double close = Folding.CLOSE_ENOUGH * Math.max(box.width(), box.height());
     Closure verdict =
-        gap > close || most > settings.forgivenStrain()
+        gap > close || most > settings.card().forgivenStrain()
             ? Closure.OPEN
             : exact && rest.worst() <= close ? Closure.CLOSES : Closure.CLOSES_WITH_STRAIN;
     return new Solved(

@@ -30,15 +30,9 @@ final class ConvexInset {
         corners.add(left.get(i));
       }
     }
-    if (corners.size() < 3) {
-      return Optional.empty();
-    }
-    double twice = 0;
-    for (int i = 1; i + 1 < corners.size(); i++) {
-      Vec2 o = corners.getFirst();
-      twice += corners.get(i).minus(o).cross(corners.get(i + 1).minus(o));
-    }
-    return twice > SAME * SAME ? Optional.of(new Polygon2(corners)) : Optional.empty();
+    return corners.size() >= 3 && Polygon2.signedArea(corners) > SAME * SAME / 2
+        ? Optional.of(new Polygon2(corners))
+        : Optional.empty();
   }
 
   /**

@@ -43,6 +43,16 @@ public record Length(double mm) implements Serializable {
    * millimetre, or a thousandth of other units.
    */
   public String text(Unit unit) {
-    return Decimals.places(in(unit), unit == Unit.MM ? 2 : 3) + " " + unit.symbol();
+    return number(unit) + " " + unit.symbol();
+  }
+
+  /** As the usual ruler of a unit reads it: "120.1 mm", "4 3/4 in"; see {@link Ruler#usual}. */
+  public String read(Unit unit) {
+    return Ruler.usual(unit).read(this).text();
+  }
+
+  /** As {@link #text}, without the unit. */
+  public String number(Unit unit) {
+    return Decimals.places(in(unit), unit == Unit.MM ? 2 : 3);
   }
 }

@@ -33,13 +33,7 @@ final class LengthText {
   }
 
   private static Unit unit(String name, Unit plain, String text) {
-    return switch (name) {
-      case "" -> plain;
-      case "mm" -> Unit.MM;
-      case "cm" -> Unit.CM;
-      case "in", "inch", "inches", "\"", "″" -> Unit.INCH;
-      default -> throw wrong(text);
-    };
+    return name.isEmpty() ? plain : Unit.named(name).orElseThrow(() -> wrong(text));
   }
 
   private static IllegalArgumentException wrong(String text) {

@@ -53,7 +53,8 @@ public record Polygon2(List<Vec2> corners) implements Serializable {
     return new Polygon2(corners);
   }
 
-  private static double signedArea(List<Vec2> corners) {
+  /** Area in mm², below 0 where the corners run clockwise. */
+  static double signedArea(List<Vec2> corners) {
     // Shoelace formula about the first corner, which keeps the digits of a small far-off outline.
     double twice = 0;
     Vec2 o = corners.getFirst();

@@ -3,6 +3,7 @@ package facetwright.geom;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 
 /**
  * The ruler a maker owns: a unit and the finest division it shows.
@@ -17,15 +18,35 @@ public record Ruler(Unit unit, int parts) implements Serializable {
   public static final Ruler HALF_MM = new Ruler(Unit.MM, 2);
   public static final Ruler MM = new Ruler(Unit.MM, 1);
 
+  private static final int FINEST = 1000;
+
+  /** A ruler read from text has no more marks to a unit: 0.2 mm is no part of an inch. */
+  private static final int FINEST_READ = 100;
+
   /** What sizes are told by: sixteenths of an inch, tenths of a millimetre. */
   public static Ruler usual(Unit unit) {
     return unit == Unit.INCH ? SIXTEENTHS : new Ruler(unit, unit == Unit.CM ? 100 : 10);
   }
 
   public Ruler {
-    if (parts < 1 || parts > 1000) {
-      throw new IllegalArgumentException("a ruler shows 1 to 1000 divisions a unit, not " + parts);
+    if (parts < 1 || parts > FINEST) {
+      throw new IllegalArgumentException(
+          "a ruler shows 1 to " + FINEST + " divisions a unit, not " + parts);
     }
+  }
+
+  /**
+   * The ruler of a unit whose marks are so far apart.
+   *
+   * @param division the distance between two marks, in that unit
+   * @return empty where no whole number of such distances makes a unit
+   */
+  public static Optional<Ruler> withMarks(double division, Unit unit) {
+    double parts = division > 0 ? 1 / division : 0;
+    long whole = Math.round(parts);
+    return whole >= 1 && whole <= FINEST && Math.abs(parts - whole) <= 1e-9 * parts
+        ? Optional.of(new Ruler(unit, (int) whole))
+        : Optional.empty();
   }
 
   /**
@@ -36,6 +57,12 @@ public record Ruler(Unit unit, int parts) implements Serializable {
    * @param errorMm the reading less the true length, in mm
    */
   public record Reading(Length length, String text, double errorMm) implements Serializable {
+    /** As it is typed on the command line: "1-7/8in", "48mm". */
+    public String typed() {
+      int unit = text.lastIndexOf(' ');
+      return text.substring(0, unit).replace(' ', '-') + text.substring(unit + 1);
+    }
+
     /** Whether the length lies on the ruler's grid. */
     public boolean exact(LengthTolerance tolerance) {
       return Math.abs(errorMm) <= tolerance.mm();
@@ -51,11 +78,11 @@ public record Ruler(Unit unit, int parts) implements Serializable {
    */
   public static Ruler parse(String text, Unit plain) {
     Length division = Length.parse(text, plain);
-    for (Unit unit : new Unit[] {Unit.INCH, Unit.MM}) {
-      double parts = division.mm() > 0 ? unit.mm() / division.mm() : 0;
-      long whole = Math.round(parts);
-      if (whole >= 1 && whole <= 100 && Math.abs(parts - whole) <= 1e-9 * parts) {
-        return new Ruler(unit, (int) whole);
+    for (Unit unit : new Unit[] {Unit.INCH, Unit.MM, Unit.CM}) {
+      Optional<Ruler> ruler =
+          withMarks(division.in(unit), unit).filter(r -> r.parts <= FINEST_READ);
+      if (ruler.isPresent()) {
+        return ruler.get();
       }
     }
     throw new IllegalArgumentException(
@@ -63,6 +90,13 @@ public record Ruler(Unit unit, int parts) implements Serializable {
             + text
             + "\" is no ruler: give the distance between two of its marks, such as \"1/16 in\" or"
             + " \"0.5 mm\"");
+  }
+
+  /** What it is called: the distance between two of its marks, such as "1/16 in" or "5 mm". */
+  public String name() {
+    return unit == Unit.INCH
+        ? parts == 1 ? "1 in" : "1/" + parts + " in"
+        : Decimals.places(divisionMm(), 4) + " mm";
   }
 
   /** The division in mm. */

@@ -1,5 +1,7 @@
 package facetwright.geom;
 
+import java.util.Optional;
+
 /** The units a maker's ruler has. */
 public enum Unit {
   MM("mm", 1),
@@ -13,6 +15,16 @@ public enum Unit {
   Unit(String symbol, double mm) {
     this.symbol = symbol;
     this.mm = mm;
+  }
+
+  /** The unit that a maker writes so, in small letters: "mm", "cm", "in", "inch", "″". */
+  public static Optional<Unit> named(String written) {
+    return switch (written) {
+      case "mm" -> Optional.of(MM);
+      case "cm" -> Optional.of(CM);
+      case "in", "inch", "inches", "\"", "″" -> Optional.of(INCH);
+      default -> Optional.empty();
+    };
   }
 
   public String symbol() {

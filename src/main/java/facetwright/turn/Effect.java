@@ -5,7 +5,6 @@ import facetwright.fold.FoldedForm;
 import facetwright.fold.Measures;
 import facetwright.geom.Length;
 import facetwright.geom.Unit;
-import facetwright.net.Laid;
 import facetwright.script.Design;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,21 +50,8 @@ public final class Effect {
     return lines;
   }
 
-  /** Whether a net fits its sheets. */
-  public static String fits(Laid laid) {
-    return (laid.fits() ? "Fits " : "Does not fit ")
-        + (laid.sheets() == 1 ? "" : laid.sheets() + " sheets of ")
-        + laid.stock().name()
-        + ".";
-  }
-
   private static String size(Measures m, Unit unit) {
-    return text(m.height(), unit)
-        + " tall, "
-        + text(m.width(), unit)
-        + " wide and "
-        + text(m.depth(), unit)
-        + " deep";
+    return m.size(mm -> text(mm, unit));
   }
 
   private static String text(double mm, Unit unit) {

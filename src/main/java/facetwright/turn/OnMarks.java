@@ -1,7 +1,6 @@
 package facetwright.turn;
 
 import facetwright.geom.Ruler;
-import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.ToSet;
 
@@ -29,7 +28,7 @@ public final class OnMarks {
             : "";
     return many
         + " on the marks of a ruler of "
-        + ChartNotes.name(ruler)
+        + ruler.name()
         + was
         + "."
         + (on == all ? "" : " Between marks: " + between(after) + ".");

@@ -1,11 +1,10 @@
 package facetwright.cli;
 
+import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -18,15 +17,6 @@ class PapersCommandTest {
   private static final String LANTERN = "library/harbour-lantern.js";
   @TempDir Path folder;
 
-  private static String run(String... words) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    assertThat(Main.run(words, new PrintWriter(out), new PrintWriter(err)))
-        .as(err.toString())
-        .isZero();
-    return out.toString();
-  }
-
   private String text(String file) throws Exception {
     try (PDDocument document = Loader.loadPDF(folder.resolve(file).toFile())) {
       return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
@@ -35,7 +25,7 @@ class PapersCommandTest {
 
   @Test
   void papersForAClassOfTwentyFour() throws Exception {
-    run("make", LANTERN, "--class", "24", "--out", folder.toString());
+    run(0, "make", LANTERN, "--class", "24", "--out", folder.toString());
     assertThat(folder.resolve("handout.html")).exists();
     assertThat(text("handout.pdf"))
         .contains("You need, for 24 pieces", "buy 14 sheets (needed 12)", "Score", "Cut", "Fold")
@@ -48,9 +38,10 @@ class PapersCommandTest {
   /** A metric design, rounded and made for somebody with a ruler in eighths. */
   @Test
   void papersForAnotherRuler() throws Exception {
-    String sets = run("round", LANTERN, "--ruler", "1/8in");
+    String sets = run(0, "round", LANTERN, "--ruler", "1/8in");
     assertThat(sets).contains("--set side=1-1/8in wall=2-3/8in --ruler 1/8in");
     run(
+        0,
         "make",
         LANTERN,
         "--set",
@@ -68,7 +59,7 @@ class PapersCommandTest {
 
   @Test
   void papersForARingOfEight() throws Exception {
-    String words = run("ring", LANTERN, "--count", "8", "--out", folder.toString());
+    String words = run(0, "ring", LANTERN, "--count", "8", "--out", folder.toString());
     // Two lanterns a sheet.
     assertThat(words).contains("All 8 take:", "(needed 4)", "Spacers: 8 strips of card");
     assertThat(text("ring.pdf"))
@@ -78,7 +69,7 @@ class PapersCommandTest {
 
   @Test
   void aRingAsJsonTellsWhatAllPiecesTake() throws Exception {
-    JsonNode ring = new ObjectMapper().readTree(run("ring", LANTERN, "--count", "8", "--json"));
+    JsonNode ring = new ObjectMapper().readTree(run(0, "ring", LANTERN, "--count", "8", "--json"));
     assertThat(ring.path("materials").path("count").asInt()).isEqualTo(8);
     assertThat(ring.path("materials").path("shopping").path(0).path("needed").asInt()).isEqualTo(4);
     assertThat(ring.path("ways").path(0).path("spacer").path("degrees").asDouble()).isPositive();

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class StrainTest {
   private static final double SIDE = 60;
   private static final double RIDGE = 70;
-  private static final double FORGIVEN = SolverSettings.USUAL.forgivenStrain();
+  private static final double FORGIVEN = SolverSettings.USUAL.card().forgivenStrain();
 
   private static Net off(double part, FoldAngle angle) {
     return Card.pyramid(SIDE, SIDE, new double[] {RIDGE, RIDGE, RIDGE, RIDGE * (1 + part)}, angle);

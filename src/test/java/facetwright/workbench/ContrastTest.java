@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.workbench.Places.Place;
 import facetwright.workbench.look.Shade;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,11 +39,8 @@ class ContrastTest {
   /** Every word that shows in any place, on what it stands on. */
   @Test
   void wordsStandOut() throws Exception {
-    Files.writeString(folder.resolve("state.json"), "{\"tour.seen\":\"yes\"}");
-    Visit visit = Visit.start(folder, Path.of("").toAbsolutePath(), null);
+    Visit visit = Visit.atTheDemo(folder);
     House house = visit.house;
-    Fx.until("the design is made", () -> house.desk().design().get() != null);
-    Fx.until("its findings are told", () -> Fx.says(house.room(), "lie on each other"));
     Fx.run(() -> house.commands().named("aim").run());
     Fx.run(() -> house.commands().named("replace").run());
     Fx.run(() -> house.notices().tell("test", "Something to say", "And some words about it."));

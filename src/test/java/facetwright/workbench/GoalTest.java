@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import facetwright.workbench.goal.GoalBar;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import javafx.event.ActionEvent;
@@ -30,10 +29,7 @@ class GoalTest {
 
   @BeforeEach
   void open() throws Exception {
-    Files.writeString(folder.resolve("state.json"), "{\"tour.seen\":\"yes\"}");
-    Path mine = Files.writeString(folder.resolve("box.js"), BOX);
-    visit = Visit.start(folder, Path.of("").toAbsolutePath(), mine);
-    Fx.until("the design is made", () -> visit.house.desk().design().get() != null);
+    visit = Visit.at(folder, "box.js", BOX);
   }
 
   @AfterEach

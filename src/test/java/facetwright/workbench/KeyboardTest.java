@@ -3,7 +3,6 @@ package facetwright.workbench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.workbench.focus.Reach;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,12 +30,8 @@ class KeyboardTest {
 
   @BeforeEach
   void start() throws Exception {
-    Files.writeString(folder.resolve("state.json"), "{\"tour.seen\":\"yes\"}");
-    visit = Visit.start(folder, Path.of("").toAbsolutePath(), null);
+    visit = Visit.atTheDemo(folder);
     house = visit.house;
-    Fx.until("the design is made", () -> house.desk().design().get() != null);
-    Fx.until("its findings are told", () -> Fx.says(house.room(), "lie on each other"));
-    Fx.pulse();
   }
 
   @AfterEach

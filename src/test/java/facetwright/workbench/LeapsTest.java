@@ -6,7 +6,6 @@ import facetwright.geom.Vec2;
 import facetwright.net.Net;
 import facetwright.workbench.Places.Place;
 import facetwright.workbench.desk.Selection;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.Node;
 import org.junit.jupiter.api.AfterEach;
@@ -24,12 +23,8 @@ class LeapsTest {
 
   @BeforeEach
   void start() throws Exception {
-    Files.writeString(folder.resolve("state.json"), "{\"tour.seen\":\"yes\"}");
-    visit = Visit.start(folder, Path.of("").toAbsolutePath(), null);
+    visit = Visit.atTheDemo(folder);
     house = visit.house;
-    Fx.until("the design is made", () -> house.desk().design().get() != null);
-    Fx.until("its findings are told", () -> Fx.says(house.room(), "lie on each other"));
-    Fx.pulse();
   }
 
   @AfterEach

@@ -7,6 +7,7 @@ import facetwright.workbench.papers.Saving;
 import facetwright.workbench.picture.Pictures;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -43,6 +44,26 @@ final class Visit implements Choosing, Saving {
     Fx.start();
     Visit visit = new Visit();
     Fx.run(() -> visit.open(stateFolder, home, file));
+    return visit;
+  }
+
+  /** Starts the program anew, the tour seen before, and waits until the demo stands there whole. */
+  static Visit atTheDemo(Path stateFolder) throws Exception {
+    Visit visit = again(stateFolder, null);
+    Fx.until("its findings are told", () -> Fx.says(visit.house.room(), "lie on each other"));
+    Fx.pulse();
+    return visit;
+  }
+
+  /** The same on a script, written into the state folder. */
+  static Visit at(Path stateFolder, String name, String script) throws Exception {
+    return again(stateFolder, Files.writeString(stateFolder.resolve(name), script));
+  }
+
+  private static Visit again(Path stateFolder, Path file) throws Exception {
+    Files.writeString(stateFolder.resolve("state.json"), "{\"tour.seen\":\"yes\"}");
+    Visit visit = start(stateFolder, Path.of("").toAbsolutePath(), file);
+    Fx.until("the design is made", () -> visit.house.desk().design().get() != null);
     return visit;
   }
 

@@ -95,19 +95,19 @@ public final class Descent {
   /** Goes downhill from a start until the misses are gone or no step helps. */
   public Rest from(double[] begin) {
     double[] x = begin.clone();
-    double damping = settings.firstDamping();
+    double damping = settings.steps().firstDamping();
     boolean fresh = true;
     double cost = 0;
     int iteration = 0;
     double lastPull = -1;
     double here = 0;
-    for (; iteration < settings.mostIterations(); iteration++) {
-      double pull = settings.pullAt(iteration);
+    for (; iteration < settings.steps().most(); iteration++) {
+      double pull = settings.pull().at(iteration);
       if (fresh || pull != lastPull) {
         cost = assemble(x, pull);
         lastPull = pull;
         here = worst;
-        if (pull == 0 && here <= settings.missTolerance() * size) {
+        if (pull == 0 && here <= settings.steps().missTolerance() * size) {
           break;
         }
       }
@@ -116,14 +116,14 @@ public final class Descent {
       double foreseen = next == null ? 1 : foreseen(x, next, damping);
       double gain = (cost - after) / Math.max(foreseen, Double.MIN_NORMAL);
       fresh = after < cost;
-      boolean still = next != null && largest(x, next) <= settings.stepTolerance() * size;
+      boolean still = next != null && largest(x, next) <= settings.steps().stepTolerance() * size;
       if (fresh) {
         x = next;
         damping *= gain > GOOD_GAIN ? LOOSEN : gain < POOR_GAIN ? TIGHTEN : 1;
       } else {
         damping *= TIGHTEN;
       }
-      damping = Math.max(damping, settings.leastDamping());
+      damping = Math.max(damping, settings.steps().leastDamping());
       boolean atRounding = !fresh && here <= 1e-11 * size;
       if ((pull == 0 && (still || atRounding)) || damping > MOST_DAMPING) {
         iteration++;

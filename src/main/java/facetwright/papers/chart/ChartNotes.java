@@ -23,13 +23,6 @@ public final class ChartNotes {
 
   private ChartNotes() {}
 
-  /** The ruler's finest marks, such as "1/16 in" or "0.5 mm". */
-  public static String name(Ruler ruler) {
-    return ruler.unit() == Unit.INCH
-        ? ruler.parts() == 1 ? "1 in" : "1/" + ruler.parts() + " in"
-        : Decimals.places(1.0 / ruler.parts(), 4) + " " + ruler.unit().symbol();
-  }
-
   /**
    * How the piece is made, how many measures it takes, and what lies off the ruler.
    *

@@ -3,7 +3,6 @@ package facetwright.papers.handout;
 import facetwright.check.Verdict;
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
-import facetwright.fold.Measures;
 import facetwright.geom.Length;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
@@ -87,21 +86,14 @@ public record Handout(
   private static List<String> size(Unit unit, Laid laid, FoldedForm form) {
     List<String> lines = new ArrayList<>();
     if (isSolved(form)) {
-      Measures m = form.measures();
-      lines.add(
-          shown(m.height(), unit)
-              + " tall, "
-              + shown(m.width(), unit)
-              + " wide, "
-              + shown(m.depth(), unit)
-              + " deep.");
+      lines.add(form.measures().size(mm -> shown(mm, unit)) + ".");
     }
     lines.add(Verdict.of(laid, form));
     return lines;
   }
 
   private static String shown(double mm, Unit unit) {
-    return Ruler.usual(unit).read(new Length(mm)).text();
+    return new Length(mm).read(unit);
   }
 
   private static Section needs(Unit unit, Works works, ScoreChart chart) {

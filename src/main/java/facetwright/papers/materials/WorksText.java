@@ -32,11 +32,7 @@ public record WorksText(Unit unit) {
     Ruler ruler =
         unit == Unit.INCH ? Ruler.THIRTY_SECONDS : new Ruler(unit, unit == Unit.CM ? 20 : 2);
     Ruler.Reading reading = ruler.read(new Length(mm));
-    return Math.abs(reading.errorMm()) < 0.005
-        ? reading.text()
-        : Decimals.places(mm / unit.mm(), unit == Unit.INCH ? 3 : unit == Unit.CM ? 3 : 2)
-            + " "
-            + unit.symbol();
+    return Math.abs(reading.errorMm()) < 0.005 ? reading.text() : new Length(mm).text(unit);
   }
 
   private String size(double width, double height) {

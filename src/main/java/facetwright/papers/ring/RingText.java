@@ -2,7 +2,6 @@ package facetwright.papers.ring;
 
 import facetwright.geom.Decimals;
 import facetwright.geom.Length;
-import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.net.Net;
 import java.util.ArrayList;
@@ -157,6 +156,6 @@ public final class RingText {
   }
 
   private static String shown(double mm, Unit unit) {
-    return Ruler.usual(unit).read(new Length(mm)).text();
+    return new Length(mm).read(unit);
   }
 }

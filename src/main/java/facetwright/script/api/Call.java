@@ -1,5 +1,6 @@
 package facetwright.script.api;
 
+import facetwright.geom.Length;
 import facetwright.net.NearName;
 import facetwright.net.Site;
 import facetwright.script.sandbox.CallException;
@@ -142,6 +143,6 @@ public final class Call {
 
   /** A length in mm as the design's plain number. */
   public double plain(double mm) {
-    return mm / session.unit().mm();
+    return new Length(mm).in(session.unit());
   }
 }

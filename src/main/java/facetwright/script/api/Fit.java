@@ -1,5 +1,6 @@
 package facetwright.script.api;
 
+import facetwright.geom.Length;
 import facetwright.geom.Unit;
 import facetwright.net.NearName;
 import java.math.BigDecimal;
@@ -35,7 +36,7 @@ final class Fit {
     if (value.isString()) {
       return inQuotes(Shown.plain(mm) + " mm");
     }
-    return new BigDecimal(mm / session.unit().mm())
+    return new BigDecimal(new Length(mm).in(session.unit()))
         .round(new MathContext(12))
         .setScale(
             session.unit() == Unit.MM ? 3 : 4, least ? RoundingMode.CEILING : RoundingMode.FLOOR)

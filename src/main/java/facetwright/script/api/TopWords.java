@@ -135,7 +135,7 @@ final class TopWords {
       double h = call.get(height);
       Unit unit = call.session().unit();
       String shown =
-          Shown.plain(w / unit.mm()) + " × " + Shown.plain(h / unit.mm()) + " " + unit.symbol();
+          Shown.plain(call.plain(w)) + " × " + Shown.plain(call.plain(h)) + " " + unit.symbol();
       return new Stock(shown, w, h, gsm, caliper, grain);
     }
     try {

@@ -14,13 +14,9 @@ import java.util.List;
 
 /** What an aim came to, as a proposal. */
 final class AimAnswer {
-  private final WhatIf what;
+  private AimAnswer() {}
 
-  AimAnswer(WhatIf what) {
-    this.what = what;
-  }
-
-  Proposal to(Question.Aim asked) throws ScriptException {
+  static Proposal to(WhatIf what, Question.Aim asked) throws ScriptException {
     Unit unit = what.design().unit();
     Outcome outcome = what.aim(asked.goals(), asked.turn(), asked.grid());
     List<Remark> remarks = new ArrayList<>();

@@ -18,13 +18,9 @@ import java.util.Map;
 
 /** A fitting as a proposal. */
 final class FitAnswer {
-  private final WhatIf what;
+  private FitAnswer() {}
 
-  FitAnswer(WhatIf what) {
-    this.what = what;
-  }
-
-  Proposal to(Question.Fit asked) throws ScriptException {
+  static Proposal to(WhatIf what, Question.Fit asked) throws ScriptException {
     Design was = what.design();
     Fitting fitting = Fitting.of(what, asked.sheet(), asked.copies(), List.of(), asked.grid());
     FittingText text = new FittingText(was, fitting);
@@ -38,7 +34,7 @@ final class FitAnswer {
         .map(r -> onMarks(was, fitting, text.isTurned(), r))
         .map(Remark::of)
         .ifPresent(remarks::add);
-    Ways ways = ways(asked, fitting, text, remarks);
+    Ways ways = ways(what, asked, fitting, text, remarks);
     remarks.addAll(ways.remarks());
     return new Proposal(fitting.isMet(), OfOutcome.dials(fitting.outcome()), remarks, ways.all());
   }
@@ -51,7 +47,8 @@ final class FitAnswer {
     return ToSet.of(design.net(), ScoreChart.of(design.net(), ruler));
   }
 
-  private Ways ways(Question.Fit asked, Fitting fitting, FittingText text, List<Remark> remarks)
+  private static Ways ways(
+      WhatIf what, Question.Fit asked, Fitting fitting, FittingText text, List<Remark> remarks)
       throws ScriptException {
     Ways ways = new Ways(what);
     Map<String, String> settings = what.settings(fitting.outcome());

@@ -49,9 +49,9 @@ public sealed interface Question extends Serializable {
   default Proposal answer(WhatIf what) throws ScriptException {
     try {
       return switch (this) {
-        case Round round -> new RoundAnswer(what).to(round);
-        case Fit fit -> new FitAnswer(what).to(fit);
-        case Aim aim -> new AimAnswer(what).to(aim);
+        case Round round -> RoundAnswer.to(what, round);
+        case Fit fit -> FitAnswer.to(what, fit);
+        case Aim aim -> AimAnswer.to(what, aim);
       };
     } catch (IllegalArgumentException e) {
       String said = e.getMessage();

@@ -15,13 +15,9 @@ import java.util.Map;
 
 /** A rounding as a proposal. */
 final class RoundAnswer {
-  private final WhatIf what;
+  private RoundAnswer() {}
 
-  RoundAnswer(WhatIf what) {
-    this.what = what;
-  }
-
-  Proposal to(Question.Round asked) throws ScriptException {
+  static Proposal to(WhatIf what, Question.Round asked) throws ScriptException {
     Unit unit = what.design().unit();
     Rounding rounding = Rounding.of(what, asked.ruler(), asked.marks());
     RoundingText text = new RoundingText(rounding, unit);
@@ -43,6 +39,9 @@ final class RoundAnswer {
                 : "Change the fixed numbers in the script",
             Map.of(),
             written);
+        if (!rounding.isTurned()) {
+          ways.note(written);
+        }
       }
     }
     List<Remark> remarks = new ArrayList<>();

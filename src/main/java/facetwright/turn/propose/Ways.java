@@ -32,6 +32,7 @@ final class Ways {
   void writeAll(String name, Written written) {
     if (written.isThere()) {
       write(name, Map.of(), written);
+      note(written);
       int line = what.hasAim() ? Writing.lineOfAim(what.source()) : 0;
       if (line > 0) {
         remarks.add(
@@ -45,6 +46,13 @@ final class Ways {
     } else {
       remarks.add(
           Remark.of("It can't be written into the script, for that " + written.why() + "."));
+    }
+  }
+
+  /** What else is other in a written script. */
+  void note(Written written) {
+    if (!written.note().isEmpty()) {
+      remarks.add(Remark.of("Where it is written into the script: " + written.note()));
     }
   }
 

@@ -114,7 +114,7 @@ final class Constants {
 
   private String hair(Literals.Literal literal) {
     double mm = literal.mm() + HAIR_MM;
-    return literal.isQuoted() ? "\"" + mm + " mm\"" : Double.toString(mm / unit.mm());
+    return literal.isQuoted() ? "\"" + mm + " mm\"" : Double.toString(new Length(mm).in(unit));
   }
 
   private String written(Literals.Literal literal, double mm) {

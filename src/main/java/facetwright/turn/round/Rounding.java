@@ -70,10 +70,7 @@ public record Rounding(
     public String typed(Ruler ruler, Unit design) {
       Measure reads = Measure.of(Length.of(value, design).mm(), ruler);
       return reads.isOnRuler() && (ruler.unit() != design || ruler.unit() == Unit.INCH)
-          ? reads
-              .text()
-              .replace(" " + ruler.unit().symbol(), ruler.unit().symbol())
-              .replace(' ', '-')
+          ? reads.reading().typed()
           : Decimals.places(value, 6);
     }
   }

@@ -1,5 +1,6 @@
 package facetwright.turn.round;
 
+import facetwright.check.Summary;
 import facetwright.geom.Length;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
@@ -92,7 +93,7 @@ public final class RoundingText {
     Design after = rounding.after().design();
     List<String> lines =
         new ArrayList<>(Effect.words(rounding.before().design(), after, rounding.isTurned()));
-    lines.add(Effect.fits(after.laid()));
+    lines.add(Summary.fits(after.laid()));
     return lines;
   }
 

@@ -6,7 +6,6 @@ import facetwright.fold.FoldedForm;
 import facetwright.fold.Measures;
 import facetwright.geom.Decimals;
 import facetwright.geom.Length;
-import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.script.Design;
 import java.util.ArrayList;
@@ -110,6 +109,6 @@ public final class SweepText {
   }
 
   private String length(double mm) {
-    return Ruler.usual(unit).read(new Length(mm)).text();
+    return new Length(mm).read(unit);
   }
 }

@@ -10,7 +10,7 @@ import javafx.scene.control.ComboBox;
 /** The ruler at hand: of the design's unit unless another is chosen, and then that one. */
 final class RulerBox {
   private static final List<String> INCHES = List.of("1/16 in", "1/8 in", "1/4 in", "1/32 in");
-  private static final List<String> METRIC = List.of("0.5 mm", "1 mm", "0.5 cm");
+  private static final List<String> METRIC = List.of("0.5 mm", "1 mm", "5 mm");
 
   private final ComboBox<String> box;
   private Unit unit = Unit.MM;

@@ -5,7 +5,6 @@ import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.net.SheetSize;
 import facetwright.net.SheetSizes;
-import facetwright.papers.chart.ChartNotes;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -81,7 +80,7 @@ final class PrintOrder extends HBox {
     paper.setTooltip(new Tooltip("What your printer takes"));
     paper.valueProperty().addListener((_, _, _) -> changed.run());
     ruler.getItems().add(USUAL_RULER);
-    RULERS.forEach(r -> rulers.put(ChartNotes.name(r), r));
+    RULERS.forEach(r -> rulers.put(r.name(), r));
     ruler.getItems().addAll(rulers.keySet());
     ruler.setValue(USUAL_RULER);
     ruler.setAccessibleText("Your ruler");
@@ -103,7 +102,7 @@ final class PrintOrder extends HBox {
 
   /** Has measures told for this ruler. */
   void ruler(Ruler wanted) {
-    String name = ChartNotes.name(wanted);
+    String name = wanted.name();
     if (!ruler.getItems().contains(name)) {
       ruler.getItems().add(name);
       rulers.put(name, wanted);

@@ -3,7 +3,6 @@ package facetwright.workbench.table;
 import facetwright.geom.Box2;
 import facetwright.geom.Length;
 import facetwright.geom.Polygon2;
-import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
 import facetwright.net.EdgeRef;
@@ -91,6 +90,6 @@ final class Told {
   }
 
   static String one(double mm, Unit unit) {
-    return Ruler.usual(unit).read(new Length(mm)).text();
+    return new Length(mm).read(unit);
   }
 }
