@@ -1,12 +1,15 @@
 package facetwright.check;
 
-import facetwright.geom.Planar;
 import facetwright.geom.Segment2;
+import facetwright.net.Clearance;
+import facetwright.net.Mend;
 import facetwright.net.Opening;
+import facetwright.net.OpeningMends;
+import facetwright.net.Site;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
+import java.util.Map;
 
 /** Openings that stand too near to a side of their panel. */
 final class Openings {
@@ -18,41 +21,34 @@ final class Openings {
   static List<Finding> near(
       Subject subject, String rule, List<List<Segment2>> sides, double least, String side) {
     List<Finding> found = new ArrayList<>();
+    Map<Site, List<Mend>> mends = new HashMap<>();
     for (int p = 0; p < sides.size(); p++) {
       for (Opening opening : subject.panel(p).openings()) {
-        double room = room(opening, sides.get(p));
-        if (room >= least) {
+        double room =
+            sides.get(p).stream().mapToDouble(opening::room).min().orElse(Double.POSITIVE_INFINITY);
+        if (Clearance.isEnough(room, least)) {
           continue;
         }
-        String what = opening instanceof Opening.Hole ? "hole" : "window";
         found.add(
             new Finding(
                 rule,
                 Finding.Severity.WARNING,
                 String.format(
                     "A %s in %s comes within %s of %s.",
-                    what, subject.name(p), Mm.text(room), side),
+                    opening.word(), subject.name(p), Mm.text(room), side),
                 String.format(
                     "Leave at least %s, or the strip between may give way: move it %s inward or"
                         + " make it smaller.",
                     Mm.text(least), Mm.atLeast(least - room)),
                 new Place.AtPanel(p),
-                opening.site().isKnown() ? opening.site() : subject.panel(p).site()));
+                opening.site().isKnown() ? opening.site() : subject.panel(p).site(),
+                mends.computeIfAbsent(opening.site(), s -> mends(subject, s))));
       }
     }
     return found;
   }
 
-  private static double room(Opening opening, List<Segment2> sides) {
-    Geometry outline = Planar.polygon(opening.outline());
-    return sides.stream()
-        .map(
-            s ->
-                Planar.factory()
-                    .createLineString(
-                        new Coordinate[] {Planar.coordinate(s.from()), Planar.coordinate(s.to())}))
-        .mapToDouble(outline::distance)
-        .min()
-        .orElse(Double.POSITIVE_INFINITY);
+  private static List<Mend> mends(Subject subject, Site site) {
+    return OpeningMends.of(Clearance.all(subject.net().panels(), subject.net().scores()), site);
   }
 }

@@ -1,12 +1,9 @@
 package facetwright.check;
 
-import facetwright.geom.Planar;
-import facetwright.geom.Segment2;
 import facetwright.net.Join;
 import facetwright.net.Opening;
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 
 /**
  * Glued tabs that reach past the panel over them, or show in its windows. It keeps silent where a
@@ -38,9 +35,7 @@ final class TabTooBigRule implements Rule {
                   glued,
                   String.format(
                       "%s shows in a %s of %s, under which it is glued.",
-                      subject.name(glued.tab()),
-                      opening instanceof Opening.Hole ? "hole" : "window",
-                      subject.name(glued.host())),
+                      subject.name(glued.tab()), opening.word(), subject.name(glued.host())),
                   room(subject, glued, opening)));
         }
       }
@@ -51,15 +46,7 @@ final class TabTooBigRule implements Rule {
   private static String room(Subject subject, Glued glued, Opening opening) {
     return switch (subject.net().joins().get(glued.join())) {
       case Join.Seam s -> {
-        Segment2 side = subject.net().segment(s.b());
-        double room =
-            Planar.polygon(opening.outline())
-                .distance(
-                    Planar.factory()
-                        .createLineString(
-                            new Coordinate[] {
-                              Planar.coordinate(side.from()), Planar.coordinate(side.to())
-                            }));
+        double room = opening.room(subject.net().segment(s.b()));
         yield "There is room for a tab " + Mm.atMost(room) + " deep; or move the opening.";
       }
       case Join.Lap _ -> "Make the tab smaller, or move the opening.";

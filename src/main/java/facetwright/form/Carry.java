@@ -2,7 +2,6 @@ package facetwright.form;
 
 import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
-import facetwright.geom.Polygon2;
 import facetwright.geom.Vec3;
 import facetwright.net.Opening;
 import java.util.List;
@@ -31,7 +30,7 @@ final class Carry {
     FacetFrame frame = FacetFrame.of(outline);
     Motion2 motion = was.into(frame);
     Polygon card = Planar.polygon(frame.flat(outline));
-    List<Opening> moved = old.openings().stream().map(o -> moved(o, motion)).toList();
+    List<Opening> moved = old.openings().stream().map(o -> o.moved(motion)).toList();
     for (Opening opening : moved) {
       Polygon cut = Planar.polygon(opening.outline());
       FormCheck.require(
@@ -41,23 +40,5 @@ final class Carry {
               + "\": change the form first, then open the window");
     }
     return old.on(loop).with(moved);
-  }
-
-  static Opening moved(Opening opening, Motion2 motion) {
-    return switch (opening) {
-      case Opening.Window w -> new Opening.Window(motion.apply(w.outline()), w.site());
-      case Opening.Hole h -> new Opening.Hole(motion.apply(h.centre()), h.diameter(), h.site());
-    };
-  }
-
-  static Opening scaled(Opening opening, double factor) {
-    return switch (opening) {
-      case Opening.Window w ->
-          new Opening.Window(
-              new Polygon2(w.outline().corners().stream().map(c -> c.times(factor)).toList()),
-              w.site());
-      case Opening.Hole h ->
-          new Opening.Hole(h.centre().times(factor), h.diameter() * factor, h.site());
-    };
   }
 }

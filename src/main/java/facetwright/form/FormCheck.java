@@ -4,7 +4,9 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec3;
+import facetwright.net.Clearance;
 import facetwright.net.Opening;
+import facetwright.net.OpeningMends;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -83,20 +85,26 @@ final class FormCheck {
     List<Polygon> cuts = new ArrayList<>();
     for (Opening opening : facet.openings()) {
       Polygon cut = Planar.polygon(opening.outline());
-      String which =
-          (opening instanceof Opening.Hole ? "a hole" : "a window")
-              + " in facet \""
-              + facet.name()
-              + "\" ";
+      String which = "a " + opening.word() + " in facet \"" + facet.name() + "\" ";
       require(cut.isValid(), which + "crosses itself: list its corners in order round it");
-      require(
-          card.contains(cut) && !card.getBoundary().intersects(cut),
-          which + "reaches over the edge: make it smaller or move it inward");
-      require(
-          cuts.stream().noneMatch(cut::intersects),
-          which + "runs into another: make it smaller or move it");
+      if (!card.contains(cut) || card.getBoundary().intersects(cut)) {
+        throw wrong(
+            which + "reaches over the edge: make it smaller or move it inward",
+            facet,
+            flat,
+            opening);
+      }
+      if (cuts.stream().anyMatch(cut::intersects)) {
+        throw wrong(which + "runs into another: make it smaller or move it", facet, flat, opening);
+      }
       cuts.add(cut);
     }
+  }
+
+  private static FormException wrong(String message, Facet facet, Polygon2 flat, Opening opening) {
+    return new FormException(
+        message,
+        OpeningMends.of(List.of(Clearance.scoredRound(flat, facet.openings())), opening.site()));
   }
 
   /** The edges of facets that hang together. */

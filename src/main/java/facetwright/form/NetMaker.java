@@ -65,7 +65,7 @@ final class NetMaker {
               motion.apply(chosen.layout().flat().outline(f)).corners(),
               facet.site());
       for (Opening opening : facet.openings()) {
-        panel.open(Carry.moved(opening, motion));
+        panel.open(opening.moved(motion));
       }
       facet.layers().forEach(l -> panel.layer(l.reveal(), l.paper(), l.site()));
       panels.add(panel);

@@ -15,7 +15,7 @@ final class Reshape {
         factor > 0 && factor <= 1e6, "a factor is over 0 and up to 1 000 000, not " + factor);
     List<Facet> facets =
         form.facets().stream()
-            .map(f -> f.with(f.openings().stream().map(o -> Carry.scaled(o, factor)).toList()))
+            .map(f -> f.with(f.openings().stream().map(o -> o.scaled(factor)).toList()))
             .toList();
     return Form.of(form.corners().stream().map(c -> c.times(factor)).toList(), facets);
   }

@@ -126,7 +126,8 @@ public final class CardPanel {
   /** Cuts a window of its own shape, measured from the panel's middle. */
   public CardPanel window(List<Vec2> corners, Site site) {
     Polygon2 outline = Shapes.outline("a window", corners, site);
-    draft.open(new Opening.Window(aboutMiddle().apply(outline), site));
+    Motion2 about = aboutMiddle();
+    draft.open(new Opening.Window(about.apply(outline), Datum.of(about), site));
     return this;
   }
 
@@ -142,7 +143,8 @@ public final class CardPanel {
    */
   public CardPanel hole(double diameter, Vec2 at, Site site) {
     Ask.length("a hole's diameter", diameter, site);
-    draft.open(new Opening.Hole(aboutMiddle().apply(at), diameter, site));
+    Motion2 about = aboutMiddle();
+    draft.open(new Opening.Hole(about.apply(at), diameter, Datum.of(about), site));
     return this;
   }
 

@@ -106,12 +106,15 @@ record DrawnCell(
               site);
           left.forEach(w -> panel.open(new Opening.Window(w, site)));
         }
-        case WrapCell.Cutout.Shape(Polygon2 outline, Site site) ->
-            panel.open(new Opening.Window(Motion2.shift(f.middle()).apply(outline), site));
-        case WrapCell.Cutout.Punch(double diameter, Vec2 at, Site site) ->
-            panel.open(
-                new Opening.Hole(
-                    at == null ? panel.outline().centroid() : f.middle().plus(at), diameter, site));
+        case WrapCell.Cutout.Shape(Polygon2 outline, Site site) -> {
+          Motion2 about = Motion2.shift(f.middle());
+          panel.open(new Opening.Window(about.apply(outline), Datum.of(about), site));
+        }
+        case WrapCell.Cutout.Punch(double diameter, Vec2 at, Site site) -> {
+          Motion2 about = Motion2.shift(at == null ? panel.outline().centroid() : f.middle());
+          Vec2 place = at == null ? Vec2.ZERO : at;
+          panel.open(new Opening.Hole(about.apply(place), diameter, Datum.of(about), site));
+        }
       }
     }
     if (cell.layer != null) {

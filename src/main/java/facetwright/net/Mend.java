@@ -33,6 +33,24 @@ public sealed interface Mend extends Serializable {
   }
 
   /**
+   * A length is written otherwise, where it stands as the number it was.
+   *
+   * @param option the option's name in the call's braces, wherever these stand; empty for an
+   *     argument in its place
+   * @param place which argument, from 0, where it is no option
+   * @param items the way into it where it is a list, as above
+   * @param from what it is, in mm
+   * @param near the value nearest to that which does, in mm
+   * @param far the farthest value that does, too; all between do
+   */
+  record Length(String option, int place, List<Integer> items, double from, double near, double far)
+      implements Mend {
+    public Length {
+      items = List.copyOf(items);
+    }
+  }
+
+  /**
    * Another sheet is taken, wherever the script says which.
    *
    * @param name of the sheet

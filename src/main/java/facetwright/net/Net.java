@@ -198,16 +198,7 @@ public record Net(
   }
 
   private static Panel moved(Panel p, Motion2 m) {
-    List<Opening> openings =
-        p.openings().stream()
-            .<Opening>map(
-                o ->
-                    switch (o) {
-                      case Opening.Window w -> new Opening.Window(m.apply(w.outline()), w.site());
-                      case Opening.Hole h ->
-                          new Opening.Hole(m.apply(h.centre()), h.diameter(), h.site());
-                    })
-            .toList();
+    List<Opening> openings = p.openings().stream().map(o -> o.moved(m)).toList();
     return new Panel(p.name(), p.role(), m.apply(p.outline()), openings, p.site());
   }
 

@@ -25,7 +25,7 @@ final class NetInvariants {
     if (panels.isEmpty()) {
       throw new NetException("a net needs at least one panel", Site.NONE);
     }
-    panels.forEach(NetInvariants::checkPanel);
+    panels.forEach(p -> checkPanel(p, panels, scores));
     Set<EdgeRef> used = new HashSet<>();
     for (Score s : scores) {
       pair(panels, used, s.a(), s.b(), "score", s.site());
@@ -62,7 +62,7 @@ final class NetInvariants {
     }
   }
 
-  private static void checkPanel(Panel panel) {
+  private static void checkPanel(Panel panel, List<Panel> panels, List<Score> scores) {
     require(
         panel.outline().isSimple(),
         "the outline of panel \"" + panel.name() + "\" crosses or touches itself",
@@ -72,17 +72,21 @@ final class NetInvariants {
       Opening opening = panel.openings().get(i);
       Polygon cut = Planar.polygon(opening.outline());
       require(cut.isValid(), "a window in \"" + panel.name() + "\" crosses itself", opening.site());
-      require(
-          outline.contains(cut) && !outline.getBoundary().intersects(cut),
-          "a window or hole reaches over the edge of panel \""
-              + panel.name()
-              + "\": make it smaller or move it inward",
-          opening.site());
+      if (!outline.contains(cut) || outline.getBoundary().intersects(cut)) {
+        throw new NetException(
+            "a window or hole reaches over the edge of panel \""
+                + panel.name()
+                + "\": make it smaller or move it inward",
+            opening.site(),
+            OpeningMends.of(Clearance.all(panels, scores), opening.site()));
+      }
       for (int j = 0; j < i; j++) {
-        require(
-            !cut.intersects(Planar.polygon(panel.openings().get(j).outline())),
-            "two windows or holes in panel \"" + panel.name() + "\" run into each other",
-            opening.site());
+        if (cut.intersects(Planar.polygon(panel.openings().get(j).outline()))) {
+          throw new NetException(
+              "two windows or holes in panel \"" + panel.name() + "\" run into each other",
+              opening.site(),
+              OpeningMends.of(Clearance.all(panels, scores), opening.site()));
+        }
       }
     }
   }

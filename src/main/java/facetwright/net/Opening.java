@@ -1,25 +1,73 @@
 package facetwright.net;
 
+import facetwright.geom.Motion2;
+import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import java.io.Serializable;
+import org.locationtech.jts.geom.Coordinate;
 
 /** What the blade or punch takes out of the inside of a panel. */
 public sealed interface Opening extends Serializable {
   Site site();
 
+  /** What a maker calls it: "hole" or "window". */
+  default String word() {
+    return this instanceof Hole ? "hole" : "window";
+  }
+
+  /** Whence it was measured. */
+  Datum datum();
+
   /** The outline taken away; a hole's is a polygon of 48 sides around it (0.2 % in radius). */
   Polygon2 outline();
 
+  /** The same when its panel is moved. */
+  Opening moved(Motion2 motion);
+
+  /** The same when its panel is made larger about the origin. */
+  Opening scaled(double factor);
+
+  /** How much card is left between it and a line outside it, in mm. */
+  double room(Segment2 line);
+
   /** Cut with the knife. */
-  record Window(Polygon2 outline, Site site) implements Opening {}
+  record Window(Polygon2 outline, Datum datum, Site site) implements Opening {
+    /** One measured where it lies. */
+    public Window(Polygon2 outline, Site site) {
+      this(outline, Datum.HERE, site);
+    }
+
+    @Override
+    public Window moved(Motion2 motion) {
+      return new Window(motion.apply(outline), datum.then(motion), site);
+    }
+
+    @Override
+    public Window scaled(double factor) {
+      Polygon2 larger = new Polygon2(outline.corners().stream().map(c -> c.times(factor)).toList());
+      return new Window(larger, datum.scaled(factor), site);
+    }
+
+    @Override
+    public double room(Segment2 line) {
+      return Planar.polygon(outline)
+          .distance(
+              Planar.factory()
+                  .createLineString(
+                      new Coordinate[] {
+                        Planar.coordinate(line.from()), Planar.coordinate(line.to())
+                      }));
+    }
+  }
 
   /**
    * Punched.
    *
    * @param diameter over 0, in mm
    */
-  record Hole(Vec2 centre, double diameter, Site site) implements Opening {
+  record Hole(Vec2 centre, double diameter, Datum datum, Site site) implements Opening {
     private static final int SIDES = 48;
 
     public Hole {
@@ -28,9 +76,29 @@ public sealed interface Opening extends Serializable {
       }
     }
 
+    /** One measured where it lies. */
+    public Hole(Vec2 centre, double diameter, Site site) {
+      this(centre, diameter, Datum.HERE, site);
+    }
+
     @Override
     public Polygon2 outline() {
       return Polygon2.regular(centre, SIDES, diameter / 2 / Math.cos(Math.PI / SIDES), 0);
+    }
+
+    @Override
+    public Hole moved(Motion2 motion) {
+      return new Hole(motion.apply(centre), diameter, datum.then(motion), site);
+    }
+
+    @Override
+    public Hole scaled(double factor) {
+      return new Hole(centre.times(factor), diameter * factor, datum.scaled(factor), site);
+    }
+
+    @Override
+    public double room(Segment2 line) {
+      return Math.max(0, line.distance(centre) - diameter / 2);
     }
   }
 }

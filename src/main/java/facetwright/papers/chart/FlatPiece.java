@@ -138,8 +138,7 @@ record FlatPiece(
       for (Opening o : panel.openings()) {
         switch (o) {
           case Opening.Window w -> windows.add(m.apply(w.outline()));
-          case Opening.Hole h ->
-              holes.add(new Opening.Hole(m.apply(h.centre()), h.diameter(), h.site()));
+          case Opening.Hole h -> holes.add(h.moved(m));
         }
       }
     }

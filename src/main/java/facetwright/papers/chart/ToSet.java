@@ -68,7 +68,7 @@ public record ToSet(List<Measure> form, List<Measure> cuts) {
         (forForm ? form : cuts).add(Measure.of(net.segment(ref).length(), ruler));
       }
       for (Opening opening : net.panels().get(i).openings()) {
-        if (opening instanceof Opening.Window(Polygon2 outline, _)) {
+        if (opening instanceof Opening.Window(Polygon2 outline, _, _)) {
           for (int e = 0; e < outline.size(); e++) {
             Segment2 side = outline.side(e);
             cuts.add(Measure.of(side.length(), ruler));

@@ -58,7 +58,7 @@ public final class Handle<T> implements ProxyObject {
                 Object result = fn.body().call(receiver, Call.read(session, shown, fn, given));
                 return result != null && result == receiver && self != null ? self : result;
               } catch (FormException e) {
-                throw new CallException(shown + ": " + e.getMessage());
+                throw new CallException(shown + ": " + e.getMessage(), "", e.mends());
               }
             });
   }

@@ -1,5 +1,6 @@
 package facetwright.workbench.card.text;
 
+import facetwright.geom.Unit;
 import facetwright.net.Mend;
 import facetwright.net.Site;
 import facetwright.workbench.card.text.Token.Kind;
@@ -47,6 +48,7 @@ public final class Repairs {
     return switch (mend) {
       case Mend.Word(String written, String meant) -> word(written, meant);
       case Mend.Value value -> value(value);
+      case Mend.Length length -> length(length);
       case Mend.Sheet(String name) -> sheet(name);
     };
   }
@@ -88,24 +90,12 @@ public final class Repairs {
   }
 
   private Optional<Repair> value(Mend.Value mend) {
-    int open = reading.forth(start);
-    int close = reading.partner(open);
-    if (!reading.is(open, '(') || close < 0) {
-      return Optional.empty();
-    }
-    Span place = part(open, close, mend.place());
+    Span place = argument(mend.place());
     if (!mend.option().isEmpty()) {
-      if (!reading.is(place.first(), '{') || reading.partner(place.first()) != place.last()) {
-        return Optional.empty();
-      }
-      place = option(place, mend.option());
+      place = isBetween(place, '{') ? option(place, mend.option()) : Span.NONE;
     }
     for (int item : mend.items()) {
-      place = follow(place);
-      if (!reading.is(place.first(), '[') || reading.partner(place.first()) != place.last()) {
-        return Optional.empty();
-      }
-      place = part(place.first(), place.last(), item);
+      place = item(follow(place), item);
     }
     place = follow(place);
     return isLiteral(place)
@@ -113,9 +103,71 @@ public final class Repairs {
         : Optional.empty();
   }
 
+  /** The number itself must stand in the call: elsewhere, more than this may hang on it. */
+  private Optional<Repair> length(Mend.Length mend) {
+    Span place = mend.option().isEmpty() ? argument(mend.place()) : option(braces(), mend.option());
+    for (int item : mend.items()) {
+      place = item(place, item);
+    }
+    Span literal = place;
+    return isLiteral(literal)
+        ? TidyLength.write(words(literal), unit(), mend)
+            .map(written -> replace(literal.first(), literal.last(), written))
+        : Optional.empty();
+  }
+
+  /** The braces among the call's arguments. */
+  private Span braces() {
+    for (int k = 0; ; k++) {
+      Span each = argument(k);
+      if (each.isNone() || isBetween(each, '{')) {
+        return each;
+      }
+    }
+  }
+
+  /** What a plain number counts in this script. */
+  private Unit unit() {
+    for (int i = 0; i < reading.tokens().size(); i++) {
+      int colon = reading.forth(i);
+      if (reading.word(i).equals("units") && reading.is(colon, ':')) {
+        return Unit.named(reading.inside(reading.forth(colon))).orElse(Unit.MM);
+      }
+    }
+    return Unit.MM;
+  }
+
   /** Tokens from one to another; the last before the first for none. */
   private record Span(int first, int last) {
     static final Span NONE = new Span(0, -1);
+
+    boolean isNone() {
+      return last < first;
+    }
+  }
+
+  private String words(Span span) {
+    return reading
+        .text()
+        .substring(reading.token(span.first()).start(), reading.token(span.last()).end());
+  }
+
+  /** Whether a bracket opens it and its partner ends it. */
+  private boolean isBetween(Span span, char bracket) {
+    return !span.isNone()
+        && reading.is(span.first(), bracket)
+        && reading.partner(span.first()) == span.last();
+  }
+
+  /** An argument of the call at the fault. */
+  private Span argument(int place) {
+    int open = reading.forth(start);
+    int close = reading.partner(open);
+    return reading.is(open, '(') && close >= 0 ? part(open, close, place) : Span.NONE;
+  }
+
+  private Span item(Span list, int item) {
+    return isBetween(list, '[') ? part(list.first(), list.last(), item) : Span.NONE;
   }
 
   /** One of the parts between commas inside brackets. */
@@ -137,9 +189,12 @@ public final class Repairs {
   }
 
   private Span option(Span braces, String name) {
+    if (braces.isNone()) {
+      return Span.NONE;
+    }
     for (int k = 0; ; k++) {
       Span each = part(braces.first(), braces.last(), k);
-      if (each.last() < each.first()) {
+      if (each.isNone()) {
         return Span.NONE;
       }
       if (reading.word(each.first()).equals(name)) {

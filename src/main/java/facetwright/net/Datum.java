@@ -1,0 +1,45 @@
+package facetwright.net;
+
+import facetwright.geom.Motion2;
+import facetwright.geom.Vec2;
+import java.io.Serializable;
+
+/**
+ * Where and which way an opening was measured when it was asked for, such as from the middle of its
+ * panel.
+ *
+ * @param into from there to where the opening lies now, apart from its size
+ * @param scale how much larger it is than it was asked for, over 0
+ */
+public record Datum(Motion2 into, double scale) implements Serializable {
+  /** Measured where it lies. */
+  public static final Datum HERE = new Datum(Motion2.NONE, 1);
+
+  public static Datum of(Motion2 into) {
+    return new Datum(into, 1);
+  }
+
+  /** A place as it was measured, in mm. */
+  public Vec2 measured(Vec2 place) {
+    Vec2 d = place.minus(into.shift());
+    return new Vec2(
+            into.cos() * d.x() + into.sin() * d.y(), into.cos() * d.y() - into.sin() * d.x())
+        .times(1 / scale);
+  }
+
+  /** Where a place lies that was measured so. */
+  public Vec2 place(Vec2 measured) {
+    return into.apply(measured.times(scale));
+  }
+
+  /** The same when the panel is moved. */
+  Datum then(Motion2 motion) {
+    return new Datum(into.then(motion), scale);
+  }
+
+  /** The same when the panel is made larger about its own origin. */
+  Datum scaled(double factor) {
+    return new Datum(
+        new Motion2(into.cos(), into.sin(), into.shift().times(factor)), scale * factor);
+  }
+}

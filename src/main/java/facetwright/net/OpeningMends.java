@@ -1,0 +1,189 @@
+package facetwright.net;
+
+import facetwright.geom.Polygon2;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Which single number of a call would have to be otherwise for all openings that the call makes to
+ * leave enough card round them. A place is moved by the least that does; else the opening becomes
+ * smaller, by half at the most. Not looked for: two numbers that must change together.
+ */
+public final class OpeningMends {
+  /** The farthest a place is moved, in mm: farther, it would be another design. */
+  private static final double FARTHEST = 30;
+
+  private static final double STEP = 0.5;
+
+  /** How far past the least change the range goes, in mm: more than a sixteenth of an inch. */
+  private static final double LEEWAY = 2;
+
+  private static final double FINE_STEP = 0.1;
+  private static final int HALVINGS = 14;
+
+  private record Member(Clearance field, int index) {
+    Opening opening() {
+      return field.openings().get(index);
+    }
+  }
+
+  private final List<Member> members;
+
+  private OpeningMends(List<Member> members) {
+    this.members = members;
+  }
+
+  /**
+   * The mends, the best first; none where no single number is enough or the site is not known.
+   *
+   * @param fields every panel that may have an opening of this call
+   * @param site of the call
+   */
+  public static List<Mend> of(List<Clearance> fields, Site site) {
+    List<Member> members = new ArrayList<>();
+    for (Clearance field : fields) {
+      for (int i = 0; i < field.openings().size(); i++) {
+        if (site.isKnown() && field.openings().get(i).site().equals(site)) {
+          members.add(new Member(field, i));
+        }
+      }
+    }
+    OpeningMends mends = new OpeningMends(members);
+    List<Mend> found = new ArrayList<>();
+    Optional<Range> across = mends.range(Turn.AT_X);
+    Optional<Range> up = mends.range(Turn.AT_Y);
+    boolean upFirst = up.isPresent() && across.stream().noneMatch(a -> a.by() <= up.get().by());
+    for (Turn place : upFirst ? List.of(Turn.AT_Y, Turn.AT_X) : List.of(Turn.AT_X, Turn.AT_Y)) {
+      (place == Turn.AT_X ? across : up).ifPresent(r -> found.addAll(written(place, r)));
+    }
+    for (Turn size : List.of(Turn.ACROSS, Turn.WIDTH, Turn.HEIGHT, Turn.BORDER)) {
+      mends.range(size).ifPresent(r -> found.addAll(written(size, r)));
+    }
+    return List.copyOf(found);
+  }
+
+  /** The ways a call writes the number; only one of them stands in it. */
+  private static List<Mend> written(Turn turn, Range r) {
+    return switch (turn) {
+      case AT_X, AT_Y -> {
+        List<Integer> item = List.of(turn == Turn.AT_X ? 0 : 1);
+        yield List.of(
+            new Mend.Length("at", 0, item, r.from, r.near, r.far),
+            new Mend.Length("", 0, item, r.from, r.near, r.far));
+      }
+      case ACROSS ->
+          List.of(
+              new Mend.Length("across", 0, List.of(), r.from, r.near, r.far),
+              new Mend.Length("hole", 0, List.of(), r.from, r.near, r.far));
+      default ->
+          List.of(
+              new Mend.Length(
+                  turn.name().toLowerCase(Locale.ROOT), 0, List.of(), r.from, r.near, r.far));
+    };
+  }
+
+  /**
+   * @param from the number as it is, in mm
+   * @param near the nearest to it that does
+   * @param far how far past that one may go
+   */
+  private record Range(double from, double near, double far) {
+    double by() {
+      return Math.abs(near - from);
+    }
+  }
+
+  private Optional<Range> range(Turn turn) {
+    OptionalDouble asked = asked(turn);
+    if (asked.isEmpty()) {
+      return Optional.empty();
+    }
+    double from = asked.getAsDouble();
+    double most = turn.isPlace() || turn == Turn.BORDER ? FARTHEST : from / 2;
+    List<Integer> ways =
+        new ArrayList<>(
+            switch (turn) {
+              case AT_X, AT_Y -> List.of(1, -1);
+              case BORDER -> List.of(1);
+              default -> List.of(-1);
+            });
+    for (double by = STEP; by <= most; by += STEP) {
+      for (int way : List.copyOf(ways)) {
+        double to = from + way * by;
+        if (isClear(turn, from, to)) {
+          double near = nearest(turn, from, to - way * STEP, to);
+          return Optional.of(new Range(from, near, farthest(turn, from, near, way)));
+        }
+        if (turn.isPlace() && isInTheWay(turn, from, to)) {
+          ways.remove(Integer.valueOf(way));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Whether a place moved so far would have gone through another opening. */
+  private boolean isInTheWay(Turn turn, double from, double to) {
+    return members.stream()
+        .anyMatch(
+            m ->
+                turn.changed(m.opening(), m.field.outline(), from, to)
+                    .filter(o -> m.field.isInTheWay(m.index, o))
+                    .isPresent());
+  }
+
+  /** The number all of them were asked for with. */
+  private OptionalDouble asked(Turn turn) {
+    OptionalDouble asked = OptionalDouble.empty();
+    for (Member m : members) {
+      OptionalDouble its = turn.asked(m.opening(), m.field.outline());
+      if (its.isEmpty()
+          || (asked.isPresent() && Math.abs(its.getAsDouble() - asked.getAsDouble()) > 1e-6)) {
+        return OptionalDouble.empty();
+      }
+      asked = its;
+    }
+    return asked;
+  }
+
+  private double nearest(Turn turn, double from, double no, double yes) {
+    double low = no;
+    double high = yes;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      if (isClear(turn, from, middle)) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return high;
+  }
+
+  private double farthest(Turn turn, double from, double near, int way) {
+    double far = near;
+    while (Math.abs(far - near) < LEEWAY && isClear(turn, from, far + way * FINE_STEP)) {
+      far += way * FINE_STEP;
+    }
+    return far;
+  }
+
+  private boolean isClear(Turn turn, double from, double to) {
+    if (!turn.isPlace() && to <= 0) {
+      return false;
+    }
+    return members.stream().allMatch(m -> isClear(m, turn, from, to));
+  }
+
+  private static boolean isClear(Member m, Turn turn, double from, double to) {
+    Polygon2 panel = m.field.outline();
+    double least = m.opening().outline().area() / 4;
+    return turn.changed(m.opening(), panel, from, to)
+        .filter(o -> o.outline().area() >= least - 1e-9)
+        .filter(o -> m.field.allows(m.index, o))
+        .isPresent();
+  }
+}
