@@ -41,11 +41,31 @@ class RoundCommandTest {
   @Test
   void writesAScriptThatNeedsNoMoreRounding(@TempDir Path folder) throws Exception {
     Path out = folder.resolve("inches.js");
-    run(0, "round", LANTERN, "--ruler", "1/16in", "--constants", "--out", out.toString());
-    assertThat(Files.readString(out)).contains("dial(\"wall\", \"2 3/8 in\"");
+    assertThat(
+            run(0, "round", LANTERN, "--ruler", "1/16in", "--constants", "--out", out.toString()))
+        .contains("The script becomes one in inches, its sizes told in inches;");
+    assertThat(Files.readString(out))
+        .contains("units: \"in\"")
+        .contains("dial(\"wall\", \"2 3/8 in\"")
+        .contains("seam: \"1/2 in\"")
+        .contains("reveal: \"1.5 mm\"");
     JsonNode json =
         new ObjectMapper().readTree(run(0, "round", out.toString(), "--ruler", "1/16in", "--json"));
     assertThat(json.path("before").path("form_off").asInt()).isZero();
+  }
+
+  @Test
+  void saysWhyAScriptStaysInItsUnit(@TempDir Path folder) throws Exception {
+    String source = Files.readString(Path.of(LANTERN)).replace("seam: 12", "seam: 10 + 2");
+    Path reckoned = Files.writeString(folder.resolve("reckoned.js"), source);
+    Path out = folder.resolve("inches.js");
+    assertThat(run(0, "round", reckoned.toString(), "--ruler", "1/16in", "--out", out.toString()))
+        .contains(
+            "The script stays in millimetres: counted in inches it would not make the same design");
+    assertThat(Files.readString(out)).contains("units: \"mm\"").contains("\"2 3/8 in\"");
+    assertThat(run(0, "round", LANTERN, "--ruler", "5mm", "--within", "4", "--out", out.toString()))
+        .contains("for a ruler of 5 mm")
+        .doesNotContain("The script becomes", "The script stays");
   }
 
   @Test

@@ -3,6 +3,7 @@ package facetwright.workbench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
 import facetwright.net.Site;
 import facetwright.script.Design;
 import facetwright.script.WhatIf;
@@ -32,11 +33,8 @@ class RoundAndFitTest {
 
   @BeforeEach
   void open() throws Exception {
-    Files.writeString(folder.resolve("state.json"), "{\"tour.seen\":\"yes\"}");
     script = Files.readString(LANTERN);
-    Path mine = Files.writeString(folder.resolve("lantern.js"), script);
-    visit = Visit.start(folder, Path.of("").toAbsolutePath(), mine);
-    Fx.until("the design is made", () -> design() != null);
+    visit = Visit.at(folder, "lantern.js", script);
   }
 
   @AfterEach
@@ -135,12 +133,15 @@ class RoundAndFitTest {
     Fx.until("it is turned", () -> dial("wall") == 61);
     Bar bar = round("1/8 in");
     told(bar, "no dial moves the 12 there");
+    told(bar, "Where it is written into the script: The script becomes one in inches");
     Fx.run(() -> bar.choose("Write it into the script, its fixed numbers, too"));
     fire(bar, "Take it");
     assertThat(visit.text())
-        .contains("dial(\"side\", \"1 1/8 in\"", "dial(\"wall\", \"2 3/8 in\"", "seam: 12.7");
+        .contains("dial(\"side\", \"1 1/8 in\"", "dial(\"wall\", \"2 3/8 in\"", "seam: \"1/2 in\"")
+        .contains("units: \"in\"");
     assertThat(settings()).isEmpty();
-    Fx.until("the net is changed", () -> Math.abs(dial("side") - 28.575) < 1e-9);
+    Fx.until("the net is changed", () -> Math.abs(dial("side") - 1.125) < 1e-9);
+    assertThat(Fx.get(() -> visit.house.desk().design().get().unit())).isEqualTo(Unit.INCH);
     // Either undo takes back both.
     Fx.run(() -> visit.house.room().card().area().undo());
     assertThat(visit.text()).isEqualTo(script);

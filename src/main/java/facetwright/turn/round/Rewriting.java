@@ -1,20 +1,25 @@
 package facetwright.turn.round;
 
+import facetwright.geom.Ruler;
+import facetwright.geom.Unit;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.turn.write.OtherUnit;
 import facetwright.turn.write.ScriptEdit;
 import facetwright.turn.write.WholeScript;
 import facetwright.turn.write.Written;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Writes what a rounding came to into the script. */
 public final class Rewriting {
   private Rewriting() {}
 
   /**
-   * The script with its dials' own values as a rounding leaves them.
+   * The script with its dials' own values as a rounding leaves them. Rounded to a ruler of inches a
+   * metric design becomes one in inches, and the other way round, where that leaves it as it is.
    *
    * @param withConstants whether to change the constants, too
    * @throws ScriptException when the script has to be given up
@@ -27,6 +32,44 @@ public final class Rewriting {
         withConstants
             ? rounding.constants().stream().map(Constant::edit).toList()
             : List.<ScriptEdit>of();
-    return WholeScript.of(what, values, rounding.ruler(), more);
+    Written written = WholeScript.of(what, values, rounding.ruler(), more);
+    Ruler ruler = rounding.ruler();
+    Unit own = what.design().unit();
+    if (!written.isThere() || (ruler.unit() == Unit.INCH) == (own == Unit.INCH)) {
+      return written;
+    }
+    Optional<String> other = OtherUnit.of(what, written.text(), ruler, values.keySet());
+    String becomes = name(ruler.unit());
+    return other
+        .map(
+            text ->
+                written.noted(
+                    text,
+                    "The script becomes one in "
+                        + becomes
+                        + ", its sizes told in "
+                        + becomes
+                        + "; numbers that lie on no mark stay as they are, in quotes with their"
+                        + " unit."))
+        .orElseGet(
+            () ->
+                written.noted(
+                    written.text(),
+                    "The script stays in "
+                        + name(own)
+                        + ": counted in "
+                        + becomes
+                        + " it would not make the same design, as where it reckons with a plain"
+                        + " number as a length. What lies on marks is written in "
+                        + becomes
+                        + ", in quotes."));
+  }
+
+  private static String name(Unit unit) {
+    return switch (unit) {
+      case MM -> "millimetres";
+      case CM -> "centimetres";
+      case INCH -> "inches";
+    };
   }
 }

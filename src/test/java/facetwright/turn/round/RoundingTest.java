@@ -188,9 +188,9 @@ class RoundingTest {
     Rounding rounding = Rounding.of(what, Ruler.SIXTEENTHS, 1);
     String written = Rewriting.of(what, rounding, true).text();
     assertThat(written)
-        .contains("dial(\"sides\", 10, {", "dial(\"side\", \"1 1/8 in\", {", "seam: 12.7 })");
+        .contains("dial(\"sides\", 10, {", "dial(\"side\", \"1 1/8 in\", {", "seam: \"1/2 in\" })");
     List<Dial> now = WhatIf.of("l.js", written, Map.of(), Budget.USUAL).design().dials();
-    assertThat(now.stream().map(Dial::value)).containsExactly(10.0, 28.575, 60.325);
+    assertThat(now.stream().map(Dial::value)).containsExactly(10.0, 1.125, 2.375);
   }
 
   @Test
