@@ -121,11 +121,7 @@ public final class Form implements Serializable {
 
   /** The area of all facets in mm², windows and holes not taken out. */
   public double area() {
-    double area = 0;
-    for (int f = 0; f < facets.size(); f++) {
-      area += Newell.normal(outline(f)).length() / 2;
-    }
-    return area;
+    return FormMeasure.area(this);
   }
 
   /** Centre of volume of a closed form, middle of the corners of an open one. */
@@ -152,25 +148,17 @@ public final class Form implements Serializable {
     return Bounds.around(corners);
   }
 
-  /** Cuts a window into a facet; the outline is given in the facet's frame, in mm. */
-  public Form withWindow(int facet, Polygon2 outline, Site site) {
-    return with(facet, known(facet).opened(new Opening.Window(outline, site)));
-  }
-
+  /** Cuts a window into a facet; the outline is given in its frame, in mm. */
   public Form withWindow(String facet, Polygon2 outline, Site site) {
-    return withWindow(facet(facet), outline, site);
+    return opened(facet, new Opening.Window(outline, site));
   }
 
   /** Punches a hole into a facet; the centre is given in the facet's frame, in mm. */
-  public Form withHole(int facet, Vec2 centre, double diameter, Site site) {
+  public Form withHole(String facet, Vec2 centre, double diameter, Site site) {
     FormCheck.require(
         diameter > 0 && diameter <= 10_000,
         "a hole's diameter is over 0 and up to 10 000 mm, not " + diameter);
-    return with(facet, known(facet).opened(new Opening.Hole(centre, diameter, site)));
-  }
-
-  public Form withHole(String facet, Vec2 centre, double diameter, Site site) {
-    return withHole(facet(facet), centre, diameter, site);
+    return opened(facet, new Opening.Hole(centre, diameter, site));
   }
 
   /**
@@ -178,21 +166,19 @@ public final class Form implements Serializable {
    *
    * @param border in mm, over 0 and small enough to leave a window
    */
-  public Form withWindowInset(int facet, double border, Site site) {
-    return withWindow(facet, Inset.of(flat(facet), border, known(facet).name()), site);
+  public Form withWindowInset(String facet, double border, Site site) {
+    return withWindow(facet, Inset.of(flat(facet(facet)), border, facet), site);
   }
 
-  public Form withWindowInset(String facet, double border, Site site) {
-    return withWindowInset(facet(facet), border, site);
+  private Form opened(String facet, Opening opening) {
+    int index = facet(facet);
+    return with(index, facets.get(index).opened(opening));
   }
 
   /** Glues a decorative paper on a facet, in place of any it carries. */
-  public Form withLayer(int facet, double reveal, String paper, Site site) {
-    return with(facet, known(facet).layered(new FacetLayer(reveal, paper, site)));
-  }
-
   public Form withLayer(String facet, double reveal, String paper, Site site) {
-    return withLayer(facet(facet), reveal, paper, site);
+    int index = facet(facet);
+    return with(index, facets.get(index).layered(new FacetLayer(reveal, paper, site)));
   }
 
   /** The same form, facets that no script made held to be made at this place. */
@@ -214,16 +200,12 @@ public final class Form implements Serializable {
   }
 
   /** Takes a facet away: an open-topped box is a box without its top. */
-  public Form withoutFacet(int facet) {
-    known(facet);
+  public Form withoutFacet(String facet) {
+    int index = facet(facet);
     FormCheck.require(facets.size() > 1, "the last facet can't be taken away");
     List<Facet> rest = new ArrayList<>(facets);
-    rest.remove(facet);
+    rest.remove(index);
     return of(corners, rest);
-  }
-
-  public Form withoutFacet(String facet) {
-    return withoutFacet(facet(facet));
   }
 
   /**
@@ -257,13 +239,8 @@ public final class Form implements Serializable {
   }
 
   /** Raises a facet to a point over its centre, in mm; under 0 sinks it. Sides "name 1", …. */
-  public Form raise(int facet, double height) {
-    known(facet);
-    return Reshape.raised(this, facet, height);
-  }
-
   public Form raise(String facet, double height) {
-    return raise(facet(facet), height);
+    return Reshape.raised(this, facet(facet), height);
   }
 
   /**
@@ -276,20 +253,11 @@ public final class Form implements Serializable {
   }
 
   /**
-   * Puts another form on a facet. The two facets that meet must be alike; they merge away.
-   *
-   * @param facet the facet of this form
-   * @param other the form put on it
-   * @param foot the facet of the other form that comes to lie on it
-   * @param turn which of the fitting ways round to take, 0 the first
+   * Puts another form with its base on the top of this one, the first of the ways round that fit.
+   * The two facets that meet must be alike; they merge away.
    */
-  public Form stack(String facet, Form other, String foot, int turn) {
-    return Stacking.of(this, facet(facet), other, other.facet(foot), turn);
-  }
-
-  /** Puts another form with its base on the top of this one. */
   public Form stack(Form other) {
-    return stack("top", other, "base", 0);
+    return Stacking.of(this, facet("top"), other, other.facet("base"));
   }
 
   /**

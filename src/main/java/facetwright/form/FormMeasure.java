@@ -7,6 +7,14 @@ import java.util.List;
 final class FormMeasure {
   private FormMeasure() {}
 
+  static double area(Form form) {
+    double area = 0;
+    for (int f = 0; f < form.facets().size(); f++) {
+      area += Newell.normal(form.outline(f)).length() / 2;
+    }
+    return area;
+  }
+
   /** Divergence theorem: a sixth of the sum of the triple products of the facets' triangles. */
   static double volume(Form form) {
     FormCheck.require(

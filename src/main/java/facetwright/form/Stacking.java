@@ -12,14 +12,10 @@ final class Stacking {
 
   private Stacking() {}
 
-  /**
-   * @param turn how many of the fitting ways to pass over, counted round and round
-   */
-  static Form of(Form lower, int onto, Form upper, int with, int turn) {
+  /** The first of the ways round that fit. */
+  static Form of(Form lower, int onto, Form upper, int with) {
     List<Vec3> seat = lower.outline(onto);
     List<Vec3> foot = upper.outline(with).reversed();
-    List<Motion3> fits = new ArrayList<>();
-    List<Integer> shifts = new ArrayList<>();
     for (int shift = 0; shift < seat.size() && foot.size() == seat.size(); shift++) {
       Motion3 motion =
           Motion3.carrying(
@@ -31,19 +27,15 @@ final class Stacking {
               Newell.normal(seat));
       Motion3 centred = centred(foot, seat, motion);
       if (matches(seat, foot, shift, centred)) {
-        fits.add(centred);
-        shifts.add(shift);
+        return joined(lower, onto, upper, with, centred, shift);
       }
     }
-    FormCheck.require(
-        !fits.isEmpty(),
+    throw new FormException(
         "facet \""
             + upper.facets().get(with).name()
             + "\" of the upper form doesn't match facet \""
             + lower.facets().get(onto).name()
             + "\" of the lower: make their sides and angles alike");
-    int way = Math.floorMod(turn, fits.size());
-    return joined(lower, onto, upper, with, fits.get(way), shifts.get(way));
   }
 
   /** Middle on middle, so that rounding in one side does not add up over the rest. */

@@ -9,36 +9,29 @@ import facetwright.aim.Measured;
 import facetwright.aim.Mend;
 import facetwright.aim.Outcome;
 import facetwright.aim.Slopes;
-import facetwright.aim.Trial;
-import facetwright.aim.Tried;
 import facetwright.fold.Closure;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.Set;
-import java.util.function.Supplier;
 
 /**
  * What a design would come to with its dials turned: slopes, aims and mends. Every answer runs the
  * script several times, each within the budget.
  */
 public final class WhatIf {
-  private final String fileName;
-  private final String source;
-  private final Map<String, String> settings;
-  private final Budget budget;
   private final Facetwright.Made made;
-  private final Packing packing;
-  private final Runnable tried;
+  private final Trials trials;
 
-  /** What trials have made, by all their settings. */
-  private final Map<Map<String, String>, Facetwright.Made> trials = new HashMap<>();
+  private WhatIf(Facetwright.Made made, Trials trials) {
+    this.made = made;
+    this.trials = trials;
+  }
 
   WhatIf(
       String fileName,
@@ -46,24 +39,7 @@ public final class WhatIf {
       Map<String, String> settings,
       Budget budget,
       Facetwright.Made made) {
-    this(fileName, source, settings, budget, made, Packing.ONE, () -> {});
-  }
-
-  private WhatIf(
-      String fileName,
-      String source,
-      Map<String, String> settings,
-      Budget budget,
-      Facetwright.Made made,
-      Packing packing,
-      Runnable tried) {
-    this.packing = packing;
-    this.tried = tried;
-    this.fileName = fileName;
-    this.source = source;
-    this.settings = settings;
-    this.budget = budget;
-    this.made = made;
+    this(made, new Trials(fileName, source, settings, budget, Packing.ONE, () -> {}));
   }
 
   /**
@@ -80,7 +56,7 @@ public final class WhatIf {
 
   /** The same questions, a net counting as fitting a sheet only where this holds, too. */
   public WhatIf fitting(Packing other) {
-    return new WhatIf(fileName, source, settings, budget, made, other, tried);
+    return new WhatIf(made, trials.fitting(other));
   }
 
   /**
@@ -89,7 +65,7 @@ public final class WhatIf {
    * @param each run before each, on the thread that asks
    */
   public WhatIf telling(Runnable each) {
-    return new WhatIf(fileName, source, settings, budget, made, packing, each);
+    return new WhatIf(made, trials.telling(each));
   }
 
   /** Whether the script itself aims at measures, and so turns dials that nobody sets. */
@@ -104,7 +80,7 @@ public final class WhatIf {
 
   /** All dial settings that lead to what an aim came to, as a person types them. */
   public SequencedMap<String, String> settings(Outcome outcome) {
-    SequencedMap<String, String> all = new LinkedHashMap<>(settings);
+    SequencedMap<String, String> all = new LinkedHashMap<>(trials.settings());
     all.putAll(outcome.settings());
     return all;
   }
@@ -112,7 +88,7 @@ public final class WhatIf {
   /** What each dial does to each measure. */
   public Slopes slopes() throws ScriptException {
     List<Knob> knobs = Knobs.all(design());
-    return guarded(() -> Slopes.of(knobs, now(), trial(knobs)));
+    return Trials.guarded(() -> Slopes.of(knobs, now(), trials.of(knobs)));
   }
 
   /**
@@ -135,7 +111,7 @@ public final class WhatIf {
   Outcome aim(List<Goal> goals, Choice choice, Grid grid, int most) throws ScriptException {
     List<Knob> knobs = choice.knobs();
     Aim aim = new Aim(goals, knobs, grid, design().unit(), most);
-    return guarded(() -> aim.solve(now(), trial(knobs))).after(choice.trials());
+    return Trials.guarded(() -> aim.solve(now(), trials.of(knobs))).after(choice.trials());
   }
 
   /**
@@ -166,7 +142,7 @@ public final class WhatIf {
     if (!declared.isEmpty()) {
       return new Choice(declared, 0);
     }
-    Slopes slopes = guarded(() -> Slopes.of(usual, now(), trial(usual)));
+    Slopes slopes = Trials.guarded(() -> Slopes.of(usual, now(), trials.of(usual)));
     return new Choice(Lengths.among(slopes), slopes.trials());
   }
 
@@ -180,17 +156,17 @@ public final class WhatIf {
       return Optional.empty();
     }
     List<Knob> knobs = Knobs.all(design());
-    return guarded(() -> Mend.find(knobs, now(), design().unit(), trial(knobs)));
+    return Trials.guarded(() -> Mend.find(knobs, now(), design().unit(), trials.of(knobs)));
   }
 
   /** The script's text, as it was given. */
   public String source() {
-    return source;
+    return trials.source();
   }
 
   /** The dial settings that lead to the design as it stands, as a person types them. */
   public Map<String, String> settings() {
-    return Collections.unmodifiableMap(new LinkedHashMap<>(settings));
+    return Collections.unmodifiableMap(new LinkedHashMap<>(trials.settings()));
   }
 
   /** The dials that are lengths: those declared so, and those that behave so. */
@@ -199,7 +175,7 @@ public final class WhatIf {
     if (all.stream().allMatch(Knob::isLength)) {
       return all;
     }
-    Slopes slopes = guarded(() -> Slopes.of(all, now(), trial(all)));
+    Slopes slopes = Trials.guarded(() -> Slopes.of(all, now(), trials.of(all)));
     List<Knob> alike = Lengths.among(slopes);
     double mm = design().unit().mm();
     return slopes.all().stream()
@@ -221,7 +197,7 @@ public final class WhatIf {
    * @throws ScriptException when the script has to be given up, as in {@link Facetwright#evaluate}
    */
   public Optional<Design> turned(Map<String, Double> turned) throws ScriptException {
-    return rewritten(source, turned);
+    return rewritten(source(), turned);
   }
 
   /**
@@ -229,36 +205,16 @@ public final class WhatIf {
    */
   public Optional<Design> rewritten(String text, Map<String, Double> turned)
       throws ScriptException {
-    Map<String, String> all = new LinkedHashMap<>(settings);
-    turned.forEach((name, value) -> all.put(name, Double.toString(value)));
-    return unlessRefused(() -> Facetwright.once(fileName, text, all, budget, false).design());
+    return trials.once(text, turned);
   }
 
   /** The design of another text of the script, its dials where that text and its aim set them. */
   public Optional<Design> written(String text) throws ScriptException {
-    return unlessRefused(() -> Facetwright.evaluate(fileName, text, Map.of(), budget));
-  }
-
-  /** A run of the script that may be refused. */
-  @FunctionalInterface
-  private interface Making {
-    Design make() throws ScriptException;
-  }
-
-  private Optional<Design> unlessRefused(Making making) throws ScriptException {
-    tried.run();
-    try {
-      return Optional.of(making.make());
-    } catch (ScriptException e) {
-      if (endsAll(e)) {
-        throw e;
-      }
-      return Optional.empty();
-    }
+    return trials.whole(text);
   }
 
   private Measured now() {
-    return Measuring.of(made, packing);
+    return Measuring.of(made, trials.packing());
   }
 
   /**
@@ -269,60 +225,8 @@ public final class WhatIf {
     if (outcome.settings().isEmpty()) {
       return made;
     }
-    Map<String, String> turned = new LinkedHashMap<>(settings);
-    outcome.turns().forEach(t -> turned.put(t.knob().name(), Double.toString(t.value())));
-    Facetwright.Made tried = trials.get(turned);
-    return tried != null
-        ? tried
-        : Facetwright.once(fileName, source, settings(outcome), budget, false);
-  }
-
-  private Trial trial(List<Knob> knobs) {
-    return values -> {
-      Map<String, String> turned = new LinkedHashMap<>(settings);
-      for (int i = 0; i < knobs.size(); i++) {
-        turned.put(knobs.get(i).name(), Double.toString(values.get(i)));
-      }
-      tried.run();
-      try {
-        Facetwright.Made tried = Facetwright.once(fileName, source, turned, budget, false);
-        trials.put(turned, tried);
-        return Measuring.of(tried, packing);
-      } catch (ScriptException e) {
-        if (endsAll(e)) {
-          throw new Halted(e);
-        }
-        return new Tried.Refused(e.getMessage());
-      }
-    };
-  }
-
-  /** Whether there is no use in trying other values. */
-  private static boolean endsAll(ScriptException e) {
-    return e.isStillRunning()
-        || switch (e.kind()) {
-          case STOPPED, TIME, MEMORY -> true;
-          default -> false;
-        };
-  }
-
-  private static <T> T guarded(Supplier<T> work) throws ScriptException {
-    try {
-      return work.get();
-    } catch (Halted e) {
-      throw e.cause;
-    }
-  }
-
-  /** Carries a fault that ends everything through the search. */
-  private static final class Halted extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-
-    private final ScriptException cause;
-
-    Halted(ScriptException cause) {
-      super(cause);
-      this.cause = cause;
-    }
+    Map<String, Double> turned = new LinkedHashMap<>();
+    outcome.turns().forEach(t -> turned.put(t.knob().name(), t.value()));
+    return trials.made(turned, settings(outcome));
   }
 }

@@ -104,7 +104,7 @@ class FormTest {
     refuses(() -> Solids.box(20, 20, 20).bevelCorners(11), "at most half", "10 mm");
     refuses(() -> Solids.box(20, 20, 20).scaled(0), "factor");
     refuses(() -> Solids.box(20, 20, 20).raise("top", 0), "not by 0");
-    refuses(() -> Solids.box(20, 20, 20).withoutFacet(6), "0 to 5");
+    refuses(() -> Solids.box(20, 20, 20).withoutFacet("lid"), "there is no facet \"lid\"");
     refuses(() -> Solids.box(20, 20, 20).withFacetNames(List.of("a")), "6 facets");
   }
 
@@ -155,7 +155,7 @@ class FormTest {
             new Vec3(20, 60, 0),
             new Vec3(0, 60, 0));
     Form bracket = Solids.mesh(corners, List.of(List.of(0, 1, 2, 3, 4, 5)));
-    Form open = bracket.withWindowInset(0, 5, Site.NONE);
+    Form open = bracket.withWindowInset(bracket.facets().getFirst().name(), 5, Site.NONE);
     // An L of 10 mm wide arms, 50 mm long.
     assertThat(open.facets().getFirst().openings().getFirst().outline().area())
         .isCloseTo(50 * 10 + 40 * 10, within(1e-6));

@@ -94,7 +94,7 @@ class UnfoldingTest {
   void starUnfolds() {
     Form star = Reference.form("p-icosahedron", 30);
     for (int i = 0; i < 20; i++) {
-      star = star.raise(0, 60);
+      star = star.raise(star.facets().getFirst().name(), 60);
     }
     assertThat(star.facets()).hasSize(60);
     UnfoldResult result = Unfolding.as(UnfoldStyle.SEARCH).with(Tabs.deep(4)).unfold(star);

@@ -22,10 +22,6 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.input.KeyEvent;
-import javafx.scene.input.MouseButton;
-import javafx.scene.input.MouseEvent;
-import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 
 /**
@@ -33,11 +29,6 @@ import javafx.scene.layout.Region;
  * the way from flat to made.
  */
 public final class LensView extends Region {
-  private static final double TURN = 0.011;
-  private static final double WHEEL = 1.0018;
-  private static final double KEY_TURN = Math.toRadians(10);
-  private static final double KEY_STEP = 0.05;
-
   private final Desk desk;
   private final FrameSource frames;
   private final Canvas canvas = new Canvas();
@@ -52,10 +43,6 @@ public final class LensView extends Region {
   private List<Mark.Patch> patches = List.of();
   private Camera camera = new Camera(1, 0, 0);
   private FoldedDrawing drawing;
-  private double lastX;
-  private double lastY;
-  private boolean dragged;
-  private boolean onRim;
   private Teaching taught;
   private long paints;
 
@@ -92,11 +79,8 @@ public final class LensView extends Region {
             ring.getStyleClass().add("round");
           }
         });
-    setOnMousePressed(this::press);
-    setOnMouseDragged(this::drag);
-    setOnMouseReleased(this::release);
-    setOnScroll(this::wheel);
-    setOnKeyPressed(this::key);
+    new LensHand(this).take();
+    setOnKeyPressed(new LensKeys(this)::pressed);
   }
 
   /** How far it is folded, 0 flat to 1 made. */
@@ -144,6 +128,44 @@ public final class LensView extends Region {
     look();
   }
 
+  /** Turns the form about its height and tilts it, in radians. */
+  void turn(double by, double tilt) {
+    from = from.moved(by, tilt);
+    look();
+  }
+
+  /** As it is seen at first. */
+  void usual() {
+    from = Viewpoint.USUAL;
+    zoom = 1;
+    look();
+  }
+
+  /** Nearer or farther. */
+  void nearer(double factor) {
+    zoom = Math.clamp(zoom * factor, 0.3, 12);
+    place();
+    paint();
+  }
+
+  /** Stays as far open as it is. */
+  void stop() {
+    player.stop();
+  }
+
+  /** Selects the panel seen at a point of this view, or nothing. */
+  void select(double x, double y) {
+    Vec2 place = camera.plane(x, y);
+    for (Mark.Patch patch : patches.reversed()) {
+      long around = patch.rings().stream().filter((Polygon2 ring) -> ring.contains(place)).count();
+      if (around % 2 == 1) {
+        desk.selection().set(new Selection.OfPanel(patch.part()));
+        return;
+      }
+    }
+    desk.selection().set(Selection.nothing());
+  }
+
   private void look() {
     patches = drawing == null ? List.of() : drawing.seen(from);
     place();
@@ -175,7 +197,7 @@ public final class LensView extends Region {
     paint();
   }
 
-  private Rim rim() {
+  Rim rim() {
     return new Rim(getWidth(), getHeight());
   }
 
@@ -207,95 +229,9 @@ public final class LensView extends Region {
     return taught;
   }
 
-  private void press(MouseEvent e) {
-    requestFocus();
-    player.stop();
-    lastX = e.getX();
-    lastY = e.getY();
-    dragged = false;
-    onRim = round.get() && rim().isAt(e.getX(), e.getY());
-    if (onRim) {
-      made.set(rim().value(e.getX(), e.getY()));
-    }
-    e.consume();
-  }
-
-  private void drag(MouseEvent e) {
-    if (onRim) {
-      made.set(rim().value(e.getX(), e.getY()));
-    } else {
-      dragged |= Math.hypot(e.getX() - lastX, e.getY() - lastY) > 3;
-      if (dragged) {
-        from = from.moved(-TURN * (e.getX() - lastX), TURN * (e.getY() - lastY));
-        lastX = e.getX();
-        lastY = e.getY();
-        look();
-      }
-    }
-    e.consume();
-  }
-
-  private void release(MouseEvent e) {
-    e.consume();
-    if (onRim || dragged || e.getButton() != MouseButton.PRIMARY) {
-      return;
-    }
-    Vec2 place = camera.plane(e.getX(), e.getY());
-    for (Mark.Patch patch : patches.reversed()) {
-      long around = patch.rings().stream().filter((Polygon2 ring) -> ring.contains(place)).count();
-      if (around % 2 == 1) {
-        desk.selection().set(new Selection.OfPanel(patch.part()));
-        return;
-      }
-    }
-    desk.selection().set(Selection.nothing());
-  }
-
-  private void wheel(ScrollEvent e) {
-    nearer(Math.pow(WHEEL, e.getDeltaY()));
-    e.consume();
-  }
-
-  private void nearer(double factor) {
-    zoom = Math.clamp(zoom * factor, 0.3, 12);
-    place();
-    paint();
-  }
-
   /** For those who hear the window read. */
   private void say() {
     setAccessibleText(
         "The folded form, %.0f %% of the way from flat to made".formatted(100 * made.get()));
-  }
-
-  private void turn(double by, double tilt) {
-    from = from.moved(by, tilt);
-    look();
-  }
-
-  private void key(KeyEvent e) {
-    if (e.isShortcutDown() || e.isAltDown()) {
-      return;
-    }
-    switch (e.getCode()) {
-      case LEFT -> turn(KEY_TURN, 0);
-      case RIGHT -> turn(-KEY_TURN, 0);
-      case UP -> turn(0, -KEY_TURN);
-      case DOWN -> turn(0, KEY_TURN);
-      case SPACE -> play();
-      case PAGE_UP -> made.set(Math.min(1, made.get() + KEY_STEP));
-      case PAGE_DOWN -> made.set(Math.max(0, made.get() - KEY_STEP));
-      case PLUS, ADD, EQUALS -> nearer(1.25);
-      case MINUS, SUBTRACT -> nearer(0.8);
-      case HOME -> {
-        from = Viewpoint.USUAL;
-        zoom = 1;
-        look();
-      }
-      default -> {
-        return;
-      }
-    }
-    e.consume();
   }
 }

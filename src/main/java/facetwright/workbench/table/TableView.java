@@ -4,7 +4,6 @@ import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
 import facetwright.script.Design;
 import facetwright.workbench.desk.Desk;
-import facetwright.workbench.desk.Selection;
 import facetwright.workbench.focus.FocusRing;
 import facetwright.workbench.look.Shade;
 import java.util.List;
@@ -18,20 +17,15 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.input.MouseButton;
-import javafx.scene.input.MouseEvent;
-import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 
 /** The net on its sheet. Wheel zooms to the pointer, dragging moves, a click selects. */
 public final class TableView extends Region {
-  private static final double REACH = 6;
-  private static final double WHEEL = 1.0018;
-
   private final Desk desk;
   private final Mat mat = new Mat();
   private final Canvas canvas = new Canvas();
   private final TableKeys keys;
+  private final TableHand hand;
   private final ObjectProperty<TableLook> look = new SimpleObjectProperty<>(TableLook.USUAL);
   private final ObjectProperty<Shade> shade = new SimpleObjectProperty<>(Shade.LIGHT);
   private final ObjectProperty<Boolean> measures = new SimpleObjectProperty<>(false);
@@ -41,16 +35,13 @@ public final class TableView extends Region {
   private Camera camera = new Camera(1, 0, 0);
   private boolean fitted = true;
   private final Measurer measurer = new Measurer(told::set);
-  private Spot under = new Spot.Bare();
-  private double lastX;
-  private double lastY;
-  private boolean dragged;
   private long paints;
 
   public TableView(Desk desk) {
     this.desk = desk;
     getStyleClass().add("table");
     keys = new TableKeys(this, desk);
+    hand = new TableHand(this, desk);
     getChildren().addAll(mat, canvas, new FocusRing(this));
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
@@ -65,12 +56,6 @@ public final class TableView extends Region {
           setCursor(on ? Cursor.CROSSHAIR : Cursor.DEFAULT);
           paint();
         });
-    setOnScroll(this::wheel);
-    setOnMousePressed(this::press);
-    setOnMouseDragged(this::drag);
-    setOnMouseReleased(this::release);
-    setOnMouseMoved(this::move);
-    setOnMouseExited(_ -> point(new Spot.Bare(), ""));
     setOnKeyPressed(keys::pressed);
     desk.selection().addListener((_, _, _) -> say());
     told.addListener((_, _, _) -> say());
@@ -128,7 +113,17 @@ public final class TableView extends Region {
 
   /** Nearer or farther about the middle. */
   public void zoom(double factor) {
-    turnTo(camera.zoomed(factor, getWidth() / 2, getHeight() / 2));
+    zoom(factor, getWidth() / 2, getHeight() / 2);
+  }
+
+  /** Nearer or farther about a point of this view. */
+  void zoom(double factor, double x, double y) {
+    turnTo(camera.zoomed(factor, x, y));
+  }
+
+  /** How long a pixel is, in mm of the net. */
+  double pixel() {
+    return 1 / camera.scale();
   }
 
   void move(double dx, double dy) {
@@ -204,12 +199,12 @@ public final class TableView extends Region {
     Design design = desk.design().get();
     if (design != null) {
       sheets = Sheets.of(design.laid(), look.get());
-      under = new Spot.Bare();
+      hand.forget();
     }
     layoutChildren();
   }
 
-  private void paint() {
+  void paint() {
     Design design = desk.design().get();
     mat.show(
         camera,
@@ -225,7 +220,7 @@ public final class TableView extends Region {
         new TablePainter(on, camera, shade.get(), design.laid(), look.get().inside());
     painter.nets(sheets);
     painter.halo(desk.selection().get());
-    painter.hover(under);
+    painter.hover(hand.under());
     for (int i = 0; i < design.findings().size(); i++) {
       var finding = design.findings().get(i);
       painter.pin(
@@ -238,83 +233,11 @@ public final class TableView extends Region {
     paints++;
   }
 
-  private Vec2 place(double x, double y) {
+  /** The place of the net at a point of this view. */
+  Vec2 place(double x, double y) {
     Vec2 plane = camera.plane(x, y);
     Design design = desk.design().get();
     // Turning over twice changes nothing, so the same mirror leads back.
     return design == null ? plane : TablePainter.shown(design.laid(), look.get().inside(), plane);
-  }
-
-  private void wheel(ScrollEvent e) {
-    if (e.getDeltaY() != 0) {
-      turnTo(camera.zoomed(Math.pow(WHEEL, e.getDeltaY()), e.getX(), e.getY()));
-    }
-    e.consume();
-  }
-
-  private void press(MouseEvent e) {
-    requestFocus();
-    lastX = e.getX();
-    lastY = e.getY();
-    dragged = false;
-  }
-
-  private void drag(MouseEvent e) {
-    if (!dragged && Math.hypot(e.getX() - lastX, e.getY() - lastY) < 4) {
-      return;
-    }
-    dragged = true;
-    turnTo(camera.moved(e.getX() - lastX, e.getY() - lastY));
-    lastX = e.getX();
-    lastY = e.getY();
-  }
-
-  private void release(MouseEvent e) {
-    Design design = desk.design().get();
-    if (dragged || design == null || e.getButton() != MouseButton.PRIMARY) {
-      return;
-    }
-    Vec2 place = place(e.getX(), e.getY());
-    if (measures.get()) {
-      choose(Measuring.snapped(design.net(), place, REACH / camera.scale()));
-      return;
-    }
-    if (e.getClickCount() == 2) {
-      fit();
-      return;
-    }
-    desk.selection()
-        .set(
-            switch (Spot.at(design.net(), place, REACH / camera.scale())) {
-              case Spot.OnPanel(int p) -> new Selection.OfPanel(p);
-              case Spot.OnScore(int s) -> new Selection.OfScore(s);
-              case Spot.OnCut(var side) -> new Selection.OfPanel(side.panel());
-              case Spot.Bare _ -> Selection.nothing();
-            });
-  }
-
-  private void move(MouseEvent e) {
-    Design design = desk.design().get();
-    if (design == null) {
-      return;
-    }
-    Vec2 place = place(e.getX(), e.getY());
-    if (measures.get()) {
-      if (measurer.follow(Measuring.snapped(design.net(), place, REACH / camera.scale()))) {
-        paint();
-      }
-    }
-    Spot spot = Spot.at(design.net(), place, REACH / camera.scale());
-    String from = Told.from(design.laid().sheet(0), place, design.unit());
-    String what = Told.about(design.net(), spot, design.unit());
-    point(spot, what.isEmpty() ? from : what + "    " + from);
-  }
-
-  private void point(Spot spot, String words) {
-    told.set(words);
-    if (!spot.equals(under)) {
-      under = spot;
-      paint();
-    }
   }
 }

@@ -1,0 +1,74 @@
+package facetwright.workbench.lens;
+
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+
+/** What the mouse does on the lens: turns the form, folds it at the rim, zooms, selects. */
+final class LensHand {
+  /** Radians a pixel. */
+  private static final double TURN = 0.011;
+
+  private static final double WHEEL = 1.0018;
+
+  private final LensView lens;
+  private double lastX;
+  private double lastY;
+  private boolean dragged;
+  private boolean onRim;
+
+  LensHand(LensView lens) {
+    this.lens = lens;
+  }
+
+  /** Answers the mouse from now on. */
+  void take() {
+    lens.setOnMousePressed(this::press);
+    lens.setOnMouseDragged(this::drag);
+    lens.setOnMouseReleased(this::release);
+    lens.setOnScroll(this::wheel);
+  }
+
+  private void press(MouseEvent e) {
+    lens.requestFocus();
+    lens.stop();
+    lastX = e.getX();
+    lastY = e.getY();
+    dragged = false;
+    onRim = lens.round().get() && lens.rim().isAt(e.getX(), e.getY());
+    if (onRim) {
+      fold(e);
+    }
+    e.consume();
+  }
+
+  private void fold(MouseEvent e) {
+    lens.made().set(lens.rim().value(e.getX(), e.getY()));
+  }
+
+  private void drag(MouseEvent e) {
+    if (onRim) {
+      fold(e);
+    } else {
+      dragged |= Math.hypot(e.getX() - lastX, e.getY() - lastY) > 3;
+      if (dragged) {
+        lens.turn(-TURN * (e.getX() - lastX), TURN * (e.getY() - lastY));
+        lastX = e.getX();
+        lastY = e.getY();
+      }
+    }
+    e.consume();
+  }
+
+  private void release(MouseEvent e) {
+    e.consume();
+    if (!onRim && !dragged && e.getButton() == MouseButton.PRIMARY) {
+      lens.select(e.getX(), e.getY());
+    }
+  }
+
+  private void wheel(ScrollEvent e) {
+    lens.nearer(Math.pow(WHEEL, e.getDeltaY()));
+    e.consume();
+  }
+}
