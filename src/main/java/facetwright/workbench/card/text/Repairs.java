@@ -112,7 +112,12 @@ public final class Repairs {
     Span literal = place;
     return isLiteral(literal)
         ? TidyLength.write(words(literal), unit(), mend)
-            .map(written -> replace(literal.first(), literal.last(), written))
+            .map(
+                written -> {
+                  Repair plain = replace(literal.first(), literal.last(), written);
+                  String label = plain.label() + " in place of " + words(literal);
+                  return new Repair(label, plain.at(), plain.edit());
+                })
         : Optional.empty();
   }
 
