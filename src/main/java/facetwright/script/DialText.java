@@ -4,20 +4,26 @@ import facetwright.geom.Length;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.script.api.Shown;
+import java.util.List;
 
 /** Dial values as a person types them, and places of a slider as dial values. */
 public final class DialText {
   /** A plain number whose range has fewer ruler marks than this is no length, but a part or so. */
   private static final int MARKS = 8;
 
+  /** Inches are written in the coarsest fraction that is exact, down to 1/64. */
+  private static final List<Ruler> FRACTIONS = List.of(Ruler.SIXTEENTHS, new Ruler(Unit.INCH, 64));
+
   private DialText() {}
 
   /** A value as it stands in the field: inches in fractions, the rest as numbers. */
   public static String of(Dial dial, double value, Unit unit) {
     if (dial.kind() == Dial.Kind.LENGTH && unit == Unit.INCH) {
-      Ruler.Reading reading = Ruler.SIXTEENTHS.read(Length.of(value, Unit.INCH));
-      if (Math.abs(reading.errorMm()) < 1e-6) {
-        return reading.text().replace(" in", "");
+      for (Ruler ruler : FRACTIONS) {
+        Ruler.Reading reading = ruler.read(Length.of(value, Unit.INCH));
+        if (Math.abs(reading.errorMm()) < 1e-6) {
+          return reading.text().replace(" in", "");
+        }
       }
     }
     return Shown.plain(Math.round(value * 1e4) / 1e4);

@@ -96,13 +96,13 @@ final class HouseCommands {
             "round",
             "Round to a ruler …",
             "Shortcut+R",
-            "Find dials that put its measures on a ruler's marks, in inches or metric",
+            "Find dials that put its measures on a ruler's marks, inches or millimetres",
             at(house.rounding()::open))
         .act(
             "fit-sheet",
             "Fit to a sheet …",
             "Shortcut+Shift+R",
-            "Make it as large as your sheet takes it, or several of it",
+            "Make it as large as your sheet takes, one or several",
             at(house.fitting()::open))
         .act(
             "turn-back",
@@ -193,13 +193,13 @@ final class HouseCommands {
             "writing",
             "Writing a design",
             "",
-            "Opens the guide in your browser",
+            "Open the guide in your browser",
             () -> doc("writing-a-design.md"))
         .act(
             "words",
             "Words of the script",
             "",
-            "Opens the reference in your browser",
+            "Open the reference in your browser",
             () -> doc("script-reference.md"))
         .line()
         .act(

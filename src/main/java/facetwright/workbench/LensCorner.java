@@ -33,7 +33,8 @@ final class LensCorner extends Region {
     getStyleClass().add("corner");
     play.setOnAction(_ -> lens.play());
     ToggleButton angles = new ToggleButton("Angles");
-    angles.setTooltip(new Tooltip("Write dihedral angles and angle sums, for teaching"));
+    angles.setTooltip(
+        new Tooltip("Write the angles at scores and corners on the made form, for teaching"));
     angles.selectedProperty().bindBidirectional(lens.teaching());
     swap.selectedProperty().bindBidirectional(swapped);
     buttons.getChildren().addAll(play, angles, swap);

@@ -45,6 +45,12 @@ public final class Room extends BorderPane {
   /** So much of the height the dials may take, and the notes, so that the net keeps its room. */
   private static final double DIALS = 0.28;
 
+  /** So much while something is asked of the design, so that the answer can be read. */
+  private static final double ASKING = 0.37;
+
+  /** So many pixels stay for the net and all else even then, where there are as many. */
+  private static final double REST = 430;
+
   private static final double NOTES = 0.14;
 
   /** So much for the first note, so that it can be read whole. */
@@ -99,11 +105,13 @@ public final class Room extends BorderPane {
     corner = new LensCorner(table, lens);
     corner.swapped().addListener((_, _, _) -> table.requestLayout());
     Node top = corner;
-    notes = new Tray(findings, NOTES, () -> Math.min(findings.first(), left().getHeight() * FIRST));
+    notes =
+        new Tray(
+            findings, () -> NOTES, () -> Math.min(findings.first(), left().getHeight() * FIRST));
     over = new StackPane(top);
     boxes = stripOfButtons();
     dials = new VBox(flags, drawer);
-    left = new VBox(boxes, over, told(), new Tray(dials, DIALS, () -> 0), notes);
+    left = new VBox(boxes, over, told(), new Tray(dials, this::forDials, () -> 0), notes);
     VBox.setVgrow(over, Priority.ALWAYS);
     split.setOrientation(Orientation.HORIZONTAL);
     split.getItems().setAll(left, card);
@@ -116,6 +124,13 @@ public final class Room extends BorderPane {
           card.area().requestFocus();
         });
     setCenter(fold);
+  }
+
+  /** The part of the height that the dials may take. */
+  private double forDials() {
+    double spare = 1 - REST / Math.max(REST, left.getHeight());
+    boolean asking = bars.stream().anyMatch(Node::isVisible);
+    return asking ? Math.clamp(spare, DIALS, ASKING) : DIALS;
   }
 
   private Node told() {

@@ -1,5 +1,6 @@
 package facetwright.workbench;
 
+import facetwright.net.Site;
 import facetwright.workbench.Places.Place;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
@@ -57,7 +58,12 @@ final class TourSteps {
             Bindings.createBooleanBinding(() -> !desk.text().get().contains(BROKEN), desk.text()),
             () -> {
               toTable.run();
-              desk.text().set(desk.text().get().replace(SOUND, BROKEN));
+              String text = desk.text().get().replace(SOUND, BROKEN);
+              desk.text().set(text);
+              int at = text.indexOf(BROKEN);
+              if (at >= 0) {
+                desk.pointTo(new Site((int) text.substring(0, at + 1).lines().count(), 1));
+              }
             },
             () -> desk.text().set(desk.text().get().replace(BROKEN, SOUND))),
         new TourStep(

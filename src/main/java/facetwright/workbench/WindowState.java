@@ -50,9 +50,9 @@ final class WindowState {
     return scene;
   }
 
-  /** Four fifths of the screen, but not less than is comfortable. */
+  /** Four fifths of the screen, but not less than is comfortable, with room for the frame. */
   private static double usual(double least, double screen) {
-    return Math.min(screen, Math.max(least, screen * 0.8));
+    return Math.min(screen * 0.94, Math.max(least, screen * 0.8));
   }
 
   private double number(String key, double least, double most, double otherwise) {

@@ -8,6 +8,8 @@ import facetwright.workbench.Places.Place;
 import facetwright.workbench.desk.Selection;
 import java.nio.file.Path;
 import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ComboBox;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -45,7 +47,18 @@ class LeapsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "find", "line", "aim", "keys", "about", "tour", "new", "shelf", "papers", "Compare"
+        "find",
+        "line",
+        "aim",
+        "round",
+        "fit-sheet",
+        "keys",
+        "about",
+        "tour",
+        "new",
+        "shelf",
+        "papers",
+        "Compare"
       })
   void escComesBack(String what) throws Exception {
     boolean inScript = what.equals("find") || what.equals("line") || what.equals("tour");
@@ -69,6 +82,8 @@ class LeapsTest {
     assertThat(Fx.get(() -> house.notices().now().get())).isNull();
     assertThat(house.pages().isVisible()).isFalse();
     assertThat(house.goals().isVisible()).isFalse();
+    assertThat(house.rounding().isVisible()).isFalse();
+    assertThat(house.fitting().isVisible()).isFalse();
     assertThat(house.lookup(".sweep").isVisible()).isFalse();
     assertThat(house.lookup(".find-bar").isVisible()).isFalse();
     assertThat(house.tourView().isVisible()).isFalse();
@@ -113,6 +128,62 @@ class LeapsTest {
       press("F6");
     }
     assertThat(owner()).as("round and round").isEqualTo(room.table());
+  }
+
+  /** The line that asks is a part of its own while it is open, between settings and dials. */
+  @ParameterizedTest
+  @ValueSource(strings = {"aim", "round", "fit-sheet"})
+  void oneLeapsToTheLineThatAsks(String what) throws Exception {
+    Room room = house.room();
+    Fx.run(() -> house.commands().named(what).run());
+    Fx.pulse();
+    Node asking = owner();
+    press("F6");
+    assertThat(Tabbing.name(owner())).isEqualTo("Compare sides");
+    press("Shift+F6");
+    assertThat(owner()).isEqualTo(asking);
+    press("Shift+F6");
+    press("Shift+F6");
+    assertThat(owner()).isEqualTo(room.lens());
+    press("F6");
+    press("F6");
+    assertThat(owner()).isEqualTo(asking);
+  }
+
+  /** One types over what stands in the first field, whichever line is opened. */
+  @ParameterizedTest
+  @ValueSource(strings = {"round", "fit-sheet"})
+  void whatIsTypedTakesThePlaceOfWhatStood(String what) throws Exception {
+    Fx.run(() -> house.commands().named(what).run());
+    Fx.pulse();
+    ComboBox<?> box = (ComboBox<?>) owner();
+    String stood = Fx.get(() -> box.getEditor().getText());
+    assertThat(stood).isNotEmpty();
+    assertThat(Fx.get(() -> box.getEditor().getSelectedText())).isEqualTo(stood);
+  }
+
+  /** What is found is in sight and has the focus, at any size of the letters. */
+  @ParameterizedTest
+  @ValueSource(doubles = {12, 14, 20, 24})
+  void whatIsOfferedIsInSight(double size) throws Exception {
+    Fx.run(() -> house.textSize().pixels().set(size));
+    press("Shortcut+R");
+    Fx.run(() -> house.rounding().ruler("1/8 in"));
+    press("Enter");
+    Fx.until("it is found", () -> house.rounding().told().contains("lie on the marks"));
+    Fx.pulse();
+    Fx.pulse();
+    assertThat(Tabbing.name(owner())).isEqualTo("Take it");
+    Node take = owner();
+    assertThat(Fx.get(() -> Tabbing.isInSight(take))).isTrue();
+    // What is told of it is read on by keys.
+    double before = Fx.get(() -> take.localToScene(0, 0).getY());
+    press("Page Down");
+    assertThat(Fx.get(() -> take.localToScene(0, 0).getY())).isLessThan(before);
+    press("Page Up");
+    assertThat(Fx.get(() -> Tabbing.isInSight(take))).isTrue();
+    Fx.run(((ButtonBase) take)::fire);
+    assertThat(Fx.get(() -> house.desk().settings().get())).containsKeys("side", "wall");
   }
 
   @Test

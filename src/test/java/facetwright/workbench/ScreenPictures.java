@@ -22,6 +22,9 @@ public final class ScreenPictures {
    */
   private static final String WINDOW = "\"window.wide\":\"720\",\"window.high\":\"480\"";
 
+  /** So much of the width is left of the script. */
+  private static final double DIVIDER = 0.66;
+
   private final Path folder;
   private Visit visit;
 
@@ -55,6 +58,8 @@ public final class ScreenPictures {
     Fx.run(() -> visit.stage.getScene().setRoot(new Hall(visit.house, width, height)));
     String end = "-" + width + (dark ? "-dark" : "") + ".png";
     Fx.run(() -> visit.house.room().dark().set(dark));
+    Fx.pulse();
+    Fx.run(() -> visit.house.room().fold().divide(DIVIDER));
     made();
     editing();
     save("editing" + end);

@@ -52,6 +52,11 @@ class TextScalingTest {
         assertThat(cut).as("cut off at %s px, %s", size, place).isEmpty();
       }
       Fx.run(() -> house.places().now().set(Place.TABLE));
+      Fx.run(() -> house.room().fold().divide(0.95));
+      Fx.pulse();
+      Fx.pulse();
+      assertThat(Fx.get(() -> cutOff(house))).as("a narrow script at %s px", size).isEmpty();
+      Fx.run(() -> house.room().fold().divide(0.66));
       Fx.pulse();
       assertThat(Fx.get(() -> house.room().table().getHeight()))
           .as("the net at %s px", size)

@@ -19,6 +19,9 @@ import javafx.scene.layout.VBox;
 
 /** What is wrong with the script and what to do, at the card's foot, with a button that does it. */
 final class FaultStrip extends HBox {
+  /** What is said is so many letters wide at least, beside the button. */
+  private static final double LEAST = 14;
+
   private final Desk desk;
   private final CardText text;
   private final Marks marks;
@@ -41,11 +44,12 @@ final class FaultStrip extends HBox {
     remedy.setWrapText(true);
     remedy.getStyleClass().add("quiet");
     VBox words = new VBox(2, message, remedy);
-    HBox.setHgrow(words, Priority.ALWAYS);
+    Beside saying = new Beside(words, apply, () -> LEAST * message.getFont().getSize());
+    HBox.setHgrow(saying, Priority.ALWAYS);
     apply.setMinWidth(USE_PREF_SIZE);
-    apply.setTooltip(new Tooltip("Changes the script so (Alt+Enter); Ctrl+Z takes it back"));
+    apply.setTooltip(new Tooltip("Change the script so (Alt+Enter); Ctrl+Z takes it back"));
     apply.setOnAction(_ -> apply());
-    getChildren().addAll(sign, words, apply);
+    getChildren().addAll(sign, saying);
     marks.all().addListener((_, _, _) -> show());
     desk.fault().addListener((_, _, _) -> show());
     text.area().heightProperty().addListener((_, _, _) -> keepCaret());

@@ -14,11 +14,14 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Finds and replaces text, and goes to a line. */
 final class FindBar extends VBox {
+  /** So many letters show at least of what is sought, beside the buttons. */
+  private static final int COLUMNS = 7;
+
   private final CardText text;
   private final Painting painting;
   private final TextField sought = new TextField();
@@ -26,9 +29,9 @@ final class FindBar extends VBox {
   private final TextField line = new TextField();
   private final CheckBox capitals = new CheckBox("Aa");
   private final Label count = new Label();
-  private final HBox finding;
-  private final HBox replacing;
-  private final HBox going;
+  private final Region finding;
+  private final Region replacing;
+  private final Region going;
 
   FindBar(CardText text, Painting painting) {
     this.text = text;
@@ -38,13 +41,13 @@ final class FindBar extends VBox {
     say(by, "Replace with", "What to write in its place (Enter replaces one)");
     say(line, "Line", "The number of a line (Enter goes there)");
     line.setPrefColumnCount(6);
-    count.setMinWidth(64);
+    count.setMinWidth(USE_PREF_SIZE);
     count.getStyleClass().add("quiet");
     capitals.setMinWidth(USE_PREF_SIZE);
     capitals.setAccessibleText("Capitals count");
     capitals.setTooltip(new Tooltip("Tell capitals from small letters"));
-    HBox.setHgrow(sought, Priority.ALWAYS);
-    HBox.setHgrow(by, Priority.ALWAYS);
+    sought.setPrefColumnCount(COLUMNS);
+    by.setPrefColumnCount(COLUMNS);
     finding =
         row(
             sought,
@@ -58,7 +61,9 @@ final class FindBar extends VBox {
             by,
             button("Replace", "Replace this one (Enter)", this::replaceOne),
             button("Replace all", "Replace every one of them", this::replaceAll));
-    going = row(new Label("Go to line"), line, button("Go", "Go there (Enter)", this::goToLine));
+    HBox where = new HBox(6, new Label("Go to line"), line);
+    where.setAlignment(Pos.CENTER_LEFT);
+    going = row(where, button("Go", "Go there (Enter)", this::goToLine));
     sought.textProperty().addListener((_, _, _) -> search());
     capitals.selectedProperty().addListener((_, _, _) -> search());
     text.area()
@@ -94,9 +99,10 @@ final class FindBar extends VBox {
     field.setTooltip(new Tooltip(tip));
   }
 
-  private HBox row(Node... nodes) {
-    HBox row = new HBox(6, nodes);
-    row.setAlignment(Pos.CENTER_LEFT);
+  private Region row(Region field, Node... nodes) {
+    HBox firm = new HBox(6, nodes);
+    firm.setAlignment(Pos.CENTER_LEFT);
+    Beside row = new Beside(field, firm, () -> field.prefWidth(-1));
     getChildren().add(row);
     return row;
   }
@@ -110,7 +116,7 @@ final class FindBar extends VBox {
     return button;
   }
 
-  private void showOnly(HBox... rows) {
+  private void showOnly(Region... rows) {
     for (Node row : getChildren()) {
       boolean on = List.of(rows).contains(row);
       row.setVisible(on);

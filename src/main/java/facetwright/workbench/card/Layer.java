@@ -31,6 +31,8 @@ final class Layer extends Pane {
    */
   void show(Region note, Bounds place, double most, boolean above) {
     add(note);
+    // What was written into it just now is measured as it will be lettered.
+    note.applyCss();
     Bounds found = screenToLocal(place);
     Bounds at = found == null ? new BoundingBox(EDGE, EDGE, 1, 1) : found;
     double width = Math.min(Math.min(most, note.prefWidth(-1)), getWidth() - 2 * EDGE);

@@ -32,6 +32,7 @@ record HeldKeys(String where, String keys, String does) {
           new HeldKeys("In a dial's field", "Up, Down", "Turn the dial a step"),
           new HeldKeys("In a dial's field", "Enter", "Take the value typed"),
           new HeldKeys("In a dial's field", "Esc", "Leave the value as it was"),
+          new HeldKeys("Under the table", "Page up, Page down", "Read on in dials and findings"),
           new HeldKeys("In the script", "Ctrl+Space", "Offer what fits here"),
           new HeldKeys("In the script", "Ctrl+Shift+Space", "Say what this call takes"),
           new HeldKeys("In the script", "Alt+Enter", "Mend what is wrong, where a mend is known"),

@@ -63,7 +63,7 @@ public final class Pages extends StackPane {
     HBox.setHgrow(space, Priority.ALWAYS);
     Button close = new Button("Close");
     close.setOnAction(_ -> close());
-    close.setTooltip(new Tooltip("Puts this page away (Esc)"));
+    close.setTooltip(new Tooltip("Put this page away (Esc)"));
     HBox top = new HBox(name, space, close);
     top.setAlignment(Pos.CENTER_LEFT);
     top.getStyleClass().add("page-top");

@@ -38,6 +38,7 @@ final class DialRow extends VBox {
     Label name = new Label(dial.name());
     name.setLabelFor(field);
     name.getStyleClass().add("dial-name");
+    name.setTooltip(new Tooltip("The dial " + dial.name()));
     field.setPrefColumnCount(5);
     field.setAccessibleText("Value of " + dial.name());
     field.setTooltip(
@@ -62,12 +63,13 @@ final class DialRow extends VBox {
     all.setTooltip(new Tooltip("See " + dial.name() + " over its range, and pick a value"));
     all.setMinWidth(USE_PREF_SIZE);
     all.setOnAction(_ -> compare.accept(this.dial.name()));
-    HBox top = new HBox(4, name, all, field, counts, back);
+    HBox top = new HBox(4, name, all, field, counts);
     top.setAlignment(Pos.CENTER_LEFT);
     least.getStyleClass().add("quiet");
     most.getStyleClass().add("quiet");
     HBox.setHgrow(slider, Priority.ALWAYS);
-    HBox below = new HBox(6, least, slider, most);
+    // Its place is kept, so that nothing moves when the dial is turned.
+    HBox below = new HBox(6, least, slider, most, back);
     below.setAlignment(Pos.CENTER_LEFT);
     getChildren().addAll(top, below);
     slider.valueProperty().addListener((_, _, v) -> slid(v.doubleValue()));
@@ -115,7 +117,6 @@ final class DialRow extends VBox {
     if (!field.isFocused() || slider.isValueChanging()) {
       field.setText(DialText.of(now, now.value(), in));
     }
-    back.setManaged(desk.settings().get().containsKey(now.name()));
     back.setVisible(desk.settings().get().containsKey(now.name()));
     showing = false;
   }

@@ -25,7 +25,7 @@ public final class SettingFlags extends FlowPane {
   private final Desk desk;
   private final Button keep = new Button("Keep these dials as …");
   private final TextField name = new TextField();
-  private final MenuButton delete = new MenuButton("Delete");
+  private final MenuButton delete = new MenuButton("Delete a setting");
   private List<DialSetting> settings = List.of();
   private boolean shown;
 
@@ -36,9 +36,9 @@ public final class SettingFlags extends FlowPane {
     setAlignment(Pos.CENTER_LEFT);
     keep.getStyleClass().add("plain");
     keep.setTooltip(
-        new Tooltip("Writes the dials as they stand into the script, under a name of yours"));
+        new Tooltip("Write the dials as they stand into the script, under a name of yours"));
     keep.setOnAction(_ -> naming(true));
-    delete.setTooltip(new Tooltip("Takes a setting out of the script"));
+    delete.setTooltip(new Tooltip("Take a setting out of the script"));
     name.setPromptText("Name, then Enter");
     name.setAccessibleText("Name of the setting");
     name.setTooltip(new Tooltip("What these dials are to be called (Enter); Esc leaves it"));

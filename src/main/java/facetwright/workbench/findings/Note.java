@@ -103,7 +103,7 @@ final class Note extends HBox {
                     .add(
                         button(
                             repair.label(),
-                            "Changes the script so (Alt+Enter in its line); Ctrl+Z takes it back",
+                            "Change the script so (Alt+Enter in its line); Ctrl+Z takes it back",
                             this::repair)));
     said.wish()
         .ifPresent(
@@ -113,7 +113,7 @@ final class Note extends HBox {
                     .add(
                         button(
                             wish.verb(),
-                            "Solves for dials; nothing turns before you say so",
+                            "Look for such dials; nothing turns before you take them",
                             () -> said.wish().ifPresent(solver))));
     words.setFillWidth(true);
     HBox.setHgrow(words, Priority.ALWAYS);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -56,7 +57,7 @@ public abstract class Bar extends VBox {
     find.setOnAction(_ -> find());
     Button close = new Button("Close");
     close.getStyleClass().add("plain");
-    close.setTooltip(new Tooltip("Puts this line away (Esc)"));
+    close.setTooltip(new Tooltip("Put this line away (Esc)"));
     close.setOnAction(_ -> close());
     row.getChildren().setAll(controls);
     row.getChildren().addAll(find, close);
@@ -68,7 +69,15 @@ public abstract class Bar extends VBox {
     box.setEditable(true);
     box.setAccessibleText(name);
     box.setTooltip(new Tooltip(tip));
-    box.getEditor().setPrefColumnCount(7);
+    box.getEditor().setPrefColumnCount(6);
+    // What is typed takes the place of what stood there.
+    box.focusedProperty()
+        .addListener(
+            (_, _, on) -> {
+              if (on) {
+                Platform.runLater(box.getEditor()::selectAll);
+              }
+            });
     box.setOnKeyPressed(
         e -> {
           if (e.getCode() == KeyCode.ENTER) {

@@ -43,13 +43,13 @@ public final class FitBar extends Bar {
     ruler = new RulerBox(rulers);
     lay(
         List.of(
-            new Label("Make"),
+            new Label("Fit"),
             copies,
-            new Label("as large as fit"),
+            new Label("to a sheet of"),
             sheet,
             new Label("by a ruler of"),
             rulers),
-        "Looks for the largest that fits, its lengths in proportion");
+        "Look for the largest that fits, its lengths in proportion");
   }
 
   @Override

@@ -41,7 +41,7 @@ public final class GoalBar extends Bar {
     word.valueProperty().addListener((_, _, w) -> value.setPromptText(example(w)));
     value.setPromptText(example(word.getValue()));
     turn.setAccessibleText("Dial to turn");
-    turn.setTooltip(new Tooltip("Starts where it stands now; all other dials stay"));
+    turn.setTooltip(new Tooltip("It starts where it stands now; all other dials stay"));
     var rulers = typed("Ruler", "The ruler that dials are set by, of either unit");
     ruler = new RulerBox(rulers);
     lay(
@@ -53,7 +53,7 @@ public final class GoalBar extends Bar {
             turn,
             new Label("by a ruler of"),
             rulers),
-        "Looks for dials that make it so");
+        "Look for dials that make it so");
     dials(null);
     desk.design().addListener((_, _, design) -> dials(design));
   }

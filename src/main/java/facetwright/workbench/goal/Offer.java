@@ -18,7 +18,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -56,7 +55,7 @@ final class Offer extends VBox {
     this.taken = taken;
     getStyleClass().add("offer");
     said.setWrapText(true);
-    stop.setTooltip(new Tooltip("Stops looking; nothing changes"));
+    stop.setTooltip(new Tooltip("Stop looking; nothing changes"));
     stop.setOnAction(_ -> stop());
     HBox.setHgrow(said, Priority.SOMETIMES);
     HBox saying = new HBox(10, said, stop);
@@ -64,18 +63,19 @@ final class Offer extends VBox {
     saying.managedProperty().bind(said.textProperty().isNotEmpty());
     way.setAccessibleText("How to take it");
     way.setTooltip(new Tooltip("What changes: the dials, or the script"));
-    take.setTooltip(new Tooltip("Changes it so, in one step; Ctrl+Alt+Z takes it back"));
+    take.setTooltip(new Tooltip("Change it so, in one step; Ctrl+Alt+Z takes it back"));
     take.setOnAction(_ -> take());
     Button back = new Button("Leave it");
     back.getStyleClass().add("plain");
-    back.setTooltip(new Tooltip("Puts this away; nothing changes (Esc)"));
+    back.setTooltip(new Tooltip("Put this away; nothing changes (Esc)"));
     back.setOnAction(_ -> leave.run());
     taking = new FlowPane(8, 4, way, take, back);
     taking.setAlignment(Pos.CENTER_LEFT);
     taking.managedProperty().bind(taking.visibleProperty());
     found.managedProperty().bind(found.visibleProperty());
     stop.managedProperty().bind(stop.visibleProperty());
-    getChildren().addAll(saying, found, taking);
+    // The buttons first: they are in sight, however much there is to be read.
+    getChildren().addAll(saying, taking, found);
     desk.text().addListener((_, _, _) -> forget());
     desk.settings().addListener((_, _, _) -> forget());
     tell("");
@@ -138,6 +138,7 @@ final class Offer extends VBox {
 
   private Button goTo(Site site) {
     Button go = new Button("Go to line " + site.line());
+    go.setMinWidth(USE_PREF_SIZE);
     go.setOnAction(_ -> desk.pointTo(site));
     return go;
   }
@@ -154,12 +155,9 @@ final class Offer extends VBox {
     for (int i = 0; i < came.remarks().size(); i++) {
       remarks.getChildren().add(remark(came.remarks().get(i), i == 0 && !came.isMet()));
     }
-    ScrollPane all = new ScrollPane(remarks);
-    all.setFitToWidth(true);
-    all.getStyleClass().add("remarks");
-    HBox.setHgrow(all, Priority.ALWAYS);
+    HBox.setHgrow(remarks, Priority.ALWAYS);
     List<Node> parts =
-        came.dials().isEmpty() ? List.of(all) : List.of(new DialTable(came.dials()), all);
+        came.dials().isEmpty() ? List.of(remarks) : List.of(new DialTable(came.dials()), remarks);
     found.getChildren().setAll(parts);
     found.setVisible(true);
     way.getItems().setAll(came.ways().stream().map(Way::name).toList());

@@ -44,7 +44,7 @@ public final class RoundBar extends Bar {
             rulers,
             new Label("turning no dial by more than"),
             marks),
-        "Looks for dials that put measures on the ruler's marks");
+        "Look for dials that put measures on the ruler's marks");
   }
 
   @Override

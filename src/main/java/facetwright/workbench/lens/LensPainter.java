@@ -34,6 +34,12 @@ record LensPainter(
     boolean round) {
   private static final double TYPE = 12;
 
+  /** How much of the rim's end its knob covers, in pixels. */
+  private static final double KNOB = 14;
+
+  /** How wide the longer of the words at the rim's ends is, with some space, in its lettering. */
+  private static final double WORD = 2.8;
+
   /**
    * What the form stands on; until {@link #clear} none of these patches is painted beyond it. Such
    * a bound is dear, so it is set only where one of them would be.
@@ -169,15 +175,24 @@ record LensPainter(
     on.setStroke(focused ? shade.words() : shade.selection());
     on.setLineWidth(2.5);
     on.strokeOval(x - 8, y - 8, 16, 16);
+    ends(cx, cy, r, Math.toRadians(first));
+  }
+
+  /** What the rim's ends mean, inside of its knob; in a small glass there is no room for it. */
+  private void ends(double cx, double cy, double r, double low) {
+    double size = TYPE * shade.type();
+    double off = r * Math.cos(low) + KNOB;
+    if (-off < WORD * size) {
+      return;
+    }
     on.setFill(shade.quiet());
-    on.setFont(Pen.Type.regular(TYPE * shade.type()));
+    on.setFont(Pen.Type.regular(size));
     on.setTextBaseline(VPos.BOTTOM);
-    on.setTextAlign(TextAlignment.CENTER);
-    double low = Math.toRadians(first);
-    double off = (r - 2) * Math.cos(low);
     double down = cy - r * Math.sin(low) + 16 * shade.type();
-    on.fillText("flat", cx + off + 16 * shade.type(), down);
-    on.fillText("made", cx - off - 18 * shade.type(), down);
+    on.setTextAlign(TextAlignment.LEFT);
+    on.fillText("flat", cx + off, down);
+    on.setTextAlign(TextAlignment.RIGHT);
+    on.fillText("made", cx - off, down);
   }
 
   private double x(Vec2 p) {

@@ -27,6 +27,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.TextAlignment;
 
 /** The design at many values of one dial; a click takes one. */
 public final class SweepView extends BorderPane {
@@ -100,7 +101,12 @@ public final class SweepView extends BorderPane {
     back.remember(this);
     setVisible(true);
     toFront();
-    cards.getChildren().getFirst().requestFocus();
+    // One begins at the value that is now.
+    cards.getChildren().stream()
+        .filter(card -> card.getStyleClass().contains("now"))
+        .findFirst()
+        .orElse(cards.getChildren().getFirst())
+        .requestFocus();
   }
 
   private void take(String name, String text) {
@@ -133,6 +139,7 @@ public final class SweepView extends BorderPane {
       size.setWrapText(true);
       size.setMaxWidth(WIDE);
       size.setAlignment(Pos.TOP_CENTER);
+      size.setTextAlignment(TextAlignment.CENTER);
       getChildren().addAll(canvas, value, size);
       setAlignment(Pos.TOP_CENTER);
       setFocusTraversable(true);

@@ -20,7 +20,10 @@ import javafx.scene.layout.VBox;
 
 /** The note of the step one is at, beside its control, which is framed. */
 public final class TourView extends Pane {
-  private static final double WIDE = 340;
+  /** How wide a note is, in times its lettering. */
+  private static final double EMS = 24.3;
+
+  private static final double FRAME = 3;
   private static final double OFF = 12;
 
   private final Runnable ended;
@@ -60,7 +63,7 @@ public final class TourView extends Pane {
     back.setTooltip(new Tooltip("The step before"));
     on.setTooltip(new Tooltip("Go on, whether you did it or not"));
     Button end = new Button("End the tour");
-    end.setTooltip(new Tooltip("Puts the tour away (Esc); it is under Help"));
+    end.setTooltip(new Tooltip("Put the tour away (Esc); it is under Help at any time"));
     end.getStyleClass().add("plain");
     end.setOnAction(_ -> end());
     Region space = new Region();
@@ -168,19 +171,23 @@ public final class TourView extends Pane {
     Node beside = steps.get(at).beside();
     boolean seen = isSeen(beside);
     frame.setVisible(seen);
-    double high = note.prefHeight(WIDE);
+    double wide = Math.rint(Math.min(EMS * words.getFont().getSize(), getWidth() - 2 * OFF));
+    double high = note.prefHeight(wide);
     if (!seen) {
-      note.resizeRelocate(getWidth() - WIDE - OFF, getHeight() - high - OFF, WIDE, high);
+      note.resizeRelocate(getWidth() - wide - OFF, getHeight() - high - OFF, wide, high);
       return;
     }
     Bounds control = sceneToLocal(beside.localToScene(beside.getLayoutBounds()));
+    // Whole in the window, even round what lies at its edge.
+    double left = Math.max(0, control.getMinX() - FRAME);
+    double top = Math.max(0, control.getMinY() - FRAME);
     frame.resizeRelocate(
-        control.getMinX() - 3,
-        control.getMinY() - 3,
-        control.getWidth() + 6,
-        control.getHeight() + 6);
-    Bounds place = place(control, WIDE, high, getWidth(), getHeight());
-    note.resizeRelocate(Math.rint(place.getMinX()), Math.rint(place.getMinY()), WIDE, high);
+        left,
+        top,
+        Math.min(getWidth(), control.getMaxX() + FRAME) - left,
+        Math.min(getHeight(), control.getMaxY() + FRAME) - top);
+    Bounds place = place(control, wide, high, getWidth(), getHeight());
+    note.resizeRelocate(Math.rint(place.getMinX()), Math.rint(place.getMinY()), wide, high);
   }
 
   private static boolean isSeen(Node node) {

@@ -6,6 +6,7 @@ import facetwright.workbench.Fx;
 import java.nio.file.Path;
 import javafx.geometry.Bounds;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
 import org.junit.jupiter.api.Test;
 
 /** The card as one writes on it. */
@@ -63,6 +64,18 @@ class ScriptCardTest extends CardRoom {
     type("40 });");
     assertThat(text()).contains("back.attach(\"top\", \"lid\", { depth: 40 });sheet");
     assertThat(Fx.get(() -> desk.design().get().net().panels())).hasSize(3);
+  }
+
+  /** The words on a call stand whole in their note, as they are lettered. */
+  @Test
+  void whatACallTakesIsShownWhole() throws Exception {
+    go("sheet(");
+    type("prism({ ");
+    assertThat(Fx.get(() -> card.prompting().isHinting())).isTrue();
+    Fx.pulse();
+    Region hint = (Region) Fx.get(() -> card.lookup(".hint"));
+    assertThat(hint.getHeight())
+        .isGreaterThanOrEqualTo(Fx.get(() -> hint.prefHeight(hint.getWidth())) - 0.5);
   }
 
   @Test
