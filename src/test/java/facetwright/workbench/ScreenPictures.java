@@ -80,6 +80,10 @@ public final class ScreenPictures {
       Fx.run(() -> visit.house.commands().named("usual-text").run());
       aim();
       save("aim" + end);
+      round();
+      save("round" + end);
+      fit();
+      save("fit" + end);
       Fx.run(() -> visit.house.commands().named("about").run());
       save("about" + end);
       Fx.run(() -> visit.house.commands().named("keys").run());
@@ -152,6 +156,28 @@ public final class ScreenPictures {
   private void aim() throws Exception {
     Fx.run(() -> visit.house.goals().open(new Wish("height", "120", "")));
     Fx.until("dials are found", () -> visit.house.goals().told().contains("height"));
+    Fx.pulse();
+  }
+
+  private void round() throws Exception {
+    Fx.run(() -> visit.house.commands().named("round").run());
+    Fx.run(
+        () -> {
+          visit.house.rounding().ruler("1/8 in");
+          Fx.button(visit.house.rounding(), "Find dials").fire();
+        });
+    Fx.until("it is rounded", () -> visit.house.rounding().told().contains("lie on the marks"));
+    Fx.pulse();
+  }
+
+  private void fit() throws Exception {
+    Fx.run(() -> visit.house.commands().named("fit-sheet").run());
+    Fx.run(
+        () -> {
+          visit.house.fitting().sheet("Letter");
+          Fx.button(visit.house.fitting(), "Find dials").fire();
+        });
+    Fx.until("it fits", () -> visit.house.fitting().told().contains("a sheet of Letter"));
     Fx.pulse();
   }
 
