@@ -10,7 +10,6 @@ import facetwright.net.EdgeRef;
 import facetwright.net.Layer;
 import facetwright.net.Net;
 import facetwright.net.Opening;
-import facetwright.net.Panel;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -66,8 +65,10 @@ public final class FoldedDrawing {
       layered.put(
           layer.panel(), Areas.inset(net.panels().get(layer.panel()).region(), layer.reveal()));
     }
+    Map<Integer, List<Border>> borders = new HashMap<>();
     for (Hiding.Shard shard : hiding.seenFrom(Vec3.Z)) {
-      edges.put(shard, edges(shard));
+      edges.put(
+          shard, edges(shard, borders.computeIfAbsent(shard.panel(), panel -> borders(panel))));
       if (layered.containsKey(shard.panel())) {
         layers.put(shard, parts(layered.get(shard.panel()).intersection(shard.region())));
       }
@@ -192,44 +193,47 @@ public final class FoldedDrawing {
   }
 
   /** Those sides of a shard that are sides of its panel or of an opening. */
-  private List<Edge> edges(Hiding.Shard shard) {
+  private static List<Edge> edges(Hiding.Shard shard, List<Border> borders) {
     List<Edge> found = new ArrayList<>();
-    edges(shard, shard.region().getExteriorRing(), found);
+    edges(shard.region().getExteriorRing(), borders, found);
     for (int h = 0; h < shard.region().getNumInteriorRing(); h++) {
-      edges(shard, shard.region().getInteriorRingN(h), found);
+      edges(shard.region().getInteriorRingN(h), borders, found);
     }
     return found;
   }
 
-  private void edges(Hiding.Shard shard, LineString ring, List<Edge> found) {
-    Panel panel = net.panels().get(shard.panel());
+  private static void edges(LineString ring, List<Border> borders, List<Edge> found) {
     for (int i = 0; i + 1 < ring.getNumPoints(); i++) {
       Vec2 a = place(ring.getCoordinateN(i));
       Vec2 b = place(ring.getCoordinateN(i + 1));
-      LineKind kind = kind(shard.panel(), panel, a, b);
-      if (kind != null) {
-        found.add(new Edge(a, b, kind));
-      }
+      borders.stream()
+          .filter(border -> border.holds(a, b))
+          .findFirst()
+          .ifPresent(border -> found.add(new Edge(a, b, border.kind)));
     }
   }
 
-  /** What kind of edge of the card lies between two places; null where none does. */
-  private LineKind kind(int number, Panel panel, Vec2 a, Vec2 b) {
-    for (int i = 0; i < panel.outline().size(); i++) {
-      Segment2 side = panel.outline().side(i);
-      if (side.distance(a) < ON_SIDE && side.distance(b) < ON_SIDE) {
-        return scored.contains(new EdgeRef(number, i)) ? LineKind.FOLDED : LineKind.CUT;
+  /** A side of a panel or of one of its openings. */
+  private record Border(Segment2 side, LineKind kind) {
+    boolean holds(Vec2 a, Vec2 b) {
+      return side.distance(a) < ON_SIDE && side.distance(b) < ON_SIDE;
+    }
+  }
+
+  private List<Border> borders(int panel) {
+    List<Border> borders = new ArrayList<>();
+    Polygon2 outline = net.panels().get(panel).outline();
+    for (int i = 0; i < outline.size(); i++) {
+      boolean folded = scored.contains(new EdgeRef(panel, i));
+      borders.add(new Border(outline.side(i), folded ? LineKind.FOLDED : LineKind.CUT));
+    }
+    for (Opening opening : net.panels().get(panel).openings()) {
+      Polygon2 cut = opening.outline();
+      for (int i = 0; i < cut.size(); i++) {
+        borders.add(new Border(cut.side(i), LineKind.CUT));
       }
     }
-    for (Opening opening : panel.openings()) {
-      for (int i = 0; i < opening.outline().size(); i++) {
-        Segment2 side = opening.outline().side(i);
-        if (side.distance(a) < ON_SIDE && side.distance(b) < ON_SIDE) {
-          return LineKind.CUT;
-        }
-      }
-    }
-    return null;
+    return borders;
   }
 
   private static Ink lit(Ink ink, Vec3 normal, Viewpoint from) {

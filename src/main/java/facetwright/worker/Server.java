@@ -6,9 +6,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 
 /** The worker's side: takes asks from a stream, one at a time, and answers them on another. */
 final class Server {
+  /**
+   * So long after an answer nothing more is asked before the next is made ready for: at first the
+   * window paints what came, and has need of the processor.
+   */
+  private static final long PAUSE_MILLIS = 40;
+
   private final Evaluator evaluator;
   private final OutputStream out;
   private final Runnable leave;
@@ -21,7 +28,7 @@ final class Server {
   /**
    * @param leave ends this process; called when an evaluation can't be stopped or the workshop has
    *     gone
-   * @param rest called after each answer, when nobody waits
+   * @param rest called once after answers, when for a while nobody asks
    */
   Server(Evaluator evaluator, OutputStream out, Runnable leave, Runnable rest) {
     this.evaluator = evaluator;
@@ -58,10 +65,14 @@ final class Server {
   }
 
   private void work() {
+    boolean rested = true;
     while (true) {
       try {
-        Message.Ask ask = asks.take();
-        if (begin(ask.id())) {
+        Message.Ask ask = rested ? asks.take() : asks.poll(PAUSE_MILLIS, TimeUnit.MILLISECONDS);
+        rested = ask == null;
+        if (rested) {
+          rest.run();
+        } else if (begin(ask.id())) {
           answer(ask);
         } else {
           send(new Message.Answer(ask.id(), new Reply.Stopped(), false));
@@ -114,8 +125,6 @@ final class Server {
     send(new Message.Answer(ask.id(), reply, leaving));
     if (leaving) {
       leave.run();
-    } else {
-      rest.run();
     }
   }
 

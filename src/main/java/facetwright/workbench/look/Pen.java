@@ -41,22 +41,37 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
   /** Paints all marks of a drawing whose lower left corner lies at a place of the plane. */
   public void paint(Drawing drawing, Vec2 corner) {
     Camera there = new Camera(camera.scale(), camera.screenX(corner), camera.screenY(corner));
-    Pen pen = new Pen(on, there, trueWidths);
-    drawing.marks().forEach(pen::mark);
+    new Pen(on, there, trueWidths).paintAll(drawing.marks());
   }
 
   /** Paints marks where they are. */
   public void paintAll(List<? extends Mark> marks) {
-    marks.forEach(this::mark);
+    // Lines of one kind in a row, such as those of a hatch, make one path: painted at one go.
+    LineKind open = null;
+    for (Mark mark : marks) {
+      LineKind kind = mark instanceof Mark.Stroke stroke ? stroke.kind() : null;
+      if (open != null && kind != open) {
+        on.stroke();
+      }
+      if (mark instanceof Mark.Stroke stroke) {
+        if (kind != open) {
+          style(kind);
+          on.beginPath();
+        }
+        trace(stroke);
+      } else {
+        mark(mark);
+      }
+      open = kind;
+    }
+    if (open != null) {
+      on.stroke();
+    }
   }
 
   private void mark(Mark mark) {
     switch (mark) {
-      case Mark.Stroke(List<Vec2> points, boolean closed, LineKind kind) -> {
-        style(kind);
-        path(points, closed);
-        on.stroke();
-      }
+      case Mark.Stroke stroke -> paintAll(List.of(stroke));
       case Mark.Circle(Vec2 c, double r, LineKind kind) -> {
         style(kind);
         double d = 2 * r * camera.scale();
@@ -69,7 +84,7 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
       case Mark.Patch patch -> {
         on.setFill(colour(patch.ink()));
         area(patch.rings());
-        patch.edges().forEach(this::mark);
+        paintAll(patch.edges());
       }
       case Mark.Text text -> text(text);
     }
@@ -85,10 +100,9 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
     on.fill();
   }
 
-  private void path(List<Vec2> points, boolean closed) {
-    on.beginPath();
-    trace(points);
-    if (closed) {
+  private void trace(Mark.Stroke stroke) {
+    trace(stroke.points());
+    if (stroke.closed()) {
       on.closePath();
     }
   }
