@@ -8,7 +8,7 @@ import facetwright.geom.Length;
 import facetwright.geom.Unit;
 import facetwright.net.Net;
 import facetwright.script.Design;
-import facetwright.script.Dial;
+import facetwright.script.DialText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -32,7 +32,9 @@ final class Report {
     if (!design.dials().isEmpty()) {
       lines.add(
           "  dials: "
-              + design.dials().stream().map(Report::dial).collect(Collectors.joining(", ")));
+              + design.dials().stream()
+                  .map(d -> d.name() + " " + DialText.of(d, d.value(), design.unit()))
+                  .collect(Collectors.joining(", ")));
     }
     Net net = design.net();
     Box2 box = net.box();
@@ -59,10 +61,6 @@ final class Report {
       }
     }
     return lines;
-  }
-
-  private static String dial(Dial dial) {
-    return dial.name() + " " + facetwright.script.api.Shown.plain(dial.value());
   }
 
   private static String count(int n, String what) {
