@@ -257,6 +257,7 @@ public final class Room extends BorderPane {
       bar.onOpening(() -> bars.forEach(Bar::close));
     }
     findings.onMend(goals::open);
+    findings.onLast(() -> first().requestFocus());
   }
 
   /** The script's card, and whether it is folded away. */

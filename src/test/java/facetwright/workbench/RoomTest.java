@@ -288,6 +288,28 @@ class RoomTest {
     assertThat(Fx.get(() -> desk.selection().get())).isInstanceOf(Selection.OfPanel.class);
   }
 
+  /** Made at its right end and flat at its left; keys go the same way. */
+  @Test
+  void theLargeLensIsFoldedAlongItsLowerEdge() throws Exception {
+    Fx.run(() -> room.corner().swapped().set(true));
+    Fx.pulse();
+    double low = Fx.get(() -> room.lens().getHeight()) - 31;
+    click(room.lens(), new Point2D(61, low));
+    assertThat(Fx.get(() -> room.lens().made().get())).isLessThan(0.02);
+    Fx.run(() -> robot.keyType(KeyCode.PAGE_UP));
+    Fx.pulse();
+    assertThat(Fx.get(() -> room.lens().made().get())).isBetween(0.05, 0.07);
+    Fx.run(() -> robot.mousePress(MouseButton.PRIMARY));
+    for (int i = 0; i < 8; i++) {
+      Fx.run(() -> robot.mouseMove(robot.getMouseX() + 60, robot.getMouseY()));
+      Fx.pulse();
+    }
+    Fx.run(() -> robot.mouseRelease(MouseButton.PRIMARY));
+    assertThat(Fx.get(() -> room.lens().made().get())).isEqualTo(1);
+    assertThat(Fx.get(() -> desk.selection().get())).isEqualTo(Selection.nothing());
+    Fx.until("it is at rest", () -> room.lens().isAtRest());
+  }
+
   private static boolean differs(WritableImage one, WritableImage other) {
     for (int x = 0; x < one.getWidth(); x += 3) {
       for (int y = 0; y < one.getHeight(); y += 3) {

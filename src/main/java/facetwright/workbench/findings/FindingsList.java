@@ -7,17 +7,20 @@ import facetwright.workbench.card.text.Repair;
 import facetwright.workbench.card.text.Repairs;
 import facetwright.workbench.card.text.Scope;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.focus.Reach;
 import facetwright.workbench.goal.Wish;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 
 /** The findings as notes under each other; a click selects where one stands. */
 public final class FindingsList extends VBox {
   private final Desk desk;
   private Consumer<Wish> solver = _ -> {};
+  private Runnable otherwise = () -> {};
 
   public FindingsList(Desk desk) {
     this.desk = desk;
@@ -37,6 +40,11 @@ public final class FindingsList extends VBox {
     solver = newSolver;
   }
 
+  /** Who takes the focus when the note that had it goes and none takes its place. */
+  public void onLast(Runnable newOtherwise) {
+    otherwise = newOtherwise;
+  }
+
   private void mend(Wish wish) {
     solver.accept(wish);
   }
@@ -54,11 +62,29 @@ public final class FindingsList extends VBox {
       notes.add(stays ? shown : new Note(desk, this::mend));
       notes.getLast().say(said, desk.text().get());
     }
+    int focused = focused();
+    boolean goes = focused >= 0 && !notes.contains(getChildren().get(focused));
     if (!notes.equals(getChildren())) {
       getChildren().setAll(notes);
     }
     setVisible(!notes.isEmpty());
     setManaged(isVisible());
+    if (goes && focused < notes.size()) {
+      notes.get(focused).requestFocus();
+    } else if (goes) {
+      otherwise.run();
+    }
+  }
+
+  /** Which note has the focus, or a button on it; -1 when none has. */
+  private int focused() {
+    Node owner = getScene() == null ? null : getScene().getFocusOwner();
+    for (int i = 0; i < getChildren().size(); i++) {
+      if (owner != null && Reach.isIn(owner, getChildren().get(i))) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   /** A change of the script that would put a finding right. */

@@ -4,7 +4,7 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 
-/** What the mouse does on the lens: turns the form, folds it at the rim, zooms, selects. */
+/** What the mouse does on the lens: turns the form, folds it at its slider, zooms, selects. */
 final class LensHand {
   /** Radians a pixel. */
   private static final double TURN = 0.011;
@@ -15,7 +15,7 @@ final class LensHand {
   private double lastX;
   private double lastY;
   private boolean dragged;
-  private boolean onRim;
+  private boolean onWay;
 
   LensHand(LensView lens) {
     this.lens = lens;
@@ -35,19 +35,19 @@ final class LensHand {
     lastX = e.getX();
     lastY = e.getY();
     dragged = false;
-    onRim = lens.round().get() && lens.rim().isAt(e.getX(), e.getY());
-    if (onRim) {
+    onWay = lens.way().isAt(e.getX(), e.getY());
+    if (onWay) {
       fold(e);
     }
     e.consume();
   }
 
   private void fold(MouseEvent e) {
-    lens.made().set(lens.rim().value(e.getX(), e.getY()));
+    lens.made().set(lens.way().value(e.getX(), e.getY()));
   }
 
   private void drag(MouseEvent e) {
-    if (onRim) {
+    if (onWay) {
       fold(e);
     } else {
       dragged |= Math.hypot(e.getX() - lastX, e.getY() - lastY) > 3;
@@ -62,7 +62,7 @@ final class LensHand {
 
   private void release(MouseEvent e) {
     e.consume();
-    if (!onRim && !dragged && e.getButton() == MouseButton.PRIMARY) {
+    if (!onWay && !dragged && e.getButton() == MouseButton.PRIMARY) {
       lens.select(e.getX(), e.getY());
     }
   }

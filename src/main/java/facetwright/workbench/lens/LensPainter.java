@@ -18,7 +18,6 @@ import java.util.Locale;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
-import javafx.scene.shape.ArcType;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.TextAlignment;
@@ -34,7 +33,10 @@ record LensPainter(
     boolean round) {
   private static final double TYPE = 12;
 
-  /** How much of the rim's end its knob covers, in pixels. */
+  /** In so many straight pieces the slider is drawn; none is seen as such. */
+  private static final int PIECES = 90;
+
+  /** How much of the slider's end its knob covers, in pixels. */
   private static final double KNOB = 14;
 
   /** How wide the longer of the words at the rim's ends is, with some space, in its lettering. */
@@ -156,43 +158,66 @@ record LensPainter(
     on.fillText(words, x(place), y(place));
   }
 
-  /** The way from flat to made, as a slider round the glass. */
-  void rim(double r, double first, double all, double made, boolean focused) {
-    double cx = width / 2;
-    double cy = height / 2;
+  /** The way from flat to made, as a slider. */
+  void way(Way way, double made, boolean focused) {
     on.setLineCap(StrokeLineCap.ROUND);
+    on.setLineJoin(StrokeLineJoin.ROUND);
     on.setLineDashes();
     on.setLineWidth(3);
-    on.setStroke(shade.edge());
-    on.strokeArc(cx - r, cy - r, 2 * r, 2 * r, first - all, all, ArcType.OPEN);
-    on.setStroke(shade.selection());
-    on.strokeArc(cx - r, cy - r, 2 * r, 2 * r, first - all * made, all * made, ArcType.OPEN);
-    double at = Math.toRadians(first - all * made);
-    double x = cx + r * Math.cos(at);
-    double y = cy - r * Math.sin(at);
+    rail(way, 1, shade.edge());
+    rail(way, made, shade.selection());
+    Vec2 knob = way.at(made);
     on.setFill(shade.paper());
-    on.fillOval(x - 8, y - 8, 16, 16);
+    on.fillOval(knob.x() - 8, knob.y() - 8, 16, 16);
     on.setStroke(focused ? shade.words() : shade.selection());
     on.setLineWidth(2.5);
-    on.strokeOval(x - 8, y - 8, 16, 16);
-    ends(cx, cy, r, Math.toRadians(first));
+    on.strokeOval(knob.x() - 8, knob.y() - 8, 16, 16);
+    on.setFill(shade.quiet());
+    on.setFont(Pen.Type.regular(TYPE * shade.type()));
+    switch (way) {
+      case Rim rim -> insideOf(rim);
+      case Rule rule -> beside(rule);
+    }
+  }
+
+  /** The part of the way that leads from flat so far. */
+  private void rail(Way way, double to, Color colour) {
+    on.setStroke(colour);
+    on.beginPath();
+    Vec2 start = way.at(0);
+    on.moveTo(start.x(), start.y());
+    for (int i = 1; i <= PIECES; i++) {
+      Vec2 next = way.at(to * i / PIECES);
+      on.lineTo(next.x(), next.y());
+    }
+    on.stroke();
   }
 
   /** What the rim's ends mean, inside of its knob; in a small glass there is no room for it. */
-  private void ends(double cx, double cy, double r, double low) {
+  private void insideOf(Rim rim) {
     double size = TYPE * shade.type();
-    double off = r * Math.cos(low) + KNOB;
-    if (-off < WORD * size) {
+    Vec2 flat = rim.at(0);
+    double x = flat.x() + KNOB;
+    if (width / 2 - x < WORD * size) {
       return;
     }
-    on.setFill(shade.quiet());
-    on.setFont(Pen.Type.regular(size));
     on.setTextBaseline(VPos.BOTTOM);
-    double down = cy - r * Math.sin(low) + 16 * shade.type();
-    on.setTextAlign(TextAlignment.LEFT);
-    on.fillText("flat", cx + off, down);
-    on.setTextAlign(TextAlignment.RIGHT);
-    on.fillText("made", cx - off, down);
+    ends(x, width - x, flat.y() + 16 * shade.type(), TextAlignment.LEFT, TextAlignment.RIGHT);
+  }
+
+  /** What the rule's ends mean, before and after it. */
+  private void beside(Rule rule) {
+    Vec2 flat = rule.at(0);
+    on.setTextBaseline(VPos.CENTER);
+    double made = rule.at(1).x() + KNOB;
+    ends(flat.x() - KNOB, made, flat.y(), TextAlignment.RIGHT, TextAlignment.LEFT);
+  }
+
+  private void ends(double flat, double made, double y, TextAlignment first, TextAlignment last) {
+    on.setTextAlign(first);
+    on.fillText("flat", flat, y);
+    on.setTextAlign(last);
+    on.fillText("made", made, y);
   }
 
   private double x(Vec2 p) {

@@ -25,8 +25,8 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 
 /**
- * The folded form in a round glass. Dragging turns it, the wheel zooms, a click selects; the rim is
- * the way from flat to made.
+ * The folded form in a round glass, or large in its place. Dragging turns it, the wheel zooms, a
+ * click selects; the rim, or a rule along the lower edge, is the way from flat to made.
  */
 public final class LensView extends Region {
   private final Desk desk;
@@ -35,6 +35,7 @@ public final class LensView extends Region {
   private final DoubleProperty made = new SimpleDoubleProperty(1);
   private final BooleanProperty layers = new SimpleBooleanProperty(true);
   private final BooleanProperty round = new SimpleBooleanProperty(true);
+  private final DoubleProperty kept = new SimpleDoubleProperty();
   private final BooleanProperty teaching = new SimpleBooleanProperty();
   private final Player player = new Player(made);
   private final ObjectProperty<Shade> shade = new SimpleObjectProperty<>(Shade.LIGHT);
@@ -72,6 +73,7 @@ public final class LensView extends Region {
     layers.addListener((_, _, on) -> frames.layers(on));
     shade.addListener((_, _, _) -> paint());
     round.addListener((_, _, _) -> requestLayout());
+    kept.addListener((_, _, _) -> requestLayout());
     round.addListener(
         (_, _, on) -> {
           ring.getStyleClass().remove("round");
@@ -96,6 +98,11 @@ public final class LensView extends Region {
   /** Whether it is a round glass with a rim, or fills its place. */
   public BooleanProperty round() {
     return round;
+  }
+
+  /** How much of the lower edge is taken, from the right, while it fills its place; in pixels. */
+  public DoubleProperty kept() {
+    return kept;
   }
 
   /** Whether dihedral angles and angle sums are written at the made form. */
@@ -197,8 +204,13 @@ public final class LensView extends Region {
     paint();
   }
 
-  Rim rim() {
+  private Rim rim() {
     return new Rim(getWidth(), getHeight());
+  }
+
+  /** Where one slides from flat to made. */
+  Way way() {
+    return round.get() ? rim() : new Rule(getWidth() - kept.get(), getHeight(), shade.get().type());
   }
 
   private void paint() {
@@ -215,10 +227,7 @@ public final class LensView extends Region {
       painter.angles(drawing, teachingOf());
     }
     painter.clear();
-    if (round.get()) {
-      double middle = rim().radius() + Rim.BROAD / 2;
-      painter.rim(middle, Rim.FIRST, Rim.ALL, made.get(), isFocused());
-    }
+    painter.way(way(), made.get(), isFocused());
     paints++;
   }
 
