@@ -1,5 +1,7 @@
 package facetwright.check;
 
+import facetwright.geom.LengthWords;
+import facetwright.geom.Unit;
 import facetwright.net.Mend;
 import facetwright.net.Site;
 import java.io.Serializable;
@@ -33,6 +35,18 @@ public record Finding(
   public Finding(
       String rule, Severity severity, String message, String fix, Place place, Site site) {
     this(rule, severity, message, fix, place, site, List.of());
+  }
+
+  /** The same with its lengths in the design's own unit. */
+  public Finding in(Unit unit) {
+    return new Finding(
+        rule,
+        severity,
+        LengthWords.in(unit, message),
+        LengthWords.in(unit, fix),
+        place,
+        site,
+        mends);
   }
 
   /** How bad a finding is. */

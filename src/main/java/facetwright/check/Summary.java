@@ -21,7 +21,7 @@ public final class Summary {
         folded.closure() == Closure.NOT_SOLVED
             ? ""
             : " Made, it is " + folded.measures().size(mm -> new Length(mm).read(unit)) + ".";
-    return Verdict.of(laid, folded) + size + " " + fits(laid);
+    return Verdict.of(laid, folded, unit) + size + " " + fits(laid);
   }
 
   /** Whether a net fits its sheets. */

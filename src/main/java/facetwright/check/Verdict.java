@@ -5,6 +5,8 @@ import facetwright.fold.JoinGap;
 import facetwright.fold.PanelStrain;
 import facetwright.fold.ScoreGap;
 import facetwright.fold.solve.SolverSettings;
+import facetwright.geom.LengthWords;
+import facetwright.geom.Unit;
 import facetwright.net.Join;
 import facetwright.net.Laid;
 import java.util.Comparator;
@@ -24,14 +26,22 @@ public final class Verdict {
     this.form = subject.folded();
   }
 
-  /** The words for a net on its sheets and the same net folded. */
-  public static String of(Laid laid, FoldedForm folded) {
+  /**
+   * The words for a net on its sheets and the same net folded.
+   *
+   * @param unit what its lengths are told in
+   */
+  public static String of(Laid laid, FoldedForm folded, Unit unit) {
     Verdict verdict = new Verdict(new Subject(laid, folded, List.of()));
-    return switch (folded.closure()) {
-      case CLOSES -> verdict.closes();
-      case CLOSES_WITH_STRAIN -> verdict.strained();
-      case OPEN -> verdict.open();
-      case NOT_SOLVED -> verdict.notKnown();
+    return LengthWords.in(unit, verdict.words());
+  }
+
+  private String words() {
+    return switch (form.closure()) {
+      case CLOSES -> closes();
+      case CLOSES_WITH_STRAIN -> strained();
+      case OPEN -> open();
+      case NOT_SOLVED -> notKnown();
     };
   }
 

@@ -82,7 +82,7 @@ final class CheckJson {
     boolean solved = folded.closure() != Closure.NOT_SOLVED;
     Measures measures = folded.measures();
     json.writeObjectFieldStart("folded");
-    json.writeStringField("verdict", Verdict.of(design.laid(), folded));
+    json.writeStringField("verdict", Verdict.of(design.laid(), folded, design.unit()));
     if (solved) {
       json.writeBooleanField("closed", folded.closure() != Closure.OPEN);
       json.writeNumberField("gap_mm", folded.gap());

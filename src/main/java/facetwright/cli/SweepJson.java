@@ -37,7 +37,7 @@ final class SweepJson {
   }
 
   private static void design(JsonGenerator json, Design d, int measures) throws IOException {
-    json.writeStringField("verdict", Verdict.of(d.laid(), d.folded()));
+    json.writeStringField("verdict", Verdict.of(d.laid(), d.folded(), d.unit()));
     boolean known = d.folded().closure() != Closure.NOT_SOLVED;
     if (known) {
       json.writeBooleanField("closed", d.folded().closure() != Closure.OPEN);

@@ -14,6 +14,9 @@ public final class DialText {
   /** Inches are written in the coarsest fraction that is exact, down to 1/64. */
   private static final List<Ruler> FRACTIONS = List.of(Ruler.SIXTEENTHS, new Ruler(Unit.INCH, 64));
 
+  /** The finest lines that a steel rule shows, in inches; common practice, no source. */
+  private static final double FINEST = 1.0 / 64;
+
   private DialText() {}
 
   /** A value as it stands in the field: inches in fractions, the rest as numbers. */
@@ -44,8 +47,19 @@ public final class DialText {
     }
     double mark = unit == Unit.INCH ? 1.0 / 16 : unit == Unit.CM ? 0.05 : 0.5;
     double range = dial.to() - dial.from();
-    return dial.kind() == Dial.Kind.LENGTH || range >= MARKS * mark
-        ? mark
-        : range > 0 ? Math.pow(10, Math.floor(Math.log10(range / 50))) : mark;
+    return dial.kind() == Dial.Kind.LENGTH
+        ? unit == Unit.INCH ? fineEnough(mark, range) : mark
+        : range >= MARKS * mark
+            ? mark
+            : range > 0 ? Math.pow(10, Math.floor(Math.log10(range / 50))) : mark;
+  }
+
+  /** A ruler's division with some marks in the range, or the finest there is. */
+  private static double fineEnough(double mark, double range) {
+    double fine = mark;
+    while (range > 0 && range < MARKS * fine && fine > FINEST) {
+      fine /= 2;
+    }
+    return fine;
   }
 }

@@ -76,7 +76,12 @@ public final class Facetwright {
   static Made once(
       String fileName, String source, Map<String, String> settings, Budget budget, boolean checked)
       throws ScriptException {
-    return Sandbox.run(fileName, source, budget, new Run(source, settings, checked));
+    Run run = new Run(source, settings, checked);
+    try {
+      return Sandbox.run(fileName, source, budget, run);
+    } catch (ScriptException e) {
+      throw e.in(run.unit());
+    }
   }
 
   /**
@@ -91,7 +96,7 @@ public final class Facetwright {
       Laid laid = design.laid();
       List<Collision> collisions = Checks.collisions(laid, design.folded());
       List<Finding> findings = new ArrayList<>(design.findings());
-      findings.addAll(Checks.all(laid, design.folded(), collisions));
+      Checks.all(laid, design.folded(), collisions).forEach(f -> findings.add(f.in(design.unit())));
       return with(design.found(collisions, findings));
     }
 
@@ -142,6 +147,10 @@ public final class Facetwright {
       this.session = new Session(settings);
     }
 
+    Unit unit() {
+      return session.unit();
+    }
+
     @Override
     public void install(Context context, SiteFinder sites, HostClock clock) {
       Language.install(session, context, sites, clock);
@@ -181,7 +190,7 @@ public final class Facetwright {
               laid,
               folded,
               List.of(),
-              session.findings(),
+              session.findings().stream().map(f -> f.in(session.unit())).toList(),
               session.said());
       Made made = new Made(design, session.margin(), session.aim());
       return checked && made.aim().isEmpty() ? made.checked() : made;

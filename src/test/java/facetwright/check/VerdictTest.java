@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.fold.Card;
 import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
+import facetwright.geom.Unit;
 import facetwright.net.FoldAngle;
 import facetwright.net.Laid;
 import facetwright.net.PanelDraft;
@@ -20,7 +21,7 @@ class VerdictTest {
   private static String of(Card card) {
     Laid laid = SheetLayout.lay(card.net(), SheetSizes.named("A3").stock(220));
     FoldedForm form = Folding.fold(laid);
-    return Verdict.of(laid, form);
+    return Verdict.of(laid, form, Unit.MM);
   }
 
   private static Card tray(double third, FoldAngle angle) {

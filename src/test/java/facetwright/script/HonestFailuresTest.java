@@ -29,7 +29,7 @@ class HonestFailuresTest {
   }
 
   private static String verdict(Design design) {
-    return Verdict.of(design.laid(), design.folded());
+    return Verdict.of(design.laid(), design.folded(), design.unit());
   }
 
   /** The first group of the pattern in the text. */

@@ -88,7 +88,7 @@ public record Handout(
     if (isSolved(form)) {
       lines.add(form.measures().size(mm -> shown(mm, unit)) + ".");
     }
-    lines.add(Verdict.of(laid, form));
+    lines.add(Verdict.of(laid, form, unit));
     return lines;
   }
 

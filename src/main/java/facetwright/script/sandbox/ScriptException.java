@@ -1,5 +1,7 @@
 package facetwright.script.sandbox;
 
+import facetwright.geom.LengthWords;
+import facetwright.geom.Unit;
 import facetwright.net.Mend;
 import facetwright.net.Site;
 import java.util.List;
@@ -60,6 +62,26 @@ public final class ScriptException extends Exception {
     this.remedy = remedy;
     this.mends = List.copyOf(mends);
     this.stillRunning = stillRunning;
+  }
+
+  /** The same with the lengths that the language tells in the design's own unit. */
+  public ScriptException in(Unit unit) {
+    if (kind != Kind.BAD_VALUE || unit == Unit.MM) {
+      return this;
+    }
+    ScriptException told =
+        new ScriptException(
+            kind,
+            LengthWords.in(unit, getMessage()),
+            site,
+            LengthWords.in(unit, remedy),
+            mends,
+            stillRunning);
+    told.setStackTrace(getStackTrace());
+    if (getCause() != null) {
+      told.initCause(getCause());
+    }
+    return told;
   }
 
   public Kind kind() {

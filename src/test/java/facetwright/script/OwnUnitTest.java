@@ -1,0 +1,63 @@
+package facetwright.script;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import facetwright.script.sandbox.Budget;
+import facetwright.script.sandbox.ScriptException;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** What a design is told of stands in its own unit; an inch is exactly 25.4 mm (1959 agreement). */
+class OwnUnitTest {
+  private static Design evaluate(String unit, String script) throws ScriptException {
+    return Facetwright.evaluate(
+        "trial.js",
+        "design(\"Tidewell lamp\", { units: \"%s\" });\n".formatted(unit) + script,
+        Map.of(),
+        Budget.USUAL);
+  }
+
+  private static String findings(String unit, String width) throws ScriptException {
+    return evaluate(unit, "blank({ width: %s, height: \"50 mm\" });".formatted(width))
+        .findings()
+        .stream()
+        .filter(f -> f.rule().equals("off-sheet"))
+        .map(f -> f.message() + " " + f.fix())
+        .collect(Collectors.joining(" "));
+  }
+
+  @Test
+  void findingsTellTheDesignsUnit() throws ScriptException {
+    assertThat(findings("in", "60")).contains("60 in wide").contains("1.969 in (50 mm) high");
+    assertThat(findings("mm", "1524")).contains("1524 mm wide and 50 mm high");
+  }
+
+  @Test
+  void faultsTellTheDesignsUnit() {
+    String script = "blank({ width: 99999, height: 2 });";
+    ScriptException inches =
+        catchThrowableOfType(ScriptException.class, () -> evaluate("in", script));
+    ScriptException metric =
+        catchThrowableOfType(ScriptException.class, () -> evaluate("mm", script));
+    assertThat(metric.getMessage() + metric.remedy()).contains("10000 mm");
+    assertThat(inches.getMessage() + inches.remedy()).contains("393.701 in (10000 mm)");
+    assertThat(inches.line()).isEqualTo(2);
+  }
+
+  @Test
+  void inchDialsStepBySomeMarksOfTheirRange() throws ScriptException {
+    Design design =
+        evaluate(
+            "in",
+            """
+            const wide = dial("wide", 2, { from: 1, to: 3 });
+            const lip = dial("lip", "1/4 in", { from: "3/16 in", to: "7/16 in" });
+            const gap = dial("gap", "1/32 in", { from: "1/64 in", to: "1/16 in" });
+            blank({ width: wide, height: 2 + lip + gap });
+            """);
+    assertThat(design.dials().stream().map(d -> DialText.step(d, design.unit())))
+        .containsExactly(1.0 / 16, 1.0 / 32, 1.0 / 64);
+  }
+}
