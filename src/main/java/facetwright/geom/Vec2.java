@@ -47,7 +47,7 @@ public record Vec2(double x, double y) implements Serializable {
   }
 
   public double length() {
-    return Math.sqrt(x * x + y * y);
+    return Math.hypot(x, y);
   }
 
   public double distance(Vec2 other) {

@@ -172,7 +172,7 @@ class MainTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "prism({ sides: 6, side: 20 height: 30 })|2|Expected",
+        "prism({ sides: 6, side: 20 height: 30 })|2|a name stands where a comma should",
         "prisn({ sides: 6, side: 20, height: 30 })|2|prism",
         "prism({ sides: 'six', side: 20, height: 30 })|2|whole number from 3 to 64",
         "prism({ sides: 6, side: NaN, height: 30 })|2|NaN",

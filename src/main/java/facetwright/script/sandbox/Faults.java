@@ -22,8 +22,6 @@ final class Faults {
 
   private static final Pattern KIND_OF_ERROR = Pattern.compile("^(Range|Type|Reference)?Error: ");
 
-  private static final String MISWRITTEN =
-      "Look just before this place for a missing comma, quote or bracket, or a misspelt word.";
   private static final String ONE_FILE = "A design is one file, without import or export";
   private static final Pattern JAVA_NAME =
       Pattern.compile("\\b[a-z]\\w*(?:\\.[\\w$]+)+\\S*@[0-9a-f]+");
@@ -105,12 +103,10 @@ final class Faults {
     }
     if (e.isSyntaxError()) {
       String text = SYNTAX_PLACE.matcher(message).replaceFirst("").lines().findFirst().orElse("");
+      boolean inParts = text.contains("import") || text.contains("export");
+      SyntaxWords words = SyntaxWords.of(text);
       return new ScriptException(
-          ScriptException.Kind.SYNTAX,
-          "this is not JavaScript: "
-              + text.replace("BindingIdentifier or BindingPattern", "a name"),
-          site,
-          text.contains("import") || text.contains("export") ? ONE_FILE : MISWRITTEN);
+          ScriptException.Kind.SYNTAX, words.fault(), site, inParts ? ONE_FILE : words.remedy());
     }
     if (e.isResourceExhausted()) {
       return message.contains("tack") ? recursion(site) : memory(site);
