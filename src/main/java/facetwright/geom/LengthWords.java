@@ -26,7 +26,8 @@ public final class LengthWords {
 
   /**
    * The same words with their lengths and areas in another unit. Inches that lie on a ruler's mark
-   * are told by it, "3/8 in"; others as decimals, with what they were: "0.2 in (5.08 mm)".
+   * are told by it, "3/8 in"; others as decimals, with what they were: "0.2 in (5.08 mm)". Lengths
+   * too small for that stay.
    *
    * @param words a sentence or more, with lengths such as "9.53 mm"
    */
@@ -55,6 +56,9 @@ public final class LengthWords {
     for (String part : new String[] {parts.group("one"), parts.group("two")}) {
       if (part != null) {
         double mm = Double.parseDouble(part);
+        if (isTooSmall(mm / size)) {
+          return metric;
+        }
         boolean isMark = isOnMarks && liesOnMark(mm);
         isOnMarks &= isMark;
         numbers.append(numbers.isEmpty() ? "" : " × ");
@@ -79,9 +83,12 @@ public final class LengthWords {
     return text.substring(0, text.lastIndexOf(' '));
   }
 
-  /** Never 0 for what is not 0. */
   private static String decimal(double number) {
-    String rounded = Decimals.places(number, PLACES);
-    return rounded.equals("0") && number != 0 ? Decimals.digits(number, 1) : rounded;
+    return Decimals.places(number, PLACES);
+  }
+
+  /** What would read 0 is nobody's to measure, and stays in millimetres. */
+  private static boolean isTooSmall(double number) {
+    return number != 0 && decimal(number).equals("0");
   }
 }

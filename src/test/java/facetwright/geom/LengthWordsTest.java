@@ -17,8 +17,8 @@ class LengthWordsTest {
           It is 9.53 mm wide and 50.8 mm high.   | It is 3/8 in wide and 2 in high.
           misses by 0.2 mm.                      | misses by 0.008 in (0.2 mm).
           at most 5000 mm, not 0 mm              | at most 196.85 in (5000 mm), not 0 in
-          less than 0.01 mm                      | less than 0.0004 in (0.01 mm)
-          within 0.001 mm.                       | within 0.00004 in (0.001 mm).
+          less than 0.01 mm                      | less than 0.01 mm
+          within 0.001 mm.                       | within 0.001 mm.
           not -12.7 mm                           | not -1/2 in
           the 304.8 × 203.2 mm sheet             | the 12 × 8 in sheet
           an overlap of 12 mm².                  | an overlap of 0.019 in² (12 mm²).
