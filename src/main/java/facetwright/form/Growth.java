@@ -7,13 +7,16 @@ import java.util.SplittableRandom;
 
 /**
  * Grows a net facet by facet: of all facets that could be hung on without overlap, the cheapest is
- * taken. Where none can be, a new piece is begun.
+ * taken, of facets that cost the same the one met first. Where none can be, a new piece is begun.
  *
  * @param compact how much it costs to lie far from the start
  * @param cutting how much it costs to cut the edge rather than score it, by its length
  * @param chance how much chance plays in
  */
 record Growth(double compact, double cutting, double chance) {
+
+  /** Costs that differ by no more count as the same: rounding decides nothing. */
+  private static final double SAME = 1e-9;
 
   private record Twig(int edge, int onto, double cost) {}
 
@@ -36,7 +39,7 @@ record Growth(double compact, double cutting, double chance) {
     while (!twigs.isEmpty()) {
       Twig best = twigs.getFirst();
       for (Twig t : twigs) {
-        if (t.cost < best.cost) {
+        if (t.cost < best.cost - SAME) {
           best = t;
         }
       }

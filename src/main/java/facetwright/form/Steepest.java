@@ -8,9 +8,13 @@ import java.util.Optional;
 /**
  * The steepest-edge cut: seen along a direction, every corner but the highest cuts the edge that
  * climbs most steeply from it (W. Schlickenrieder, Nets of polyhedra, 1997: from memory). For
- * convex forms it nearly always gives a net without overlap.
+ * convex forms it nearly always gives a net without overlap. Of edges as steep as each other the
+ * form's first is cut.
  */
 final class Steepest {
+  /** Slopes that differ by no more count as the same: rounding decides nothing. */
+  private static final double SAME = 1e-9;
+
   private Steepest() {}
 
   static Optional<Layout> layout(FlatForm flat, int root, Vec3 direction) {
@@ -23,7 +27,7 @@ final class Steepest {
       Vec3 along = form.corners().get(edge.to()).minus(form.corners().get(edge.from())).unit();
       double climb = along.dot(direction);
       int low = climb > 0 ? edge.from() : edge.to();
-      if (Math.abs(climb) > slope[low]) {
+      if (Math.abs(climb) > slope[low] + SAME) {
         slope[low] = Math.abs(climb);
         best[low] = e;
       }

@@ -1,5 +1,6 @@
 package facetwright.form;
 
+import facetwright.geom.SteadyOrder;
 import facetwright.geom.Vec3;
 import facetwright.net.NetException;
 import java.io.Serializable;
@@ -12,7 +13,8 @@ import java.util.List;
  * fits the sheet where one is named, and that packs small, in this order. Where no net in one piece
  * is found it is split into the fewest pieces found, and a note says so; a style that can't be
  * drawn without overlap gives way to a searched tree, and a note says so. The same form and
- * settings give the same net.
+ * settings give the same net; of nets as good as each other it is the one found first, so that a
+ * form changed by a hair keeps its net.
  *
  * <p>What is not promised: that a net in one piece is found wherever there is one, or that the
  * smallest is.
@@ -37,6 +39,9 @@ public record Unfolding(
     implements Serializable {
   /** How many of the layouts found get tabs and are compared. */
   private static final int COMPARED = 6;
+
+  /** Nets whose boxes differ by no more than this part of the form's area pack alike. */
+  private static final double ALIKE = 1e-9;
 
   public Unfolding {
     FormCheck.require(
@@ -118,11 +123,15 @@ public record Unfolding(
       double height = sheetWidth > 0 ? Math.max(1, sheetHeight - margin) : 0;
       rough.add(new Rough(layout, Packing.of(panels, panels, width, height)));
     }
-    rough.sort(
-        Comparator.comparing((Rough r) -> !r.packing.fits())
-            .thenComparingDouble(r -> r.packing.area()));
+    double size = found.getFirst().flat().size();
+    List<Rough> small = SteadyOrder.by(rough, ALIKE * size * size, r -> r.packing.area());
+    List<Rough> first =
+        small.stream()
+            .sorted(Comparator.comparing(r -> !r.packing.fits()))
+            .limit(COMPARED)
+            .toList();
     Candidate best = null;
-    for (Rough r : rough.subList(0, Math.min(COMPARED, rough.size()))) {
+    for (Rough r : first) {
       Candidate next = Candidate.of(r.layout, tabs, sheetWidth, sheetHeight);
       if (best == null || next.betterThan(best)) {
         best = next;

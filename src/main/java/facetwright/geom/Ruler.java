@@ -20,6 +20,9 @@ public record Ruler(Unit unit, int parts) implements Serializable {
 
   private static final int FINEST = 1000;
 
+  /** What is so little short of the middle between two marks, in divisions, counts as there. */
+  private static final double HALVES = 1e-9;
+
   /** A ruler read from text has no more marks to a unit: 0.2 mm is no part of an inch. */
   private static final int FINEST_READ = 100;
 
@@ -104,13 +107,15 @@ public record Ruler(Unit unit, int parts) implements Serializable {
     return unit.mm() / parts;
   }
 
-  /** The nearest place on this ruler, halves away from zero. */
+  /**
+   * The nearest place on this ruler, halves away from zero, and what is a half but for rounding.
+   */
   public Reading read(Length length) {
     double exact = length.in(unit) * parts;
     if (Math.abs(exact) > 1e12) {
       throw new IllegalArgumentException("no ruler reads " + length.mm() + " mm");
     }
-    long count = Math.round(Math.abs(exact));
+    long count = Math.round(Math.abs(exact) + HALVES);
     long signed = exact < 0 ? -count : count;
     Length nearest = Length.of((double) signed / parts, unit);
     return new Reading(nearest, text(signed), nearest.mm() - length.mm());

@@ -105,6 +105,9 @@ class LengthTest {
     assertThat(Ruler.MM.read(new Length(48.4)).text()).isEqualTo("48 mm");
     assertThat(Ruler.HALF_MM.read(new Length(48.4)).text()).isEqualTo("48.5 mm");
     assertThat(Ruler.HALF_MM.divisionMm()).isEqualTo(0.5);
+    assertThat(Ruler.MM.read(new Length(48.5)).text()).isEqualTo("49 mm");
+    assertThat(Ruler.MM.read(new Length(48.5 - 1e-13)).text()).isEqualTo("49 mm");
+    assertThat(Ruler.MM.read(new Length(48.499)).text()).isEqualTo("48 mm");
   }
 
   @Property(seed = "20261125")

@@ -2,6 +2,7 @@ package facetwright.turn.round;
 
 import facetwright.aim.Knob;
 import facetwright.geom.Decimals;
+import facetwright.geom.SteadyOrder;
 import facetwright.papers.chart.Measure;
 import facetwright.script.sandbox.ScriptException;
 import java.util.ArrayList;
@@ -16,12 +17,21 @@ import java.util.stream.IntStream;
  * slopes of the measures: each further measure is moved only across what the earlier ones leave
  * free (Gram-Schmidt; linear algebra textbooks, from memory), then all are brought home together by
  * Newton's method.
+ *
+ * <p>Measures of the form come before those of cuts, and what is nearest to a mark before the rest;
+ * of measures as near as each other the one that the net lists first.
  */
 final class OntoMarks {
   private static final double ASIDE_MM = 1e-3;
   private static final double HOME_MM = 1e-5;
   private static final double FREE = 1e-4;
   private static final int ROUNDS = 4;
+
+  /** Measures whose distances from a mark differ by no more, in mm, are as near as each other. */
+  private static final double AS_NEAR_MM = 1e-6;
+
+  /** A measure that changes by more, in mm, for so small a turn is another one: the net changed. */
+  private static final double LEAP_MM = 100 * ASIDE_MM;
 
   /** Values are typed to a millionth of the design's unit. */
   private static final int TYPED = 6;
@@ -116,6 +126,9 @@ final class OntoMarks {
       }
       double[] moved = beside.get().raw();
       for (int m = 0; m < raw.length; m++) {
+        if (Math.abs(moved[m] - raw[m]) > LEAP_MM) {
+          return new double[0][0];
+        }
         // By part of the dial's value, so that the least turn is the least part.
         slopes[m][f] = (moved[m] - raw[m]) / aside * Math.abs(knob.now());
       }
@@ -139,14 +152,13 @@ final class OntoMarks {
     int held = wanted.size();
     double[] turn = new double[free.size()];
     List<Integer> off =
-        IntStream.range(0, all.size())
-            .filter(m -> !all.get(m).isOnRuler())
-            .boxed()
-            .sorted(
-                Comparator.comparing((Integer m) -> m >= form)
-                    .thenComparing(m -> Math.abs(all.get(m).reading().errorMm())))
-            .toList();
-    for (int m : off) {
+        SteadyOrder.by(
+            IntStream.range(0, all.size()).filter(m -> !all.get(m).isOnRuler()).boxed().toList(),
+            AS_NEAR_MM,
+            m -> Math.abs(all.get(m).reading().errorMm()));
+    List<Integer> formFirst =
+        off.stream().sorted(Comparator.comparing((Integer m) -> m >= form)).toList();
+    for (int m : formFirst) {
       double[] across = across(slopes[m], taken);
       double mark = all.get(m).reading().length().mm();
       double other = mark - Math.signum(mark - all.get(m).mm()) * drafts.ruler().divisionMm();

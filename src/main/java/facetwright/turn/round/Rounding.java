@@ -5,15 +5,16 @@ import facetwright.fold.FoldedForm;
 import facetwright.geom.Decimals;
 import facetwright.geom.Length;
 import facetwright.geom.Ruler;
+import facetwright.geom.SteadyOrder;
 import facetwright.geom.Unit;
 import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.Measure;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.ScriptException;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * A design rounded to a ruler: its dials turned, each by little, so that as few measures as can be
@@ -22,7 +23,9 @@ import java.util.Optional;
  * <p>Measures of the form count first; then the design whose dials are turned and whose finished
  * size is changed least is taken, unless another spares cuts that lie between marks. Dials leave
  * the marks only where that at least halves the measures of the form between them. It never takes a
- * design that closes or fits its sheet worse than it does as it stands.
+ * design that closes or fits its sheet worse than it does as it stands. Of designs as good as each
+ * other it takes the one whose dials are turned least, and then the one with the smaller values of
+ * the dials named first.
  *
  * <p>What it does not promise: that no other values would put one more measure on a mark; it tries
  * only so many. A measure that no dial moves alone, such as a diagonal, may lie between marks
@@ -48,6 +51,9 @@ public record Rounding(
 
   /** A measure that only a cut goes by is worth so great a part of turning and size. */
   private static final double A_CUT = 0.01;
+
+  /** Parts of turning and size that differ by no more count as the same. */
+  private static final double SAME = 1e-6;
 
   public Rounding {
     turns = List.copyOf(turns);
@@ -86,13 +92,8 @@ public record Rounding(
     Drafts drafts = new Drafts(what, knobs, ruler);
     Stops stops = new Stops(ruler, drafts.unitMm(), marks);
     Draft before = drafts.now();
-    Comparator<Draft> rank =
-        Comparator.comparingInt((Draft d) -> d.toSet().formOff())
-            .thenComparingDouble(
-                d ->
-                    Draft.turned(knobs, d.dials())
-                        + d.sizeChange(before)
-                        + A_CUT * d.toSet().cutsOff());
+    ToDoubleFunction<Draft> change =
+        d -> Draft.turned(knobs, d.dials()) + d.sizeChange(before) + A_CUT * d.toSet().cutsOff();
     Draft best = before;
     for (List<Double> values : places(knobs, stops)) {
       if (best.isOnRuler() || drafts.count() >= MOST) {
@@ -101,7 +102,7 @@ public record Rounding(
       Optional<Draft> draft = drafts.at(values);
       if (draft.isPresent()
           && draft.get().isAsSoundAs(before)
-          && rank.compare(draft.get(), best) < 0) {
+          && isBetter(draft.get(), best, change)) {
         best = draft.get();
       }
     }
@@ -129,6 +130,12 @@ public record Rounding(
         drafts.count() - 1 + constants.count());
   }
 
+  private static boolean isBetter(Draft a, Draft b, ToDoubleFunction<Draft> change) {
+    return a.toSet().formOff() == b.toSet().formOff()
+        ? change.applyAsDouble(a) < change.applyAsDouble(b) - SAME
+        : a.toSet().formOff() < b.toSet().formOff();
+  }
+
   /** Whether any dial is turned. */
   public boolean isTurned() {
     return turns.stream().anyMatch(Turn::isTurned);
@@ -146,8 +153,8 @@ public record Rounding(
           more.add(longer);
         }
       }
-      more.sort(Comparator.comparingDouble(p -> turned(knobs, p)));
-      places = more.subList(0, Math.min(MOST, more.size()));
+      List<List<Double>> sorted = SteadyOrder.by(more, SAME, p -> turned(knobs, p));
+      places = sorted.subList(0, Math.min(MOST, sorted.size()));
     }
     return places;
   }

@@ -2,8 +2,8 @@ package facetwright.turn.round;
 
 import facetwright.aim.Knob;
 import facetwright.geom.Ruler;
+import facetwright.geom.SteadyOrder;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -33,7 +33,10 @@ record Stops(Ruler ruler, double unitMm, int marks) {
         && value <= knob.to() + slack;
   }
 
-  /** Where it stands first, then what is near; its own steps where it has them. */
+  /**
+   * Where it stands first, then what is near, of two as near as each other the smaller; its own
+   * steps where it has them.
+   */
   List<Double> of(Knob knob) {
     double origin = knob.isStepped() ? knob.from() : 0;
     double apart = knob.isStepped() ? knob.step() : division();
@@ -46,8 +49,7 @@ record Stops(Ruler ruler, double unitMm, int marks) {
         stops.add(at);
       }
     }
-    stops.sort(Comparator.comparingDouble(s -> Math.abs(s - knob.now())));
-    return stops;
+    return SteadyOrder.by(stops, ROUNDING * apart, s -> Math.abs(s - knob.now()));
   }
 
   private boolean isStep(Knob knob, double at) {

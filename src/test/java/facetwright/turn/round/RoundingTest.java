@@ -25,6 +25,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RoundingTest {
   /** A tray: all its measures are its width, its height, its wall, and sums of them. */
@@ -113,6 +114,22 @@ class RoundingTest {
     double tall = rounding.after().dials().get("tall");
     assertThat(2 * waist * Math.sin(Math.PI / 8)).isEqualTo(16, within(1e-4));
     assertThat(Math.hypot(waist, tall / 2)).isEqualTo(52, within(1e-4));
+  }
+
+  // A part of 1e-12 lies far above the rounding of doubles (2^-53, IEEE 754), far below any length
+  // that is meant; what dials are turned to must not hang on it.
+  @ParameterizedTest
+  @ValueSource(strings = {"1 - 1e-12", "1 + 1e-12", "1 + 7e-13"})
+  void aHairChangesNoChoice(String hair) throws Exception {
+    String source = Files.readString(Path.of("library/gull-bauble.js"));
+    String other = source.replace("radius: waist", "radius: waist * (" + hair + ")");
+    assertThat(other).isNotEqualTo(source);
+    assertThat(typed(round(other, Ruler.MM), Unit.MM))
+        .isEqualTo(typed(round(source, Ruler.MM), Unit.MM));
+    String third = other.replace("height: tall", "height: tall / (" + hair + ")");
+    assertThat(third).isNotEqualTo(other);
+    assertThat(typed(round(third, Ruler.MM), Unit.MM))
+        .isEqualTo(typed(round(source, Ruler.MM), Unit.MM));
   }
 
   @ParameterizedTest
