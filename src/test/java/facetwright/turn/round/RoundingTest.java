@@ -210,6 +210,17 @@ class RoundingTest {
     assertThat(now.stream().map(Dial::value)).containsExactly(10.0, 1.125, 2.375);
   }
 
+  // Counted in inches its corners differ in the last digit: that must not give it another net.
+  @ParameterizedTest
+  @ValueSource(ints = {4, 8, 16, 32})
+  void aTwistedTowerComesToInches(int parts) throws Exception {
+    String source = Files.readString(Path.of("library/twisted-tower.js"));
+    WhatIf what = WhatIf.of("t.js", source, Map.of(), Budget.USUAL);
+    Rounding rounding = Rounding.of(what, new Ruler(Unit.INCH, parts), 1);
+    String written = Rewriting.of(what, rounding, false).text();
+    assertThat(written).contains("units: \"in\"", "tab: \"7 mm\"");
+  }
+
   @Test
   void readsNumbersOutsideDialsOnly() {
     String source =

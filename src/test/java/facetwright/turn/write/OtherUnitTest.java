@@ -58,7 +58,16 @@ class OtherUnitTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"boathouse", "cut-gem", "fog-drum", "gull-bauble", "harbour-lantern"})
+  @ValueSource(
+      strings = {
+        "beacon-dodecahedron",
+        "boathouse",
+        "cut-gem",
+        "fog-drum",
+        "gull-bauble",
+        "harbour-lantern",
+        "twisted-tower"
+      })
   void mostOfTheLibraryCanComeToInches(String name) throws IOException, ScriptException {
     String source = Files.readString(Path.of("library", name + ".js"));
     String text = written(source, Ruler.SIXTEENTHS).orElseThrow();
