@@ -32,6 +32,15 @@ final class LengthText {
         m.group("sign") == null ? amount : -amount, unit(m.group("unit1"), plain, text));
   }
 
+  /** The unit that a length is written in. */
+  static Unit unit(String text, Unit plain) {
+    Matcher m = FORM.matcher(text.strip().toLowerCase(Locale.ROOT));
+    if (!m.matches()) {
+      throw wrong(text);
+    }
+    return unit(m.group(m.group("number") != null ? "unit2" : "unit1"), plain, text);
+  }
+
   private static Unit unit(String name, Unit plain, String text) {
     return name.isEmpty() ? plain : Unit.named(name).orElseThrow(() -> wrong(text));
   }

@@ -9,9 +9,10 @@ import java.util.Optional;
  * The ruler a maker owns: a unit and the finest division it shows.
  *
  * @param unit the unit its numbers count
- * @param parts finest divisions in one unit, such as 16 for 1/16 in, 1 for 1 mm, 2 for 0.5 mm
+ * @param parts of one unit, such as 16 for 1/16 in, 1 for 1 mm, 2 for 0.5 mm
+ * @param each so many of these parts lie between two marks: 5 of 1 mm for a ruler of 5 mm, else 1
  */
-public record Ruler(Unit unit, int parts) implements Serializable {
+public record Ruler(Unit unit, int parts, int each) implements Serializable {
   public static final Ruler EIGHTHS = new Ruler(Unit.INCH, 8);
   public static final Ruler SIXTEENTHS = new Ruler(Unit.INCH, 16);
   public static final Ruler THIRTY_SECONDS = new Ruler(Unit.INCH, 32);
@@ -36,6 +37,15 @@ public record Ruler(Unit unit, int parts) implements Serializable {
       throw new IllegalArgumentException(
           "a ruler shows 1 to " + FINEST + " divisions a unit, not " + parts);
     }
+    if (each < 1 || each > FINEST) {
+      throw new IllegalArgumentException(
+          "1 to " + FINEST + " parts lie between two marks of a ruler, not " + each);
+    }
+  }
+
+  /** A ruler with a mark at each part. */
+  public Ruler(Unit unit, int parts) {
+    this(unit, parts, 1);
   }
 
   /**
@@ -73,7 +83,8 @@ public record Ruler(Unit unit, int parts) implements Serializable {
   }
 
   /**
-   * Reads the distance between two marks of a ruler: "1/16 in", "0.5 mm", "1mm".
+   * Reads the distance between two marks of a ruler: "1/16 in", "0.5 mm", "1mm". One that is
+   * written in millimetres reads millimetres.
    *
    * @param plain what a number without a unit counts
    * @throws IllegalArgumentException when it is no length, or no whole number of such distances
@@ -85,7 +96,9 @@ public record Ruler(Unit unit, int parts) implements Serializable {
       Optional<Ruler> ruler =
           withMarks(division.in(unit), unit).filter(r -> r.parts <= FINEST_READ);
       if (ruler.isPresent()) {
-        return ruler.get();
+        return unit == Unit.CM && LengthText.unit(text, plain) == Unit.MM
+            ? ruler.get().inMillimetres()
+            : ruler.get();
       }
     }
     throw new IllegalArgumentException(
@@ -93,6 +106,12 @@ public record Ruler(Unit unit, int parts) implements Serializable {
             + text
             + "\" is no ruler: give the distance between two of its marks, such as \"1/16 in\" or"
             + " \"0.5 mm\"");
+  }
+
+  /** A ruler of centimetres with the same marks, numbered in millimetres. */
+  private Ruler inMillimetres() {
+    int same = (int) gcd(10, parts);
+    return new Ruler(Unit.MM, parts / same, 10 / same);
   }
 
   /** What it is called: the distance between two of its marks, such as "1/16 in" or "5 mm". */
@@ -104,23 +123,24 @@ public record Ruler(Unit unit, int parts) implements Serializable {
 
   /** The division in mm. */
   public double divisionMm() {
-    return unit.mm() / parts;
+    return unit.mm() * each / parts;
   }
 
   /**
    * The nearest place on this ruler, halves away from zero, and what is a half but for rounding.
    */
   public Reading read(Length length) {
-    double exact = length.in(unit) * parts;
+    double exact = length.in(unit) * parts / each;
     if (Math.abs(exact) > 1e12) {
       throw new IllegalArgumentException("no ruler reads " + length.mm() + " mm");
     }
     long count = Math.round(Math.abs(exact) + HALVES);
     long signed = exact < 0 ? -count : count;
-    Length nearest = Length.of((double) signed / parts, unit);
-    return new Reading(nearest, text(signed), nearest.mm() - length.mm());
+    Length nearest = Length.of((double) (signed * each) / parts, unit);
+    return new Reading(nearest, text(signed * each), nearest.mm() - length.mm());
   }
 
+  /** The reading so many parts from 0. */
   private String text(long count) {
     String sign = count < 0 ? "-" : "";
     long n = Math.abs(count);

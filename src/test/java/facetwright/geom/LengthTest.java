@@ -110,6 +110,23 @@ class LengthTest {
     assertThat(Ruler.MM.read(new Length(48.499)).text()).isEqualTo("48 mm");
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "5mm, 5 mm, 45 mm, 0.2",
+    "2.5 mm, 2.5 mm, 45 mm, 0.2",
+    "1cm, 10 mm, 4 cm, -4.8",
+    "10 mm, 10 mm, 40 mm, -4.8",
+    "0.5 cm, 5 mm, 4.5 cm, 0.2",
+    "0.5 mm, 0.5 mm, 45 mm, 0.2"
+  })
+  void wideMarksReadTheUnitTheyAreWrittenIn(String text, String name, String reads, double error) {
+    Ruler ruler = Ruler.parse(text, Unit.INCH);
+    assertThat(ruler.name()).isEqualTo(name);
+    assertThat(ruler.read(new Length(44.8)).text()).isEqualTo(reads);
+    assertThat(ruler.read(new Length(44.8)).errorMm()).isCloseTo(error, within(1e-9));
+    assertThat(ruler.read(new Length(-44.8)).text()).isEqualTo("-" + reads);
+  }
+
   @Property(seed = "20261125")
   void aReadingIsTheNearestAndReadsBack(
       @ForAll @DoubleRange(min = -2000, max = 2000) double mm,

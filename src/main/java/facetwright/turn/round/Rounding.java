@@ -170,7 +170,7 @@ public record Rounding(
 
   /** A ruler twice as fine, as far as rulers go. */
   static Ruler halves(Ruler ruler) {
-    return ruler.parts() <= 500 ? new Ruler(ruler.unit(), 2 * ruler.parts()) : ruler;
+    return ruler.parts() <= 500 ? new Ruler(ruler.unit(), 2 * ruler.parts(), ruler.each()) : ruler;
   }
 
   /** The form of a draft when each measure is set on the nearest mark; empty where that fails. */
