@@ -20,7 +20,16 @@ public record Settings(String mainClass, int heapMegabytes, Duration patience, D
   public static final Settings USUAL =
       new Settings(WorkerMain.class.getName(), 768, Duration.ofMillis(250), Duration.ofSeconds(60));
 
-  /** The same Java and class path as this process, with the start-up cache it was given. */
+  /** Flags of this process that are for its workers too: start-up cache, who goes first. */
+  private static final List<String> HANDED_ON =
+      List.of(
+          "-XX:AOTCache=",
+          "-XX:SharedArchiveFile=",
+          "-XX:ThreadPriorityPolicy=",
+          "-XX:CompilerThreadPriority=",
+          "-XX:-PrintWarnings");
+
+  /** The same Java and class path as this process, with those of its flags that hold for both. */
   ProcessBuilder command() {
     List<String> words = new ArrayList<>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -33,7 +42,7 @@ public record Settings(String mainClass, int heapMegabytes, Duration patience, D
     words.add("--sun-misc-unsafe-memory-access=allow");
     words.add("-Djava.awt.headless=true");
     ManagementFactory.getRuntimeMXBean().getInputArguments().stream()
-        .filter(a -> a.startsWith("-XX:AOTCache=") || a.startsWith("-XX:SharedArchiveFile="))
+        .filter(flag -> HANDED_ON.stream().anyMatch(flag::startsWith))
         .forEach(words::add);
     words.add("-cp");
     words.add(classPath());
