@@ -7,11 +7,11 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.net.Opening;
 import facetwright.net.Panel;
 import facetwright.net.Tick;
 import java.util.List;
 import java.util.Optional;
-import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -31,6 +31,7 @@ final class PanelName {
   private final String name;
   private final Polygon region;
   private final boolean convex;
+  private final List<Polygon2> openings;
   private Vec2 inmost;
 
   private PanelName(Panel panel, List<Tick> ticks, String name) {
@@ -38,7 +39,8 @@ final class PanelName {
     this.ticks = ticks;
     this.name = name;
     this.region = panel.region();
-    this.convex = panel.openings().isEmpty() && panel.outline().isConvex();
+    this.convex = panel.outline().isConvex();
+    this.openings = panel.openings().stream().map(Opening::outline).toList();
   }
 
   /** Nothing where the name does not fit level or upright. */
@@ -69,20 +71,18 @@ final class PanelName {
   }
 
   private boolean isWhole() {
-    return panel.openings().isEmpty();
+    return openings.isEmpty();
   }
 
   /** The place with the most room about it, found where it is needed only. */
   private Vec2 inmost() {
     if (inmost == null) {
-      inmost = convex ? Planar.inmost(panel.outline(), NEAR) : inmost(region);
+      inmost =
+          convex && isWhole()
+              ? Planar.inmost(panel.outline(), NEAR)
+              : Planar.inmost(panel.outline(), openings, NEAR);
     }
     return inmost;
-  }
-
-  private static Vec2 inmost(Polygon region) {
-    Coordinate c = MaximumInscribedCircle.getCenter(region, NEAR).getCoordinate();
-    return new Vec2(c.x, c.y);
   }
 
   private Text text(double size) {
@@ -102,11 +102,15 @@ final class PanelName {
   }
 
   private boolean holds(Polygon2 box) {
-    if (convex && !Planar.isInConvex(box, panel.outline())) {
-      return false;
-    }
     Geometry area = Planar.polygon(box);
-    return (convex || region.covers(area)) && ticks.stream().noneMatch(t -> meets(area, t));
+    return isInside(box, area) && ticks.stream().noneMatch(t -> meets(area, t));
+  }
+
+  private boolean isInside(Polygon2 box, Geometry area) {
+    return convex
+        ? Planar.isInConvex(box, panel.outline())
+            && openings.stream().noneMatch(cut -> Planar.meet(box, cut))
+        : region.covers(area);
   }
 
   private static boolean meets(Geometry area, Tick tick) {

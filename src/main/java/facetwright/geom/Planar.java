@@ -71,6 +71,16 @@ public final class Planar {
     return ConvexInset.inmost(convex, within);
   }
 
+  /**
+   * A place of a region with nearly the most room about it.
+   *
+   * @param openings clear of each other and of the outline
+   * @param within how much less room than the most it may have, in mm; more than 0
+   */
+  public static Vec2 inmost(Polygon2 outline, List<Polygon2> openings, double within) {
+    return Inmost.of(outline, openings, within);
+  }
+
   /** Area that two outlines share, in mm²; see {@link #sharedArea(Polygon, Polygon)}. */
   public static double sharedArea(Polygon2 a, Polygon2 b) {
     return isApart(a, b) ? 0 : sharedArea(polygon(a), polygon(b));
