@@ -39,6 +39,9 @@ public final class LatencyBench {
   /** So many keys a design, one after the other, until the compiler has little left to do. */
   private static final int WARM = 250;
 
+  /** So long the compiler has after those to work off what it has queued, as when one thinks. */
+  private static final long REST_MILLIS = 3000;
+
   /** So many keys as a typist has them before those that are counted. */
   private static final int AGAIN = 10;
 
@@ -114,6 +117,7 @@ public final class LatencyBench {
     }
     for (Path design : designs) {
       typing(Files.readString(design), design, 0, WARM, 0);
+      Thread.sleep(REST_MILLIS);
     }
     List<Double> all = new ArrayList<>();
     System.out.printf("%-24s %8s %8s%n", "design", "p50 ms", "p95 ms");

@@ -7,6 +7,9 @@ import javafx.beans.property.DoubleProperty;
 final class Player extends AnimationTimer {
   private static final double SECONDS = 4;
 
+  /** No picture follows another sooner: more than sixty a second no eye sees in a fold. */
+  private static final long BETWEEN_NANOS = 14_000_000;
+
   private final DoubleProperty made;
   private boolean playing;
   private long last;
@@ -41,6 +44,9 @@ final class Player extends AnimationTimer {
 
   @Override
   public void handle(long now) {
+    if (last != 0 && now - last < BETWEEN_NANOS) {
+      return;
+    }
     double seconds = last == 0 ? 0 : (now - last) / 1e9;
     last = now;
     made.set(Math.min(1, made.get() + seconds / SECONDS));
