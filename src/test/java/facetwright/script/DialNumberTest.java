@@ -1,12 +1,14 @@
 package facetwright.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import facetwright.geom.Unit;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** A dial gives a script the number that stands there, whatever unit the design counts in. */
@@ -56,5 +58,32 @@ class DialNumberTest {
             + " prism({ sides: n, side: 1, height: 2 }).unfold({ tabs: false });";
     Design design = Facetwright.evaluate("post.js", script, Map.of(), Budget.USUAL);
     assertThat(design.net().panels()).hasSize(8);
+  }
+
+  /** A dial is a length where one of its numbers is written with a unit. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '\u0000',
+      textBlock =
+          """
+          "3 in", { from: 2, to: 5 }          | 7      | the value set, 7 in, is outside | Set it from 2 to 5 in.
+          "3 in", { from: 2, to: 5 }          | red    | is not a length                 | Set it from 2 to 5 in.
+          3, { from: 2, to: 5 }               | 7      | the value set, 7, is outside    | Set it from 2 to 5.
+          "8 in", { from: 2, to: 5 }          |        | its own value, 8 in, is outside | Set it from 2 to 5 in.
+          "3 in", { from: 2, to: 5, step: 1 } | 3.4    | 3.4 in, is not one of its steps of 1 in | The nearest is 3 in.
+          3, { from: 2, to: 5, step: 1 }      | 3.4    | 3.4, is not one of its steps of 1 | The nearest is 3.
+          "3 in", { from: 5, to: 2 }          |        | from 5 in is not below to 2 in  | Give from the smaller
+          "3 in", { from: 2, to: 5, step: 4 } |        | a step of 4 in does not fit     | Give a step from 0 to 3 in.
+          """)
+  void tellsLengthsWithTheirUnit(String dial, String set, String wrong, String fix) {
+    String script = "design(\"Post\", { units: \"in\" });\ndial(\"long\", " + dial + ");\n";
+    Map<String, String> sets = set == null ? Map.of() : Map.of("long", set);
+    ScriptException fault =
+        catchThrowableOfType(
+            ScriptException.class,
+            () -> Facetwright.evaluate("post.js", script, sets, Budget.USUAL));
+    assertThat(fault).hasMessageContaining(wrong);
+    assertThat(fault.remedy()).startsWith(fix);
   }
 }

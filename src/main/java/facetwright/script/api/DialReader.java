@@ -21,17 +21,18 @@ final class DialReader {
     double least = from == null ? Math.min(0, usual) : number(name, "from", from, unit);
     double most = to == null ? Math.max(0, 2 * usual) : number(name, "to", to, unit);
     double apart = step == null ? 0 : number(name, "step", step, unit);
+    String in = length ? " " + unit.symbol() : "";
     if (!(least < most)) {
       throw fault(
           name,
-          "from " + Shown.plain(least) + " is not below to " + Shown.plain(most),
+          "from " + Shown.plain(least) + in + " is not below to " + Shown.plain(most) + in,
           "Give from the smaller and to the larger value.");
     }
     if (apart < 0 || apart > most - least) {
       throw fault(
           name,
-          "a step of " + Shown.plain(apart) + " does not fit between its ends",
-          "Give a step from 0 to " + Shown.plain(most - least) + ".");
+          "a step of " + Shown.plain(apart) + in + " does not fit between its ends",
+          "Give a step from 0 to " + Shown.plain(most - least) + in + ".");
     }
     Dial dial =
         new Dial(
@@ -43,7 +44,7 @@ final class DialReader {
             most,
             apart,
             call.site());
-    allowed(dial, usual, "its own value", near -> own(near, start, unit));
+    allowed(dial, usual, unit, "its own value", near -> own(near, start, unit));
     String set = session.settings().get(name);
     double now = set == null ? usual : typed(dial, set, unit);
     session.dial(dial.turned(now));
@@ -55,9 +56,9 @@ final class DialReader {
     try {
       value = Length.parse(text, unit).in(unit);
     } catch (IllegalArgumentException e) {
-      throw fault(dial.name(), e.getMessage(), "Set it from " + range(dial) + ".");
+      throw fault(dial.name(), e.getMessage(), "Set it from " + range(dial, unit) + ".");
     }
-    return allowed(dial, value, "the value set", _ -> List.of());
+    return allowed(dial, value, unit, "the value set", _ -> List.of());
   }
 
   /** The change of the dial's own value to this one. */
@@ -68,13 +69,14 @@ final class DialReader {
   }
 
   private static double allowed(
-      Dial dial, double value, String which, DoubleFunction<List<Mend>> mends) {
+      Dial dial, double value, Unit unit, String which, DoubleFunction<List<Mend>> mends) {
+    String told = which + ", " + Shown.plain(value) + in(dial, unit) + ", is ";
     double slack = 1e-9 * Math.max(1, Math.abs(dial.to()));
     if (!(value >= dial.from() - slack && value <= dial.to() + slack)) {
       throw fault(
           dial.name(),
-          which + ", " + Shown.plain(value) + ", is outside its range",
-          "Set it from " + range(dial) + ".",
+          told + "outside its range",
+          "Set it from " + range(dial, unit) + ".",
           mends.apply(Math.clamp(value, dial.from(), dial.to())));
     }
     if (dial.step() == 0) {
@@ -82,18 +84,22 @@ final class DialReader {
     }
     double nearest = dial.from() + Math.rint((value - dial.from()) / dial.step()) * dial.step();
     if (Math.abs(nearest - value) > 1e-6 * dial.step() + slack) {
-      String steps = ", is not one of its steps of " + Shown.plain(dial.step());
       throw fault(
           dial.name(),
-          which + ", " + Shown.plain(value) + steps,
-          "The nearest is " + Shown.plain(nearest) + ".",
+          told + "not one of its steps of " + Shown.plain(dial.step()) + in(dial, unit),
+          "The nearest is " + Shown.plain(nearest) + in(dial, unit) + ".",
           mends.apply(nearest));
     }
     return nearest;
   }
 
-  private static String range(Dial dial) {
-    return Shown.plain(dial.from()) + " to " + Shown.plain(dial.to());
+  private static String range(Dial dial, Unit unit) {
+    return Shown.plain(dial.from()) + " to " + Shown.plain(dial.to()) + in(dial, unit);
+  }
+
+  /** What its values count, behind them; a plain number counts nothing. */
+  private static String in(Dial dial, Unit unit) {
+    return dial.kind() == Dial.Kind.LENGTH ? " " + unit.symbol() : "";
   }
 
   private static boolean isText(Value value) {
