@@ -18,9 +18,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.function.IntConsumer;
-import java.util.logging.Level;
-import java.util.logging.Logger;
-import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -32,7 +29,6 @@ public final class Workbench extends Application {
   private static final Duration SOON = Duration.seconds(3);
   private static final Duration LOOK_OUTSIDE = Duration.seconds(2);
 
-  private static final Logger TOOLKIT = Logger.getLogger("javafx");
   private static volatile boolean opened;
   private static volatile boolean rehearsing;
 
@@ -49,8 +45,7 @@ public final class Workbench extends Application {
    * @return why no window could be opened; empty when one was
    */
   public static Optional<String> open(String... words) {
-    // Its only word at usual starts is about how it was packed.
-    TOOLKIT.setLevel(Level.SEVERE);
+    ToolkitWords.hush();
     try {
       Application.launch(Workbench.class, words);
       return Optional.empty();
@@ -144,10 +139,11 @@ public final class Workbench extends Application {
         });
   }
 
+  /** Not by the toolkit's own pause, which keeps it drawing frames that show nothing new. */
   private static void after(Duration time, Runnable work) {
-    PauseTransition pause = new PauseTransition(time);
-    pause.setOnFinished(_ -> work.run());
-    pause.play();
+    CompletableFuture.delayedExecutor(
+            (long) time.toMillis(), TimeUnit.MILLISECONDS, Platform::runLater)
+        .execute(work);
   }
 
   private static ExecutorService thread(String name, int priority) {
