@@ -53,10 +53,20 @@ public final class OutcomeText {
                     s.knob().name()
                         + " is at its "
                         + (s.isUpper() ? "greatest (" : "least (")
-                        + Knob.shown(s.value())
+                        + shown(outcome, s)
                         + ")")
             .toList();
     return ends.isEmpty() ? Optional.empty() : Optional.of(listed(ends) + ".");
+  }
+
+  /** Where a dial stops, as it would be typed: 3/4 for 0.75 in. */
+  private static String shown(Outcome outcome, Outcome.Stop stop) {
+    return outcome.turns().stream()
+        .filter(t -> t.knob().name().equals(stop.knob().name()))
+        .filter(t -> Math.abs(t.value() - stop.value()) < 1e-9)
+        .findFirst()
+        .map(t -> told(t.typed()))
+        .orElse(Knob.shown(stop.value()));
   }
 
   /** The knobs that move with their values, such as "wall 62.5 and side 28". */

@@ -3,6 +3,7 @@ package facetwright.turn;
 import facetwright.geom.Ruler;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.ToSet;
+import java.util.Locale;
 
 /** How many measures lie on a ruler's marks, before and after, in words. */
 public final class OnMarks {
@@ -31,7 +32,7 @@ public final class OnMarks {
         + ruler.name()
         + was
         + "."
-        + (on == all ? "" : " Between marks: " + between(after) + ".");
+        + (on == all ? "" : " " + between(after) + " between marks.");
   }
 
   private static int all(ToSet set) {
@@ -43,8 +44,15 @@ public final class OnMarks {
   }
 
   private static String between(ToSet set) {
-    String form = set.formOff() + " of the form";
-    String cuts = set.cutsOff() + " of cuts";
-    return set.formOff() == 0 ? cuts : set.cutsOff() == 0 ? form : form + " and " + cuts;
+    String form = counted(set.formOff()) + " of the form";
+    String cuts = counted(set.cutsOff()) + " of the cuts";
+    String which = set.formOff() == 0 ? cuts : set.cutsOff() == 0 ? form : form + " and " + cuts;
+    return which.substring(0, 1).toUpperCase(Locale.ROOT)
+        + which.substring(1)
+        + (set.formOff() + set.cutsOff() == 1 ? " lies" : " lie");
+  }
+
+  private static String counted(int count) {
+    return count == 1 ? "one" : Integer.toString(count);
   }
 }

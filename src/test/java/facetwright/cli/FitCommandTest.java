@@ -16,7 +16,7 @@ class FitCommandTest {
   @Test
   void tellsTheLargestAndHowManyLieThere(@TempDir Path folder) throws Exception {
     assertThat(run(0, "fit", LANTERN, "--sheet", "Letter", "--out", folder.toString()))
-        .contains("As it stands, one lies on a sheet of Letter.")
+        .contains("As it stands, one lies on a sheet of Letter.", "Turned so, one still does.")
         .contains("side: 28 → 32")
         .contains("The script has its papers made for A3; --script FILE writes it for Letter.")
         .contains("facetwright make " + LANTERN + " --set side=32 wall=70");
@@ -44,7 +44,14 @@ class FitCommandTest {
   @Test
   void saysWhatCannotBe() {
     assertThat(run(1, "fit", LANTERN, "--sheet", "A6"))
-        .contains("It does not fit A6 at any setting found", "side is at its least (20)");
+        .contains("As it stands, it does not fit A6.", "Nor does it fit at any setting found")
+        .contains("turned so, it comes nearest.", "side is at its least (20)")
+        .doesNotContain("% of the size");
+    assertThat(run(1, "fit", LANTERN, "--sheet", "A5", "--count", "4"))
+        .contains("4 do not fit at any setting found; turned so, one does.");
+    // Its dials count inches, which a maker reads as fractions.
+    assertThat(run(1, "fit", "library/supper-tray.js", "--sheet", "A6"))
+        .contains("wall is at its least (3/4).");
     assertThat(run(2, "fit", LANTERN, "--sheet", "A66")).contains("--sheet:", "did you mean");
     assertThat(run(2, "fit", LANTERN, "--sheet", "A4", "--count", "0")).contains("1 to 100");
     assertThat(run(2, "fit", LANTERN, "--sheet", "A4", "--turn", "wal"))

@@ -121,6 +121,16 @@ class RoundAndFitTest {
     Fx.until("the net is as before", () -> dial("side") == 28);
   }
 
+  /** Where nothing turns, nothing is said of what would come of it. */
+  @Test
+  void saysShortlyThatNothingTurns() throws Exception {
+    Bar bar = round("0.5 mm");
+    told(bar, "No turn of its dials by one mark at most puts more measures on marks.");
+    assertThat(Fx.get(bar::told)).contains("One of the cuts lies between marks.");
+    assertThat(Fx.get(bar::told)).doesNotContain("Made, it is", "As designed", "About: ");
+    assertThat(Fx.get(() -> bar.lookup(".turned"))).as("a table of dials that stay").isNull();
+  }
+
   private java.util.List<Object> rulerOfPapers() {
     return visit.house.papers().lookupAll(".choice-box").stream()
         .map(n -> (Object) ((javafx.scene.control.ChoiceBox<?>) n).getValue())
@@ -244,7 +254,7 @@ class RoundAndFitTest {
   @Test
   void saysHowManyLieThereAndWhatCannotBe() throws Exception {
     Bar bar = fit("A6", "1");
-    told(bar, "It does not fit A6 at any setting found");
+    told(bar, "Nor does it fit at any setting found");
     assertThat(Fx.get(bar::told)).contains("side is at its least (20)", "Take a larger sheet");
     told(fit("A66", "1"), "✕ No sheet is called \"A66\"");
     told(fit("A3", "none"), "✕ \"none\" is no number of pieces");

@@ -45,6 +45,21 @@ public record Measure(double mm, Ruler.Reading reading) {
         + (off > 0 ? "much" : "little");
   }
 
+  /**
+   * The same in few words, for one among several: "12 mm (1/2 in is nearest, 0.7 mm too much)".
+   *
+   * @param unit what the maker reckons in
+   */
+  public String offBrief(Unit unit) {
+    double off = reading.errorMm();
+    return new Length(mm).text(unit)
+        + " ("
+        + reading.text()
+        + " is nearest, "
+        + new Length(Math.abs(off)).text(unit)
+        + (off > 0 ? " too much)" : " too little)");
+  }
+
   /** In mm, as it is set by the ruler. */
   double asRead() {
     return isOnRuler() ? mm : reading.length().mm();

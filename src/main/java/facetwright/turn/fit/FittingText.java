@@ -35,20 +35,13 @@ public final class FittingText {
           "It has no dials to turn. Make lengths of the script dials, and it can be made larger or"
               + " smaller.");
     }
-    List<String> lines = new ArrayList<>();
-    String so = (isTurned() ? "So turned, " : "As it stands, ") + counted(fitting.after().count());
     if (fitting.isMet()) {
-      lines.add(isTurned() ? so + "." : "It is as large as can be: no dial is turned.");
-      return lines;
+      return List.of(
+          isTurned() ? "Turned so, " + met() : "It is as large as can be: no dial is turned.");
     }
+    List<String> lines = new ArrayList<>();
     lines.add(
-        (fitting.copies() == 1 ? "It does" : fitting.copies() + " of it do")
-            + " not fit "
-            + sheet
-            + " at any setting found; "
-            + so.substring(0, 1).toLowerCase(java.util.Locale.ROOT)
-            + so.substring(1)
-            + ".");
+        fitting.copies() == 1 ? "Nor does it fit at any setting found" + nearest() : missed());
     lines.addAll(OutcomeText.hurdles(fitting.outcome()));
     lines.add(
         fitting.copies() == 1
@@ -57,10 +50,36 @@ public final class FittingText {
     return lines;
   }
 
+  /** How many lie there, after it was said how many did. */
+  private String met() {
+    int was = fitting.before().count();
+    int is = fitting.after().count();
+    String many = is == 1 ? "one" : Integer.toString(is);
+    if (was == is) {
+      return many + (is == 1 ? " still does." : " still do.");
+    }
+    return was == 0 && is == 1 ? "it does." : many + (is == 1 ? " does." : " lie on it.");
+  }
+
+  private String nearest() {
+    return isTurned() ? "; turned so, it comes nearest." : ".";
+  }
+
+  private String missed() {
+    int is = fitting.after().count();
+    String so = is == 0 ? "not even one does" : is == 1 ? "one does" : is + " do";
+    return fitting.copies()
+        + " do not fit at any setting found"
+        + (isTurned() ? "; turned so, " + so : "")
+        + ".";
+  }
+
   /** Finished size before and after, by how much larger that is, and whether its joins meet. */
   public List<String> effect() {
     List<String> lines = new ArrayList<>(Effect.words(was, fitting.design(), isTurned()));
-    if (isTurned() && fitting.design().folded().closure() != Closure.NOT_SOLVED) {
+    if (isTurned()
+        && fitting.isMet()
+        && fitting.design().folded().closure() != Closure.NOT_SOLVED) {
       lines.add(
           1, "That is " + Decimals.places(100 * fitting.scale(was), 0) + " % of the size it was.");
     }

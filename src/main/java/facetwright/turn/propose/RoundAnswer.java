@@ -50,7 +50,9 @@ final class RoundAnswer {
     if (!rounding.isTurned() && rounding.after().isOnRuler()) {
       remarks.add(Remark.of("There is nothing to turn."));
     }
-    text.effect().stream().map(Remark::of).forEach(remarks::add);
+    if (rounding.isTurned()) {
+      text.effect().stream().map(Remark::of).forEach(remarks::add);
+    }
     remarks.addAll(text.constants());
     text.drawn().map(Remark::of).ifPresent(remarks::add);
     text.left().stream().map(Remark::of).forEach(remarks::add);

@@ -17,6 +17,7 @@ import facetwright.turn.Turned;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a rounding comes to, in words. */
 public final class RoundingText {
@@ -112,9 +113,15 @@ public final class RoundingText {
                     Double.compare(
                         Math.abs(b.reading().errorMm()), Math.abs(a.reading().errorMm())))
             .toList();
-    off.stream().limit(MOST_NAMED).forEach(m -> lines.add("About: " + m.offText(unit) + "."));
-    if (off.size() > MOST_NAMED) {
-      lines.add(off.size() - MOST_NAMED + " more lie between marks.");
+    if (off.size() == 1) {
+      lines.add(off.getFirst().offText(unit) + ".");
+    } else {
+      String named =
+          off.stream()
+              .limit(MOST_NAMED)
+              .map(m -> m.offBrief(unit))
+              .collect(Collectors.joining(", "));
+      lines.add((off.size() > MOST_NAMED ? "The farthest off: " : "Off the marks: ") + named + ".");
     }
     boolean board = after.chart().pieces().stream().allMatch(PieceChart::isForBoard);
     if (board) {

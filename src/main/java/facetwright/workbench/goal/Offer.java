@@ -2,6 +2,7 @@ package facetwright.workbench.goal;
 
 import facetwright.net.Site;
 import facetwright.turn.Remark;
+import facetwright.turn.Turned;
 import facetwright.turn.propose.Proposal;
 import facetwright.turn.propose.Question;
 import facetwright.turn.propose.Way;
@@ -156,8 +157,8 @@ final class Offer extends VBox {
       remarks.getChildren().add(remark(came.remarks().get(i), i == 0 && !came.isMet()));
     }
     HBox.setHgrow(remarks, Priority.ALWAYS);
-    List<Node> parts =
-        came.dials().isEmpty() ? List.of(remarks) : List.of(new DialTable(came.dials()), remarks);
+    boolean turns = came.dials().stream().anyMatch(d -> !d.becomes().equals(Turned.STAYS));
+    List<Node> parts = !turns ? List.of(remarks) : List.of(new DialTable(came.dials()), remarks);
     found.getChildren().setAll(parts);
     found.setVisible(true);
     way.getItems().setAll(came.ways().stream().map(Way::name).toList());
