@@ -280,13 +280,22 @@ final class Flow {
 
   /** The pages with their feet. */
   List<Drawing> pages() {
+    return pages(0);
+  }
+
+  /**
+   * The same where others follow that have no feet.
+   *
+   * @param more how many, counted with these
+   */
+  List<Drawing> pages(int more) {
     if (pages.getLast().isEmpty() && pages.size() > 1) {
       pages.removeLast();
     }
     List<Drawing> drawn = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
       List<Mark> marks = new ArrayList<>(pages.get(i));
-      String number = String.format(Locale.ROOT, "Page %d of %d", i + 1, pages.size());
+      String number = String.format(Locale.ROOT, "Page %d of %d", i + 1, pages.size() + more);
       double last = width() - Lettering.width(number, Weight.REGULAR, SMALL);
       String brief = Lettering.wrap(foot, Weight.REGULAR, SMALL, last - 5).getFirst();
       marks.add(text(0, EDGE / 2 + 1, Weight.REGULAR, SMALL, Ink.GREY, brief));

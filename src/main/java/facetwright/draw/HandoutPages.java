@@ -22,13 +22,18 @@ public final class HandoutPages {
     this.flow = flow;
   }
 
-  /** The pages, without the templates. */
-  public static List<Drawing> of(Handout handout, HandoutPictures pictures, SheetSize paper) {
+  /**
+   * The pages, without the templates.
+   *
+   * @param templates how many pages follow with templates, counted with these
+   */
+  public static List<Drawing> of(
+      Handout handout, HandoutPictures pictures, SheetSize paper, int templates) {
     Flow flow = new Flow(paper, handout.title(), "handout");
     flow.title(handout.title(), handout.author().isBlank() ? "" : "by " + handout.author().strip());
     HandoutPages pages = new HandoutPages(pictures, flow);
     handout.sections().forEach(pages::section);
-    return flow.pages();
+    return flow.pages(templates);
   }
 
   private String next() {

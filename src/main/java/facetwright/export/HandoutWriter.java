@@ -22,7 +22,11 @@ public final class HandoutWriter implements Exporter {
     HandoutContent content = HandoutContent.of(job);
     List<Drawing> pages =
         new ArrayList<>(
-            HandoutPages.of(content.handout(), content.pictures(), job.order().paper()));
+            HandoutPages.of(
+                content.handout(),
+                content.pictures(),
+                job.order().paper(),
+                content.templates().size()));
     pages.addAll(content.templates());
     return pages;
   }

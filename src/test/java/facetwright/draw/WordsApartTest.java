@@ -66,7 +66,7 @@ class WordsApartTest {
     HandoutPictures pictures = new HandoutPictures(d.laid(), d.folded(), handout);
     List<Drawing> pages = new ArrayList<>();
     pages.addAll(
-        HandoutPages.of(handout, pictures, facetwright.export.Order.usual(d.unit()).paper()));
+        HandoutPages.of(handout, pictures, facetwright.export.Order.usual(d.unit()).paper(), 0));
     pages.addAll(ChartPages.of(d.title(), d.unit(), d.laid()));
     pages.addAll(CutPages.of(d.title(), d.unit(), works));
     pages.addAll(GuidePages.of(d.title(), d.unit(), d.net(), works));

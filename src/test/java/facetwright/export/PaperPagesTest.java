@@ -15,6 +15,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,6 +25,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PaperPagesTest {
   private static final Set<String> PDF =
       Set.of("pdf", "tiles", "layout", "layers", "guides", "handout", "chart");
+
+  private static final Pattern FOOT = Pattern.compile("Page \\d+ of \\d+");
 
   /** What a printer leaves white at least, in mm; common practice, no source. */
   private static final double WHITE = 4;
@@ -41,9 +45,9 @@ class PaperPagesTest {
   }
 
   /**
-   * No letter is smaller than 8 pt or hangs into the white edge, and wherever a check ruler stands
-   * its scales are 100 mm and 4 in long, an inch being 25.4 mm (international yard and pound,
-   * 1959), to 0.2 mm.
+   * Where a foot numbers a page, it counts all pages of its paper. No letter is smaller than 8 pt
+   * or hangs into the white edge, and wherever a check ruler stands its scales are 100 mm and 4 in
+   * long, an inch being 25.4 mm (international yard and pound, 1959), to 0.2 mm.
    */
   @ParameterizedTest
   @CsvSource({
@@ -59,6 +63,7 @@ class PaperPagesTest {
   void lettersAreLegibleAndRulersTrue(String name, int copies) throws Exception {
     Job job = job(name, copies);
     int rulers = 0;
+    int feet = 0;
     for (Exporter exporter : Exporters.all().sequencedValues()) {
       if (!PDF.contains(exporter.format()) || !exporter.adds(job)) {
         continue;
@@ -67,6 +72,12 @@ class PaperPagesTest {
       assertThat(pages).isNotEmpty();
       for (PdfReading.Page page : pages) {
         String where = exporter.fileName() + " page " + (pages.indexOf(page) + 1);
+        Matcher foot = FOOT.matcher(page.words());
+        if (foot.find()) {
+          String last = "Page " + (pages.indexOf(page) + 1) + " of " + pages.size();
+          assertThat(foot.group()).as(where).isEqualTo(last);
+          feet++;
+        }
         for (PdfReading.Letter letter : page.letters()) {
           assertThat(letter.size()).as(where).isGreaterThanOrEqualTo(8 - 0.01);
           assertThat(letter.x()).as(where).isBetween(WHITE, page.width() - WHITE);
@@ -83,6 +94,7 @@ class PaperPagesTest {
       }
     }
     assertThat(rulers).isGreaterThanOrEqualTo(2);
+    assertThat(feet).isPositive();
   }
 
   /** A ring's spacer is cut out of its page: it is as long as the words say, to 0.2 mm. */
