@@ -79,6 +79,10 @@ public final class Kinds {
         });
   }
 
+  /** How a length is given, as it follows on what is wanted of it. */
+  public static final String LENGTH_GIVEN =
+      ", as a number in the design's unit or as text such as \"1 7/8 in\" or \"48 mm\"";
+
   /** A length over 0, up to ten metres, in mm. */
   public static Kind<Double> length() {
     return length(SHORTEST, LONGEST);
@@ -87,11 +91,7 @@ public final class Kinds {
   /** A length in mm, the range given in mm. */
   public static Kind<Double> length(double from, double to) {
     return of(
-        "a length from "
-            + Shown.plain(from)
-            + " mm to "
-            + Shown.plain(to)
-            + " mm, as a number in the design's unit or as text such as \"1 7/8 in\" or \"48 mm\"",
+        "a length from " + Shown.plain(from) + " mm to " + Shown.plain(to) + " mm" + LENGTH_GIVEN,
         (value, session) -> {
           double mm = mm(value, session.unit());
           return Fit.inRange(

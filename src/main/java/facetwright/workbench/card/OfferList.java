@@ -16,10 +16,11 @@ import javafx.scene.layout.VBox;
 
 /** The offers as a list, with what there is to say about the chosen one. */
 final class OfferList extends VBox {
-  static final double WIDTH = 400;
   private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
   private static final int ROWS = 7;
-  private static final double MOST_HELP = 230;
+
+  /** How tall the help is at most, in times the lettering of the count. */
+  private static final double MOST_HELP = 19;
 
   private final VBox rows = new VBox();
   private final HelpPane help = new HelpPane();
@@ -39,7 +40,8 @@ final class OfferList extends VBox {
     help.heightProperty()
         .addListener(
             (_, _, height) -> {
-              about.setPrefViewportHeight(Math.min(MOST_HELP, height.doubleValue()));
+              about.setPrefViewportHeight(
+                  Math.min(MOST_HELP * count.getFont().getSize(), height.doubleValue()));
               grown.run();
             });
     getStyleClass().add("offers");
@@ -49,7 +51,6 @@ final class OfferList extends VBox {
     about.setFocusTraversable(false);
     about.getStyleClass().add("offer-about");
     VBox.setVgrow(about, Priority.ALWAYS);
-    setPrefWidth(WIDTH);
     rows.setOnScroll(e -> choose(chosen + (e.getDeltaY() < 0 ? 1 : -1)));
     getChildren().addAll(rows, count, about);
   }

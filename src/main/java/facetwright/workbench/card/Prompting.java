@@ -10,7 +10,6 @@ import facetwright.workbench.card.text.Reading;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
@@ -19,14 +18,11 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import org.fxmisc.richtext.event.MouseOverTextEvent;
 
 /** Help where one types: what could be written, what the argument is, what a word means. */
 final class Prompting {
-  private static final double HINT_WIDTH = 400;
-
   private final CardText text;
   private final Marks marks;
   private final Layer layer;
@@ -52,6 +48,7 @@ final class Prompting {
     text.area().addEventHandler(MouseOverTextEvent.MOUSE_OVER_TEXT_BEGIN, this::hover);
     text.area().addEventHandler(MouseOverTextEvent.MOUSE_OVER_TEXT_END, _ -> layer.hide(note));
     text.area().addEventFilter(MouseEvent.MOUSE_PRESSED, _ -> close());
+    layer.heightProperty().addListener((_, _, _) -> resized());
     text.area().caretPositionProperty().addListener((_, _, _) -> Platform.runLater(this::follow));
     text.area()
         .focusedProperty()
@@ -100,7 +97,7 @@ final class Prompting {
 
   private void placeList() {
     if (isOffering()) {
-      caretBounds().ifPresent(b -> layer.show(list, besideHint(b), OfferList.WIDTH, false));
+      caretBounds().ifPresent(b -> layer.show(list, besideHint(b), false));
     }
   }
 
@@ -145,12 +142,12 @@ final class Prompting {
     }
     Fn<?> fn = call.get().fn();
     Optional<Arg<?>> arg = call.get().arg();
-    written.getChildren().setAll(pieces(fn, arg));
+    written.getChildren().setAll(Signature.pieces(fn, arg));
     meaning.setText(
         arg.map(a -> a.does() + ": " + a.kind().wanted() + ".")
             .orElseGet(() -> options(call.get())));
     meaning.setManaged(!meaning.getText().isEmpty());
-    caretBounds().ifPresent(b -> layer.show(hint, b, HINT_WIDTH, true));
+    caretBounds().ifPresent(b -> layer.show(hint, b, true));
   }
 
   private String options(CallSite call) {
@@ -163,35 +160,24 @@ final class Prompting {
     return needed.isEmpty() ? "" : "Still needed: " + String.join(", ", needed) + ".";
   }
 
-  /** How a call is written, its argument at the caret in bold. */
-  private static List<Text> pieces(Fn<?> fn, Optional<Arg<?>> arg) {
-    String signature = fn.signature();
-    String name = arg.map(Arg::name).orElse("");
-    int at = name.isEmpty() ? -1 : find(signature, fn.name().length(), name);
-    Stream<Text> pieces =
-        at < 0
-            ? Stream.of(new Text(signature))
-            : Stream.of(
-                new Text(signature.substring(0, at)),
-                strong(name),
-                new Text(signature.substring(at + name.length())));
-    return pieces.peek(t -> t.getStyleClass().add("hint-text")).toList();
-  }
-
-  private static int find(String signature, int from, String name) {
-    int at = signature.indexOf(name, from);
-    while (at >= 0
-        && (Character.isJavaIdentifierPart(signature.charAt(at - 1))
-            || Character.isJavaIdentifierPart(signature.charAt(at + name.length())))) {
-      at = signature.indexOf(name, at + 1);
-    }
-    return at;
-  }
-
-  private static Text strong(String name) {
-    Text text = new Text(name);
-    text.getStyleClass().add("hint-now");
-    return text;
+  /** What stands under the text has grown or shrunk: the caret stays in sight, its notes by it. */
+  private void resized() {
+    layer.hide(note);
+    boolean seen = text.area().isFocused() && caretBounds().isPresent();
+    Platform.runLater(
+        () -> {
+          if (seen) {
+            text.area().requestFollowCaret();
+          }
+          // The text moves with the next picture.
+          Platform.runLater(
+              () -> {
+                if (isHinting()) {
+                  showHint();
+                }
+                placeList();
+              });
+        });
   }
 
   /** The caret has moved. */
@@ -270,6 +256,9 @@ final class Prompting {
     if (isOffering() || (mark.isEmpty() && help.isEmpty())) {
       return;
     }
+    double x = e.getScreenPosition().getX();
+    double y = e.getScreenPosition().getY();
+    Bounds place = new BoundingBox(x, y - 10, 1, 20);
     note.getChildren().clear();
     if (mark.isPresent()) {
       Label words = new Label(mark.get().words());
@@ -278,11 +267,15 @@ final class Prompting {
       note.getChildren().add(words);
     } else {
       HelpPane pane = new HelpPane();
-      pane.show(help.get());
       note.getChildren().add(pane);
+      // It cannot be scrolled: so much is said as there is room for.
+      for (HelpPane.Extent extent : HelpPane.Extent.values()) {
+        pane.show(help.get(), extent);
+        if (layer.hasRoom(note, place)) {
+          break;
+        }
+      }
     }
-    double x = e.getScreenPosition().getX();
-    double y = e.getScreenPosition().getY();
-    layer.show(note, new BoundingBox(x, y - 10, 1, 20), OfferList.WIDTH, false);
+    layer.show(note, place, false);
   }
 }

@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.net.Site;
 import facetwright.workbench.Fx;
 import facetwright.workbench.desk.Selection;
+import java.nio.file.Path;
 import java.util.List;
 import javafx.event.Event;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
 import org.junit.jupiter.api.Test;
 
 /** What is wrong and what is pointed out, marked on the card. */
@@ -71,6 +74,32 @@ class CardMarksTest extends CardRoom {
     type("x");
     point("xattach");
     Fx.until("the fault is told", () -> Fx.says(card, "✕ xattach is not a function"));
+  }
+
+  /** However much there is to say, it stands on its note, and the note on the card. */
+  @Test
+  void whatIsSaidOfALongCallStaysOnItsNote() throws Exception {
+    String script = "design(\"Band\");\n" + "\n".repeat(7) + "wrap({ columns: 8, rows: [20] });\n";
+    Fx.run(() -> desk.lay(Path.of("band.js"), script));
+    for (double high : new double[] {760, 560, 440}) {
+      Fx.run(() -> stage.setHeight(high));
+      Fx.pulse();
+      point("sign(");
+      Fx.until("it is there", () -> !Fx.says(card, "wrap({ columns"));
+      point("wrap(");
+      Fx.until("the call is explained", () -> Fx.says(card, "wrap({ columns"));
+      Fx.pulse();
+      Region note = (Region) Fx.get(() -> card.lookup(".hover-note"));
+      Bounds all = Fx.get(() -> note.localToScene(note.getLayoutBounds()));
+      Region help = (Region) Fx.get(() -> note.lookup(".help"));
+      Node last = help.getChildrenUnmodifiable().getLast();
+      Bounds end = Fx.get(() -> last.localToScene(last.getLayoutBounds()));
+      assertThat(end.getMaxY())
+          .as("in a window of %s", high)
+          .isLessThanOrEqualTo(all.getMaxY() + 0.5);
+      Bounds whole = Fx.get(() -> card.localToScene(card.getLayoutBounds()));
+      assertThat(whole.contains(all)).as("in a window of %s", high).isTrue();
+    }
   }
 
   @Test

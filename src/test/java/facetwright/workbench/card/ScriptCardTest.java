@@ -78,6 +78,30 @@ class ScriptCardTest extends CardRoom {
         .isGreaterThanOrEqualTo(Fx.get(() -> hint.prefHeight(hint.getWidth())) - 0.5);
   }
 
+  /** The words on a fault take of the script's room; what is typed last stays in sight there. */
+  @Test
+  void whatIsTypedAtTheFootStaysInSight() throws Exception {
+    Fx.run(() -> area.appendText("\n".repeat(60)));
+    Fx.run(() -> area.moveTo(area.getLength()));
+    Fx.run(() -> area.requestFollowCaret());
+    Fx.pulse();
+    type("foot.attach(");
+    Fx.until("the fault is told", () -> card.fault().isVisible());
+    Fx.until("the caret shows", () -> area.getCaretBounds().isPresent());
+    for (int i = 0; i < 4; i++) {
+      Fx.pulse();
+    }
+    assertThat(Fx.get(() -> card.prompting().isHinting())).isTrue();
+    Bounds caret = Fx.get(() -> area.getCaretBounds().orElseThrow());
+    Bounds seen = Fx.get(() -> area.localToScreen(area.getLayoutBounds()));
+    assertThat(caret.getMaxY()).isLessThanOrEqualTo(seen.getMaxY() + 0.5);
+    Region hint = (Region) Fx.get(() -> card.lookup(".hint"));
+    Bounds words = Fx.get(() -> hint.localToScreen(hint.getLayoutBounds()));
+    assertThat(words.getMaxY()).isLessThanOrEqualTo(caret.getMinY() + 0.5);
+    assertThat(hint.getHeight())
+        .isGreaterThanOrEqualTo(Fx.get(() -> hint.prefHeight(hint.getWidth())) - 0.5);
+  }
+
   @Test
   void escapeClosesOffersAndArrowsChoose() throws Exception {
     go("sheet(");

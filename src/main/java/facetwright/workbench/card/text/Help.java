@@ -43,7 +43,7 @@ public record Help(
     Thing<?> owner = Known.owner(fn);
     return new Help(
         fn.signature(),
-        owner == Language.TOP ? "on its own" : "on a " + owner.name(),
+        owner == Language.TOP ? "called on its own" : "on a " + owner.name(),
         fn.does(),
         Stream.concat(fn.places().stream(), fn.options().stream()).map(Row::of).toList(),
         fn.returns().equals("nothing") ? "" : fn.returns(),
