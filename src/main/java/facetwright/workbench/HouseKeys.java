@@ -54,7 +54,16 @@ final class HouseKeys {
       case TABLE -> house.room().parts().forEach(open::add);
       case PAPERS -> house.papers().parts().map(Part::of).forEach(open::add);
     }
-    open.add(Part.of(house.tourView()));
+    // A note of the tour comes just before what it is about.
+    Part note = Part.of(house.tourView());
+    int about =
+        house
+            .tourView()
+            .beside()
+            .flatMap(n -> open.stream().filter(p -> p.has(n)).findFirst())
+            .map(open::indexOf)
+            .orElse(open.size());
+    open.add(about, note);
     return open;
   }
 

@@ -25,6 +25,8 @@ final class TourSteps {
             "Turn a dial",
             "These are the dials of this lantern. Drag one, or type a value and press Enter. The"
                 + " net, the folded form and the sentence above follow at once.",
+            "By keys: F6 leads there, Tab from one to the next, Up and Down turn it in its field;"
+                + " Shift+F6 leads back here.",
             room.drawer(),
             Bindings.createBooleanBinding(() -> !desk.settings().get().isEmpty(), desk.settings()),
             toTable,
@@ -33,6 +35,8 @@ final class TourSteps {
             "Open the form",
             "This is the folded form. Drag it to turn it. The knob on its rim goes from made to"
                 + " flat: drag it round and watch the card open.",
+            "By keys: F6 leads there, the arrows turn it, Page down opens it; Shift+F6 leads back"
+                + " here.",
             room.lens(),
             room.lens().made().lessThan(0.9),
             toTable,
@@ -41,6 +45,7 @@ final class TourSteps {
             "Find a panel's line",
             "Click a panel of the net. It is marked here, in the folded form, and in the script,"
                 + " where the line stands that made it.",
+            "By keys: F6 leads there, Page down from panel to panel; Shift+F6 leads back here.",
             room.table(),
             Bindings.createBooleanBinding(
                 () -> !(desk.selection().get() instanceof Selection.Nothing), desk.selection()),
@@ -54,6 +59,7 @@ final class TourSteps {
             "I have put a slip into the script: a side of 280 instead of 28. The sentence at the"
                 + " top says where and what to do. Mend the line here; the last good net waits"
                 + " meanwhile.",
+            "By keys: F6 leads there; Alt+Enter writes what is offered; Shift+F6 leads back here.",
             room.card(),
             Bindings.createBooleanBinding(() -> !desk.text().get().contains(BROKEN), desk.text()),
             () -> {
@@ -71,6 +77,7 @@ final class TourSteps {
             "Here are the papers: the net at true size, to save or print. When you have looked,"
                 + " come back with Ctrl+2. Save your design with Ctrl+S, and find others on the"
                 + " shelf.",
+            "By keys: Ctrl+3 leads there.",
             house.toPapers(),
             house.places().now().isEqualTo(Place.PAPERS),
             toTable,

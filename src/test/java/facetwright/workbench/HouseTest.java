@@ -244,6 +244,14 @@ class HouseTest {
     Fx.until("the demo is made", () -> house.desk().design().get() != null);
     assertThat(Fx.get(() -> Fx.says(house.tourView(), "1 of 5"))).isTrue();
     assertThat(Fx.get(() -> Fx.says(house.tourView(), "✓ Done"))).isFalse();
+    Fx.pulse();
+    assertThat(house.lookup(".tour-frame").isVisible()).isTrue();
+    Fx.run(() -> house.places().now().set(Place.SHELF));
+    Fx.pulse();
+    assertThat(house.lookup(".tour-frame").isVisible()).as("what it frames is away").isFalse();
+    Fx.run(() -> house.places().now().set(Place.TABLE));
+    Fx.pulse();
+    assertThat(house.lookup(".tour-frame").isVisible()).isTrue();
     Fx.run(() -> house.desk().turn("sides", "10"));
     assertThat(Fx.get(() -> Fx.says(house.tourView(), "✓ Done"))).isTrue();
     click("Next");

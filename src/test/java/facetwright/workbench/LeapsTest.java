@@ -6,6 +6,7 @@ import facetwright.geom.Vec2;
 import facetwright.net.Net;
 import facetwright.workbench.Places.Place;
 import facetwright.workbench.desk.Selection;
+import facetwright.workbench.focus.Reach;
 import java.nio.file.Path;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
@@ -87,6 +88,24 @@ class LeapsTest {
     assertThat(house.lookup(".sweep").isVisible()).isFalse();
     assertThat(house.lookup(".find-bar").isVisible()).isFalse();
     assertThat(house.tourView().isVisible()).isFalse();
+  }
+
+  /** The note of the tour and what it is about are neighbours for F6. */
+  @Test
+  void oneLeapsFromTheTourToWhatItIsAbout() throws Exception {
+    Fx.run(() -> house.commands().named("tour").run());
+    Fx.until("it begins", () -> house.tourView().isRunning());
+    for (int step = 0; step < 4; step++) {
+      Fx.pulse();
+      Node note = owner();
+      assertThat(Tabbing.name(note)).isEqualTo("Next");
+      Node about = Fx.get(() -> house.tourView().beside().orElseThrow());
+      press("F6");
+      assertThat(Reach.isIn(owner(), about)).as("step %s", step + 1).isTrue();
+      press("Shift+F6");
+      assertThat(owner()).isEqualTo(note);
+      Fx.run(((ButtonBase) note)::fire);
+    }
   }
 
   /** "Don't save" is the way on to the new design: one writes in it at once. */

@@ -30,7 +30,8 @@ public final class Parts {
       return whole.stream().flatMap(node -> Reach.within(node).stream()).toList();
     }
 
-    private boolean has(Node node) {
+    /** Whether a node is or lies in it. */
+    public boolean has(Node node) {
       return whole.stream().anyMatch(each -> Reach.isIn(node, each));
     }
   }

@@ -8,6 +8,7 @@ import javafx.scene.Node;
  *
  * @param title what is to be done, in a few words
  * @param words how, and why
+ * @param keys how without a mouse
  * @param beside the control it is about
  * @param done becomes true once the user has done it
  * @param enter makes ready for it
@@ -16,6 +17,7 @@ import javafx.scene.Node;
 public record TourStep(
     String title,
     String words,
+    String keys,
     Node beside,
     ObservableValue<Boolean> done,
     Runnable enter,

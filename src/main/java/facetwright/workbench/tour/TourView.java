@@ -2,6 +2,7 @@ package facetwright.workbench.tour;
 
 import facetwright.workbench.focus.WayBack;
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.InvalidationListener;
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.BoundingBox;
@@ -33,6 +34,7 @@ public final class TourView extends Pane {
   private final VBox note = new VBox(8);
   private final Label title = new Label();
   private final Label words = new Label();
+  private final Label keys = new Label();
   private final Label did = new Label("✓ Done");
   private final Button back = new Button("Back");
   private final Button on = new Button("Next");
@@ -57,6 +59,8 @@ public final class TourView extends Pane {
     title.getStyleClass().add("tour-title");
     title.setWrapText(true);
     words.setWrapText(true);
+    keys.setWrapText(true);
+    keys.getStyleClass().add("quiet");
     did.getStyleClass().add("tour-done");
     back.setOnAction(_ -> go(at - 1));
     on.setOnAction(_ -> go(at + 1));
@@ -71,7 +75,7 @@ public final class TourView extends Pane {
     HBox buttons = new HBox(8, end, space, back, on);
     buttons.setAlignment(Pos.CENTER_LEFT);
     note.getStyleClass().add("tour-note");
-    note.getChildren().addAll(title, words, did, buttons);
+    note.getChildren().addAll(title, words, keys, did, buttons);
     note.setManaged(false);
     getChildren().addAll(frame, note);
     note.addEventHandler(
@@ -104,6 +108,11 @@ public final class TourView extends Pane {
     return at;
   }
 
+  /** The control the step is about; empty when there is no tour. */
+  public Optional<Node> beside() {
+    return isRunning() ? Optional.of(steps.get(at).beside()) : Optional.empty();
+  }
+
   /** Ends the tour where it stands. */
   public void end() {
     if (isRunning()) {
@@ -133,12 +142,16 @@ public final class TourView extends Pane {
     step.enter().run();
     title.setText((at + 1) + " of " + steps.size() + ": " + step.title());
     words.setText(step.words());
+    keys.setText(step.keys());
     back.setDisable(at == 0);
     on.setText(at == steps.size() - 1 ? "Finish" : "Next");
     step.done().addListener(done);
     done(step.done().getValue());
     step.beside().localToSceneTransformProperty().addListener(moved);
     step.beside().layoutBoundsProperty().addListener(moved);
+    for (Node n = step.beside(); n != null; n = n.getParent()) {
+      n.visibleProperty().addListener(moved);
+    }
     setVisible(true);
     toFront();
     requestLayout();
@@ -150,6 +163,9 @@ public final class TourView extends Pane {
     step.done().removeListener(done);
     step.beside().localToSceneTransformProperty().removeListener(moved);
     step.beside().layoutBoundsProperty().removeListener(moved);
+    for (Node n = step.beside(); n != null; n = n.getParent()) {
+      n.visibleProperty().removeListener(moved);
+    }
     step.leave().run();
   }
 
@@ -199,10 +215,17 @@ public final class TourView extends Pane {
     return node.getScene() != null;
   }
 
-  /** Where a note fits beside a control: right, left, above, below it, or else on it. */
+  /**
+   * Where a note fits beside a control: right, left, above, below it, or else on it. What is
+   * smaller than the note stands among others of its kind, which stay in sight with the note below.
+   */
   static Bounds place(Bounds control, double wide, double high, double width, double height) {
     double x = Math.clamp(control.getMinX(), OFF, Math.max(OFF, width - wide - OFF));
     double y = Math.clamp(control.getMinY(), OFF, Math.max(OFF, height - high - OFF));
+    boolean isSmall = control.getWidth() < wide && control.getHeight() < high / 2;
+    if (isSmall && control.getMaxY() + OFF + high <= height) {
+      return new BoundingBox(x, control.getMaxY() + OFF, wide, high);
+    }
     if (control.getMaxX() + OFF + wide <= width) {
       return new BoundingBox(control.getMaxX() + OFF, y, wide, high);
     }

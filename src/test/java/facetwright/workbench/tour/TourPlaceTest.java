@@ -20,4 +20,13 @@ class TourPlaceTest {
     assertThat(new BoundingBox(0, 0, 1280, 800).contains(note)).isTrue();
     assertThat(note.intersects(control)).isFalse();
   }
+
+  /** What stands in one row with a small control stays in sight. */
+  @Property(seed = "20261125", tries = 100)
+  void aNoteOnATabLeavesItsRowFree(@ForAll @DoubleRange(min = 0, max = 1200) double x) {
+    Bounds tab = new BoundingBox(x, 22, 75, 28);
+    Bounds note = TourView.place(tab, 340, 160, 1280, 800);
+    assertThat(note.getMinY()).isGreaterThan(tab.getMaxY());
+    assertThat(new BoundingBox(0, 0, 1280, 800).contains(note)).isTrue();
+  }
 }
