@@ -104,6 +104,7 @@ final class HouseCommands {
             "Shortcut+Shift+R",
             "Make it as large as your sheet takes, one or several",
             at(house.fitting()::open))
+        .line()
         .act(
             "turn-back",
             "Undo turn of a dial",

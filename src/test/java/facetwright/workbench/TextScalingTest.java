@@ -1,6 +1,7 @@
 package facetwright.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import facetwright.workbench.Places.Place;
 import java.nio.file.Files;
@@ -13,7 +14,9 @@ import javafx.scene.Parent;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Control;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -52,6 +55,14 @@ class TextScalingTest {
         assertThat(cut).as("cut off at %s px, %s", size, place).isEmpty();
       }
       Fx.run(() -> house.places().now().set(Place.TABLE));
+      Fx.pulse();
+      Fx.pulse();
+      assertThat(Fx.get(() -> shortened(house.room().drawer())))
+          .as("words of the dials at %s px", size)
+          .isEmpty();
+      assertThat(Fx.get(() -> top(Fx.button(house.goals(), "Close"))))
+          .as("the buttons of a question at %s px", size)
+          .isEqualTo(Fx.get(() -> top(Fx.button(house.goals(), "Find dials"))), within(2.0));
       Fx.run(() -> house.room().fold().divide(0.95));
       Fx.pulse();
       Fx.pulse();
@@ -63,6 +74,36 @@ class TextScalingTest {
           .isGreaterThanOrEqualTo(800 / 4.0);
     }
     visit.close();
+  }
+
+  private static double top(Node node) {
+    return node.localToScene(node.getLayoutBounds()).getMinY();
+  }
+
+  /** Words that end in dots for want of room, and fields that reach beyond what they scroll in. */
+  private static List<String> shortened(Parent in) {
+    List<String> found = new ArrayList<>();
+    for (Node child : in.getChildrenUnmodifiable()) {
+      if (child instanceof Label label && label.getWidth() < label.prefWidth(-1) - 0.5) {
+        found.add(label.getText());
+      } else if (child instanceof TextField field && isBeyond(field)) {
+        found.add(field.getText());
+      } else if (child instanceof Parent parent && !(child instanceof Control)) {
+        found.addAll(shortened(parent));
+      }
+    }
+    return found;
+  }
+
+  private static boolean isBeyond(Node node) {
+    for (Node n = node; n != null; n = n.getParent()) {
+      if (n instanceof ScrollPane pane) {
+        Node view = pane.lookup(".viewport");
+        double end = view.localToScene(view.getLayoutBounds()).getMaxX();
+        return node.localToScene(node.getLayoutBounds()).getMaxX() > end + 0.5;
+      }
+    }
+    return false;
   }
 
   private static List<String> cutOff(Node in) {

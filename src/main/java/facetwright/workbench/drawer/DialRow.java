@@ -67,6 +67,8 @@ final class DialRow extends VBox {
     top.setAlignment(Pos.CENTER_LEFT);
     least.getStyleClass().add("quiet");
     most.getStyleClass().add("quiet");
+    least.setMinWidth(USE_PREF_SIZE);
+    most.setMinWidth(USE_PREF_SIZE);
     HBox.setHgrow(slider, Priority.ALWAYS);
     // Its place is kept, so that nothing moves when the dial is turned.
     HBox below = new HBox(6, least, slider, most, back);

@@ -18,6 +18,7 @@ import javafx.scene.control.Control;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** A line above the dials that asks something of the design, and what came of it. */
@@ -60,7 +61,10 @@ public abstract class Bar extends VBox {
     close.setTooltip(new Tooltip("Put this line away (Esc)"));
     close.setOnAction(_ -> close());
     row.getChildren().setAll(controls);
-    row.getChildren().addAll(find, close);
+    // Neither stands in a line of its own.
+    HBox both = new HBox(8, find, close);
+    both.setAlignment(Pos.CENTER_LEFT);
+    row.getChildren().add(both);
   }
 
   /** A list to choose from in which anything else can be typed. */
