@@ -81,7 +81,7 @@ class CardMarksTest extends CardRoom {
   void whatIsSaidOfALongCallStaysOnItsNote() throws Exception {
     String script = "design(\"Band\");\n" + "\n".repeat(7) + "wrap({ columns: 8, rows: [20] });\n";
     Fx.run(() -> desk.lay(Path.of("band.js"), script));
-    for (double high : new double[] {760, 560, 440}) {
+    for (double high : new double[] {760, 640, 560}) {
       Fx.run(() -> stage.setHeight(high));
       Fx.pulse();
       point("sign(");
