@@ -30,4 +30,21 @@ public record Segment2(Vec2 from, Vec2 to) implements Serializable {
     double part = Math.clamp(p.minus(from).dot(d) / square, 0, 1);
     return p.distance(from.toward(to, part));
   }
+
+  /** Shortest distance between two segments, ends included; 0 where they meet. */
+  public double distance(Segment2 other) {
+    if (crosses(other)) {
+      return 0;
+    }
+    double mine = Math.min(other.distance(from), other.distance(to));
+    return Math.min(mine, Math.min(distance(other.from), distance(other.to)));
+  }
+
+  /** Whether the ends of each lie to both sides of the other. */
+  private boolean crosses(Segment2 other) {
+    return Planar.orientation(from, to, other.from) * Planar.orientation(from, to, other.to) < 0
+        && Planar.orientation(other.from, other.to, from)
+                * Planar.orientation(other.from, other.to, to)
+            < 0;
+  }
 }

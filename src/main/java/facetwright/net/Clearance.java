@@ -58,21 +58,42 @@ public record Clearance(Polygon2 outline, List<Opening> openings, List<Double> k
 
   /** Whether an opening in the place of another of the panel's leaves enough card all round. */
   boolean allows(int index, Opening instead) {
-    if (!outline.contains(instead.outline().corner(0))) {
-      return false;
-    }
     for (int e = 0; e < keep.size(); e++) {
       if (!isEnough(instead.room(outline.side(e)), keep.get(e))) {
         return false;
       }
     }
-    return IntStream.range(0, openings.size())
-        .filter(o -> o != index)
-        .allMatch(o -> isApart(openings.get(o), instead, openings.get(index)));
+    return outline.contains(instead.place())
+        && IntStream.range(0, openings.size())
+            .filter(o -> o != index)
+            .allMatch(o -> isApart(openings.get(o), instead, openings.get(index)));
+  }
+
+  /**
+   * How far, in mm, the edge of an opening must be moved at least to leave enough card to the
+   * sides; 0 where it leaves enough.
+   */
+  double lack(Opening opening) {
+    double most = 0;
+    double nearest = Double.POSITIVE_INFINITY;
+    double least = Double.POSITIVE_INFINITY;
+    for (int e = 0; e < keep.size(); e++) {
+      double room = opening.room(outline.side(e));
+      most = Math.max(most, keep.get(e) - room);
+      nearest = Math.min(nearest, room);
+      least = Math.min(least, keep.get(e));
+    }
+    // From outside it has to come in first.
+    double lack =
+        nearest > 0 && !outline.contains(opening.place()) ? Math.max(most, nearest + least) : most;
+    return Math.max(0, lack - LengthTolerance.FINE.mm());
   }
 
   /** Whether two openings lie well apart, or no nearer than they did. */
   private static boolean isApart(Opening other, Opening instead, Opening was) {
+    if (isClearlyApart(other, instead, BETWEEN)) {
+      return true;
+    }
     double between = between(other, instead);
     double before = between(other, was);
     return isEnough(between, BETWEEN) || (before > 0 && isEnough(between, before));
@@ -83,7 +104,19 @@ public record Clearance(Polygon2 outline, List<Opening> openings, List<Double> k
     return IntStream.range(0, openings.size())
         .filter(o -> o != index)
         .mapToObj(openings::get)
-        .anyMatch(o -> between(o, instead) == 0 && between(o, openings.get(index)) > 0);
+        .anyMatch(
+            o ->
+                !isClearlyApart(o, instead, LengthTolerance.FINE.mm())
+                    && between(o, instead) == 0
+                    && between(o, openings.get(index)) > 0);
+  }
+
+  /**
+   * Whether two openings lie so far apart that their boxes tell; two holes are reckoned at once.
+   */
+  private static boolean isClearlyApart(Opening a, Opening b, double by) {
+    boolean holes = a instanceof Opening.Hole && b instanceof Opening.Hole;
+    return !holes && !a.outline().box().grown(by).meets(b.outline().box());
   }
 
   private static double between(Opening a, Opening b) {

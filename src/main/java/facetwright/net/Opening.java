@@ -1,12 +1,12 @@
 package facetwright.net;
 
+import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
-import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import java.io.Serializable;
-import org.locationtech.jts.geom.Coordinate;
+import java.util.List;
 
 /** What the blade or punch takes out of the inside of a panel. */
 public sealed interface Opening extends Serializable {
@@ -32,6 +32,12 @@ public sealed interface Opening extends Serializable {
   /** How much card is left between it and a line outside it, in mm. */
   double room(Segment2 line);
 
+  /** In mm². */
+  double area();
+
+  /** A place that lies in it or on its edge. */
+  Vec2 place();
+
   /** Cut with the knife. */
   record Window(Polygon2 outline, Datum datum, Site site) implements Opening {
     /** One measured where it lies. */
@@ -52,13 +58,25 @@ public sealed interface Opening extends Serializable {
 
     @Override
     public double room(Segment2 line) {
-      return Planar.polygon(outline)
-          .distance(
-              Planar.factory()
-                  .createLineString(
-                      new Coordinate[] {
-                        Planar.coordinate(line.from()), Planar.coordinate(line.to())
-                      }));
+      double least = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < outline.size() && least > 0; i++) {
+        least = Math.min(least, outline.side(i).distance(line));
+      }
+      return least > 0
+              && outline.box().meets(Box2.around(List.of(line.from())))
+              && outline.contains(line.from())
+          ? 0
+          : least;
+    }
+
+    @Override
+    public double area() {
+      return outline.area();
+    }
+
+    @Override
+    public Vec2 place() {
+      return outline.corner(0);
     }
   }
 
@@ -99,6 +117,17 @@ public sealed interface Opening extends Serializable {
     @Override
     public double room(Segment2 line) {
       return Math.max(0, line.distance(centre) - diameter / 2);
+    }
+
+    /** That of its outline. */
+    @Override
+    public double area() {
+      return SIDES * Math.tan(Math.PI / SIDES) * diameter * diameter / 4;
+    }
+
+    @Override
+    public Vec2 place() {
+      return centre;
     }
   }
 }

@@ -1,6 +1,8 @@
 package facetwright.net;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +13,8 @@ import java.util.OptionalDouble;
  * Which single number of a call would have to be otherwise for all openings that the call makes to
  * leave enough card round them. A place is moved by the least that does; else the opening becomes
  * smaller, by half at the most. Not looked for: two numbers that must change together.
+ *
+ * <p>Of panels that are alike as their openings were measured only one is looked at.
  */
 public final class OpeningMends {
   /** The farthest a place is moved, in mm: farther, it would be another design. */
@@ -27,6 +31,39 @@ public final class OpeningMends {
   private record Member(Clearance field, int index) {
     Opening opening() {
       return field.openings().get(index);
+    }
+
+    /** Whether panel and openings are the same as this opening and that were measured. */
+    boolean isLike(Member other) {
+      boolean like =
+          index == other.index
+              && opening().datum().scale() == other.opening().datum().scale()
+              && field.keep().equals(other.field.keep())
+              && field.openings().size() == other.field.openings().size()
+              && isLike(field.outline(), other, other.field.outline());
+      for (int i = 0; like && i < field.openings().size(); i++) {
+        Opening mine = field.openings().get(i);
+        Opening its = other.field.openings().get(i);
+        like =
+            (mine instanceof Opening.Hole a && its instanceof Opening.Hole b)
+                ? isLike(a.centre(), other, b.centre())
+                    && LengthTolerance.FINE.same(a.diameter(), b.diameter())
+                : mine.getClass() == its.getClass() && isLike(mine.outline(), other, its.outline());
+      }
+      return like;
+    }
+
+    private boolean isLike(Polygon2 mine, Member other, Polygon2 its) {
+      boolean like = mine.size() == its.size();
+      for (int c = 0; like && c < mine.size(); c++) {
+        like = isLike(mine.corner(c), other, its.corner(c));
+      }
+      return like;
+    }
+
+    private boolean isLike(Vec2 mine, Member other, Vec2 its) {
+      return LengthTolerance.FINE.same(
+          opening().datum().measured(mine), other.opening().datum().measured(its));
     }
   }
 
@@ -51,7 +88,7 @@ public final class OpeningMends {
         }
       }
     }
-    OpeningMends mends = new OpeningMends(members);
+    OpeningMends mends = new OpeningMends(different(members));
     List<Mend> found = new ArrayList<>();
     Optional<Range> across = mends.range(Turn.AT_X);
     Optional<Range> up = mends.range(Turn.AT_Y);
@@ -63,6 +100,17 @@ public final class OpeningMends {
       mends.range(size).ifPresent(r -> found.addAll(written(size, r)));
     }
     return List.copyOf(found);
+  }
+
+  /** One of each that are alike. */
+  private static List<Member> different(List<Member> members) {
+    List<Member> different = new ArrayList<>();
+    for (Member m : members) {
+      if (different.stream().noneMatch(d -> d.isLike(m))) {
+        different.add(m);
+      }
+    }
+    return different;
   }
 
   /** The ways a call writes the number; only one of them stands in it. */
@@ -110,29 +158,58 @@ public final class OpeningMends {
               case BORDER -> List.of(1);
               default -> List.of(-1);
             });
+    boolean alone = isAlone();
+    double[] next = {0, 0};
     for (double by = STEP; by <= most; by += STEP) {
       for (int way : List.copyOf(ways)) {
+        int at = way > 0 ? 1 : 0;
+        if (by < next[at] - 1e-9) {
+          continue;
+        }
         double to = from + way * by;
         if (isClear(turn, from, to)) {
           double near = nearest(turn, from, to - way * STEP, to);
           return Optional.of(new Range(from, near, farthest(turn, from, near, way)));
         }
-        if (turn.isPlace() && isInTheWay(turn, from, to)) {
+        if (turn == Turn.BORDER && !isLarge(turn, from, to)) {
+          // A wider border leaves still less.
+          return Optional.empty();
+        }
+        if (turn.isPlace() && !alone && isInTheWay(turn, from, to)) {
           ways.remove(Integer.valueOf(way));
         }
+        next[at] = by + (alone && turn != Turn.BORDER ? lack(turn, from, to) : 0);
       }
     }
     return Optional.empty();
   }
 
+  /** Whether each is the only opening of its panel. */
+  private boolean isAlone() {
+    return members.stream().allMatch(m -> m.field.openings().size() == 1);
+  }
+
+  /** By how much more the number must change at least before all of them may be clear. */
+  private double lack(Turn turn, double from, double to) {
+    double lack = 0;
+    for (Member m : members) {
+      Optional<Opening> there = turn.changed(m.opening(), m.field.outline(), from, to);
+      if (there.isPresent()) {
+        lack = Math.max(lack, m.field.lack(there.get()) / m.opening().datum().scale());
+      }
+    }
+    return lack;
+  }
+
   /** Whether a place moved so far would have gone through another opening. */
   private boolean isInTheWay(Turn turn, double from, double to) {
-    return members.stream()
-        .anyMatch(
-            m ->
-                turn.changed(m.opening(), m.field.outline(), from, to)
-                    .filter(o -> m.field.isInTheWay(m.index, o))
-                    .isPresent());
+    for (Member m : members) {
+      Optional<Opening> moved = turn.changed(m.opening(), m.field.outline(), from, to);
+      if (moved.isPresent() && m.field.isInTheWay(m.index, moved.get())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The number all of them were asked for with. */
@@ -165,6 +242,16 @@ public final class OpeningMends {
 
   private double farthest(Turn turn, double from, double near, int way) {
     double far = near;
+    if (isAlone() && members.stream().allMatch(m -> m.field.outline().isConvex())) {
+      // What is clear at both ends is clear between.
+      while (Math.abs(far - near) < LEEWAY) {
+        far += way * FINE_STEP;
+      }
+      if (isClear(turn, from, far)) {
+        return far;
+      }
+      far = near;
+    }
     while (Math.abs(far - near) < LEEWAY && isClear(turn, from, far + way * FINE_STEP)) {
       far += way * FINE_STEP;
     }
@@ -175,15 +262,34 @@ public final class OpeningMends {
     if (!turn.isPlace() && to <= 0) {
       return false;
     }
-    return members.stream().allMatch(m -> isClear(m, turn, from, to));
+    for (Member m : members) {
+      if (!isClear(m, turn, from, to)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean isClear(Member m, Turn turn, double from, double to) {
     Polygon2 panel = m.field.outline();
-    double least = m.opening().outline().area() / 4;
     return turn.changed(m.opening(), panel, from, to)
-        .filter(o -> o.outline().area() >= least - 1e-9)
+        .filter(o -> isLarge(m, o))
         .filter(o -> m.field.allows(m.index, o))
         .isPresent();
+  }
+
+  /** Whether all of them stay large enough. */
+  private boolean isLarge(Turn turn, double from, double to) {
+    return members.stream()
+        .allMatch(
+            m ->
+                turn.changed(m.opening(), m.field.outline(), from, to)
+                    .filter(o -> isLarge(m, o))
+                    .isPresent());
+  }
+
+  /** Whether a quarter of its area or more is left. */
+  private static boolean isLarge(Member m, Opening instead) {
+    return instead.area() >= m.opening().area() / 4 - 1e-9;
   }
 }
