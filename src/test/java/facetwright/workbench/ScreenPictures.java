@@ -177,7 +177,7 @@ public final class ScreenPictures {
           visit.house.fitting().sheet("Letter");
           Fx.button(visit.house.fitting(), "Find dials").fire();
         });
-    Fx.until("it fits", () -> visit.house.fitting().told().contains("a sheet of Letter"));
+    Fx.until("it fits", () -> visit.house.fitting().told().contains("Turned so"));
     Fx.pulse();
   }
 
