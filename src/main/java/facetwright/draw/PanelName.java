@@ -77,10 +77,7 @@ final class PanelName {
   /** The place with the most room about it, found where it is needed only. */
   private Vec2 inmost() {
     if (inmost == null) {
-      inmost =
-          convex && isWhole()
-              ? Planar.inmost(panel.outline(), NEAR)
-              : Planar.inmost(panel.outline(), openings, NEAR);
+      inmost = Planar.inmost(panel.outline(), openings, NEAR);
     }
     return inmost;
   }

@@ -62,23 +62,16 @@ public final class Planar {
   }
 
   /**
-   * The place of a convex outline with the most room about it, the middle of them where there are
-   * more.
-   *
-   * @param within how much less room than the most it may have, in mm; more than 0
-   */
-  public static Vec2 inmost(Polygon2 convex, double within) {
-    return ConvexInset.inmost(convex, within);
-  }
-
-  /**
-   * A place of a region with nearly the most room about it.
+   * A place of a region with nearly the most room about it; in a convex one without openings the
+   * middle of them where there are more.
    *
    * @param openings clear of each other and of the outline
    * @param within how much less room than the most it may have, in mm; more than 0
    */
   public static Vec2 inmost(Polygon2 outline, List<Polygon2> openings, double within) {
-    return Inmost.of(outline, openings, within);
+    return openings.isEmpty() && outline.isConvex()
+        ? ConvexInset.inmost(outline, within)
+        : Inmost.of(outline, openings, within);
   }
 
   /** Area that two outlines share, in mm²; see {@link #sharedArea(Polygon, Polygon)}. */
@@ -199,10 +192,15 @@ public final class Planar {
   }
 
   private static LinearRing ring(Polygon2 outline) {
+    return FACTORY.createLinearRing(closed(outline));
+  }
+
+  /** The corners, the first again at the end. */
+  static Coordinate[] closed(Polygon2 outline) {
     Coordinate[] ring = new Coordinate[outline.size() + 1];
     for (int i = 0; i <= outline.size(); i++) {
       ring[i] = coordinate(outline.corner(i));
     }
-    return FACTORY.createLinearRing(ring);
+    return ring;
   }
 }

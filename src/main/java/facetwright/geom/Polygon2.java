@@ -4,7 +4,6 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.algorithm.RayCrossingCounter;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Location;
 
 /**
@@ -113,11 +112,7 @@ public record Polygon2(List<Vec2> corners) implements Serializable {
 
   /** Whether a place lies inside, or on the border; by JTS's ray crossing. */
   public boolean contains(Vec2 place) {
-    Coordinate[] ring = new Coordinate[size() + 1];
-    for (int i = 0; i < ring.length; i++) {
-      ring[i] = Planar.coordinate(corner(i));
-    }
-    return RayCrossingCounter.locatePointInRing(Planar.coordinate(place), ring)
+    return RayCrossingCounter.locatePointInRing(Planar.coordinate(place), Planar.closed(this))
         != Location.EXTERIOR;
   }
 

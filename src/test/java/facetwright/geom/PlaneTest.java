@@ -146,7 +146,7 @@ class PlaneTest {
             Polygon2.regular(Vec2.ZERO, n, 30, turned).corners().stream()
                 .map(c -> new Vec2(c.x() - 50 - 0.4 * c.y(), c.y() * flat + 7))
                 .toList());
-    double room = room(outline, Planar.inmost(outline, 0.01));
+    double room = room(outline, Planar.inmost(outline, List.of(), 0.01));
     double most =
         n == 3
             ? outline.area()
@@ -157,7 +157,7 @@ class PlaneTest {
 
   @Test
   void theInmostPlaceBetweenParallelSidesIsInTheMiddle() {
-    Vec2 found = Planar.inmost(Polygon2.rectangle(10, 20, 90, 6), 0.01);
+    Vec2 found = Planar.inmost(Polygon2.rectangle(10, 20, 90, 6), List.of(), 0.01);
     assertThat(found.distance(new Vec2(55, 23))).isLessThan(1e-9);
   }
 
