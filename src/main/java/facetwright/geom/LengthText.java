@@ -15,12 +15,9 @@ final class LengthText {
   private LengthText() {}
 
   static Length parse(String text, Unit plain) {
-    Matcher m = FORM.matcher(text.strip().toLowerCase(Locale.ROOT));
-    if (text.length() > 60 || !m.matches()) {
-      throw wrong(text);
-    }
+    Matcher m = read(text);
     if (m.group("number") != null) {
-      return Length.of(Double.parseDouble(m.group("number")), unit(m.group("unit2"), plain, text));
+      return Length.of(Double.parseDouble(m.group("number")), unit(m, plain, text));
     }
     double bottom = Double.parseDouble(m.group("bottom"));
     if (bottom == 0) {
@@ -28,20 +25,24 @@ final class LengthText {
     }
     double whole = m.group("whole") == null ? 0 : Double.parseDouble(m.group("whole"));
     double amount = whole + Double.parseDouble(m.group("top")) / bottom;
-    return Length.of(
-        m.group("sign") == null ? amount : -amount, unit(m.group("unit1"), plain, text));
+    return Length.of(m.group("sign") == null ? amount : -amount, unit(m, plain, text));
   }
 
   /** The unit that a length is written in. */
   static Unit unit(String text, Unit plain) {
-    Matcher m = FORM.matcher(text.strip().toLowerCase(Locale.ROOT));
-    if (!m.matches()) {
-      throw wrong(text);
-    }
-    return unit(m.group(m.group("number") != null ? "unit2" : "unit1"), plain, text);
+    return unit(read(text), plain, text);
   }
 
-  private static Unit unit(String name, Unit plain, String text) {
+  private static Matcher read(String text) {
+    Matcher m = FORM.matcher(text.strip().toLowerCase(Locale.ROOT));
+    if (text.length() > 60 || !m.matches()) {
+      throw wrong(text);
+    }
+    return m;
+  }
+
+  private static Unit unit(Matcher m, Unit plain, String text) {
+    String name = m.group(m.group("number") != null ? "unit2" : "unit1");
     return name.isEmpty() ? plain : Unit.named(name).orElseThrow(() -> wrong(text));
   }
 

@@ -241,17 +241,17 @@ public final class OpeningMends {
   }
 
   private double farthest(Turn turn, double from, double near, int way) {
-    double far = near;
-    if (isAlone() && members.stream().allMatch(m -> m.field.outline().isConvex())) {
-      // What is clear at both ends is clear between.
-      while (Math.abs(far - near) < LEEWAY) {
-        far += way * FINE_STEP;
-      }
-      if (isClear(turn, from, far)) {
-        return far;
-      }
-      far = near;
+    double most = near;
+    while (Math.abs(most - near) < LEEWAY) {
+      most += way * FINE_STEP;
     }
+    // Alone in a convex panel, what is clear at both ends is clear between.
+    if (isAlone()
+        && members.stream().allMatch(m -> m.field.outline().isConvex())
+        && isClear(turn, from, most)) {
+      return most;
+    }
+    double far = near;
     while (Math.abs(far - near) < LEEWAY && isClear(turn, from, far + way * FINE_STEP)) {
       far += way * FINE_STEP;
     }

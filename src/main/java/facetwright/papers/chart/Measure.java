@@ -35,14 +35,11 @@ public record Measure(double mm, Ruler.Reading reading) {
    * @param unit what the maker reckons in
    */
   public String offText(Unit unit) {
-    double off = reading.errorMm();
     return new Length(mm).text(unit)
         + " lies between two marks; the nearest, "
         + reading.text()
         + ", is "
-        + new Length(Math.abs(off)).text(unit)
-        + " too "
-        + (off > 0 ? "much" : "little");
+        + miss(unit);
   }
 
   /**
@@ -51,13 +48,13 @@ public record Measure(double mm, Ruler.Reading reading) {
    * @param unit what the maker reckons in
    */
   public String offBrief(Unit unit) {
+    return new Length(mm).text(unit) + " (" + reading.text() + " is nearest, " + miss(unit) + ")";
+  }
+
+  /** By how much the nearest mark misses, and which way. */
+  private String miss(Unit unit) {
     double off = reading.errorMm();
-    return new Length(mm).text(unit)
-        + " ("
-        + reading.text()
-        + " is nearest, "
-        + new Length(Math.abs(off)).text(unit)
-        + (off > 0 ? " too much)" : " too little)");
+    return new Length(Math.abs(off)).text(unit) + (off > 0 ? " too much" : " too little");
   }
 
   /** In mm, as it is set by the ruler. */

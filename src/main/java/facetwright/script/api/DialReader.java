@@ -21,7 +21,7 @@ final class DialReader {
     double least = from == null ? Math.min(0, usual) : number(name, "from", from, unit);
     double most = to == null ? Math.max(0, 2 * usual) : number(name, "to", to, unit);
     double apart = step == null ? 0 : number(name, "step", step, unit);
-    String in = length ? " " + unit.symbol() : "";
+    String in = in(length, unit);
     if (!(least < most)) {
       throw fault(
           name,
@@ -99,7 +99,11 @@ final class DialReader {
 
   /** What its values count, behind them; a plain number counts nothing. */
   private static String in(Dial dial, Unit unit) {
-    return dial.kind() == Dial.Kind.LENGTH ? " " + unit.symbol() : "";
+    return in(dial.kind() == Dial.Kind.LENGTH, unit);
+  }
+
+  private static String in(boolean length, Unit unit) {
+    return length ? " " + unit.symbol() : "";
   }
 
   private static boolean isText(Value value) {
