@@ -4,9 +4,9 @@ import facetwright.draw.Drawing;
 import facetwright.draw.FillKind;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
+import facetwright.geom.Sentence;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Predicate;
 
 /** The marks of a page sorted by what they mean: areas first, then lines by kind, words on top. */
@@ -44,8 +44,7 @@ final class PageLayers {
   private static void add(List<Layer> layers, String id, Drawing page, Predicate<Mark> which) {
     List<Mark> marks = page.marks().stream().filter(which).toList();
     if (!marks.isEmpty()) {
-      layers.add(
-          new Layer(id, id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1), marks));
+      layers.add(new Layer(id, Sentence.capital(id), marks));
     }
   }
 }

@@ -1,9 +1,9 @@
 package facetwright.turn;
 
 import facetwright.geom.Ruler;
+import facetwright.geom.Sentence;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.ToSet;
-import java.util.Locale;
 
 /** How many measures lie on a ruler's marks, before and after, in words. */
 public final class OnMarks {
@@ -47,9 +47,7 @@ public final class OnMarks {
     String form = counted(set.formOff()) + " of the form";
     String cuts = counted(set.cutsOff()) + " of the cuts";
     String which = set.formOff() == 0 ? cuts : set.cutsOff() == 0 ? form : form + " and " + cuts;
-    return which.substring(0, 1).toUpperCase(Locale.ROOT)
-        + which.substring(1)
-        + (set.formOff() + set.cutsOff() == 1 ? " lies" : " lie");
+    return Sentence.capital(which) + (set.formOff() + set.cutsOff() == 1 ? " lies" : " lie");
   }
 
   private static String counted(int count) {

@@ -1,8 +1,8 @@
 package facetwright.papers.chart;
 
+import facetwright.geom.Sentence;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -120,7 +120,7 @@ public final class StepWords {
     String edge = isLong && how.isEmpty() ? "Long edge up: " : how;
     placing = next;
     isPlaced = true;
-    return edge.isEmpty() ? capital(against) : edge + against;
+    return edge.isEmpty() ? Sentence.capital(against) : edge + against;
   }
 
   private static String full(Step.FullScores s) {
@@ -128,7 +128,7 @@ public final class StepWords {
     String again = s.isAgain() ? same : "";
     String verb = s.isPerforated() ? "perforate" : "score";
     return again
-        + (again.isEmpty() ? capital(verb) : verb)
+        + (again.isEmpty() ? Sentence.capital(verb) : verb)
         + " the whole height at "
         + ruled(s.lines())
         + ".";
@@ -222,9 +222,5 @@ public final class StepWords {
 
   static String count(int n, String what) {
     return n == 1 ? "a " + what : n + " " + what + "s";
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

@@ -1,10 +1,10 @@
 package facetwright.papers.handout;
 
+import facetwright.geom.Sentence;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** The order of gluing in words; numbers are those of {@link Assembly#numbered}. */
 final class AssemblyText {
@@ -27,7 +27,7 @@ final class AssemblyText {
       }
       List<String> parts = turn.bonds().stream().map(text::words).toList();
       String words = String.join("; then, opposite, ", parts);
-      lines.add(words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".");
+      lines.add(Sentence.capital(words) + ".");
     }
     if (isPinched) {
       lines.add(pinch());

@@ -3,6 +3,7 @@ package facetwright.papers.materials;
 import facetwright.geom.Decimals;
 import facetwright.geom.Length;
 import facetwright.geom.Ruler;
+import facetwright.geom.Sentence;
 import facetwright.geom.Unit;
 import facetwright.papers.cutting.CutPlan;
 import facetwright.papers.cutting.SheetPlan;
@@ -149,7 +150,7 @@ public record WorksText(Unit unit) {
       lines.add(
           "%s: buy %d %s (needed %s)%s"
               .formatted(
-                  capital(p.need().what()),
+                  Sentence.capital(p.need().what()),
                   p.buy(),
                   p.need().unit().words(p.buy()),
                   Decimals.places(p.need().amount(), 2),
@@ -213,10 +214,6 @@ public record WorksText(Unit unit) {
 
   private static String area(double mm2) {
     return Decimals.places(mm2 / 100, 0) + " cm²";
-  }
-
-  private static String capital(String text) {
-    return text.isEmpty() ? "" : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   private static String money(double amount, Prices prices) {

@@ -3,12 +3,12 @@ package facetwright.turn.propose;
 import facetwright.aim.Goal;
 import facetwright.aim.Grid;
 import facetwright.geom.Ruler;
+import facetwright.geom.Sentence;
 import facetwright.net.SheetSize;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.ScriptException;
 import java.io.Serializable;
 import java.util.List;
-import java.util.Locale;
 
 /** What may be asked of a design beside what it is. */
 public sealed interface Question extends Serializable {
@@ -54,11 +54,7 @@ public sealed interface Question extends Serializable {
         case Aim aim -> AimAnswer.to(what, aim);
       };
     } catch (IllegalArgumentException e) {
-      String said = e.getMessage();
-      return Proposal.none(
-          said.substring(0, 1).toUpperCase(Locale.ROOT)
-              + said.substring(1)
-              + (said.endsWith("?") ? "" : "."));
+      return Proposal.none(Sentence.of(e.getMessage()));
     }
   }
 }

@@ -1,5 +1,6 @@
 package facetwright.workbench.file;
 
+import facetwright.geom.Sentence;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.notice.Notice;
 import facetwright.workbench.notice.Notices;
@@ -238,10 +239,6 @@ public final class Filing {
   }
 
   void refuse(OnDisk.Refused e) {
-    notices.tell(REFUSED, capital(e.getMessage()), e.remedy());
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    notices.tell(REFUSED, Sentence.capital(e.getMessage()), e.remedy());
   }
 }

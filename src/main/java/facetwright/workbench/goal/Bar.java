@@ -1,12 +1,12 @@
 package facetwright.workbench.goal;
 
+import facetwright.geom.Sentence;
 import facetwright.geom.Unit;
 import facetwright.script.Design;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.WayBack;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import javafx.application.Platform;
@@ -97,12 +97,7 @@ public abstract class Bar extends VBox {
     try {
       seek();
     } catch (IllegalArgumentException e) {
-      String said = e.getMessage();
-      offer.tell(
-          "✕ "
-              + said.substring(0, 1).toUpperCase(Locale.ROOT)
-              + said.substring(1)
-              + (said.endsWith("?") ? "" : "."));
+      offer.tell("✕ " + Sentence.of(e.getMessage()));
     }
   }
 

@@ -1,5 +1,6 @@
 package facetwright.workbench.goal;
 
+import facetwright.geom.Sentence;
 import facetwright.net.Site;
 import facetwright.turn.Remark;
 import facetwright.turn.Turned;
@@ -10,7 +11,6 @@ import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
 import facetwright.worker.Reply;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -124,9 +124,7 @@ final class Offer extends VBox {
 
   /** The message as a sentence, with a capital where nothing stands before it. */
   private static String capital(String message, String before) {
-    return before.isEmpty()
-        ? message.substring(0, 1).toUpperCase(Locale.ROOT) + ended(message.substring(1))
-        : ended(message);
+    return ended(before.isEmpty() ? Sentence.capital(message) : message);
   }
 
   private static String help(Reply.Failed failed) {

@@ -1,5 +1,6 @@
 package facetwright.workbench.card.text;
 
+import facetwright.geom.Sentence;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Language;
@@ -55,7 +56,7 @@ public record Help(
     return new Help(
         arg.name(),
         (fn.options().contains(arg) ? "an option of " : "an argument of ") + fn.name(),
-        capital(arg.does()) + ".",
+        Sentence.capital(arg.does()) + ".",
         List.of(new Row(arg.name(), "", arg.kind().wanted(), arg.leftOut())),
         "",
         "");
@@ -93,9 +94,5 @@ public record Help(
     String does =
         meaning.equals("value") ? "A value of this script." : "A " + meaning + " of this script.";
     return new Help(word, "made in this script", does, List.of(), "", "");
-  }
-
-  private static String capital(String words) {
-    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }
