@@ -4,10 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.stream.Stream;
-import org.locationtech.jts.algorithm.Distance;
-import org.locationtech.jts.algorithm.RayCrossingCounter;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Location;
 
 /**
  * The place of a region with the most room about it: its pole of inaccessibility. Squares over the
@@ -17,12 +13,10 @@ import org.locationtech.jts.geom.Location;
  * one, so it is for regions of tens of sides, not of thousands.
  */
 final class Inmost {
-  private final Polygon2 outline;
-  private final List<Coordinate[]> rings;
+  private final List<Polygon2> rings;
 
   private Inmost(Polygon2 outline, List<Polygon2> openings) {
-    this.outline = outline;
-    rings = Stream.concat(Stream.of(outline), openings.stream()).map(Planar::closed).toList();
+    rings = Stream.concat(Stream.of(outline), openings.stream()).toList();
   }
 
   /** A square about a middle, and how much room that has; below 0 outside the region. */
@@ -41,7 +35,7 @@ final class Inmost {
   }
 
   private Vec2 search(double within) {
-    Box2 box = outline.box();
+    Box2 box = rings.getFirst().box();
     double half = Math.min(box.width(), box.height()) / 2;
     PriorityQueue<Square> open =
         new PriorityQueue<>(Comparator.comparingDouble(Square::most).reversed());
@@ -50,7 +44,7 @@ final class Inmost {
         open.add(square(x, y, half));
       }
     }
-    Vec2 centroid = outline.centroid();
+    Vec2 centroid = rings.getFirst().centroid();
     Square best = square(centroid.x(), centroid.y(), 0);
     while (!open.isEmpty() && open.peek().most() - best.room() > within) {
       Square next = open.remove();
@@ -73,14 +67,30 @@ final class Inmost {
 
   /** How far the nearest side is, in mm; below 0 outside the region. */
   private double room(double x, double y) {
-    Coordinate place = new Coordinate(x, y);
     boolean inside = false;
     double nearest = Double.POSITIVE_INFINITY;
-    for (Coordinate[] ring : rings) {
-      // In the outline and in no opening: inside an odd number of rings.
-      inside ^= RayCrossingCounter.locatePointInRing(place, ring) != Location.EXTERIOR;
-      nearest = Math.min(nearest, Distance.pointToSegmentString(place, ring));
+    for (Polygon2 ring : rings) {
+      Vec2 from = ring.corners().getLast();
+      for (Vec2 to : ring.corners()) {
+        boolean crosses = from.y() > y != to.y() > y;
+        if (crosses && x < from.x() + (y - from.y()) / (to.y() - from.y()) * (to.x() - from.x())) {
+          inside = !inside;
+        }
+        nearest = Math.min(nearest, squaredDistance(x, y, from, to));
+        from = to;
+      }
     }
-    return inside ? nearest : -nearest;
+    return inside ? Math.sqrt(nearest) : -Math.sqrt(nearest);
+  }
+
+  private static double squaredDistance(double x, double y, Vec2 from, Vec2 to) {
+    double dx = to.x() - from.x();
+    double dy = to.y() - from.y();
+    double length = dx * dx + dy * dy;
+    double along = length == 0 ? 0 : ((x - from.x()) * dx + (y - from.y()) * dy) / length;
+    double on = Math.clamp(along, 0, 1);
+    double offX = from.x() + on * dx - x;
+    double offY = from.y() + on * dy - y;
+    return offX * offX + offY * offY;
   }
 }
