@@ -75,9 +75,17 @@ record Glued(int join, int tab, int host, Polygon2 lying) {
     return Polygon2.ofEitherSense(corners);
   }
 
-  /** How far the tab reaches past the host's outline, in mm; 0 where it does not. */
+  /**
+   * How far the tab reaches past the host's outline, in mm; 0 where it does not. The distance from
+   * a convex outline is a convex function, so that of all places of a tab a corner is the farthest
+   * off (Boyd and Vandenberghe, Convex Optimization, 2004, section 3.2.5: from memory).
+   */
   double past(Subject subject) {
-    Polygon outline = Planar.polygon(subject.panel(host).outline());
+    Polygon2 over = subject.panel(host).outline();
+    if (over.isConvex()) {
+      return lying.corners().stream().mapToDouble(c -> off(c, over)).max().orElse(0);
+    }
+    Polygon outline = Planar.polygon(over);
     Geometry past = OverlayNGRobust.overlay(Planar.polygon(lying), outline, OverlayNG.DIFFERENCE);
     double most = 0;
     for (Coordinate c : past.getCoordinates()) {
@@ -86,9 +94,21 @@ record Glued(int join, int tab, int host, Polygon2 lying) {
     return most;
   }
 
+  /** How far a place is from a convex outline; 0 inside. */
+  private static double off(Vec2 place, Polygon2 convex) {
+    double nearest = Double.POSITIVE_INFINITY;
+    boolean inside = true;
+    for (int i = 0; i < convex.size(); i++) {
+      Segment2 side = convex.side(i);
+      inside &= side.to().minus(side.from()).cross(place.minus(side.from())) >= 0;
+      nearest = Math.min(nearest, side.distance(place));
+    }
+    return inside ? 0 : nearest;
+  }
+
   /** Whether two outlines share more than a shallow sliver. */
   static boolean share(Polygon2 a, Polygon2 b) {
-    if (!a.box().meets(b.box())) {
+    if (!a.box().meets(b.box()) || Planar.isApart(a, b)) {
       return false;
     }
     Geometry both =

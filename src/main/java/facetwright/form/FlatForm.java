@@ -3,6 +3,8 @@ package facetwright.form;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import facetwright.net.Opening;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,6 +12,13 @@ import java.util.List;
 final class FlatForm {
   private final Form form;
   private final List<Polygon2> outlines = new ArrayList<>();
+  private final boolean[] convex;
+  private final List<List<Polygon2>> openings;
+  private final Vec2[] middles;
+
+  /** By edge, first for its left facet, then for its right; found where they are needed. */
+  private final Motion2[][] beside;
+
   private final int[][] edgeOfSide;
   private final double size;
 
@@ -22,6 +31,17 @@ final class FlatForm {
       sum += outlines.getLast().area();
     }
     size = Math.sqrt(sum);
+    convex = new boolean[outlines.size()];
+    middles = new Vec2[outlines.size()];
+    for (int f = 0; f < convex.length; f++) {
+      convex[f] = outlines.get(f).isConvex();
+      middles[f] = outlines.get(f).centroid();
+    }
+    beside = new Motion2[form.edges().size()][2];
+    openings =
+        form.facets().stream()
+            .map(facet -> facet.openings().stream().map(Opening::outline).toList())
+            .toList();
   }
 
   Form form() {
@@ -39,6 +59,20 @@ final class FlatForm {
 
   Polygon2 outline(int facet) {
     return outlines.get(facet);
+  }
+
+  /** The centre of a facet's area. */
+  Vec2 middle(int facet) {
+    return middles[facet];
+  }
+
+  boolean isConvex(int facet) {
+    return convex[facet];
+  }
+
+  /** What is cut out of a facet, in its flat frame. */
+  List<Polygon2> openings(int facet) {
+    return openings.get(facet);
   }
 
   FormEdge edge(int edge) {
@@ -71,6 +105,14 @@ final class FlatForm {
 
   /** The motion that lays a facet's outline beside the facet across an edge, both flat. */
   Motion2 beside(int edge, int facet) {
+    int place = edge(edge).left() == facet ? 0 : 1;
+    if (beside[edge][place] == null) {
+      beside[edge][place] = motionBeside(edge, facet);
+    }
+    return beside[edge][place];
+  }
+
+  private Motion2 motionBeside(int edge, int facet) {
     Segment2 mine = side(edge, facet);
     Segment2 other = side(edge, across(edge, facet));
     // Middle on middle halves what little two flattened facets differ in the length of the edge.

@@ -32,7 +32,7 @@ record Growth(double compact, double cutting, double chance) {
 
   private void grow(Layout layout, int root, SplittableRandom random) {
     FlatForm flat = layout.flat();
-    Vec2 middle = flat.outline(root).centroid();
+    Vec2 middle = flat.middle(root);
     layout.start(root);
     List<Twig> twigs = new ArrayList<>();
     sprout(layout, root, middle, random, twigs);

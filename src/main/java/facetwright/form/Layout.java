@@ -6,6 +6,7 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -35,6 +36,20 @@ final class Layout {
     scored = new boolean[flat.form().edges().size()];
   }
 
+  /**
+   * What a layout hangs on: where it begins and which edges are scored. Layouts in one piece that
+   * have these in common are alike.
+   */
+  record Way(int start, BitSet scored) {}
+
+  Way way() {
+    BitSet set = new BitSet();
+    for (int e = 0; e < scored.length; e++) {
+      set.set(e, scored[e]);
+    }
+    return new Way(order.getFirst(), set);
+  }
+
   FlatForm flat() {
     return flat;
   }
@@ -61,7 +76,7 @@ final class Layout {
   Vec2 middleIfHung(int edge, int onto) {
     int facet = flat.across(edge, onto);
     Motion2 motion = flat.beside(edge, facet).then(motions[onto]);
-    return motion.apply(flat.outline(facet).centroid());
+    return motion.apply(flat.middle(facet));
   }
 
   private boolean overlaps(Polygon2 outline, int inPiece) {

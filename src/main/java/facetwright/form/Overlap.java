@@ -21,9 +21,13 @@ final class Overlap {
     return Planar.sharedArea(a, b) > TOLERANCE;
   }
 
-  /** Whether one outline lies inside another, rounding aside. */
-  static boolean inside(Polygon2 inner, Polygon2 outer) {
-    if (outer.isConvex()) {
+  /**
+   * Whether one outline lies inside another, rounding aside.
+   *
+   * @param convex whether the other is convex
+   */
+  static boolean inside(Polygon2 inner, Polygon2 outer, boolean convex) {
+    if (convex) {
       double out = farthestOut(inner, outer);
       if (out <= HARDLY || out > CLEARLY) {
         return out <= HARDLY;

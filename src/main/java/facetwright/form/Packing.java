@@ -67,13 +67,13 @@ record Packing(Motion2 motion, double width, double height, boolean fits, double
     TreeMap<Long, Direction> directions = new TreeMap<>();
     for (Polygon2 outline : sides) {
       for (int i = 0; i < outline.size(); i++) {
-        Vec2 d = outline.side(i).direction();
+        Vec2 d = outline.corner(i + 1).minus(outline.corner(i));
         double angle = Math.atan2(d.y(), d.x());
         double quarter = angle - Math.floor(angle / (Math.PI / 2) + 1e-9) * (Math.PI / 2);
         double clean = Math.abs(quarter) < 1e-9 ? 0 : quarter;
         directions.merge(
             Math.round(clean * 1e6),
-            new Direction(clean, outline.side(i).length()),
+            new Direction(clean, d.length()),
             (was, more) -> new Direction(was.angle, was.length + more.length));
       }
     }

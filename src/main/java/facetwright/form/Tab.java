@@ -1,5 +1,6 @@
 package facetwright.form;
 
+import facetwright.geom.Box2;
 import facetwright.geom.Polygon2;
 
 /**
@@ -11,6 +12,8 @@ import facetwright.geom.Polygon2;
  * @param outline in the layout of the carrier's piece; its first side runs back along the carrier's
  *     side
  * @param hidden the same outline in the host's flat frame
+ * @param box around the outline
  * @param depth in mm
  */
-record Tab(int edge, int carrier, int host, Polygon2 outline, Polygon2 hidden, double depth) {}
+record Tab(
+    int edge, int carrier, int host, Polygon2 outline, Polygon2 hidden, Box2 box, double depth) {}

@@ -7,7 +7,6 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
-import facetwright.net.Opening;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -81,7 +80,7 @@ final class TabFitter {
   private double worth(Tab tab) {
     Box2 box = pieceBox[layout.piece(tab.carrier())];
     double area = tab.outline().area();
-    return box.holds(tab.outline().box(), LengthTolerance.FINE) ? 1.2 * area : area;
+    return box.holds(tab.box(), LengthTolerance.FINE) ? 1.2 * area : area;
   }
 
   private Optional<Tab> best(int edge, int carrier) {
@@ -135,7 +134,7 @@ final class TabFitter {
     int host = flat.across(edge, carrier);
     Segment2 hostSide = flat.side(edge, host);
     Motion2 under = Motion2.carrying(side.from(), side.to(), hostSide.to(), hostSide.from());
-    return new Tab(edge, carrier, host, outline, under.apply(outline), depth);
+    return new Tab(edge, carrier, host, outline, under.apply(outline), outline.box(), depth);
   }
 
   private boolean fits(Tab tab) {
@@ -144,7 +143,7 @@ final class TabFitter {
 
   private boolean clearInNet(Tab tab) {
     int piece = layout.piece(tab.carrier());
-    Box2 box = tab.outline().box();
+    Box2 box = tab.box();
     for (int f : layout.order()) {
       if (layout.piece(f) == piece
           && layout.box(f).meets(box)
@@ -154,7 +153,7 @@ final class TabFitter {
     }
     for (Tab other : placed) {
       if (layout.piece(other.carrier()) == piece
-          && other.outline().box().meets(box)
+          && other.box().meets(box)
           && Overlap.between(other.outline(), tab.outline())) {
         return false;
       }
@@ -163,17 +162,16 @@ final class TabFitter {
   }
 
   private boolean hiddenUnderHost(Tab tab) {
-    if (!Overlap.inside(tab.hidden(), flat.outline(tab.host()))) {
+    int host = tab.host();
+    if (!Overlap.inside(tab.hidden(), flat.outline(host), flat.isConvex(host))) {
       return false;
     }
     for (Tab other : placed) {
-      if (other.host() == tab.host() && Overlap.between(other.hidden(), tab.hidden())) {
+      if (other.host() == host && Overlap.between(other.hidden(), tab.hidden())) {
         return false;
       }
     }
-    return flat.form().facets().get(tab.host()).openings().stream()
-        .map(Opening::outline)
-        .noneMatch(cut -> Planar.meet(tab.hidden(), cut));
+    return flat.openings(host).stream().noneMatch(cut -> Planar.meet(tab.hidden(), cut));
   }
 
   /** The angle free for a tab at one end of a side, between the side and the next panel there. */

@@ -6,7 +6,11 @@ import facetwright.net.NetException;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * How to unfold a form to a net. A net is chosen that does not overlap, where all tabs fit, that
@@ -116,12 +120,20 @@ public record Unfolding(
   private Candidate best(List<Layout> found) {
     record Rough(Layout layout, Packing packing) {}
     double margin = tabs.on() ? 2 * tabs.depth() : 0;
+    double width = sheetWidth > 0 ? Math.max(1, sheetWidth - margin) : 0;
+    double height = sheetWidth > 0 ? Math.max(1, sheetHeight - margin) : 0;
     List<Rough> rough = new ArrayList<>();
+    // The same layout is often found again: of a form with few facets more often than not.
+    Map<Layout.Way, Packing> packings = new HashMap<>();
     for (Layout layout : found) {
-      var panels = Candidate.panels(layout, 0);
-      double width = sheetWidth > 0 ? Math.max(1, sheetWidth - margin) : 0;
-      double height = sheetWidth > 0 ? Math.max(1, sheetHeight - margin) : 0;
-      rough.add(new Rough(layout, Packing.of(panels, panels, width, height)));
+      Packing packing =
+          packings.computeIfAbsent(
+              layout.way(),
+              _ -> {
+                var panels = Candidate.panels(layout, 0);
+                return Packing.of(panels, panels, width, height);
+              });
+      rough.add(new Rough(layout, packing));
     }
     double size = found.getFirst().flat().size();
     List<Rough> small = SteadyOrder.by(rough, ALIKE * size * size, r -> r.packing.area());
@@ -131,10 +143,13 @@ public record Unfolding(
             .limit(COMPARED)
             .toList();
     Candidate best = null;
+    Set<Layout.Way> compared = new HashSet<>();
     for (Rough r : first) {
-      Candidate next = Candidate.of(r.layout, tabs, sheetWidth, sheetHeight);
-      if (best == null || next.betterThan(best)) {
-        best = next;
+      if (compared.add(r.layout.way())) {
+        Candidate next = Candidate.of(r.layout, tabs, sheetWidth, sheetHeight);
+        if (best == null || next.betterThan(best)) {
+          best = next;
+        }
       }
     }
     return best;

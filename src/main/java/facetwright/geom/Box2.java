@@ -12,20 +12,11 @@ public record Box2(double minX, double minY, double maxX, double maxY) implement
    * @throws IllegalArgumentException when there is no point
    */
   public static Box2 around(Collection<Vec2> points) {
-    if (points.isEmpty()) {
-      throw new IllegalArgumentException("no points to put a box around");
-    }
-    double minX = Double.POSITIVE_INFINITY;
-    double minY = Double.POSITIVE_INFINITY;
-    double maxX = Double.NEGATIVE_INFINITY;
-    double maxY = Double.NEGATIVE_INFINITY;
+    Bounds bounds = new Bounds();
     for (Vec2 p : points) {
-      minX = p.x() < minX ? p.x() : minX;
-      minY = p.y() < minY ? p.y() : minY;
-      maxX = p.x() > maxX ? p.x() : maxX;
-      maxY = p.y() > maxY ? p.y() : maxY;
+      bounds.add(p.x(), p.y());
     }
-    return new Box2(minX, minY, maxX, maxY);
+    return bounds.box();
   }
 
   public double width() {

@@ -56,7 +56,15 @@ public record Motion2(double cos, double sin, Vec2 shift) implements Serializabl
   }
 
   public Vec2 apply(Vec2 p) {
-    return new Vec2(cos * p.x() - sin * p.y() + shift.x(), sin * p.x() + cos * p.y() + shift.y());
+    return new Vec2(movedX(p), movedY(p));
+  }
+
+  private double movedX(Vec2 p) {
+    return cos * p.x() - sin * p.y() + shift.x();
+  }
+
+  private double movedY(Vec2 p) {
+    return sin * p.x() + cos * p.y() + shift.y();
   }
 
   /**
@@ -65,7 +73,11 @@ public record Motion2(double cos, double sin, Vec2 shift) implements Serializabl
    * @throws IllegalArgumentException when there is no point
    */
   public Box2 boxOf(List<Vec2> points) {
-    return Box2.around(moved(points));
+    Bounds bounds = new Bounds();
+    for (Vec2 p : points) {
+      bounds.add(movedX(p), movedY(p));
+    }
+    return bounds.box();
   }
 
   public Polygon2 apply(Polygon2 polygon) {

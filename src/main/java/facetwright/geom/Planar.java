@@ -97,14 +97,20 @@ public final class Planar {
    * of many pairs asks first whether their boxes meet.
    */
   public static boolean isApart(Polygon2 a, Polygon2 b) {
-    return hasPartingSide(a, b) || hasPartingSide(b, a);
+    return hasPartingSide(a, b, TOUCHING) || hasPartingSide(b, a, TOUCHING);
   }
 
-  private static boolean hasPartingSide(Polygon2 a, Polygon2 b) {
+  /**
+   * Whether a side of the first has all of it on its left and the other on its right.
+   *
+   * @param over how far the other may reach over to the left, in mm; below 0 where it has to keep
+   *     off
+   */
+  private static boolean hasPartingSide(Polygon2 a, Polygon2 b, double over) {
     for (int i = 0; i < a.size(); i++) {
       Vec2 from = a.corner(i);
       Vec2 to = a.corner(i + 1);
-      if (farthestLeft(from, to, b, 1) <= TOUCHING && farthestLeft(from, to, a, -1) <= TOUCHING) {
+      if (farthestLeft(from, to, b, 1) <= over && farthestLeft(from, to, a, -1) <= TOUCHING) {
         return true;
       }
     }
@@ -117,6 +123,9 @@ public final class Planar {
    * that a look at the sides settles all but a touch.
    */
   public static boolean meet(Polygon2 a, Polygon2 b) {
+    if (hasPartingSide(a, b, -TOUCHING) || hasPartingSide(b, a, -TOUCHING)) {
+      return false;
+    }
     double parted = Math.max(farthestOff(a, b), farthestOff(b, a));
     boolean convex = a.isConvex() && b.isConvex();
     if (convex && Math.abs(parted) > TOUCHING) {
