@@ -16,6 +16,7 @@ final class VerdictBar extends HBox {
   private final Label title = new Label();
   private final Label sentence = new Label();
   private final Label remedy = new Label();
+  private String tinted = "";
 
   VerdictBar(Desk desk) {
     this.desk = desk;
@@ -41,25 +42,36 @@ final class VerdictBar extends HBox {
     Design design = desk.design().get();
     Fault fault = desk.fault().get();
     title.setText(design == null ? "Facetwright" : design.title());
-    getStyleClass().removeAll("sound", "trouble");
     if (fault != null) {
-      getStyleClass().add("trouble");
+      tint("trouble");
       String where = fault.site().isKnown() ? "Line " + fault.site().line() + ": " : "";
       sentence.setText("✕ " + where + ended(fault.message()));
       String stays = design == null ? "" : " The last good net stays on the table.";
       String help = fault.remedy().isEmpty() ? "" : ended(fault.remedy());
       remedy.setText((help + stays).strip());
     } else if (design == null) {
+      tint("");
       sentence.setText(desk.working().get() ? "Working on the design …" : "");
       remedy.setText("");
     } else {
-      getStyleClass().add(design.isSound() ? "sound" : "trouble");
+      tint(design.isSound() ? "sound" : "trouble");
       sentence.setText(
           (design.isSound() ? "" : "✕ ")
               + Summary.of(design.laid(), design.folded(), design.unit()));
       remedy.setText("");
     }
     remedy.setManaged(!remedy.getText().isEmpty());
+  }
+
+  /** A bar whose classes change is styled and painted anew, so they are left where they stand. */
+  private void tint(String tint) {
+    if (!tint.equals(tinted)) {
+      getStyleClass().remove(tinted);
+      if (!tint.isEmpty()) {
+        getStyleClass().add(tint);
+      }
+      tinted = tint;
+    }
   }
 
   /** The words with a full stop, where they do not end in a sign already. */

@@ -2,6 +2,7 @@ package facetwright.workbench.table;
 
 import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
+import facetwright.net.Laid;
 import facetwright.script.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.FocusRing;
@@ -183,10 +184,8 @@ public final class TableView extends Region {
 
   @Override
   protected void layoutChildren() {
-    for (Canvas layer : List.of(mat, canvas)) {
-      layer.setWidth(getWidth());
-      layer.setHeight(getHeight());
-    }
+    mat.setWidth(getWidth());
+    mat.setHeight(getHeight());
     if (fitted && desk.design().get() != null) {
       camera =
           Fitting.of(
@@ -212,12 +211,18 @@ public final class TableView extends Region {
         design == null ? List.of() : design.laid().sheetBoxes(),
         design == null ? Unit.MM : design.unit());
     GraphicsContext on = canvas.getGraphicsContext2D();
-    on.clearRect(0, 0, getWidth(), getHeight());
     if (design == null || getWidth() < 1) {
+      on.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
       return;
     }
+    Field field = field(design.laid());
+    canvas.relocate(field.left(), field.top());
+    canvas.setWidth(field.width());
+    canvas.setHeight(field.height());
+    on.clearRect(0, 0, field.width(), field.height());
+    Camera there = camera.moved(-field.left(), -field.top());
     TablePainter painter =
-        new TablePainter(on, camera, shade.get(), design.laid(), look.get().inside());
+        new TablePainter(on, there, shade.get(), design.laid(), look.get().inside());
     painter.nets(sheets);
     painter.halo(desk.selection().get());
     painter.hover(hand.under());
@@ -231,6 +236,13 @@ public final class TableView extends Region {
     painter.measured(measurer.now(), design.unit());
     painter.corner(measurer.corner());
     paints++;
+  }
+
+  /** Where there is something to paint; one may measure anywhere. */
+  private Field field(Laid laid) {
+    return measurer.now().from() == null && measurer.corner() == null
+        ? Field.about(laid, camera, getWidth(), getHeight(), shade.get().type())
+        : Field.whole(getWidth(), getHeight());
   }
 
   /** The place of the net at a point of this view. */
