@@ -25,6 +25,7 @@ final class Margin implements IntFunction<Node> {
   /** What the pins say that were drawn last, by line. */
   private final Map<Integer, String> drawn = new TreeMap<>();
 
+  private final LineNumbers numbers;
   private int digits;
   private boolean waits;
 
@@ -41,6 +42,7 @@ final class Margin implements IntFunction<Node> {
     this.text = text;
     this.marks = marks;
     this.pressed = pressed;
+    numbers = new LineNumbers(text.area());
     digits = digits();
     marks.all().addListener((_, _, _) -> refresh());
     text.area().textProperty().addListener((_, _, _) -> widen());
@@ -104,17 +106,15 @@ final class Margin implements IntFunction<Node> {
 
   @Override
   public Node apply(int paragraph) {
-    Label number = new Label(("%" + digits + "d").formatted(paragraph + 1));
-    number.getStyleClass().add("line-number");
+    String words = ("%" + digits + "d").formatted(paragraph + 1);
     List<Mark> here = here(paragraph + 1);
     drawn.remove(paragraph + 1);
     if (here.isEmpty()) {
       // Most lines have none: one node does for them.
-      number.getStyleClass().add("line-number-alone");
-      number.setMaxHeight(Double.MAX_VALUE);
-      number.setAlignment(Pos.TOP_RIGHT);
-      return number;
+      return numbers.of(paragraph, words);
     }
+    Label number = new Label(words);
+    number.getStyleClass().add("line-number");
     drawn.put(paragraph + 1, words(here));
     StackPane place = new StackPane(pin(here));
     place.getStyleClass().add("pin-place");
