@@ -29,12 +29,19 @@ public record Settings(String mainClass, int heapMegabytes, Duration patience, D
           "-XX:CompilerThreadPriority=",
           "-XX:-PrintWarnings");
 
+  /**
+   * Room for what soon goes again, the same on all machines, and for classes, so that none of the
+   * first answers waits for a sweep of everything.
+   */
+  private static final List<String> ROOM = List.of("-Xmn96m", "-XX:MetaspaceSize=96m");
+
   /** The same Java and class path as this process, with those of its flags that hold for both. */
   ProcessBuilder command() {
     List<String> words = new ArrayList<>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     words.add("-Xmx" + heapMegabytes + "m");
     words.add("-XX:+UseSerialGC");
+    words.addAll(ROOM);
     words.add("-XX:-CreateCoredumpOnCrash");
     words.add("-XX:+DisplayVMOutputToStderr");
     words.add("-Xlog:disable");
