@@ -33,7 +33,7 @@ public record Settings(String mainClass, int heapMegabytes, Duration patience, D
    * Room for what soon goes again, the same on all machines, and for classes, so that none of the
    * first answers waits for a sweep of everything.
    */
-  private static final List<String> ROOM = List.of("-Xmn96m", "-XX:MetaspaceSize=96m");
+  private static final List<String> ROOM = List.of("-Xmn192m", "-XX:MetaspaceSize=96m");
 
   /** The same Java and class path as this process, with those of its flags that hold for both. */
   ProcessBuilder command() {
