@@ -10,6 +10,9 @@ final class Mm {
   /** A miss that no pressing of the card makes up, in mm; common practice, no source. */
   static final double MISFIT = 2;
 
+  /** What reads as 0 with two decimals. */
+  static final double LEAST = 0.005;
+
   private Mm() {}
 
   /** "12.5 mm": two decimals at most, and never 0 for what is not 0. */
@@ -42,7 +45,7 @@ final class Mm {
   }
 
   static String number(double value) {
-    if (value != 0 && Math.abs(value) < 0.005) {
+    if (value != 0 && Math.abs(value) < LEAST) {
       return "less than 0.01";
     }
     return Decimals.places(value, 2);

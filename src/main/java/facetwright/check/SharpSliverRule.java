@@ -21,7 +21,7 @@ final class SharpSliverRule implements Rule {
                 "sharp-sliver",
                 Finding.Severity.WARNING,
                 subject.name(p)
-                    + " is only "
+                    + (width < Mm.LEAST ? " is " : " is only ")
                     + Mm.text(width)
                     + " wide: it is hard to cut and to crease.",
                 "Make it at least " + Mm.text(LEAST) + " wide, or leave it out.",

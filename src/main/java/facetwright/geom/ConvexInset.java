@@ -10,8 +10,6 @@ import java.util.Optional;
  * polygon clipping", Communications of the ACM 17, 1974; from memory).
  */
 final class ConvexInset {
-  private static final double SAME = 1e-9;
-
   private ConvexInset() {}
 
   /**
@@ -24,15 +22,7 @@ final class ConvexInset {
       Segment2 side = convex.side(i);
       left = cut(left, side.from(), side.direction().left(), by);
     }
-    List<Vec2> corners = new ArrayList<>();
-    for (int i = 0; i < left.size(); i++) {
-      if (left.get(i).distance(left.get((i + 1) % left.size())) > SAME) {
-        corners.add(left.get(i));
-      }
-    }
-    return corners.size() >= 3 && Polygon2.signedArea(corners) > SAME * SAME / 2
-        ? Optional.of(new Polygon2(corners))
-        : Optional.empty();
+    return Polygon2.wide(left);
   }
 
   /**

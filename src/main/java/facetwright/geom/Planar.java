@@ -1,7 +1,9 @@
 package facetwright.geom;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -13,6 +15,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.valid.IsValidOp;
 
 /** The one door to the plane-geometry library: sure signs, and our outlines as its polygons. */
 public final class Planar {
@@ -38,6 +41,14 @@ public final class Planar {
 
   public static Polygon polygon(Polygon2 outline) {
     return FACTORY.createPolygon(ring(outline));
+  }
+
+  /** Where an outline through these corners crosses or touches itself; empty where it is simple. */
+  public static Optional<Vec2> selfContact(List<Vec2> corners) {
+    Coordinate[] closed = new Coordinate[corners.size() + 1];
+    Arrays.setAll(closed, i -> coordinate(corners.get(i % corners.size())));
+    return Optional.ofNullable(new IsValidOp(FACTORY.createPolygon(closed)).getValidationError())
+        .map(e -> new Vec2(e.getCoordinate().x, e.getCoordinate().y));
   }
 
   public static Polygon polygon(Polygon2 outline, List<Polygon2> openings) {
@@ -171,12 +182,12 @@ public final class Planar {
     return most / Math.sqrt(x * x + y * y);
   }
 
-  /** The outer rings of a polygon or of a collection of polygons. */
+  /** The outer rings of a polygon or of a collection of polygons, as far as they have a width. */
   public static List<Polygon2> outlines(Geometry geometry) {
     List<Polygon2> all = new ArrayList<>();
     for (int i = 0; i < geometry.getNumGeometries(); i++) {
       if (geometry.getGeometryN(i) instanceof Polygon p && !p.isEmpty() && p.getArea() > 0) {
-        all.add(outline(p.getExteriorRing()));
+        Polygon2.wide(outline(p.getExteriorRing()).corners()).ifPresent(all::add);
       }
     }
     return all;

@@ -3,6 +3,7 @@ package facetwright.geom;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.algorithm.RayCrossingCounter;
 import org.locationtech.jts.geom.Location;
 
@@ -32,6 +33,34 @@ public record Polygon2(List<Vec2> corners) implements Serializable {
   /** The outline through these corners, turned counter-clockwise where they run the other way. */
   public static Polygon2 ofEitherSense(List<Vec2> corners) {
     return new Polygon2(signedArea(corners) < 0 ? corners.reversed() : corners);
+  }
+
+  /**
+   * The corners without such as lie on the one before, to 1e-6 mm: no side is left that has no
+   * length. The first stays first. Fewer than three are no outline.
+   */
+  public static List<Vec2> distinct(List<Vec2> corners) {
+    List<Vec2> kept = new ArrayList<>();
+    for (Vec2 corner : corners) {
+      if (kept.isEmpty() || !LengthTolerance.FINE.same(kept.getLast(), corner)) {
+        kept.add(corner);
+      }
+    }
+    while (kept.size() > 1 && LengthTolerance.FINE.same(kept.getLast(), kept.getFirst())) {
+      kept.removeLast();
+    }
+    return kept;
+  }
+
+  /**
+   * The outline through these corners as far as it is one: without sides of no length, and none
+   * where it is a line in the mean, to 1e-6 mm, or runs clockwise.
+   */
+  public static Optional<Polygon2> wide(List<Vec2> corners) {
+    List<Vec2> apart = distinct(corners);
+    return apart.size() >= 3 && signedArea(apart) > 0
+        ? Optional.of(new Polygon2(apart)).filter(p -> p.meanWidth() > LengthTolerance.FINE.mm())
+        : Optional.empty();
   }
 
   public static Polygon2 rectangle(double x, double y, double width, double height) {
@@ -80,6 +109,18 @@ public record Polygon2(List<Vec2> corners) implements Serializable {
   /** Area in mm², positive. */
   public double area() {
     return signedArea(corners);
+  }
+
+  /**
+   * How wide it is in the mean, in mm, going by a strip of its area and length of outline: the
+   * width of a sliver, to a part in its length; half that of a square.
+   */
+  public double meanWidth() {
+    double outline = 0;
+    for (int i = 0; i < size(); i++) {
+      outline += corner(i).distance(corner(i + 1));
+    }
+    return 2 * area() / outline;
   }
 
   /** Centre of area. */

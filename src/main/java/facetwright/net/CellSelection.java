@@ -1,5 +1,6 @@
 package facetwright.net;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
@@ -108,15 +109,16 @@ public final class CellSelection {
       Ask.that(c.gusset == null, named(c) + " is pinched and can't be a tab", at);
       double width = wrap.widths.get(c.column);
       double height = wrap.rows.get(c.row).height();
+      double back = height * Math.tan(Math.toRadians(bevel));
       double most = Math.toDegrees(Math.atan(width / 2 / height));
       Ask.that(
-          bevel < most,
+          2 * back <= width + LengthTolerance.FINE.mm(),
           "a bevel of "
               + Ask.text(bevel)
               + "° leaves no tab: "
               + named(c)
-              + " allows less than "
-              + Ask.text(Math.floor(most))
+              + " allows at most "
+              + Ask.text(Math.floor(1e-9 + most))
               + "°",
           at);
       c.tab = new WrapCell.Tab(bevel, at);

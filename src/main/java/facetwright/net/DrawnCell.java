@@ -1,5 +1,6 @@
 package facetwright.net;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
@@ -11,8 +12,8 @@ import java.util.List;
  * A cell drawn in the net.
  *
  * @param main its panel, or the middle triangle of a pinched one
- * @param bottom null when that edge is pinched
- * @param top null when that edge is pinched
+ * @param bottom null when that edge is pinched, or the tip of a pointed tab
+ * @param top null when that edge is pinched, or the tip of a pointed tab
  * @param pinched the two halves of a pinched edge; none where no edge is
  */
 record DrawnCell(
@@ -50,7 +51,23 @@ record DrawnCell(
     int free = above ? 0 : 2;
     corners.set(free, above ? corners.get(0).plus(in) : corners.get(2).minus(in));
     corners.set(free + 1, above ? corners.get(1).minus(in) : corners.get(3).plus(in));
-    return whole(net.panel(name, PanelRole.TAB, corners, cell.tab.site()), cell, f);
+    boolean isPointed = f.width() - 2 * back <= LengthTolerance.FINE.mm();
+    if (isPointed) {
+      corners.set(free, corners.get(free).toward(corners.remove(free + 1), 0.5));
+    }
+    PanelDraft panel = net.panel(name, PanelRole.TAB, corners, cell.tab.site());
+    if (!isPointed) {
+      return whole(panel, cell, f);
+    }
+    dress(panel, cell, f);
+    // Its tip took the place of the free side.
+    return new DrawnCell(
+        panel,
+        above ? null : panel.edge(0),
+        above ? panel.edge(0) : panel.edge(1),
+        above ? panel.edge(1) : null,
+        panel.edge(2),
+        List.of());
   }
 
   private static DrawnCell whole(PanelDraft panel, WrapCell cell, CellFrame f) {

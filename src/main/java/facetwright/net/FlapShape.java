@@ -1,5 +1,6 @@
 package facetwright.net;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import java.util.List;
@@ -11,7 +12,7 @@ public sealed interface FlapShape {
   record Rectangle(double depth) implements FlapShape {}
 
   /**
-   * A flap or tab with both ends cut back.
+   * A flap or tab with both ends cut back; where they meet, a triangle.
    *
    * @param bevel degrees each end is cut back from square, 0 to 80
    */
@@ -37,10 +38,12 @@ public sealed interface FlapShape {
     }
   }
 
-  /** The corners on a hinge of this width, its left end at the origin; refuses nonsense. */
-  private static List<Vec2> four(double width, double depth, double back) {
-    return List.of(
-        Vec2.ZERO, new Vec2(width, 0), new Vec2(width - back, depth), new Vec2(back, depth));
+  /** The corners on a hinge of this width, its left end at the origin; three where ends meet. */
+  private static List<Vec2> cutBack(double width, double depth, double back) {
+    return width - 2 * back <= LengthTolerance.FINE.mm()
+        ? List.of(Vec2.ZERO, new Vec2(width, 0), new Vec2(width / 2, depth))
+        : List.of(
+            Vec2.ZERO, new Vec2(width, 0), new Vec2(width - back, depth), new Vec2(back, depth));
   }
 
   /**
@@ -50,22 +53,23 @@ public sealed interface FlapShape {
    */
   default List<Vec2> corners(double width, Site site) {
     return switch (this) {
-      case Rectangle(double depth) -> four(width, Ask.length("the depth", depth, site), 0);
+      case Rectangle(double depth) -> cutBack(width, Ask.length("the depth", depth, site), 0);
       case Tapered(double depth, double bevel) -> {
         Ask.length("the depth of a flap", depth, site);
         Ask.between("the bevel of a flap", bevel, 0, 80, "°", site);
         double back = depth * Math.tan(Math.toRadians(bevel));
         Ask.that(
-            2 * back < width,
+            2 * back <= width + LengthTolerance.FINE.mm(),
             "the flap's bevels meet: a flap "
                 + Ask.text(depth)
                 + " mm deep on "
                 + Ask.text(width)
-                + " mm takes a bevel under "
-                + Ask.text(Math.floor(Math.toDegrees(Math.atan(width / 2 / depth))))
+                + " mm takes a bevel of at"
+                + " most "
+                + Ask.text(Math.floor(1e-9 + Math.toDegrees(Math.atan(width / 2 / depth))))
                 + "°",
             site);
-        yield four(width, depth, back);
+        yield cutBack(width, depth, back);
       }
       case Triangle(double height, double apex) -> {
         Ask.length("the height of a triangle", height, site);
@@ -85,11 +89,14 @@ public sealed interface FlapShape {
         Vec2 a = corners.get(0);
         Vec2 b = corners.get(1);
         Ask.that(
-            a.y() == 0 && b.y() == 0 && b.x() > a.x() && outline.corners().equals(corners),
+            a.y() == 0
+                && b.y() == 0
+                && b.x() > a.x() + LengthTolerance.FINE.mm()
+                && outline.corners().equals(Polygon2.distinct(corners)),
             "the corners of an attached panel run counter-clockwise, beginning with the left and"
                 + " the right end of its hinge, at y = 0",
             site);
-        yield corners;
+        yield outline.corners();
       }
     };
   }

@@ -2,7 +2,9 @@ package facetwright.net;
 
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -63,13 +65,16 @@ final class NetInvariants {
   }
 
   private static void checkPanel(Panel panel, List<Panel> panels, List<Score> scores) {
-    require(
-        panel.outline().isSimple(),
-        "the outline of panel \"" + panel.name() + "\" crosses or touches itself",
-        panel.site());
+    String who = "panel \"" + panel.name() + "\"";
+    shape(panel.outline(), who, panel.site());
+    if (!panel.outline().isSimple()) {
+      Vec2 at = Planar.selfContact(panel.outline().corners()).orElse(panel.outline().corner(0));
+      throw new NetException("the outline of " + who + Shapes.crossing(at), panel.site());
+    }
     Polygon outline = Planar.polygon(panel.outline());
     for (int i = 0; i < panel.openings().size(); i++) {
       Opening opening = panel.openings().get(i);
+      shape(opening.outline(), "a " + opening.word() + " in " + who, opening.site());
       Polygon cut = Planar.polygon(opening.outline());
       require(cut.isValid(), "a window in \"" + panel.name() + "\" crosses itself", opening.site());
       if (!outline.contains(cut) || outline.getBoundary().intersects(cut)) {
@@ -88,6 +93,29 @@ final class NetInvariants {
               OpeningMends.of(Clearance.all(panels, scores), opening.site()));
         }
       }
+    }
+  }
+
+  /** Every side has a length, and the whole a width. */
+  private static void shape(Polygon2 outline, String who, Site site) {
+    for (int i = 0; i < outline.size(); i++) {
+      Vec2 from = outline.corner(i);
+      if (TOLERANCE.same(from, outline.corner(i + 1))) {
+        throw new NetException(
+            who
+                + " has two corners in one place, "
+                + Blank.text(from)
+                + " in the net: leave one of them out, or move what begins and ends there apart",
+            site);
+      }
+    }
+    if (outline.meanWidth() < Shapes.NARROWEST) {
+      throw new NetException(
+          who
+              + " is narrower than "
+              + Ask.text(Shapes.NARROWEST)
+              + " mm, too little to be cut: make it wider or leave it out",
+          site);
     }
   }
 

@@ -1,5 +1,6 @@
 package facetwright.net;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
 import java.util.List;
 
@@ -98,7 +99,7 @@ final class SeamFlap {
     double y1 = y[r + 1];
     double point = height / (low + top);
     List<Vec2> corners =
-        low + top > 0 && point <= wrap.seam
+        low + top > 0 && height - (low + top) * wrap.seam <= LengthTolerance.FINE.mm()
             ? List.of(new Vec2(x, y0), new Vec2(x + point, y0 + low * point), new Vec2(x, y1))
             : List.of(
                 new Vec2(x, y0),

@@ -1,13 +1,19 @@
 package facetwright.net;
 
+import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Outlines that a maker gives by corners, checked at the call. */
-final class Shapes {
+public final class Shapes {
+  /** How wide a panel or an opening has to be in the mean, in mm: a hair is fifty times as much. */
+  static final double NARROWEST = 0.001;
+
   private static final int MOST_CORNERS = 2000;
 
   private Shapes() {}
@@ -21,25 +27,53 @@ final class Shapes {
     }
   }
 
-  /** A simple outline through the corners; clockwise ones are turned, the first stays first. */
-  static Polygon2 outline(String what, List<Vec2> corners, Site site) {
+  /**
+   * A simple outline through the corners; clockwise ones are turned, the first stays first. A
+   * corner given twice over counts once.
+   *
+   * @param what it is the outline of, such as "a window"
+   * @throws NetException when they lie on one line, or the outline crosses or touches itself
+   */
+  public static Polygon2 outline(String what, List<Vec2> corners, Site site) {
     Ask.count("the corners of " + what, corners.size(), 3, MOST_CORNERS, site);
     for (Vec2 c : corners) {
       Ask.between("a corner of " + what, c.x(), -Ask.MOST_MM, Ask.MOST_MM, " mm", site);
       Ask.between("a corner of " + what, c.y(), -Ask.MOST_MM, Ask.MOST_MM, " mm", site);
     }
-    Polygon2 outline;
-    try {
-      outline = Polygon2.ofEitherSense(corners);
-      if (!outline.corners().equals(corners)) {
-        List<Vec2> turned = new ArrayList<>(outline.corners());
-        Collections.rotate(turned, 1);
-        outline = new Polygon2(turned);
-      }
-    } catch (IllegalArgumentException e) {
-      throw new NetException("the corners of " + what + " lie on one line", site);
+    List<Vec2> apart = Polygon2.distinct(corners);
+    Ask.that(
+        apart.size() >= 3,
+        "the corners of " + what + " lie in no more than two places: give three that lie apart",
+        site);
+    Ask.that(
+        !isOneLine(apart),
+        "the corners of " + what + " lie on one line: move one of them off it",
+        site);
+    Optional<Vec2> contact = Planar.selfContact(apart);
+    if (contact.isPresent()) {
+      throw new NetException("the outline of " + what + crossing(contact.get()), site);
     }
-    Ask.that(outline.isSimple(), "the outline of " + what + " crosses or touches itself", site);
-    return outline;
+    Polygon2 outline = Polygon2.ofEitherSense(apart);
+    if (outline.corners().equals(apart)) {
+      return outline;
+    }
+    List<Vec2> turned = new ArrayList<>(outline.corners());
+    Collections.rotate(turned, 1);
+    return new Polygon2(turned);
+  }
+
+  /** What is wrong with an outline that meets itself at this place, and what to do. */
+  static String crossing(Vec2 at) {
+    return " crosses or touches itself at "
+        + Blank.text(at)
+        + ": give its corners in order once round it";
+  }
+
+  /** Whether none lies off the line from the first to the one farthest from it. */
+  private static boolean isOneLine(List<Vec2> corners) {
+    Vec2 from = corners.getFirst();
+    Vec2 to = corners.stream().max(Comparator.comparingDouble(from::distance)).orElseThrow();
+    Vec2 along = to.minus(from).unit();
+    return corners.stream().allMatch(c -> Math.abs(along.cross(c.minus(from))) < NARROWEST);
   }
 }

@@ -63,6 +63,24 @@ class NetInvariantsTest {
   }
 
   @Test
+  void sidesHaveALength() {
+    draft.panel(
+        "twice",
+        PanelRole.FACET,
+        List.of(Vec2.ZERO, new Vec2(10, 0), new Vec2(10, 1e-7), new Vec2(8, 10)),
+        AT);
+    refused(
+        "panel \"twice\" has two corners in one place, (10, 0) in the net: leave one of them out");
+  }
+
+  @Test
+  void panelsHaveAWidth() {
+    draft.panel(
+        "hair", PanelRole.FACET, List.of(Vec2.ZERO, new Vec2(10, 0), new Vec2(5, 1e-4)), AT);
+    refused("panel \"hair\" is narrower than 0.001 mm, too little to be cut");
+  }
+
+  @Test
   void openingsLieInsideAndApart() {
     a.open(new Opening.Hole(new Vec2(1, 5), 2.1, AT));
     refused("reaches over the edge of panel \"a\"");

@@ -291,7 +291,7 @@ class PanelBuildTest {
         .hasMessageContaining("do not lie along");
     assertThatThrownBy(() -> build.lap(card, card, AT)).hasMessageContaining("itself");
     assertThatThrownBy(() -> new FlapShape.Tapered(10, 60).corners(20, AT))
-        .hasMessageContaining("under 45°");
+        .hasMessageContaining("at most 45°");
     other.hole(3, new Vec2(25, 25), new Site(30, 4));
     assertThatThrownBy(build::build).hasMessageContaining("reaches over the edge");
   }

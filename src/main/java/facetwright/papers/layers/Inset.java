@@ -8,7 +8,9 @@ import facetwright.geom.Vec2;
 import facetwright.net.Panel;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
@@ -38,8 +40,9 @@ public record Inset(Polygon2 outline, List<Polygon2> windows) {
    */
   public static List<Inset> of(Panel panel, double reveal) {
     if (panel.openings().isEmpty() && panel.outline().isConvex()) {
-      List<Vec2> left = pulledIn(panel.outline(), reveal);
-      return left.isEmpty() ? List.of() : List.of(new Inset(tidy(new Polygon2(left)), List.of()));
+      return Polygon2.wide(pulledIn(panel.outline(), reveal)).stream()
+          .map(left -> new Inset(tidy(left), List.of()))
+          .toList();
     }
     BufferParameters sharp = new BufferParameters();
     sharp.setJoinStyle(BufferParameters.JOIN_MITRE);
@@ -51,9 +54,9 @@ public record Inset(Polygon2 outline, List<Polygon2> windows) {
       if (left.getGeometryN(i) instanceof Polygon p && p.getArea() > 0) {
         List<Polygon2> windows = new ArrayList<>();
         for (int w = 0; w < p.getNumInteriorRing(); w++) {
-          windows.add(tidy(Planar.outline(p.getInteriorRingN(w))));
+          wide(p.getInteriorRingN(w)).ifPresent(windows::add);
         }
-        all.add(new Inset(tidy(Planar.outline(p.getExteriorRing())), windows));
+        wide(p.getExteriorRing()).ifPresent(edge -> all.add(new Inset(edge, windows)));
       }
     }
     return List.copyOf(all);
@@ -78,27 +81,13 @@ public record Inset(Polygon2 outline, List<Polygon2> windows) {
           next.add(a.toward(b, insideA / (insideA - insideB)));
         }
       }
-      left = distinct(next);
+      left = next;
     }
     return left;
   }
 
-  private static List<Vec2> distinct(List<Vec2> corners) {
-    double near = 1e-9;
-    List<Vec2> kept = new ArrayList<>();
-    for (Vec2 corner : corners) {
-      if (kept.isEmpty() || kept.getLast().distance(corner) > near) {
-        kept.add(corner);
-      }
-    }
-    while (kept.size() > 1 && kept.getFirst().distance(kept.getLast()) <= near) {
-      kept.removeLast();
-    }
-    double twice = 0;
-    for (int i = 1; i + 1 < kept.size(); i++) {
-      twice += kept.get(i).minus(kept.getFirst()).cross(kept.get(i + 1).minus(kept.getFirst()));
-    }
-    return twice > near ? kept : List.of();
+  private static Optional<Polygon2> wide(LinearRing ring) {
+    return Polygon2.wide(Planar.outline(ring).corners()).map(Inset::tidy);
   }
 
   /** Without corners on straight sides. */

@@ -5,6 +5,9 @@ import static facetwright.script.api.Arg.usual;
 
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.net.NetException;
+import facetwright.net.Shapes;
+import facetwright.net.Site;
 import facetwright.script.sandbox.CallException;
 import java.util.List;
 
@@ -82,9 +85,10 @@ sealed interface WindowShape {
       }
       try {
         return new Outline(
-            Polygon2.ofEitherSense(call.get(corners).stream().map(middle::plus).toList()));
-      } catch (IllegalArgumentException e) {
-        throw new CallException(function + ": corners: " + e.getMessage());
+            Shapes.outline(
+                "a window", call.get(corners).stream().map(middle::plus).toList(), Site.NONE));
+      } catch (NetException e) {
+        throw new CallException(function + ": " + e.getMessage());
       }
     }
   }
