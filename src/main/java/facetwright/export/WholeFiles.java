@@ -6,6 +6,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
 import java.nio.file.StandardCopyOption;
@@ -19,7 +20,13 @@ import java.util.SequencedMap;
 /**
  * Puts a set of files into a folder, all of them or none: each is written beside its place first
  * and safely on disk before the first one takes its place; when anything fails, the folder is left
- * as it was. It does not guard against the power failing between two of the last renames.
+ * as it was. A file that is replaced keeps its rights, its owner and its group; a symbolic link
+ * stays one, and what it leads to is replaced.
+ *
+ * <p>It does not guard against the power failing between two of the last renames. A file that has
+ * several names, or another's whose owner we may not give a new file, can only be written in its
+ * own place: while that is done, its new contents lie whole beside it, and are found there, named
+ * {@code .facetwright-….part}, should the power fail just then.
  */
 public final class WholeFiles {
   private static final int MOST_PARTS = 10_000;
@@ -31,7 +38,7 @@ public final class WholeFiles {
     void write(Path file, byte[] bytes) throws IOException;
   }
 
-  private record Move(Path part, Path place, Path old) {}
+  private record Move(Path part, Path place, Path old, Standing standing, byte[] bytes) {}
 
   WholeFiles(Disk disk) {
     this.disk = disk;
@@ -53,11 +60,13 @@ public final class WholeFiles {
     int moved = 0;
     try {
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
-        Path place = place(folder, file.getKey());
-        Path part = newPart(folder);
+        Path place = Standing.real(place(folder, file.getKey()));
+        Path part = newPart(place.toAbsolutePath().getParent());
         Path old = part.resolveSibling(part.getFileName() + ".old");
-        moves.add(new Move(part, place, old));
+        Standing standing = Standing.before(part, place);
+        moves.add(new Move(part, place, old, standing, file.getValue()));
         disk.write(part, file.getValue());
+        standing.finish(part);
       }
       for (Move move : moves) {
         if (Files.exists(move.place)) {
@@ -65,12 +74,18 @@ public final class WholeFiles {
         }
       }
       for (Move move : moves) {
-        Files.move(
-            move.part,
-            move.place,
-            StandardCopyOption.ATOMIC_MOVE,
-            StandardCopyOption.REPLACE_EXISTING);
-        moved++;
+        // What is written in its own place may be half written when that fails.
+        moved += move.standing.isToStay() ? 1 : 0;
+        if (move.standing.isToStay()) {
+          disk.write(move.place, move.bytes);
+        } else {
+          Files.move(
+              move.part,
+              move.place,
+              StandardCopyOption.ATOMIC_MOVE,
+              StandardCopyOption.REPLACE_EXISTING);
+          moved++;
+        }
       }
     } catch (IOException | RuntimeException e) {
       undo(moves.subList(0, moved));
@@ -82,6 +97,7 @@ public final class WholeFiles {
     }
     clear(moves);
     flush(folder);
+    moves.forEach(move -> flush(move.part.getParent()));
   }
 
   /** A new empty file with the rights that new files get here. */
@@ -99,6 +115,10 @@ public final class WholeFiles {
 
   /** The file that stands there now, so that it can be put back. */
   private static void keep(Move move) throws IOException {
+    if (move.standing.isToStay()) {
+      Files.copy(move.place, move.old, StandardCopyOption.COPY_ATTRIBUTES);
+      return;
+    }
     try {
       Files.createLink(move.old, move.place);
     } catch (IOException | UnsupportedOperationException e) {
@@ -109,7 +129,9 @@ public final class WholeFiles {
   private static void undo(List<Move> done) {
     for (Move move : done.reversed()) {
       try {
-        if (Files.exists(move.old)) {
+        if (Files.exists(move.old) && move.standing.isToStay()) {
+          onDisk(move.place, Files.readAllBytes(move.old));
+        } else if (Files.exists(move.old)) {
           Files.move(move.old, move.place, StandardCopyOption.ATOMIC_MOVE);
         } else {
           Files.deleteIfExists(move.place);
@@ -179,7 +201,12 @@ public final class WholeFiles {
     return place;
   }
 
-  private static ExportException failure(Path folder, Exception e) {
+  /** Why nothing could be written to a folder, and what to do, in words for a person. */
+  public static ExportException failure(Path folder, Exception e) {
+    if (e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException) {
+      return new ExportException(
+          folder + " is a file, not a folder: choose another folder or move the file away", e);
+    }
     String why = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT);
     if (why.contains("no space left")
         || why.contains("not enough space")
@@ -206,6 +233,7 @@ public final class WholeFiles {
       while (left.hasRemaining()) {
         channel.write(left);
       }
+      channel.truncate(bytes.length);
       channel.force(true);
     }
   }

@@ -5,10 +5,8 @@ import facetwright.workbench.command.CommandBar;
 import facetwright.workbench.command.Commands;
 import facetwright.workbench.command.Pages;
 import facetwright.workbench.desk.Desk;
-import facetwright.workbench.file.Autosave;
 import facetwright.workbench.file.Filing;
-import facetwright.workbench.file.Keeping;
-import facetwright.workbench.file.Recovery;
+import facetwright.workbench.file.SafeKeeping;
 import facetwright.workbench.goal.Bar;
 import facetwright.workbench.goal.FitBar;
 import facetwright.workbench.goal.GoalBar;
@@ -16,6 +14,7 @@ import facetwright.workbench.goal.RoundBar;
 import facetwright.workbench.notice.Notice;
 import facetwright.workbench.notice.NoticePane;
 import facetwright.workbench.notice.Notices;
+import facetwright.workbench.notice.Unkept;
 import facetwright.workbench.papers.PapersView;
 import facetwright.workbench.picture.Pictures;
 import facetwright.workbench.shelf.ShelfView;
@@ -25,7 +24,6 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.beans.binding.Bindings;
-import javafx.beans.binding.StringExpression;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.ToggleButton;
@@ -47,9 +45,8 @@ public final class House extends StackPane {
   private final Room room;
   private final Places places;
   private final Notices notices = new Notices();
-  private final Keeping keeping;
   private final Filing filing;
-  private final Recovery recovery;
+  private final SafeKeeping keeping;
   private final Pictures pictures;
   private final GoalBar goals;
   private final RoundBar rounding;
@@ -68,10 +65,18 @@ public final class House extends StackPane {
     this.tools = tools;
     desk = new Desk(tools.designs(), tools.ui());
     room = new Room(desk, tools.aside(), tools.ui());
-    keeping = new Keeping(tools.state().folder().resolve("unsaved"));
     filing = new Filing(desk, tools.choosing(), notices, tools.state(), tools.library());
-    recovery = new Recovery(desk, filing, notices, keeping, tools.aside());
-    var _ = new Autosave(desk, keeping, tools.aside(), tools.later());
+    filing.showBothWith(new BothScripts(pages));
+    Unkept unkept = new Unkept(filing::saveAs);
+    keeping =
+        new SafeKeeping(
+            desk,
+            filing,
+            notices,
+            tools.state().folder(),
+            tools.keeper(),
+            trouble -> tools.ui().execute(() -> unkept.show(trouble)));
+    unkept.tryAgainBy(keeping::now);
     pictures =
         new Pictures(
             tools.state().folder().resolve("pictures"), tools.hire(), tools.slow(), tools.ui());
@@ -122,11 +127,11 @@ public final class House extends StackPane {
     BorderPane all = new BorderPane();
     // Tab goes through them in this order.
     NoticePane note = new NoticePane(notices, this::rest);
-    all.setTop(new VBox(top, note));
+    all.setTop(new VBox(top, unkept, note));
     all.setCenter(places);
     getChildren().addAll(all, tour, pages);
     desk.laid().addListener((_, _, _) -> rest());
-    keys = new HouseKeys(this, top, note);
+    keys = new HouseKeys(this, top, note, unkept);
     commands.explain(room.fold().sliver(), "fold-script");
     room.explain(commands);
     Dropping.into(this);
@@ -179,18 +184,6 @@ public final class House extends StackPane {
     filing.dropped(files.stream().map(File::toPath).toList());
   }
 
-  /** What the window is called. */
-  StringExpression title() {
-    return Bindings.createStringBinding(
-            () ->
-                (desk.file().get() == null ? "Untitled design" : desk.fileName())
-                    + (desk.changed().get() ? " (not saved)" : "")
-                    + " – Facetwright",
-            desk.file(),
-            desk.changed())
-        .concat("");
-  }
-
   /** Asks what is to become of unsaved changes, then ends the program. */
   void quit() {
     filing.guard("closing the window", tools.quit());
@@ -199,7 +192,7 @@ public final class House extends StackPane {
   /** What a start offers: what was left by a crash; the tour, the first time. */
   void begin() {
     room.card().area().requestFocus();
-    recovery.offer();
+    keeping.offer();
     if (!tools.state().isOn("tour.seen") && tools.state().recent().isEmpty()) {
       notices.show(
           new Notice(
@@ -256,6 +249,10 @@ public final class House extends StackPane {
 
   Filing filing() {
     return filing;
+  }
+
+  SafeKeeping keeping() {
+    return keeping;
   }
 
   ShelfView shelf() {

@@ -47,6 +47,12 @@ final class HouseCommands {
             "Shortcut+Shift+S",
             "Save the script under another name",
             filing::saveAs)
+        .act(
+            "bring-back",
+            "Bring back",
+            "",
+            "Bring back what you did not save, or what was replaced in a file; the latest first",
+            house.keeping()::bringBack)
         .line()
         .act(
             "make",
@@ -132,7 +138,7 @@ final class HouseCommands {
             "next-part",
             "Next part",
             "F6",
-            "Leap to the next part: menus, strip, net, form, dials, findings, script",
+            "Leap to the next part: menus, notice, strip, net, form, dials, findings, script",
             () -> house.leap(true))
         .act(
             "former-part",

@@ -3,6 +3,8 @@ package facetwright.workbench;
 import facetwright.workbench.Places.Place;
 import facetwright.workbench.focus.Parts;
 import facetwright.workbench.focus.Parts.Part;
+import facetwright.workbench.focus.Reach;
+import facetwright.workbench.notice.Notice;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
@@ -14,16 +16,20 @@ final class HouseKeys {
   private final House house;
   private final Node top;
   private final Node notice;
+  private final Node unkept;
+  private Notice reached;
   private final Parts parts = new Parts(this::parts);
 
   /**
    * @param top the row of menus and places
    * @param notice what notices show in
+   * @param unkept what says that work is not kept
    */
-  HouseKeys(House house, Node top, Node notice) {
+  HouseKeys(House house, Node top, Node notice, Node unkept) {
     this.house = house;
     this.top = top;
     this.notice = notice;
+    this.unkept = unkept;
     house.addEventHandler(KeyEvent.KEY_PRESSED, this::comeBack);
   }
 
@@ -36,9 +42,17 @@ final class HouseKeys {
     };
   }
 
-  /** Goes to the next part of the window, or the one before. */
+  /** Goes to the next part of the window, or the one before; to a notice that is new at once. */
   void leap(boolean onward) {
-    parts.go(house.getScene(), onward);
+    Notice now = house.notices().now().get();
+    boolean isNew = now != null && !now.equals(reached);
+    reached = now;
+    Node owner = house.getScene().getFocusOwner();
+    if (isNew && !house.pages().isVisible() && (owner == null || !Reach.isIn(owner, notice))) {
+      Reach.within(notice).getFirst().requestFocus();
+    } else {
+      parts.go(house.getScene(), onward);
+    }
   }
 
   /** The parts that show, in the order in which one reads them. */
@@ -48,6 +62,7 @@ final class HouseKeys {
     }
     List<Part> open = new ArrayList<>();
     open.add(Part.of(top));
+    open.add(Part.of(unkept));
     open.add(Part.of(notice));
     switch (house.places().now().get()) {
       case SHELF -> house.shelf().parts().map(Part::of).forEach(open::add);

@@ -2,6 +2,7 @@ package facetwright.workbench;
 
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.file.Choosing;
+import facetwright.workbench.file.Keeper;
 import facetwright.workbench.file.State;
 import facetwright.workbench.papers.Saving;
 import facetwright.workbench.picture.Pictures;
@@ -18,7 +19,7 @@ import java.util.function.Supplier;
  * @param aside runs work in its order, beside the window
  * @param slow runs work that may wait, beside the window
  * @param ui runs work on the window's thread
- * @param later does something on the window's thread a few seconds from now
+ * @param keeper keeps unsaved work, and does nothing else
  * @param choosing lets the user choose files
  * @param saving takes papers
  * @param state what is remembered
@@ -32,7 +33,7 @@ public record Tools(
     Executor aside,
     Executor slow,
     Executor ui,
-    Consumer<Runnable> later,
+    Keeper keeper,
     Choosing choosing,
     Saving saving,
     State state,

@@ -1,8 +1,11 @@
 package facetwright.workbench;
 
+import facetwright.workbench.desk.Desk;
 import facetwright.workbench.file.State;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.StringExpression;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
@@ -57,6 +60,18 @@ final class WindowState {
 
   private double number(String key, double least, double most, double otherwise) {
     return state.number(key, least, most).orElse(otherwise);
+  }
+
+  /** What the window is called. */
+  static StringExpression title(Desk desk) {
+    return Bindings.createStringBinding(
+            () ->
+                (desk.file().get() == null ? "Untitled design" : desk.fileName())
+                    + (desk.changed().get() ? " (not saved)" : "")
+                    + " – Facetwright",
+            desk.file(),
+            desk.changed())
+        .concat("");
   }
 
   /** Remembers all as it is. */

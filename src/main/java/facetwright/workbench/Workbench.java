@@ -1,6 +1,7 @@
 package facetwright.workbench;
 
 import facetwright.workbench.desk.Asking;
+import facetwright.workbench.file.Keeper;
 import facetwright.workbench.file.State;
 import facetwright.workbench.file.StateFolder;
 import facetwright.workbench.file.SystemChoosing;
@@ -26,7 +27,6 @@ import javafx.util.Duration;
 
 /** The window's program. */
 public final class Workbench extends Application {
-  private static final Duration SOON = Duration.seconds(3);
   private static final Duration LOOK_OUTSIDE = Duration.seconds(2);
 
   private static volatile boolean opened;
@@ -34,6 +34,7 @@ public final class Workbench extends Application {
 
   private Workshop workshop;
   private ExecutorService aside;
+  private Keeper keeper;
   private ExecutorService slow;
   private House house;
   private WindowState windowState;
@@ -69,6 +70,7 @@ public final class Workbench extends Application {
     // It starts its worker at the first ask: two processes that start at once hinder each other.
     workshop = new Workshop(Settings.USUAL);
     aside = thread("facetwright-aside", Thread.NORM_PRIORITY);
+    keeper = Keeper.onItsOwnThread();
     slow = thread("facetwright-shelf", Thread.MIN_PRIORITY);
     State state = State.in(StateFolder.find());
     house =
@@ -79,7 +81,7 @@ public final class Workbench extends Application {
                 aside,
                 slow,
                 Platform::runLater,
-                work -> after(SOON, work),
+                keeper,
                 new SystemChoosing(() -> stage),
                 new SystemSaving(
                     stage,
@@ -93,7 +95,7 @@ public final class Workbench extends Application {
     windowState = new WindowState(stage, house, state);
     Scene scene = windowState.restore();
     stage.setScene(scene);
-    stage.titleProperty().bind(house.title());
+    stage.titleProperty().bind(WindowState.title(house.desk()));
     stage.setOnCloseRequest(
         e -> {
           e.consume();
@@ -162,8 +164,10 @@ public final class Workbench extends Application {
     slow.shutdownNow();
     aside.shutdown();
     // What is being kept is written to the end, so that nothing stays behind.
-    boolean _ = aside.awaitTermination(2, TimeUnit.SECONDS);
+    keeper.end();
     house.close();
+    // A paper that is being saved may still be finished.
+    boolean _ = aside.awaitTermination(2, TimeUnit.SECONDS);
   }
 
   /** A workshop of the shelf's own. */

@@ -4,6 +4,7 @@ import com.sun.javafx.tk.RenderJob;
 import com.sun.javafx.tk.Toolkit;
 import facetwright.workbench.Room;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Work;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import facetwright.worker.Settings;
@@ -178,7 +179,7 @@ public final class LatencyBench {
   /** Enter at the head of the script moves all it makes a line down; Delete moves it back. */
   private double[] typing(String script, Path file, long between, int warm, int counted)
       throws Exception {
-    shown(() -> desk.lay(file, script));
+    shown(() -> desk.lay(file, Work.of(script)));
     double[] times = new double[counted];
     for (int i = 0; i < warm + counted; i++) {
       boolean add = i % 2 == 0;

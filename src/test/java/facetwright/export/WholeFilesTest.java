@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.SequencedMap;
@@ -126,5 +128,102 @@ class WholeFilesTest {
           .hasMessageContaining("file name");
     }
     assertThat(listing(folder)).isEmpty();
+  }
+
+  /** Read, write and run for each of three. */
+  @Test
+  void whatIsReplacedKeepsItsRights() throws IOException {
+    Path one = Files.writeString(folder.resolve("one.txt"), "old");
+    for (String rights : List.of("rw-------", "rwxr-xr-x", "rw-rw-rw-", "rw-r-----", "r--r--r--")) {
+      Files.setPosixFilePermissions(one, PosixFilePermissions.fromString(rights));
+      WholeFiles.write(folder, files("one.txt", rights));
+      assertThat(one).hasContent(rights);
+      assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(one)))
+          .isEqualTo(rights);
+    }
+    assertThat(listing(folder)).containsExactly("one.txt");
+  }
+
+  /** While it is written, nobody may read it who may not read what it replaces. */
+  @Test
+  void whatIsWrittenBesideIsNoMoreOpenThanWhatItReplaces() throws IOException {
+    Path one = Files.writeString(folder.resolve("one.txt"), "old");
+    Files.setPosixFilePermissions(one, PosixFilePermissions.fromString("rw-------"));
+    List<String> rights = new ArrayList<>();
+    new WholeFiles(
+            (file, bytes) -> {
+              rights.add(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)));
+              Files.write(file, bytes);
+            })
+        .put(folder, files("one.txt", "new"));
+    assertThat(rights).containsExactly("rw-------");
+  }
+
+  @Test
+  void aFileOfSeveralNamesKeepsThem() throws IOException {
+    Path one = Files.writeString(folder.resolve("one.txt"), "old and longer");
+    Path other = Files.createLink(folder.resolve("other.txt"), one);
+    WholeFiles.write(folder, files("one.txt", "new", "two.txt", "2"));
+    assertThat(other).hasContent("new");
+    assertThat(Files.isSameFile(one, other)).isTrue();
+    assertThat(listing(folder)).containsExactly("one.txt", "other.txt", "two.txt");
+  }
+
+  /** Half written in its own place, it is put back as it was, and so is all the rest. */
+  @Test
+  void aFileOfSeveralNamesIsPutBackWhenTheDiskIsFull() throws IOException {
+    Path zero = Files.writeString(folder.resolve("zero.txt"), "nought");
+    Path one = Files.writeString(folder.resolve("one.txt"), "old");
+    Path other = Files.createLink(folder.resolve("other.txt"), one);
+    WholeFiles full =
+        new WholeFiles(
+            (file, bytes) -> {
+              if (file.endsWith("one.txt")) {
+                Files.writeString(file, "ne");
+                throw new IOException("No space left on device");
+              }
+              Files.write(file, bytes);
+            });
+    assertThatThrownBy(() -> full.put(folder, files("zero.txt", "0", "one.txt", "newer")))
+        .hasMessageContaining("disk is full");
+    assertThat(zero).hasContent("nought");
+    assertThat(one).hasContent("old");
+    assertThat(Files.isSameFile(one, other)).isTrue();
+    assertThat(listing(folder)).containsExactly("one.txt", "other.txt", "zero.txt");
+  }
+
+  /** A link stays one, wherever it leads, and be it to nothing yet. */
+  @Test
+  void aSymbolicLinkStaysOne() throws IOException {
+    Path away = Files.createDirectory(folder.resolve("away"));
+    Path kept = Files.createDirectory(folder.resolve("kept"));
+    Path real = Files.writeString(away.resolve("real.txt"), "old");
+    Path link = Files.createSymbolicLink(kept.resolve("one.txt"), Path.of("two.txt"));
+    Files.createSymbolicLink(kept.resolve("two.txt"), Path.of("..", "away", "real.txt"));
+    Path loose = Files.createSymbolicLink(kept.resolve("loose.txt"), away.resolve("later.txt"));
+    WholeFiles.write(kept, files("one.txt", "new", "loose.txt", "first"));
+    assertThat(real).hasContent("new");
+    assertThat(away.resolve("later.txt")).hasContent("first");
+    assertThat(Files.isSymbolicLink(link)).isTrue();
+    assertThat(Files.isSymbolicLink(loose)).isTrue();
+    assertThat(listing(kept)).containsExactly("loose.txt", "one.txt", "two.txt");
+    assertThat(listing(away)).containsExactly("later.txt", "real.txt");
+  }
+
+  /** Only root may give a file to somebody else; for others it stays theirs anyway. */
+  @Test
+  void whatIsReplacedKeepsItsOwner() throws IOException {
+    Path one = Files.writeString(folder.resolve("one.txt"), "old");
+    boolean root = Files.getOwner(one).getName().equals("root");
+    if (root) {
+      Files.setAttribute(one, "unix:uid", 54321);
+      Files.setAttribute(one, "unix:gid", 54322);
+    }
+    Object owner = Files.getAttribute(one, "unix:uid");
+    Object group = Files.getAttribute(one, "unix:gid");
+    WholeFiles.write(folder, files("one.txt", "new"));
+    assertThat(one).hasContent("new");
+    assertThat(Files.getAttribute(one, "unix:uid")).isEqualTo(owner);
+    assertThat(Files.getAttribute(one, "unix:gid")).isEqualTo(group);
   }
 }

@@ -88,7 +88,7 @@ class HouseTest {
     Path mine = folder.resolve("mine.js");
     visit.answers.add(mine);
     Fx.run(() -> visit.house.room().card().area().appendText("// mine\n"));
-    assertThat(Fx.get(() -> visit.house.title().get()))
+    assertThat(Fx.get(() -> WindowState.title(visit.house.desk()).get()))
         .isEqualTo("Untitled design (not saved) – Facetwright");
     press("Shortcut+S");
     assertThat(Files.readString(mine)).startsWith("/*").endsWith("// mine\n");
@@ -96,7 +96,8 @@ class HouseTest {
     Fx.run(() -> visit.house.room().fold().divide(0.5));
     visit.close();
     start(null);
-    assertThat(Fx.get(() -> visit.house.title().get())).isEqualTo("mine.js – Facetwright");
+    assertThat(Fx.get(() -> WindowState.title(visit.house.desk()).get()))
+        .isEqualTo("mine.js – Facetwright");
     assertThat(visit.text()).endsWith("// mine\n");
     assertThat(Fx.get(() -> visit.house.room().dark().get())).isTrue();
     assertThat(Fx.get(() -> visit.house.room().fold().divider())).isBetween(0.45, 0.55);
@@ -164,7 +165,7 @@ class HouseTest {
     File file = box().toFile();
     File other = Files.writeString(folder.resolve("sea.png"), "x").toFile();
     Fx.run(() -> visit.house.dropped(List.of(other)));
-    assertThat(Fx.get(() -> Fx.says(visit.house, "Sea.png is not a design's script"))).isTrue();
+    assertThat(Fx.get(() -> Fx.says(visit.house, "sea.png is not a design's script"))).isTrue();
     click("Close");
     Fx.run(() -> visit.house.dropped(List.of(file)));
     assertThat(visit.text()).isEqualTo(BOX);
@@ -275,6 +276,7 @@ class HouseTest {
     click("Finish");
     assertThat(Fx.get(() -> house.tourView().isRunning())).isFalse();
     press("Shift+F1");
+    click("Don't save");
     Fx.pulse();
     Fx.run(() -> Fx.button(house.tourView(), "Next").requestFocus());
     press("Esc");

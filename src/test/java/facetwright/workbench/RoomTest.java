@@ -9,6 +9,7 @@ import facetwright.net.PanelRole;
 import facetwright.script.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
+import facetwright.workbench.desk.Work;
 import facetwright.worker.Settings;
 import facetwright.worker.Workshop;
 import java.nio.file.Files;
@@ -73,7 +74,7 @@ class RoomTest {
           stage.setY(0);
           stage.show();
           robot = new Robot();
-          desk.lay(LANTERN, script);
+          desk.lay(LANTERN, Work.of(script));
         });
     Fx.until("the lantern lies on the table", () -> desk.design().get() != null);
     Fx.pulse();

@@ -2,6 +2,7 @@ package facetwright.workbench;
 
 import facetwright.draw.Drawing;
 import facetwright.workbench.file.Choosing;
+import facetwright.workbench.file.HeldKeeper;
 import facetwright.workbench.file.State;
 import facetwright.workbench.papers.Saving;
 import facetwright.workbench.picture.Pictures;
@@ -26,7 +27,7 @@ import javafx.stage.Stage;
 final class Visit implements Choosing, Saving {
   final Deque<Path> answers = new ArrayDeque<>();
   final List<String> shown = new ArrayList<>();
-  final List<Runnable> later = new ArrayList<>();
+  final HeldKeeper keeper = new HeldKeeper();
   final ExecutorService aside =
       Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().factory());
   boolean quit;
@@ -78,7 +79,7 @@ final class Visit implements Choosing, Saving {
                 aside,
                 aside,
                 this::onStage,
-                later::add,
+                keeper,
                 this,
                 this,
                 state,
@@ -103,15 +104,9 @@ final class Visit implements Choosing, Saving {
         });
   }
 
-  /** The few seconds pass, and what they bring is done. */
+  /** The time until the next keeping passes. */
   void pass() throws Exception {
-    Fx.run(
-        () -> {
-          List<Runnable> due = List.copyOf(later);
-          later.clear();
-          due.forEach(Runnable::run);
-        });
-    aside.submit(() -> {}).get();
+    Fx.run(keeper::pass);
   }
 
   String text() throws Exception {

@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -45,7 +44,8 @@ public final class Desk {
       new SimpleObjectProperty<>(Selection.nothing());
   private final Turns turns = new Turns();
   private final ReadOnlyObjectWrapper<Site> pointed = new ReadOnlyObjectWrapper<>(Site.NONE);
-  private String saved = "";
+  private Work saved = Work.of("");
+  private boolean adrift;
   private boolean turningOn;
   private String turned;
   private boolean following;
@@ -92,7 +92,7 @@ public final class Desk {
     return working.getReadOnlyProperty();
   }
 
-  /** Whether the script differs from what is saved. */
+  /** Whether the script or a dial differs from what is saved. */
   public ReadOnlyBooleanProperty changed() {
     return changed.getReadOnlyProperty();
   }
@@ -118,18 +118,19 @@ public final class Desk {
     pointTo(finding.site());
   }
 
-  /** Begins with another script: dials as it says, nothing selected, nothing to undo. */
-  public void lay(Path where, String script) {
+  /** Begins with other work, which is what is saved: nothing selected, nothing to undo. */
+  public void lay(Path where, Work work) {
     file.set(where);
-    saved = script;
-    settings.set(Map.of());
+    saved = work;
+    adrift = false;
+    settings.set(work.dials());
     turns.clear();
     selection.set(Selection.nothing());
     laid.set(laid.get() + 1);
-    if (script.equals(text.get())) {
+    if (work.text().equals(text.get())) {
       ask();
     } else {
-      text.set(script);
+      text.set(work.text());
     }
   }
 
@@ -138,11 +139,18 @@ public final class Desk {
     return laid.getReadOnlyProperty();
   }
 
-  /** Says that the script is kept as it stands. */
-  public void kept(Path where) {
+  /** Says what is saved now, and where. */
+  public void kept(Path where, Work what) {
     file.set(where);
-    saved = text.get();
-    changed.set(false);
+    saved = what;
+    adrift = false;
+    changed.set(isUnsaved());
+  }
+
+  /** Says whether the file is gone, so that what was saved lies nowhere any more. */
+  public void adrift(boolean gone) {
+    adrift = gone;
+    changed.set(isUnsaved());
   }
 
   /** Says whether a dial is being turned on and on, which is taken back in one step. */
@@ -227,7 +235,7 @@ public final class Desk {
 
   /** Asks for the design anew. */
   public void ask() {
-    changed.set(!Objects.equals(saved, text.get()));
+    changed.set(isUnsaved());
     long number = ++asks;
     working.set(true);
     var _ = asking.ask(request()).thenAccept(reply -> ui.execute(() -> heard(number, reply)));
@@ -238,9 +246,19 @@ public final class Desk {
     return new Request(fileName(), text.get(), settings.get());
   }
 
-  /** The script as it was last laid down or kept. */
-  public String saved() {
+  /** Script and dials as they stand. */
+  public Work work() {
+    return new Work(text.get(), settings.get());
+  }
+
+  /** Script and dials as they were last laid down or saved. */
+  public Work saved() {
     return saved;
+  }
+
+  /** Whether something would be lost if the program ended now. */
+  public boolean isUnsaved() {
+    return adrift || !saved.equals(work());
   }
 
   /** What a person calls the script: its file, or that it has none. */

@@ -1,62 +1,88 @@
 package facetwright.workbench.file;
 
 import facetwright.workbench.desk.Desk;
-import java.util.concurrent.Executor;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /**
- * Keeps the unsaved script while it is written: a little after a change, and at once after many.
+ * Keeps unsaved work while it is made. The first change after a keeping asks for the next one, so
+ * that no more is ever lost than {@link #SOON} and the time one keeping takes. The window's thread
+ * only says what there is to keep: it neither waits for the disk nor is waited for.
  */
-public final class Autosave {
-  private static final int MANY = 20;
+final class Autosave {
+  /** From a change to its keeping. */
+  static final Duration SOON = Duration.ofMillis(400);
+
+  /** From a keeping that failed to the next try. */
+  static final Duration AGAIN = Duration.ofSeconds(2);
 
   private final Desk desk;
+  private final Supplier<Kept> standing;
   private final Keeping keeping;
-  private final Executor aside;
-  private final Consumer<Runnable> later;
-  private int changes;
-  private boolean due;
+  private final Keeper keeper;
+  private final Consumer<Optional<String>> told;
+  private final AtomicReference<Optional<Kept>> latest = new AtomicReference<>(Optional.empty());
+  private final AtomicBoolean due = new AtomicBoolean();
+  private Optional<String> trouble = Optional.empty();
 
   /**
-   * @param aside does work in its order, beside the window's thread
-   * @param later does something on the window's thread a few seconds from now
+   * @param standing what is on the desk, to be put aside
+   * @param told told by the keeper, whenever it changes, why work is not safe; empty where it is
    */
-  public Autosave(Desk desk, Keeping keeping, Executor aside, Consumer<Runnable> later) {
+  Autosave(
+      Desk desk,
+      Supplier<Kept> standing,
+      Keeping keeping,
+      Keeper keeper,
+      Consumer<Optional<String>> told) {
     this.desk = desk;
+    this.standing = standing;
     this.keeping = keeping;
-    this.aside = aside;
-    this.later = later;
+    this.keeper = keeper;
+    this.told = told;
     desk.text().addListener((_, _, _) -> changed());
+    desk.settings().addListener((_, _, _) -> changed());
+    desk.file().addListener((_, _, _) -> changed());
     desk.changed()
         .addListener(
             (_, _, on) -> {
+              changed();
               if (!on) {
                 now();
               }
             });
   }
 
+  /** Keeps the work as it stands, or nothing where nothing is unsaved, without delay. */
+  void now() {
+    changed();
+    keeper.now(this::keep);
+  }
+
   private void changed() {
-    if (++changes >= MANY) {
-      now();
-    } else if (!due) {
-      due = true;
-      later.accept(
-          () -> {
-            due = false;
-            now();
-          });
+    latest.set(desk.isUnsaved() ? Optional.of(standing.get()) : Optional.empty());
+    if (!due.getAndSet(true)) {
+      keeper.after(SOON, this::keep);
     }
   }
 
-  /** Keeps the text as it stands, or nothing where nothing is unsaved. */
-  public void now() {
-    changes = 0;
-    if (desk.changed().get()) {
-      Kept kept = new Kept(desk.file().get(), desk.shownName(), desk.saved(), desk.text().get());
-      aside.execute(() -> keeping.keep(kept));
-    } else {
-      aside.execute(keeping::clear);
+  private void keep() {
+    due.set(false);
+    Optional<Kept> kept = latest.get();
+    if (kept.isEmpty()) {
+      keeping.clear();
+    }
+    Optional<String> now = kept.flatMap(keeping::keep);
+    if (!now.equals(trouble)) {
+      trouble = now;
+      told.accept(now);
+    }
+    if (now.isPresent() && !due.getAndSet(true)) {
+      keeper.after(AGAIN, this::keep);
     }
   }
 }

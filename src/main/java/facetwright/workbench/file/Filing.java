@@ -2,11 +2,15 @@ package facetwright.workbench.file;
 
 import facetwright.geom.Sentence;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Work;
 import facetwright.workbench.notice.Notice;
 import facetwright.workbench.notice.Notices;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * New, open, save: whatever takes the script from disk or puts it there. Nothing unsaved is put
@@ -15,15 +19,19 @@ import java.util.List;
 public final class Filing {
   private static final String GUARD = "unsaved";
   private static final String REFUSED = "refused";
+  private static final String DIALS = "dials";
 
   private final Desk desk;
   private final Choosing choosing;
   private final Notices notices;
   private final State state;
   private final Folders folders;
+  private final LeftDials dials;
+  private final GivenUp givenUp;
   private final Outside outside;
+  private final ToDisk toDisk;
   private final Path library;
-  private OnDisk base = OnDisk.fresh("");
+  private SideBySide sideBySide = (_, _, _, _, _) -> {};
 
   /**
    * @param library the folder whose designs are opened as copies
@@ -33,9 +41,19 @@ public final class Filing {
     this.choosing = choosing;
     this.notices = notices;
     this.state = state;
-    this.folders = new Folders(state, choosing);
-    this.outside = new Outside(desk, notices, this);
     this.library = library.toAbsolutePath().normalize();
+    folders = new Folders(state, choosing);
+    dials = new LeftDials(state.folder().resolve("dials"));
+    givenUp = new GivenUp(state.folder().resolve("given-up"));
+    outside = new Outside(desk, notices, this);
+    toDisk =
+        new ToDisk(
+            desk, choosing, notices, state, folders, dials, givenUp, outside, this::isOfLibrary);
+  }
+
+  /** Who shows two scripts side by side. */
+  public void showBothWith(SideBySide pane) {
+    sideBySide = pane;
   }
 
   /** A new design. */
@@ -122,106 +140,140 @@ public final class Filing {
     }
   }
 
-  /** Lays a script on the desk, unasked. */
+  /** Lays a script on the desk, unasked, its dials as they were left. */
   void lay(Path file, OnDisk read) {
-    base = read;
+    toDisk.isOnDisk(read);
     outside.forget();
-    desk.lay(file, read.text());
+    notices.withdraw(DIALS);
+    Optional<LeftDials.Left> left = file == null ? Optional.empty() : dials.of(file, read.text());
+    desk.lay(
+        file,
+        new Work(
+            read.text(),
+            left.filter(LeftDials.Left::isOfThis).map(LeftDials.Left::values).orElse(Map.of())));
+    left.filter(l -> !l.isOfThis()).ifPresent(l -> askOfDials(OnDisk.name(file), l.values()));
+  }
+
+  /** Dials of a script that is another now may not fit it: they are turned only when asked for. */
+  private void askOfDials(String name, Map<String, String> values) {
+    notices.show(
+        new Notice(
+            DIALS,
+            name + " was changed since you turned its dials",
+            "They stand as the script says now. You left them at "
+                + values.entrySet().stream()
+                    .map(e -> e.getKey() + " " + e.getValue())
+                    .sorted()
+                    .collect(Collectors.joining(", "))
+                + ".",
+            List.of(
+                new Notice.Choice("Turn them so", () -> desk.turnAll(values)),
+                new Notice.Choice("Leave them", () -> {}))));
   }
 
   /** Saves the script, asking for a place where it has none. */
   public void save() {
-    save(() -> {});
-  }
-
-  private void save(Runnable then) {
-    Path file = desk.file().get();
-    if (file == null) {
-      saveAs(then);
-      return;
-    }
-    if (outside.isChanged(file)) {
-      notices.show(
-          new Notice(
-              Outside.ABOUT,
-              OnDisk.name(file) + " was changed by another program",
-              "Saving now would replace those changes with what you see here.",
-              List.of(
-                  new Notice.Choice("Save as …", () -> saveAs(then)),
-                  new Notice.Choice("Replace them", () -> put(file, then)),
-                  new Notice.Choice("Cancel", () -> {}))));
-      return;
-    }
-    put(file, then);
+    toDisk.save(() -> {});
   }
 
   /** Saves the script at a place that the user chooses. */
   public void saveAs() {
-    saveAs(() -> {});
-  }
-
-  private void saveAs(Runnable then) {
-    Path file = desk.file().get();
-    String name = file == null ? FileName.of(FileName.title(desk.text().get())) : OnDisk.name(file);
-    Path start = file == null ? folders.last(Folders.SAVE) : file.getParent();
-    choosing
-        .toSave(start, name)
-        .map(Filing::named)
-        .ifPresent(
-            chosen -> {
-              if (isOfLibrary(chosen)) {
-                notices.tell(
-                    REFUSED,
-                    "The library stays as it is",
-                    "Save your design in a folder of your own.");
-              } else {
-                put(chosen, then);
-              }
-            });
-  }
-
-  private static Path named(Path chosen) {
-    String name = OnDisk.name(chosen);
-    return name.contains(".") ? chosen : chosen.resolveSibling(name + ".js");
-  }
-
-  private void put(Path file, Runnable then) {
-    Path whole = file.toAbsolutePath().normalize();
-    OnDisk next = base.with(desk.text().get());
-    try {
-      next.write(whole);
-    } catch (OnDisk.Refused e) {
-      refuse(e);
-      return;
-    }
-    base = next;
-    outside.forget();
-    desk.kept(whole);
-    folders.remember(Folders.SAVE, whole);
-    state.opened(whole);
-    then.run();
+    toDisk.saveAs(() -> {});
   }
 
   /**
    * Does something that puts the script away, once the user has said what is to become of unsaved
    * changes.
    *
-   * @param doing what it is, to end the sentence "before ..."
+   * @param doing what it is, to begin the sentence "... puts them away"
    */
   public void guard(String doing, Runnable then) {
     if (!desk.changed().get()) {
       then.run();
       return;
     }
+    String what = desk.saved().text().equals(desk.text().get()) ? "the dials you turned in " : "";
     notices.show(
-        new Notice(
+        Notice.question(
             GUARD,
-            "Save the changes to " + desk.shownName() + "?",
-            "They would be lost by " + doing + ".",
-            List.of(
-                new Notice.Choice("Save", () -> save(then)),
-                new Notice.Choice("Don't save", then),
-                new Notice.Choice("Cancel", () -> {}))));
+            "Save " + (what.isEmpty() ? "the changes to " : what) + desk.shownName() + "?",
+            "Otherwise "
+                + doing
+                + " puts them away; Bring back, in the File menu, finds them again.",
+            new Notice.Choice("Save", () -> toDisk.save(then)),
+            new Notice.Choice("Don't save", () -> giveUp(then)),
+            new Notice.Choice("Cancel", () -> {})));
+  }
+
+  /** What can't be put aside is lost only where the user says so. */
+  private void giveUp(Runnable then) {
+    Optional<String> trouble = givenUp.put(asItStands());
+    if (trouble.isEmpty()) {
+      then.run();
+      return;
+    }
+    notices.show(
+        Notice.question(
+            GUARD,
+            "Your changes can't be put aside",
+            Sentence.capital(trouble.get()) + ". Unsaved, they would be lost for good.",
+            new Notice.Choice("Save as …", () -> toDisk.saveAs(then)),
+            new Notice.Choice("Lose them", then),
+            new Notice.Choice("Cancel", () -> {})));
+  }
+
+  /** What is on the desk, to be put aside. */
+  Kept asItStands() {
+    return new Kept(desk.file().get(), desk.shownName(), desk.saved().text(), desk.work());
+  }
+
+  /** Whether kept work is just what lies on disk. */
+  boolean isSaved(Kept kept) {
+    Path file = kept.file();
+    return file != null
+        && Found.at(file).isText(kept.work().text())
+        && kept.work()
+            .dials()
+            .equals(
+                dials.of(file, kept.work().text()).map(LeftDials.Left::values).orElse(Map.of()));
+  }
+
+  /** What answers gave up. */
+  GivenUp givenUp() {
+    return givenUp;
+  }
+
+  /** Goes on with what another program wrote; undo in the script comes back from it. */
+  void takeTheirs(Path file) {
+    Found now = Found.at(file);
+    if (!(now instanceof Found.Text(String theirs))) {
+      outside.forget();
+      outside.look();
+      return;
+    }
+    Optional<String> trouble = desk.changed().get() ? givenUp.put(asItStands()) : Optional.empty();
+    if (trouble.isPresent()) {
+      notices.tell(
+          REFUSED,
+          "Yours can't be put aside, and so it stays",
+          Sentence.capital(trouble.get()) + ". Save as keeps both.");
+      return;
+    }
+    try {
+      toDisk.isOnDisk(OnDisk.read(file));
+    } catch (OnDisk.Refused e) {
+      refuse(e);
+      return;
+    }
+    outside.forget();
+    desk.kept(file, new Work(theirs, desk.saved().dials()));
+    desk.text().set(theirs);
+  }
+
+  /** Shows what is on the desk beside what another program wrote. */
+  void showBoth(Path file, String theirs) {
+    sideBySide.show(
+        OnDisk.name(file), desk.text().get(), theirs, () -> takeTheirs(file), this::saveAs);
   }
 
   /** Looks whether the file was changed by another program, and offers to reload it. */
@@ -239,6 +291,6 @@ public final class Filing {
   }
 
   void refuse(OnDisk.Refused e) {
-    notices.tell(REFUSED, Sentence.capital(e.getMessage()), e.remedy());
+    notices.tell(REFUSED, e.getMessage(), e.remedy());
   }
 }

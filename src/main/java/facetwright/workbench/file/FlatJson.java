@@ -52,4 +52,21 @@ final class FlatJson {
       return Optional.empty();
     }
   }
+
+  /** Puts texts among others, their keys under a prefix. */
+  static void put(Map<String, String> into, String prefix, Map<String, String> part) {
+    part.forEach((key, value) -> into.put(prefix + key, value));
+  }
+
+  /** The texts whose keys are under a prefix, without it. */
+  static Map<String, String> part(Map<String, String> of, String prefix) {
+    Map<String, String> part = new TreeMap<>();
+    of.forEach(
+        (key, value) -> {
+          if (key.startsWith(prefix)) {
+            part.put(key.substring(prefix.length()), value);
+          }
+        });
+    return part;
+  }
 }

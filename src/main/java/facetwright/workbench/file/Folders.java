@@ -33,7 +33,7 @@ public final class Folders {
 
   /** The folder of the user's own designs; it need not exist yet. */
   public Path own() {
-    return state.path(OWN).orElseGet(() -> Path.of(System.getProperty("user.home"), "Facetwright"));
+    return state.path(OWN).orElseGet(() -> StateFolder.home().resolve("Facetwright"));
   }
 
   /** Lets the user choose the folder of their own designs; true when one was chosen. */

@@ -57,21 +57,25 @@ public final class Keeping implements AutoCloseable {
   }
 
   /**
-   * Keeps a text, in place of the one before.
+   * Keeps work, in place of what was kept before.
    *
-   * @return whether it is safe on disk
+   * @return why it is not safe on disk; empty where it is
    */
-  public synchronized boolean keep(Kept kept) {
+  public synchronized Optional<String> keep(Kept kept) {
     try {
-      if (own == null) {
+      // A folder cleared while the window is open holds no lock by which it would be found.
+      if (own == null || Files.notExists(folder.resolve(own.name + LOCK))) {
+        close();
         own = fresh();
       }
       LinkedHashMap<String, byte[]> files = new LinkedHashMap<>();
       files.put(own.name + TEXT, kept.json().getBytes(StandardCharsets.UTF_8));
       WholeFiles.write(folder, files);
-      return true;
-    } catch (IOException | ExportException e) {
-      return false;
+      return Optional.empty();
+    } catch (ExportException e) {
+      return Optional.of(e.getMessage());
+    } catch (IOException | RuntimeException e) {
+      return Optional.of(WholeFiles.failure(folder, e).getMessage());
     }
   }
 

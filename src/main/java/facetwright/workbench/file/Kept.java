@@ -1,5 +1,6 @@
 package facetwright.workbench.file;
 
+import facetwright.workbench.desk.Work;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Map;
@@ -7,25 +8,29 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * An unsaved script put aside.
+ * Unsaved work put aside.
  *
  * @param file where it is to be saved; null when it has no file yet
  * @param name what to call it when one speaks of it
- * @param base what stood in the file when the changes were begun
- * @param text the script
+ * @param base the script in the file when the changes were begun
+ * @param work the script and its dials
  */
-public record Kept(Path file, String name, String base, String text) {
+public record Kept(Path file, String name, String base, Work work) {
+  /** What the keys of dials begin with. */
+  static final String DIAL = "dial.";
 
   String json() {
     Map<String, String> values = new TreeMap<>();
     values.put("file", file == null ? "" : file.toAbsolutePath().toString());
     values.put("name", name);
     values.put("base", base);
-    values.put("text", text);
+    values.put("text", work.text());
+    FlatJson.put(values, DIAL, work.dials());
     return FlatJson.write(values);
   }
 
-  static Optional<Kept> of(String json) {
+  /** Reads what was kept; empty where it is anything else. */
+  public static Optional<Kept> of(String json) {
     Optional<Map<String, String>> read = FlatJson.read(json);
     if (read.isEmpty() || read.get().get("text") == null) {
       return Optional.empty();
@@ -43,6 +48,6 @@ public record Kept(Path file, String name, String base, String text) {
             file,
             values.getOrDefault("name", "a script"),
             values.getOrDefault("base", ""),
-            values.get("text")));
+            new Work(values.get("text"), FlatJson.part(values, DIAL))));
   }
 }

@@ -2,6 +2,7 @@ package facetwright.workbench.file;
 
 import facetwright.export.ExportException;
 import facetwright.export.WholeFiles;
+import facetwright.geom.Sentence;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -25,7 +26,10 @@ record OnDisk(String text, boolean windowsEnds, boolean mark) {
   private static final long LARGEST = 1_000_000;
   private static final String MARK = "\uFEFF";
 
-  /** Why a file was not read or written, and what to do about it, for a person to read. */
+  /**
+   * Why a file was not read or written, and what to do about it, for a person to read. The message
+   * begins as it is written: a file's name keeps its letters.
+   */
   static final class Refused extends Exception {
     private static final long serialVersionUID = 1L;
     private final String remedy;
@@ -86,7 +90,7 @@ record OnDisk(String text, boolean windowsEnds, boolean mark) {
           name + " is not text in UTF-8", "Save it as UTF-8 in the program it comes from.");
     } catch (AccessDeniedException e) {
       throw new Refused(
-          "there is no leave to read " + name, "Change the file's rights, or copy it elsewhere.");
+          "There is no leave to read " + name, "Change the file's rights, or copy it elsewhere.");
     } catch (IOException e) {
       throw new Refused(name + " could not be read: " + e.getMessage(), "Try again.");
     }
@@ -101,22 +105,18 @@ record OnDisk(String text, boolean windowsEnds, boolean mark) {
 
   /** Replaces the file whole, or not at all. */
   void write(Path file) throws Refused {
+    if (Files.exists(file) && !Files.isWritable(file)) {
+      throw new Refused(name(file) + " is write-protected", "Save it under another name.");
+    }
+    String ends = windowsEnds ? text.replace("\n", "\r\n") : text;
+    LinkedHashMap<String, byte[]> files = new LinkedHashMap<>();
+    files.put(name(file), ((mark ? MARK : "") + ends).getBytes(StandardCharsets.UTF_8));
     try {
-      Path place = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-      if (Files.exists(place) && !Files.isWritable(place)) {
-        throw new Refused(
-            name(file) + " is write-protected", "Save it under another name with Save as.");
-      }
-      String ends = windowsEnds ? text.replace("\n", "\r\n") : text;
-      LinkedHashMap<String, byte[]> files = new LinkedHashMap<>();
-      files.put(name(place), ((mark ? MARK : "") + ends).getBytes(StandardCharsets.UTF_8));
-      WholeFiles.write(place.getParent(), files);
+      WholeFiles.write(folder(file), files);
     } catch (ExportException e) {
       throw new Refused(
-          name(file) + " was not saved: " + e.getMessage(), "Your text is still here, unsaved.");
-    } catch (IOException e) {
-      throw new Refused(
-          name(file) + " was not saved: " + e.getMessage(), "Your text is still here, unsaved.");
+          name(file) + " was not saved",
+          Sentence.capital(e.getMessage()) + ". Your text is still here, unsaved.");
     }
   }
 

@@ -16,12 +16,30 @@ public final class StateFolder {
     return find(System.getProperty("os.name"), System::getProperty, System::getenv);
   }
 
+  /** The user's home folder. */
+  public static Path home() {
+    return home(System.getProperty("os.name"), System::getProperty, System::getenv);
+  }
+
+  /**
+   * Java reads the home folder out of the table of users; on Unix the environment, where it names
+   * one, comes first, as for every other program (POSIX, Base Definitions, 8.3).
+   */
+  private static Path home(
+      String system, UnaryOperator<String> property, UnaryOperator<String> env) {
+    String named = env.apply("HOME");
+    boolean unix = !system.toLowerCase(Locale.ROOT).startsWith("windows");
+    return unix && isGiven(named) && Path.of(named).isAbsolute()
+        ? Path.of(named)
+        : Path.of(property.apply("user.home"));
+  }
+
   static Path find(String system, UnaryOperator<String> property, UnaryOperator<String> env) {
     String named = property.apply(PROPERTY);
     if (isGiven(named)) {
       return Path.of(named);
     }
-    Path home = Path.of(property.apply("user.home"));
+    Path home = home(system, property, env);
     String kind = system.toLowerCase(Locale.ROOT);
     if (kind.startsWith("windows")) {
       String local = env.apply("LOCALAPPDATA");

@@ -1,5 +1,6 @@
 package facetwright.workbench.focus;
 
+import javafx.beans.value.ChangeListener;
 import javafx.scene.Node;
 
 /** The way back to where the focus was before something came up. */
@@ -12,6 +13,26 @@ public final class WayBack {
     if (now != null && !Reach.isIn(now, comingUp)) {
       before = now;
     }
+  }
+
+  /** Remembers where the focus goes away from, whenever it goes into a node. */
+  public void watch(Node node) {
+    ChangeListener<Node> leaving =
+        (_, old, now) -> {
+          if (old != null && now != null && Reach.isIn(now, node) && !Reach.isIn(old, node)) {
+            before = old;
+          }
+        };
+    node.sceneProperty()
+        .addListener(
+            (_, was, scene) -> {
+              if (was != null) {
+                was.focusOwnerProperty().removeListener(leaving);
+              }
+              if (scene != null) {
+                scene.focusOwnerProperty().addListener(leaving);
+              }
+            });
   }
 
   /**

@@ -13,7 +13,8 @@ import javafx.scene.layout.VBox;
 
 /**
  * The notice that shows, as a band across the window that covers nothing. Esc chooses what changes
- * nothing.
+ * nothing. One that is awaited takes the keyboard, and Enter chooses what is usual; one that comes
+ * by itself leaves the keyboard where it is, and no key that is typed elsewhere answers it.
  */
 public final class NoticePane extends HBox {
   private final Notices notices;
@@ -33,6 +34,7 @@ public final class NoticePane extends HBox {
     setVisible(false);
     // As high as its words need, however they break.
     setMinHeight(USE_PREF_SIZE);
+    back.watch(this);
     notices.now().addListener((_, _, notice) -> show(notice));
     setOnKeyPressed(
         e -> {
@@ -50,7 +52,11 @@ public final class NoticePane extends HBox {
       getChildren().clear();
       return;
     }
-    back.remember(this);
+    if (notice.isAwaited()) {
+      back.remember(this);
+    } else {
+      back.go(this, otherwise);
+    }
     Label title = new Label(notice.title());
     title.setWrapText(true);
     title.getStyleClass().add("notice-title");
@@ -67,18 +73,20 @@ public final class NoticePane extends HBox {
     for (Notice.Choice choice : notice.choices()) {
       Button button = new Button(choice.name());
       button.setOnAction(_ -> notices.choose(choice));
-      String key =
-          choice.equals(none) ? " (Esc)" : choices.getChildren().isEmpty() ? " (Enter)" : "";
+      boolean first = notice.isAwaited() && choices.getChildren().isEmpty();
+      String key = choice.equals(none) ? " (Esc)" : first ? " (Enter)" : " (F6 leads here)";
       button.setTooltip(new Tooltip(notice.title() + " " + choice.name() + key));
       button.setMinWidth(USE_PREF_SIZE);
       button.setAccessibleText(choice.name() + ". " + notice.title() + ". " + notice.words());
       choices.getChildren().add(button);
     }
-    Button usual = (Button) choices.getChildren().getFirst();
-    usual.getStyleClass().add("usual");
-    usual.setDefaultButton(true);
     getChildren().setAll(said, choices);
     setVisible(true);
-    Platform.runLater(usual::requestFocus);
+    if (notice.isAwaited()) {
+      Button usual = (Button) choices.getChildren().getFirst();
+      usual.getStyleClass().add("usual");
+      usual.setDefaultButton(true);
+      Platform.runLater(usual::requestFocus);
+    }
   }
 }

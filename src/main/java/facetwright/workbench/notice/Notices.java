@@ -15,8 +15,14 @@ public final class Notices {
     return now.getReadOnlyProperty();
   }
 
-  /** Adds a notice, in place of one about the same. */
+  /** Adds a notice, in place of one about the same; one that is awaited comes first. */
   public void show(Notice notice) {
+    if (notice.isAwaited()) {
+      waiting.removeIf(n -> n.about().equals(notice.about()));
+      waiting.addFirst(notice);
+      update();
+      return;
+    }
     for (int i = 0; i < waiting.size(); i++) {
       if (waiting.get(i).about().equals(notice.about())) {
         waiting.set(i, notice);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.net.Site;
 import facetwright.workbench.Fx;
 import facetwright.workbench.desk.Selection;
+import facetwright.workbench.desk.Work;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.event.Event;
@@ -80,7 +81,7 @@ class CardMarksTest extends CardRoom {
   @Test
   void whatIsSaidOfALongCallStaysOnItsNote() throws Exception {
     String script = "design(\"Band\");\n" + "\n".repeat(7) + "wrap({ columns: 8, rows: [20] });\n";
-    Fx.run(() -> desk.lay(Path.of("band.js"), script));
+    Fx.run(() -> desk.lay(Path.of("band.js"), Work.of(script)));
     for (double high : new double[] {760, 640, 560}) {
       Fx.run(() -> stage.setHeight(high));
       Fx.pulse();

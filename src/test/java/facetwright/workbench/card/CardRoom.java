@@ -6,6 +6,7 @@ import facetwright.script.sandbox.ScriptException;
 import facetwright.workbench.Fx;
 import facetwright.workbench.Room;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Work;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import java.nio.file.Path;
@@ -55,7 +56,7 @@ abstract class CardRoom {
           stage = new Stage();
           stage.setScene(new Scene(room, 980, 760));
           stage.show();
-          desk.lay(Path.of("crate.js"), BOX);
+          desk.lay(Path.of("crate.js"), Work.of(BOX));
           area.requestFocus();
         });
     Fx.pulse();

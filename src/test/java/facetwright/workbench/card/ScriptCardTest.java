@@ -3,6 +3,7 @@ package facetwright.workbench.card;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.workbench.Fx;
+import facetwright.workbench.desk.Work;
 import java.nio.file.Path;
 import javafx.geometry.Bounds;
 import javafx.scene.input.MouseEvent;
@@ -209,7 +210,7 @@ class ScriptCardTest extends CardRoom {
   @Test
   void anotherScriptBeginsAfresh() throws Exception {
     type("// mine\n");
-    Fx.run(() -> desk.lay(Path.of("other.js"), "design(\"Other\");\n"));
+    Fx.run(() -> desk.lay(Path.of("other.js"), Work.of("design(\"Other\");\n")));
     assertThat(text()).isEqualTo("design(\"Other\");\n");
     Fx.run(area::undo);
     assertThat(text()).isEqualTo("design(\"Other\");\n");

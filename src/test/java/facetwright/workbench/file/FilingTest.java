@@ -129,10 +129,10 @@ class FilingTest {
     record Case(String name, String bytes, String said) {}
     List<Case> cases =
         List.of(
-            new Case("sea.png", "\u0001", "Sea.png is not a design's script"),
-            new Case("zero.js", "a\0", "Zero.js is not text"),
-            new Case("latin.js", "\u00E9a", "Latin.js is not text in UTF-8"),
-            new Case("big.js", " ".repeat(1_000_001), "Big.js is over a million bytes"));
+            new Case("sea.png", "\u0001", "sea.png is not a design's script"),
+            new Case("zero.js", "a\0", "zero.js is not text"),
+            new Case("latin.js", "\u00E9a", "latin.js is not text in UTF-8"),
+            new Case("big.js", " ".repeat(1_000_001), "big.js is over a million bytes"));
     for (Case c : cases) {
       now.filing.dropped(
           List.of(Files.writeString(folder.resolve(c.name), c.bytes, StandardCharsets.ISO_8859_1)));
@@ -141,10 +141,10 @@ class FilingTest {
       now.choose("Close");
     }
     now.filing.open(folder.resolve("gone.js"));
-    assertThat(now.said()).isEqualTo("Gone.js is not there any more");
+    assertThat(now.said()).isEqualTo("gone.js is not there any more");
     now.choose("Close");
     now.filing.open(Files.createDirectory(folder.resolve("box.js")));
-    assertThat(now.said()).isEqualTo("Box.js is a folder");
+    assertThat(now.said()).isEqualTo("box.js is a folder");
     assertThat(now.desk.text().get()).isEqualTo(LANTERN);
   }
 
@@ -154,13 +154,13 @@ class FilingTest {
     now.desk.text().set("x");
     now.answers.add(Files.writeString(folder.resolve("file"), "").resolve("in.js"));
     now.filing.saveAs();
-    assertThat(now.said()).startsWith("In.js was not saved");
+    assertThat(now.said()).isEqualTo("in.js was not saved");
     assertThat(now.desk.changed().get()).isTrue();
     assertThat(now.desk.file().get()).isEqualTo(folder.resolve("mine.js"));
   }
 
   @Test
-  void offersToReloadWhatAnotherProgramChanged() throws Exception {
+  void asksWhichGoesOnWhenAnotherProgramChangedTheFile() throws Exception {
     Path file = script("mine.js", LANTERN);
     now.filing.open(file);
     now.filing.lookOutside();
@@ -178,9 +178,12 @@ class FilingTest {
     assertThat(file).hasContent("design(\"Changed\");\n");
     Files.writeString(file, "design(\"Again\");\n", StandardCharsets.UTF_8);
     now.filing.lookOutside();
-    now.choose("Reload");
+    now.choose("Take theirs");
     assertThat(now.desk.text().get()).isEqualTo("design(\"Again\");\n");
     assertThat(now.desk.changed().get()).isFalse();
+    now.keeping.bringBack();
+    assertThat(now.desk.text().get()).as("mine").isEqualTo(LANTERN + "//\n");
+    assertThat(now.desk.changed().get()).isTrue();
   }
 
   @Test

@@ -1,5 +1,6 @@
 package facetwright.workbench.file;
 
+import facetwright.workbench.desk.Work;
 import java.io.IOException;
 import java.nio.file.Path;
 
@@ -13,8 +14,8 @@ final class KeepingProgram {
    * @param words the folder and the text
    */
   public static void main(String[] words) throws IOException {
-    boolean kept = new Keeping(Path.of(words[0])).keep(new Kept(null, "a text", "", words[1]));
-    System.out.println(kept ? "kept" : "not kept");
+    Kept kept = new Kept(null, "a text", "", Work.of(words[1]));
+    System.out.println(new Keeping(Path.of(words[0])).keep(kept).orElse("kept"));
     int _ = System.in.read();
   }
 }

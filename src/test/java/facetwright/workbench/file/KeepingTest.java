@@ -2,9 +2,11 @@ package facetwright.workbench.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.workbench.desk.Work;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -49,30 +51,107 @@ class KeepingTest {
     assertThat(unsaved).as("not at every key").doesNotExist();
     now.pass();
     String kept = Files.readString(unsaved.resolve("unsaved-1.json"));
-    assertThat(Kept.of(kept)).contains(new Kept(file, "mine.js", BEFORE, AFTER));
+    assertThat(Kept.of(kept)).contains(new Kept(file, "mine.js", BEFORE, Work.of(AFTER)));
     now.filing.save();
     assertThat(unsaved.resolve("unsaved-1.json")).doesNotExist();
     now.keeping.close();
     assertThat(files()).isEmpty();
   }
 
+  /** However fast one writes, the first change since the last keeping brings the next one. */
   @Test
-  void manyEditsAreKeptAtOnce() throws Exception {
+  void manyEditsAreKeptInOneGo() throws Exception {
     Sitting now = sit();
     now.filing.open(file);
-    for (int i = 0; i < 25; i++) {
-      now.desk.text().set(BEFORE + i);
+    for (int round = 0; round < 3; round++) {
+      for (int i = 0; i < 25; i++) {
+        now.desk.text().set(BEFORE + round + "." + i);
+      }
+      assertThat(now.keeper.waiting()).as("keepings asked for").isEqualTo(1);
+      now.pass();
+      assertThat(kept().work().text()).isEqualTo(BEFORE + round + ".24");
     }
-    assertThat(unsaved.resolve("unsaved-1.json")).exists();
+    now.keeping.close();
+  }
+
+  private Kept kept() throws Exception {
+    return Kept.of(Files.readString(unsaved.resolve("unsaved-1.json"))).orElseThrow();
+  }
+
+  @Test
+  void turnedDialsAreKeptAndComeBackAfterACrash() throws Exception {
+    Sitting now = sit();
+    now.filing.open(file);
+    now.desk.turn("side", "34.5");
+    assertThat(now.desk.changed().get()).isTrue();
+    now.pass();
+    assertThat(kept().work()).isEqualTo(new Work(BEFORE, Map.of("side", "34.5")));
+    Kept kept = kept();
+    now.keeping.close();
+    leaveBehind(kept, 4);
+    Sitting next = sit();
+    next.filing.begin(null, "none.js");
+    next.keeping.offer();
+    next.choose("Open");
+    assertThat(next.desk.work()).isEqualTo(new Work(BEFORE, Map.of("side", "34.5")));
+    assertThat(next.desk.changed().get()).isTrue();
+    next.desk.turnBack();
+    assertThat(next.desk.changed().get()).as("recovering can be undone").isFalse();
+    next.keeping.close();
+  }
+
+  /** Killed between saving and clearing, a program leaves what is on disk already. */
+  @Test
+  void whatIsSavedIsNotOffered() throws Exception {
+    leaveBehind(new Kept(file, "mine.js", AFTER, Work.of(BEFORE)), 1);
+    Sitting next = sit();
+    next.keeping.offer();
+    assertThat(next.said()).isEmpty();
+    assertThat(files()).isEmpty();
+  }
+
+  @Test
+  void whatCannotBeKeptIsSaidAsLongAsItIsSo() throws Exception {
+    Files.createDirectories(folder.resolve("state"));
+    Files.writeString(unsaved, "in the way");
+    Sitting now = sit();
+    now.filing.open(file);
+    now.desk.text().set(AFTER);
+    now.pass();
+    assertThat(now.unkept).singleElement().asString().contains("is a file, not a folder");
+    now.pass();
+    assertThat(now.unkept).as("said once").hasSize(1);
+    Files.delete(unsaved);
+    now.pass();
+    assertThat(now.unkept).as("tried by itself").hasSize(2).last().isEqualTo("");
+    assertThat(kept().work().text()).isEqualTo(AFTER);
+    now.keeping.close();
+  }
+
+  /** What is kept can be found again even where somebody cleared the folder meanwhile. */
+  @Test
+  void aClearedFolderIsNoHindrance() throws Exception {
+    Sitting now = sit();
+    now.filing.open(file);
+    now.desk.text().set(AFTER);
+    now.pass();
+    for (Path each : files()) {
+      Files.delete(each);
+    }
+    Files.delete(unsaved);
+    now.desk.text().set(AFTER + "//");
+    now.pass();
+    assertThat(files().stream().map(f -> f.getFileName().toString()))
+        .containsExactlyInAnyOrder("unsaved-1.lock", "unsaved-1.json");
     now.keeping.close();
   }
 
   @Test
   void afterACrashTheNextStartOffersIt() throws Exception {
-    leaveBehind(new Kept(file, "mine.js", BEFORE, AFTER), 1);
+    leaveBehind(new Kept(file, "mine.js", BEFORE, Work.of(AFTER)), 1);
     Sitting next = sit();
     next.filing.begin(null, "none.js");
-    next.recovery.offer();
+    next.keeping.offer();
     assertThat(next.said()).isEqualTo("Facetwright ended unexpectedly");
     assertThat(next.notices.now().get().words()).isEqualTo("Your changes to mine.js were kept.");
     next.choose("Open");
@@ -104,7 +183,7 @@ class KeepingTest {
       program.destroyForcibly().waitFor();
       assertThat(other.left())
           .singleElement()
-          .satisfies(left -> assertThat(left.kept().text()).isEqualTo(AFTER))
+          .satisfies(left -> assertThat(left.kept().work().text()).isEqualTo(AFTER))
           .satisfies(other::putAway);
     } finally {
       program.destroyForcibly();
@@ -114,34 +193,39 @@ class KeepingTest {
 
   @Test
   void itCanBeDiscardedOrPutOff() throws Exception {
-    leaveBehind(new Kept(null, "an untitled design", "", AFTER), 1);
-    leaveBehind(new Kept(file, "mine.js", BEFORE, AFTER), 2);
+    leaveBehind(new Kept(null, "an untitled design", "", Work.of(AFTER)), 1);
+    leaveBehind(new Kept(file, "mine.js", BEFORE, Work.of(AFTER)), 2);
     Sitting next = sit();
-    next.recovery.offer();
+    next.keeping.offer();
     next.choose("Discard");
     assertThat(unsaved.resolve("unsaved-1.json")).doesNotExist();
-    next.notices.putAway();
-    assertThat(next.said()).isEmpty();
+    next.choose("Later");
     assertThat(unsaved.resolve("unsaved-2.json")).exists();
+    assertThat(next.said()).isEqualTo("Your changes to an untitled design were discarded");
+    next.choose("Bring back");
+    assertThat(next.said()).isEmpty();
+    assertThat(next.desk.text().get()).isEqualTo(AFTER);
+    assertThat(next.desk.changed().get()).isTrue();
+    next.keeping.close();
   }
 
   @Test
   void aChangedFileIsSaid() throws Exception {
-    leaveBehind(new Kept(file, "mine.js", "design(\"Older\");\n", AFTER), 1);
+    leaveBehind(new Kept(file, "mine.js", "design(\"Older\");\n", Work.of(AFTER)), 1);
     Sitting next = sit();
-    next.recovery.offer();
+    next.keeping.offer();
     next.choose("Open");
     assertThat(next.said()).isEqualTo("mine.js has changed since");
-    assertThat(next.desk.saved()).isEqualTo(BEFORE);
+    assertThat(next.desk.saved().text()).isEqualTo(BEFORE);
     next.keeping.close();
   }
 
   @Test
   void aFileThatIsGoneIsNoHindrance() throws Exception {
     Path gone = folder.resolve("gone.js");
-    leaveBehind(new Kept(gone, "gone.js", BEFORE, AFTER), 1);
+    leaveBehind(new Kept(gone, "gone.js", BEFORE, Work.of(AFTER)), 1);
     Sitting next = sit();
-    next.recovery.offer();
+    next.keeping.offer();
     next.choose("Open");
     assertThat(next.desk.text().get()).isEqualTo(AFTER);
     next.filing.save();
@@ -156,7 +240,7 @@ class KeepingTest {
     one.filing.open(file);
     one.desk.text().set(AFTER);
     one.pass();
-    two.recovery.offer();
+    two.keeping.offer();
     assertThat(two.said()).as("the other window is alive").isEmpty();
     two.filing.open(file);
     two.desk.text().set("two");
@@ -164,7 +248,11 @@ class KeepingTest {
     assertThat(unsaved.resolve("unsaved-1.json")).exists();
     assertThat(unsaved.resolve("unsaved-2.json")).exists();
     two.keeping.close();
-    assertThat(Kept.of(Files.readString(unsaved.resolve("unsaved-1.json"))).orElseThrow().text())
+    assertThat(
+            Kept.of(Files.readString(unsaved.resolve("unsaved-1.json")))
+                .orElseThrow()
+                .work()
+                .text())
         .isEqualTo(AFTER);
     one.keeping.close();
     assertThat(files()).isEmpty();
@@ -176,7 +264,7 @@ class KeepingTest {
     Files.writeString(unsaved.resolve("unsaved-7.lock"), "");
     Files.writeString(unsaved.resolve("unsaved-7.json"), "{\"file\": \"x\"");
     Sitting next = sit();
-    next.recovery.offer();
+    next.keeping.offer();
     assertThat(next.said()).isEmpty();
     assertThat(files()).isEmpty();
   }

@@ -15,20 +15,22 @@ import java.util.concurrent.CompletableFuture;
 final class Sitting implements Choosing {
   final Notices notices = new Notices();
   final State state;
-  final Keeping keeping;
+  final SafeKeeping keeping;
   final Desk desk = new Desk(_ -> new CompletableFuture<>(), Runnable::run);
   final Filing filing;
-  final Recovery recovery;
   final Deque<Path> answers = new ArrayDeque<>();
   final List<String> asked = new ArrayList<>();
-  final List<Runnable> later = new ArrayList<>();
+  final HeldKeeper keeper = new HeldKeeper();
+  final List<String> unkept = new ArrayList<>();
+  final List<String> both = new ArrayList<>();
 
   Sitting(Path stateFolder, Path library) {
     state = State.in(stateFolder);
-    keeping = new Keeping(stateFolder.resolve("unsaved"));
     filing = new Filing(desk, this, notices, state, library);
-    recovery = new Recovery(desk, filing, notices, keeping, Runnable::run);
-    var _ = new Autosave(desk, keeping, Runnable::run, later::add);
+    filing.showBothWith((name, mine, theirs, _, _) -> both.addAll(List.of(name, mine, theirs)));
+    keeping =
+        new SafeKeeping(
+            desk, filing, notices, stateFolder, keeper, trouble -> unkept.add(trouble.orElse("")));
   }
 
   /** What the notice that shows says. */
@@ -46,11 +48,9 @@ final class Sitting implements Choosing {
     throw new AssertionError("no choice " + name + " in " + notices.now().get());
   }
 
-  /** The few seconds pass. */
+  /** The time until the next keeping passes. */
   void pass() {
-    List<Runnable> due = List.copyOf(later);
-    later.clear();
-    due.forEach(Runnable::run);
+    keeper.pass();
   }
 
   @Override

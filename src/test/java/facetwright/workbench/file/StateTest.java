@@ -92,4 +92,25 @@ class StateTest {
         .isEqualTo(Path.of("/local/Facetwright"));
     assertThat(StateFolder.find("Linux", k -> "/named", none)).isEqualTo(Path.of("/named"));
   }
+
+  /** The environment's home comes before the one in the table of users: POSIX, 8.3. */
+  @Test
+  void itsFolderFollowsTheHomeThatIsGiven() {
+    UnaryOperator<String> table = k -> k.equals("user.home") ? "/home/oake" : null;
+    UnaryOperator<String> given = Map.of("HOME", "/home/rill")::get;
+    assertThat(StateFolder.find("Linux", table, given))
+        .isEqualTo(Path.of("/home/rill/.local/state/facetwright"));
+    assertThat(StateFolder.find("Mac OS X", table, given))
+        .isEqualTo(Path.of("/home/rill/Library/Application Support/Facetwright"));
+    assertThat(StateFolder.find("Windows 11", table, given))
+        .isEqualTo(Path.of("/home/oake/AppData/Local/Facetwright"));
+    for (String bad : new String[] {"", " ", "rill"}) {
+      assertThat(StateFolder.find("Linux", table, Map.of("HOME", bad)::get))
+          .isEqualTo(Path.of("/home/oake/.local/state/facetwright"));
+    }
+    assertThat(
+            StateFolder.find(
+                "Linux", table, Map.of("HOME", "/home/rill", "XDG_STATE_HOME", "/var/s")::get))
+        .isEqualTo(Path.of("/var/s/facetwright"));
+  }
 }

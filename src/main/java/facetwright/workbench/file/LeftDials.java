@@ -1,0 +1,105 @@
+package facetwright.workbench.file;
+
+import facetwright.export.ExportException;
+import facetwright.export.WholeFiles;
+import facetwright.workbench.desk.Work;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * How the dials of saved scripts were left, one small file a script, in a folder of their own. The
+ * script itself stays as it was written: it says how its dials stand for everyone else.
+ */
+public final class LeftDials {
+  private static final String SCRIPT = "script";
+  private static final String FILE = "file";
+  private static final int NAME = 24;
+  private static final long LARGEST = 200_000;
+
+  private final Path folder;
+
+  /**
+   * How dials were left.
+   *
+   * @param values by name, as a person types them
+   * @param isOfThis whether the script is still the one they were turned on
+   */
+  public record Left(Map<String, String> values, boolean isOfThis) {}
+
+  /**
+   * @param folder made where it is missing, when dials are left turned
+   */
+  public LeftDials(Path folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * Remembers how dials are left when work is saved.
+   *
+   * @return why that could not be written; empty where it was
+   */
+  Optional<String> leave(Path file, Work work) {
+    Path place = place(file);
+    try {
+      if (work.dials().isEmpty()) {
+        Files.deleteIfExists(place);
+        return Optional.empty();
+      }
+      Map<String, String> values = new TreeMap<>();
+      values.put(FILE, file.toString());
+      values.put(SCRIPT, digest(work.text()));
+      FlatJson.put(values, Kept.DIAL, work.dials());
+      LinkedHashMap<String, byte[]> files = new LinkedHashMap<>();
+      files.put(
+          place.getFileName().toString(), FlatJson.write(values).getBytes(StandardCharsets.UTF_8));
+      WholeFiles.write(folder, files);
+      return Optional.empty();
+    } catch (ExportException e) {
+      return Optional.of(e.getMessage());
+    } catch (IOException e) {
+      return Optional.of(WholeFiles.failure(folder, e).getMessage());
+    }
+  }
+
+  /** How the dials of a script were left; empty where none was turned. */
+  Optional<Left> of(Path file, String script) {
+    Path place = place(file);
+    try {
+      if (!Files.isRegularFile(place) || Files.size(place) > LARGEST) {
+        return Optional.empty();
+      }
+      return FlatJson.read(Files.readString(place))
+          .map(
+              all ->
+                  new Left(FlatJson.part(all, Kept.DIAL), digest(script).equals(all.get(SCRIPT))))
+          .filter(left -> !left.values.isEmpty());
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private Path place(Path file) {
+    String whole = file.toAbsolutePath().normalize().toString();
+    return folder.resolve(digest(whole).substring(0, NAME) + ".json");
+  }
+
+  private static String digest(String text) {
+    try {
+      byte[] sum =
+          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return HexFormat.of().formatHex(sum);
+    } catch (NoSuchAlgorithmException e) {
+      // Every Java has it.
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,54 @@
+package facetwright.workbench.file;
+
+import facetwright.workbench.desk.Desk;
+import facetwright.workbench.notice.Notices;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * Unsaved work of one window, kept while it is made and given back when the program was ended
+ * unexpectedly.
+ */
+public final class SafeKeeping implements AutoCloseable {
+  private final Keeping keeping;
+  private final Recovery recovery;
+  private final Autosave autosave;
+
+  /**
+   * @param state the folder of the program's own things
+   * @param told told by the keeper, whenever it changes, why work is not safe; empty where it is
+   */
+  public SafeKeeping(
+      Desk desk,
+      Filing filing,
+      Notices notices,
+      Path state,
+      Keeper keeper,
+      Consumer<Optional<String>> told) {
+    keeping = new Keeping(state.resolve("unsaved"));
+    recovery = new Recovery(desk, filing, notices, keeping, keeper);
+    autosave = new Autosave(desk, filing::asItStands, keeping, keeper, told);
+  }
+
+  /** Offers what a program left that ended unexpectedly. */
+  public void offer() {
+    recovery.offer();
+  }
+
+  /** Opens what an answer gave up last. */
+  public void bringBack() {
+    recovery.bringBack();
+  }
+
+  /** Keeps the work as it stands, without delay. */
+  public void now() {
+    autosave.now();
+  }
+
+  /** Ends in order: nothing is kept. */
+  @Override
+  public void close() {
+    keeping.close();
+  }
+}
