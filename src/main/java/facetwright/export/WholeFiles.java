@@ -38,7 +38,7 @@ public final class WholeFiles {
     void write(Path file, byte[] bytes) throws IOException;
   }
 
-  private record Move(Path part, Path place, Path old, Standing standing, byte[] bytes) {}
+  private record Move(Path part, Path place, Path old, Standing standing) {}
 
   WholeFiles(Disk disk) {
     this.disk = disk;
@@ -64,7 +64,7 @@ public final class WholeFiles {
         Path part = newPart(place.toAbsolutePath().getParent());
         Path old = part.resolveSibling(part.getFileName() + ".old");
         Standing standing = Standing.before(part, place);
-        moves.add(new Move(part, place, old, standing, file.getValue()));
+        moves.add(new Move(part, place, old, standing));
         disk.write(part, file.getValue());
         standing.finish(part);
       }
@@ -77,7 +77,7 @@ public final class WholeFiles {
         // What is written in its own place may be half written when that fails.
         moved += move.standing.isToStay() ? 1 : 0;
         if (move.standing.isToStay()) {
-          disk.write(move.place, move.bytes);
+          disk.write(move.place, Files.readAllBytes(move.part));
         } else {
           Files.move(
               move.part,

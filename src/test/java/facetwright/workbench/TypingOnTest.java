@@ -50,7 +50,8 @@ class TypingOnTest {
 
   /** Types as a keyboard does, where the focus is. */
   private void type(String letters) throws Exception {
-    for (char letter : letters.toCharArray()) {
+    for (int i = 0; i < letters.length(); i++) {
+      char letter = letters.charAt(i);
       Fx.run(
           () -> {
             KeyCode code =
