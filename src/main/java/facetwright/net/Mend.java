@@ -56,4 +56,18 @@ public sealed interface Mend extends Serializable {
    * @param name of the sheet
    */
   record Sheet(String name) implements Mend {}
+
+  /**
+   * What the chain of calls at the site comes to is kept under the name that the chain begins with.
+   *
+   * @param name that name
+   */
+  record Keep(String name) implements Mend {}
+
+  /**
+   * The form that the chain of calls at the site comes to is unfolded.
+   *
+   * @param name what it is kept as; empty where it is kept as nothing, so that the chain goes on
+   */
+  record Unfold(String name) implements Mend {}
 }

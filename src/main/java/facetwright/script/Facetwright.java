@@ -28,6 +28,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.graalvm.polyglot.Context;
 
 /** The front door: from a script and its dials to the whole design. */
@@ -171,7 +172,9 @@ public final class Facetwright {
             "the script does not name its design",
             "Start it with design(\"Title\", { units: \"mm\" });");
       }
+      List<Finding> unused = Unused.in(source, session.made());
       if (session.parts().isEmpty()) {
+        unused.stream().findFirst().ifPresent(Run::refuse);
         throw new CallException(
             "the script makes no net",
             "Make a wrap, a panel or a blank, or unfold a form: prism({ sides: 6, side: 30, height:"
@@ -190,10 +193,18 @@ public final class Facetwright {
               laid,
               folded,
               List.of(),
-              session.findings().stream().map(f -> f.in(session.unit())).toList(),
+              Stream.concat(unused.stream(), session.findings().stream())
+                  .map(f -> f.in(session.unit()))
+                  .toList(),
               session.said());
       Made made = new Made(design, session.margin(), session.aim());
       return checked && made.aim().isEmpty() ? made.checked() : made;
+    }
+
+    /** Nothing is left of the design but what is found here. */
+    private static void refuse(Finding found) {
+      throw new CallException(
+          "the script makes no net: " + found.message(), found.fix(), found.site(), found.mends());
     }
 
     private Laid lay(Net net) {

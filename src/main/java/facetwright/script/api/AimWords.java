@@ -11,7 +11,6 @@ import facetwright.script.Dial;
 import facetwright.script.sandbox.CallException;
 import java.util.ArrayList;
 import java.util.List;
-import org.graalvm.polyglot.Value;
 
 /** The word that has dials turned until the design comes to what is wanted. */
 final class AimWords {
@@ -118,13 +117,11 @@ final class AimWords {
         });
   }
 
-  private static String text(Value value) throws Kind.Unfit {
-    if (value.isString()) {
-      return value.asString();
-    }
-    if (value.isNumber() && value.fitsInDouble()) {
-      return Shown.plain(value.asDouble());
-    }
-    throw new Kind.Unfit(Shown.quote(value) + " is neither a number nor text");
+  private static String text(Given value) throws Kind.Unfit {
+    return switch (value) {
+      case Given.Text(String text) -> text;
+      case Given.Amount(double n) -> Shown.plain(n);
+      default -> throw new Kind.Unfit(Shown.quote(value) + " is neither a number nor text");
+    };
   }
 }

@@ -4,98 +4,96 @@ import facetwright.geom.Length;
 import facetwright.net.NearName;
 import facetwright.net.Site;
 import facetwright.script.sandbox.CallException;
-import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import org.graalvm.polyglot.Value;
+import java.util.Map;
+import java.util.Set;
 
 /** One call of a function, its arguments read and checked. */
 public final class Call {
   private final Session session;
   private final Site site;
+  private final String function;
   private final IdentityHashMap<Arg<?>, Object> values = new IdentityHashMap<>();
 
-  private Call(Session session, Site site) {
+  private Call(Session session, Site site, String function) {
     this.session = session;
     this.site = site;
+    this.function = function;
   }
 
   /**
-   * Reads and checks a call's arguments.
+   * Checks a call's arguments.
    *
+   * @param site where in the script the call stands
+   * @param given what was read of the arguments
    * @throws CallException when one is missing, unknown, of the wrong kind or out of its range
    */
-  static Call read(Session session, String shown, Fn<?> fn, Value[] given) {
-    Call call = new Call(session, session.here());
+  static Call read(Session session, Site site, String shown, Fn<?> fn, List<Given> given) {
+    Call call = new Call(session, site, fn.name());
     int places = fn.places().size();
     int most = places + (fn.options().isEmpty() ? 0 : 1);
     boolean early = optionsComeEarly(fn, given);
-    if (given.length > most) {
+    if (given.size() > most) {
       throw new CallException(
           shown
               + " takes "
               + (most == 0 ? "nothing" : "at most " + most + " values")
               + ", not "
-              + given.length,
+              + given.size(),
           "Write it as " + fn.signature() + ".");
     }
     for (int i = 0; i < places; i++) {
-      Value value = i < given.length - (early ? 1 : 0) ? given[i] : null;
+      Given value = i < given.size() - (early ? 1 : 0) ? given.get(i) : Given.Other.NOTHING;
       call.put(shown, fn.places().get(i), value, "", i);
     }
     if (!fn.options().isEmpty()) {
-      Value options = early || given.length > places ? given[given.length - 1] : null;
-      int place = early ? given.length - 1 : places;
-      call.readOptions(shown, fn, options == null || options.isNull() ? null : options, place);
+      boolean there = early || given.size() > places;
+      Given options = there ? given.get(given.size() - 1) : Given.Other.NOTHING;
+      call.readOptions(shown, fn, options, early ? given.size() - 1 : places);
     }
     return call;
   }
 
   /** Whether the options stand in the place of an argument that may be left out. */
-  private static boolean optionsComeEarly(Fn<?> fn, Value[] given) {
-    return given.length > 0
-        && given.length <= fn.places().size()
+  private static boolean optionsComeEarly(Fn<?> fn, List<Given> given) {
+    return given.size() > 0
+        && given.size() <= fn.places().size()
         && !fn.options().isEmpty()
-        && !fn.places().get(given.length - 1).needed()
-        && isBraces(given[given.length - 1]);
+        && !fn.places().get(given.size() - 1).needed()
+        && given.get(given.size() - 1) instanceof Given.Braces;
   }
 
-  private static boolean isBraces(Value value) {
-    return value.hasMembers()
-        && !value.hasArrayElements()
-        && !value.isProxyObject()
-        && !value.canExecute()
-        && !value.isString();
-  }
-
-  private void readOptions(String shown, Fn<?> fn, Value options, int place) {
-    if (options != null && !isBraces(options)) {
-      throw new CallException(
-          shown + ": " + Shown.quote(options) + " stands where its options belong",
-          "Put them in braces: " + fn.signature() + ".");
-    }
-    List<String> names = new ArrayList<>();
-    fn.options().forEach(o -> names.add(o.name()));
-    if (options != null) {
-      for (String key : options.getMemberKeys()) {
-        if (!names.contains(key)) {
-          String meant =
-              NearName.nearest(key, names).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
-          throw new CallException(
-              shown + " has no option \"" + key + "\"",
-              meant + "It takes " + String.join(", ", names) + ".",
-              NearName.mends(key, names));
-        }
+  private void readOptions(String shown, Fn<?> fn, Given given, int place) {
+    Given.Braces options =
+        switch (given) {
+          case Given.Braces braces -> braces;
+          case Given.Other.NOTHING -> new Given.Braces(Set.of(), Map.of());
+          default ->
+              throw new CallException(
+                  shown + ": " + Shown.quote(given) + " stands where its options belong",
+                  "Put them in braces: " + fn.signature() + ".");
+        };
+    List<String> names = fn.optionNames();
+    for (String key : options.keys()) {
+      if (!names.contains(key)) {
+        String meant =
+            NearName.nearest(key, names).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
+        throw new CallException(
+            shown + " has no option \"" + key + "\"",
+            meant + "It takes " + String.join(", ", names) + ".",
+            NearName.mends(key, names));
       }
     }
     for (Arg<?> option : fn.options()) {
       String name = option.name();
-      put(shown, option, options == null ? null : options.getMember(name), name, place);
+      Given value = options.members().getOrDefault(name, Given.Other.NOTHING);
+      put(shown, option, value, name, place);
     }
   }
 
-  private <T> void put(String shown, Arg<T> arg, Value value, String option, int place) {
-    if (value == null || value.isNull()) {
+  private <T> void put(String shown, Arg<T> arg, Given value, String option, int place) {
+    if (value == Given.Other.NOTHING) {
       if (arg.needed()) {
         throw new CallException(
             shown + " needs " + arg.name() + ": " + arg.does(),
@@ -138,7 +136,9 @@ public final class Call {
 
   /** A handle by which the script holds a thing. */
   public <T> Handle<T> hold(Thing<T> thing, T receiver) {
-    return new Handle<>(session, thing, receiver);
+    return thing.isInert()
+        ? new Handle<>(session, thing, receiver, session.made(thing, function, site))
+        : new Handle<>(session, thing, receiver);
   }
 
   /** A length in mm as the design's plain number. */

@@ -7,13 +7,12 @@ import facetwright.script.Dial;
 import facetwright.script.sandbox.CallException;
 import java.util.List;
 import java.util.function.DoubleFunction;
-import org.graalvm.polyglot.Value;
 
 /** Reads a dial's declaration and the value its user has turned it to. */
 final class DialReader {
   private DialReader() {}
 
-  static double read(Call call, String name, Value start, Value from, Value to, Value step) {
+  static double read(Call call, String name, Given start, Given from, Given to, Given step) {
     Session session = call.session();
     Unit unit = session.unit();
     boolean length = isText(start) || isText(from) || isText(to) || isText(step);
@@ -62,7 +61,7 @@ final class DialReader {
   }
 
   /** The change of the dial's own value to this one. */
-  private static List<Mend> own(double value, Value start, Unit unit) {
+  private static List<Mend> own(double value, Given start, Unit unit) {
     String plain = Shown.plain(value);
     String written = isText(start) ? '"' + plain + " " + unit.symbol() + '"' : plain;
     return List.of(new Mend.Value("", 1, List.of(), written));
@@ -106,11 +105,11 @@ final class DialReader {
     return length ? " " + unit.symbol() : "";
   }
 
-  private static boolean isText(Value value) {
-    return value != null && value.isString();
+  private static boolean isText(Given value) {
+    return value instanceof Given.Text;
   }
 
-  private static double number(String dial, String what, Value value, Unit unit) {
+  private static double number(String dial, String what, Given value, Unit unit) {
     try {
       double n = new Length(Kinds.mm(value, unit)).in(unit);
       if (Math.abs(n) > 1e6) {

@@ -8,7 +8,6 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.function.DoubleFunction;
-import org.graalvm.polyglot.Value;
 
 /** Values that do not fit, and the nearest ones that would. */
 final class Fit {
@@ -32,8 +31,8 @@ final class Fit {
   }
 
   /** An end of a range of lengths, written as the value was, rounded into the range. */
-  static String bound(double mm, boolean least, Value value, Session session) {
-    if (value.isString()) {
+  static String bound(double mm, boolean least, Given value, Session session) {
+    if (value instanceof Given.Text) {
       return inQuotes(Shown.plain(mm) + " mm");
     }
     return new BigDecimal(new Length(mm).in(session.unit()))

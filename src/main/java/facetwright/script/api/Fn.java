@@ -37,6 +37,11 @@ public record Fn<T>(
     Object call(T receiver, Call call);
   }
 
+  /** The names of its options, in order. */
+  List<String> optionNames() {
+    return options.stream().<String>map(Arg::name).toList();
+  }
+
   static <T> Builder<T> named(String name) {
     return new Builder<>(name);
   }

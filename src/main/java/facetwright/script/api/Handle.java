@@ -1,7 +1,10 @@
 package facetwright.script.api;
 
 import facetwright.form.FormException;
+import facetwright.net.Site;
 import facetwright.script.sandbox.CallException;
+import java.util.List;
+import java.util.Optional;
 import org.graalvm.polyglot.Value;
 import org.graalvm.polyglot.proxy.ProxyArray;
 import org.graalvm.polyglot.proxy.ProxyExecutable;
@@ -16,11 +19,27 @@ public final class Handle<T> implements ProxyObject {
   private final Session session;
   private final Thing<T> thing;
   private final T receiver;
+  private final Optional<Made> made;
 
   Handle(Session session, Thing<T> thing, T receiver) {
+    this(session, thing, receiver, Optional.empty());
+  }
+
+  /** One that does nothing by itself. */
+  Handle(Session session, Thing<T> thing, T receiver, Made made) {
+    this(session, thing, receiver, Optional.of(made));
+  }
+
+  private Handle(Session session, Thing<T> thing, T receiver, Optional<Made> made) {
     this.session = session;
     this.thing = thing;
     this.receiver = receiver;
+    this.made = made;
+  }
+
+  /** The script goes on with it. */
+  void use() {
+    made.ifPresent(Made::use);
   }
 
   Thing<T> thing() {
@@ -50,17 +69,26 @@ public final class Handle<T> implements ProxyObject {
    */
   static <T> ProxyExecutable callable(
       Session session, String shown, Fn<T> fn, T receiver, Handle<T> self) {
-    return session
-        .clock()
-        .guard(
-            given -> {
-              try {
-                Object result = fn.body().call(receiver, Call.read(session, shown, fn, given));
-                return result != null && result == receiver && self != null ? self : result;
-              } catch (FormException e) {
-                throw new CallException(shown + ": " + e.getMessage(), "", e.mends());
-              }
-            });
+    return arguments -> {
+      // On the script's own time: to read what it gives may run what it wrote.
+      Site site = session.here();
+      List<Given> given = Given.read(arguments, fn.optionNames());
+      return session
+          .clock()
+          .run(
+              () -> {
+                if (self != null) {
+                  self.use();
+                }
+                try {
+                  Call call = Call.read(session, site, shown, fn, given);
+                  Object result = fn.body().call(receiver, call);
+                  return result != null && result == receiver && self != null ? self : result;
+                } catch (FormException e) {
+                  throw new CallException(shown + ": " + e.getMessage(), "", e.mends());
+                }
+              });
+    };
   }
 
   @Override
@@ -75,10 +103,15 @@ public final class Handle<T> implements ProxyObject {
 
   @Override
   public void putMember(String key, Value value) {
-    throw new CallException(
-        "a " + thing.name() + " has no \"" + key + "\" to be set",
-        "Use its functions: "
-            + String.join(", ", thing.functions().stream().map(Fn::name).toList())
-            + ".");
+    session
+        .clock()
+        .run(
+            () -> {
+              throw new CallException(
+                  "a " + thing.name() + " has no \"" + key + "\" to be set",
+                  "Use its functions: "
+                      + String.join(", ", thing.functions().stream().map(Fn::name).toList())
+                      + ".");
+            });
   }
 }

@@ -3,7 +3,6 @@ package facetwright.script.api;
 import facetwright.net.Mend;
 import java.util.ArrayList;
 import java.util.List;
-import org.graalvm.polyglot.Value;
 
 /**
  * A kind of value that a function takes.
@@ -17,7 +16,7 @@ public interface Kind<T> {
    *
    * @throws Unfit when the value is not of this kind or out of its range
    */
-  T read(Value value, Session session) throws Unfit;
+  T read(Given value, Session session) throws Unfit;
 
   /** What is wanted, range included, such as "a whole number from 3 to 64". */
   String wanted();

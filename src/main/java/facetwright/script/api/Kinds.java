@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.graalvm.polyglot.Value;
 
 /** The kinds of value that functions take. Lengths are read into millimetres. */
 public final class Kinds {
@@ -17,7 +16,6 @@ public final class Kinds {
   /** The shortest length that is more than nothing: a hundredth of a millimetre. */
   public static final double SHORTEST = 0.01;
 
-  private static final int MOST_ITEMS = 10_000;
   private static final double ROUNDING = 1e-9;
   private static final List<String> UNITS = List.of("mm", "cm", "in");
 
@@ -25,7 +23,7 @@ public final class Kinds {
 
   private record Simple<T>(String wanted, List<String> words, Reader<T> reader) implements Kind<T> {
     @Override
-    public T read(Value value, Session session) throws Unfit {
+    public T read(Given value, Session session) throws Unfit {
       return reader.read(value, session);
     }
   }
@@ -33,7 +31,7 @@ public final class Kinds {
   /** How a kind reads. */
   @FunctionalInterface
   interface Reader<T> {
-    T read(Value value, Session session) throws Kind.Unfit;
+    T read(Given value, Session session) throws Kind.Unfit;
   }
 
   static <T> Kind<T> of(String wanted, Reader<T> reader) {
@@ -100,7 +98,7 @@ public final class Kinds {
   }
 
   /** Any value, to be read by the function itself: a number or a length as text. */
-  static Kind<Value> raw() {
+  static Kind<Given> raw() {
     return of("a number, or a length as text", (value, _) -> value);
   }
 
@@ -109,13 +107,12 @@ public final class Kinds {
     return of(
         "text, a number, or a list of them",
         (value, _) -> {
-          List<String> words = new ArrayList<>();
-          long n = value.hasArrayElements() ? Math.min(value.getArraySize(), 100) : 1;
-          for (long i = 0; i < n; i++) {
-            Value word = value.hasArrayElements() ? value.getArrayElement(i) : value;
-            words.add(word.isString() ? word.asString() : Shown.quote(word));
-          }
-          return words;
+          List<Given> all =
+              value instanceof Given.Items(_, List<Given> items) ? items : List.of(value);
+          return all.stream()
+              .limit(100)
+              .map(word -> word instanceof Given.Text(String text) ? text : Shown.quote(word))
+              .toList();
         });
   }
 
@@ -130,10 +127,9 @@ public final class Kinds {
         "text in quotes",
         usual,
         (value, _) -> {
-          if (!value.isString() || value.asString().isBlank()) {
+          if (!(value instanceof Given.Text(String text)) || text.isBlank()) {
             throw new Kind.Unfit(Shown.quote(value) + " is not text");
           }
-          String text = value.asString();
           if (text.length() > 2_000) {
             throw new Kind.Unfit(
                 "a text of " + text.length() + " letters is over the 2000 allowed");
@@ -146,10 +142,10 @@ public final class Kinds {
     return of(
         "true or false",
         (value, _) -> {
-          if (!value.isBoolean()) {
+          if (!(value instanceof Given.Flag(boolean flag))) {
             throw new Kind.Unfit(Shown.quote(value) + " is neither true nor false");
           }
-          return value.asBoolean();
+          return flag;
         });
   }
 
@@ -163,7 +159,7 @@ public final class Kinds {
         "one of \"" + String.join("\", \"", words) + "\"",
         words,
         (value, _) -> {
-          String word = value.isString() ? value.asString().strip().toLowerCase(Locale.ROOT) : "";
+          String word = words(value).toLowerCase(Locale.ROOT);
           int at = words.indexOf(word);
           if (at < 0) {
             throw new Kind.Unfit(Shown.quote(value) + " is not one of them", Fit.near(word, words));
@@ -183,11 +179,11 @@ public final class Kinds {
         UNITS,
         (value, _) -> {
           for (Unit unit : Unit.values()) {
-            if (value.isString() && value.asString().strip().equalsIgnoreCase(unit.symbol())) {
+            if (words(value).equalsIgnoreCase(unit.symbol())) {
               return unit;
             }
           }
-          String typed = value.isString() ? value.asString().strip() : "";
+          String typed = words(value);
           String meant =
               UNITS.stream()
                   .filter(u -> typed.startsWith(u))
@@ -203,24 +199,23 @@ public final class Kinds {
     String size =
         least == most
             ? "" + least
-            : most >= MOST_ITEMS ? least + " or more" : least + " to " + most;
+            : most >= Given.MOST_ITEMS ? least + " or more" : least + " to " + most;
     return of(
         "a list of " + size + " values, each " + item.wanted(),
         item.words(),
         (value, session) -> {
-          if (!value.hasArrayElements()) {
+          if (!(value instanceof Given.Items(long n, List<Given> items))) {
             throw new Kind.Unfit(Shown.quote(value) + " is not a list");
           }
-          long n = value.getArraySize();
-          if (n < least || n > Math.min(most, MOST_ITEMS)) {
+          if (n < least || n > Math.min(most, Given.MOST_ITEMS)) {
             throw new Kind.Unfit("a list of " + n + " values is not that long");
           }
           List<T> all = new ArrayList<>();
-          for (long i = 0; i < n; i++) {
+          for (int i = 0; i < items.size(); i++) {
             try {
-              all.add(item.read(value.getArrayElement(i), session));
+              all.add(item.read(items.get(i), session));
             } catch (Kind.Unfit e) {
-              throw e.ofItem((int) i);
+              throw e.ofItem(i);
             }
           }
           return List.copyOf(all);
@@ -239,7 +234,7 @@ public final class Kinds {
             try {
               return second.read(value, session);
             } catch (Kind.Unfit other) {
-              boolean secondShape = value.hasArrayElements() || value.isString();
+              boolean secondShape = value instanceof Given.Items || value instanceof Given.Text;
               throw secondShape ? other : e;
             }
           }
@@ -257,19 +252,18 @@ public final class Kinds {
     return of(
         "a " + type.name() + " made before",
         (value, _) -> {
-          Handle<?> handle =
-              value.isProxyObject() && value.asProxyObject() instanceof Handle<?> h ? h : null;
-          if (handle == null || handle.thing() != type) {
+          if (!(value instanceof Given.Held(Handle<?> handle)) || handle.thing() != type) {
             throw new Kind.Unfit(Shown.quote(value) + " is not a " + type.name());
           }
+          handle.use();
           return type.type().cast(handle.receiver());
         });
   }
 
-  static double mm(Value value, Unit unit) throws Kind.Unfit {
-    if (value.isString()) {
+  static double mm(Given value, Unit unit) throws Kind.Unfit {
+    if (value instanceof Given.Text(String text)) {
       try {
-        return Length.parse(value.asString(), unit).mm();
+        return Length.parse(text, unit).mm();
       } catch (IllegalArgumentException e) {
         throw new Kind.Unfit(e.getMessage());
       }
@@ -277,11 +271,14 @@ public final class Kinds {
     return number(value) * unit.mm();
   }
 
-  private static double number(Value value) throws Kind.Unfit {
-    if (!value.isNumber() || !value.fitsInDouble()) {
+  private static String words(Given value) {
+    return value instanceof Given.Text(String text) ? text.strip() : "";
+  }
+
+  private static double number(Given value) throws Kind.Unfit {
+    if (!(value instanceof Given.Amount(double n))) {
       throw new Kind.Unfit(Shown.quote(value) + " is not a number");
     }
-    double n = value.asDouble();
     if (!Double.isFinite(n)) {
       throw new Kind.Unfit(
           Double.isNaN(n) ? "NaN is not a number" : "infinity is not a usable number");
@@ -289,7 +286,7 @@ public final class Kinds {
     return n;
   }
 
-  private static String shown(Value value, double mm) {
-    return value.isString() ? Shown.quote(value) : Shown.plain(mm) + " mm";
+  private static String shown(Given value, double mm) {
+    return value instanceof Given.Text ? Shown.quote(value) : Shown.plain(mm) + " mm";
   }
 }

@@ -30,6 +30,7 @@ public final class Session {
   private final Map<String, Dial> dials = new LinkedHashMap<>();
   private final List<Supplier<Net>> parts = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
+  private final Map<Site, Made> made = new LinkedHashMap<>();
   private PanelBuild panels;
   private AskedAim aim;
   private final List<String> said = new ArrayList<>();
@@ -138,6 +139,18 @@ public final class Session {
 
   public List<Finding> findings() {
     return List.copyOf(findings);
+  }
+
+  /** A form or a choice of cells comes of a call; the answer is to be told when it is used. */
+  Made made(Thing<?> thing, String function, Site site) {
+    return made.computeIfAbsent(site, _ -> new Made(thing, function, site));
+  }
+
+  /**
+   * What the calls of the script made that does nothing by itself, in the order of their making.
+   */
+  public List<Made> made() {
+    return List.copyOf(made.values());
   }
 
   /** The one build all panels of the script belong to; a part of the design once it is used. */

@@ -1,7 +1,6 @@
 package facetwright.script.api;
 
 import facetwright.geom.Decimals;
-import org.graalvm.polyglot.Value;
 
 /** Numbers and values as messages show them. */
 public final class Shown {
@@ -15,26 +14,18 @@ public final class Shown {
   }
 
   /** A script's value as a message quotes it, short. */
-  static String quote(Value value) {
-    if (value.isNull()) {
-      return "nothing (undefined)";
-    }
-    if (value.isString()) {
-      String text = value.asString();
-      return '"' + (text.length() > 40 ? text.substring(0, 37) + "..." : text) + '"';
-    }
-    if (value.isBoolean()) {
-      return Boolean.toString(value.asBoolean());
-    }
-    if (value.isNumber()) {
-      return value.fitsInDouble() ? plain(value.asDouble()) : "a number out of range";
-    }
-    if (value.isProxyObject() && value.asProxyObject() instanceof Handle<?> handle) {
-      return "a " + handle.thing().name();
-    }
-    if (value.hasArrayElements()) {
-      return "a list";
-    }
-    return value.canExecute() ? "a function" : "an object";
+  static String quote(Given value) {
+    return switch (value) {
+      case Given.Other.NOTHING -> "nothing (undefined)";
+      case Given.Other.FUNCTION -> "a function";
+      case Given.Other.SYMBOL -> "a symbol";
+      case Given.Text(String text) ->
+          '"' + (text.length() > 40 ? text.substring(0, 37) + "..." : text) + '"';
+      case Given.Flag(boolean flag) -> Boolean.toString(flag);
+      case Given.Amount(double n) -> plain(n);
+      case Given.Held(Handle<?> handle) -> "a " + handle.thing().name();
+      case Given.Items _ -> "a list";
+      case Given.Braces _ -> "an object";
+    };
   }
 }

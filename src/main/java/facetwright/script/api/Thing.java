@@ -14,17 +14,24 @@ public final class Thing<T> {
   private final String name;
   private final Class<T> type;
   private final String does;
+  private final boolean inert;
   private final List<Fn<T>> functions = new ArrayList<>();
 
-  private Thing(String name, Class<T> type, String does) {
+  private Thing(String name, Class<T> type, String does, boolean inert) {
     this.name = name;
     this.type = type;
     this.does = does;
+    this.inert = inert;
   }
 
   /** A new kind of thing; its functions are added while the language is set up. */
   public static <T> Thing<T> named(String name, Class<T> type, String does) {
-    return new Thing<>(name, type, does);
+    return new Thing<>(name, type, does, false);
+  }
+
+  /** One whose things are no part of the design until something is done with them. */
+  static <T> Thing<T> inert(String name, Class<T> type, String does) {
+    return new Thing<>(name, type, does, true);
   }
 
   Thing<T> with(Fn<T> function) {
@@ -37,6 +44,11 @@ public final class Thing<T> {
 
   public String name() {
     return name;
+  }
+
+  /** Whether such a thing is no part of the design until something is done with it. */
+  boolean isInert() {
+    return inert;
   }
 
   public Class<T> type() {

@@ -10,7 +10,7 @@ import facetwright.net.WrapDraft;
 final class Things {
   /** A form in space, not yet a net. */
   static final Thing<Form> FORM =
-      Thing.named(
+      Thing.inert(
           "form",
           Form.class,
           "A body of flat facets in space, standing on its base. Its functions return a new form"
@@ -25,7 +25,7 @@ final class Things {
 
   /** Chosen cells of a wrap. */
   static final Thing<CellSelection> CELLS =
-      Thing.named(
+      Thing.inert(
           "selection of cells",
           CellSelection.class,
           "The cells where chosen columns and rows of a wrap cross.");

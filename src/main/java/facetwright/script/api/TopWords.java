@@ -11,7 +11,6 @@ import facetwright.net.Stock;
 import facetwright.script.sandbox.CallException;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.graalvm.polyglot.Value;
 
 /** The words every script starts with: its name, its dials, its sheet. */
 final class TopWords {
@@ -48,10 +47,10 @@ final class TopWords {
 
   private static Fn<Session> dial() {
     Arg<String> name = needed("name", Kinds.text(), "what the maker calls it");
-    Arg<Value> start = needed("value", Kinds.raw(), "its value when nobody turns it");
-    Arg<Value> from = optional("from", Kinds.raw(), "the least value");
-    Arg<Value> to = optional("to", Kinds.raw(), "the greatest value");
-    Arg<Value> step =
+    Arg<Given> start = needed("value", Kinds.raw(), "its value when nobody turns it");
+    Arg<Given> from = optional("from", Kinds.raw(), "the least value");
+    Arg<Given> to = optional("to", Kinds.raw(), "the greatest value");
+    Arg<Given> step =
         optional("step", Kinds.raw(), "the distance between values, counted from the least");
     return Fn.<Session>named("dial")
         .does("A measure or a number that the user of the design may turn. Returns its value now.")

@@ -1,6 +1,7 @@
 package facetwright.script.sandbox;
 
 import facetwright.net.Mend;
+import facetwright.net.Site;
 import java.util.List;
 
 /**
@@ -11,6 +12,7 @@ public final class CallException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   private final String fix;
+  private final Site site;
   private final List<Mend> mends;
 
   /**
@@ -27,8 +29,18 @@ public final class CallException extends RuntimeException {
    * @param mends changes of the script's text that would put it right
    */
   public CallException(String message, String fix, List<Mend> mends) {
+    this(message, fix, Site.NONE, mends);
+  }
+
+  /**
+   * One that is not thrown in the call it is about.
+   *
+   * @param site where that call stands
+   */
+  public CallException(String message, String fix, Site site, List<Mend> mends) {
     super(message);
     this.fix = fix;
+    this.site = site;
     this.mends = List.copyOf(mends);
   }
 
@@ -39,6 +51,11 @@ public final class CallException extends RuntimeException {
   /** What to do about it, or empty. */
   public String fix() {
     return fix;
+  }
+
+  /** Where in the script; {@link Site#NONE} for the call that throws it. */
+  public Site site() {
+    return site;
   }
 
   /** Changes of the script's text that would put it right; often none. */

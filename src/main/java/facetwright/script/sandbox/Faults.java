@@ -61,7 +61,7 @@ final class Faults {
       case PolyglotException e -> guest(e, last, names, clock);
       case CallException e ->
           new ScriptException(
-              ScriptException.Kind.BAD_VALUE, e.getMessage(), Site.NONE, e.fix(), e.mends());
+              ScriptException.Kind.BAD_VALUE, e.getMessage(), e.site(), e.fix(), e.mends());
       case NetException e ->
           new ScriptException(
               ScriptException.Kind.BAD_VALUE, e.getMessage(), e.site(), "", e.mends());

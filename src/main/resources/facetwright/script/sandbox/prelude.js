@@ -253,21 +253,22 @@
   }).random;
   define(Math, 'random', {value: random, writable: false, enumerable: false, configurable: false});
 
-  class BadCall extends TrueError {
-    constructor(message, fix) {
-      super(message);
-      define(this, 'fix', {value: fix});
-    }
+  // Where a call stands is read from the engine's own stack. A script may neither change how that
+  // is written nor have code of its own run while it is.
+  for (const [name, value] of [['prepareStackTrace', undefined], ['stackTraceLimit', 10]]) {
+    define(TrueError, name, {
+      __proto__: null, value, writable: false, enumerable: false, configurable: false,
+    });
   }
-  define(BadCall.prototype, 'name', {value: 'Error'});
 
+  // Called while the host is at work: nothing in here may run what a script can put in its place.
   return {
     stack: () => new TrueError().stack,
     fail: (message, fix) => {
-      throw new BadCall(message, fix);
+      throw define(new TrueError(message), 'fix', {__proto__: null, value: fix});
     },
     named: (work, name) => {
-      const made = ({method: (...values) => work(...values)}).method;
+      const made = ({method: (...values) => apply(work, undefined, values)}).method;
       define(made, 'name', {value: name});
       return made;
     },

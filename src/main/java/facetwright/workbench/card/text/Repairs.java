@@ -50,6 +50,8 @@ public final class Repairs {
       case Mend.Value value -> value(value);
       case Mend.Length length -> length(length);
       case Mend.Sheet(String name) -> sheet(name);
+      case Mend.Keep(String name) -> new Chained(scope, start).keep(name);
+      case Mend.Unfold(String name) -> new Chained(scope, start).unfold(name);
     };
   }
 

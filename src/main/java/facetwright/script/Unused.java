@@ -1,0 +1,111 @@
+package facetwright.script;
+
+import facetwright.check.Finding;
+import facetwright.check.Place;
+import facetwright.net.Mend;
+import facetwright.script.api.Made;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds forms that are made and never unfolded, changed forms that are lost because the form itself
+ * stays as it was, and cells that are chosen for nothing. A form counts as used once a function is
+ * called on it or it is given to one: what was only measured is not found. Nor is what the script
+ * speaks of elsewhere, for it may mean to choose, nor what it puts into lists.
+ */
+final class Unused {
+  private static final String RULE = "unused";
+  private static final String NEVER = " is never unfolded, so it is no part of the net.";
+
+  private final String script;
+
+  private Unused(String script) {
+    this.script = script;
+  }
+
+  /**
+   * What the script makes for nothing.
+   *
+   * @param made all that it makes
+   */
+  static List<Finding> in(String source, List<Made> made) {
+    List<Made> left = made.stream().filter(m -> !m.isUsed()).toList();
+    if (left.isEmpty()) {
+      return List.of();
+    }
+    Unused unused = new Unused(Chain.blanked(source));
+    List<Finding> found = new ArrayList<>();
+    left.forEach(m -> unused.look(m).ifPresent(found::add));
+    return found;
+  }
+
+  private Optional<Finding> look(Made made) {
+    Chain chain = Chain.of(script, made.site());
+    boolean dropped = chain.fate() == Chain.Fate.DROPPED;
+    boolean elsewhere = !chain.name().isEmpty() && chain.isNamedElsewhere(script);
+    boolean forgotten = chain.fate() == Chain.Fate.NAMED && !elsewhere;
+    if (!made.isForm()) {
+      return dropped || forgotten ? Optional.of(cells(made)) : Optional.empty();
+    }
+    return switch (chain.fate()) {
+      case DROPPED -> Optional.of(elsewhere ? lost(made, chain.name()) : dropped(made));
+      case NAMED -> forgotten ? Optional.of(forgotten(made, chain.name())) : Optional.empty();
+      case GIVEN_BACK -> Optional.of(givenBack(made));
+      case TAKEN -> Optional.empty();
+    };
+  }
+
+  private static Finding cells(Made made) {
+    return finding(
+        made,
+        Finding.Severity.WARNING,
+        made.function() + " chooses cells here, and nothing is done with them.",
+        "Say what becomes of them, such as .remove() or .tabs(), or take the line out.",
+        List.of());
+  }
+
+  private static Finding dropped(Made made) {
+    return finding(
+        made,
+        Finding.Severity.WARNING,
+        "The form that " + made.function() + " makes here" + NEVER,
+        "Put .unfold() behind it.",
+        List.of(new Mend.Unfold("")));
+  }
+
+  private static Finding forgotten(Made made, String name) {
+    return finding(
+        made,
+        Finding.Severity.WARNING,
+        "The form " + name + NEVER,
+        "Write " + name + ".unfold(); below it, or take it out.",
+        List.of(new Mend.Unfold(name)));
+  }
+
+  private static Finding givenBack(Made made) {
+    return finding(
+        made,
+        Finding.Severity.NOTE,
+        "The form given back here" + NEVER,
+        "Put .unfold() behind the call that it is given to.",
+        List.of());
+  }
+
+  private static Finding lost(Made made, String name) {
+    return finding(
+        made,
+        Finding.Severity.WARNING,
+        made.function()
+            + " makes a new form and leaves "
+            + name
+            + " as it was; nothing is done with the new one.",
+        "Put %s = before it, with let in place of const where %s is made.".formatted(name, name),
+        List.of(new Mend.Keep(name)));
+  }
+
+  private static Finding finding(
+      Made made, Finding.Severity severity, String message, String fix, List<Mend> mends) {
+    return new Finding(RULE, severity, message, fix, new Place.WholeNet(), made.site(), mends);
+  }
+}
