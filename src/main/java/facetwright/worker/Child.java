@@ -2,15 +2,17 @@ package facetwright.worker;
 
 import java.io.BufferedInputStream;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 /** One worker process, as its workshop sees it. */
-final class Child {
+final class Child implements Staff.Worker {
   private final Process process;
   private final LinkedBlockingQueue<Message> outbox = new LinkedBlockingQueue<>();
   private final Thread writer;
+  private final long start = System.nanoTime();
 
   private Child(Process process) {
     this.process = process;
@@ -34,22 +36,30 @@ final class Child {
     return child;
   }
 
-  void send(Message message) {
+  @Override
+  public void send(Message message) {
     outbox.add(message);
   }
 
   /** Ends the process at once. */
-  void kill() {
+  @Override
+  public void kill() {
     process.destroyForcibly();
     writer.interrupt();
   }
 
-  boolean isAlive() {
+  @Override
+  public boolean isAlive() {
     return process.isAlive();
   }
 
-  long pid() {
-    return process.pid();
+  @Override
+  public Duration spent() {
+    // Where the system does not tell, all time since it started.
+    return process
+        .info()
+        .totalCpuDuration()
+        .orElseGet(() -> Duration.ofNanos(System.nanoTime() - start));
   }
 
   private void read(BiConsumer<Child, Message> heard, Consumer<Child> gone) {

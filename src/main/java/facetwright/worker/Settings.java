@@ -12,13 +12,22 @@ import java.util.List;
  *
  * @param mainClass the worker's main class
  * @param heapMegabytes how much memory a worker may have
- * @param patience how long it waits for an answer to a cancel
- * @param longest how long it waits for an answer at all
+ * @param overtaken processor time that a design may take, at least, while a newer ask waits for it
+ *     to end
+ * @param patience processor time that a worker may take to answer a cancel; it needs 0.4 s to find
+ *     that a script can't be stopped
+ * @param longest how long it waits for an answer at all, and for a worker to start
  */
-public record Settings(String mainClass, int heapMegabytes, Duration patience, Duration longest) {
+public record Settings(
+    String mainClass, int heapMegabytes, Duration overtaken, Duration patience, Duration longest) {
 
   public static final Settings USUAL =
-      new Settings(WorkerMain.class.getName(), 768, Duration.ofMillis(250), Duration.ofSeconds(60));
+      new Settings(
+          WorkerMain.class.getName(),
+          768,
+          Duration.ofSeconds(4),
+          Duration.ofSeconds(2),
+          Duration.ofSeconds(60));
 
   /** Flags of this process that are for its workers too: start-up cache, who goes first. */
   private static final List<String> HANDED_ON =

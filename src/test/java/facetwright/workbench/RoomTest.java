@@ -14,7 +14,6 @@ import facetwright.worker.Settings;
 import facetwright.worker.Workshop;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -39,9 +38,6 @@ import org.junit.jupiter.api.Test;
 /** The room with real workers: what one does with keys and mouse, and what comes of it. */
 class RoomTest {
   private static final Path LANTERN = Path.of("library", "harbour-lantern.js");
-  private static final Settings QUICK =
-      new Settings(Settings.USUAL.mainClass(), 768, Duration.ofMillis(150), Duration.ofSeconds(30));
-
   private final ExecutorService aside =
       Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().factory());
   private static Workshop workshop;
@@ -53,7 +49,7 @@ class RoomTest {
   @BeforeAll
   static void hire() throws Exception {
     Fx.start();
-    workshop = new Workshop(QUICK);
+    workshop = new Workshop(Settings.USUAL);
   }
 
   @AfterAll

@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.script.sandbox.ScriptException.Kind;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -16,6 +20,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** With real processes. */
 class WorkshopTest {
+  private static final Duration SECOND = Duration.ofSeconds(1);
+
   private static Workshop workshop;
 
   @BeforeAll
@@ -29,7 +35,8 @@ class WorkshopTest {
   }
 
   private static Workshop open(Duration patience, Duration longest) {
-    return new Workshop(new Settings(TrialWorker.class.getName(), 512, patience, longest));
+    return new Workshop(
+        new Settings(TrialWorker.class.getName(), 512, patience, patience, longest));
   }
 
   private static Request script(String source) {
@@ -84,13 +91,58 @@ class WorkshopTest {
   }
 
   @Test
-  void theNewestAskWins() throws Exception {
+  void theNewestAskTakesTheTurnOfThoseBeforeIt() throws Exception {
     CompletableFuture<Reply> first = workshop.ask(script("while (true) {}"));
     CompletableFuture<Reply> second = workshop.ask(script("while (true) {}"));
     CompletableFuture<Reply> third = workshop.ask(script("title('third');"));
-    assertThat(answer(first)).isEqualTo(new Reply.Stopped());
     assertThat(answer(second)).isEqualTo(new Reply.Stopped());
     assertThat(answer(third)).isEqualTo(new Reply.Done(TrialWorker.card("third")));
+    // It was under way, or gave way while the worker was starting.
+    assertThat(answer(first)).isInstanceOfAny(Reply.Failed.class, Reply.Stopped.class);
+  }
+
+  /** Asks in bursts, runaways and faults among them: the last is answered, and nobody is ended. */
+  @Test
+  void aHandThatAsksOnAndOnCostsNoWorker() throws Exception {
+    try (Workshop shop = open(Duration.ofSeconds(4), Duration.ofSeconds(60))) {
+      Random random = new Random(20261130);
+      List<CompletableFuture<Reply>> replies = new ArrayList<>();
+      for (int i = 0; i < 400; i++) {
+        String source =
+            switch (random.nextInt(20)) {
+              case 0 -> "while (true) {}";
+              case 1 -> "titel('x');";
+              default -> "title('" + i + "');";
+            };
+        CompletableFuture<Reply> reply = shop.ask(script(source));
+        replies.add(reply);
+        if (random.nextInt(15) == 0) {
+          // The hand looks at what came.
+          answer(reply);
+        }
+      }
+      replies.add(shop.ask(script("title('last');")));
+      assertThat(answer(replies.getLast())).isEqualTo(new Reply.Done(TrialWorker.card("last")));
+      assertThat(replies).allMatch(CompletableFuture::isDone);
+      assertThat(shop.started()).isLessThanOrEqualTo(2);
+    }
+  }
+
+  /** As the system does when memory runs out: it is told at once, not at the next ask. */
+  @Test
+  void aWorkerKilledFromOutsideIsToldAtOnceAndReplaced() throws Exception {
+    try (Workshop shop = open(Duration.ofSeconds(4), Duration.ofSeconds(60))) {
+      Set<ProcessHandle> others = ProcessHandle.current().children().collect(Collectors.toSet());
+      works(shop);
+      ProcessHandle worker =
+          ProcessHandle.current().children().filter(p -> !others.contains(p)).findFirst().get();
+      CompletableFuture<Reply> reply = shop.ask(new Request(TrialWorker.DEAF, "", Map.of()));
+      assertThat(worker.destroyForcibly()).isTrue();
+      assertThat(answer(reply))
+          .isInstanceOfSatisfying(
+              Reply.Failed.class, failed -> assertThat(failed.kind()).isEqualTo(Kind.INTERNAL));
+      works(shop);
+    }
   }
 
   @Test
@@ -113,7 +165,7 @@ class WorkshopTest {
 
   @Test
   void aWorkerThatNeverAnswersIsReplaced() throws Exception {
-    try (Workshop shop = open(Duration.ofSeconds(1), Duration.ofSeconds(10))) {
+    try (Workshop shop = open(SECOND, Duration.ofSeconds(10))) {
       Reply reply = answer(shop.ask(new Request(TrialWorker.DEAF, "", Map.of())));
       assertThat(reply)
           .isInstanceOfSatisfying(
@@ -157,7 +209,7 @@ class WorkshopTest {
   @Test
   void aProgramThatCannotStartIsToldNotWaitedFor() throws Exception {
     Settings wrong =
-        new Settings("facetwright.NoSuchMain", 64, Duration.ofSeconds(1), Duration.ofSeconds(60));
+        new Settings("facetwright.NoSuchMain", 64, SECOND, SECOND, Duration.ofSeconds(60));
     try (Workshop shop = new Workshop(wrong)) {
       assertThat(answer(shop.ask(script("title('a')")))).isInstanceOf(Reply.Failed.class);
     }
@@ -165,7 +217,7 @@ class WorkshopTest {
 
   @Test
   void aClosedWorkshopStopsEveryAsk() throws Exception {
-    Workshop shop = open(Duration.ofSeconds(1), Duration.ofSeconds(60));
+    Workshop shop = open(SECOND, Duration.ofSeconds(60));
     CompletableFuture<Reply> ask = shop.ask(script("title('a')"));
     shop.close();
     assertThat(answer(ask)).isEqualTo(new Reply.Stopped());

@@ -5,14 +5,17 @@ import facetwright.worker.Request;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.IntConsumer;
 
-/** Whoever turns a script into a design; the newest ask wins. */
+/**
+ * Whoever turns a script into a design. Asks are answered in the order they came; the newest is
+ * always answered, others only as far as there is time.
+ */
 @FunctionalInterface
 public interface Asking {
   /**
    * Asks for a design.
    *
    * @return completed on any thread, never exceptionally; {@link Reply.Stopped} where a newer ask
-   *     came
+   *     took its turn
    */
   CompletableFuture<Reply> ask(Request request);
 

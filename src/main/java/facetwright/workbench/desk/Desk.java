@@ -50,6 +50,7 @@ public final class Desk {
   private String turned;
   private boolean following;
   private long asks;
+  private long answered;
   private final ReadOnlyLongWrapper laid = new ReadOnlyLongWrapper();
 
   /**
@@ -125,6 +126,7 @@ public final class Desk {
     adrift = false;
     settings.set(work.dials());
     turns.clear();
+    answered = asks;
     selection.set(Selection.nothing());
     laid.set(laid.get() + 1);
     if (work.text().equals(text.get())) {
@@ -237,8 +239,12 @@ public final class Desk {
   public void ask() {
     changed.set(isUnsaved());
     long number = ++asks;
+    Request request = request();
     working.set(true);
-    var _ = asking.ask(request()).thenAccept(reply -> ui.execute(() -> heard(number, reply)));
+    var _ =
+        asking
+            .ask(request)
+            .thenAccept(reply -> ui.execute(() -> heard(number, request.source(), reply)));
   }
 
   /** What is asked for as things stand. */
@@ -273,13 +279,18 @@ public final class Desk {
     return where == null ? UNNAMED : where.getFileName().toString();
   }
 
-  private void heard(long number, Reply reply) {
-    if (number != asks) {
+  /** Answers come while newer ones are awaited: the net follows a hand that does not wait. */
+  private void heard(long number, String script, Reply reply) {
+    if (number <= answered) {
       return;
     }
-    working.set(false);
+    boolean isLast = number == asks;
+    if (isLast) {
+      working.set(false);
+    }
     switch (reply) {
       case Reply.Done(Design made) -> {
+        answered = number;
         fault.set(null);
         if (design.get() == null
             || made.net().panels().size() != design.get().net().panels().size()) {
@@ -287,8 +298,12 @@ public final class Desk {
         }
         design.set(made);
       }
-      case Reply.Failed(_, String message, Site site, String remedy, List<Mend> mends) ->
+      case Reply.Failed(_, String message, Site site, String remedy, List<Mend> mends) -> {
+        // Its place is one of the script that was asked about.
+        if (isLast || script.equals(text.get())) {
           fault.set(new Fault(message, site, remedy, mends));
+        }
+      }
       case Reply.Proposed _, Reply.Stopped _ -> {}
     }
   }
