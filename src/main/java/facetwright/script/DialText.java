@@ -5,6 +5,7 @@ import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.script.api.Shown;
 import java.util.List;
+import java.util.Map;
 
 /** Dial values as a person types them, and places of a slider as dial values. */
 public final class DialText {
@@ -30,6 +31,27 @@ public final class DialText {
       }
     }
     return Shown.plain(Math.round(value * 1e4) / 1e4);
+  }
+
+  /**
+   * What a dial is turned to, by settings that its design may not have come to yet; its value in
+   * the design where they do not name it, or name what it can't take.
+   *
+   * @param settings dial values by name, as a person types them
+   */
+  public static double wanted(Dial dial, Map<String, String> settings, Unit unit) {
+    String set = settings.get(dial.name());
+    if (set != null) {
+      try {
+        double value = Length.parse(set, unit).in(unit);
+        if (value >= dial.from() && value <= dial.to()) {
+          return value;
+        }
+      } catch (IllegalArgumentException e) {
+        return dial.value();
+      }
+    }
+    return dial.value();
   }
 
   /** The allowed value nearest to a place of the slider: on the dial's steps, or on the ruler. */

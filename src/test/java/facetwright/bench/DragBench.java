@@ -2,6 +2,7 @@ package facetwright.bench;
 
 import facetwright.workbench.Room;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Work;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import facetwright.worker.Settings;
@@ -80,7 +81,7 @@ public final class DragBench {
           Stage stage = new Stage();
           stage.setScene(new Scene(room, 1280, 800));
           stage.show();
-          desk.lay(file, script);
+          desk.lay(file, Work.of(script));
           return room;
         });
     System.out.printf(

@@ -1,14 +1,11 @@
 package facetwright.workbench.desk;
 
 import facetwright.check.Finding;
-import facetwright.net.Mend;
 import facetwright.net.Site;
 import facetwright.script.Design;
-import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ObjectProperty;
@@ -30,15 +27,11 @@ public final class Desk {
   /** What a script is called that has no file yet. */
   public static final String UNNAMED = "untitled.js";
 
-  private final Asking asking;
-  private final Executor ui;
+  private final Answers answers;
   private final StringProperty text = new SimpleStringProperty("");
   private final ObjectProperty<Path> file = new SimpleObjectProperty<>();
   private final ReadOnlyObjectWrapper<Map<String, String>> settings =
       new ReadOnlyObjectWrapper<>(Map.of());
-  private final ReadOnlyObjectWrapper<Design> design = new ReadOnlyObjectWrapper<>();
-  private final ReadOnlyObjectWrapper<Fault> fault = new ReadOnlyObjectWrapper<>();
-  private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
   private final ReadOnlyBooleanWrapper changed = new ReadOnlyBooleanWrapper();
   private final ObjectProperty<Selection> selection =
       new SimpleObjectProperty<>(Selection.nothing());
@@ -46,11 +39,7 @@ public final class Desk {
   private final ReadOnlyObjectWrapper<Site> pointed = new ReadOnlyObjectWrapper<>(Site.NONE);
   private Work saved = Work.of("");
   private boolean adrift;
-  private boolean turningOn;
-  private String turned;
   private boolean following;
-  private long asks;
-  private long answered;
   private final ReadOnlyLongWrapper laid = new ReadOnlyLongWrapper();
 
   /**
@@ -58,8 +47,7 @@ public final class Desk {
    * @param ui runs work on the window's thread
    */
   public Desk(Asking asking, Executor ui) {
-    this.asking = asking;
-    this.ui = ui;
+    answers = new Answers(asking, ui, text::get, () -> selection.set(Selection.nothing()));
     text.addListener((_, old, now) -> changed(old, now));
   }
 
@@ -80,17 +68,17 @@ public final class Desk {
 
   /** The last good design; null before the first. */
   public ReadOnlyObjectProperty<Design> design() {
-    return design.getReadOnlyProperty();
+    return answers.design();
   }
 
   /** What is wrong now; null when nothing is. */
   public ReadOnlyObjectProperty<Fault> fault() {
-    return fault.getReadOnlyProperty();
+    return answers.fault();
   }
 
   /** Whether an answer is awaited. */
   public ReadOnlyBooleanProperty working() {
-    return working.getReadOnlyProperty();
+    return answers.working();
   }
 
   /** Whether the script or a dial differs from what is saved. */
@@ -115,7 +103,7 @@ public final class Desk {
 
   /** Selects what a finding is about, and asks that its place in the script be shown. */
   public void pointOut(Finding finding) {
-    selection.set(Selection.of(design.get().net(), finding));
+    selection.set(Selection.of(design().get().net(), finding));
     pointTo(finding.site());
   }
 
@@ -126,7 +114,7 @@ public final class Desk {
     adrift = false;
     settings.set(work.dials());
     turns.clear();
-    answered = asks;
+    answers.forget();
     selection.set(Selection.nothing());
     laid.set(laid.get() + 1);
     if (work.text().equals(text.get())) {
@@ -157,22 +145,20 @@ public final class Desk {
 
   /** Says whether a dial is being turned on and on, which is taken back in one step. */
   public void keepTurning(boolean on) {
-    turningOn = on;
-    turned = null;
+    turns.hold(on);
   }
 
   /** Turns a dial. */
   public void turn(String dial, String value) {
-    if (turningOn && dial.equals(turned)) {
-      Map<String, String> next = new LinkedHashMap<>(settings.get());
-      next.put(dial, value);
-      put(next);
-      return;
-    }
-    turned = dial;
     Map<String, String> next = new LinkedHashMap<>(settings.get());
     next.put(dial, value);
-    turnAll(next);
+    if (turns.isHeld(dial)) {
+      turns.goOn(Map.copyOf(next));
+      put(next);
+    } else if (!next.equals(settings.get())) {
+      turnAll(next);
+      turns.held(dial);
+    }
   }
 
   /** Lets a dial stand as the script says. */
@@ -238,13 +224,7 @@ public final class Desk {
   /** Asks for the design anew. */
   public void ask() {
     changed.set(isUnsaved());
-    long number = ++asks;
-    Request request = request();
-    working.set(true);
-    var _ =
-        asking
-            .ask(request)
-            .thenAccept(reply -> ui.execute(() -> heard(number, request.source(), reply)));
+    answers.ask(request());
   }
 
   /** What is asked for as things stand. */
@@ -277,34 +257,5 @@ public final class Desk {
   public String fileName() {
     Path where = file.get();
     return where == null ? UNNAMED : where.getFileName().toString();
-  }
-
-  /** Answers come while newer ones are awaited: the net follows a hand that does not wait. */
-  private void heard(long number, String script, Reply reply) {
-    if (number <= answered) {
-      return;
-    }
-    boolean isLast = number == asks;
-    if (isLast) {
-      working.set(false);
-    }
-    switch (reply) {
-      case Reply.Done(Design made) -> {
-        answered = number;
-        fault.set(null);
-        if (design.get() == null
-            || made.net().panels().size() != design.get().net().panels().size()) {
-          selection.set(Selection.nothing());
-        }
-        design.set(made);
-      }
-      case Reply.Failed(_, String message, Site site, String remedy, List<Mend> mends) -> {
-        // Its place is one of the script that was asked about.
-        if (isLast || script.equals(text.get())) {
-          fault.set(new Fault(message, site, remedy, mends));
-        }
-      }
-      case Reply.Proposed _, Reply.Stopped _ -> {}
-    }
   }
 }

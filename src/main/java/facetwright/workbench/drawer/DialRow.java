@@ -92,7 +92,7 @@ final class DialRow extends VBox {
             e.consume();
           } else if (e.getCode() == KeyCode.UP || e.getCode() == KeyCode.DOWN) {
             double step = DialText.step(this.dial, this.unit);
-            slid(this.dial.value() + (e.getCode() == KeyCode.UP ? step : -step));
+            slid(wanted() + (e.getCode() == KeyCode.UP ? step : -step));
             e.consume();
           }
         });
@@ -112,15 +112,20 @@ final class DialRow extends VBox {
     slider.setMax(now.to());
     slider.setBlockIncrement(DialText.step(now, in));
     if (!slider.isValueChanging()) {
-      slider.setValue(now.value());
+      slider.setValue(wanted());
     }
     least.setText(DialText.of(now, now.from(), in));
     most.setText(DialText.of(now, now.to(), in));
     if (!field.isFocused() || slider.isValueChanging()) {
-      field.setText(DialText.of(now, now.value(), in));
+      field.setText(DialText.of(now, wanted(), in));
     }
     back.setVisible(desk.settings().get().containsKey(now.name()));
     showing = false;
+  }
+
+  /** What the dial is turned to; its design may come later. */
+  private double wanted() {
+    return DialText.wanted(dial, desk.settings().get(), unit);
   }
 
   private void slid(double value) {
@@ -128,7 +133,7 @@ final class DialRow extends VBox {
       return;
     }
     double near = DialText.snapped(dial, value, unit);
-    if (Math.abs(near - dial.value()) > 1e-9) {
+    if (Math.abs(near - wanted()) > 1e-9) {
       String text = DialText.of(dial, near, unit);
       field.setText(text);
       desk.turn(dial.name(), text);
@@ -137,7 +142,7 @@ final class DialRow extends VBox {
 
   private void typed() {
     String text = field.getText().strip();
-    if (!text.isEmpty() && !text.equals(DialText.of(dial, dial.value(), unit))) {
+    if (!text.isEmpty() && !text.equals(DialText.of(dial, wanted(), unit))) {
       desk.turn(dial.name(), text);
     }
   }

@@ -1,0 +1,95 @@
+package facetwright.workbench.desk;
+
+import facetwright.net.Mend;
+import facetwright.net.Site;
+import facetwright.script.Design;
+import facetwright.worker.Reply;
+import facetwright.worker.Request;
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/**
+ * What was asked for and what came of it: the last good design, and what is wrong. Designs come
+ * while newer ones are awaited, so that the net follows a hand that does not wait for it.
+ */
+final class Answers {
+  private final Asking asking;
+  private final Executor ui;
+  private final ReadOnlyObjectWrapper<Design> design = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyObjectWrapper<Fault> fault = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
+  private final Supplier<String> script;
+  private final Runnable reshaped;
+  private long asked;
+  private long answered;
+
+  /**
+   * @param script the script as it stands now
+   * @param reshaped told when a design of another number of panels comes, before it shows
+   */
+  Answers(Asking asking, Executor ui, Supplier<String> script, Runnable reshaped) {
+    this.asking = asking;
+    this.ui = ui;
+    this.script = script;
+    this.reshaped = reshaped;
+  }
+
+  ReadOnlyObjectProperty<Design> design() {
+    return design.getReadOnlyProperty();
+  }
+
+  ReadOnlyObjectProperty<Fault> fault() {
+    return fault.getReadOnlyProperty();
+  }
+
+  ReadOnlyBooleanProperty working() {
+    return working.getReadOnlyProperty();
+  }
+
+  /** Answers to what was asked so far do not count any more. */
+  void forget() {
+    answered = asked;
+  }
+
+  void ask(Request request) {
+    long number = ++asked;
+    working.set(true);
+    var _ =
+        asking
+            .ask(request)
+            .thenAccept(reply -> ui.execute(() -> heard(number, request.source(), reply)));
+  }
+
+  private void heard(long number, String source, Reply reply) {
+    if (number <= answered) {
+      return;
+    }
+    boolean isLast = number == asked;
+    if (isLast) {
+      working.set(false);
+    }
+    switch (reply) {
+      case Reply.Done(Design made) -> {
+        answered = number;
+        fault.set(null);
+        if (design.get() == null
+            || made.net().panels().size() != design.get().net().panels().size()) {
+          reshaped.run();
+        }
+        design.set(made);
+      }
+      case Reply.Failed(_, String message, Site site, String remedy, List<Mend> mends) -> {
+        // Its place is one of the script that was asked about.
+        if (isLast || source.equals(script.get())) {
+          fault.set(new Fault(message, site, remedy, mends));
+        }
+      }
+      case Reply.Proposed _, Reply.Stopped _ -> {}
+    }
+  }
+}
