@@ -19,6 +19,8 @@ class ArrowsTest {
   void arrowsPointDownward() {
     layeredArchitecture()
         .consideringOnlyDependenciesInLayers()
+        .layer("pace")
+        .definedBy("facetwright.pace..")
         .layer("geom")
         .definedBy("facetwright.geom..")
         .layer("net")
@@ -47,6 +49,8 @@ class ArrowsTest {
         .definedBy("facetwright.cli..")
         .layer("workbench")
         .definedBy("facetwright.workbench..")
+        .whereLayer("pace")
+        .mayNotAccessAnyLayer()
         .whereLayer("geom")
         .mayNotAccessAnyLayer()
         .whereLayer("net")
@@ -58,11 +62,11 @@ class ArrowsTest {
         .whereLayer("check")
         .mayOnlyAccessLayers("geom", "net", "fold")
         .whereLayer("papers")
-        .mayOnlyAccessLayers("geom", "net", "fold", "check")
+        .mayOnlyAccessLayers("pace", "geom", "net", "fold", "check")
         .whereLayer("draw")
-        .mayOnlyAccessLayers("geom", "net", "fold", "papers")
+        .mayOnlyAccessLayers("pace", "geom", "net", "fold", "papers")
         .whereLayer("export")
-        .mayOnlyAccessLayers("geom", "net", "fold", "papers", "draw")
+        .mayOnlyAccessLayers("pace", "geom", "net", "fold", "papers", "draw")
         .whereLayer("aim")
         .mayOnlyAccessLayers("geom", "net")
         .whereLayer("script")
@@ -75,8 +79,8 @@ class ArrowsTest {
             "geom", "net", "form", "fold", "check", "papers", "draw", "aim", "script", "turn")
         .whereLayer("workbench")
         .mayOnlyAccessLayers(
-            "geom", "net", "form", "fold", "check", "papers", "draw", "export", "aim", "script",
-            "turn", "worker")
+            "pace", "geom", "net", "form", "fold", "check", "papers", "draw", "export", "aim",
+            "script", "turn", "worker")
         .check(CLASSES);
   }
 

@@ -44,6 +44,7 @@ final class WorksJson {
     json.writeStringField("name", plan.paper().name());
     json.writeNumberField("sheets", plan.plan().sheetCount());
     json.writeBooleanField("fewest", plan.plan().bestKnown());
+    json.writeNumberField("sheets_at_least", (int) plan.plan().bound());
     json.writeNumberField("used", 1 - plan.waste() / plan.plan().paperArea());
     json.writeNumberField("waste_mm2", plan.waste());
     json.writeArrayFieldStart("groups");

@@ -1,5 +1,6 @@
 package facetwright.papers.cutting;
 
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -10,14 +11,23 @@ import java.util.PriorityQueue;
 /**
  * The best plan for limited copies, by building rectangles from pieces, the most promising first.
  * One is dropped when it and the most that could lie beside it come to no more than the best plan
- * known, or when a built one of the same pieces is no larger. It ends with proof, or at its limit
- * of nodes.
+ * known, or when a built one of the same pieces is no larger. It ends with proof, or at its bound
+ * of tries.
  */
 final class BestFirst {
+  /** As many rectangles as memory has room for. */
+  private static final int MOST_NODES = 400_000;
+
+  /** A pair takes as long as so many cuts in the table. */
+  private static final int PER_PAIR = 6;
+
+  /** So does a built rectangle. */
+  private static final int PER_BUILT = 150;
+
   private final Unlimited table;
   private final Problem problem;
   private final Beside beside;
-  private final int nodes;
+  private final long most;
   private final PriorityQueue<Node> open =
       new PriorityQueue<>(
           Comparator.comparingLong((Node n) -> -n.bound).thenComparingInt(n -> n.number));
@@ -26,17 +36,19 @@ final class BestFirst {
   private int made;
   private Built best;
   private long worth;
-  private boolean proven;
+  private long tries;
+  private long atMost;
 
   private record Node(Built built, int i, int j, long bound, int number) {}
 
   /**
    * @param known a plan to beat
+   * @param most tries
    */
-  BestFirst(Unlimited table, Built known, int nodes) {
+  BestFirst(Unlimited table, Built known, long most) {
     this.table = table;
     this.problem = table.problem;
-    this.nodes = nodes;
+    this.most = most;
     this.best = known;
     this.worth = known.value();
     this.beside = new Beside(table);
@@ -44,19 +56,18 @@ final class BestFirst {
 
   BestFirst search() {
     for (Problem.Fit fit : problem.fits) {
-      add(Built.of(problem, fit), table.xs.floor(fit.w()), table.ys.floor(fit.h()));
+      add(Built.of(problem, fit), table.xs.ceiling(fit.w()), table.ys.ceiling(fit.h()));
     }
     while (true) {
       Node node = open.poll();
-      if (node == null || node.bound <= worth) {
-        proven = table.isExact();
-        return this;
-      }
-      if (closed.size() >= nodes || made > 40 * nodes) {
+      atMost = node == null ? worth : Math.max(worth, node.bound);
+      if (atMost == worth || tries > most || made > MOST_NODES) {
         return this;
       }
       closed.add(node);
       int count = closed.size();
+      tries += (long) count * PER_PAIR;
+      Pace.step(1 + count * PER_PAIR / 1000);
       for (int c = 0; c < count; c++) {
         combine(node, closed.get(c));
       }
@@ -85,6 +96,7 @@ final class BestFirst {
   }
 
   private void add(Built built, int i, int j) {
+    tries += PER_BUILT;
     List<Node> same = seen.computeIfAbsent(built.counts(), _ -> new ArrayList<>(1));
     for (Node other : same) {
       if (other.i <= i && other.j <= j) {
@@ -104,8 +116,12 @@ final class BestFirst {
     return best;
   }
 
-  /** Whether nothing better is possible. */
-  boolean isProven() {
-    return proven;
+  /** No better plan has a higher value, where the table is exact. */
+  long atMost() {
+    return atMost;
+  }
+
+  long tries() {
+    return tries;
   }
 }

@@ -4,21 +4,21 @@ import java.util.Arrays;
 
 /** How many there are of each wanted rectangle. */
 final class Counts {
-  private final short[] of;
+  private final int[] of;
 
-  private Counts(short[] of) {
+  private Counts(int[] of) {
     this.of = of;
   }
 
   /** One of one kind. */
   static Counts one(int kind, int kinds) {
-    short[] of = new short[kinds];
+    int[] of = new int[kinds];
     of[kind] = 1;
     return new Counts(of);
   }
 
   Counts plus(Counts other) {
-    short[] sum = of.clone();
+    int[] sum = of.clone();
     for (int k = 0; k < sum.length; k++) {
       sum[k] += other.of[k];
     }
@@ -28,7 +28,17 @@ final class Counts {
   /** Whether these and the others together are no more than this of any kind. */
   boolean allows(Counts other, int[] limit) {
     for (int k = 0; k < limit.length; k++) {
-      if (of[k] + other.of[k] > limit[k]) {
+      if (of[k] > limit[k] - other.of[k]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether these are no more than this of any kind. */
+  boolean within(int[] limit) {
+    for (int k = 0; k < limit.length; k++) {
+      if (of[k] > limit[k]) {
         return false;
       }
     }

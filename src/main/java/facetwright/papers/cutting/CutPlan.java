@@ -12,11 +12,18 @@ import java.util.TreeSet;
  * @param sheets each sheet that is cut in a way of its own
  * @param bestKnown whether nothing better is possible: no fewer sheets, or no higher value where
  *     one sheet was asked for
+ * @param bound what no plan betters: the fewest sheets any may take, or the highest value one sheet
+ *     may give
  */
-public record CutPlan(List<Wanted> wanted, double kerf, List<SheetPlan> sheets, boolean bestKnown) {
+public record CutPlan(
+    List<Wanted> wanted, double kerf, List<SheetPlan> sheets, boolean bestKnown, double bound) {
   public CutPlan {
     wanted = List.copyOf(wanted);
     sheets = List.copyOf(sheets);
+  }
+
+  CutPlan bounded(double other) {
+    return new CutPlan(wanted, kerf, sheets, bestKnown, other);
   }
 
   /** How many sheets it takes. */

@@ -1,17 +1,29 @@
 package facetwright.papers.cutting;
 
 /**
- * How long to look for a better plan, in steps rather than in time, so that the same question
- * always has the same answer.
+ * How long to look for a better plan, in tries rather than in time, so that the same question
+ * always has the same answer. A try is to cut one part at one place, or to put two built parts
+ * together: about a billionth of a second.
  *
- * @param points places along a side where a cut may lie; above it only sums of a few different
- *     lengths are tried
- * @param nodes parts built up in the search for limited copies
+ * @param tries at most, over 0; a first plan is always made, with as little as it takes
  */
-public record Effort(int points, int nodes) {
-  /** For a maker who waits: well under a second a sheet. */
-  public static final Effort USUAL = new Effort(320, 2500);
+public record Effort(long tries) {
+  /** For a maker who waits: a few seconds where nothing is proved before. */
+  public static final Effort USUAL = new Effort(3_000_000_000L);
 
-  /** For a plan worth waiting for. */
-  public static final Effort THOROUGH = new Effort(4000, 60_000);
+  /** For a first plan, which is often the best already. */
+  static final Effort QUICK = new Effort(150_000_000L);
+
+  /**
+   * @throws IllegalArgumentException when it is not over 0
+   */
+  public Effort {
+    if (tries < 1) {
+      throw new IllegalArgumentException("a plan takes 1 try or more, not " + tries);
+    }
+  }
+
+  Effort atMost(Effort other) {
+    return tries <= other.tries ? this : other;
+  }
 }

@@ -16,6 +16,7 @@ final class FewCuts {
   private final Unlimited table;
   private final Problem problem;
   private final Map<Long, Choice> known = new HashMap<>();
+  private final Map<Long, Built> made = new HashMap<>();
 
   /** What becomes of a part that has no waste along an edge: cut at a point, or a piece. */
   private record Choice(Way way, int at, int beyond, Problem.Fit piece, int cuts) {}
@@ -28,9 +29,10 @@ final class FewCuts {
     this.problem = table.problem;
   }
 
-  static Part of(Unlimited table) {
+  /** The whole sheet's plan; nothing where it gives nothing. */
+  static Built of(Unlimited table) {
     FewCuts reader = new FewCuts(table);
-    return reader.part(reader.need(table.problem.width, table.problem.height));
+    return reader.built(reader.need(table.problem.width, table.problem.height));
   }
 
   private Need need(long w, long h) {
@@ -46,24 +48,31 @@ final class FewCuts {
     return new Need(w, h, i, j);
   }
 
-  private Part part(Need need) {
+  /** Nothing for waste. */
+  private Built built(Need need) {
     if (table.most[need.i][need.j] == 0) {
-      return problem.waste(need.w, need.h);
+      return null;
     }
     long w = table.xs.at[need.i];
     long h = table.ys.at[need.j];
-    Choice choice = choice(need.i, need.j);
-    Part inner =
-        choice.piece != null
-            ? problem.piece(choice.piece)
-            : problem.cut(
-                w,
-                h,
-                choice.way,
-                (choice.way == Way.LEFT ? table.xs : table.ys).at[choice.at],
-                part(first(choice, w, h)),
-                part(second(choice, w, h)));
-    return problem.trimmed(need.w, need.h, w, h, inner);
+    long key = (long) need.i << 32 | need.j;
+    Built same = made.get(key);
+    if (same == null) {
+      same = built(choice(need.i, need.j), w, h);
+      made.put(key, same);
+    }
+    return same;
+  }
+
+  private Built built(Choice choice, long w, long h) {
+    if (choice.piece != null) {
+      return Built.of(problem, choice.piece);
+    }
+    Built first = built(first(choice, w, h));
+    Built second = built(second(choice, w, h));
+    return first == null
+        ? second
+        : second == null ? first : Built.together(choice.way, first, second);
   }
 
   private Need first(Choice c, long w, long h) {
@@ -97,7 +106,7 @@ final class FewCuts {
     long w = table.xs.at[i];
     long h = table.ys.at[j];
     for (Problem.Fit fit : problem.fits) {
-      if (fit.value() == value && fit.w() == w && fit.h() == h) {
+      if (fit.value() == value && fit.w() <= w && fit.h() <= h) {
         return new Choice(Way.LEFT, 0, 0, fit, 0);
       }
     }

@@ -1,6 +1,6 @@
 package facetwright.papers.cutting;
 
-import java.util.Optional;
+import facetwright.pace.Pace;
 
 /**
  * A good plan for limited copies, quickly: the table of {@link Unlimited} with one built rectangle
@@ -8,7 +8,11 @@ import java.util.Optional;
  * rectangle of highest value may use up what a larger one needs.
  */
 final class OneEach {
-  private static final long MOST_TRIES = 400_000_000L;
+  /** A cut takes as long as so many in the table, which are tried in rows. */
+  private static final int PER_CUT = 6;
+
+  /** A table of such a part of an effort, and this for it, leave some of it for a search. */
+  static final int PART = 2 * PER_CUT;
 
   private final Problem problem;
   private final Unlimited table;
@@ -22,22 +26,28 @@ final class OneEach {
     this.kept = new Built[table.xs.size()][table.ys.size()];
   }
 
-  /** The best found for the whole sheet, or none where nothing fits or the table is too large. */
-  static Optional<Built> of(Unlimited table) {
-    long cells = (long) table.xs.size() * table.ys.size();
-    if (cells * (table.xs.size() + table.ys.size()) / 4 > MOST_TRIES) {
-      return Optional.empty();
-    }
+  /** The best found for the whole sheet, on which some piece fits. */
+  static Built of(Unlimited table) {
     OneEach all = new OneEach(table);
     all.fill();
-    return Optional.ofNullable(all.kept[table.xs.size() - 1][table.ys.size() - 1]);
+    return all.kept[table.xs.size() - 1][table.ys.size() - 1];
+  }
+
+  /** How many tries it takes. */
+  static long tries(Unlimited table) {
+    return PER_CUT * table.tries();
   }
 
   private void fill() {
     for (Problem.Fit fit : problem.fits) {
-      put(table.xs.floor(fit.w()), table.ys.floor(fit.h()), fit.value(), Built.of(problem, fit));
+      put(
+          table.xs.ceiling(fit.w()),
+          table.ys.ceiling(fit.h()),
+          fit.value(),
+          Built.of(problem, fit));
     }
     for (int i = 1; i < table.xs.size(); i++) {
+      Pace.step(1 + tries(table) / table.xs.size() / 1000);
       for (int j = 1; j < table.ys.size(); j++) {
         put(i, j, value[i - 1][j], kept[i - 1][j]);
         put(i, j, value[i][j - 1], kept[i][j - 1]);

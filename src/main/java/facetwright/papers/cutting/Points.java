@@ -1,19 +1,25 @@
 package facetwright.papers.cutting;
 
 import java.util.Arrays;
-import java.util.NavigableSet;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
  * Where cuts may lie along a side. Pushing every piece to the left and down loses nothing, so it is
- * enough to cut at sums of wanted lengths (J. C. Herz, Recursive computational procedure for
- * two-dimensional stock cutting, IBM J. Res. Dev. 16 (1972) 462-469; from memory).
+ * enough to cut at sums of wanted lengths, each taken no more often than it is wanted (J. C. Herz,
+ * Recursive computational procedure for two-dimensional stock cutting, IBM J. Res. Dev. 16 (1972)
+ * 462-469; from memory).
  */
 final class Points {
+  /** More equal pieces in a row than this are halved rather than cut off one by one. */
+  private static final int ROW = 150;
+
   /** Ascending, the first is 0. */
   final long[] at;
 
-  /** Whether these are all sums, so that nothing better lies elsewhere. */
+  /** Whether these are all that matter, so that nothing better lies elsewhere. */
   final boolean all;
 
   private Points(long[] at, boolean all) {
@@ -21,48 +27,137 @@ final class Points {
     this.all = all;
   }
 
-  /** Sums of these lengths up to a limit; where there are too many, of fewer different lengths. */
-  static Points of(long[] lengths, long limit, int most) {
-    long[] different = Arrays.stream(lengths).distinct().sorted().toArray();
-    for (int kinds : new int[] {different.length, 3, 2}) {
-      NavigableSet<Long> sums = sums(different, limit, kinds, most);
-      if (sums.size() <= most) {
-        return new Points(array(sums), kinds >= different.length);
+  /**
+   * The lengths that a kind of piece may have along the side.
+   *
+   * @param limit how often it is wanted
+   */
+  record Kind(long[] lengths, int limit) {}
+
+  /**
+   * @param different of how many different kinds a sum may be
+   * @param most points
+   * @return none where there are more
+   */
+  static Points of(Kind[] kinds, long side, int different, int most) {
+    NavigableMap<Long, Integer> sums =
+        different >= kinds.length ? all(kinds, side, most) : some(kinds, side, different, most);
+    if (sums.size() > most) {
+      return null;
+    }
+    long[] at = sums.keySet().stream().mapToLong(Long::longValue).toArray();
+    boolean all = different >= kinds.length;
+    for (Kind kind : kinds) {
+      for (long length : kind.lengths) {
+        all &= row(kind, length, side) <= ROW;
       }
     }
-    return new Points(array(sums(different, limit, 1, Integer.MAX_VALUE)), false);
+    return new Points(at, all);
   }
 
-  private static NavigableSet<Long> sums(long[] lengths, long limit, int kinds, int most) {
-    // Sums by how many different lengths they use, at most so many.
-    NavigableSet<Long> all = new TreeSet<>();
-    if (kinds >= lengths.length) {
-      all.add(0L);
-      for (long length : lengths) {
-        for (Long sum = all.first(); sum != null && all.size() <= most; sum = all.higher(sum)) {
-          if (sum + length <= limit) {
-            all.add(sum + length);
+  /** The least that any plan may do with: each kind alone, in rows that are halved. */
+  static Points few(Kind[] kinds, long side) {
+    TreeSet<Long> at = new TreeSet<>();
+    at.add(0L);
+    for (Kind kind : kinds) {
+      for (long length : kind.lengths) {
+        int row = row(kind, length, side);
+        for (int low = row, high = row; high > 1; high = (high + 1) / 2, low /= 2) {
+          at.add(low * length);
+          at.add(high * length);
+        }
+        at.add(length);
+      }
+    }
+    return new Points(at.stream().mapToLong(Long::longValue).toArray(), false);
+  }
+
+  private static int row(Kind kind, long length, long side) {
+    return (int) Math.min(kind.limit, side / length);
+  }
+
+  /** Sums of all kinds; beside each how many of the last kind it takes at least. */
+  private static NavigableMap<Long, Integer> all(Kind[] kinds, long side, int most) {
+    NavigableMap<Long, Integer> sums = new TreeMap<>();
+    sums.put(0L, 0);
+    for (Kind kind : kinds) {
+      sums.replaceAll((_, _) -> 0);
+      add(sums, kind, side, most);
+    }
+    return sums;
+  }
+
+  /** Adds what comes of a kind on top of the sums there are. */
+  private static void add(NavigableMap<Long, Integer> sums, Kind kind, long side, int most) {
+    for (Map.Entry<Long, Integer> sum = sums.firstEntry();
+        sum != null && sums.size() <= most;
+        sum = sums.higherEntry(sum.getKey())) {
+      if (sum.getValue() < Math.min(kind.limit, ROW)) {
+        for (long length : kind.lengths) {
+          if (sum.getKey() + length <= side) {
+            sums.merge(sum.getKey() + length, sum.getValue() + 1, Math::min);
           }
         }
       }
-      return all;
     }
-    add(all, lengths, 0, 0, limit, kinds, most);
-    return all;
+    for (long length : kind.lengths) {
+      halves(sums, length, row(kind, length, side));
+    }
   }
 
-  private static void add(
-      NavigableSet<Long> all, long[] lengths, int from, long sum, long limit, int kinds, int most) {
-    all.add(sum);
-    for (int i = from; kinds > 0 && i < lengths.length && all.size() <= most; i++) {
-      for (long next = sum + lengths[i]; next <= limit; next += lengths[i]) {
-        add(all, lengths, i + 1, next, limit, kinds - 1, most);
+  /** So that a long row can be halved again and again. */
+  private static void halves(NavigableMap<Long, Integer> sums, long length, int row) {
+    for (int low = row, high = row; high > ROW; high = (high + 1) / 2, low /= 2) {
+      sums.putIfAbsent(low * length, ROW);
+      sums.putIfAbsent(high * length, ROW);
+    }
+  }
+
+  /** Sums of a few different kinds. */
+  private static NavigableMap<Long, Integer> some(
+      Kind[] kinds, long side, int different, int most) {
+    NavigableMap<Long, Integer> sums = new TreeMap<>();
+    sums.put(0L, 0);
+    some(sums, kinds, 0, 0, side, different, most);
+    return sums;
+  }
+
+  private static void some(
+      NavigableMap<Long, Integer> sums,
+      Kind[] kinds,
+      int from,
+      long base,
+      long side,
+      int different,
+      int most) {
+    for (int k = from; different > 0 && k < kinds.length && sums.size() <= most; k++) {
+      NavigableMap<Long, Integer> of = new TreeMap<>();
+      of.put(base, 0);
+      add(of, kinds[k], side, most);
+      for (long sum : of.keySet()) {
+        boolean isNew = sums.putIfAbsent(sum, 0) == null;
+        if (sum > base && (isNew || different > 1)) {
+          some(sums, kinds, k + 1, sum, side, different - 1, most);
+        }
       }
     }
   }
 
-  private static long[] array(NavigableSet<Long> sums) {
-    return sums.stream().mapToLong(Long::longValue).toArray();
+  /**
+   * Fewer that lose nothing: a part beside which a length lies may as well be as long as that
+   * leaves room for (J. Terno, R. Lindemann, G. Scheithauer, Zuschnittprobleme und ihre praktische
+   * Lösung, 1987; from memory). Longer parts than needed, so a plan read from them wants
+   * tightening.
+   */
+  Points raster(long side) {
+    if (!all) {
+      return this;
+    }
+    TreeSet<Long> fewer = new TreeSet<>();
+    for (long point : at) {
+      fewer.add(at[floor(side - point)]);
+    }
+    return new Points(fewer.stream().mapToLong(Long::longValue).toArray(), all);
   }
 
   int size() {

@@ -31,7 +31,7 @@ final class Problem {
       Wanted want = wanted.get(k);
       long w = whole(want.width()) + this.kerf;
       long h = whole(want.height()) + this.kerf;
-      long value = Math.max(1, Math.round(want.value() * PER_VALUE));
+      long value = units(want);
       if (limit[k] > 0) {
         add(new Fit(k, false, w, h, value));
         if (want.mayTurn() && w != h) {
@@ -41,10 +41,43 @@ final class Problem {
     }
   }
 
+  /** What one is worth, in whole units. */
+  static long units(Wanted want) {
+    return Math.max(1, Math.round(want.value() * PER_VALUE));
+  }
+
   private void add(Fit fit) {
     if (fit.w() <= width && fit.h() <= height) {
       fits.add(fit);
     }
+  }
+
+  /** The lengths along a side of each kind still wanted. */
+  Points.Kind[] kinds(boolean isAcross, boolean isLimited) {
+    List<Points.Kind> kinds = new ArrayList<>();
+    for (int k = 0; k < limit.length; k++) {
+      int kind = k;
+      long[] lengths =
+          fits.stream()
+              .filter(f -> f.kind() == kind)
+              .mapToLong(f -> isAcross ? f.w() : f.h())
+              .distinct()
+              .toArray();
+      if (lengths.length > 0) {
+        kinds.add(new Points.Kind(lengths, isLimited ? limit[k] : Wanted.UNLIMITED));
+      }
+    }
+    return kinds.toArray(Points.Kind[]::new);
+  }
+
+  /** No plan of the sheet is worth more, by its area alone. */
+  long valueByArea() {
+    double densest = 0;
+    for (Fit fit : fits) {
+      densest = Math.max(densest, fit.value() / ((double) fit.w() * fit.h()));
+    }
+    // Rounding may be off by some parts in 1e16 of the sum; a few units are plenty.
+    return (long) Math.floor(densest * width * height * (1 + 1e-15)) + 1;
   }
 
   private static long whole(double mm) {

@@ -1,11 +1,24 @@
 package facetwright.papers.cutting;
 
+import facetwright.pace.Pace;
+
 /**
  * The most that any part of a sheet can give where there is no limit on copies, exactly: a part is
  * one piece, or it is cut in two (P. C. Gilmore, R. E. Gomory, The theory and computation of
  * knapsack functions, Operations Research 14 (1966) 1045-1074; from memory).
  */
 final class Unlimited {
+  /** Up to so many tries the points are taken as they are: a plan read from them is tight. */
+  private static final long CHEAP = 20_000_000;
+
+  private static final int MOST_POINTS = 2500;
+
+  /** A point takes as long to find, for every fit, as so many cuts in the table. */
+  private static final long PER_POINT = 300;
+
+  /** Where not all points can be taken, so many do for a good plan. */
+  private static final int FEW_POINTS = 320;
+
   final Problem problem;
   final Points xs;
   final Points ys;
@@ -24,16 +37,57 @@ final class Unlimited {
     this.most = new long[xs.size()][ys.size()];
   }
 
+  /** The table at as many points as the effort allows. */
   static Unlimited of(Problem problem, Effort effort) {
-    long[] widths = problem.fits.stream().mapToLong(Problem.Fit::w).toArray();
-    long[] heights = problem.fits.stream().mapToLong(Problem.Fit::h).toArray();
-    Unlimited table =
-        new Unlimited(
-            problem,
-            Points.of(widths, problem.width, effort.points()),
-            Points.of(heights, problem.height, effort.points()));
+    Unlimited table = null;
+    for (int different : new int[] {Integer.MAX_VALUE, 3, 2, 1}) {
+      table = table == null ? affordable(problem, different, effort) : table;
+    }
+    table = table == null ? new Unlimited(problem, few(problem, true), few(problem, false)) : table;
+    Pace.step(1 + table.tries() / 1000);
     table.fill();
     return table;
+  }
+
+  private static Unlimited affordable(Problem problem, int different, Effort effort) {
+    Points xs = points(problem, true, true, different);
+    Points ys = points(problem, false, true, different);
+    if (xs != null && ys != null && tries(xs, ys) <= Math.min(CHEAP, effort.tries())) {
+      return new Unlimited(problem, xs, ys);
+    }
+    if (different == Integer.MAX_VALUE) {
+      xs = points(problem, true, false, different);
+      ys = points(problem, false, false, different);
+      if (xs != null && ys != null) {
+        xs = xs.raster(problem.width);
+        ys = ys.raster(problem.height);
+      }
+    }
+    return xs != null && ys != null && tries(xs, ys) <= effort.tries()
+        ? new Unlimited(problem, xs, ys)
+        : null;
+  }
+
+  private static Points points(
+      Problem problem, boolean isAcross, boolean isLimited, int different) {
+    return Points.of(
+        problem.kinds(isAcross, isLimited),
+        isAcross ? problem.width : problem.height,
+        different,
+        different == Integer.MAX_VALUE ? MOST_POINTS : FEW_POINTS);
+  }
+
+  private static Points few(Problem problem, boolean isAcross) {
+    return Points.few(problem.kinds(isAcross, true), isAcross ? problem.width : problem.height);
+  }
+
+  private static long tries(Points xs, Points ys) {
+    return (long) xs.size() * ys.size() * (xs.size() + ys.size()) / 4;
+  }
+
+  /** How many tries the table took. */
+  long tries() {
+    return tries(xs, ys) + PER_POINT * (problem.fits.size() + 1) * (xs.size() + ys.size());
   }
 
   /** Whether every place of a cut that could matter was tried. */
@@ -48,8 +102,8 @@ final class Unlimited {
 
   private void fill() {
     for (Problem.Fit fit : problem.fits) {
-      int i = xs.floor(fit.w());
-      int j = ys.floor(fit.h());
+      int i = xs.ceiling(fit.w());
+      int j = ys.ceiling(fit.h());
       most[i][j] = Math.max(most[i][j], fit.value());
     }
     for (int i = 1; i < xs.size(); i++) {
@@ -60,6 +114,7 @@ final class Unlimited {
         raise(row, most[first], most[beyond[first]]);
       }
       up(row, beyondY);
+      Pace.step();
     }
   }
 

@@ -95,7 +95,19 @@ public record WorksText(Unit unit) {
             Decimals.places(plan.waste() / 100, 0),
             cuts.cuts(),
             cuts.measures().size(),
-            cuts.bestKnown() ? " No plan takes fewer sheets." : "");
+            fewest(cuts));
+  }
+
+  /** How good the plan is, as far as it is known. */
+  private static String fewest(CutPlan cuts) {
+    int fewer = cuts.sheetCount() - (int) cuts.bound();
+    return fewer == 0
+        ? " No plan takes fewer sheets."
+        : " It may be that "
+            + (fewer == 1 ? "one sheet" : fewer + " sheets")
+            + " fewer would do; less than "
+            + (int) cuts.bound()
+            + " cannot.";
   }
 
   /** The numbered cuts of one sheet. */

@@ -62,7 +62,7 @@ class PlannerTest {
               1 + kind % 13,
               kind % 2 == 0));
     }
-    CutPlan plan = Planner.plan(List.of(A4, A3), wanted, kerf, new Effort(200, 500));
+    CutPlan plan = Planner.plan(List.of(A4, A3), wanted, kerf, new Effort(10_000_000));
     assertThat(Verify.exactly(plan)).isEmpty();
     double area = wanted.stream().mapToDouble(w -> w.count() * w.area()).sum();
     assertThat(plan.sheetCount()).isGreaterThanOrEqualTo((int) Math.ceil(area / A3.area() - 1e-9));

@@ -25,7 +25,7 @@ class VerifyTest {
   }
 
   private static CutPlan plan(Part whole) {
-    return new CutPlan(WANTED, 0, List.of(new SheetPlan(PAPER, 1, whole)), false);
+    return new CutPlan(WANTED, 0, List.of(new SheetPlan(PAPER, 1, whole)), false, 0);
   }
 
   @Test
@@ -77,13 +77,13 @@ class VerifyTest {
 
   @Test
   void aPlanWithoutTheKerf() {
-    CutPlan plan = new CutPlan(WANTED, 2, List.of(new SheetPlan(PAPER, 1, good())), false);
+    CutPlan plan = new CutPlan(WANTED, 2, List.of(new SheetPlan(PAPER, 1, good())), false, 0);
     assertThat(String.join("|", Verify.exactly(plan))).contains("over the edge");
   }
 
   @Test
   void tooManyPieces() {
-    CutPlan plan = new CutPlan(WANTED, 0, List.of(new SheetPlan(PAPER, 2, good())), false);
+    CutPlan plan = new CutPlan(WANTED, 0, List.of(new SheetPlan(PAPER, 2, good())), false, 0);
     assertThat(Verify.atMost(plan))
         .containsExactly("a: 4 pieces, wanted 2", "b: 6 pieces, wanted 3");
   }
