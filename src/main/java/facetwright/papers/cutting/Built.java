@@ -50,6 +50,24 @@ sealed interface Built {
     return a.counts().allows(b.counts(), limit);
   }
 
+  /** The same without what is more than wanted; nothing where nothing of it is wanted. */
+  static Built within(Built built, int[] limit) {
+    return take(built, limit.clone());
+  }
+
+  private static Built take(Built built, int[] left) {
+    if (built.counts().within(left)) {
+      built.counts().takeFrom(left);
+      return built;
+    }
+    if (!(built instanceof Two two) || !built.counts().meets(left)) {
+      return null;
+    }
+    Built a = take(two.a, left);
+    Built b = take(two.b, left);
+    return a == null ? b : b == null ? a : together(two.way, a, b);
+  }
+
   /** How a part at least this large is cut to give it. */
   static Part part(Problem problem, Built built, long w, long h) {
     Part inner =

@@ -45,6 +45,22 @@ final class Counts {
     return true;
   }
 
+  /** Whether something of these is among what is left. */
+  boolean meets(int[] left) {
+    for (int k = 0; k < left.length; k++) {
+      if (of[k] > 0 && left[k] > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  void takeFrom(int[] left) {
+    for (int k = 0; k < left.length; k++) {
+      left[k] -= of[k];
+    }
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Counts c && Arrays.equals(of, c.of);

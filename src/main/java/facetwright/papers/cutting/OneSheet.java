@@ -46,7 +46,9 @@ public final class OneSheet {
     boolean isDear = table.tries() + OneEach.tries(table) > effort.tries();
     Unlimited small =
         isDear ? Unlimited.of(problem, new Effort(1 + effort.tries() / OneEach.PART)) : table;
-    Built start = OneEach.of(small);
+    Built pruned = Built.within(free, limit);
+    Built each = OneEach.of(small);
+    Built start = pruned.value() > each.value() ? pruned : each;
     long spent = table.tries() + (isDear ? small.tries() : 0) + OneEach.tries(small);
     if (start.value() == atMost) {
       return found(problem, start, atMost, spent);
