@@ -190,7 +190,9 @@ class UnusedTest {
   }
 
   private static Stream<Path> list(String folder, String ending) throws Exception {
-    return Files.list(Path.of(folder)).filter(f -> f.toString().endsWith(ending)).sorted();
+    try (Stream<Path> files = Files.list(Path.of(folder))) {
+      return files.filter(f -> f.toString().endsWith(ending)).sorted().toList().stream();
+    }
   }
 
   private static String read(Path file) {
