@@ -21,6 +21,7 @@ import facetwright.net.WrapDraft;
 import facetwright.net.WrapRow;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -99,6 +100,10 @@ class HonestRulesTest {
 
   /** Triangles round a point, one between each score and the next, every score right over. */
   private static Card fan(double[] sectors, int mountains) {
+    return fan(sectors, i -> i < mountains);
+  }
+
+  private static Card fan(double[] sectors, IntPredicate isMountain) {
     Card card = new Card();
     List<PanelDraft> panels = new ArrayList<>();
     double at = 0;
@@ -113,7 +118,7 @@ class HonestRulesTest {
       card.draft.score(
           panels.get(i).edge(2),
           panels.get((i + 1) % sectors.length).edge(0),
-          i < mountains ? Sense.MOUNTAIN : Sense.VALLEY,
+          isMountain.test(i) ? Sense.MOUNTAIN : Sense.VALLEY,
           FoldAngle.degrees(180),
           card.next());
     }
@@ -150,12 +155,31 @@ class HonestRulesTest {
     double[] sectors = {60, 90, 120, 90};
     Finding even = flat(fan(sectors, 2)).getFirst();
     assertThat(even.message()).endsWith("have to differ by two, and there are 2 and 2.");
-    assertThat(even.fix()).startsWith("Turn one mountain there into a valley");
+    assertThat(even.fix()).isEqualTo("Make the score between \"leaf 2\" and \"leaf 3\" a valley.");
     assertThat(flat(fan(sectors, 1))).isEmpty();
     Finding all = flat(fan(sectors, 4)).getFirst();
     assertThat(all.message()).endsWith("there are 4 and 0.");
-    assertThat(all.fix()).isEqualTo("Turn one mountain there into a valley.");
+    assertThat(all.fix()).isEqualTo("Make the score between \"leaf 1\" and \"leaf 2\" a valley.");
     assertThat(flat(fan(sectors, 3))).isEmpty();
+  }
+
+  /** The strictly smallest angle needs one of each beside it (from memory). */
+  @Test
+  void mountainsAndValleysThatLockTheNarrowestPanel() {
+    // The scores after leaves 1 to 4: mountain, mountain, valley, mountain.
+    Card card = fan(new double[] {60, 100, 120, 80}, m -> m != 2);
+    Finding found = flat(card).getFirst();
+    assertThat(found.severity()).isEqualTo(Finding.Severity.ERROR);
+    assertThat(found.message())
+        .isEqualTo(
+            "The 4 scores that meet between \"leaf 1\", \"leaf 2\", \"leaf 3\", \"leaf 4\" can't"
+                + " all be folded right over: \"leaf 1\" has its scores on both sides folded the"
+                + " same way, and no room for that between the wider panels beside it.");
+    assertThat(found.fix())
+        .isEqualTo(
+            "Make the score between \"leaf 1\" and \"leaf 2\" a valley and the score between"
+                + " \"leaf 2\" and \"leaf 3\" a valley.");
+    assertThat(flat(fan(new double[] {60, 100, 120, 80}, m -> m != 0))).isEmpty();
   }
 
   @Test

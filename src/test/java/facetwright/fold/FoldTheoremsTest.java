@@ -171,7 +171,10 @@ class FoldTheoremsTest {
     FlatFolding found = flat(sectors, sectors.size() / 2 + 1);
     assertThat(Math.abs(found.alternating()))
         .isCloseTo(Math.abs(example.get("alternatingSumDeg").asDouble()), within(1e-9));
-    assertThat(found.isPossible()).isEqualTo(example.get("flatFoldableByKawasaki").asBoolean());
+    // With some mountains and valleys, that is: these or those that turning a few of them gives.
+    boolean foldable = example.get("flatFoldableByKawasaki").asBoolean();
+    assertThat(found.areAnglesRight()).isEqualTo(foldable);
+    assertThat(found.isPossible() || !found.toTurn().isEmpty()).isEqualTo(foldable);
   }
 
   static Stream<JsonNode> degrees() {
