@@ -1,13 +1,17 @@
 package facetwright.check;
 
 import facetwright.fold.JoinGap;
+import facetwright.fold.Laps;
 import facetwright.net.Join;
+import facetwright.net.Score;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Joins that miss when folded. It keeps silent below what a hand can cut, and on what the unlike
- * lengths of a seam's sides explain, which have a rule of their own.
+ * lengths of a seam's sides explain, which have a rule of their own. A lap that lies beside its
+ * panel is told as such.
  */
 final class GapRule implements Rule {
   @Override
@@ -16,6 +20,10 @@ final class GapRule implements Rule {
     for (JoinGap gap : subject.folded().gaps()) {
       Join join = subject.net().joins().get(gap.join());
       if (gap.mm() <= SeamLengthsRule.difference(subject, join) + Mm.HAIR) {
+        continue;
+      }
+      if (join instanceof Join.Lap lap && Laps.isBeside(subject.net(), subject.folded(), lap)) {
+        found.add(beside(subject, gap, lap));
         continue;
       }
       String name = subject.name(join);
@@ -32,5 +40,30 @@ final class GapRule implements Rule {
               subject.site(join)));
     }
     return found;
+  }
+
+  /** A lap that nothing holds can't be made, however little is missing. */
+  private static Finding beside(Subject subject, JoinGap gap, Join.Lap lap) {
+    String under = subject.name(lap.under());
+    String over = subject.name(lap.over());
+    Optional<Score> between =
+        subject.net().scores().stream()
+            .filter(s -> s.a().panel() == lap.under() || s.b().panel() == lap.under())
+            .filter(s -> s.across(lap.under()) == lap.over())
+            .findFirst();
+    return new Finding(
+        "gap",
+        Finding.Severity.ERROR,
+        String.format(
+            "When folded, %s lies beside %s, not under it, so that no glue holds it: its middle is"
+                + " %s off.",
+            under, over, Mm.text(gap.mm())),
+        between.isPresent()
+            ? "Fold " + subject.name(between.get()) + " right over: 180°, a mountain."
+            : "Fold the scores between them the other way, make "
+                + under
+                + " reach farther, or let it lie under the panel where it comes to.",
+        new Place.AtJoin(gap.join()),
+        subject.site(lap));
   }
 }

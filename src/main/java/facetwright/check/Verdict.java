@@ -2,6 +2,7 @@ package facetwright.check;
 
 import facetwright.fold.FoldedForm;
 import facetwright.fold.JoinGap;
+import facetwright.fold.Laps;
 import facetwright.fold.PanelStrain;
 import facetwright.fold.ScoreGap;
 import facetwright.fold.solve.SolverSettings;
@@ -95,6 +96,9 @@ public final class Verdict {
     return subject.name(join)
         + " misses by "
         + Mm.text(first.mm())
+        + (join instanceof Join.Lap lap && Laps.isBeside(subject.net(), form, lap)
+            ? ", for it lies beside it, not under it"
+            : "")
         + (first.mm() <= Mm.HAIR ? ", less than a steady hand can cut" : "")
         + (uneven > Mm.HAIR ? ", for its sides differ by " + Mm.text(uneven) : "")
         + (others == 0

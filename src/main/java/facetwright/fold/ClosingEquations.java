@@ -59,9 +59,12 @@ final class ClosingEquations {
   ClosingEquations joined(double caliper) {
     rigid.addAll(SeamEquations.of(net, welded));
     for (Join join : net.joins()) {
-      if (join instanceof Join.Lap(int under, int over, _)
-          && unknowns.seeks(under)
-          && unknowns.seeks(over)) {
+      if (join instanceof Join.Lap lap
+          && unknowns.seeks(lap.under())
+          && unknowns.seeks(lap.over())) {
+        int under = lap.under();
+        int over = lap.over();
+        double inside = Laps.inside(net, welded, lap, caliper);
         int[] host = base(net.panels().get(over).outline());
         for (int c : base(net.panels().get(under).outline())) {
           InPlane laid =
@@ -70,7 +73,7 @@ final class ClosingEquations {
                   welded.point(over, host[1]),
                   welded.point(over, host[2]),
                   welded.point(under, c),
-                  -caliper,
+                  -inside,
                   false);
           if (Set.copyOf(laid.points()).size() == laid.points().size()) {
             rigid.add(laid);

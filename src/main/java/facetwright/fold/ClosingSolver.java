@@ -96,7 +96,8 @@ public final class ClosingSolver {
       tried++;
       Trial trial =
           new Trial(
-              rest.worst() <= Folding.CLOSE_ENOUGH * size,
+              rest.worst() <= Folding.CLOSE_ENOUGH * size
+                  && Laps.lieOn(net, unknowns, welded, rest.x()),
               against(starts, rest.x()),
               slant(rest.x()),
               rest.iterations());

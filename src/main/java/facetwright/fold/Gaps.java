@@ -1,18 +1,13 @@
 package facetwright.fold;
 
 import facetwright.geom.Motion3;
-import facetwright.geom.Planar;
-import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
-import facetwright.geom.Vec2;
-import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Score;
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 
 /** How far joins and loops of scores miss. */
 final class Gaps {
@@ -27,7 +22,7 @@ final class Gaps {
       double miss =
           switch (net.joins().get(j)) {
             case Join.Seam(EdgeRef a, EdgeRef b, _, _) -> seam(net, poses, a, b);
-            case Join.Lap(int under, int over, _) -> lap(net, poses, under, over, caliper);
+            case Join.Lap lap -> Laps.missAt(net, poses, lap, caliper);
           };
       gaps.add(new JoinGap(j, miss));
     }
@@ -68,32 +63,5 @@ final class Gaps {
     return Math.max(
         p.apply(one.from()).distance(q.apply(two.to())),
         p.apply(one.to()).distance(q.apply(two.from())));
-  }
-
-  /**
-   * The farthest that a corner of the panel under stands off where it lies on the panel over, which
-   * counts both their distance and a slant; or how far they miss each other sideways, where that is
-   * more. It lies a caliper inside. Nearer is no miss, since scores are reckoned without thickness
-   * and give by as much.
-   */
-  private static double lap(Net net, List<Motion3> poses, int under, int over, double caliper) {
-    Motion3 back = poses.get(over).inverse();
-    Motion3 pose = poses.get(under);
-    double off = 0;
-    List<Vec2> shadow = new ArrayList<>();
-    for (Vec2 corner : net.panels().get(under).outline().corners()) {
-      Vec3 p = back.apply(pose.apply(corner));
-      off = Math.max(off, Math.max(p.z(), -caliper - p.z()));
-      shadow.add(new Vec2(p.x(), p.y()));
-    }
-    Polygon2 host = net.panels().get(over).outline();
-    double aside =
-        Planar.polygon(host)
-            .distance(
-                Planar.factory()
-                    .createMultiPointFromCoords(
-                        shadow.stream().map(Planar::coordinate).toArray(Coordinate[]::new))
-                    .convexHull());
-    return Math.max(off, aside);
   }
 }

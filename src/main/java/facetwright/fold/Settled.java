@@ -34,7 +34,7 @@ record Settled(Net net, Unknowns sought, Welded welded, Descent.Rest rest) {
       poses.add(pose);
       strain.add(seeks ? strain(p, pose) : 0);
     }
-    List<JoinGap> gaps = gaps();
+    List<JoinGap> gaps = gaps(settings.card().caliper());
     double gap = gaps.stream().mapToDouble(JoinGap::mm).max().orElse(0);
     double most = strain.stream().mapToDouble(s -> s).max().orElse(0);
     Box2 box = net.box();
@@ -67,15 +67,21 @@ record Settled(Net net, Unknowns sought, Welded welded, Descent.Rest rest) {
     return off / ClosingEquations.size(outline);
   }
 
-  private List<JoinGap> gaps() {
+  private List<JoinGap> gaps(double caliper) {
     List<JoinGap> gaps = new ArrayList<>();
     for (int j = 0; j < net.joins().size(); j++) {
-      if (net.joins().get(j) instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _)
-          && sought.has(a)
-          && sought.has(b)) {
-        gaps.add(
-            new JoinGap(
-                j, Math.max(place(a, 0).distance(place(b, 1)), place(a, 1).distance(place(b, 0)))));
+      switch (net.joins().get(j)) {
+        case Join.Seam(EdgeRef a, EdgeRef b, _, _) when sought.has(a) && sought.has(b) ->
+            gaps.add(
+                new JoinGap(
+                    j,
+                    Math.max(
+                        place(a, 0).distance(place(b, 1)), place(a, 1).distance(place(b, 0)))));
+        case Join.Lap lap when sought.seeks(lap.under()) && sought.seeks(lap.over()) ->
+            gaps.add(
+                new JoinGap(
+                    j, Laps.miss(net, lap, Laps.seen(net, welded, rest.x(), lap), caliper)));
+        default -> {}
       }
     }
     return gaps;

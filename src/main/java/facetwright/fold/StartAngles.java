@@ -1,9 +1,12 @@
 package facetwright.fold;
 
+import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.Score;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 
 /**
@@ -15,6 +18,10 @@ import java.util.SplittableRandom;
 final class StartAngles {
   private static final double LEAST = Math.toRadians(5);
   private static final double MOST = Math.toRadians(170);
+
+  /** A lap's score, short of where its panels would lie in each other. */
+  private static final double RIGHT_OVER = Math.toRadians(175);
+
   private static final List<Double> PARTS = List.of(1.0, 1.0, 1.0, 1.4, 1.0, 1.5);
   private static final List<Double> EVEN = List.of(0.0, 1.0, 2.0, 1.5, -0.5, 0.5);
 
@@ -23,6 +30,7 @@ final class StartAngles {
   private final ScoreAngles given;
   private final long seed;
   private final Dimples dimples;
+  private final Set<Integer> laps;
   private final double radius;
 
   StartAngles(Net net, Unknowns unknowns, Welded welded, ScoreAngles given, long seed) {
@@ -31,6 +39,7 @@ final class StartAngles {
     this.unknowns = unknowns;
     this.given = given;
     this.seed = seed;
+    this.laps = laps(net);
     this.radius = radius();
   }
 
@@ -91,8 +100,24 @@ final class StartAngles {
       double part = number < PARTS.size() ? PARTS.get(number) : 0.2 + 2.3 * chance.nextDouble();
       double angle =
           Math.clamp(part * usual * Math.pow(across(s) / usual, even) / radius, LEAST, MOST);
-      angles = angles.with(s, dimples.angle(score, s, angle));
+      angles = angles.with(s, laps.contains(s) ? RIGHT_OVER : dimples.angle(score, s, angle));
     }
     return angles;
+  }
+
+  /** Scores between a panel and the one it is to lie under: they fold right over, inward. */
+  private static Set<Integer> laps(Net net) {
+    Set<Integer> laps = new HashSet<>();
+    for (int s = 0; s < net.scores().size(); s++) {
+      int a = net.scores().get(s).a().panel();
+      int b = net.scores().get(s).b().panel();
+      for (Join join : net.joins()) {
+        if (join instanceof Join.Lap(int under, int over, _)
+            && (under == a && over == b || under == b && over == a)) {
+          laps.add(s);
+        }
+      }
+    }
+    return laps;
   }
 }

@@ -69,6 +69,30 @@ class FoldRulesTest {
     assertThat(found.site()).isEqualTo(over.site());
   }
 
+  @Test
+  void gapOfALapThatLiesBesideSaysSo() {
+    Card card = new Card();
+    PanelDraft base = card.rectangle("base", 0, 0, 50, 50);
+    PanelDraft web = card.flap(base.edge(1), "web", 12, Sense.MOUNTAIN, FoldAngle.degrees(0));
+    card.draft.lap(web, base, Site.NONE);
+    Finding found = Looks.of("gap", Looks.at(card)).getFirst();
+    assertThat(found.severity()).isEqualTo(Finding.Severity.ERROR);
+    assertThat(found.message())
+        .isEqualTo(
+            "When folded, \"web\" lies beside \"base\", not under it, so that no glue holds it: its"
+                + " middle is 6 mm off.");
+    assertThat(found.fix())
+        .isEqualTo("Fold the score between \"base\" and \"web\" right over: 180°, a mountain.");
+    // Followed: it lies on the base.
+    Card mended = new Card();
+    PanelDraft floor = mended.rectangle("base", 0, 0, 50, 50);
+    mended.draft.lap(
+        mended.flap(floor.edge(1), "web", 12, Sense.MOUNTAIN, FoldAngle.degrees(180)),
+        floor,
+        Site.NONE);
+    assertThat(Looks.at(mended)).isEmpty();
+  }
+
   private static Card cross(double west) {
     Card card = new Card();
     PanelDraft ne = card.rectangle("ne", 0, 0, 10, 10);
