@@ -14,8 +14,8 @@ design("Harbour lantern", { units: "mm" });
 const sides = dial("sides", 8, { from: 6, to: 12, step: 2 });
 const side = dial("side", 28, { from: 20, to: 32 });
 const wall = dial("wall", 60, { from: 45, to: 70 });
-
-const body = wrap({ columns: sides, width: side, rows: [side, wall, wall, side], seam: 12 });
+const deep = sides > 6 ? side : side * 0.6; // Over a triangle deeper rim tabs would stick out.
+const body = wrap({ columns: sides, width: side, rows: [deep, wall, wall, deep], seam: 12 });
 body.columns("even").rows("rim").remove();
 body.columns("even").rows("wall").gusset();
 body.columns("odd").rows("rim").tabs({ hole: 3 });

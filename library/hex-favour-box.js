@@ -18,6 +18,6 @@ const slip = dial("slip", "1/32 in", { from: "1/64 in", to: "1/16 in" });
 const lidSide = side + slip * 2 * Math.tan(Math.PI / 6);
 
 prism({ sides: 6, side, height: tall }).open("top").unfold({ as: "petals", tab: "3/8 in", part: "box" });
-prism({ sides: 6, side: lidSide, height: lip }).open("top").unfold({ as: "petals", tab: "3/8 in", part: "lid" });
+prism({ sides: 6, side: lidSide, height: lip }).open("top").unfold({ as: "petals", tab: lip * 0.4, part: "lid" });
 
 sheet("Tabloid", { weight: 240 });

@@ -32,6 +32,7 @@ public final class Checks {
           new NotSolvedRule(),
           new SenseRule(),
           new TabTooBigRule(),
+          new TabSticksOutRule(),
           new TabsClashRule(),
           new LidTightRule(),
           new ClosingStackRule(),

@@ -1,16 +1,9 @@
 package facetwright.check;
 
-import facetwright.geom.Segment2;
 import facetwright.geom.Vec3;
-import facetwright.net.EdgeRef;
-import facetwright.net.Join;
-import facetwright.net.PanelRole;
-import facetwright.net.Score;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * The open rim of a body as a lid or a box has it: one flat convex ring of free sides with walls
@@ -24,26 +17,19 @@ record Rim(List<Double> lengths, List<Double> turns, double depth) {
   /** Sides that turn less than this from each other are one, and walls as square count as such. */
   private static final double STRAIGHT = Math.toRadians(1);
 
-  /** Sides shorter than this have no direction to speak of, in mm. */
-  private static final double SHORT = 1e-6;
-
   private static final double SQUARE = Math.sin(Math.toRadians(5));
-
-  private record Side(Vec3 from, Vec3 to, Vec3 outside) {
-    Vec3 along() {
-      return to.minus(from).unit();
-    }
-  }
 
   /** The rim of this body; empty where it has none, several, or one of another kind. */
   static Optional<Rim> of(Subject subject, List<Integer> body) {
-    List<Side> ring = ring(free(subject, body));
-    if (ring.size() < 3) {
+    List<FreeSides.Side> sides = FreeSides.of(subject, body);
+    List<List<FreeSides.Side>> rings = FreeSides.rings(sides);
+    if (rings.size() != 1 || rings.getFirst().size() != sides.size() || sides.size() < 3) {
       return Optional.empty();
     }
+    List<FreeSides.Side> ring = rings.getFirst();
     Vec3 start = ring.getFirst().from();
     Vec3 sum = Vec3.ZERO;
-    for (Side side : ring) {
+    for (FreeSides.Side side : ring) {
       sum = sum.plus(side.from().minus(start).cross(side.to().minus(start)));
     }
     if (sum.length() == 0) {
@@ -57,7 +43,7 @@ record Rim(List<Double> lengths, List<Double> turns, double depth) {
       first++;
     }
     for (int i = 0; i < ring.size(); i++) {
-      Side side = ring.get((first + i) % ring.size());
+      FreeSides.Side side = ring.get((first + i) % ring.size());
       double turn = turn(ring, first + i, up);
       if (Math.abs(side.from().minus(start).dot(up)) > Mm.HAIR
           || Math.abs(side.outside().dot(up)) > SQUARE
@@ -84,76 +70,10 @@ record Rim(List<Double> lengths, List<Double> turns, double depth) {
   }
 
   /** From a side of the ring to the next, in radians. */
-  private static double turn(List<Side> ring, int side, Vec3 up) {
+  private static double turn(List<FreeSides.Side> ring, int side, Vec3 up) {
     Vec3 in = ring.get(Math.floorMod(side, ring.size())).along();
     Vec3 out = ring.get(Math.floorMod(side + 1, ring.size())).along();
     return Math.atan2(in.cross(out).dot(up), in.dot(out));
-  }
-
-  /** Sides of the body's skin with nothing on their other side. */
-  private static List<Side> free(Subject subject, List<Integer> body) {
-    Set<Integer> hidden = new HashSet<>();
-    Set<Integer> glued = new HashSet<>();
-    Set<EdgeRef> met = new HashSet<>();
-    for (int p : body) {
-      if (subject.panel(p).role() == PanelRole.TAB) {
-        hidden.add(p);
-      }
-    }
-    for (Join join : subject.net().joins()) {
-      switch (join) {
-        case Join.Seam s -> {
-          met.add(s.a());
-          met.add(s.b());
-          glued.add(s.tab());
-        }
-        case Join.Lap l -> hidden.add(l.under());
-      }
-    }
-    for (Score s : subject.net().scores()) {
-      boolean open = isLoose(s.a().panel(), hidden, glued) || isLoose(s.b().panel(), hidden, glued);
-      if (!open) {
-        met.add(s.a());
-        met.add(s.b());
-      }
-    }
-    List<Side> sides = new ArrayList<>();
-    for (int p : body) {
-      for (int e = 0; !hidden.contains(p) && e < subject.panel(p).outline().size(); e++) {
-        EdgeRef ref = new EdgeRef(p, e);
-        if (!met.contains(ref) && subject.net().segment(ref).length() > SHORT) {
-          Segment2 flat = subject.net().segment(ref);
-          var pose = subject.folded().poses().get(p);
-          sides.add(new Side(pose.apply(flat.from()), pose.apply(flat.to()), pose.ez()));
-        }
-      }
-    }
-    return sides;
-  }
-
-  private static boolean isLoose(int panel, Set<Integer> hidden, Set<Integer> glued) {
-    return hidden.contains(panel) && !glued.contains(panel);
-  }
-
-  /** All sides in one ring, each from the end of the one before; empty where they make no ring. */
-  private static List<Side> ring(List<Side> sides) {
-    if (sides.isEmpty()) {
-      return sides;
-    }
-    List<Side> left = new ArrayList<>(sides);
-    List<Side> ring = new ArrayList<>(List.of(left.removeFirst()));
-    while (!left.isEmpty()) {
-      Vec3 end = ring.getLast().to();
-      Optional<Side> next =
-          left.stream().filter(s -> s.from().distance(end) <= Mm.HAIR).findFirst();
-      if (next.isEmpty()) {
-        return List.of();
-      }
-      ring.add(next.get());
-      left.remove(next.get());
-    }
-    boolean closes = ring.getLast().to().distance(ring.getFirst().from()) <= Mm.HAIR;
-    return closes ? ring : List.of();
   }
 
   /** How much wider this rim is than another laid into it, side by side. */

@@ -109,11 +109,12 @@ final class StartAngles {
   private static Set<Integer> laps(Net net) {
     Set<Integer> laps = new HashSet<>();
     for (int s = 0; s < net.scores().size(); s++) {
-      int a = net.scores().get(s).a().panel();
-      int b = net.scores().get(s).b().panel();
+      Set<Integer> panels =
+          Set.of(net.scores().get(s).a().panel(), net.scores().get(s).b().panel());
       for (Join join : net.joins()) {
         if (join instanceof Join.Lap(int under, int over, _)
-            && (under == a && over == b || under == b && over == a)) {
+            && panels.contains(under)
+            && panels.contains(over)) {
           laps.add(s);
         }
       }

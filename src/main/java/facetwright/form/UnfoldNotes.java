@@ -27,10 +27,11 @@ final class UnfoldNotes {
       notes.add(
           String.format(
               Locale.ROOT,
-              "%d of %d tabs are narrower than %s mm so as not to clash or show; the narrowest is"
+              "%d of %d tabs %s narrower than %s mm so as not to clash or show; the narrowest is"
                   + " %.1f mm.",
               narrow.size(),
               chosen.tabs().placed().size(),
+              narrow.size() == 1 ? "is" : "are",
               Limits.plain(tabs.depth()),
               least));
     }
@@ -40,11 +41,12 @@ final class UnfoldNotes {
       notes.add(
           String.format(
               Locale.ROOT,
-              "%d seams have no tab, as none of %s mm or more fits: %s%s. Close them with tape.",
-              dropped.size(),
+              "%s no tab, as none of %s mm or more fits: %s%s. Close %s with tape.",
+              dropped.size() == 1 ? "1 seam has" : dropped.size() + " seams have",
               Limits.plain(tabs.minDepth()),
               String.join(", ", names),
-              dropped.size() > MOST_NAMED ? " and more" : ""));
+              dropped.size() > MOST_NAMED ? " and more" : "",
+              dropped.size() == 1 ? "it" : "them"));
     }
     if (sheet && !chosen.fits()) {
       notes.add("No net found fits the sheet: take a larger sheet or a smaller form.");

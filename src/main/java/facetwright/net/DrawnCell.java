@@ -42,8 +42,8 @@ record DrawnCell(
    * @param above whether it hangs on the cell above it
    */
   static DrawnCell tab(
-      NetDraft net, WrapCell cell, String name, CellFrame f, boolean above, double usualBevel) {
-    double usual = Math.min(f.height() * Math.tan(Math.toRadians(usualBevel)), f.width() / 4);
+      NetDraft net, WrapCell cell, String name, CellFrame f, boolean above, WrapAngles angles) {
+    double usual = angles.usualBevel(f.width(), f.height());
     double back =
         cell.tab.bevel() < 0 ? usual : f.height() * Math.tan(Math.toRadians(cell.tab.bevel()));
     Vec2 in = new Vec2(back, 0);

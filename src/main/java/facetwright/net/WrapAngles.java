@@ -6,6 +6,9 @@ import java.util.stream.IntStream;
 
 /** Which fold angles of a wrap are known before it is closed. */
 final class WrapAngles {
+  /** The part of its width by which a tab's end may be cut back on either side. */
+  private static final double WIDEST_BEVEL = 0.45;
+
   private final WrapDraft wrap;
   private final int n;
   private final double[] turns;
@@ -123,8 +126,15 @@ final class WrapAngles {
     return row >= 0 && row < wrap.rows.size() && !wrap.cells[row][column].removed;
   }
 
-  /** Degrees that let neighbouring rim tabs fold in without lying over each other. */
-  double usualBevel() {
-    return Math.min(60, (pinched ? 360.0 : 180.0) / n);
+  /**
+   * How far each end of a rim tab is cut back, in mm, so that neighbours folded in lie over each
+   * other as little as leaves them half as wide at the end as at the foot; and, where the opening
+   * has corners sharper than a square's, at least so far that the tab stays within it.
+   */
+  double usualBevel(double width, double depth) {
+    double sides = pinched ? n / 2.0 : n;
+    double apart = depth * Math.tan(Math.toRadians(Math.min(60, 180 / sides)));
+    double inside = depth * Math.tan(Math.toRadians(Math.clamp(360 / sides - 90, 0, 60)));
+    return Math.min(Math.max(Math.min(apart, width / 4), inside), width * WIDEST_BEVEL);
   }
 }

@@ -82,7 +82,7 @@ final class WrapBuild {
               ? name + " can't be a tab: a tab has one free side; cut away the cell above or below"
               : name + " can't be a tab: it hangs on nothing",
           cell.tab.site());
-      return DrawnCell.tab(net, cell, name, frame, above, angles.usualBevel());
+      return DrawnCell.tab(net, cell, name, frame, above, angles);
     }
     return DrawnCell.plain(net, cell, name, frame, wrap.site);
   }

@@ -15,32 +15,37 @@ import org.junit.jupiter.api.Test;
 
 /** Trays whose corners are folded webs, lapped to the long walls. */
 class CornerWebsTest {
-  private static final String TRAY =
-      """
-      design("Web tray");
-      const W = %s, H = %s, w = %s;
-      const tray = blank({ width: W, height: H });
-      for (const from of ["bottom", "top"]) tray.score({ from, at: w, between: [w, W - w], fold: 90 });
-      for (const from of ["left", "right"]) tray.score({ from, at: w, between: [w, H - w], fold: 90 });
-      for (const at of [w, W - w]) for (const between of [[0, w], [H - w, H]]) {
-        tray.score({ from: "left", at, between%s });
-      }
-      for (const at of [w, H - w]) for (const between of [[0, w], [W - w, W]]) {
-        tray.score({ from: "bottom", at, between%s });
-      }
-      for (const x of [0, W]) for (const y of [0, H]) {
-        const in_ = [x ? W - w : w, y ? H - w : w];
-        tray.score({ points: [[x, y], in_]%s });
-        tray.lap([x ? W - w / 2 : w / 2, y ? H - w / 5 : w / 5], [W / 2, y ? H - w / 2 : w / 2]);
-      }
-      tray.standOn([W / 2, H / 2]);
-      sheet("A2", { weight: 220 });
-      """;
-
   private static Design tray(double width, double height, double wall, String... folds)
       throws Exception {
     String script =
-        String.format(Locale.ROOT, TRAY, width, height, wall, folds[0], folds[1], folds[2]);
+        String.format(
+            Locale.ROOT,
+            """
+            design("Web tray");
+            const W = %s, H = %s, w = %s;
+            const tray = blank({ width: W, height: H });
+            for (const from of ["bottom", "top"]) tray.score({ from, at: w, between: [w, W - w], fold: 90 });
+            for (const from of ["left", "right"]) tray.score({ from, at: w, between: [w, H - w], fold: 90 });
+            for (const at of [w, W - w]) for (const between of [[0, w], [H - w, H]]) {
+              tray.score({ from: "left", at, between%s });
+            }
+            for (const at of [w, H - w]) for (const between of [[0, w], [W - w, W]]) {
+              tray.score({ from: "bottom", at, between%s });
+            }
+            for (const x of [0, W]) for (const y of [0, H]) {
+              const in_ = [x ? W - w : w, y ? H - w : w];
+              tray.score({ points: [[x, y], in_]%s });
+              tray.lap([x ? W - w / 2 : w / 2, y ? H - w / 5 : w / 5], [W / 2, y ? H - w / 2 : w / 2]);
+            }
+            tray.standOn([W / 2, H / 2]);
+            sheet("A2", { weight: 220 });
+            """,
+            width,
+            height,
+            wall,
+            folds[0],
+            folds[1],
+            folds[2]);
     return Facetwright.evaluate("tray.js", script, Map.of(), Budget.USUAL);
   }
 

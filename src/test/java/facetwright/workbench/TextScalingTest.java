@@ -35,7 +35,9 @@ class TextScalingTest {
     Visit visit = Visit.start(folder, Path.of("").toAbsolutePath(), null);
     House house = visit.house;
     Fx.until("the design is made", () -> house.desk().design().get() != null);
-    Fx.until("its findings are told", () -> Fx.says(house.room(), "lie on each other"));
+    String script = house.desk().text().get();
+    Fx.run(() -> house.desk().text().set(script.replace("hole: 3", "hole: 19")));
+    Fx.until("its findings are told", () -> Fx.says(house.room(), "A hole in"));
     Fx.run(() -> house.places().now().set(Place.PAPERS));
     Fx.until("a page is shown", () -> Fx.says(house.papers(), "Page 1 of"));
     Fx.run(() -> house.places().now().set(Place.SHELF));

@@ -51,7 +51,7 @@ final class Visit implements Choosing, Saving {
   /** Starts the program anew, the tour seen before, and waits until the demo stands there whole. */
   static Visit atTheDemo(Path stateFolder) throws Exception {
     Visit visit = again(stateFolder, null);
-    Fx.until("its findings are told", () -> Fx.says(visit.house.room(), "lie on each other"));
+    Fx.until("its size is told", () -> Fx.says(visit.house.room(), "Made, it is"));
     Fx.pulse();
     return visit;
   }

@@ -1,5 +1,6 @@
 package facetwright.papers.handout;
 
+import facetwright.check.ClosingStack;
 import facetwright.check.Verdict;
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
@@ -8,11 +9,13 @@ import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.net.Laid;
 import facetwright.net.Net;
+import facetwright.net.PanelRole;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -89,7 +92,19 @@ public record Handout(
       lines.add(form.measures().size(mm -> shown(mm, unit)) + ".");
     }
     lines.add(Verdict.of(laid, form, unit));
+    ClosingStack.of(laid, form).stream()
+        .max(Comparator.comparingDouble(ClosingStack::thickness))
+        .ifPresent(s -> lines.add(thick(unit, laid.net(), s)));
     return lines;
+  }
+
+  private static String thick(Unit unit, Net net, ClosingStack stack) {
+    boolean tabs =
+        stack.panels().stream().allMatch(p -> net.panels().get(p).role() == PanelRole.TAB);
+    return String.format(
+        "Where %d %s lie on each other the card is %s thick: what closes over it stands off by as"
+            + " much.",
+        stack.panels().size(), tabs ? "tabs" : "panels", shown(stack.thickness(), unit));
   }
 
   private static String shown(double mm, Unit unit) {

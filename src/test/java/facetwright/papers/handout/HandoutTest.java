@@ -62,6 +62,17 @@ class HandoutTest {
             "Glue in this order");
   }
 
+  /** Four rim tabs of 0.275 mm card meet over either opening. */
+  @Test
+  void tellsHowThickTheTabsLie() throws Exception {
+    Section.Facts size =
+        (Section.Facts) handout(design("harbour-lantern"), 1).sections().getFirst();
+    assertThat(size.lines())
+        .anyMatch(l -> l.startsWith("Where 4 tabs lie on each other the card is 1.1 mm thick"));
+    Section.Facts plain = (Section.Facts) handout(design("fog-drum"), 1).sections().getFirst();
+    assertThat(plain.lines()).noneMatch(l -> l.contains("lie on each other"));
+  }
+
   /** Every step of a board's chart has its picture, in order, and none stands twice. */
   @ParameterizedTest
   @ValueSource(strings = {"harbour-lantern", "supper-tray", "fog-drum", "gull-bauble"})
