@@ -86,7 +86,7 @@ public final class CopyPages {
     return switch (plan.count()) {
       case 0 -> "more than one sheet";
       case 1 -> "one from a sheet";
-      default -> plan.count() + " from a sheet";
+      default -> CopyPlan.counted(plan.count()) + " from a sheet";
     };
   }
 
@@ -109,7 +109,7 @@ public final class CopyPages {
             + " wide and "
             + length(plan.stock().height(), unit)
             + " high as it lies, gives "
-            + plan.count()
+            + CopyPlan.counted(plan.count())
             + ". Between two of them "
             + apart
             + " left for the knife"

@@ -1,12 +1,15 @@
 package facetwright.draw;
 
 import facetwright.geom.LengthTolerance;
+import facetwright.geom.Planar;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.quadtree.Quadtree;
 
 /**
  * Straight cuts made into as few strokes as possible. What two cuts share is cut once: a part of a
@@ -25,16 +28,33 @@ final class CutLines {
   /** The segments, each place of the plane covered once. */
   static List<Segment2> once(List<Segment2> cuts) {
     List<Segment2> kept = new ArrayList<>();
+    Quadtree byPlace = new Quadtree();
     for (Segment2 cut : cuts) {
       List<Segment2> rest = List.of(cut);
-      for (Segment2 earlier : kept) {
+      for (int earlier : meeting(cut, kept, byPlace)) {
         List<Segment2> left = new ArrayList<>();
-        rest.forEach(part -> left.addAll(without(part, earlier)));
+        rest.forEach(part -> left.addAll(without(part, kept.get(earlier))));
         rest = left;
       }
-      kept.addAll(rest);
+      for (Segment2 part : rest) {
+        byPlace.insert(box(part), kept.size());
+        kept.add(part);
+      }
     }
     return kept;
+  }
+
+  /** Which of those kept may lie on a cut, in the order in which they were kept. */
+  private static List<Integer> meeting(Segment2 cut, List<Segment2> kept, Quadtree byPlace) {
+    Envelope near = box(cut);
+    List<?> found = byPlace.query(near);
+    return found.stream().map(Integer.class::cast).sorted().toList();
+  }
+
+  private static Envelope box(Segment2 segment) {
+    Envelope box = new Envelope(Planar.coordinate(segment.from()), Planar.coordinate(segment.to()));
+    box.expandBy(TOLERANCE.mm());
+    return box;
   }
 
   private static List<Segment2> without(Segment2 part, Segment2 earlier) {

@@ -2,6 +2,7 @@ package facetwright.draw;
 
 import facetwright.geom.Box2;
 import facetwright.geom.Motion3;
+import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -11,15 +12,18 @@ import facetwright.net.Layer;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * A picture of a folded net, part of the way or made: patches that hide each other in their order.
@@ -65,7 +69,7 @@ public final class FoldedDrawing {
       layered.put(
           layer.panel(), Areas.inset(net.panels().get(layer.panel()).region(), layer.reveal()));
     }
-    Map<Integer, List<Border>> borders = new HashMap<>();
+    Map<Integer, STRtree> borders = new HashMap<>();
     for (Hiding.Shard shard : hiding.seenFrom(Vec3.Z)) {
       edges.put(
           shard, edges(shard, borders.computeIfAbsent(shard.panel(), panel -> borders(panel))));
@@ -193,7 +197,7 @@ public final class FoldedDrawing {
   }
 
   /** Those sides of a shard that are sides of its panel or of an opening. */
-  private static List<Edge> edges(Hiding.Shard shard, List<Border> borders) {
+  private static List<Edge> edges(Hiding.Shard shard, STRtree borders) {
     List<Edge> found = new ArrayList<>();
     edges(shard.region().getExteriorRing(), borders, found);
     for (int h = 0; h < shard.region().getNumInteriorRing(); h++) {
@@ -202,38 +206,49 @@ public final class FoldedDrawing {
     return found;
   }
 
-  private static void edges(LineString ring, List<Border> borders, List<Edge> found) {
+  private static void edges(LineString ring, STRtree borders, List<Edge> found) {
     for (int i = 0; i + 1 < ring.getNumPoints(); i++) {
       Vec2 a = place(ring.getCoordinateN(i));
       Vec2 b = place(ring.getCoordinateN(i + 1));
-      borders.stream()
+      List<?> near = borders.query(new Envelope(ring.getCoordinateN(i)));
+      near.stream()
+          .map(Border.class::cast)
           .filter(border -> border.holds(a, b))
-          .findFirst()
+          .min(Comparator.comparingInt(Border::number))
           .ifPresent(border -> found.add(new Edge(a, b, border.kind)));
     }
   }
 
-  /** A side of a panel or of one of its openings. */
-  private record Border(Segment2 side, LineKind kind) {
+  /** A side of a panel or of one of its openings; the one with the lower number goes first. */
+  private record Border(int number, Segment2 side, LineKind kind) {
     boolean holds(Vec2 a, Vec2 b) {
       return side.distance(a) < ON_SIDE && side.distance(b) < ON_SIDE;
     }
+
+    Envelope about() {
+      Envelope about = new Envelope(Planar.coordinate(side.from()), Planar.coordinate(side.to()));
+      about.expandBy(ON_SIDE);
+      return about;
+    }
   }
 
-  private List<Border> borders(int panel) {
-    List<Border> borders = new ArrayList<>();
+  /** The sides of a panel by where they lie: one with many holes has thousands. */
+  private STRtree borders(int panel) {
+    List<Border> all = new ArrayList<>();
     Polygon2 outline = net.panels().get(panel).outline();
     for (int i = 0; i < outline.size(); i++) {
       boolean folded = scored.contains(new EdgeRef(panel, i));
-      borders.add(new Border(outline.side(i), folded ? LineKind.FOLDED : LineKind.CUT));
+      all.add(new Border(all.size(), outline.side(i), folded ? LineKind.FOLDED : LineKind.CUT));
     }
     for (Opening opening : net.panels().get(panel).openings()) {
       Polygon2 cut = opening.outline();
       for (int i = 0; i < cut.size(); i++) {
-        borders.add(new Border(cut.side(i), LineKind.CUT));
+        all.add(new Border(all.size(), cut.side(i), LineKind.CUT));
       }
     }
-    return borders;
+    STRtree byPlace = new STRtree();
+    all.forEach(border -> byPlace.insert(border.about(), border));
+    return byPlace;
   }
 
   private static Ink lit(Ink ink, Vec3 normal, Viewpoint from) {

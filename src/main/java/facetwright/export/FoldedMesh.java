@@ -18,6 +18,7 @@ import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
+import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
 /**
  * Panels of a folded form as triangles whose outsides face outward. Corners nearer than 0.001 mm,
@@ -26,6 +27,9 @@ import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
  */
 final class FoldedMesh {
   private static final double WELD = 1e-3;
+
+  /** Of a region with more corners, triangles are not made as even as may be: that takes long. */
+  private static final int MOST_EVEN = 1000;
 
   private final double weld;
   private final List<Vec3> vertices = new ArrayList<>();
@@ -68,7 +72,10 @@ final class FoldedMesh {
     Polygon2 outline = divided(panel.outline(), pose, corners);
     Geometry region =
         Planar.polygon(outline, panel.openings().stream().map(Opening::outline).toList());
-    Geometry pieces = ConstrainedDelaunayTriangulator.triangulate(region);
+    Geometry pieces =
+        region.getNumPoints() <= MOST_EVEN
+            ? ConstrainedDelaunayTriangulator.triangulate(region)
+            : PolygonTriangulator.triangulate(region);
     List<int[]> triangles = new ArrayList<>();
     for (int i = 0; i < pieces.getNumGeometries(); i++) {
       Coordinate[] c = pieces.getGeometryN(i).getCoordinates();

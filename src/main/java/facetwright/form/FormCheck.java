@@ -1,5 +1,6 @@
 package facetwright.form;
 
+import facetwright.geom.Apart;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
@@ -16,6 +17,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
 /** What every {@link Form} has passed, checked once. */
 final class FormCheck {
@@ -81,23 +84,22 @@ final class FormCheck {
     if (facet.openings().isEmpty()) {
       return;
     }
-    Polygon card = Planar.polygon(flat);
-    List<Polygon> cuts = new ArrayList<>();
+    PreparedGeometry card = PreparedGeometryFactory.prepare(Planar.polygon(flat));
+    Apart apart = new Apart();
     for (Opening opening : facet.openings()) {
       Polygon cut = Planar.polygon(opening.outline());
       String which = "a " + opening.word() + " in facet \"" + facet.name() + "\" ";
       require(cut.isValid(), which + "crosses itself: list its corners in order round it");
-      if (!card.contains(cut) || card.getBoundary().intersects(cut)) {
+      if (!card.containsProperly(cut)) {
         throw wrong(
             which + "reaches over the edge: make it smaller or move it inward",
             facet,
             flat,
             opening);
       }
-      if (cuts.stream().anyMatch(cut::intersects)) {
+      if (!apart.takes(cut)) {
         throw wrong(which + "runs into another: make it smaller or move it", facet, flat, opening);
       }
-      cuts.add(cut);
     }
   }
 

@@ -1,5 +1,6 @@
 package facetwright.net;
 
+import facetwright.geom.Apart;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
@@ -10,6 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
 /** What every {@link Net} has passed, checked once. */
 final class NetInvariants {
@@ -71,27 +74,28 @@ final class NetInvariants {
       Vec2 at = Planar.selfContact(panel.outline().corners()).orElse(panel.outline().corner(0));
       throw new NetException("the outline of " + who + Shapes.crossing(at), panel.site());
     }
-    Polygon outline = Planar.polygon(panel.outline());
-    for (int i = 0; i < panel.openings().size(); i++) {
-      Opening opening = panel.openings().get(i);
+    if (panel.openings().isEmpty()) {
+      return;
+    }
+    PreparedGeometry card = PreparedGeometryFactory.prepare(Planar.polygon(panel.outline()));
+    Apart apart = new Apart();
+    for (Opening opening : panel.openings()) {
       shape(opening.outline(), "a " + opening.word() + " in " + who, opening.site());
       Polygon cut = Planar.polygon(opening.outline());
-      require(cut.isValid(), "a window in \"" + panel.name() + "\" crosses itself", opening.site());
-      if (!outline.contains(cut) || outline.getBoundary().intersects(cut)) {
+      require(cut.isValid(), "a window in " + who + " crosses itself", opening.site());
+      if (!card.containsProperly(cut)) {
         throw new NetException(
-            "a window or hole reaches over the edge of panel \""
-                + panel.name()
-                + "\": make it smaller or move it inward",
+            "a window or hole reaches over the edge of "
+                + who
+                + ": make it smaller or move it inward",
             opening.site(),
             OpeningMends.of(Clearance.all(panels, scores), opening.site()));
       }
-      for (int j = 0; j < i; j++) {
-        if (cut.intersects(Planar.polygon(panel.openings().get(j).outline()))) {
-          throw new NetException(
-              "two windows or holes in panel \"" + panel.name() + "\" run into each other",
-              opening.site(),
-              OpeningMends.of(Clearance.all(panels, scores), opening.site()));
-        }
+      if (!apart.takes(cut)) {
+        throw new NetException(
+            "two windows or holes in " + who + " run into each other",
+            opening.site(),
+            OpeningMends.of(Clearance.all(panels, scores), opening.site()));
       }
     }
   }

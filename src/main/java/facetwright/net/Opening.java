@@ -7,6 +7,7 @@ import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import java.io.Serializable;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** What the blade or punch takes out of the inside of a panel. */
 public sealed interface Opening extends Serializable {
@@ -88,6 +89,10 @@ public sealed interface Opening extends Serializable {
   record Hole(Vec2 centre, double diameter, Datum datum, Site site) implements Opening {
     private static final int SIDES = 48;
 
+    /** The corners about the origin, at a radius of 1: asked for too often to be reckoned anew. */
+    private static final List<Vec2> ROUND =
+        IntStream.range(0, SIDES).mapToObj(i -> Vec2.polar(1, 2 * Math.PI * i / SIDES)).toList();
+
     public Hole {
       if (!(diameter > 0) || Double.isInfinite(diameter)) {
         throw new IllegalArgumentException("a hole's diameter must be over 0 mm, not " + diameter);
@@ -101,7 +106,8 @@ public sealed interface Opening extends Serializable {
 
     @Override
     public Polygon2 outline() {
-      return Polygon2.regular(centre, SIDES, diameter / 2 / Math.cos(Math.PI / SIDES), 0);
+      double radius = diameter / 2 / Math.cos(Math.PI / SIDES);
+      return new Polygon2(ROUND.stream().map(c -> centre.plus(c.times(radius))).toList());
     }
 
     @Override

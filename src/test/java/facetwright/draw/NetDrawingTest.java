@@ -9,7 +9,14 @@ import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.net.Laid;
 import facetwright.net.Net;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 class NetDrawingTest {
@@ -98,5 +105,36 @@ class NetDrawingTest {
     assertThat(drawing.width()).isGreaterThan(laid.net().box().width());
     assertThat(length(drawing, LineKind.SHEET)).isCloseTo(2 * (210 + 297), within(1e-9));
     assertThatThrownBy(() -> NetDrawing.of(laid, 1)).hasMessageContaining("no sheet 2");
+  }
+
+  /** Against a look at every pair, over cuts that lie on each other in part. */
+  @Property(tries = 40, seed = "4")
+  void cutsOnceHoweverManyCutsThereAre(@ForAll @IntRange(min = 1, max = 120) int count) {
+    Random random = new Random(count);
+    List<Segment2> cuts = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      double from = random.nextInt(20);
+      double to = from + 1 + random.nextInt(9);
+      double line = random.nextInt(4) * 5;
+      Vec2 a = random.nextBoolean() ? new Vec2(from, line) : new Vec2(line, from);
+      Vec2 b = a.y() == line ? new Vec2(to, line) : new Vec2(line, to);
+      cuts.add(random.nextBoolean() ? new Segment2(a, b) : new Segment2(b, a));
+    }
+    // Every unit of a line that a cut covers, once.
+    Set<List<Double>> covered = new HashSet<>();
+    for (Segment2 cut : cuts) {
+      for (double t = 0.5; t < cut.length(); t++) {
+        Vec2 at = cut.from().plus(cut.direction().times(t));
+        boolean level = cut.from().y() == cut.to().y();
+        covered.add(
+            List.of(
+                level ? 1.0 : 0.0,
+                (double) Math.round(2 * at.x()),
+                (double) Math.round(2 * at.y())));
+      }
+    }
+    List<Segment2> once = CutLines.once(cuts);
+    assertThat(once.stream().mapToDouble(Segment2::length).sum())
+        .isCloseTo(covered.size(), within(1e-6));
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -53,5 +54,29 @@ class InmostTest {
     double radius = 10 / (1 + Math.sqrt(0.5));
     assertThat(Math.min(found.x(), 100 - found.x())).isCloseTo(radius, within(0.002));
     assertThat(Math.min(found.y(), 80 - found.y())).isCloseTo(radius, within(0.002));
+  }
+
+  /** Against the room told side by side, in a card full of holes. */
+  @Property(tries = 20, seed = "5")
+  void hasTheMostRoomAmongHundredsOfHoles(@ForAll @IntRange(min = 5, max = 20) int rows) {
+    Random random = new Random(rows);
+    double pitch = 100.0 / rows;
+    List<Polygon2> holes = new ArrayList<>();
+    for (int i = 0; i < rows * rows; i++) {
+      double x = (i % rows + 0.5) * pitch;
+      double y = Math.floorDiv(i, rows) * pitch + pitch / 2;
+      double radius = pitch * (0.1 + 0.3 * random.nextDouble());
+      if (random.nextInt(30) > 0) {
+        holes.add(Polygon2.regular(new Vec2(x, y), 24, radius, random.nextDouble()));
+      }
+    }
+    Polygon2 card = Polygon2.rectangle(0, 0, 100, 100);
+    Polygon region = Planar.polygon(card, holes);
+    double most = MaximumInscribedCircle.getRadiusLine(region, 0.02).getLength();
+    Vec2 found = Planar.inmost(card, holes, 0.05);
+    double room =
+        region.getBoundary().distance(Planar.factory().createPoint(Planar.coordinate(found)));
+    assertThat(region.contains(Planar.factory().createPoint(Planar.coordinate(found)))).isTrue();
+    assertThat(room).isBetween(most - 0.05, most + 0.02 + 1e-9);
   }
 }

@@ -10,10 +10,15 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
+import facetwright.net.EdgeRef;
+import facetwright.net.Join;
 import facetwright.net.Laid;
 import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.Panel;
+import facetwright.net.Score;
+import facetwright.net.Slit;
+import facetwright.net.Stance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +35,9 @@ import java.util.Optional;
 public final class AsSet {
   /** What no maker sees of a finished size, in mm. */
   private static final double UNSEEN = 0.005;
+
+  /** In place of the number of a side that is set to no length. */
+  private static final int GONE = -1;
 
   private final Net net;
   private final ScoreChart chart;
@@ -109,14 +117,70 @@ public final class AsSet {
 
   private Net net() {
     List<Panel> panels = new ArrayList<>();
+    List<int[]> sides = new ArrayList<>();
     for (int i = 0; i < net.panels().size(); i++) {
       Panel p = net.panels().get(i);
       int of = piece[i];
       List<Vec2> corners = p.outline().corners().stream().map(c -> set(of, c)).toList();
-      panels.add(new Panel(p.name(), p.role(), new Polygon2(corners), List.of(), p.site()));
+      sides.add(sides(corners));
+      Polygon2 outline = new Polygon2(Polygon2.distinct(corners));
+      panels.add(new Panel(p.name(), p.role(), outline, List.of(), p.site()));
     }
     return new Net(
-        panels, net.scores(), net.slits(), net.joins(), List.of(), List.of(), net.stance());
+        panels,
+        net.scores().stream()
+            .map(
+                s ->
+                    new Score(
+                        side(sides, s.a()),
+                        side(sides, s.b()),
+                        s.sense(),
+                        s.angle(),
+                        s.perforated(),
+                        s.site()))
+            .toList(),
+        net.slits().stream()
+            .map(s -> new Slit(side(sides, s.a()), side(sides, s.b()), s.site()))
+            .toList(),
+        net.joins().stream()
+            .map(
+                j ->
+                    j instanceof Join.Seam s
+                        ? new Join.Seam(side(sides, s.a()), side(sides, s.b()), s.tab(), s.site())
+                        : j)
+            .toList(),
+        List.of(),
+        List.of(),
+        new Stance(net.stance().ring().stream().map(c -> corner(sides, c)).toList()));
+  }
+
+  /** The number of each side among those left: two corners may be set on one mark. */
+  private static int[] sides(List<Vec2> corners) {
+    int[] numbers = new int[corners.size()];
+    int left = 0;
+    for (int e = 0; e < numbers.length; e++) {
+      boolean isGone =
+          LengthTolerance.FINE.same(corners.get(e), corners.get((e + 1) % numbers.length));
+      numbers[e] = isGone ? GONE : left++;
+    }
+    return numbers;
+  }
+
+  private static EdgeRef side(List<int[]> sides, EdgeRef side) {
+    int number = sides.get(side.panel())[side.edge()];
+    if (number == GONE) {
+      throw new IllegalArgumentException("a side that meets another is set to no length");
+    }
+    return new EdgeRef(side.panel(), number);
+  }
+
+  private static Stance.Corner corner(List<int[]> sides, Stance.Corner corner) {
+    int[] numbers = sides.get(corner.panel());
+    int side = corner.corner();
+    while (numbers[side] == GONE) {
+      side = (side + 1) % numbers.length;
+    }
+    return new Stance.Corner(corner.panel(), numbers[side]);
   }
 
   private Vec2 set(int of, Vec2 corner) {

@@ -26,7 +26,8 @@ import org.locationtech.jts.geom.Geometry;
  * net's smallest rectangle, and the boxes round it cut from the sheet edge to edge; then whether
  * one more goes into what is left. Where the stock's grain is known, only what keeps the net's
  * direction along it is tried. The most found is told; it does not promise that no other way gives
- * more. A net of several pieces is laid as it lies.
+ * more. A net of several pieces is laid as it lies. Of a net so small that more than {@link #MOST}
+ * would go there, no more are laid and told.
  *
  * @param stock the sheet as it lies
  * @param margin kept free along its edges, in mm
@@ -35,6 +36,9 @@ import org.locationtech.jts.geom.Geometry;
  *     takes more than one sheet
  */
 public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> copies) {
+  /** No more copies than these are laid: nobody cuts as many from one sheet. */
+  public static final int MOST = 500;
+
   private static final double TURNED = 1e-6;
 
   public CopyPlan {
@@ -44,6 +48,11 @@ public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> cop
   /** How many copies one sheet gives. */
   public int count() {
     return copies.size();
+  }
+
+  /** How many copies one sheet gives, in words: there may be more than are laid. */
+  public static String counted(int copies) {
+    return copies < MOST ? String.valueOf(copies) : MOST + " or more";
   }
 
   /** All copies of the planned net as one net on the sheet. */
@@ -88,10 +97,14 @@ public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> cop
       Motion2 back = Motion2.turn(Math.PI / 2).then(Motion2.shift(new Vec2(width, 0)));
       List<Motion2> up = motions(most(lying, lyingTurned, height, width), back);
       best = up.size() > best.size() ? up : best;
+      if (best.size() == MOST) {
+        return new CopyPlan(stock, margin, gap, inOrder(shape, stock, best));
+      }
     }
     List<Motion2> boxes = Boxes.motions(shape, stock, width, height, gap);
     best = boxes.size() > best.size() ? boxes : best;
-    List<Motion2> all = new Leftover(shape, angles(shape, stock), gap, width, height).fill(best);
+    List<Motion2> all =
+        new Leftover(shape, angles(shape, stock), gap, width, height).fill(best, MOST);
     return new CopyPlan(stock, margin, gap, inOrder(shape, stock, all));
   }
 
@@ -150,8 +163,11 @@ public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> cop
     List<Placed> best = List.of();
     for (Row row : rows) {
       for (Pattern pattern : Pattern.of(row)) {
-        List<Placed> placed = pattern.within(width, height);
+        List<Placed> placed = pattern.within(width, height, MOST);
         best = placed.size() > best.size() ? placed : best;
+        if (best.size() == MOST) {
+          return best;
+        }
       }
     }
     return best;

@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.index.quadtree.Quadtree;
 import org.locationtech.jts.operation.buffer.BufferOp;
 
 /** What a pattern leaves of a sheet, tried at many places for one copy more. */
@@ -22,7 +24,7 @@ final class Leftover {
 
   private final Geometry shape;
   private final List<Double> angles;
-  private final List<Taken> taken = new ArrayList<>();
+  private final Quadtree taken = new Quadtree();
   private final double gap;
   private final double width;
   private final double height;
@@ -35,8 +37,12 @@ final class Leftover {
     this.height = height;
   }
 
-  /** The copies, and such as go in beside them. */
-  List<Motion2> fill(List<Motion2> copies) {
+  /**
+   * The copies, and such as go in beside them.
+   *
+   * @param most no more than these in all
+   */
+  List<Motion2> fill(List<Motion2> copies, int most) {
     List<Motion2> all = new ArrayList<>(copies);
     copies.forEach(this::take);
     double free = width * height - copies.size() * shape.getArea();
@@ -47,7 +53,7 @@ final class Leftover {
       for (double end : new double[] {0, Math.PI}) {
         Blank blank = Blank.of(shape, angle + end, gap);
         Optional<Motion2> more = place(blank);
-        while (more.isPresent()) {
+        while (more.isPresent() && all.size() < most) {
           all.add(more.get());
           take(more.get());
           more = place(blank);
@@ -66,7 +72,9 @@ final class Leftover {
 
   private void take(Motion2 motion) {
     Geometry at = Blank.moved(shape, motion);
-    taken.add(new Taken(PreparedGeometryFactory.prepare(at), new IndexedPointInAreaLocator(at)));
+    taken.insert(
+        at.getEnvelopeInternal(),
+        new Taken(PreparedGeometryFactory.prepare(at), new IndexedPointInAreaLocator(at)));
   }
 
   private Optional<Motion2> place(Blank blank) {
@@ -82,15 +90,27 @@ final class Leftover {
       for (int i = 0; i <= PLACES; i++) {
         double x = Math.max(0, freeX) * i / PLACES;
         double y = Math.max(0, freeY) * j / PLACES;
-        if (taken.stream().noneMatch(t -> some.stream().anyMatch(c -> t.holds(c.x + x, c.y + y)))) {
+        Envelope box = new Envelope(reach.getEnvelopeInternal());
+        box.translate(x, y);
+        List<Taken> near = near(box);
+        if (near.stream().noneMatch(t -> some.stream().anyMatch(c -> t.holds(c.x + x, c.y + y)))) {
           Geometry at = AffineTransformation.translationInstance(x, y).transform(reach);
-          if (taken.stream().noneMatch(t -> t.area.intersects(at))) {
+          if (near.stream().noneMatch(t -> t.area.intersects(at))) {
             return Optional.of(blank.motion().then(Motion2.shift(new Vec2(x, y))));
           }
         }
       }
     }
     return Optional.empty();
+  }
+
+  /** The copies that may lie in a box. */
+  private List<Taken> near(Envelope box) {
+    List<?> found = taken.query(box);
+    return found.stream()
+        .map(Taken.class::cast)
+        .filter(t -> t.area.getGeometry().getEnvelopeInternal().intersects(box))
+        .toList();
   }
 
   /** Some corners, evenly taken, and a place inside. */

@@ -15,14 +15,12 @@ record Pattern(Row row, double rise, double shift, boolean isToAndFro) {
   private static final int PLACES = 12;
   private static final double SLACK = 1e-6;
 
-  /** Rows farther apart than this do not meet. */
-  private static final int FAR = 5;
-
   /** A blank of the row and where its lower left corner lies. */
   record Placed(Blank blank, Vec2 at) {}
 
   static List<Pattern> of(Row row) {
-    // A shift by a whole period is none, so a few rises serve for rows any number apart.
+    // A shift by a whole period is none, so a few rises serve for rows any number apart; after as
+    // many rows as there are places each shift comes back to none.
     double[] above = new double[PLACES];
     for (int i = 0; i < PLACES; i++) {
       above[i] = row.above(row.period() * i / PLACES);
@@ -31,7 +29,7 @@ record Pattern(Row row, double rise, double shift, boolean isToAndFro) {
     for (int i = 0; i < PLACES; i++) {
       double shift = row.period() * i / PLACES;
       double on = above[i];
-      for (int n = 2; n <= FAR; n++) {
+      for (int n = 2; n <= PLACES; n++) {
         on = Math.max(on, above[n * i % PLACES] / n);
       }
       patterns.add(new Pattern(row, on, shift, false));
@@ -43,20 +41,24 @@ record Pattern(Row row, double rise, double shift, boolean isToAndFro) {
     return patterns;
   }
 
-  /** The blanks that lie whole in a sheet, the pattern put so that the most do. */
-  List<Placed> within(double width, double height) {
+  /**
+   * The blanks that lie whole in a sheet, the pattern put so that the most do.
+   *
+   * @param most no more than these are counted and placed
+   */
+  List<Placed> within(double width, double height, int most) {
     int best = 0;
     Vec2 start = Vec2.ZERO;
     for (double y : new double[] {0, lift()}) {
       for (double x : starts()) {
-        int count = count(width, height, x, y);
+        int count = best < most ? count(width, height, x, y, most) : 0;
         if (count > best) {
           best = count;
           start = new Vec2(x, y);
         }
       }
     }
-    return best == 0 ? List.of() : placed(width, height, start);
+    return best == 0 ? List.of() : placed(width, height, start, most);
   }
 
   /** By how much the higher blanks of a row lie over the lower ones: the other way to begin. */
@@ -80,18 +82,18 @@ record Pattern(Row row, double rise, double shift, boolean isToAndFro) {
     return isToAndFro ? Math.floorMod(row, 2) * shift : row * shift;
   }
 
-  private int count(double width, double height, double x, double y) {
-    int count = 0;
-    for (int n = first(); n * rise + y <= height + SLACK; n++) {
+  private int count(double width, double height, double x, double y, int most) {
+    long count = 0;
+    for (int n = first(); n * rise + y <= height + SLACK && count < most; n++) {
       for (int i = 0; i < row.blanks().size(); i++) {
         if (isBetween(n, i, height, y)) {
           long from = firstIn(n, i, x);
           long to = lastIn(n, i, x, width);
-          count += (int) Math.max(0, to - from + 1);
+          count += Math.max(0, to - from + 1);
         }
       }
     }
-    return count;
+    return (int) Math.min(count, most);
   }
 
   /** A row below the first may still hold blanks that lie high in it. */
@@ -114,7 +116,7 @@ record Pattern(Row row, double rise, double shift, boolean isToAndFro) {
     return (long) Math.floor((width + SLACK - row.blanks().get(i).width() - left) / row.period());
   }
 
-  private List<Placed> placed(double width, double height, Vec2 start) {
+  private List<Placed> placed(double width, double height, Vec2 start, int most) {
     List<Placed> all = new ArrayList<>();
     for (int n = first(); n * rise + start.y() <= height + SLACK; n++) {
       for (int i = 0; i < row.blanks().size(); i++) {
@@ -123,6 +125,9 @@ record Pattern(Row row, double rise, double shift, boolean isToAndFro) {
           double foot = n * rise + start.y() + row.at().get(i).y();
           for (long k = firstIn(n, i, start.x()); k <= lastIn(n, i, start.x(), width); k++) {
             all.add(new Placed(row.blanks().get(i), new Vec2(left + k * row.period(), foot)));
+            if (all.size() == most) {
+              return all;
+            }
           }
         }
       }

@@ -3,6 +3,7 @@ package facetwright.papers.copies;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * Blanks side by side at an even distance, without end.
@@ -51,9 +52,11 @@ record Row(List<Blank> blanks, List<Vec2> at, double period) {
         Blank lower = blanks.get(i);
         Blank upper = blanks.get(j);
         double aside = at.get(j).x() + shift - at.get(i).x();
-        double least = -upper.width() - lower.width();
+        // From where the upper one comes over the reach of the lower one to where it leaves it.
+        Envelope reach = lower.reach().getEnvelopeInternal();
+        double least = reach.getMinX() - upper.width();
         for (double x = aside - period * Math.floor((aside - least) / period);
-            x < 2 * lower.width();
+            x < reach.getMaxX();
             x += period) {
           worst = Math.max(worst, lower.above(upper, x) + at.get(i).y() - at.get(j).y());
         }

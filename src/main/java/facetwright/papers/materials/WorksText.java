@@ -5,6 +5,7 @@ import facetwright.geom.Length;
 import facetwright.geom.Ruler;
 import facetwright.geom.Sentence;
 import facetwright.geom.Unit;
+import facetwright.papers.copies.CopyPlan;
 import facetwright.papers.cutting.CutPlan;
 import facetwright.papers.cutting.SheetPlan;
 import facetwright.papers.cutting.Step;
@@ -174,7 +175,7 @@ public record WorksText(Unit unit) {
             ? "The net does not fit its sheet: take a larger one before you buy."
             : m.perSheet() > 0
                 ? "One sheet of card gives "
-                    + m.perSheet()
+                    + CopyPlan.counted(m.perSheet())
                     + (m.perSheet() == 1 ? " piece." : " pieces.")
                 : "One piece takes more than one sheet of card.");
     List<String> facts = new ArrayList<>();

@@ -159,4 +159,30 @@ class CopyPlanTest {
     assertThat(plan.count())
         .isGreaterThanOrEqualTo((int) (Math.floor(174 / box) * Math.floor(134 / box)));
   }
+
+  /**
+   * Strips narrower than the gap: a row shifted between those of the row below is not clear of it.
+   */
+  @Property(tries = 30, seed = "3")
+  void laysStripsApart(
+      @ForAll @DoubleRange(min = 0.05, max = 3) double narrow,
+      @ForAll @DoubleRange(min = 0.5, max = 60) double length,
+      @ForAll @DoubleRange(min = 0.5, max = 5) double gap,
+      @ForAll boolean upright) {
+    Net net = upright ? rectangle(narrow, length) : rectangle(length, narrow);
+    CopyPlan plan = CopyPlan.of(net, sheet(64, 40), 0, gap);
+    isRight(plan, net);
+    assertThat(plan.count()).isPositive();
+  }
+
+  @Test
+  void ofATinyNetNoMoreAreLaidThanAnyoneCuts() {
+    for (double side : new double[] {1, 0.02, 0.01}) {
+      for (double gap : new double[] {0, 0.001, 2}) {
+        CopyPlan plan = CopyPlan.of(rectangle(side, side), sheet(210, 297), 0, gap);
+        assertThat(plan.count()).isEqualTo(CopyPlan.MOST);
+        assertThat(CopyPlan.counted(plan.count())).isEqualTo("500 or more");
+      }
+    }
+  }
 }
