@@ -43,7 +43,7 @@ final class DesignFile {
 
   /** The file's name without its ending. */
   String stem() {
-    String name = file.getFileName().toString();
+    String name = file.getFileName() == null ? "design" : file.getFileName().toString();
     int dot = name.lastIndexOf('.');
     return dot > 0 ? name.substring(0, dot) : name;
   }
@@ -83,7 +83,14 @@ final class DesignFile {
   }
 
   String source() throws IOException {
+    if (file.toString().isBlank()) {
+      throw new Trouble.WrongCall("no file is named. See the library with: facetwright shelf");
+    }
     try {
+      if (Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file)) {
+        throw new Trouble.WrongCall(
+            file + " is a pipe or a device. Save the script in a file and name that.");
+      }
       if (Files.isDirectory(file)) {
         throw new Trouble.WrongCall(file + " is a folder. Name a script in it.");
       }

@@ -26,7 +26,8 @@ import picocli.CommandLine.Command;
       ChartCommand.class,
       LayersCommand.class,
       MaterialsCommand.class,
-      ShelfCommand.class
+      ShelfCommand.class,
+      HelpCommand.class
     },
     footer = {
       "",
@@ -55,7 +56,7 @@ public final class Main implements Callable<Integer> {
     try {
       exit = run(words, writer(System.out), err);
     } catch (Throwable fault) {
-      exit = Trouble.inside(fault, err);
+      exit = Trouble.inside(fault, Gate.before(err));
     }
     System.exit(exit);
   }
@@ -71,8 +72,11 @@ public final class Main implements Callable<Integer> {
    */
   static int run(String[] words, PrintWriter out, PrintWriter err) {
     CommandLine line = new CommandLine(new Main());
-    line.setOut(out);
-    line.setErr(err);
+    line.setOut(Gate.before(out));
+    line.setErr(Gate.before(err));
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    line.registerConverter(int.class, Whole::read);
+    line.registerConverter(Integer.class, Whole::read);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(
         (failure, commandLine, _) -> Trouble.show(failure, commandLine));

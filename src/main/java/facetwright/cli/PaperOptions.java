@@ -13,7 +13,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** How many pieces, and which layer papers lie at hand: options shared by commands. */
 final class PaperOptions {
@@ -43,17 +45,28 @@ final class PaperOptions {
       description = "both sides of this paper may be seen")
   private List<String> twoSided = List.of();
 
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
   /** Everything reckoned for one design. */
   Works works(Design design) {
     if (count < 1 || count > Order.MOST) {
       throw new Trouble.WrongCall(
-          "--count: 1 to " + Order.MOST + " pieces can be planned, not " + count + ".");
+          counted() + ": 1 to " + Order.MOST + " pieces can be planned, not " + count + ".");
     }
     try {
       return Works.of(design.laid(), design.folded(), design.unit(), papers(design), count);
     } catch (IllegalArgumentException e) {
       throw new Trouble.WrongCall(e.getMessage());
     }
+  }
+
+  /** The option's name as the caller writes it. */
+  private String counted() {
+    boolean ofClass =
+        spec.commandLine().getParseResult().originalArgs().stream()
+            .anyMatch(word -> word.startsWith("--class"));
+    return ofClass ? "--class" : "--count";
   }
 
   private List<LayerPaper> papers(Design design) {

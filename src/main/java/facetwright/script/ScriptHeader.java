@@ -1,5 +1,6 @@
 package facetwright.script;
 
+import facetwright.geom.PlainText;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +27,7 @@ public final class ScriptHeader {
     Matcher block = BLOCK.matcher(source.length() > 20_000 ? source.substring(0, 20_000) : source);
     if (block.find()) {
       String entry = null;
-      for (String raw : block.group(1).lines().toList()) {
+      for (String raw : PlainText.lines(block.group(1)).lines().toList()) {
         String line = raw.strip().replaceFirst("^\\*+\\s?", "").strip();
         Matcher m = ENTRY.matcher(line);
         if (DialSetting.isLine(line)) {

@@ -1,6 +1,7 @@
 package facetwright.script.api;
 
 import facetwright.geom.Length;
+import facetwright.geom.PlainText;
 import facetwright.geom.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -134,7 +135,7 @@ public final class Kinds {
             throw new Kind.Unfit(
                 "a text of " + text.length() + " letters is over the 2000 allowed");
           }
-          return text;
+          return PlainText.line(text);
         });
   }
 

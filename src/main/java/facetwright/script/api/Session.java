@@ -1,6 +1,7 @@
 package facetwright.script.api;
 
 import facetwright.check.Finding;
+import facetwright.geom.PlainText;
 import facetwright.geom.Unit;
 import facetwright.net.Net;
 import facetwright.net.PanelBuild;
@@ -164,7 +165,7 @@ public final class Session {
 
   void say(String text) {
     if (said.size() < 1_000) {
-      said.add(text);
+      said.add(PlainText.message(text));
     }
   }
 

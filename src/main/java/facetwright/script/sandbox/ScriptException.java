@@ -1,6 +1,7 @@
 package facetwright.script.sandbox;
 
 import facetwright.geom.LengthWords;
+import facetwright.geom.PlainText;
 import facetwright.geom.Unit;
 import facetwright.net.Mend;
 import facetwright.net.Site;
@@ -56,10 +57,10 @@ public final class ScriptException extends Exception {
 
   ScriptException(
       Kind kind, String message, Site site, String remedy, List<Mend> mends, boolean stillRunning) {
-    super(message);
+    super(PlainText.message(message));
     this.kind = kind;
     this.site = site;
-    this.remedy = remedy;
+    this.remedy = PlainText.message(remedy);
     this.mends = List.copyOf(mends);
     this.stillRunning = stillRunning;
   }
