@@ -85,7 +85,7 @@ final class CheckJson {
     json.writeStringField("verdict", Verdict.of(design.laid(), folded, design.unit()));
     if (solved) {
       json.writeBooleanField("closed", folded.closure() != Closure.OPEN);
-      json.writeNumberField("gap_mm", folded.gap());
+      json.writeNumberField("gap_mm", folded.apart(design.net()));
       json.writeNumberField("strain", folded.strain());
       json.writeArrayFieldStart("strained_panels");
       for (PanelStrain strain : folded.strains()) {

@@ -41,7 +41,7 @@ final class SweepJson {
     boolean known = d.folded().closure() != Closure.NOT_SOLVED;
     if (known) {
       json.writeBooleanField("closed", d.folded().closure() != Closure.OPEN);
-      json.writeNumberField("gap_mm", d.folded().gap());
+      json.writeNumberField("gap_mm", d.folded().apart(d.net()));
       json.writeNumberField("strain", d.folded().strain());
       json.writeArrayFieldStart("size_mm");
       json.writeNumber(d.folded().measures().width());

@@ -142,7 +142,7 @@ public final class FoldWriter implements Exporter {
         String.format(
             Locale.ROOT,
             "The folded form, z up. Largest gap of a join %.4f mm, largest strain %.6f.",
-            job.form().gap(),
+            gap(mesh, job),
             job.form().strain()));
     strings(json, "frame_classes", List.of("foldedForm"));
     strings(json, "frame_attributes", List.of("3D"));
@@ -150,7 +150,7 @@ public final class FoldWriter implements Exporter {
     json.writeBooleanField("frame_inherit", true);
     json.writeArrayFieldStart("vertices_coords");
     for (FlatMesh.Vertex v : mesh.vertices()) {
-      Vec3 at = job.form().poses().get(v.panel()).apply(v.at());
+      Vec3 at = place(job, v);
       json.writeStartArray();
       json.writeNumber(rounded(at.x()));
       json.writeNumber(rounded(at.y()));
@@ -160,6 +160,34 @@ public final class FoldWriter implements Exporter {
     json.writeEndArray();
     json.writeEndObject();
     json.writeEndArray();
+  }
+
+  /**
+   * How far the sides of a seam stand from each other in the frame, or a lap or a loop of scores
+   * misses, if that is more.
+   */
+  private static double gap(FlatMesh mesh, Job job) {
+    double most = job.form().gap();
+    for (Join join : job.laid().net().joins()) {
+      if (join instanceof Join.Seam seam) {
+        FlatMesh.Edge a = mesh.edges().get(mesh.edge(seam.a()));
+        FlatMesh.Edge b = mesh.edges().get(mesh.edge(seam.b()));
+        double along =
+            Math.max(apart(mesh, job, a.from(), b.from()), apart(mesh, job, a.to(), b.to()));
+        double against =
+            Math.max(apart(mesh, job, a.from(), b.to()), apart(mesh, job, a.to(), b.from()));
+        most = Math.max(most, Math.min(along, against));
+      }
+    }
+    return most;
+  }
+
+  private static double apart(FlatMesh mesh, Job job, int one, int other) {
+    return place(job, mesh.vertices().get(one)).distance(place(job, mesh.vertices().get(other)));
+  }
+
+  private static Vec3 place(Job job, FlatMesh.Vertex v) {
+    return job.form().poses().get(v.panel()).apply(v.at());
   }
 
   private static void strings(JsonGenerator json, String name, List<String> values)

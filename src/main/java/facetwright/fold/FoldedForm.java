@@ -2,7 +2,9 @@ package facetwright.fold;
 
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
+import facetwright.net.Join;
 import facetwright.net.Net;
+import facetwright.net.Score;
 import java.io.Serializable;
 import java.util.Comparator;
 import java.util.List;
@@ -66,6 +68,26 @@ public record FoldedForm(
             gaps.stream().mapToDouble(JoinGap::mm), tears.stream().mapToDouble(ScoreGap::mm))
         .max()
         .orElse(0);
+  }
+
+  /**
+   * How far places that meet stand from each other at most, in mm, each panel flat where its pose
+   * puts it. That is the {@link #gap}, and where panels have to bend to bring it to nothing, what
+   * they leave as long as they don't.
+   */
+  public double apart(Net net) {
+    double most = gap();
+    if (closure == Closure.CLOSES_WITH_STRAIN) {
+      for (Join join : net.joins()) {
+        if (join instanceof Join.Seam seam) {
+          most = Math.max(most, Gaps.seam(net, poses, seam.a(), seam.b()));
+        }
+      }
+      for (Score score : net.scores()) {
+        most = Math.max(most, Gaps.seam(net, poses, score.a(), score.b()));
+      }
+    }
+    return most;
   }
 
   /** How far corners that meet may stand from each other because their panels bend, in mm. */

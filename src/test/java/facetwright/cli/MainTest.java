@@ -112,6 +112,8 @@ class MainTest {
     assertThat(folded.path("closed").asBoolean()).isTrue();
     assertThat(folded.path("strain").asDouble()).isBetween(1e-5, 0.002);
     assertThat(folded.path("verdict").asText()).startsWith("Closes if the card bends by 0.0");
+    // Flat panels leave open what bending brings together: up to the 0.03 mm by which sides differ.
+    assertThat(folded.path("gap_mm").asDouble()).isBetween(0.001, 0.06);
     double most = 0;
     for (JsonNode panel : folded.path("strained_panels")) {
       most = Math.max(most, panel.path("strain").asDouble());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import facetwright.fold.Closure;
 import facetwright.geom.Vec3;
 import facetwright.net.Sense;
 import facetwright.script.Design;
@@ -76,6 +77,59 @@ class FoldedFrameTest {
     assertThat(off).as("a face of the folded frame differs from its flat one").isLessThan(1e-6);
     creases(fold, folded, faces);
     agrees(design, fold);
+    assertThat(toldGap(fold)).isCloseTo(openBy(fold, folded), within(1e-4));
+  }
+
+  /** Trays of which one wall is a little too deep: they close if the card bends. */
+  @TestFactory
+  Stream<DynamicTest> bentFramesTellHowFarTheyStandOpen() {
+    return Stream.of(0.01, 0.02, 0.03, 0.05)
+        .map(more -> DynamicTest.dynamicTest(more + " mm", () -> bent(25 + more)));
+  }
+
+  private static void bent(double depth) throws Exception {
+    String script =
+        """
+        design("Tray");
+        const base = panel("base", { width: 60, height: 60 });
+        const w = ["bottom", "right", "top", "left"].map((e, i) =>
+          base.attach(e, "wall " + (i + 1), { depth: i == 2 ? %s : 25, fold: 90 }));
+        for (let i = 0; i < 4; i++) w[i].join("left", w[(i + 1) %% 4], "right", { depth: 8 });
+        """
+            .formatted(depth);
+    Design design = Facetwright.evaluate("design.js", script, Map.of(), Budget.USUAL);
+    assertThat(design.folded().closure()).isEqualTo(Closure.CLOSES_WITH_STRAIN);
+    Job job = new Job(design.title(), "", design.unit(), design.laid(), design.folded());
+    JsonNode fold = new ObjectMapper().readTree(new FoldWriter().write(job));
+    double open = openBy(fold, points(fold.get("file_frames").get(0).get("vertices_coords")));
+    assertThat(open).isGreaterThan(0.001);
+    assertThat(toldGap(fold)).isCloseTo(open, within(1e-4));
+    assertThat(design.folded().apart(design.net())).isGreaterThanOrEqualTo(open / 2);
+  }
+
+  /** What the frame says of itself. */
+  private static double toldGap(JsonNode fold) {
+    String words = fold.get("file_frames").get(0).get("frame_description").asText();
+    return Double.parseDouble(words.replaceAll(".*gap of a join ([0-9.]+) mm.*", "$1"));
+  }
+
+  /** What the frame's own numbers say: how far the edges that meet stand from each other. */
+  private static double openBy(JsonNode fold, List<Vec3> folded) {
+    double most = 0;
+    for (JsonNode join : fold.get("facetwright:joins")) {
+      int[] a = numbers(fold.get("edges_vertices").get(join.get(0).asInt()));
+      int[] b = numbers(fold.get("edges_vertices").get(join.get(1).asInt()));
+      double along =
+          Math.max(
+              folded.get(a[0]).distance(folded.get(b[0])),
+              folded.get(a[1]).distance(folded.get(b[1])));
+      double against =
+          Math.max(
+              folded.get(a[0]).distance(folded.get(b[1])),
+              folded.get(a[1]).distance(folded.get(b[0])));
+      most = Math.max(most, Math.min(along, against));
+    }
+    return most;
   }
 
   private static void creases(JsonNode fold, List<Vec3> folded, List<int[]> faces) {
