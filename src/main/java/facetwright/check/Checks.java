@@ -1,9 +1,6 @@
 package facetwright.check;
 
-import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
-import facetwright.fold.touch.Collision;
-import facetwright.fold.touch.Collisions;
 import facetwright.net.Laid;
 import facetwright.net.Site;
 import java.util.ArrayList;
@@ -23,6 +20,7 @@ public final class Checks {
           new OverlapRule(),
           new OffSheetRule(),
           new SeamLengthsRule(),
+          new ShortWallRule(),
           new GapRule(),
           new StrainRule(),
           new FoldFlatRule(),
@@ -51,17 +49,7 @@ public final class Checks {
 
   /** Everything the rules find: errors first, then warnings, then notes, each in rule order. */
   public static List<Finding> all(Laid laid, FoldedForm folded) {
-    return all(laid, folded, collisions(laid, folded));
-  }
-
-  /** Panels that pass through each other in the folded form; none where it is not solved. */
-  public static List<Collision> collisions(Laid laid, FoldedForm folded) {
-    return folded.closure() == Closure.NOT_SOLVED ? List.of() : Collisions.of(laid.net(), folded);
-  }
-
-  /** Everything the rules find, the {@link #collisions} given. */
-  public static List<Finding> all(Laid laid, FoldedForm folded, List<Collision> collisions) {
-    Subject subject = new Subject(laid, folded, collisions);
+    Subject subject = new Subject(laid, folded);
     List<Finding> all = new ArrayList<>();
     RULES.forEach(rule -> all.addAll(few(rule.find(subject))));
     all.sort(Comparator.comparing(Finding::severity));

@@ -51,7 +51,7 @@ public record ClosingStack(List<Integer> panels, double area, double thickness) 
     if (folded.closure() == Closure.NOT_SOLVED) {
       return List.of();
     }
-    Subject subject = new Subject(laid, folded, List.of());
+    Subject subject = new Subject(laid, folded);
     double caliper = laid.stock().caliper();
     int least = Math.max(LEAST_LAYERS, (int) Math.floor(FORGIVEN / caliper) + 1);
     List<ClosingStack> all = new ArrayList<>();

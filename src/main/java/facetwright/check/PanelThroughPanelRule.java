@@ -16,14 +16,16 @@ final class PanelThroughPanelRule implements Rule {
     // Two panels may each be off by what the joins miss.
     double gap = 2 * subject.folded().gap();
     List<Finding> found = new ArrayList<>();
-    for (Collision c : subject.collisions()) {
-      if (c.depth() <= Mm.HAIR) {
+    boolean isTold = false;
+    for (Collision c : subject.folded().collisions()) {
+      if (!c.isInTheWay() || (c.isInOnePlace() && isTold)) {
         continue;
       }
+      isTold |= c.isInOnePlace();
       found.add(
           new Finding(
               "panel-through-panel",
-              c.depth() <= gap ? Finding.Severity.WARNING : Finding.Severity.ERROR,
+              isOfGap(c, gap) ? Finding.Severity.WARNING : Finding.Severity.ERROR,
               message(subject, c),
               fix(subject, c, gap),
               new Place.AtPanel(c.b()),
@@ -32,7 +34,17 @@ final class PanelThroughPanelRule implements Rule {
     return found;
   }
 
+  private static boolean isOfGap(Collision c, double gap) {
+    return !c.isInOnePlace() && c.depth() <= gap;
+  }
+
   private static String message(Subject subject, Collision c) {
+    if (c.isInOnePlace()) {
+      return String.format(
+          "When folded, %s and %s lie in one place, and what is joined to them comes round so that"
+              + " each would have to be outside the other.",
+          subject.named(c.a()), subject.named(c.b()));
+    }
     return String.format(
         "When folded, %s and %s pass through each other: %s deep, %s long, %s above the table.",
         subject.named(c.a()),
@@ -43,8 +55,12 @@ final class PanelThroughPanelRule implements Rule {
   }
 
   private static String fix(Subject subject, Collision c, double gap) {
-    if (c.depth() <= gap) {
+    if (isOfGap(c, gap)) {
       return "First mend what keeps the form from closing; this may go with it.";
+    }
+    if (c.isInOnePlace()) {
+      return "The card runs round more than once: change the fold angles, so that they add up to"
+          + " 360° once round, or take panels out.";
     }
     for (int panel : new int[] {c.a(), c.b()}) {
       if (subject.panel(panel).role() == PanelRole.TAB) {

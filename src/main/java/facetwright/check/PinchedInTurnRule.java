@@ -2,11 +2,9 @@ package facetwright.check;
 
 import facetwright.fold.Closure;
 import facetwright.net.EdgeRef;
-import facetwright.net.Join;
 import facetwright.net.Mend;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
-import facetwright.net.Score;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,34 +17,30 @@ import java.util.stream.IntStream;
  */
 final class PinchedInTurnRule implements Rule {
 
-  /** Two panels that meet along a side of each. */
-  private record Meeting(EdgeRef a, EdgeRef b) {}
-
   @Override
   public List<Finding> find(Subject subject) {
     if (subject.folded().closure() == Closure.CLOSES) {
       return List.of();
     }
     Net net = subject.net();
-    List<Meeting> meetings = meetings(net);
+    List<Meeting> meetings = Meeting.all(net);
     boolean[][] toGusset = new boolean[net.panels().size()][];
     for (int p = 0; p < toGusset.length; p++) {
       toGusset[p] = new boolean[net.panels().get(p).outline().size()];
     }
-    int[] row = IntStream.range(0, toGusset.length).toArray();
+    int[] row = Meeting.rows(net, meetings);
     for (Meeting m : meetings) {
-      toGusset[m.a.panel()][m.a.edge()] = isGusset(net, m.b);
-      toGusset[m.b.panel()][m.b.edge()] = isGusset(net, m.a);
-      if (isGusset(net, m.a) || isGusset(net, m.b)) {
-        Bodies.unite(row, m.a.panel(), m.b.panel());
-      }
+      toGusset[m.a().panel()][m.a().edge()] = Meeting.isGusset(net, m.b());
+      toGusset[m.b().panel()][m.b().edge()] = Meeting.isGusset(net, m.a());
     }
     List<Meeting> beside =
-        meetings.stream().filter(m -> isBeside(toGusset, m.a) && isBeside(toGusset, m.b)).toList();
-    beside.forEach(m -> Bodies.unite(row, m.a.panel(), m.b.panel()));
+        meetings.stream()
+            .filter(m -> isBeside(toGusset, m.a()) && isBeside(toGusset, m.b()))
+            .toList();
+    beside.forEach(m -> Bodies.unite(row, m.a().panel(), m.b().panel()));
     Map<Integer, List<Meeting>> rows = new LinkedHashMap<>();
     beside.forEach(
-        m -> rows.computeIfAbsent(Bodies.find(row, m.a.panel()), _ -> new ArrayList<>()).add(m));
+        m -> rows.computeIfAbsent(Bodies.find(row, m.a().panel()), _ -> new ArrayList<>()).add(m));
     List<Finding> found = new ArrayList<>();
     for (Map.Entry<Integer, List<Meeting>> one : rows.entrySet()) {
       int pinched = pinched(net, meetings, row, one.getKey());
@@ -66,29 +60,16 @@ final class PinchedInTurnRule implements Rule {
         String.format(
             "%s and %s stand side by side with no gusset between them: every second column is"
                 + " pinched, and %d columns are an odd number.%s",
-            subject.named(walls.a.panel()),
-            subject.named(walls.b.panel()),
+            subject.named(walls.a().panel()),
+            subject.named(walls.b().panel()),
             columns,
             sways ? " Nothing holds the form in one shape: it can be pushed askew." : ""),
         "Use an even number of columns: " + (columns - 1) + " or " + (columns + 1) + ".",
-        new Place.AtPanel(walls.a.panel()),
-        subject.panel(walls.a.panel()).site(),
+        new Place.AtPanel(walls.a().panel()),
+        subject.panel(walls.a().panel()).site(),
         List.of(
             new Mend.Value("columns", 0, List.of(), Integer.toString(columns + 1)),
             new Mend.Value("columns", 0, List.of(), Integer.toString(columns - 1))));
-  }
-
-  private static List<Meeting> meetings(Net net) {
-    List<Meeting> meetings = new ArrayList<>();
-    for (Score s : net.scores()) {
-      meetings.add(new Meeting(s.a(), s.b()));
-    }
-    for (Join join : net.joins()) {
-      if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _)) {
-        meetings.add(new Meeting(a, b));
-      }
-    }
-    return meetings;
   }
 
   /** Whether a side is the one across a wall from its gusset. */
@@ -102,12 +83,11 @@ final class PinchedInTurnRule implements Rule {
     return IntStream.range(0, n).anyMatch(i -> sides[i]);
   }
 
-  /** Gussets come in twos that meet in the middle of their column. */
   private static int pinched(Net net, List<Meeting> meetings, int[] row, int root) {
     return (int)
         meetings.stream()
-            .filter(m -> Bodies.find(row, m.a.panel()) == root)
-            .filter(m -> isGusset(net, m.a) && isGusset(net, m.b))
+            .filter(m -> Bodies.find(row, m.a().panel()) == root)
+            .filter(m -> m.isOfGussets(net))
             .count();
   }
 
@@ -118,9 +98,5 @@ final class PinchedInTurnRule implements Rule {
             .filter(p -> Bodies.find(row, p) == root)
             .filter(p -> net.panels().get(p).role() == PanelRole.FACET)
             .count();
-  }
-
-  private static boolean isGusset(Net net, EdgeRef side) {
-    return net.panels().get(side.panel()).role() == PanelRole.GUSSET;
   }
 }

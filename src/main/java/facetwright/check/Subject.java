@@ -1,7 +1,6 @@
 package facetwright.check;
 
 import facetwright.fold.FoldedForm;
-import facetwright.fold.touch.Collision;
 import facetwright.geom.Segment2;
 import facetwright.net.Join;
 import facetwright.net.Laid;
@@ -17,13 +16,8 @@ import java.util.List;
  *
  * @param laid the net on its sheets
  * @param folded the same net folded
- * @param collisions panels that pass through each other in it
  */
-public record Subject(Laid laid, FoldedForm folded, List<Collision> collisions) {
-
-  public Subject {
-    collisions = List.copyOf(collisions);
-  }
+public record Subject(Laid laid, FoldedForm folded) {
 
   public Net net() {
     return laid.net();

@@ -6,6 +6,7 @@ import facetwright.fold.Laps;
 import facetwright.fold.PanelStrain;
 import facetwright.fold.ScoreGap;
 import facetwright.fold.solve.SolverSettings;
+import facetwright.fold.touch.Collision;
 import facetwright.geom.LengthWords;
 import facetwright.geom.Unit;
 import facetwright.net.Join;
@@ -33,7 +34,7 @@ public final class Verdict {
    * @param unit what its lengths are told in
    */
   public static String of(Laid laid, FoldedForm folded, Unit unit) {
-    Verdict verdict = new Verdict(new Subject(laid, folded, List.of()));
+    Verdict verdict = new Verdict(new Subject(laid, folded));
     return LengthWords.in(unit, verdict.words());
   }
 
@@ -42,11 +43,16 @@ public final class Verdict {
       case CLOSES -> closes();
       case CLOSES_WITH_STRAIN -> strained();
       case OPEN -> open();
+      case IN_ITSELF -> inItself();
       case NOT_SOLVED -> notKnown();
     };
   }
 
   private String closes() {
+    Optional<Collision> tab = worst();
+    if (tab.isPresent()) {
+      return "Can't be made as it stands: every join meets, but " + met(tab.get()) + ".";
+    }
     if (form.gaps().isEmpty()) {
       return "Closes: it has no joins that could miss.";
     }
@@ -71,7 +77,31 @@ public final class Verdict {
                         " The joins would meet if the card bent by %s in %s, but it forgives %s.",
                         Mm.percentOver(w.part()), subject.name(w.panel()), forgiven()))
             .orElse("");
-    return "Does not close: " + miss() + "." + bends;
+    return "Does not close: " + miss() + "." + walls() + bends;
+  }
+
+  /** The least length of walls that are too short to meet. */
+  private String walls() {
+    return ShortWallRule.words(subject).map(w -> " " + w + ".").orElse("");
+  }
+
+  private String inItself() {
+    return "Does not close: every join meets, but " + met(worst().orElseThrow()) + "." + walls();
+  }
+
+  /** Of panels in each other's way those that are deepest in each other. */
+  private Optional<Collision> worst() {
+    Comparator<Collision> facets = Comparator.comparing(c -> !c.isOfTab(subject.net()));
+    return form.collisions().stream()
+        .filter(Collision::isInTheWay)
+        .max(facets.thenComparing(Collision::isInOnePlace).thenComparingDouble(Collision::depth));
+  }
+
+  private String met(Collision c) {
+    String both = subject.name(c.a()) + " and " + subject.name(c.b());
+    return c.isInOnePlace()
+        ? both + " lie in one place, for the card runs round more than once"
+        : both + " pass through each other, " + Mm.text(c.depth()) + " deep";
   }
 
   /** What misses most, why where that is known, and how much else misses. */
@@ -99,7 +129,6 @@ public final class Verdict {
         + (join instanceof Join.Lap lap && Laps.isBeside(subject.net(), form, lap)
             ? ", for it lies beside it, not under it"
             : "")
-        + (first.mm() <= Mm.HAIR ? ", less than a steady hand can cut" : "")
         + (uneven > Mm.HAIR ? ", for its sides differ by " + Mm.text(uneven) : "")
         + (others == 0
             ? ""

@@ -84,7 +84,7 @@ final class CheckJson {
     json.writeObjectFieldStart("folded");
     json.writeStringField("verdict", Verdict.of(design.laid(), folded, design.unit()));
     if (solved) {
-      json.writeBooleanField("closed", folded.closure() != Closure.OPEN);
+      json.writeBooleanField("closed", folded.closes());
       json.writeNumberField("gap_mm", folded.apart(design.net()));
       json.writeNumberField("strain", folded.strain());
       json.writeArrayFieldStart("strained_panels");
@@ -111,7 +111,7 @@ final class CheckJson {
     }
     json.writeNumberField("area_mm2", measures.area());
     if (solved) {
-      json.writeNumberField("collisions", design.collisions().size());
+      json.writeNumberField("collisions", folded.collisions().size());
     } else {
       json.writeNullField("collisions");
     }

@@ -75,7 +75,7 @@ final class RoundJson {
     }
     FoldedForm folded = form.get();
     json.writeObjectFieldStart(name);
-    json.writeBooleanField("closed", folded.closure() != Closure.OPEN);
+    json.writeBooleanField("closed", folded.closes());
     json.writeNumberField("gap_mm", folded.gap());
     json.writeArrayFieldStart("size_mm");
     json.writeNumber(folded.measures().width());

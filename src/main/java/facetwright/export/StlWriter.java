@@ -1,6 +1,5 @@
 package facetwright.export;
 
-import facetwright.fold.Closure;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
@@ -54,9 +53,7 @@ public final class StlWriter implements Exporter {
 
   private static List<Integer> panels(Job job) {
     Net net = job.laid().net();
-    boolean closed =
-        job.form().closure() == Closure.CLOSES
-            || job.form().closure() == Closure.CLOSES_WITH_STRAIN;
+    boolean closed = job.form().closes();
     return FoldedMesh.all(net).stream()
         .filter(p -> !closed || net.panels().get(p).role() == PanelRole.FACET)
         .toList();

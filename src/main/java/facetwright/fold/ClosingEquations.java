@@ -84,14 +84,18 @@ final class ClosingEquations {
     return this;
   }
 
-  /** Adds a pull to where the corners lie level on which it is to stand. */
-  ClosingEquations level() {
+  /**
+   * Adds what brings the corners level on which it is to stand.
+   *
+   * @param isPull whether that only shows the way
+   */
+  ClosingEquations level(boolean isPull) {
     List<Integer> ring = ring(net, unknowns, welded);
     int n = ring.size();
     for (int i = 0; i < n && n > 3; i++) {
       if (i != 0 && i != n / 3 && i != 2 * n / 3) {
         rigid.add(
-            new InPlane(ring.get(0), ring.get(n / 3), ring.get(2 * n / 3), ring.get(i), 0, true));
+            new InPlane(ring.get(0), ring.get(n / 3), ring.get(2 * n / 3), ring.get(i), 0, isPull));
       }
     }
     return this;

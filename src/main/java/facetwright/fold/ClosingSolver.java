@@ -1,15 +1,18 @@
 package facetwright.fold;
 
-import facetwright.fold.solve.Crease;
 import facetwright.fold.solve.Descent;
 import facetwright.fold.solve.SolverSettings;
+import facetwright.fold.touch.Collision;
+import facetwright.fold.touch.Collisions;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
 import facetwright.net.Sense;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.SplittableRandom;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Finds fold angles that a net leaves open, so that its joins close: one point for every corner of
@@ -17,22 +20,20 @@ import java.util.SplittableRandom;
  * the way their sense says, which chooses the branch (a gusset in or out); at the end nothing
  * pulls.
  *
- * <p>What it does not tell: whether panels pass through each other, and whether there is another
- * form that closes as well.
+ * <p>A form counts as closed only where its panels are in nobody's way and the ring it stands on
+ * goes round once. Where no start leads to one, the rest that misses least is the answer.
+ *
+ * <p>What it does not tell: whether there is another form that closes as well.
  */
 public final class ClosingSolver {
-  /** Scores nearer to flat than this have no side to be on, in radians. */
+  /** Scores nearer to flat, or to right over, have no side to be on, in radians. */
   private static final double FLAT = 1e-4;
 
-  private static final int PROBES = 3;
+  /** Panels that slant by less than 1° lie flat. */
+  private static final double FLAT_COSINE = Math.cos(Math.toRadians(1));
 
   /** How far walls lean in at first where the form stands on a ring, in degrees. */
   private static final List<Double> LEANS = List.of(0.0, 20.0, 40.0, 60.0, -25.0);
-
-  private static final int LEVEL_STARTS = 6;
-
-  /** So many iterations from a start tell that it was no good one. */
-  private static final int WANDERED = 15;
 
   private final Net net;
   private final ScoreAngles given;
@@ -49,7 +50,7 @@ public final class ClosingSolver {
     this.unknowns = unknowns;
     this.welded = Welded.of(net, unknowns, true, settings.card().forgivenStrain());
     this.equations =
-        new ClosingEquations(net, unknowns, welded).joined(settings.card().caliper()).level();
+        new ClosingEquations(net, unknowns, welded).joined(settings.card().caliper()).level(true);
     Box2 box = net.box();
     this.size = Math.max(box.width(), box.height());
   }
@@ -81,7 +82,6 @@ public final class ClosingSolver {
     StartAngles starts = new StartAngles(net, unknowns, welded, given, settings.starts().seed());
     RingStart ring = new RingStart(net, unknowns, welded);
     Descent descent = null;
-    Descent.Rest best = null;
     Trial kept = null;
     int tried = 0;
     while (tried < settings.starts().most() && (kept == null || !kept.isGood(tried))) {
@@ -92,24 +92,86 @@ public final class ClosingSolver {
           equations.folded(isRing(start, ring) ? equations.measured(guess, points) : guess, given);
       descent =
           descent == null ? new Descent(all, points, size, settings) : descent.with(all, settings);
-      Descent.Rest rest = descent.from(points);
       tried++;
-      Trial trial =
-          new Trial(
-              rest.worst() <= Folding.CLOSE_ENOUGH * size
-                  && Laps.lieOn(net, unknowns, welded, rest.x()),
-              against(starts, rest.x()),
-              slant(rest.x()),
-              rest.iterations());
-      if (kept == null || trial.beats(kept, rest.worst(), best.worst())) {
-        best = rest;
+      Trial trial = trial(descent.from(points), starts);
+      if (kept == null || trial.beats(kept)) {
         kept = trial;
       }
     }
-    if (!isDetermined(descent, best.x())) {
-      return nothing(best.iterations(), tried);
+    if (equations.creases().size() < unknowns.scores().size()) {
+      return nothing(kept.rest().iterations(), tried);
     }
-    return solved(best, tried);
+    boolean moves = new Freedom(equations, given, descent, settings, size).moves(kept.rest());
+    boolean isOther = kept.slant() > 0 && (moves || kept.isInItself());
+    Optional<Descent.Rest> taut = isOther ? taut(starts, ring) : Optional.empty();
+    if (taut.isPresent()) {
+      return solved(taut.get(), tried);
+    }
+    return moves ? nothing(kept.rest().iterations(), tried) : solved(kept.rest(), tried);
+  }
+
+  /**
+   * What becomes of a form that sways, or is in itself, when its ring is held level: where panels
+   * lie flat all round, pulled out as far as they go, and something misses still, they are too
+   * short. The rest that misses least; empty where it is nothing of the kind.
+   */
+  private Optional<Descent.Rest> taut(StartAngles starts, RingStart ring) {
+    ClosingEquations level =
+        new ClosingEquations(net, unknowns, welded).joined(settings.card().caliper()).level(false);
+    for (int start = 0; ring.exists() && start < LEANS.size(); start++) {
+      ScoreAngles guess = guess(start, starts, ring);
+      double[] points = ring.points(guess, Math.toRadians(LEANS.get(start)));
+      Descent.Rest rest =
+          new Descent(level.folded(level.measured(guess, points), given), points, size, settings)
+              .from(points);
+      if (trial(rest, starts).state() == Trial.State.OPEN && isFlat(rest.x())) {
+        return Optional.of(rest);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Whether a third of the panels along the ring lie in its plane. */
+  private boolean isFlat(double[] x) {
+    List<Integer> points = ClosingEquations.ring(net, unknowns, welded);
+    Vec3 up = Standing.normal(Ring.at(points, x).corners()).unit();
+    int along = 0;
+    int flat = 0;
+    for (int p = 0; p < net.panels().size(); p++) {
+      int panel = p;
+      if (unknowns.seeks(p)
+          && IntStream.range(0, net.panels().get(p).outline().size())
+                  .filter(c -> points.contains(welded.point(panel, c)))
+                  .count()
+              > 1) {
+        along++;
+        flat += Math.abs(Settled.pose(welded, x, net, p).ez().dot(up)) >= FLAT_COSINE ? 1 : 0;
+      }
+    }
+    return 3 * flat >= along;
+  }
+
+  private Trial trial(Descent.Rest rest, StartAngles starts) {
+    double[] x = rest.x();
+    Ring ring = Ring.at(ClosingEquations.ring(net, unknowns, welded), x);
+    boolean meets =
+        rest.worst() <= Folding.CLOSE_ENOUGH * size && Laps.lieOn(net, unknowns, welded, x);
+    Trial.State state =
+        !ring.turnsOnce()
+            ? Trial.State.ASTRAY
+            : !meets ? Trial.State.OPEN : isClear(x) ? Trial.State.CLOSED : Trial.State.IN_ITSELF;
+    double slant = ring.slant();
+    return new Trial(
+        rest, state, against(starts, x), slant <= Folding.CLOSE_ENOUGH * size ? 0 : slant);
+  }
+
+  /** Whether no panels are in each other's way. */
+  private boolean isClear(double[] x) {
+    List<Motion3> poses = new ArrayList<>();
+    for (int p = 0; p < net.panels().size(); p++) {
+      poses.add(unknowns.seeks(p) ? Settled.pose(welded, x, net, p) : Motion3.NONE);
+    }
+    return Collisions.among(net, poses, unknowns::seeks).stream().noneMatch(Collision::isInTheWay);
   }
 
   private static boolean isRing(int start, RingStart ring) {
@@ -129,50 +191,6 @@ public final class ClosingSolver {
         : welded.middles(Folding.startPoses(net, guess));
   }
 
-  /**
-   * What came of a start: whether it closed, how many scores went against their sense, and how far
-   * the corners it is to stand on are from level. A form that does not stand level may be what
-   * there is; for a level one a few more starts are made, as where the search wandered far and may
-   * have come to rest in a form not meant.
-   */
-  private record Trial(boolean closed, int against, double slant, int iterations) {
-    boolean isGood(int tried) {
-      boolean straight = slant == 0 && iterations <= WANDERED;
-      return closed && against == 0 && (straight || tried >= LEVEL_STARTS);
-    }
-
-    boolean beats(Trial other, double miss, double otherMiss) {
-      if (closed != other.closed) {
-        return closed;
-      }
-      if (!closed) {
-        return miss < otherMiss;
-      }
-      if (against != other.against) {
-        return against < other.against;
-      }
-      return slant == other.slant ? iterations < other.iterations : slant < other.slant;
-    }
-  }
-
-  /** How far the corners it stands on are from level, in mm; 0 where it is next to nothing. */
-  private double slant(double[] x) {
-    List<Integer> ring = ClosingEquations.ring(net, unknowns, welded);
-    if (ring.size() <= 3) {
-      return 0;
-    }
-    List<Vec3> corners =
-        ring.stream().map(i -> new Vec3(x[3 * i], x[3 * i + 1], x[3 * i + 2])).toList();
-    Vec3 normal = Standing.normal(corners);
-    if (normal.length() == 0) {
-      return size;
-    }
-    Vec3 up = normal.unit();
-    double low = corners.stream().mapToDouble(up::dot).min().orElse(0);
-    double high = corners.stream().mapToDouble(up::dot).max().orElse(0);
-    return high - low <= Folding.CLOSE_ENOUGH * size ? 0 : high - low;
-  }
-
   private int against(StartAngles starts, double[] x) {
     int against = 0;
     for (int i = 0; i < equations.creases().size(); i++) {
@@ -182,39 +200,12 @@ public final class ClosingSolver {
       if (!given.isKnown(s)
           && !starts.isEitherWay(s)
           && Math.abs(angle) > FLAT
+          && Math.abs(angle) < Math.PI - FLAT
           && angle > 0 != mountain) {
         against++;
       }
     }
     return against;
-  }
-
-  /** Mixes the changes of all open angles by chance and asks whether the equations hold them. */
-  private boolean isDetermined(Descent descent, double[] x) {
-    if (equations.creases().size() < unknowns.scores().size()) {
-      return false;
-    }
-    SplittableRandom chance = new SplittableRandom(settings.starts().seed());
-    for (int probe = 0; probe < PROBES; probe++) {
-      double[] motion = new double[x.length];
-      double[] miss = new double[1];
-      double[] slope = new double[12];
-      for (int i = 0; i < equations.creases().size(); i++) {
-        Crease crease = equations.creases().get(i);
-        if (given.isKnown(equations.scores().get(i))) {
-          continue;
-        }
-        crease.at(x, miss, slope);
-        double factor = chance.nextDouble(-1, 1);
-        for (int c = 0; c < 12; c++) {
-          motion[3 * crease.points().get(c / 3) + c % 3] += factor * slope[c];
-        }
-      }
-      if (descent.free(x, motion) > settings.loose()) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private Solved nothing(int iterations, int starts) {

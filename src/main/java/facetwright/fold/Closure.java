@@ -6,6 +6,8 @@ public enum Closure {
   CLOSES,
   /** Every join meets, but panels have to bend a little. */
   CLOSES_WITH_STRAIN,
+  /** Every join meets, but panels are where others are: it can't be made. */
+  IN_ITSELF,
   /** At least one join misses. */
   OPEN,
   /** Some fold angles are not known, so closing can't be told. */

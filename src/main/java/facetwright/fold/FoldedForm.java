@@ -1,5 +1,6 @@
 package facetwright.fold;
 
+import facetwright.fold.touch.Collision;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
 import facetwright.net.Join;
@@ -22,6 +23,8 @@ import java.util.stream.DoubleStream;
  * @param strains the panels that have to bend for the joins to meet, in panel order; empty for an
  *     exact folding, and where no bending brings the joins together. Where the form is open, what
  *     it would take
+ * @param free the scores that nothing determines, where the form is not solved
+ * @param collisions panels that are where others are; none where the form is not solved
  * @param measures what it measures
  */
 public record FoldedForm(
@@ -31,6 +34,7 @@ public record FoldedForm(
     Closure closure,
     List<PanelStrain> strains,
     List<Integer> free,
+    List<Collision> collisions,
     Measures measures)
     implements Serializable {
 
@@ -40,11 +44,17 @@ public record FoldedForm(
     tears = List.copyOf(tears);
     strains = List.copyOf(strains);
     free = List.copyOf(free);
+    collisions = List.copyOf(collisions);
   }
 
   /** A form without loops of scores whose panels stay flat. */
   public FoldedForm(List<Motion3> poses, List<JoinGap> gaps, Closure closure, Measures measures) {
-    this(poses, gaps, List.of(), closure, List.of(), List.of(), measures);
+    this(poses, gaps, List.of(), closure, List.of(), List.of(), List.of(), measures);
+  }
+
+  /** Whether it closes, be it that the card bends a little. */
+  public boolean closes() {
+    return closure == Closure.CLOSES || closure == Closure.CLOSES_WITH_STRAIN;
   }
 
   /** The strain of the panel that bends most; 0 where none does, and where the form is open. */
@@ -59,7 +69,7 @@ public record FoldedForm(
 
   /** The same form, with the bending it would take to close it. */
   FoldedForm needing(List<PanelStrain> bends) {
-    return new FoldedForm(poses, gaps, tears, closure, bends, free, measures);
+    return new FoldedForm(poses, gaps, tears, closure, bends, free, collisions, measures);
   }
 
   /** The largest gap or tear in mm, 0 where there is none. */

@@ -1,6 +1,8 @@
 package facetwright.fold;
 
 import facetwright.fold.solve.SolverSettings;
+import facetwright.fold.touch.Collision;
+import facetwright.fold.touch.Collisions;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
@@ -37,7 +39,8 @@ import java.util.stream.IntStream;
  * Closure#CLOSES_WITH_STRAIN}, beyond it is open and tells what it would take. The card has its
  * thickness only where panels lie on each other by a lap: the one under lies a caliper inside.
  *
- * <p>What it does not tell: whether panels pass through each other.
+ * <p>A form whose joins meet does not close where panels other than tabs are in each other's way,
+ * as {@link Collisions} finds them.
  */
 public final class Folding {
   /** A join closes when it misses by no more than this part of the net's longer side. */
@@ -118,7 +121,7 @@ public final class Folding {
     Folding folding = new Folding(net, closeEnough(net), settings.card().caliper());
     return switch (solved.verdict()) {
       case NOT_SOLVED -> folding.bent(nominal, settings);
-      case CLOSES -> folding.bent(solved.angles(), settings);
+      case CLOSES, IN_ITSELF -> folding.bent(solved.angles(), settings);
       case OPEN, CLOSES_WITH_STRAIN -> folding.along(solved.angles(), Optional.of(solved));
     };
   }
@@ -205,7 +208,7 @@ public final class Folding {
       List<Integer> free =
           FreeScores.of(net, tabs.angles(), SolverSettings.USUAL.withCaliper(caliper));
       return new FoldedForm(
-          poses, List.of(), List.of(), Closure.NOT_SOLVED, List.of(), free, measures);
+          poses, List.of(), List.of(), Closure.NOT_SOLVED, List.of(), free, List.of(), measures);
     }
     List<JoinGap> gaps = new ArrayList<>(Gaps.of(net, poses, caliper));
     List<Integer> loops = new ArrayList<>(tree.loops());
@@ -218,12 +221,22 @@ public final class Folding {
       strains = strains(bent);
     }
     List<ScoreGap> tears = Gaps.tears(net, poses, loops, tabs.angles());
-    boolean closes =
+    double torn = strained.map(this::bend).orElse(tolerance).mm();
+    List<Collision> collisions = Collisions.of(net, poses);
+    boolean meets =
         gaps.stream().allMatch(g -> g.mm() <= tolerance.mm())
-            && tears.stream().allMatch(g -> g.mm() <= tolerance.mm());
-    Closure bent = strains.isEmpty() ? Closure.CLOSES : Closure.CLOSES_WITH_STRAIN;
-    return new FoldedForm(
-        poses, gaps, tears, closes ? bent : Closure.OPEN, strains, List.of(), measures);
+            && tears.stream().allMatch(g -> g.mm() <= torn);
+    boolean inItself =
+        collisions.stream()
+            .filter(c -> c.isInTheWay() && !c.isOfTab(net))
+            .anyMatch(c -> c.isInOnePlace() || c.depth() > torn);
+    Closure closure =
+        !meets
+            ? Closure.OPEN
+            : inItself
+                ? Closure.IN_ITSELF
+                : strains.isEmpty() ? Closure.CLOSES : Closure.CLOSES_WITH_STRAIN;
+    return new FoldedForm(poses, gaps, tears, closure, strains, List.of(), collisions, measures);
   }
 
   private boolean isHeld(Solved solved, int score) {

@@ -2,7 +2,6 @@ package facetwright.script;
 
 import facetwright.check.Finding;
 import facetwright.fold.FoldedForm;
-import facetwright.fold.touch.Collision;
 import facetwright.geom.Unit;
 import facetwright.net.Laid;
 import facetwright.net.Net;
@@ -18,8 +17,6 @@ import java.util.List;
  * @param dials its dials, in the order the script declares them
  * @param laid the net on its sheets
  * @param folded the folded form
- * @param collisions panels that pass through each other in the folded form; none where it is not
- *     solved
  * @param findings what a maker should know
  * @param said what the script said on its way, line by line
  */
@@ -30,21 +27,19 @@ public record Design(
     List<Dial> dials,
     Laid laid,
     FoldedForm folded,
-    List<Collision> collisions,
     List<Finding> findings,
     List<String> said)
     implements Serializable {
 
   public Design {
     dials = List.copyOf(dials);
-    collisions = List.copyOf(collisions);
     findings = List.copyOf(findings);
     said = List.copyOf(said);
   }
 
   /** The same with what was found in it. */
-  Design found(List<Collision> newCollisions, List<Finding> newFindings) {
-    return new Design(title, unit, header, dials, laid, folded, newCollisions, newFindings, said);
+  Design found(List<Finding> newFindings) {
+    return new Design(title, unit, header, dials, laid, folded, newFindings, said);
   }
 
   public Net net() {

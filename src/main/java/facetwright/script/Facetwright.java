@@ -5,7 +5,6 @@ import facetwright.check.Finding;
 import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
 import facetwright.fold.Senses;
-import facetwright.fold.touch.Collision;
 import facetwright.geom.Unit;
 import facetwright.net.Laid;
 import facetwright.net.NearName;
@@ -71,8 +70,8 @@ public final class Facetwright {
   /**
    * Runs a script a single time, whatever it aims at.
    *
-   * @param checked whether to look for collisions and findings, too; not done for a script with an
-   *     aim, whose design is not to stay
+   * @param checked whether to look for findings, too; not done for a script with an aim, whose
+   *     design is not to stay
    */
   static Made once(
       String fileName, String source, Map<String, String> settings, Budget budget, boolean checked)
@@ -92,13 +91,12 @@ public final class Facetwright {
    * @param aim what the script wants its dials turned for
    */
   record Made(Design design, double margin, Optional<AskedAim> aim) {
-    /** The same with a look for collisions and findings. */
+    /** The same with a look for findings. */
     private Made checked() {
       Laid laid = design.laid();
-      List<Collision> collisions = Checks.collisions(laid, design.folded());
       List<Finding> findings = new ArrayList<>(design.findings());
-      Checks.all(laid, design.folded(), collisions).forEach(f -> findings.add(f.in(design.unit())));
-      return with(design.found(collisions, findings));
+      Checks.all(laid, design.folded()).forEach(f -> findings.add(f.in(design.unit())));
+      return with(design.found(findings));
     }
 
     Made with(Design other) {
@@ -106,7 +104,7 @@ public final class Facetwright {
     }
   }
 
-  /** A design that was made already, looked at for collisions and findings within the budget. */
+  /** A design that was made already, looked at for findings within the budget. */
   static Made checked(String fileName, Budget budget, Made made) throws ScriptException {
     return Sandbox.run(fileName, "", budget, new Look(made));
   }
@@ -192,7 +190,6 @@ public final class Facetwright {
               session.dials(),
               laid,
               folded,
-              List.of(),
               Stream.concat(unused.stream(), session.findings().stream())
                   .map(f -> f.in(session.unit()))
                   .toList(),

@@ -108,6 +108,6 @@ final class ScriptAim {
     if (!placed) {
       findings.add(finding);
     }
-    return made.with(made.design().found(made.design().collisions(), findings));
+    return made.with(made.design().found(findings));
   }
 }

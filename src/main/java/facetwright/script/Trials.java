@@ -66,7 +66,7 @@ final class Trials {
     return packing;
   }
 
-  /** The design of a text with dials turned, without a look for collisions and findings. */
+  /** The design of a text with dials turned, without a look for findings. */
   Optional<Design> once(String text, Map<String, Double> turned) throws ScriptException {
     Map<String, String> all = with(turned);
     return unlessRefused(() -> Facetwright.once(fileName, text, all, budget, false).design());

@@ -190,7 +190,7 @@ public final class WhatIf {
   }
 
   /**
-   * The design with dials turned, without a look for collisions and findings.
+   * The design with dials turned, without a look for findings.
    *
    * @param turned dial values by name, in the design's unit
    * @return empty where there is no such design
@@ -218,8 +218,8 @@ public final class WhatIf {
   }
 
   /**
-   * The design an aim came to, without a look for collisions and findings; not made once more where
-   * a trial has made it.
+   * The design an aim came to, without a look for findings; not made once more where a trial has
+   * made it.
    */
   Facetwright.Made made(Outcome outcome) throws ScriptException {
     if (outcome.settings().isEmpty()) {

@@ -30,6 +30,10 @@ public final class Effect {
     lines.add("Made, it is " + size(is.measures(), unit) + change + ".");
     boolean meets = is.closure() != Closure.OPEN;
     boolean met = was.closure() != Closure.OPEN;
+    if (is.closure() == Closure.IN_ITSELF) {
+      lines.add("As designed its joins meet, but panels pass through each other.");
+      return lines;
+    }
     String bends =
         is.closure() == Closure.CLOSES_WITH_STRAIN
             ? " if the card bends by " + percent(is.strain())

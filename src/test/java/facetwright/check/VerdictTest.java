@@ -68,7 +68,7 @@ class VerdictTest {
                 + " 3 other joins miss too\\.");
     // The rim of a wall is 0.06 mm off: less than a hand cuts, more than the card takes up there.
     assertThat(of(tray(25.06, Card.SQUARE)))
-        .contains("misses by 0.06 mm, less than a steady hand can cut");
+        .isEqualTo("Does not close: the seam between \"wall 2\" and \"wall 3\" misses by 0.06 mm.");
   }
 
   @Test
@@ -78,6 +78,28 @@ class VerdictTest {
             "Does not close: .* misses by 0\\.6\\d mm, and 3 other joins miss too\\. The joins"
                 + " would meet if the card bent by 0\\.\\d\\d % in \"wall \\d\", but it forgives"
                 + " 0\\.2 %\\.");
+  }
+
+  /** A tube of eight walls that turn by 90° each runs twice round a square. */
+  @Test
+  void runsRoundTwice() {
+    double[] widths = {12, 12, 12, 12, 12, 12, 12, 12};
+    double[] angles = {90, 90, 90, 90, 90, 90, 90};
+    assertThat(of(Card.wrap(30, widths, angles)))
+        .matches(
+            "Does not close: every join meets, but \"column \\d\" and \"column \\d\" lie in one"
+                + " place, for the card runs round more than once\\.");
+  }
+
+  /** Turns of 3·360°/8 make a star, whose walls cross. */
+  @Test
+  void passesThroughItself() {
+    double[] widths = {12, 12, 12, 12, 12, 12, 12, 12};
+    double[] angles = {135, 135, 135, 135, 135, 135, 135};
+    assertThat(of(Card.wrap(30, widths, angles)))
+        .matches(
+            "Does not close: every join meets, but \"column \\d\" and \"column \\d\" pass through"
+                + " each other, [\\d.]+ mm deep\\.");
   }
 
   @Test

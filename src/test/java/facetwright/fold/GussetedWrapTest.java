@@ -163,7 +163,11 @@ class GussetedWrapTest {
     wrap.columns("even", AT).rows(pinched, AT).gusset(pinch, AT);
     Net net = wrap.build();
     FoldedForm form = Folding.fold(net);
-    assertThat(form.closure()).isEqualTo(Closure.CLOSES);
+    // Gussets that point in may pass through each other where walls lean far.
+    boolean clear = new Embedding(net, form).through().isEmpty();
+    assertThat(form.closure()).isEqualTo(clear ? Closure.CLOSES : Closure.IN_ITSELF);
+    assertThat(clear || pinch == Pinch.IN).isTrue();
+    assertThat(form.gap()).isLessThan(1e-6);
     double leaning = Math.sqrt(high * high - apart * apart);
     assertThat(height(net, form))
         .isCloseTo(leaning + (both ? Math.sqrt(low * low - apart * apart) : low), within(1e-6));

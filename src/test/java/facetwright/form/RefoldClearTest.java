@@ -22,7 +22,7 @@ class RefoldClearTest {
     Form form = Reference.form(name, 50);
     for (UnfoldStyle style : UnfoldStyle.values()) {
       Net net = Unfolding.as(style).with(Tabs.deep(6)).unfold(form).net();
-      assertThat(Collisions.of(net, Folding.fold(net))).as(name + " " + style).isEmpty();
+      assertThat(Collisions.of(net, Folding.fold(net).poses())).as(name + " " + style).isEmpty();
     }
   }
 }

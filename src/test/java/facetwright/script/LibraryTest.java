@@ -75,7 +75,7 @@ class LibraryTest {
     assertThat(design.findings())
         .as("errors and warnings")
         .noneMatch(f -> f.severity() == Finding.Severity.ERROR);
-    assertThat(design.collisions()).as("panels passing through each other").isEmpty();
+    assertThat(design.folded().collisions()).as("panels passing through each other").isEmpty();
     assertThat(design.folded().closure()).isEqualTo(Closure.CLOSES);
     assertThat(design.folded().gap()).isLessThan(1e-6);
     assertThat(design.folded().measures().height()).isPositive();

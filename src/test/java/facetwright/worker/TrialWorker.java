@@ -85,7 +85,6 @@ final class TrialWorker {
         new Laid(net, stock, 1, true),
         folded,
         List.of(),
-        List.of(),
         List.of());
   }
 

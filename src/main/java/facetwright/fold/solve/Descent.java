@@ -18,6 +18,9 @@ public final class Descent {
   private static final double MOST_DAMPING = 1e8;
   private static final int MOST_ROWS = 3;
 
+  /** What is held by less than this is free. */
+  private static final double HOLD = 1e-9;
+
   private final SolverSettings settings;
   private final double size;
   private final NormalMatrix matrix;
@@ -223,12 +226,22 @@ public final class Descent {
 
   /** The same for several motions at the same place. */
   public List<Double> free(double[] x, List<double[]> motions) {
-    double hold = 1e-9;
     assemble(x, 0);
-    if (!matrix.factor(hold)) {
+    if (!matrix.factor(HOLD)) {
       return motions.stream().map(_ -> 1.0).toList();
     }
-    return motions.stream().map(motion -> hold * compliance(motion)).toList();
+    return motions.stream().map(motion -> HOLD * compliance(motion)).toList();
+  }
+
+  /** That part of a motion itself. */
+  public double[] loose(double[] x, double[] motion) {
+    assemble(x, 0);
+    double[] answer = motion.clone();
+    if (matrix.factor(HOLD)) {
+      matrix.solve(answer);
+      Arrays.setAll(answer, i -> HOLD * answer[i]);
+    }
+    return answer;
   }
 
   private double compliance(double[] motion) {

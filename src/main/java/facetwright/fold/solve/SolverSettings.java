@@ -132,6 +132,11 @@ public record SolverSettings(Steps steps, Pull pull, Starts starts, Card card, d
     return new SolverSettings(steps, pull, starts, new Card(card.forgivenStrain, mm), loose);
   }
 
+  /** The same, with nothing that chooses a branch. */
+  public SolverSettings withoutPull() {
+    return new SolverSettings(steps, new Pull(0, 1, 0), starts, card, loose);
+  }
+
   /** The same, with so many starts at most. */
   public SolverSettings withStarts(int most) {
     return new SolverSettings(steps, pull, new Starts(most, starts.seed), card, loose);

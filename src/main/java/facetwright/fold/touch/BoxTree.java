@@ -23,7 +23,8 @@ final class BoxTree {
       this.high = high;
     }
 
-    static Box around(List<Vec3> points) {
+    /** The box round points, so much larger on each side, in mm. */
+    static Box around(List<Vec3> points, double by) {
       double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
       double[] high = {
         Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
@@ -31,8 +32,8 @@ final class BoxTree {
       for (Vec3 p : points) {
         double[] parts = {p.x(), p.y(), p.z()};
         for (int k = 0; k < 3; k++) {
-          low[k] = Math.min(low[k], parts[k]);
-          high[k] = Math.max(high[k], parts[k]);
+          low[k] = Math.min(low[k], parts[k] - by);
+          high[k] = Math.max(high[k], parts[k] + by);
         }
       }
       return new Box(low, high);

@@ -1,25 +1,27 @@
 package facetwright.fold.touch;
 
-import facetwright.fold.FoldPath;
-import facetwright.fold.FoldedForm;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
 import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiPredicate;
+import java.util.function.DoubleFunction;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
- * Finds panels that pass through each other.
+ * Finds panels that pass through each other, or lie in one place though no layers allow it.
  *
  * <p>Touching is allowed everywhere and needs no list of who may touch whom: along scores and
  * joins, at welded corners, an edge on a face, a tab flat under its host, faces that a fold lays on
  * each other. Windows and holes are open: what reaches through one without meeting card is clear.
  *
  * <p>What it does not detect: <em>layers</em> that lie in one plane but would have to change
- * places, as in a flat fold; a panel that goes through exactly along a score between two others,
- * each of which it then only touches; a form or part that lies wholly inside another; the thickness
- * of the card; strips narrower than about twice the tolerance.
+ * places, as in a flat fold, but for those that come round to themselves; a panel that goes through
+ * exactly along a score between two others, each of which it then only touches; a form or part that
+ * lies wholly inside another; the thickness of the card; strips narrower than about twice the
+ * tolerance.
  */
 public final class Collisions {
   /** Reaching through by this much still counts as touching: 0.01 mm. */
@@ -27,9 +29,19 @@ public final class Collisions {
 
   private Collisions() {}
 
-  /** The pairs in a folded form, in the order of their panels, by {@link #TOUCHING}. */
-  public static List<Collision> of(Net net, FoldedForm form) {
-    return of(net, form.poses(), TOUCHING);
+  /**
+   * What is wrong with a finished form: panels that pass through each other by more than {@link
+   * #TOUCHING}, in the order of their panels; then those that lie in one place and can't.
+   *
+   * @param poses for each panel, the motion from its place in the flat net
+   */
+  public static List<Collision> of(Net net, List<Motion3> poses) {
+    return made(net, poses, (_, _) -> true);
+  }
+
+  /** The same among some of the panels; where the others are does not count. */
+  public static List<Collision> among(Net net, List<Motion3> poses, IntPredicate panels) {
+    return made(net, poses, (a, b) -> panels.test(a) && panels.test(b));
   }
 
   /**
@@ -49,8 +61,9 @@ public final class Collisions {
    * are pairs of different pieces, which are put together only when folded. What passes through and
    * comes free again between two samples is not seen; the answer says how far apart they were.
    */
-  public static PathCollisions onPath(Net net, FoldPath path, PathSampling sampling) {
-    return new PathSearch(net, path::at, sampling).search();
+  public static PathCollisions onPath(
+      Net net, DoubleFunction<List<Motion3>> path, PathSampling sampling) {
+    return new PathSearch(net, path, sampling).search();
   }
 
   static List<Collision> of(
@@ -58,17 +71,41 @@ public final class Collisions {
       List<Motion3> poses,
       LengthTolerance touching,
       BiPredicate<Integer, Integer> counts) {
-    List<Placed> placed = new ArrayList<>();
-    for (int p = 0; p < net.panels().size(); p++) {
-      placed.add(Placed.of(net.panels().get(p), poses.get(p)));
-    }
-    List<BoxTree.Box> boxes = placed.stream().map(p -> BoxTree.Box.around(p.outline())).toList();
+    List<Placed> placed = placed(net, poses);
+    return passing(placed, pairs(placed, 0, counts), touching);
+  }
+
+  private static List<Collision> made(
+      Net net, List<Motion3> poses, BiPredicate<Integer, Integer> counts) {
+    List<Placed> placed = placed(net, poses);
+    List<BoxTree.Pair> pairs = pairs(placed, TOUCHING.mm(), counts);
+    List<Collision> found = new ArrayList<>(passing(placed, pairs, TOUCHING));
+    Interlock interlock = new Interlock(net, placed, TOUCHING.mm());
+    found.addAll(
+        interlock.among(pairs.stream().filter(p -> interlock.isLying(p.a(), p.b())).toList()));
+    return List.copyOf(found);
+  }
+
+  private static List<Placed> placed(Net net, List<Motion3> poses) {
+    return IntStream.range(0, poses.size())
+        .mapToObj(p -> Placed.of(net.panels().get(p), poses.get(p)))
+        .toList();
+  }
+
+  private static List<BoxTree.Pair> pairs(
+      List<Placed> placed, double by, BiPredicate<Integer, Integer> counts) {
+    List<BoxTree.Box> boxes =
+        placed.stream().map(p -> BoxTree.Box.around(p.outline(), by / 2)).toList();
+    return new BoxTree(boxes)
+        .pairs().stream().filter(pair -> counts.test(pair.a(), pair.b())).toList();
+  }
+
+  private static List<Collision> passing(
+      List<Placed> placed, List<BoxTree.Pair> pairs, LengthTolerance touching) {
     List<Collision> found = new ArrayList<>();
-    for (BoxTree.Pair pair : new BoxTree(boxes).pairs()) {
-      if (counts.test(pair.a(), pair.b())) {
-        Passing.between(pair.a(), placed.get(pair.a()), pair.b(), placed.get(pair.b()), touching)
-            .ifPresent(found::add);
-      }
+    for (BoxTree.Pair pair : pairs) {
+      Passing.between(pair.a(), placed.get(pair.a()), pair.b(), placed.get(pair.b()), touching)
+          .ifPresent(found::add);
     }
     return List.copyOf(found);
   }

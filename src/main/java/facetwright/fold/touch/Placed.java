@@ -42,6 +42,16 @@ record Placed(List<List<Vec3>> rings, Vec3 normal) {
     return p.minus(anchor()).dot(normal);
   }
 
+  /** Whether all of this panel is as near as this to the other's plane. */
+  boolean liesIn(Placed other, double by) {
+    for (Vec3 corner : outline()) {
+      if (Math.abs(other.above(corner)) > by) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Whether this panel reaches more than so far to both sides of the other's plane. */
   boolean straddles(Placed other, double by) {
     boolean over = false;

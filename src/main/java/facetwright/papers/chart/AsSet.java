@@ -100,6 +100,7 @@ public final class AsSet {
         most < UNSEEN ? "keeps its size" : "comes out within " + new Length(most).text(unit);
     String joins =
         switch (form.closure()) {
+          case IN_ITSELF -> "meet, but panels pass through each other";
           case OPEN -> "miss by up to " + new Length(form.gap()).text(unit);
           case CLOSES_WITH_STRAIN ->
               "meet if the card bends by " + Decimals.places(100 * form.strain(), 2) + " %";

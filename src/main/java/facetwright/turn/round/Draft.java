@@ -15,7 +15,7 @@ import java.util.Map;
  * A design with its dials at given values, and what its maker would set by the ruler.
  *
  * @param dials the values of the dials that may be turned, in the design's unit
- * @param design without a look for collisions and findings
+ * @param design without a look for findings
  * @param toSet the measures
  */
 public record Draft(Map<String, Double> dials, Design design, ScoreChart chart, ToSet toSet) {

@@ -156,7 +156,7 @@ class BruteForceTest {
         }
       }
     }
-    assertThat(new BoxTree(boxes.stream().map(BoxTree.Box::around).toList()).pairs())
+    assertThat(new BoxTree(boxes.stream().map(b -> BoxTree.Box.around(b, 0)).toList()).pairs())
         .isEqualTo(wanted);
   }
 }

@@ -27,7 +27,7 @@ class CollisionsTest {
 
   private static List<Collision> in(Card card) {
     Net net = card.net();
-    return Collisions.of(net, Folding.fold(net));
+    return Collisions.of(net, Folding.fold(net).poses());
   }
 
   /**
@@ -156,6 +156,8 @@ class CollisionsTest {
     Net net = Card.tray(60, 40, 25, FoldAngle.degrees(110)).net();
     FoldedForm form = Folding.fold(net);
     assertThat(form.closure()).isEqualTo(Closure.OPEN);
-    assertThat(Collisions.of(net, form)).isEqualTo(Collisions.of(net, form)).isNotEmpty();
+    assertThat(Collisions.of(net, form.poses()))
+        .isEqualTo(Collisions.of(net, form.poses()))
+        .isNotEmpty();
   }
 }

@@ -31,9 +31,9 @@ class PathCollisionsTest {
   @Test
   void flapSwingsThroughAWallThatItMissesWhenMade() {
     Net net = swing();
-    assertThat(Collisions.of(net, Folding.fold(net))).isEmpty();
+    assertThat(Collisions.of(net, Folding.fold(net).poses())).isEmpty();
     PathSampling fine = new PathSampling(new LengthTolerance(1e-6), 1, 4000);
-    PathCollisions met = Collisions.onPath(net, Folding.path(net), fine);
+    PathCollisions met = Collisions.onPath(net, Folding.path(net)::at, fine);
     assertThat(met.isClear()).isFalse();
     assertThat(met.first()).extracting(Collision::a).containsExactly(1);
     assertThat(met.first()).extracting(Collision::b).containsExactly(2);
@@ -47,7 +47,7 @@ class PathCollisionsTest {
   @Test
   void aClearWaySaysHowCloselyItLooked() {
     Net net = Card.tray(60, 40, 25, Card.SQUARE).net();
-    PathCollisions way = Collisions.onPath(net, Folding.path(net), PathSampling.USUAL);
+    PathCollisions way = Collisions.onPath(net, Folding.path(net)::at, PathSampling.USUAL);
     assertThat(way.isClear()).isTrue();
     assertThat(way.t()).isEqualTo(1);
     assertThat(way.step()).isEqualTo(1.0 / 32);
@@ -59,7 +59,7 @@ class PathCollisionsTest {
     Net net = Card.tray(600, 400, 250, Card.SQUARE).net();
     FoldPath path = Folding.path(net);
     PathCollisions way =
-        Collisions.onPath(net, path, new PathSampling(Collisions.TOUCHING, 0.1, 64));
+        Collisions.onPath(net, path::at, new PathSampling(Collisions.TOUCHING, 0.1, 64));
     assertThat(way.isClear()).isTrue();
     assertThat(way.stride()).isGreaterThan(1);
   }
@@ -72,7 +72,8 @@ class PathCollisionsTest {
     PanelDraft two = card.wall(floor.edge(1), "two", 30);
     card.tab(one.edge(3), two.edge(1), 8, FoldAngle.TO_SOLVE);
     Net net = card.net();
-    assertThat(Collisions.onPath(net, Folding.path(net), PathSampling.USUAL).isClear()).isTrue();
+    assertThat(Collisions.onPath(net, Folding.path(net)::at, PathSampling.USUAL).isClear())
+        .isTrue();
   }
 
   @Test
