@@ -13,6 +13,6 @@ final class Demo {
     Path folder =
         Path.of(System.getProperty("facetwright.home", ".")).resolve("target/demo-papers");
     return MakeCommand.make(
-        new DesignFile(script), folder, new PapersFor(), List.of(), new Json(), out, err);
+        new DesignFile(script), folder, new PapersFor(), List.of(), true, new Json(), out, err);
   }
 }

@@ -1,5 +1,6 @@
 package facetwright.cli;
 
+import facetwright.export.PaperFolder;
 import facetwright.script.Design;
 import facetwright.script.Facetwright;
 import facetwright.script.WhatIf;
@@ -39,6 +40,11 @@ final class DesignFile {
 
   Path path() {
     return file;
+  }
+
+  /** A folder that takes papers of this design. */
+  PaperFolder papers(Path folder, Design made) {
+    return new PaperFolder(folder, made.title(), file.getFileName().toString());
   }
 
   /** The file's name without its ending. */

@@ -77,6 +77,8 @@ final class FitCommand implements Callable<Integer> {
       description = "write the script with its dials and this sheet into this file")
   private Path script;
 
+  @Mixin private Replacing replacing;
+
   @Mixin private Json json;
 
   @Spec private CommandSpec spec;
@@ -103,11 +105,16 @@ final class FitCommand implements Callable<Integer> {
       print.println("  " + command);
     }
     if (out != null) {
-      Output.write(out, layout(what.design(), fitting), json.isAsked() ? null : print);
+      Output.write(
+          out,
+          layout(what.design(), fitting),
+          design.papers(out, what.design()),
+          replacing.isAsked(),
+          json.isAsked() ? null : print);
     }
     if (script != null) {
       Written written = design.ask(() -> FitWriting.of(what, fitting, grid));
-      Output.write(script, written, json.isAsked() ? null : print);
+      Output.write(script, written, replacing.isAsked(), json.isAsked() ? null : print);
     }
     print.flush();
     return fitting.isMet() ? Exit.SOUND : Exit.ERROR_FOUND;

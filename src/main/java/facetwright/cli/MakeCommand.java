@@ -40,6 +40,8 @@ final class MakeCommand implements Callable<Integer> {
       completionCandidates = Formats.class)
   private List<String> only = List.of();
 
+  @Mixin private Replacing replacing;
+
   @Mixin private Json json;
 
   @Spec private CommandSpec spec;
@@ -71,6 +73,7 @@ final class MakeCommand implements Callable<Integer> {
         out == null ? Path.of(design.stem()) : out,
         papers,
         wanted,
+        replacing.isAsked(),
         json,
         spec.commandLine().getOut(),
         spec.commandLine().getErr());
@@ -81,6 +84,7 @@ final class MakeCommand implements Callable<Integer> {
       Path folder,
       PapersFor papers,
       List<String> asked,
+      boolean replace,
       Json json,
       PrintWriter out,
       PrintWriter err)
@@ -93,11 +97,11 @@ final class MakeCommand implements Callable<Integer> {
     progress.step("Writing to " + folder);
     progress.end();
     if (json.isAsked()) {
-      Output.write(folder, files, null);
+      Output.write(folder, files, file.papers(folder, made), replace, null);
       out.println(object(made, folder.toAbsolutePath().normalize(), files));
     } else {
       Report.lines(made).forEach(out::println);
-      Output.write(folder, files, out);
+      Output.write(folder, files, file.papers(folder, made), replace, out);
     }
     out.flush();
     return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;

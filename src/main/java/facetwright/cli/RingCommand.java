@@ -42,6 +42,8 @@ final class RingCommand implements Callable<Integer> {
       description = "a folder to make the papers in; made where missing")
   private Path out;
 
+  @Mixin private Replacing replacing;
+
   @Mixin private Json json;
 
   @Spec private CommandSpec spec;
@@ -85,7 +87,8 @@ final class RingCommand implements Callable<Integer> {
     }
     if (out != null && !plans.isEmpty()) {
       SequencedMap<String, byte[]> files = files(job);
-      Output.write(out, files, json.isAsked() ? null : words);
+      Output.write(
+          out, files, design.papers(out, made), replacing.isAsked(), json.isAsked() ? null : words);
     }
     words.flush();
     return plans.isEmpty() || !made.isSound() ? Exit.ERROR_FOUND : Exit.SOUND;

@@ -68,6 +68,8 @@ final class RoundCommand implements Callable<Integer> {
       description = "write the script with its dials so into this file")
   private Path script;
 
+  @Mixin private Replacing replacing;
+
   @Mixin private Json json;
 
   @Spec private CommandSpec spec;
@@ -102,7 +104,7 @@ final class RoundCommand implements Callable<Integer> {
     }
     if (script != null) {
       Written written = design.ask(() -> Rewriting.of(what, rounding, constants));
-      Output.write(script, written, json.isAsked() ? null : print);
+      Output.write(script, written, replacing.isAsked(), json.isAsked() ? null : print);
       if (!json.isAsked() && !written.note().isEmpty()) {
         print.println(written.note());
       }

@@ -60,6 +60,8 @@ final class SweepCommand implements Callable<Integer> {
       description = "write sweep.pdf and sweep.svg into this folder")
   private Path out;
 
+  @Mixin private Replacing replacing;
+
   @Mixin private Json json;
 
   @Spec private CommandSpec spec;
@@ -81,7 +83,12 @@ final class SweepCommand implements Callable<Integer> {
       lines(now, sweep).forEach(print::println);
     }
     if (out != null) {
-      Output.write(out, files(now, sweep), json.isAsked() ? null : print);
+      Output.write(
+          out,
+          files(now, sweep),
+          design.papers(out, now),
+          replacing.isAsked(),
+          json.isAsked() ? null : print);
     }
     print.flush();
     return Exit.SOUND;

@@ -190,7 +190,8 @@ public final class WholeFiles {
   }
 
   private static Path place(Path folder, String name) {
-    if (name.isBlank() || name.startsWith(".") || name.contains("/") || name.contains("\\")) {
+    boolean isStep = name.equals(".") || name.equals("..");
+    if (name.isBlank() || isStep || name.contains("/") || name.contains("\\")) {
       throw new ExportException("\"" + name + "\" is not a plain file name");
     }
     Path place = folder.resolve(name);

@@ -87,6 +87,9 @@ final class BothScripts implements SideBySide {
       for (Label half : List.of(mine, theirs)) {
         half.getStyleClass().add("both-line");
         half.setMinWidth(0);
+        half.setWrapText(true);
+        half.setMaxHeight(Double.MAX_VALUE);
+        half.setAlignment(Pos.TOP_LEFT);
         half.prefWidthProperty().bind(list.widthProperty().subtract(40).divide(2));
       }
     }

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import facetwright.export.PaperFolder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -156,6 +158,7 @@ class MainTest {
       assertThat(Files.size(written)).isEqualTo(file.path("bytes").asLong());
     }
     try (var files = Files.list(out)) {
+      told.add(PaperFolder.RECORD);
       assertThat(files.map(f -> f.getFileName().toString()))
           .containsExactlyInAnyOrderElementsOf(told);
     }
@@ -166,8 +169,39 @@ class MainTest {
     Path out = folder.resolve("papers");
     assertThat(run("make", script(BOX), "--out", out.toString(), "--only", "svg").exit()).isZero();
     try (var files = Files.list(out)) {
-      assertThat(files.map(f -> f.getFileName().toString())).containsExactly("template.svg");
+      assertThat(files.map(f -> f.getFileName().toString()))
+          .containsExactlyInAnyOrder("template.svg", PaperFolder.RECORD);
     }
+  }
+
+  /** A design replaces its own papers, turned otherwise or changed, and nothing else unasked. */
+  @Test
+  void makeReplacesNothingUnaskedButItsOwn() throws Exception {
+    String out = folder.resolve("papers").toString();
+    String box = script(BOX);
+    String[] svg = {"--out", out, "--only", "svg"};
+    assertThat(run(words("make", box, svg)).exit()).isZero();
+    assertThat(run(words("make", box, svg)).exit()).isZero();
+    Path template = folder.resolve("papers").resolve("template.svg");
+    String first = Files.readString(template);
+    Files.writeString(Path.of(box), BOX + "sheet(\"A3\");\n");
+    assertThat(run(words("make", box, svg)).exit()).as("changed").isZero();
+    assertThat(Files.readString(template)).isNotEqualTo(first);
+    Path twin = Files.writeString(folder.resolve("twin.js"), BOX);
+    Run refused = run(words("make", twin.toString(), svg));
+    assertThat(refused.exit()).isEqualTo(2);
+    assertThat(refused.err())
+        .contains("holds template.svg already, not as this design wrote it.")
+        .contains("Choose another folder with --out, or say --replace.");
+    Files.writeString(template, "drawn over by hand");
+    assertThat(run(words("make", box, svg)).exit()).isEqualTo(2);
+    assertThat(template).hasContent("drawn over by hand");
+    assertThat(run(words("make", box, "--out", out, "--only", "svg", "--replace")).exit()).isZero();
+    assertThat(Files.readString(template)).contains("<svg");
+  }
+
+  private static String[] words(String command, String file, String... rest) {
+    return Stream.concat(Stream.of(command, file), Stream.of(rest)).toArray(String[]::new);
   }
 
   @ParameterizedTest

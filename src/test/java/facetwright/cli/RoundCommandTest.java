@@ -64,7 +64,18 @@ class RoundCommandTest {
         .contains(
             "The script stays in millimetres: counted in inches it would not make the same design");
     assertThat(Files.readString(out)).contains("units: \"mm\"").contains("\"2 3/8 in\"");
-    assertThat(run(0, "round", LANTERN, "--ruler", "5mm", "--within", "4", "--out", out.toString()))
+    assertThat(
+            run(
+                0,
+                "round",
+                LANTERN,
+                "--ruler",
+                "5mm",
+                "--within",
+                "4",
+                "--out",
+                out.toString(),
+                "--replace"))
         .contains("for a ruler of 5 mm", " mm  ")
         .doesNotContain(" cm")
         .doesNotContain("The script becomes", "The script stays");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.export.Exporters;
 import facetwright.workbench.Places.Place;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -119,5 +120,33 @@ class PapersTest {
           Set.copyOf(Exporters.all().sequencedValues().stream().map(e -> e.fileName()).toList());
       assertThat(names).containsAll(wanted);
     }
+  }
+
+  /** Papers of the same name are replaced unasked only where this design wrote them. */
+  @Test
+  void othersPapersAreAskedAbout() throws Exception {
+    Path out = Files.createDirectories(folder.resolve("out"));
+    Path template = Files.writeString(out.resolve("template.pdf"), "another's");
+    choose("Template");
+    visit.answers.add(out);
+    Fx.run(() -> Fx.button(visit.house.papers(), "Save this …").fire());
+    Fx.until("it is asked", () -> Fx.says(visit.house, "There is a template.pdf in"));
+    assertThat(template).hasContent("another's");
+    visit.answers.add(folder.resolve("mine"));
+    Fx.run(() -> Fx.button(visit.house, "Another folder …").fire());
+    Fx.until("it is saved", () -> visit.house.papers().told().startsWith("Saved to"));
+    assertThat(folder.resolve("mine").resolve("template.pdf")).isNotEmptyFile();
+    assertThat(template).hasContent("another's");
+    for (int again = 0; again < 2; again++) {
+      visit.answers.add(folder.resolve("mine"));
+      Fx.run(() -> Fx.button(visit.house.papers(), "Save this …").fire());
+      Fx.until("its own", () -> visit.house.papers().told().startsWith("Saved to"));
+    }
+    visit.answers.add(out);
+    Fx.run(() -> Fx.button(visit.house.papers(), "Save this …").fire());
+    Fx.until("it is asked", () -> Fx.says(visit.house, "There is a template.pdf in"));
+    Fx.run(() -> Fx.button(visit.house, "Replace it").fire());
+    Fx.until("it is saved", () -> visit.house.papers().told().startsWith("Saved to " + out));
+    assertThat(Files.readAllBytes(template)).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
   }
 }

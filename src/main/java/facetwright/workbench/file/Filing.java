@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * New, open, save: whatever takes the script from disk or puts it there. Nothing unsaved is put
@@ -151,23 +150,18 @@ public final class Filing {
         new Work(
             read.text(),
             left.filter(LeftDials.Left::isOfThis).map(LeftDials.Left::values).orElse(Map.of())));
-    left.filter(l -> !l.isOfThis()).ifPresent(l -> askOfDials(OnDisk.name(file), l.values()));
+    left.filter(l -> !l.isOfThis()).ifPresent(l -> askOfDials(OnDisk.name(file), l));
   }
 
   /** Dials of a script that is another now may not fit it: they are turned only when asked for. */
-  private void askOfDials(String name, Map<String, String> values) {
+  private void askOfDials(String name, LeftDials.Left left) {
     notices.show(
         new Notice(
             DIALS,
             name + " was changed since you turned its dials",
-            "They stand as the script says now. You left them at "
-                + values.entrySet().stream()
-                    .map(e -> e.getKey() + " " + e.getValue())
-                    .sorted()
-                    .collect(Collectors.joining(", "))
-                + ".",
+            "They stand as the script says now. You left them at " + left + ".",
             List.of(
-                new Notice.Choice("Turn them so", () -> desk.turnAll(values)),
+                new Notice.Choice("Turn them so", () -> desk.turnAll(left.values())),
                 new Notice.Choice("Leave them", () -> {}))));
   }
 
@@ -192,17 +186,27 @@ public final class Filing {
       then.run();
       return;
     }
-    String what = desk.saved().text().equals(desk.text().get()) ? "the dials you turned in " : "";
     notices.show(
         Notice.question(
             GUARD,
-            "Save " + (what.isEmpty() ? "the changes to " : what) + desk.shownName() + "?",
+            "Save " + unsaved() + "?",
             "Otherwise "
                 + doing
                 + " puts them away; Bring back, in the File menu, finds them again.",
             new Notice.Choice("Save", () -> toDisk.save(then)),
             new Notice.Choice("Don't save", () -> giveUp(then)),
             new Notice.Choice("Cancel", () -> {})));
+  }
+
+  /** What is not saved, in words. */
+  private String unsaved() {
+    String name = desk.shownName();
+    if (!desk.saved().text().equals(desk.text().get())) {
+      return "the changes to " + name;
+    }
+    return desk.saved().equals(desk.work())
+        ? name + ", whose file is gone, again"
+        : "the dials you turned in " + name;
   }
 
   /** What can't be put aside is lost only where the user says so. */

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * How the dials of saved scripts were left, one small file a script, in a folder of their own. The
@@ -33,7 +34,16 @@ public final class LeftDials {
    * @param values by name, as a person types them
    * @param isOfThis whether the script is still the one they were turned on
    */
-  public record Left(Map<String, String> values, boolean isOfThis) {}
+  public record Left(Map<String, String> values, boolean isOfThis) {
+    /** Such as "side 34.5, wall 61". */
+    @Override
+    public String toString() {
+      return values.entrySet().stream()
+          .map(e -> e.getKey() + " " + e.getValue())
+          .sorted()
+          .collect(Collectors.joining(", "));
+    }
+  }
 
   /**
    * @param folder made where it is missing, when dials are left turned

@@ -3,16 +3,13 @@ package facetwright.workbench.papers;
 import facetwright.draw.Drawing;
 import facetwright.export.ExportException;
 import facetwright.export.Job;
-import facetwright.export.WholeFiles;
 import facetwright.geom.Ruler;
 import facetwright.script.Design;
 import facetwright.workbench.desk.Desk;
-import java.nio.file.Path;
+import facetwright.workbench.notice.Notices;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SequencedMap;
 import java.util.concurrent.Executor;
 import java.util.stream.Stream;
 import javafx.event.Event;
@@ -36,6 +33,7 @@ public final class PapersView extends BorderPane {
   private static final double LIST = 0.34;
 
   private final Saving saving;
+  private final IntoFolder intoFolder;
   private final Executor aside;
   private final Executor ui;
   private final ListView<Paper> list = new ListView<>();
@@ -56,9 +54,10 @@ public final class PapersView extends BorderPane {
    * @param aside runs work beside the window
    * @param ui runs work on the window's thread
    */
-  public PapersView(Desk desk, Saving saving, Executor aside, Executor ui) {
+  public PapersView(Desk desk, Notices notices, Saving saving, Executor aside, Executor ui) {
     this.desk = desk;
     this.saving = saving;
+    intoFolder = new IntoFolder(desk, notices, saving, aside, ui, told::setText);
     this.aside = aside;
     this.ui = ui;
     getStyleClass().add("papers");
@@ -241,32 +240,9 @@ public final class PapersView extends BorderPane {
 
   private void save(boolean all) {
     Paper chosen = list.getSelectionModel().getSelectedItem();
-    Job job = made;
-    if (job == null || chosen == null) {
-      return;
+    if (made != null && chosen != null) {
+      intoFolder.save(made, all ? List.copyOf(list.getItems()) : List.of(chosen));
     }
-    saving
-        .folder(all ? "Save all papers into a folder" : "Save " + chosen.name() + " into a folder")
-        .ifPresent(
-            folder -> save(job, all ? List.copyOf(list.getItems()) : List.of(chosen), folder));
-  }
-
-  private void save(Job job, List<Paper> papers, Path folder) {
-    told.setText("Making " + (papers.size() == 1 ? papers.getFirst().name() : "the papers") + " …");
-    aside.execute(
-        () -> {
-          String outcome;
-          try {
-            SequencedMap<String, byte[]> files = new LinkedHashMap<>();
-            papers.forEach(p -> files.putAll(p.exporter().files(job)));
-            WholeFiles.write(folder, files);
-            outcome = "Saved to " + folder + ": " + String.join(", ", files.sequencedKeySet());
-          } catch (ExportException e) {
-            outcome = "✕ " + e.getMessage();
-          }
-          String words = outcome;
-          ui.execute(() -> told.setText(words));
-        });
   }
 
   private static final class PaperCell extends ListCell<Paper> {

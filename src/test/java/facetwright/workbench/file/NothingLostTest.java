@@ -220,6 +220,9 @@ class NothingLostTest {
     assertThat(now.desk.changed().get()).isTrue();
     now.pass();
     assertThat(folder.resolve("state").resolve("unsaved").resolve("unsaved-1.json")).exists();
+    now.filing.fresh();
+    assertThat(now.said()).isEqualTo("Save d.js, whose file is gone, again?");
+    now.choose("Cancel");
     Files.writeString(file, FIRST);
     now.filing.lookOutside();
     assertThat(now.desk.changed().get()).as("it is back").isFalse();

@@ -1,0 +1,110 @@
+package facetwright.export;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SequencedMap;
+import java.util.TreeMap;
+
+/**
+ * A folder that papers are put into, and what is known of the files there: beside them lies a small
+ * record of what was written for which design. What a design wrote itself and nobody changed since
+ * may be replaced by its newer papers; everything else only when the user says so.
+ */
+public final class PaperFolder {
+  /** The name of the record. */
+  public static final String RECORD = ".facetwright-papers";
+
+  private static final String HEAD =
+      "# What was written here, by whose design: all else is asked about before it is replaced.\n";
+  private static final long LARGEST = 1_000_000;
+
+  private final Path folder;
+  private final String design;
+
+  /**
+   * @param folder need not be there yet
+   * @param title of the design
+   * @param script what its script is called: designs of one title may be different ones
+   */
+  public PaperFolder(Path folder, String title, String script) {
+    this.folder = folder;
+    this.design = digest((title + "\n" + script).getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * The names of files that would be lost: they stand there, are not what would be written anyway,
+   * and are not this design's own, as it wrote them.
+   */
+  public List<String> others(SequencedMap<String, byte[]> files) {
+    Map<String, String> known = record();
+    return files.sequencedEntrySet().stream()
+        .filter(file -> !isOurs(file.getKey(), file.getValue(), known))
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  private boolean isOurs(String name, byte[] next, Map<String, String> known) {
+    Path place = folder.resolve(name);
+    try {
+      // A folder in the way is told of when the files are written.
+      if (!Files.isRegularFile(place)) {
+        return true;
+      }
+      String now = digest(Files.readAllBytes(place));
+      return now.equals(digest(next)) || (design + " " + now).equals(known.get(name));
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  /**
+   * Writes the files, all of them or none, and remembers them as this design's.
+   *
+   * @throws ExportException when nothing was written, saying why
+   */
+  public void write(SequencedMap<String, byte[]> files) {
+    Map<String, String> known = record();
+    files.forEach((name, bytes) -> known.put(name, design + " " + digest(bytes)));
+    StringBuilder text = new StringBuilder(HEAD);
+    known.forEach((name, whose) -> text.append(whose).append(' ').append(name).append('\n'));
+    SequencedMap<String, byte[]> all = new LinkedHashMap<>(files);
+    all.put(RECORD, text.toString().getBytes(StandardCharsets.UTF_8));
+    WholeFiles.write(folder, all);
+  }
+
+  /** Design and contents by name; a record that can't be read knows nothing. */
+  private Map<String, String> record() {
+    Map<String, String> known = new TreeMap<>();
+    Path place = folder.resolve(RECORD);
+    try {
+      if (Files.isRegularFile(place) && Files.size(place) <= LARGEST) {
+        for (String line : Files.readAllLines(place)) {
+          String[] words = line.split(" ", 3);
+          if (words.length == 3 && !line.startsWith("#")) {
+            known.put(words[2], words[0] + " " + words[1]);
+          }
+        }
+      }
+    } catch (IOException e) {
+      known.clear();
+    }
+    return known;
+  }
+
+  private static String digest(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      // Every Java has it.
+      throw new IllegalStateException(e);
+    }
+  }
+}
