@@ -31,7 +31,7 @@ final class CutLines {
     Quadtree byPlace = new Quadtree();
     for (Segment2 cut : cuts) {
       List<Segment2> rest = List.of(cut);
-      for (int earlier : meeting(cut, kept, byPlace)) {
+      for (int earlier : meeting(cut, byPlace)) {
         List<Segment2> left = new ArrayList<>();
         rest.forEach(part -> left.addAll(without(part, kept.get(earlier))));
         rest = left;
@@ -45,7 +45,7 @@ final class CutLines {
   }
 
   /** Which of those kept may lie on a cut, in the order in which they were kept. */
-  private static List<Integer> meeting(Segment2 cut, List<Segment2> kept, Quadtree byPlace) {
+  private static List<Integer> meeting(Segment2 cut, Quadtree byPlace) {
     Envelope near = box(cut);
     List<?> found = byPlace.query(near);
     return found.stream().map(Integer.class::cast).sorted().toList();
