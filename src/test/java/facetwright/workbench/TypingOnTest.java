@@ -6,6 +6,8 @@ import facetwright.workbench.file.Kept;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.control.ListView;
@@ -99,6 +101,21 @@ class TypingOnTest {
   private Kept kept() throws Exception {
     return Kept.of(Files.readString(folder.resolve("unsaved").resolve("unsaved-1.json")))
         .orElseThrow();
+  }
+
+  /** A paper that takes long to draw, and whatever else is done aside, holds up no keeping. */
+  @Test
+  void keepingDoesNotWaitForWhatIsDoneAside() throws Exception {
+    CountDownLatch drawn = new CountDownLatch(1);
+    var drawing = visit.aside.submit(() -> drawn.await(60, TimeUnit.SECONDS));
+    type(WORDS);
+    Fx.run(() -> house.desk().turn("tall", "33"));
+    visit.pass();
+    assertThat(kept().work()).isEqualTo(Fx.get(() -> house.desk().work()));
+    assertThat(kept().work().dials()).containsEntry("tall", "33");
+    assertThat(drawing.isDone()).isFalse();
+    drawn.countDown();
+    assertThat(drawing.get()).isTrue();
   }
 
   @Test
