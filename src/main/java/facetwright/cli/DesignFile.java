@@ -6,6 +6,7 @@ import facetwright.script.Facetwright;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.script.sandbox.ScriptLength;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -20,8 +21,6 @@ import picocli.CommandLine.Parameters;
 
 /** The script a command works on and the dials it is turned to: options shared by commands. */
 final class DesignFile {
-  private static final long LARGEST = 1_000_000;
-
   @Parameters(index = "0", paramLabel = "FILE", description = "the design's script")
   private Path file;
 
@@ -100,11 +99,8 @@ final class DesignFile {
       if (Files.isDirectory(file)) {
         throw new Trouble.WrongCall(file + " is a folder. Name a script in it.");
       }
-      if (Files.size(file) > LARGEST) {
-        throw new Trouble.WrongCall(
-            file
-                + " is over a million bytes. A design's script is far shorter: is it the right"
-                + " file?");
+      if (Files.size(file) > ScriptLength.MOST) {
+        throw new Trouble.WrongCall(file + ScriptLength.WRONG + ". " + ScriptLength.REMEDY + ".");
       }
       return Files.readString(file, StandardCharsets.UTF_8);
     } catch (NoSuchFileException _) {

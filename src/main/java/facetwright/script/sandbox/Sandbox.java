@@ -7,8 +7,6 @@ import org.graalvm.polyglot.Context;
 
 /** Runs scripts within bounds. */
 public final class Sandbox {
-  private static final long LONGEST_SOURCE = 1_000_000;
-
   /** So many runs a script with one dial to turn takes for its aim, the look at its design too. */
   private static final int AHEAD = 8;
 
@@ -26,12 +24,12 @@ public final class Sandbox {
    */
   public static <T> T run(String fileName, String source, Budget budget, Host<T> host)
       throws ScriptException {
-    if (source.length() > LONGEST_SOURCE) {
+    if (source.length() > ScriptLength.MOST) {
       throw new ScriptException(
           ScriptException.Kind.MEMORY,
-          fileName + " is longer than a script may be",
+          fileName + ScriptLength.WRONG,
           Site.NONE,
-          "Keep a script under " + LONGEST_SOURCE + " letters");
+          ScriptLength.REMEDY);
     }
     warmUp();
     return watched(source, budget, host);

@@ -17,6 +17,7 @@ final class Keys {
   private final FaultStrip fault;
   private final NumberDrag numbers;
   private final TextSize size;
+  private KeyCode last = KeyCode.UNDEFINED;
 
   /** Gives the text its keys. */
   static void attach(
@@ -47,6 +48,7 @@ final class Keys {
   }
 
   private void pressed(KeyEvent e) {
+    last = e.getCode();
     boolean plain = !e.isShortcutDown() && !e.isAltDown() && !e.isShiftDown();
     if ((plain && prompting.press(e.getCode())) || edits(e) || tools(e)) {
       e.consume();
@@ -90,13 +92,13 @@ final class Keys {
         }
       }
       case SLASH, DIVIDE -> {
-        if (!ctrl) {
+        if (!ctrl || alt) {
           return false;
         }
         apply(Typing::comment);
       }
       case D -> {
-        if (!ctrl || !shift) {
+        if (!ctrl || !shift || alt) {
           return false;
         }
         apply(Typing::twice);
@@ -147,14 +149,14 @@ final class Keys {
   }
 
   private void typed(KeyEvent e) {
-    boolean command =
-        (e.isControlDown() || e.isMetaDown() || e.isAltDown())
-            && !(e.isControlDown() && e.isAltDown());
     String letters = e.getCharacter();
-    if (command || letters.isEmpty() || letters.charAt(0) < ' ' || letters.charAt(0) == 127) {
+    if (letters.isEmpty() || letters.charAt(0) < ' ' || letters.charAt(0) == 127) {
       return;
     }
     e.consume();
+    if (!Letters.isWritten(e, last, Letters.IS_MAC)) {
+      return;
+    }
     char letter = letters.charAt(0);
     boolean closes = ")]}".indexOf(letter) >= 0 && text.selected().isEmpty();
     Optional<Edit> closing =

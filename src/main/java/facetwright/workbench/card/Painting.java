@@ -19,6 +19,9 @@ final class Painting {
   private List<Inks.Over> brackets = List.of();
   private int lines;
 
+  /** Whether a line may have a style of its own. */
+  private boolean styled;
+
   Painting(CardText text, Marks marks) {
     this.text = text;
     this.marks = marks;
@@ -90,13 +93,17 @@ final class Painting {
   }
 
   private void paintLines() {
-    CodeArea area = text.area();
     int fault =
         marks.all().get().stream()
             .filter(Mark::isFault)
             .map(m -> text.reading().line(m.at().start()))
             .findFirst()
             .orElse(0);
+    if (halo.get() == 0 && fault == 0 && !styled) {
+      return;
+    }
+    styled = halo.get() > 0 || fault > 0;
+    CodeArea area = text.area();
     for (int i = 0; i < area.getParagraphs().size(); i++) {
       List<String> wanted = new ArrayList<>();
       if (i + 1 == halo.get()) {

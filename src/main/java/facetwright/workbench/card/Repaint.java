@@ -19,9 +19,10 @@ final class Repaint {
   static void of(CodeArea area, StyleSpans<Collection<String>> wanted) {
     int start = 0;
     int from = -1;
+    Cursor cursor = new Cursor(wanted);
     for (int i = 0; i < area.getParagraphs().size(); i++) {
       int length = area.getParagraphLength(i);
-      boolean differs = !same(area.getStyleSpans(i), wanted, start);
+      boolean differs = !same(area.getStyleSpans(i), cursor, start);
       if (differs && from < 0) {
         from = start;
       }
@@ -35,28 +36,45 @@ final class Repaint {
     }
   }
 
+  /** Walks through the spans of a text, never back: a script has as many as it has words. */
+  private static final class Cursor {
+    private final StyleSpans<Collection<String>> spans;
+    private int next;
+    private int end;
+    private Collection<String> style;
+
+    Cursor(StyleSpans<Collection<String>> spans) {
+      this.spans = spans;
+    }
+
+    /** The style at a place of the text; places are asked for in their order. */
+    Collection<String> at(int place) {
+      while (end <= place) {
+        StyleSpan<Collection<String>> span = spans.getStyleSpan(next++);
+        end += span.getLength();
+        style = span.getStyle();
+      }
+      return style;
+    }
+
+    /** Where the style of the place asked for last ends. */
+    int end() {
+      return end;
+    }
+  }
+
   /** Whether a line has the inks that the text should have from a place on. */
-  private static boolean same(
-      StyleSpans<Collection<String>> line, StyleSpans<Collection<String>> text, int at) {
-    int here = 0;
-    int i = 0;
-    int j = 0;
-    // Where the spans numbered i and j begin, in the text.
-    int ownEnd = at;
-    int otherEnd = 0;
-    while (here < line.length()) {
-      while (ownEnd <= at + here) {
-        ownEnd += line.getStyleSpan(i++).getLength();
+  private static boolean same(StyleSpans<Collection<String>> line, Cursor text, int start) {
+    int at = start;
+    int ownEnd = start;
+    for (StyleSpan<Collection<String>> own : line) {
+      ownEnd += own.getLength();
+      while (at < ownEnd) {
+        if (!List.copyOf(own.getStyle()).equals(List.copyOf(text.at(at)))) {
+          return false;
+        }
+        at = Math.min(ownEnd, text.end());
       }
-      while (otherEnd <= at + here) {
-        otherEnd += text.getStyleSpan(j++).getLength();
-      }
-      StyleSpan<Collection<String>> own = line.getStyleSpan(i - 1);
-      StyleSpan<Collection<String>> other = text.getStyleSpan(j - 1);
-      if (!List.copyOf(own.getStyle()).equals(List.copyOf(other.getStyle()))) {
-        return false;
-      }
-      here = Math.min(ownEnd, otherEnd) - at;
     }
     return true;
   }

@@ -22,8 +22,8 @@ public final class CommandBar extends MenuBar {
   public CommandBar(Commands commands, Supplier<List<Path>> recent, Consumer<Path> open) {
     getStyleClass().add("command-bar");
     for (Command.In in : Command.In.values()) {
-      Menu menu = new Menu(in.title());
-      menu.setMnemonicParsing(false);
+      // Its first letter opens it, with Alt.
+      Menu menu = new Menu("_" + in.title());
       int group = 0;
       for (Command command : commands.all()) {
         if (command.menu() == in) {

@@ -3,6 +3,7 @@ package facetwright.workbench.file;
 import facetwright.export.ExportException;
 import facetwright.export.WholeFiles;
 import facetwright.geom.Sentence;
+import facetwright.script.sandbox.ScriptLength;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -23,7 +24,6 @@ import java.util.Locale;
  * @param mark whether the file begins with a byte-order mark
  */
 record OnDisk(String text, boolean windowsEnds, boolean mark) {
-  private static final long LARGEST = 1_000_000;
   private static final String MARK = "\uFEFF";
 
   /**
@@ -69,10 +69,8 @@ record OnDisk(String text, boolean windowsEnds, boolean mark) {
       if (Files.exists(file) && !Files.isRegularFile(file)) {
         throw new Refused(name + " is no plain file", "Choose a script.");
       }
-      if (Files.size(file) > LARGEST) {
-        throw new Refused(
-            name + " is over a million bytes",
-            "A design's script is far shorter: is it the right file?");
+      if (Files.size(file) > ScriptLength.MOST) {
+        throw new Refused(name + ScriptLength.WRONG, ScriptLength.REMEDY + ".");
       }
       byte[] bytes = Files.readAllBytes(file);
       for (byte b : bytes) {

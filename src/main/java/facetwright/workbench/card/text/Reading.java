@@ -11,6 +11,9 @@ import java.util.Optional;
 /** A script cut into tokens, its brackets paired. Tokens go by their index, -1 for none. */
 public final class Reading {
   static final List<String> UNITS = List.of("mm", "cm", "in");
+  static final int LONGEST_UNIT = 2;
+  private static final String OPENING = "([{";
+  private static final String CLOSING = ")]}";
 
   private final String text;
   private final List<Token> tokens;
@@ -44,31 +47,36 @@ public final class Reading {
     int[] pairs = new int[tokens.size()];
     Arrays.fill(pairs, -1);
     Deque<Integer> open = new ArrayDeque<>();
+    // How many of each sort are open, so that one that closes none is known at once.
+    int[] many = new int[OPENING.length()];
     for (int i = 0; i < pairs.length; i++) {
       if (tokens.get(i).kind() != Kind.MARK) {
         continue;
       }
       char c = text.charAt(tokens.get(i).start());
-      if ("([{".indexOf(c) >= 0) {
+      if (OPENING.indexOf(c) >= 0) {
         open.push(i);
-      } else if (")]}".indexOf(c) >= 0) {
-        close(pairs, open, i, "([{".charAt(")]}".indexOf(c)));
+        many[OPENING.indexOf(c)]++;
+      } else if (CLOSING.indexOf(c) >= 0 && many[CLOSING.indexOf(c)] > 0) {
+        close(pairs, open, many, i);
       }
     }
     return pairs;
   }
 
   /** A bracket closes the nearest open one of its sort; those between stay without a partner. */
-  private void close(int[] pairs, Deque<Integer> open, int i, char wanted) {
-    boolean found = open.stream().anyMatch(o -> is(o, wanted));
-    while (found) {
+  private void close(int[] pairs, Deque<Integer> open, int[] many, int i) {
+    int sort = CLOSING.indexOf(text.charAt(tokens.get(i).start()));
+    int found;
+    do {
       int o = open.pop();
-      if (is(o, wanted)) {
+      found = OPENING.indexOf(text.charAt(tokens.get(o).start()));
+      many[found]--;
+      if (found == sort) {
         pairs[o] = i;
         pairs[i] = o;
-        return;
       }
-    }
+    } while (found != sort);
   }
 
   public String text() {

@@ -5,7 +5,9 @@ import facetwright.script.api.Language;
 import facetwright.script.api.Thing;
 import facetwright.workbench.card.text.Token.Kind;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -49,14 +51,17 @@ public final class Scope {
 
   /** The names made before an offset, the last first, each once. */
   public List<Name> before(int offset) {
-    List<Name> made = new ArrayList<>();
+    Map<String, Name> made = new LinkedHashMap<>();
     for (Name name : names.reversed()) {
-      boolean seen = made.stream().anyMatch(n -> n.word().equals(name.word()));
-      if (!seen && reading.token(name.token()).end() < offset && isMade(name, offset)) {
-        made.add(name);
+      if (!made.containsKey(name.word()) && isBefore(name, offset)) {
+        made.put(name.word(), name);
       }
     }
-    return made;
+    return List.copyOf(made.values());
+  }
+
+  private boolean isBefore(Name name, int offset) {
+    return reading.token(name.token()).end() < offset && isMade(name, offset);
   }
 
   /** Whether an offset lies behind the statement that makes a name, not inside it. */
@@ -76,7 +81,9 @@ public final class Scope {
 
   /** The name in force before an offset. */
   public Optional<Name> named(String word, int offset) {
-    return before(offset).stream().filter(n -> n.word().equals(word)).findFirst();
+    return names.reversed().stream()
+        .filter(n -> n.word().equals(word) && isBefore(n, offset))
+        .findFirst();
   }
 
   /** What a name stands for in words: a thing, a dial, or just a value. */

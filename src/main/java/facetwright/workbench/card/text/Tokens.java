@@ -156,7 +156,9 @@ public final class Tokens {
   /** Whether a unit of length begins, as in {@code 48mm}: a slip that is easily mended. */
   private boolean isUnit(int from) {
     int end = from;
-    while (end < text.length() && Character.isLetter(text.charAt(end))) {
+    while (end < text.length()
+        && end - from <= Reading.LONGEST_UNIT
+        && Character.isLetter(text.charAt(end))) {
       end++;
     }
     return Reading.UNITS.contains(text.substring(from, end));

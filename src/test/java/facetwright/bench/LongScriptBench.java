@@ -1,0 +1,158 @@
+package facetwright.bench;
+
+import facetwright.workbench.Room;
+import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Work;
+import facetwright.worker.Settings;
+import facetwright.worker.Workshop;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executors;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+
+/**
+ * How long the window's thread works on laying down a long script, and on each letter typed in its
+ * middle, over the length of the script; in its processor time, so that the figures hold on a busy
+ * machine, too. Beside it, when the design came.
+ *
+ * <p>{@code scripts/bench long} runs it.
+ */
+public final class LongScriptBench {
+  private static final int KEYS = 16;
+  private Desk desk;
+  private Room room;
+
+  private LongScriptBench() {}
+
+  /** Prints the figures. */
+  public static void main(String[] words) throws Exception {
+    CountDownLatch started = new CountDownLatch(1);
+    Platform.startup(started::countDown);
+    started.await();
+    int exit = 1;
+    try {
+      new LongScriptBench()
+          .run(
+              Path.of(words[0]),
+              Arrays.stream(words).skip(1).mapToInt(Integer::parseInt).toArray());
+      exit = 0;
+    } catch (Exception e) {
+      e.printStackTrace();
+    } finally {
+      Runtime.getRuntime().halt(exit);
+    }
+  }
+
+  private static <T> T onStage(Callable<T> work) throws Exception {
+    FutureTask<T> task = new FutureTask<>(work);
+    Platform.runLater(task);
+    return task.get(300, TimeUnit.SECONDS);
+  }
+
+  private void run(Path file, int[] kilos) throws Exception {
+    String script = Files.readString(file);
+    var aside = Executors.newSingleThreadExecutor();
+    Workshop workshop = new Workshop(Settings.USUAL);
+    onStage(
+        () -> {
+          desk = new Desk(workshop::ask, Platform::runLater);
+          room = new Room(desk, aside, Platform::runLater);
+          Stage stage = new Stage();
+          stage.setScene(new Scene(room, 1280, 800));
+          stage.show();
+          desk.lay(file, Work.of(script));
+          return room;
+        });
+    System.out.printf(
+        "%8s %8s %10s %10s %10s %12s%n",
+        "KB", "lines", "lay ms", "key p50", "key max", "answer ms");
+    for (int kilo : kilos) {
+      String longer = longer(script, kilo << 10);
+      long begun = spent();
+      long from = System.nanoTime();
+      onStage(
+          () -> {
+            desk.lay(file, Work.of(longer));
+            return null;
+          });
+      pulse();
+      double lay = (spent() - begun) / 1e6;
+      while (onStage(() -> desk.working().get())) {
+        Thread.sleep(5);
+      }
+      double answer = (System.nanoTime() - from) / 1e6;
+      int middle = longer.indexOf('\n', longer.length() / 2);
+      double[] times = new double[KEYS];
+      for (int k = 0; k < KEYS; k++) {
+        int at = middle + k;
+        long pressed = spent();
+        onStage(
+            () -> {
+              room.card().area().moveTo(at);
+              room.card().area().replaceSelection("x");
+              room.card().area().requestFollowCaret();
+              return null;
+            });
+        pulse();
+        times[k] = (spent() - pressed) / 1e6;
+        Thread.sleep(60);
+      }
+      Arrays.sort(times);
+      System.out.printf(
+          "%8d %8d %10.0f %10.1f %10.1f %12.0f %s%n",
+          kilo,
+          longer.lines().count(),
+          lay,
+          times[KEYS / 2],
+          times[KEYS - 1],
+          answer,
+          onStage(() -> desk.fault().get() == null ? "" : desk.fault().get().message()));
+    }
+  }
+
+  /** Processor time of the window's thread so far, in ns. */
+  private static long spent() throws Exception {
+    return onStage(() -> ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime());
+  }
+
+  private static String longer(String script, int length) {
+    StringBuilder all = new StringBuilder(script);
+    for (int i = 0; all.length() < length; i++) {
+      all.append("\nfunction part")
+          .append(i)
+          .append("(wide, tall) { // a part of the harbour\n")
+          .append(
+              "  const names = [\"quay\", \"wall\", `ferry ${wide}`].map((n) => n + tall * 2.5);\n")
+          .append("  return names.length > 2 ? { wide: wide, tall: tall / 2 } : null;\n}\n");
+    }
+    return all.toString();
+  }
+
+  /** Waits until a frame has been laid out. */
+  private static void pulse() throws Exception {
+    CompletableFuture<Void> done = new CompletableFuture<>();
+    Platform.runLater(
+        () ->
+            new javafx.animation.AnimationTimer() {
+              private int frames;
+
+              @Override
+              public void handle(long now) {
+                if (++frames == 2) {
+                  stop();
+                  done.complete(null);
+                }
+              }
+            }.start());
+    done.get(300, TimeUnit.SECONDS);
+  }
+}
