@@ -75,6 +75,12 @@ public final class ClosingSolver {
     return new ClosingSolver(net, given, Unknowns.of(net, given), settings).search(first);
   }
 
+  /** The same, first from angles of as many scores where none is given. */
+  static Solved solve(Net net, ScoreAngles given, SolverSettings settings, ScoreAngles first) {
+    return new ClosingSolver(net, given, Unknowns.of(net, given), settings)
+        .search(given.orElse(first));
+  }
+
   private Solved search(ScoreAngles first) {
     if (unknowns.isEmpty() || equations.creases().isEmpty()) {
       return nothing(0, 0);

@@ -91,6 +91,31 @@ public final class Folding {
     return path(net, nominal, settings, solved).form();
   }
 
+  /**
+   * The finished form of a net that differs little from another, on the same branch: where angles
+   * are found, the search begins at those of the other's form. Only where it does not close from
+   * there, or has other panels or scores, is it folded as if nothing were known.
+   *
+   * @param meant the other net
+   * @param form the same folded
+   */
+  public static FoldedForm beside(Laid laid, Net meant, FoldedForm form) {
+    Net net = laid.net();
+    boolean alike =
+        net.scores().size() == meant.scores().size()
+            && net.panels().size() == meant.panels().size();
+    if (!alike || form.closure() == Closure.NOT_SOLVED) {
+      return fold(laid);
+    }
+    SolverSettings settings = SolverSettings.USUAL.withCaliper(laid.stock().caliper());
+    ScoreAngles nominal = ScoreAngles.nominal(net);
+    Solved solved =
+        ClosingSolver.solve(net, nominal, settings.withStarts(1), ScoreAngles.of(meant, form));
+    return solved.verdict() == Closure.OPEN
+        ? fold(laid)
+        : path(net, nominal, settings, solved).form();
+  }
+
   /** The finished form by angles found elsewhere. */
   public static FoldedForm fold(Net net, ScoreAngles angles, LengthTolerance tolerance) {
     return path(net, angles, tolerance).form();

@@ -17,6 +17,8 @@ import java.util.stream.IntStream;
  *     number where it is not known
  */
 public record ScoreAngles(List<Double> radians) implements Serializable {
+  /** So near to 180° the side that a panel comes from can't be seen, in radians. */
+  private static final double RIGHT_OVER = 1e-6;
 
   public ScoreAngles {
     radians = List.copyOf(radians);
@@ -25,6 +27,25 @@ public record ScoreAngles(List<Double> radians) implements Serializable {
   /** The angles the net itself gives. */
   public static ScoreAngles nominal(Net net) {
     return new ScoreAngles(net.scores().stream().map(ScoreAngles::nominal).toList());
+  }
+
+  /** The angles by which a form has a net folded; one right over goes the way its sense says. */
+  static ScoreAngles of(Net net, FoldedForm form) {
+    return new ScoreAngles(
+        net.scores().stream()
+            .map(
+                s -> {
+                  double angle =
+                      Dihedrals.turn(
+                          form.poses().get(s.a().panel()),
+                          net.segment(s.a()),
+                          form.poses().get(s.b().panel()));
+                  boolean rightOver = Math.PI - Math.abs(angle) < RIGHT_OVER;
+                  return rightOver
+                      ? Math.copySign(angle, s.sense() == Sense.MOUNTAIN ? 1 : -1)
+                      : angle;
+                })
+            .toList());
   }
 
   private static double nominal(Score score) {

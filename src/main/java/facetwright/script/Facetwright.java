@@ -76,7 +76,21 @@ public final class Facetwright {
   static Made once(
       String fileName, String source, Map<String, String> settings, Budget budget, boolean checked)
       throws ScriptException {
-    Run run = new Run(source, settings, checked);
+    return once(
+        fileName, source, settings, budget, new Run(source, settings, checked, Optional.empty()));
+  }
+
+  /** Runs a script a single time with dials turned a little, its form on the branch of another. */
+  static Made beside(
+      Design other, String fileName, String source, Map<String, String> settings, Budget budget)
+      throws ScriptException {
+    return once(
+        fileName, source, settings, budget, new Run(source, settings, false, Optional.of(other)));
+  }
+
+  private static Made once(
+      String fileName, String source, Map<String, String> settings, Budget budget, Run run)
+      throws ScriptException {
     try {
       return Sandbox.run(fileName, source, budget, run);
     } catch (ScriptException e) {
@@ -138,8 +152,13 @@ public final class Facetwright {
     private final Map<String, String> settings;
     private final Session session;
     private final boolean checked;
+    private final Optional<Design> beside;
 
-    Run(String source, Map<String, String> settings, boolean checked) {
+    /**
+     * @param beside a design that differs little, on whose branch the form is to stay
+     */
+    Run(String source, Map<String, String> settings, boolean checked, Optional<Design> beside) {
+      this.beside = beside;
       this.source = source;
       this.settings = settings;
       this.checked = checked;
@@ -180,7 +199,7 @@ public final class Facetwright {
       }
       Net net = NetMerge.of(session.parts().stream().map(Supplier::get).toList());
       Laid laid = lay(net);
-      FoldedForm folded = Folding.fold(laid);
+      FoldedForm folded = folded(laid);
       laid = laid.with(Senses.asFolded(laid.net(), folded));
       Design design =
           new Design(
@@ -202,6 +221,12 @@ public final class Facetwright {
     private static void refuse(Finding found) {
       throw new CallException(
           "the script makes no net: " + found.message(), found.fix(), found.site(), found.mends());
+    }
+
+    private FoldedForm folded(Laid laid) {
+      return beside.isPresent()
+          ? Folding.beside(laid, beside.get().net(), beside.get().folded())
+          : Folding.fold(laid);
     }
 
     private Laid lay(Net net) {

@@ -94,17 +94,33 @@ final class Trials {
 
   /** Runs of the script for a search, which is to be {@link #guarded}. */
   Trial of(List<Knob> knobs) {
+    return of(
+        knobs,
+        all -> {
+          Facetwright.Made made = Facetwright.once(fileName, source, all, budget, false);
+          known.put(all, made);
+          return made;
+        });
+  }
+
+  /**
+   * Runs of the script near to where it stands, {@link #guarded} too: a form that could close in
+   * several ways stays on the branch that the design is on, so that what a dial does to it is not
+   * mistaken for a leap to another.
+   */
+  Trial beside(Design design, List<Knob> knobs) {
+    return of(knobs, all -> Facetwright.beside(design, fileName, source, all, budget));
+  }
+
+  private Trial of(List<Knob> knobs, Running running) {
     return values -> {
       Map<String, Double> turned = new LinkedHashMap<>();
       for (int i = 0; i < knobs.size(); i++) {
         turned.put(knobs.get(i).name(), values.get(i));
       }
-      Map<String, String> all = with(turned);
       each.run();
       try {
-        Facetwright.Made made = Facetwright.once(fileName, source, all, budget, false);
-        known.put(all, made);
-        return Measuring.of(made, packing);
+        return Measuring.of(running.run(with(turned)), packing);
       } catch (ScriptException e) {
         if (endsAll(e)) {
           throw new Halted(e);
@@ -112,6 +128,12 @@ final class Trials {
         return new Tried.Refused(e.getMessage());
       }
     };
+  }
+
+  /** A run of the script with all its settings. */
+  @FunctionalInterface
+  private interface Running {
+    Facetwright.Made run(Map<String, String> all) throws ScriptException;
   }
 
   /** A run of the script that may be refused. */

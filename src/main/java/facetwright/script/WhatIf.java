@@ -88,7 +88,7 @@ public final class WhatIf {
   /** What each dial does to each measure. */
   public Slopes slopes() throws ScriptException {
     List<Knob> knobs = Knobs.all(design());
-    return Trials.guarded(() -> Slopes.of(knobs, now(), trials.of(knobs)));
+    return Trials.guarded(() -> Slopes.of(knobs, now(), trials.beside(design(), knobs)));
   }
 
   /**
@@ -142,7 +142,7 @@ public final class WhatIf {
     if (!declared.isEmpty()) {
       return new Choice(declared, 0);
     }
-    Slopes slopes = Trials.guarded(() -> Slopes.of(usual, now(), trials.of(usual)));
+    Slopes slopes = Trials.guarded(() -> Slopes.of(usual, now(), trials.beside(design(), usual)));
     return new Choice(Lengths.among(slopes), slopes.trials());
   }
 
@@ -175,7 +175,7 @@ public final class WhatIf {
     if (all.stream().allMatch(Knob::isLength)) {
       return all;
     }
-    Slopes slopes = Trials.guarded(() -> Slopes.of(all, now(), trials.of(all)));
+    Slopes slopes = Trials.guarded(() -> Slopes.of(all, now(), trials.beside(design(), all)));
     List<Knob> alike = Lengths.among(slopes);
     double mm = design().unit().mm();
     return slopes.all().stream()
