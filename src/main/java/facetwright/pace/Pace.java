@@ -40,7 +40,7 @@ public final class Pace {
    * @throws TooMuch where it came to its bound
    */
   public <R, X extends Throwable> R of(ScopedValue.CallableOp<? extends R, X> work) throws X {
-    return ScopedValue.where(NOW, this).<R, X>call(work::call);
+    return ScopedValue.where(NOW, this).<R, X>call(work);
   }
 
   /** Asks the work to stop; from any thread. */

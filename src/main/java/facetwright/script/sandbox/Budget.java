@@ -12,8 +12,12 @@ import java.time.Duration;
  * @param bytes memory the script may ask for in all, in bytes, whether or not it is let go again
  */
 public record Budget(Duration script, Duration host, long bytes) implements Serializable {
-  /** How much longer than the processor time a run may take by the clock. */
-  public static final int PATIENCE = 5;
+  /**
+   * How much longer than the processor time a run may take by the clock. A script can't wait for
+   * anything, so only a busy machine makes it late; the bound is there for one that gives it next
+   * to nothing.
+   */
+  public static final int PATIENCE = 25;
 
   /** Generous for a design, short for a runaway. */
   public static final Budget USUAL =

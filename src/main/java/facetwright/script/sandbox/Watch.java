@@ -84,7 +84,7 @@ final class Watch {
       }
       if (System.nanoTime() - start - taken.hostNanos() * Budget.PATIENCE
           > script * Budget.PATIENCE) {
-        return time(run);
+        return busy(run);
       }
     }
     return null;
@@ -100,6 +100,14 @@ final class Watch {
         "the script was stopped because it took too long",
         at,
         "See that every loop here comes to an end");
+  }
+
+  private static ScriptException busy(Run<?> run) {
+    return new ScriptException(
+        ScriptException.Kind.TIME,
+        "the script was stopped because the machine is too busy to run it",
+        run.site(),
+        "Try again when other programs have come to rest");
   }
 
   private static ScriptException hostTime(Run<?> run) {
