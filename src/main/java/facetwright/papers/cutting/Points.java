@@ -1,6 +1,7 @@
 package facetwright.papers.cutting;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
@@ -32,7 +33,11 @@ final class Points {
    *
    * @param limit how often it is wanted
    */
-  record Kind(long[] lengths, int limit) {}
+  record Kind(List<Long> lengths, int limit) {
+    Kind {
+      lengths = List.copyOf(lengths);
+    }
+  }
 
   /**
    * @param different of how many different kinds a sum may be

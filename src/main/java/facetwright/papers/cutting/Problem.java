@@ -57,13 +57,13 @@ final class Problem {
     List<Points.Kind> kinds = new ArrayList<>();
     for (int k = 0; k < limit.length; k++) {
       int kind = k;
-      long[] lengths =
+      List<Long> lengths =
           fits.stream()
               .filter(f -> f.kind() == kind)
-              .mapToLong(f -> isAcross ? f.w() : f.h())
+              .map(f -> isAcross ? f.w() : f.h())
               .distinct()
-              .toArray();
-      if (lengths.length > 0) {
+              .toList();
+      if (!lengths.isEmpty()) {
         kinds.add(new Points.Kind(lengths, isLimited ? limit[k] : Wanted.UNLIMITED));
       }
     }

@@ -191,10 +191,8 @@ class KitsTest {
   private static final class EveryDivision {
     private final List<List<int[]>> sizes = new ArrayList<>();
     private final boolean[] fits;
-    private final int kerf;
 
     EveryDivision(List<Wanted> wanted, int width, int height, int kerf) {
-      this.kerf = kerf;
       int sets = 1 << wanted.size();
       this.fits = new boolean[sets];
       for (int set = 0; set < sets; set++) {
