@@ -1,5 +1,6 @@
 package facetwright.cli;
 
+import facetwright.geom.Count;
 import facetwright.papers.materials.Need;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Rules;
@@ -55,7 +56,7 @@ final class MaterialsCommand implements Callable<Integer> {
     } else {
       WorksText words = new WorksText(made.unit());
       int pieces = works.materials().pieces();
-      out.println(made.title() + ", " + (pieces == 1 ? "1 piece" : pieces + " pieces"));
+      out.println(made.title() + ", " + Count.of(pieces, "piece"));
       words.materials(works.materials(), known).forEach(line -> out.println("  " + line));
       out.println("  Rules of thumb:");
       Rules.words().forEach(line -> out.println("    " + line));

@@ -4,6 +4,7 @@ import facetwright.aim.Mend;
 import facetwright.check.Finding;
 import facetwright.check.Summary;
 import facetwright.geom.Box2;
+import facetwright.geom.Count;
 import facetwright.geom.Length;
 import facetwright.geom.Unit;
 import facetwright.net.Net;
@@ -41,11 +42,11 @@ final class Report {
     lines.add(
         String.format(
             Locale.ROOT,
-            "  net: %s, %d panels, %d scores, %d cuts, %s × %s",
-            count(net.pieces(), "piece"),
-            net.panels().size(),
-            net.scores().size(),
-            net.cuts(),
+            "  net: %s, %s, %s, %s, %s × %s",
+            Count.of(net.pieces(), "piece"),
+            Count.of(net.panels().size(), "panel"),
+            Count.of(net.scores().size(), "score"),
+            Count.of(net.cuts(), "cut"),
             shown(box.width(), design.unit()),
             shown(box.height(), design.unit())));
     for (Finding finding : design.findings()) {
@@ -61,10 +62,6 @@ final class Report {
       }
     }
     return lines;
-  }
-
-  private static String count(int n, String what) {
-    return n + " " + what + (n == 1 ? "" : "s");
   }
 
   /** As the maker's ruler reads it; "about" where it lies between two marks. */

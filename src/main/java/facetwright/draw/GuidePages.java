@@ -2,7 +2,8 @@ package facetwright.draw;
 
 import facetwright.draw.Mark.Circle;
 import facetwright.draw.Mark.Stroke;
-import facetwright.geom.Decimals;
+import facetwright.geom.Area;
+import facetwright.geom.Count;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Ruler;
@@ -177,13 +178,13 @@ public final class GuidePages {
   private void strip(TickStrip s) {
     double shown = Math.min(s.length(), width);
     String text =
-        "Tick strip for %s, as high as the paper strip: a tick every %s on both edges, the upper ones shifted by %s. Mark both edges, cut from tick to tick in turn: points up and down, %d triangles a strip, %s cm² waste at its ends.%s"
+        "Tick strip for %s, as high as the paper strip: a tick every %s on both edges, the upper ones shifted by %s. Mark both edges, cut from tick to tick in turn: points up and down, %s a strip, %s waste at its ends.%s"
             .formatted(
                 s.name(),
                 words.length(s.base()),
                 words.length(Math.abs(s.above().getFirst() - s.below().getFirst())),
-                s.triangles(),
-                Decimals.places(s.waste() / 100, 1),
+                Count.of(s.triangles(), "triangle"),
+                new Area(s.waste()).text(words.unit(), 1),
                 shown < s.length() ? " Move it on along the paper, first tick on last." : "");
     List<Mark> lines = new ArrayList<>();
     lines.add(Stroke.around(Polygon2.rectangle(0, 0, shown, s.height()), LineKind.CUT));

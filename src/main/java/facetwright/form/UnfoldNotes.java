@@ -1,5 +1,6 @@
 package facetwright.form;
 
+import facetwright.geom.Count;
 import java.util.List;
 import java.util.Locale;
 
@@ -42,7 +43,7 @@ final class UnfoldNotes {
           String.format(
               Locale.ROOT,
               "%s no tab, as none of %s mm or more fits: %s%s. Close %s with tape.",
-              dropped.size() == 1 ? "1 seam has" : dropped.size() + " seams have",
+              Count.of(dropped.size(), "seam has", "seams have"),
               Limits.plain(tabs.minDepth()),
               String.join(", ", names),
               dropped.size() > MOST_NAMED ? " and more" : "",

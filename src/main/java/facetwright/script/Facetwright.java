@@ -182,6 +182,11 @@ public final class Facetwright {
     }
 
     @Override
+    public Map<String, List<String>> functions() {
+      return Language.functions();
+    }
+
+    @Override
     public Made finish() {
       refuseUnknownDials();
       if (session.title().isEmpty()) {

@@ -14,16 +14,25 @@ final class Cautions {
     lines.add(
         "Knives and punches are sharp. Cut on a mat, away from yourself, with a fresh blade and in"
             + " several light strokes. Children cut and score only with an adult beside them.");
-    lines.add("Battery lights only: never a flame or a hot bulb in or near paper.");
+    if (mayHoldALight(net)) {
+      lines.add("Battery lights only: never a flame or a hot bulb in or near paper.");
+    }
     lines.add(
-        (hasHoles(net) ? "This piece has holes for a thread or ribbon. " : "")
-            + "Keep ribbon, thread, beads and small parts away from infants.");
+        hasHoles(net)
+            ? "This piece has holes for a thread or ribbon. Keep ribbon, thread, beads and small"
+                + " parts away from infants."
+            : "Keep offcuts and small parts away from infants.");
     lines.add(
         "Card and glue are not made to touch food unless they say so. Wrap what will be eaten.");
     lines.add(
         "Where the rules of your school or town, or advice from someone qualified, say otherwise,"
             + " follow those.");
     return lines;
+  }
+
+  /** Whether it is glued round a room inside, where somebody may put a light. */
+  private static boolean mayHoldALight(Net net) {
+    return !net.joins().isEmpty();
   }
 
   private static boolean hasHoles(Net net) {

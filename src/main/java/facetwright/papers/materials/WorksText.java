@@ -1,5 +1,7 @@
 package facetwright.papers.materials;
 
+import facetwright.geom.Area;
+import facetwright.geom.Count;
 import facetwright.geom.Decimals;
 import facetwright.geom.Length;
 import facetwright.geom.Ruler;
@@ -72,30 +74,29 @@ public record WorksText(Unit unit) {
   public String ticks(Strip s) {
     String first = s.startsBelow() ? "lower" : "upper";
     String other = s.startsBelow() ? "upper" : "lower";
-    return "ticks on the %s edge at 0 and every %s, on the %s edge at %s and every %s; cut from tick to tick, edge to edge in turn; %d triangles, %s cm² waste at the ends"
+    return "ticks on the %s edge at 0 and every %s, on the %s edge at %s and every %s; cut from tick to tick, edge to edge in turn; %s, %s waste at the ends"
         .formatted(
             first,
             length(s.base()),
             other,
             length(s.lead()),
             length(s.base()),
-            s.triangles(),
-            Decimals.places(s.waste() / 100, 1));
+            Count.of(s.triangles(), "triangle"),
+            new Area(s.waste()).text(unit, 1));
   }
 
   /** Sheets, yield and waste. */
   public String summary(LayerPlan plan) {
     CutPlan cuts = plan.plan();
     double share = 1 - plan.waste() / cuts.paperArea();
-    return "%d %s of %s, %s %% used, %s cm² waste; %d cuts, %d different measures.%s"
+    return "%s of %s, %s %% used, %s waste; %s, %s.%s"
         .formatted(
-            cuts.sheetCount(),
-            cuts.sheetCount() == 1 ? "sheet" : "sheets",
+            Count.of(cuts.sheetCount(), "sheet"),
             plan.paper().words(),
             Decimals.places(100 * share, 1),
-            Decimals.places(plan.waste() / 100, 0),
-            cuts.cuts(),
-            cuts.measures().size(),
+            area(plan.waste()),
+            Count.of(cuts.cuts(), "cut"),
+            Count.of(cuts.measures().size(), "measure", "different measures"),
             fewest(cuts));
   }
 
@@ -225,8 +226,8 @@ public record WorksText(Unit unit) {
     return hours + (hours.equals("1") ? " hour" : " hours");
   }
 
-  private static String area(double mm2) {
-    return Decimals.places(mm2 / 100, 0) + " cm²";
+  private String area(double mm2) {
+    return new Area(mm2).text(unit, unit == Unit.INCH ? 1 : 0);
   }
 
   private static String money(double amount, Prices prices) {

@@ -1,5 +1,6 @@
 package facetwright.papers.ring;
 
+import facetwright.geom.Area;
 import facetwright.geom.Decimals;
 import facetwright.geom.Length;
 import facetwright.geom.Unit;
@@ -51,9 +52,9 @@ public final class RingText {
     s.spacer().ifPresent(spacer -> lines.addAll(spacer(spacer, plan.count(), unit)));
     lines.add(
         "Glued area: "
-            + area(s.contact())
+            + area(s.contact(), unit)
             + " at each meeting, "
-            + area(plan.glued())
+            + area(plan.glued(), unit)
             + " in all"
             + (s.isFlush() ? "." : ", both sides of the spacers."));
     return List.copyOf(lines);
@@ -151,8 +152,8 @@ public final class RingText {
     return Decimals.places(degrees, 1) + "°";
   }
 
-  private static String area(double mm2) {
-    return Decimals.places(mm2 / 100, 1) + " cm²";
+  private static String area(double mm2, Unit unit) {
+    return new Area(mm2).text(unit, 1);
   }
 
   private static String shown(double mm, Unit unit) {

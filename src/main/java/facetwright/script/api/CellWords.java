@@ -136,8 +136,7 @@ final class CellWords {
   }
 
   private static Fn<CellSelection> fold() {
-    Arg<Double> degrees =
-        needed("degrees", Kinds.degrees(0, 180), "0 is flat, 180 is folded right over");
+    Arg<Double> degrees = needed("degrees", Kinds.fold(), "0 is flat, 180 is folded right over");
     Arg<CellSide> side =
         optional(
             "side",

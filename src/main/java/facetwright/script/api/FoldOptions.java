@@ -11,7 +11,7 @@ record FoldOptions(Arg<Double> fold, Arg<Sense> sense) {
     return new FoldOptions(
         optional(
             "fold",
-            Kinds.degrees(0, 180),
+            Kinds.fold(),
             "how far it is folded; where left out it is found by closing the form"),
         optional(
             "sense",

@@ -78,6 +78,23 @@ public final class Kinds {
         });
   }
 
+  /** How far a score is folded, in degrees; which way is said elsewhere. */
+  static Kind<Double> fold() {
+    Kind<Double> angle = degrees(0, 180);
+    return of(
+        angle.wanted(),
+        (value, session) -> {
+          if (value instanceof Given.Amount(double n) && n < 0 && n >= -180) {
+            throw new Kind.Unfit(
+                Shown.plain(n)
+                    + " degrees is below 0; which way it folds is said by sense: \"mountain\" or"
+                    + " \"valley\"",
+                Shown.plain(-n));
+          }
+          return angle.read(value, session);
+        });
+  }
+
   /** How a length is given, as it follows on what is wanted of it. */
   public static final String LENGTH_GIVEN =
       ", as a number in the design's unit or as text such as \"1 7/8 in\" or \"48 mm\"";
@@ -282,7 +299,10 @@ public final class Kinds {
     }
     if (!Double.isFinite(n)) {
       throw new Kind.Unfit(
-          Double.isNaN(n) ? "NaN is not a number" : "infinity is not a usable number");
+          Double.isNaN(n)
+              ? "NaN is not a number; to reckon with a length in quotes, read it first: length(\"1"
+                  + " 1/4 in\") * 2"
+              : "infinity is not a usable number");
     }
     return n;
   }

@@ -2,8 +2,10 @@ package facetwright.script.api;
 
 import facetwright.script.sandbox.HostClock;
 import facetwright.script.sandbox.SiteFinder;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.SequencedSet;
 import org.graalvm.polyglot.Context;
 import org.graalvm.polyglot.Value;
@@ -51,6 +53,15 @@ public final class Language {
   /** Every kind of thing, the top level first. */
   public static List<Thing<?>> things() {
     return ALL;
+  }
+
+  /** The functions of each kind of thing but the top level, by what such a thing is called. */
+  public static Map<String, List<String>> functions() {
+    Map<String, List<String>> all = new LinkedHashMap<>();
+    ALL.stream()
+        .filter(t -> t != TOP)
+        .forEach(t -> all.put("a " + t.name(), t.functions().stream().map(Fn::name).toList()));
+    return all;
   }
 
   /** Every name a script may call, for suggestions. */

@@ -20,9 +20,8 @@ final class Faults {
       "Facetwright failed at this call; that is a fault of the program, not of your script";
   static final String INTERNAL_REMEDY = "Try other values here, and report the script";
 
-  private static final Pattern KIND_OF_ERROR = Pattern.compile("^(Range|Type|Reference)?Error: ");
+  static final String ONE_FILE = "A design is one file, without import or export";
 
-  private static final String ONE_FILE = "A design is one file, without import or export";
   private static final Pattern JAVA_NAME =
       Pattern.compile("\\b[a-z]\\w*(?:\\.[\\w$]+)+\\S*@[0-9a-f]+");
   private static final Pattern SYNTAX_PLACE =
@@ -32,7 +31,7 @@ final class Faults {
   private static final Pattern NOT_A_FUNCTION =
       Pattern.compile("^TypeError: (?:.*\\.)?([\\w$]+) is not a function");
   private static final Pattern NO_MEMBER =
-      Pattern.compile("^TypeError: invokeMember \\(([\\w$]+)\\) on ");
+      Pattern.compile("^TypeError: invokeMember \\(([\\w$]+)\\) on (a [\\w ]+?) failed");
   private static final Map<String, String> GONE =
       Map.ofEntries(
           Map.entry(
@@ -53,12 +52,14 @@ final class Faults {
   private Faults() {}
 
   /**
+   * @param source the script
    * @param clock the run's; null before it began
    */
-  static ScriptException of(Throwable thrown, Site last, List<String> names, RunClock clock) {
+  static ScriptException of(
+      Throwable thrown, Site last, Host<?> host, String source, RunClock clock) {
     return switch (thrown) {
       case ScriptException e -> e;
-      case PolyglotException e -> guest(e, last, names, clock);
+      case PolyglotException e -> guest(e, last, host, source, clock);
       case CallException e ->
           new ScriptException(
               ScriptException.Kind.BAD_VALUE, e.getMessage(), e.site(), e.fix(), e.mends());
@@ -87,6 +88,15 @@ final class Faults {
         "Give the function that calls itself a case in which it does not");
   }
 
+  /** Of a script that the engine has no room to read. */
+  private static ScriptException nested(String source) {
+    return new ScriptException(
+        ScriptException.Kind.SYNTAX,
+        "this is nested too deeply, or too long in one piece, to be read",
+        Deepest.of(source),
+        "Make it in parts, each with a name, or in a loop");
+  }
+
   static ScriptException internal(Throwable cause, Site at) {
     ScriptException e =
         new ScriptException(ScriptException.Kind.INTERNAL, INTERNAL_MESSAGE, at, INTERNAL_REMEDY);
@@ -95,7 +105,7 @@ final class Faults {
   }
 
   private static ScriptException guest(
-      PolyglotException e, Site last, List<String> names, RunClock clock) {
+      PolyglotException e, Site last, Host<?> host, String source, RunClock clock) {
     Site site = site(e, last);
     String message = e.getMessage() == null ? "" : e.getMessage();
     if (e.isCancelled() || e.isInterrupted()) {
@@ -109,7 +119,8 @@ final class Faults {
           ScriptException.Kind.SYNTAX, words.fault(), site, inParts ? ONE_FILE : words.remedy());
     }
     if (e.isResourceExhausted()) {
-      return message.contains("tack") ? recursion(site) : memory(site);
+      boolean unread = !last.isKnown();
+      return !message.contains("tack") ? memory(site) : unread ? nested(source) : recursion(site);
     }
     if (e.isHostException()) {
       return host(e.asHostException(), site);
@@ -130,20 +141,35 @@ final class Faults {
     Matcher unknown = NOT_DEFINED.matcher(message);
     Matcher uncallable = NOT_A_FUNCTION.matcher(message);
     if (unknown.find()) {
-      return unknown(unknown.group(1), unknown.group(1) + " is not defined", site, names);
+      return unknown(unknown.group(1), unknown.group(1) + " is not defined", site, host.names());
     }
     if (uncallable.find()) {
-      return unknown(uncallable.group(1), uncallable.group(1) + " is not a function", site, names);
+      return unknown(
+          uncallable.group(1), uncallable.group(1) + " is not a function", site, host.names());
     }
     Matcher member = NO_MEMBER.matcher(message);
     if (member.find()) {
-      return unknown(member.group(1), member.group(1) + " is not a function", site, names);
+      return Members.lacking(member.group(2), member.group(1), site, host);
     }
+    Optional<String> thing = Members.thing(error, host);
+    if (error == null || error.isNull() || thing.isPresent()) {
+      return new ScriptException(
+          ScriptException.Kind.THROWN,
+          thing.orElse("nothing") + " was thrown, as if it were an error",
+          site,
+          "Throw words that say what is wrong: throw new Error(\"too tall\").");
+    }
+    return thrown(message, site, e.getSourceLocation());
+  }
+
+  private static ScriptException thrown(String message, Site site, SourceSection section) {
+    CharSequence text = isScript(section) ? section.getCharacters() : "";
+    ThrownWords words = ThrownWords.of(message, text);
     return new ScriptException(
         ScriptException.Kind.THROWN,
-        JAVA_NAME.matcher(KIND_OF_ERROR.matcher(message).replaceFirst("")).replaceAll("this value"),
+        JAVA_NAME.matcher(words.fault()).replaceAll("this value"),
         site,
-        "Look at the values that this line works with.");
+        words.remedy());
   }
 
   /** A host function's error that no {@link HostClock} turned into the script's. */

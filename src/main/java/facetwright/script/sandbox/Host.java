@@ -1,6 +1,7 @@
 package facetwright.script.sandbox;
 
 import java.util.List;
+import java.util.Map;
 import org.graalvm.polyglot.Context;
 
 /**
@@ -25,4 +26,9 @@ public interface Host<T> {
 
   /** All names a script may use, globals and members alike, to suggest the one that was meant. */
   List<String> names();
+
+  /** The functions of each kind of thing that a script holds, by what such a thing is called. */
+  default Map<String, List<String>> functions() {
+    return Map.of();
+  }
 }

@@ -59,7 +59,7 @@ final class Run<T> {
     if (t == null) {
       return result;
     }
-    throw Faults.of(t, site(), host.names(), clock);
+    throw Faults.of(t, site(), host, source, clock);
   }
 
   private void work() {
@@ -91,7 +91,7 @@ final class Run<T> {
       own.eval(Guest.script(source));
     } catch (Throwable t) {
       // Read while the context is open: an error's message may lie in it.
-      throw Faults.of(t, site(), host.names(), clock);
+      throw Faults.of(t, site(), host, source, clock);
     }
     counter.enter();
     try {

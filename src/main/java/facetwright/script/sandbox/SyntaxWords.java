@@ -46,6 +46,10 @@ record SyntaxWords(String fault, String remedy) {
       return new SyntaxWords(
           twice.group(1) + " is made a second time here", "Give one of the two another name.");
     }
+    if (said.startsWith("await is only valid")) {
+      return new SyntaxWords(
+          "there is nothing to await in a script", "Leave the word out: it runs top to bottom.");
+    }
     return switch (said) {
       case "Missing close quote" ->
           new SyntaxWords(

@@ -4,6 +4,7 @@ import facetwright.check.Finding;
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
 import facetwright.fold.Measures;
+import facetwright.geom.Count;
 import facetwright.geom.Decimals;
 import facetwright.geom.Length;
 import facetwright.geom.Unit;
@@ -103,7 +104,7 @@ public final class SweepText {
             case NOTE -> "note";
           };
       if (count > 0) {
-        words.add(count + " " + word + (count == 1 ? "" : "s"));
+        words.add(Count.of(count, word));
       }
     }
     return String.join(", ", words);

@@ -1,0 +1,58 @@
+package facetwright.script.sandbox;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What the engine says of a statement that it can't carry out, in plain words, and what to do. */
+record ThrownWords(String fault, String remedy) {
+  private static final Pattern KIND_OF_ERROR =
+      Pattern.compile("^(Range|Type|Reference|Eval)?Error: ");
+  private static final Pattern OF_NOTHING =
+      Pattern.compile("^Cannot (?:read|set) propert(?:y|ies) '?([\\w$]+)'? of (?:null|undefined)");
+  private static final Pattern NOT_ALLOWED = Pattern.compile("^Operation is not allowed for: (.*)");
+  private static final Pattern NATIVE =
+      Pattern.compile("function \\w*\\(\\) \\{ \\[native code] }");
+  private static final String LOOK = "Look at the values that this line works with.";
+
+  /**
+   * @param text the expression that failed, as far as it is known
+   */
+  static ThrownWords of(String said, CharSequence text) {
+    String message = KIND_OF_ERROR.matcher(said).replaceFirst("");
+    Matcher nothing = OF_NOTHING.matcher(message);
+    if (nothing.find()) {
+      return ofNothing(nothing.group(1), text);
+    }
+    Matcher load = NOT_ALLOWED.matcher(message);
+    if (load.find()) {
+      return new ThrownWords("a script can't load \"" + load.group(1) + "\"", Faults.ONE_FILE);
+    }
+    if (message.startsWith("dynamic evaluation of code is disabled")) {
+      return new ThrownWords("a text can't be run as code", "Write the code out instead");
+    }
+    if (message.endsWith(" is not a constructor")) {
+      return new ThrownWords(
+          "what stands behind new is not made with new",
+          "Leave the word out: functions such as prism(…) are called without it.");
+    }
+    return new ThrownWords(NATIVE.matcher(message).replaceAll("a function"), LOOK);
+  }
+
+  private static ThrownWords ofNothing(String member, CharSequence text) {
+    Matcher call =
+        Pattern.compile(
+                "\\.\\s*([\\w$]+)\\s*\\([^()]*\\)\\s*\\.\\s*" + Pattern.quote(member) + "\\b")
+            .matcher(text);
+    if (!call.find()) {
+      return new ThrownWords(
+          "there is nothing here that could have " + member,
+          "See what stands before ." + member + ": a misspelt name, or a call that gives nothing.");
+    }
+    String called = call.group(1);
+    return new ThrownWords(
+        called + " gives nothing back, so ." + member + " has nothing to work on",
+        called.equals("unfold")
+            ? "Put ." + member + " before .unfold: a form is changed before it is laid flat."
+            : "Make a statement of its own of each.");
+  }
+}
