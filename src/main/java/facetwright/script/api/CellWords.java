@@ -136,7 +136,8 @@ final class CellWords {
   }
 
   private static Fn<CellSelection> fold() {
-    Arg<Double> degrees = needed("degrees", Kinds.fold(), "0 is flat, 180 is folded right over");
+    Arg<Double> degrees =
+        needed("degrees", FoldOptions.far(), "0 is flat, 180 is folded right over");
     Arg<CellSide> side =
         optional(
             "side",

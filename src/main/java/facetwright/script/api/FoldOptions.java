@@ -10,9 +10,7 @@ record FoldOptions(Arg<Double> fold, Arg<Sense> sense) {
   static FoldOptions fresh() {
     return new FoldOptions(
         optional(
-            "fold",
-            Kinds.fold(),
-            "how far it is folded; where left out it is found by closing the form"),
+            "fold", far(), "how far it is folded; where left out it is found by closing the form"),
         optional(
             "sense",
             Kinds.word(Sense.class),
@@ -29,5 +27,22 @@ record FoldOptions(Arg<Double> fold, Arg<Sense> sense) {
 
   Sense way(Call call) {
     return call.has(sense) ? call.get(sense) : Sense.MOUNTAIN;
+  }
+
+  /** How far a score is folded, in degrees; which way is said elsewhere. */
+  static Kind<Double> far() {
+    Kind<Double> angle = Kinds.degrees(0, 180);
+    return Kinds.of(
+        angle.wanted(),
+        (value, session) -> {
+          if (value instanceof Given.Amount(double n) && n < 0 && n >= -180) {
+            throw new Kind.Unfit(
+                Shown.plain(n)
+                    + " degrees is below 0; which way it folds is said by sense: \"mountain\" or"
+                    + " \"valley\"",
+                Shown.plain(-n));
+          }
+          return angle.read(value, session);
+        });
   }
 }

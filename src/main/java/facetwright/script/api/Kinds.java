@@ -78,23 +78,6 @@ public final class Kinds {
         });
   }
 
-  /** How far a score is folded, in degrees; which way is said elsewhere. */
-  static Kind<Double> fold() {
-    Kind<Double> angle = degrees(0, 180);
-    return of(
-        angle.wanted(),
-        (value, session) -> {
-          if (value instanceof Given.Amount(double n) && n < 0 && n >= -180) {
-            throw new Kind.Unfit(
-                Shown.plain(n)
-                    + " degrees is below 0; which way it folds is said by sense: \"mountain\" or"
-                    + " \"valley\"",
-                Shown.plain(-n));
-          }
-          return angle.read(value, session);
-        });
-  }
-
   /** How a length is given, as it follows on what is wanted of it. */
   public static final String LENGTH_GIVEN =
       ", as a number in the design's unit or as text such as \"1 7/8 in\" or \"48 mm\"";
