@@ -38,6 +38,8 @@ public final class Checks {
           new HoleNearEdgeRule(),
           new ScoresTooCloseRule(),
           new SharpSliverRule(),
+          new LayerLostRule(),
+          new TickOffCardRule(),
           new GrainRule());
 
   private Checks() {}

@@ -4,6 +4,8 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.net.Layer;
+import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
@@ -46,6 +48,25 @@ final class Areas {
         new BufferParameters(
             1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT);
     return BufferOp.bufferOp(area, -border, sharp);
+  }
+
+  /** The paper of a layer: what its reveal leaves of a panel, as far as that is cut and glued. */
+  static Geometry layer(Net net, Layer layer) {
+    Geometry left = inset(net.panels().get(layer.panel()).region(), layer.reveal());
+    List<Polygon> wide = new ArrayList<>();
+    for (int i = 0; i < left.getNumGeometries(); i++) {
+      if (left.getGeometryN(i) instanceof Polygon p && isWide(p)) {
+        wide.add(p);
+      }
+    }
+    return wide.size() == left.getNumGeometries()
+        ? left
+        : Planar.factory().createMultiPolygon(wide.toArray(Polygon[]::new));
+  }
+
+  private static boolean isWide(Polygon part) {
+    List<Polygon2> rings = rings(part).stream().flatMap(List::stream).toList();
+    return !rings.isEmpty() && Layer.isWide(rings.getFirst(), rings.subList(1, rings.size()));
   }
 
   /** Lines at 45° through what the rings enclose, a fixed distance apart over the whole page. */

@@ -66,8 +66,7 @@ public final class FoldedDrawing {
             });
     Map<Integer, Geometry> layered = new HashMap<>();
     for (Layer layer : withLayers ? net.layers() : List.<Layer>of()) {
-      layered.put(
-          layer.panel(), Areas.inset(net.panels().get(layer.panel()).region(), layer.reveal()));
+      layered.put(layer.panel(), Areas.layer(net, layer));
     }
     Map<Integer, STRtree> borders = new HashMap<>();
     for (Hiding.Shard shard : hiding.seenFrom(Vec3.Z)) {

@@ -14,7 +14,6 @@ import facetwright.net.Laid;
 import facetwright.net.Layer;
 import facetwright.net.Net;
 import facetwright.net.Opening;
-import facetwright.net.Panel;
 import facetwright.net.PanelRole;
 import facetwright.net.Score;
 import facetwright.net.Sense;
@@ -157,8 +156,7 @@ public final class NetDrawing {
   }
 
   private void layer(Layer layer) {
-    Panel panel = net.panels().get(layer.panel());
-    Geometry area = Areas.inset(panel.region(), layer.reveal());
+    Geometry area = Areas.layer(net, layer);
     fill(area, FillKind.LAYER);
     Areas.rings(area).stream()
         .flatMap(List::stream)

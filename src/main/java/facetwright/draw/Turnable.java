@@ -54,7 +54,7 @@ public record Turnable(List<Face> panels, List<List<Motion3>> ways) {
       List<Polygon2> layer = new ArrayList<>();
       for (Layer l : net.layers()) {
         if (l.panel() == p) {
-          Areas.rings(Areas.inset(net.panels().get(p).region(), l.reveal())).forEach(layer::addAll);
+          Areas.rings(Areas.layer(net, l)).forEach(layer::addAll);
         }
       }
       List<Polygon2> rings = new ArrayList<>(List.of(net.panels().get(p).outline()));

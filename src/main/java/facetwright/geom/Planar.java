@@ -72,6 +72,13 @@ public final class Planar {
     return outlines(BufferOp.bufferOp(polygon(outline), -by, sharp));
   }
 
+  /** Whether a circle of this radius, in mm, lies in a region somewhere. */
+  public static boolean hasRoom(Polygon2 outline, List<Polygon2> openings, double radius) {
+    return openings.isEmpty() && outline.isConvex()
+        ? ConvexInset.of(outline, radius).isPresent()
+        : !BufferOp.bufferOp(polygon(outline, openings), -radius).isEmpty();
+  }
+
   /**
    * A place of a region with nearly the most room about it; in a convex one without openings the
    * middle of them where there are more.

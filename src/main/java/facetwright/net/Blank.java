@@ -1,5 +1,6 @@
 package facetwright.net;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -118,26 +119,62 @@ public final class Blank {
   }
 
   public Blank score(Segment2 line, Sense sense, FoldAngle angle, Site at) {
+    inside("score", line, at);
     lines.add(new Line(line(line.from(), line.to(), at), sense, angle, false, at));
     return this;
   }
 
   /** A score that is perforated rather than pressed. */
   public Blank perforate(Segment2 line, Sense sense, FoldAngle angle, Site at) {
+    inside("score", line, at);
     lines.add(new Line(line(line.from(), line.to(), at), sense, angle, true, at));
     return this;
   }
 
   public Blank cut(Segment2 line, Site at) {
+    inside("cut", line, at);
+    return cutLine(line, at);
+  }
+
+  private Blank cutLine(Segment2 line, Site at) {
     lines.add(new Line(line(line.from(), line.to(), at), null, FoldAngle.TO_SOLVE, false, at));
     return this;
   }
 
-  /** Cuts along a path of points, such as a notch from edge to edge. */
+  /** Refuses a line along an edge of the blank, where there is nothing to part. */
+  private void inside(String what, Segment2 line, Site at) {
+    Vec2 a = line.from();
+    Vec2 b = line.to();
+    boolean upright = isBoth(a.x(), b.x(), 0) || isBoth(a.x(), b.x(), width);
+    boolean level = isBoth(a.y(), b.y(), 0) || isBoth(a.y(), b.y(), height);
+    Ask.that(
+        !upright && !level,
+        "the "
+            + what
+            + " from "
+            + text(a)
+            + " to "
+            + text(b)
+            + " lies on the edge of the blank, where there is nothing to "
+            + (what.equals("cut") ? "cut" : "fold")
+            + ": measure it over 0 and under "
+            + Ask.text(upright ? width : height)
+            + " mm, or leave it out",
+        at);
+  }
+
+  private static boolean isBoth(double a, double b, double edge) {
+    return LengthTolerance.FINE.same(a, edge) && LengthTolerance.FINE.same(b, edge);
+  }
+
+  /**
+   * Cuts along a path of points, such as a notch from edge to edge; a part of it may run along an
+   * edge of the blank.
+   */
   public Blank cut(List<Vec2> path, Site at) {
     Ask.count("the points of a cut", path.size(), 2, 2000, at);
     for (int i = 0; i + 1 < path.size(); i++) {
-      cut(new Segment2(path.get(i), path.get(i + 1)), at);
+      cutLine(new Segment2(path.get(i), path.get(i + 1)), at);
     }
     return this;
   }

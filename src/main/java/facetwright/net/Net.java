@@ -185,7 +185,10 @@ public record Net(
     return new Net(named, scores, slits, joins, layers, ticks, cutaways, stance);
   }
 
-  /** The same net with each piece moved on the sheet. */
+  /**
+   * The same net with each piece moved on the sheet. Two pieces that a slit parts no longer share
+   * it when they are moved apart: its sides are boundary then.
+   */
   public Net moved(List<Motion2> motionOfPiece) {
     int[] piece = pieceOfPanel();
     List<Panel> moved = new ArrayList<>();
@@ -194,7 +197,15 @@ public record Net(
     }
     List<Tick> movedTicks =
         ticks.stream().map(t -> moved(t, motionOfPiece.get(nearestPiece(t, piece)))).toList();
-    return new Net(moved, scores, slits, joins, layers, movedTicks, cutaways, stance);
+    List<Slit> shared =
+        slits.stream()
+            .filter(
+                s ->
+                    motionOfPiece
+                        .get(piece[s.a().panel()])
+                        .equals(motionOfPiece.get(piece[s.b().panel()])))
+            .toList();
+    return new Net(moved, scores, shared, joins, layers, movedTicks, cutaways, stance);
   }
 
   private static Panel moved(Panel p, Motion2 m) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.fold.Card;
 import facetwright.fold.Folding;
 import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
 import facetwright.net.Laid;
@@ -178,5 +179,32 @@ class CutRulesTest {
     List<Finding> found = Looks.of("sharp-sliver", Looks.at(card));
     assertThat(found).hasSize(Checks.MOST_OF_A_KIND + 1);
     assertThat(found.getLast().message()).isEqualTo("5 more like this.");
+  }
+
+  /** A square of 50 mm has 25 mm of room about its middle. */
+  @Test
+  void layersThatTheRevealTakesAreTold() {
+    for (double reveal : new double[] {24.8, 24.9, 24.999, 25, 30}) {
+      Card card = new Card();
+      card.panel("lid", 0, 0, 50, 0, 50, 50, 0, 50).layer(reveal, "wave", Site.NONE);
+      Finding found = Looks.of("layer-lost", Looks.at(card)).getFirst();
+      assertThat(found.message()).contains("leaves no paper on \"lid\" as wide as 0.5 mm");
+      assertThat(found.fix()).contains("24.75 mm or less");
+      assertThat(found.place()).isEqualTo(new Place.AtPanel(0));
+    }
+    Card kept = new Card();
+    kept.panel("lid", 0, 0, 50, 0, 50, 50, 0, 50).layer(24.7, "wave", Site.NONE);
+    assertThat(Looks.of("layer-lost", Looks.at(kept))).isEmpty();
+  }
+
+  @Test
+  void ticksOffTheCardAreTold() {
+    Card card = new Card();
+    card.rectangle("tag", 0, 0, 20, 20);
+    card.draft.tick(new Segment2(new Vec2(5, 5), new Vec2(15, 5)), Site.NONE);
+    assertThat(Looks.of("tick-off-card", Looks.at(card))).isEmpty();
+    card.draft.tick(new Segment2(new Vec2(-100, 10), new Vec2(500, 10)), Site.NONE);
+    assertThat(Looks.of("tick-off-card", Looks.at(card)).getFirst().message())
+        .isEqualTo("580 mm of a tick, 600 mm long in all, lies off the card.");
   }
 }

@@ -195,4 +195,45 @@ class BlankTest {
     Polygon2 first = tray(150, 110, 25).build().panels().getFirst().outline();
     assertThat(first.corner(0)).isEqualTo(Vec2.ZERO);
   }
+
+  /** What a cut from edge to edge leaves are two pieces, laid apart like any two. */
+  @Test
+  void aCutRightAcrossMakesTwoPieces() {
+    for (boolean scored : new boolean[] {false, true}) {
+      Blank blank = Blank.of(100, 60, AT);
+      if (scored) {
+        blank.score(blank.fromLeft(40, AT), Sense.VALLEY, SQUARE, AT);
+      }
+      Net net = blank.cut(blank.fromLeft(40, AT), AT).build();
+      assertThat(net.pieces()).isEqualTo(2);
+      assertThat(net.slits()).hasSize(1);
+      Laid laid = SheetLayout.lay(net, SheetSizes.named("A4").stock(220));
+      assertThat(laid.fits()).isTrue();
+      assertThat(laid.net().slits()).isEmpty();
+      assertThat(laid.net().boundary()).hasSize(8);
+      assertThat(laid.net().panels().stream().mapToDouble(p -> p.outline().area()).sum())
+          .isCloseTo(6000, within(1e-6));
+      assertThat(Overlaps.find(laid.net())).isEmpty();
+    }
+  }
+
+  @Test
+  void aLineOnAnEdgeOfTheBlankIsRefused() {
+    Blank blank = Blank.of(100, 60, AT);
+    for (Segment2 line :
+        List.of(
+            blank.fromLeft(0, AT),
+            blank.fromRight(0, AT),
+            blank.fromBottom(60, AT),
+            blank.fromTop(60, 10, 30, AT))) {
+      assertThatThrownBy(() -> blank.score(line, Sense.VALLEY, SQUARE, AT))
+          .hasMessageContaining("lies on the edge of the blank, where there is nothing to fold");
+      assertThatThrownBy(() -> blank.perforate(line, Sense.VALLEY, SQUARE, AT))
+          .hasMessageContaining("measure it over 0 and under");
+      assertThatThrownBy(() -> blank.cut(line, AT)).hasMessageContaining("nothing to cut");
+    }
+    // A notch may come back along the edge.
+    blank.cut(List.of(new Vec2(10, 0), new Vec2(15, 5), new Vec2(20, 0), new Vec2(10, 0)), AT);
+    assertThat(blank.build().panels()).hasSize(2);
+  }
 }

@@ -5,6 +5,7 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.net.Layer;
 import facetwright.net.Panel;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,8 +34,8 @@ public record Inset(Polygon2 outline, List<Polygon2> windows) {
 
   /**
    * What is left of a panel when the reveal is taken off all round, and windows and holes are made
-   * larger by it. Corners are mitred. None where the reveal takes all; several where it takes a
-   * neck.
+   * larger by it. Corners are mitred. None where the reveal takes all, or all but strips too narrow
+   * to be cut; several where it takes a neck.
    *
    * @param reveal 0 or more, in mm
    */
@@ -42,6 +43,7 @@ public record Inset(Polygon2 outline, List<Polygon2> windows) {
     if (panel.openings().isEmpty() && panel.outline().isConvex()) {
       return Polygon2.wide(pulledIn(panel.outline(), reveal)).stream()
           .map(left -> new Inset(tidy(left), List.of()))
+          .filter(Inset::isWide)
           .toList();
     }
     BufferParameters sharp = new BufferParameters();
@@ -59,7 +61,11 @@ public record Inset(Polygon2 outline, List<Polygon2> windows) {
         wide(p.getExteriorRing()).ifPresent(edge -> all.add(new Inset(edge, windows)));
       }
     }
-    return List.copyOf(all);
+    return all.stream().filter(Inset::isWide).toList();
+  }
+
+  private boolean isWide() {
+    return Layer.isWide(outline, windows);
   }
 
   /** A convex outline cut by the line of each side, moved inward: exact, corner by corner. */

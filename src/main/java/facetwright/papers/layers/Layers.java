@@ -18,7 +18,7 @@ import java.util.Optional;
  * All layers of a net in groups.
  *
  * @param groups by paper, in the order in which the net first needs them
- * @param lost the names of panels whose layer the reveal leaves nothing of
+ * @param lost the names of panels whose layer the reveal leaves too little of to be cut
  */
 public record Layers(List<LayerGroup> groups, List<String> lost) {
   /** A panel leaning less than this out of the level has no upright of its own. */

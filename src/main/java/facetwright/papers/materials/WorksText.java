@@ -234,12 +234,12 @@ public record WorksText(Unit unit) {
     return (String.format(Locale.ROOT, "%.2f", amount) + " " + prices.currency()).strip();
   }
 
-  /** Panels without a layer because the reveal takes all. */
+  /** Panels without a layer because the reveal takes all that could be cut. */
   public Optional<String> lost(Works works) {
     return works.layers().lost().isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "The reveal leaves nothing of the layer on: "
+            "The reveal leaves too little of the layer to be cut on: "
                 + String.join(", ", works.layers().lost())
                 + ".");
   }
