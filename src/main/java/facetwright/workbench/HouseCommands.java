@@ -7,11 +7,29 @@ import facetwright.workbench.command.Command;
 import facetwright.workbench.command.CommandBar;
 import facetwright.workbench.command.Commands;
 import facetwright.workbench.command.KeysPage;
+import facetwright.workbench.doc.DocPage;
 import facetwright.workbench.file.Filing;
 import facetwright.workbench.table.TableView;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
 
 /** The table of commands: what the window can be told to do. */
 final class HouseCommands {
+  private static final String WRITING = "writing-a-design.md";
+  private static final String REFERENCE = "script-reference.md";
+  private static final String PAPERS = "papers.md";
+  private static final String CHANGES = "changes.md";
+
+  /** The documents and what the menu calls them. */
+  static final Map<String, String> DOCS =
+      Map.of(
+          WRITING, "Writing a design",
+          REFERENCE, "Words of the script",
+          PAPERS, "The papers",
+          CHANGES, "Changes");
+
   private final House house;
   private final Commands commands = new Commands();
 
@@ -196,18 +214,15 @@ final class HouseCommands {
         .in(Command.In.HELP)
         .act("tour", "Tour", "Shift+F1", "Five things to try, one after another", house::tour)
         .act("keys", "Keys", "F1", "Every key and what it does", this::keys)
-        .act(
-            "writing",
-            "Writing a design",
-            "",
-            "Open the guide in your browser",
-            () -> doc("writing-a-design.md"))
+        .act("writing", DOCS.get(WRITING), "", "Read the guide", () -> doc(WRITING))
         .act(
             "words",
-            "Words of the script",
+            DOCS.get(REFERENCE),
             "",
-            "Open the reference in your browser",
-            () -> doc("script-reference.md"))
+            "Read what each function does, with an example",
+            () -> doc(REFERENCE))
+        .act("paper-words", DOCS.get(PAPERS), "", "Read what each paper is for", () -> doc(PAPERS))
+        .act("changes", DOCS.get(CHANGES), "", "Read what is new", () -> doc(CHANGES))
         .line()
         .act(
             "about",
@@ -222,11 +237,14 @@ final class HouseCommands {
   }
 
   private void doc(String name) {
-    house
-        .tools()
-        .browser()
-        .accept(
-            house.tools().home().resolve("docs").resolve(name).toAbsolutePath().toUri().toString());
+    Path file = house.tools().home().resolve("docs").resolve(name);
+    String text;
+    try {
+      text = Files.readString(file);
+    } catch (IOException e) {
+      text = "This page is read from " + file.toAbsolutePath() + ", and it is not there.";
+    }
+    house.pages().show(DOCS.getOrDefault(name, name), new DocPage(text, this::doc));
   }
 
   /** Does something with the script, laid open. */

@@ -8,7 +8,6 @@ import facetwright.workbench.papers.Saving;
 import facetwright.workbench.picture.Pictures;
 import java.nio.file.Path;
 import java.util.concurrent.Executor;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /**
@@ -24,7 +23,6 @@ import java.util.function.Supplier;
  * @param saving takes papers
  * @param state what is remembered
  * @param home the folder that the program's library and docs are in
- * @param browser shows a file or address in the user's browser
  * @param quit ends the program
  */
 public record Tools(
@@ -38,7 +36,6 @@ public record Tools(
     Saving saving,
     State state,
     Path home,
-    Consumer<String> browser,
     Runnable quit) {
 
   Path library() {

@@ -89,7 +89,6 @@ public final class Workbench extends Application {
                     folder -> state.remember("folder.papers", folder.toString())),
                 state,
                 home(),
-                address -> getHostServices().showDocument(address),
                 stage::close));
     Thread.currentThread().setUncaughtExceptionHandler((_, fault) -> say(fault));
     windowState = new WindowState(stage, house, state);

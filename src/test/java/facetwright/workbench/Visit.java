@@ -11,7 +11,6 @@ import facetwright.worker.Request;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +25,6 @@ import javafx.stage.Stage;
 /** One run of the whole window without a screen; files are chosen beforehand. */
 final class Visit implements Choosing, Saving {
   final Deque<Path> answers = new ArrayDeque<>();
-  final List<String> shown = new ArrayList<>();
   final HeldKeeper keeper = new HeldKeeper();
   final ExecutorService aside =
       Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().factory());
@@ -84,7 +82,6 @@ final class Visit implements Choosing, Saving {
                 this,
                 state,
                 home,
-                shown::add,
                 () -> quit = true));
     windowState = new WindowState(stage, house, state);
     Scene scene = windowState.restore();
