@@ -1,0 +1,37 @@
+package facetwright.script;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import facetwright.fold.Closure;
+import facetwright.fold.Embedding;
+import facetwright.script.sandbox.Budget;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every library design as it comes: no two facets in one place, all wound once about its inside. */
+class LibraryEmbeddedTest {
+  static Stream<Path> scripts() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("library"))) {
+      List<Path> scripts = files.filter(f -> f.toString().endsWith(".js")).sorted().toList();
+      return scripts.stream();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("scripts")
+  void isEmbedded(Path script) throws Exception {
+    Design design =
+        Facetwright.evaluate(
+            script.getFileName().toString(), Files.readString(script), Map.of(), Budget.USUAL);
+    assertThat(design.folded().closure()).isEqualTo(Closure.CLOSES);
+    Embedding embedding = new Embedding(design.net(), design.folded());
+    assertThat(embedding.through()).isEmpty();
+    assertThat(embedding.notOnce()).isEmpty();
+  }
+}
