@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A lid too tight for its box. Both are known by their open rims: two bodies, one shallower than
- * the other, with rims of one shape and nearly one size. The net has no thickness, so on each side
- * the lid has to be wider than the box by a caliper at least: half for its own wall, half for the
- * box's.
+ * A lid too tight for its box, of any outline, or a sleeve for its tray. Lid and box are known by
+ * their open rims: two bodies, one shallower than the other, with rims of one shape and nearly one
+ * size. The net has no thickness, so on each side the lid has to be wider than the box by a caliper
+ * at least: half for its own wall, half for the box's.
  *
  * <p>What it does not detect: lids or boxes whose walls lean, whose corners are held by laps alone,
  * or that have free sides besides their rim; lids that go inside the box rather than over it;
@@ -51,7 +51,64 @@ final class LidTightRule implements Rule {
         found.add(finding(subject, lid, nearest, caliper));
       }
     }
+    for (Body sleeve : bodies) {
+      if (sleeve.rim().isTube() && sleeve.rim().isRectangle()) {
+        sleeve(subject, sleeve, bodies, caliper).ifPresent(found::add);
+      }
+    }
     return found;
+  }
+
+  /**
+   * A tray is pushed into its sleeve end on: one side of its floor and the depth of its walls are
+   * what the sleeve goes round. A wall needs a caliper on either side; over the open top only the
+   * sleeve's own half counts.
+   */
+  private static Optional<Finding> sleeve(
+      Subject subject, Body sleeve, List<Body> bodies, double caliper) {
+    Optional<Finding> tight = Optional.empty();
+    for (Body tray : bodies) {
+      if (tray.rim().isTube() || !tray.rim().isRectangle()) {
+        continue;
+      }
+      for (int turn = 0; turn < 4; turn++) {
+        double wide = sleeve.rim().lengths().get(turn % 2) - tray.rim().lengths().get(turn / 2);
+        double high = sleeve.rim().lengths().get(1 - turn % 2) - tray.rim().depth();
+        if (Math.min(wide, high) < 2 * NARROWEST * caliper
+            || Math.max(wide, high) > 2 * WIDEST * caliper) {
+          continue;
+        }
+        double wider = 2 * caliper - wide;
+        double higher = 1.5 * caliper - high;
+        if (Math.max(wider, higher) <= 1e-6) {
+          return Optional.empty();
+        }
+        tight = Optional.of(sleeve(subject, sleeve, tray, caliper, wider, higher));
+      }
+    }
+    return tight;
+  }
+
+  private static Finding sleeve(
+      Subject subject, Body sleeve, Body tray, double caliper, double wider, double higher) {
+    int panel = largest(subject, sleeve);
+    List<String> more = new ArrayList<>();
+    if (wider > 1e-6) {
+      more.add(Mm.atLeast(wider) + " wider");
+    }
+    if (higher > 1e-6) {
+      more.add(Mm.atLeast(higher) + " higher");
+    }
+    return new Finding(
+        "lid-tight",
+        Finding.Severity.WARNING,
+        String.format(
+            "The sleeve with %s is too tight for the tray with %s. The card is %s thick, so the"
+                + " tray does not go into it.",
+            subject.name(panel), subject.name(largest(subject, tray)), Mm.text(caliper)),
+        "Make the sleeve " + String.join(" and ", more) + ", or the tray as much smaller.",
+        new Place.AtPanel(panel),
+        subject.panel(panel).site());
   }
 
   private static List<Fit> fits(Body lid, List<Body> bodies, double caliper) {

@@ -6,14 +6,18 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The open rim of a body as a lid or a box has it: one flat convex ring of free sides with walls
- * square to it. Tabs, and what a lap hides, do not bound it.
+ * The open rim of a body as a lid or a box has it: one flat ring of free sides with walls square to
+ * it, or as a sleeve has it, one at either end. Tabs, and what a lap hides, do not bound it.
  *
  * @param lengths of its sides, in mm, in order
  * @param turns between each side and the next, in radians
  * @param depth how far the body reaches from it, in mm
+ * @param isTube whether it is open at the other end, too
  */
-record Rim(List<Double> lengths, List<Double> turns, double depth) {
+record Rim(List<Double> lengths, List<Double> turns, double depth, boolean isTube) {
+  /** A side whose turns cancel so far is as long wherever it is set, and tells nothing. */
+  private static final double TELLS = 0.05;
+
   /** Sides that turn less than this from each other are one, and walls as square count as such. */
   private static final double STRAIGHT = Math.toRadians(1);
 
@@ -23,7 +27,8 @@ record Rim(List<Double> lengths, List<Double> turns, double depth) {
   static Optional<Rim> of(Subject subject, List<Integer> body) {
     List<FreeSides.Side> sides = FreeSides.of(subject, body);
     List<List<FreeSides.Side>> rings = FreeSides.rings(sides);
-    if (rings.size() != 1 || rings.getFirst().size() != sides.size() || sides.size() < 3) {
+    int inRings = rings.stream().mapToInt(List::size).sum();
+    if (rings.isEmpty() || rings.size() > 2 || inRings != sides.size() || sides.size() < 3) {
       return Optional.empty();
     }
     List<FreeSides.Side> ring = rings.getFirst();
@@ -39,19 +44,18 @@ record Rim(List<Double> lengths, List<Double> turns, double depth) {
     List<Double> lengths = new ArrayList<>();
     List<Double> turns = new ArrayList<>();
     int first = 0;
-    while (first < ring.size() && turn(ring, first - 1, up) < STRAIGHT) {
+    while (first < ring.size() && Math.abs(turn(ring, first - 1, up)) < STRAIGHT) {
       first++;
     }
     for (int i = 0; i < ring.size(); i++) {
       FreeSides.Side side = ring.get((first + i) % ring.size());
       double turn = turn(ring, first + i, up);
       if (Math.abs(side.from().minus(start).dot(up)) > Mm.HAIR
-          || Math.abs(side.outside().dot(up)) > SQUARE
-          || turn < -STRAIGHT) {
+          || Math.abs(side.outside().dot(up)) > SQUARE) {
         return Optional.empty();
       }
       double length = side.from().distance(side.to());
-      boolean goesOn = i > 0 && turn(ring, first + i - 1, up) < STRAIGHT;
+      boolean goesOn = i > 0 && Math.abs(turn(ring, first + i - 1, up)) < STRAIGHT;
       if (goesOn) {
         lengths.set(lengths.size() - 1, lengths.getLast() + length);
         turns.set(turns.size() - 1, turn);
@@ -66,7 +70,9 @@ record Rim(List<Double> lengths, List<Double> turns, double depth) {
         depth = Math.max(depth, Math.abs(corner.minus(start).dot(up)));
       }
     }
-    return lengths.size() < 3 ? Optional.empty() : Optional.of(new Rim(lengths, turns, depth));
+    return lengths.size() < 3
+        ? Optional.empty()
+        : Optional.of(new Rim(lengths, turns, depth, rings.size() == 2));
   }
 
   /** From a side of the ring to the next, in radians. */
@@ -117,11 +123,21 @@ record Rim(List<Double> lengths, List<Double> turns, double depth) {
       if (Math.abs(after - box.turns.get(Math.floorMod(j - 1, n))) > STRAIGHT) {
         return null;
       }
-      double d =
-          (lengths.get(i) - box.lengths.get(j)) / (Math.tan(before / 2) + Math.tan(after / 2));
+      double grows = Math.tan(before / 2) + Math.tan(after / 2);
+      double more = lengths.get(i) - box.lengths.get(j);
+      if (Math.abs(grows) < TELLS) {
+        continue;
+      }
+      double d = more / grows;
       least = Math.min(least, d);
       most = Math.max(most, d);
     }
-    return new Room(least, most);
+    return least <= most ? new Room(least, most) : null;
+  }
+
+  /** Whether it is a rectangle. */
+  boolean isRectangle() {
+    return lengths.size() == 4
+        && turns.stream().allMatch(t -> Math.abs(t - Math.PI / 2) < STRAIGHT);
   }
 }

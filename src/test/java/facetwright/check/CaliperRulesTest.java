@@ -9,6 +9,7 @@ import facetwright.form.Solids;
 import facetwright.form.Tabs;
 import facetwright.form.UnfoldStyle;
 import facetwright.form.Unfolding;
+import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
 import facetwright.net.Laid;
 import facetwright.net.Net;
@@ -20,6 +21,7 @@ import facetwright.net.SheetSizes;
 import facetwright.net.Stock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 
 /** What the thickness of the card asks for. Limits are common practice, no source. */
@@ -92,6 +94,82 @@ class CaliperRulesTest {
     assertThat(boxAndLid(60, 40, 30)).isEmpty();
     assertThat(boxAndLid(80, 60, 12)).isEmpty();
     assertThat(boxAndLid(50, 50, 12)).isEmpty();
+  }
+
+  /** A star of so many points; its lid is set off square to the sides, by the box's own corners. */
+  private static List<Finding> stars(int points, double slip) {
+    List<Vec2> box = new ArrayList<>();
+    for (int i = 0; i < 2 * points; i++) {
+      box.add(Vec2.polar(i % 2 == 0 ? 50 : 28, Math.PI * i / points));
+    }
+    Card card = new Card();
+    walled(card, "floor", box, 30);
+    List<Vec2> lid = new ArrayList<>();
+    for (int i = 0; i < box.size(); i++) {
+      Vec2 at = box.get(i);
+      Vec2 in = at.minus(box.get((i + box.size() - 1) % box.size())).unit();
+      Vec2 out = box.get((i + 1) % box.size()).minus(at).unit();
+      Vec2 bisector = in.left().plus(out.left()).times(-1).unit();
+      double reach = slip / bisector.dot(in.left().times(-1));
+      lid.add(at.plus(bisector.times(reach)).plus(new Vec2(400, 0)));
+    }
+    walled(card, "top", lid, 12);
+    return Looks.of(LID, Looks.at(card));
+  }
+
+  private static void walled(Card card, String name, List<Vec2> corners, double high) {
+    double[] xy = corners.stream().flatMapToDouble(c -> DoubleStream.of(c.x(), c.y())).toArray();
+    PanelDraft base = card.panel(name, xy);
+    List<PanelDraft> walls = new ArrayList<>();
+    for (int i = 0; i < corners.size(); i++) {
+      walls.add(card.wall(base.edge(i), name + " wall " + (i + 1), high));
+    }
+    for (int i = 0; i < corners.size(); i++) {
+      card.seam(walls.get(i).edge(3), walls.get((i + 1) % corners.size()).edge(1));
+    }
+  }
+
+  @Test
+  void starLidsAreMeasuredSquareToTheirSides() {
+    for (int points : new int[] {4, 5, 6, 8}) {
+      assertThat(stars(points, CALIPER)).isEmpty();
+      assertThat(stars(points, 0)).hasSize(1);
+      assertThat(stars(points, 0).getFirst().message()).contains("exactly as wide as the box");
+      assertThat(stars(points, 0.8 * CALIPER).getFirst().fix())
+          .startsWith("Make the lid 0.11 mm wider");
+    }
+  }
+
+  private static List<Finding> sleeve(double wide, double high) {
+    Card card = new Card();
+    tray(card, "floor", 0, 60, 40, 20);
+    PanelDraft first = card.rectangle("cover", 300, 0, wide, 70);
+    PanelDraft second = card.wall(first.edge(1), "right", high);
+    PanelDraft third = card.wall(second.edge(2), "under", wide);
+    PanelDraft fourth = card.wall(third.edge(2), "left", high);
+    card.seam(fourth.edge(2), first.edge(3));
+    return Looks.of(LID, Looks.at(card));
+  }
+
+  @Test
+  void sleevesGoRoundTheirTrayEndOn() {
+    // Round either side of the tray, as wide and high as it is: too tight.
+    for (double side : new double[] {60, 40}) {
+      Finding tight = sleeve(side, 20).getFirst();
+      assertThat(tight.message())
+          .isEqualTo(
+              "The sleeve with \"cover\" is too tight for the tray with \"floor\". The card is 0.28"
+                  + " mm thick, so the tray does not go into it.");
+      assertThat(tight.fix())
+          .isEqualTo(
+              "Make the sleeve 0.55 mm wider and 0.42 mm higher, or the tray as much smaller.");
+      assertThat(sleeve(side + 0.55, 20.42)).isEmpty();
+      assertThat(sleeve(side + 0.55, 20)).hasSize(1);
+      assertThat(sleeve(side, 20.42)).hasSize(1);
+    }
+    // Made for something else.
+    assertThat(sleeve(90, 20)).isEmpty();
+    assertThat(sleeve(60, 60)).isEmpty();
   }
 
   private static List<Finding> hexagons(double slip) {
