@@ -121,7 +121,8 @@ public final class DocPage extends VBox {
     }
     Text text = new Text(piece.text());
     text.getStyleClass()
-        .add(
+        .addAll(
+            "doc-text",
             switch (piece) {
               case DocText.Inline _ -> "doc-inline";
               case DocText.Stressed _ -> "doc-stressed";
