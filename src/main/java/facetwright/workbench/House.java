@@ -99,7 +99,7 @@ public final class House extends StackPane {
             tools.slow(),
             tools.ui(),
             () -> places().now().set(Place.TABLE));
-    papers = new PapersView(desk, notices, tools.saving(), tools.aside(), tools.ui());
+    papers = new PapersView(desk, notices, tools.saving(), tools.papers(), tools.ui());
     rounding.onRounded(papers::ruler);
     places = new Places(shelf, room, papers, place -> HouseKeys.first(this, place));
     tour = new TourView(() -> tools.state().remember("tour.seen", true), this::rest);

@@ -17,6 +17,7 @@ import java.util.function.Supplier;
  * @param hire starts workers for the shelf's pictures
  * @param aside runs work in its order, beside the window
  * @param slow runs work that may wait, beside the window
+ * @param papers runs the work on papers in its order, beside the window; it may take minutes
  * @param ui runs work on the window's thread
  * @param keeper keeps unsaved work, and does nothing else
  * @param choosing lets the user choose files
@@ -30,6 +31,7 @@ public record Tools(
     Supplier<Pictures.Helpers> hire,
     Executor aside,
     Executor slow,
+    Executor papers,
     Executor ui,
     Keeper keeper,
     Choosing choosing,

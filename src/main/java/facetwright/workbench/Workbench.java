@@ -34,6 +34,7 @@ public final class Workbench extends Application {
 
   private Workshop workshop;
   private ExecutorService aside;
+  private ExecutorService papers;
   private Keeper keeper;
   private ExecutorService slow;
   private House house;
@@ -72,6 +73,7 @@ public final class Workbench extends Application {
     aside = thread("facetwright-aside", Thread.NORM_PRIORITY);
     keeper = Keeper.onItsOwnThread();
     slow = thread("facetwright-shelf", Thread.MIN_PRIORITY);
+    papers = thread("facetwright-papers", Thread.NORM_PRIORITY);
     State state = State.in(StateFolder.find());
     house =
         new House(
@@ -80,6 +82,7 @@ public final class Workbench extends Application {
                 () -> new ForShelf(new Workshop(Settings.USUAL)),
                 aside,
                 slow,
+                papers,
                 Platform::runLater,
                 keeper,
                 new SystemChoosing(() -> stage),
@@ -162,11 +165,12 @@ public final class Workbench extends Application {
     workshop.close();
     slow.shutdownNow();
     aside.shutdown();
+    papers.shutdown();
     // What is being kept is written to the end, so that nothing stays behind.
     keeper.end();
     house.close();
     // A paper that is being saved may still be finished.
-    boolean _ = aside.awaitTermination(2, TimeUnit.SECONDS);
+    boolean _ = papers.awaitTermination(2, TimeUnit.SECONDS);
   }
 
   /** A workshop of the shelf's own. */

@@ -25,6 +25,8 @@ import javafx.stage.Stage;
 /** One run of the whole window without a screen; files are chosen beforehand. */
 final class Visit implements Choosing, Saving {
   final Deque<Path> answers = new ArrayDeque<>();
+  final ExecutorService papers =
+      Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().factory());
   final HeldKeeper keeper = new HeldKeeper();
   final ExecutorService aside =
       Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().factory());
@@ -76,6 +78,7 @@ final class Visit implements Choosing, Saving {
                 () -> new InProcess(),
                 aside,
                 aside,
+                papers,
                 this::onStage,
                 keeper,
                 this,

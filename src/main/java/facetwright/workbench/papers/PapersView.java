@@ -1,7 +1,6 @@
 package facetwright.workbench.papers;
 
 import facetwright.draw.Drawing;
-import facetwright.export.ExportException;
 import facetwright.export.Job;
 import facetwright.geom.Ruler;
 import facetwright.script.Design;
@@ -34,8 +33,10 @@ public final class PapersView extends BorderPane {
 
   private final Saving saving;
   private final IntoFolder intoFolder;
-  private final Executor aside;
+  private final PaperWork work;
   private final Executor ui;
+  private final Going going;
+  private final Button again = new Button("Draw again");
   private final ListView<Paper> list = new ListView<>();
   private final PageView page = new PageView();
   private final Label which = new Label();
@@ -51,15 +52,16 @@ public final class PapersView extends BorderPane {
   private Job made;
 
   /**
-   * @param aside runs work beside the window
+   * @param aside runs the work on papers, in its order, on a thread of its own
    * @param ui runs work on the window's thread
    */
   public PapersView(Desk desk, Notices notices, Saving saving, Executor aside, Executor ui) {
     this.desk = desk;
     this.saving = saving;
-    intoFolder = new IntoFolder(desk, notices, saving, aside, ui, told::setText);
-    this.aside = aside;
+    this.work = new PaperWork(aside, ui, this::failed);
+    this.intoFolder = new IntoFolder(desk, notices, saving, work, ui, told::setText);
     this.ui = ui;
+    this.going = new Going(work, ui);
     getStyleClass().add("papers");
     list.setCellFactory(_ -> new PaperCell());
     list.setAccessibleText("Papers");
@@ -92,7 +94,11 @@ public final class PapersView extends BorderPane {
             saving.canPrint()
                 ? "Print these pages at true size"
                 : "This system has no printer; save the PDF instead"));
-    strip.getChildren().addAll(back, which, on, order, print, save, all);
+    again.setOnAction(_ -> draw());
+    again.setTooltip(new Tooltip("Draw this paper once more"));
+    again.setVisible(false);
+    again.managedProperty().bind(again.visibleProperty());
+    strip.getChildren().addAll(back, which, on, order, print, save, all, again);
     strip.setMinHeight(USE_PREF_SIZE);
     strip.setAlignment(Pos.CENTER_LEFT);
     strip.getStyleClass().add("strip");
@@ -100,7 +106,7 @@ public final class PapersView extends BorderPane {
     told.setMaxWidth(Double.MAX_VALUE);
     list.maxWidthProperty().bind(widthProperty().multiply(LIST));
     setLeft(list);
-    VBox middle = new VBox(strip, page, told);
+    VBox middle = new VBox(strip, page, going, told);
     VBox.setVgrow(page, Priority.ALWAYS);
     setCenter(middle);
     addEventFilter(
@@ -149,7 +155,8 @@ public final class PapersView extends BorderPane {
       return;
     }
     made = job;
-    aside.execute(
+    work.pass();
+    work.show(
         () -> {
           List<Paper> papers = Paper.of(job);
           ui.execute(() -> list(job, papers));
@@ -191,26 +198,36 @@ public final class PapersView extends BorderPane {
     }
     Job job = made;
     page.show(null, "Drawing …");
-    aside.execute(
+    which.setText("");
+    again.setVisible(false);
+    work.pass();
+    work.show(
         () -> {
-          List<Drawing> pages = List.of();
-          String trouble = "";
-          try {
-            pages = paper.pages(job);
-          } catch (ExportException e) {
-            trouble = "✕ " + e.getMessage();
-          }
-          List<Drawing> found = pages;
-          String words = trouble;
+          List<Drawing> pages = paper.pages(job);
           ui.execute(
               () -> {
                 if (job.equals(made)) {
-                  drawn.put(paper.exporter().format(), found);
-                  told.setText(words.isEmpty() ? told.getText() : words);
+                  drawn.put(paper.exporter().format(), pages);
                   turn(at);
                 }
               });
         });
+  }
+
+  /** Says why there is nothing to see, or nothing was saved. */
+  private void failed(String why) {
+    Paper paper = list.getSelectionModel().getSelectedItem();
+    boolean isToSee = paper != null && drawn.containsKey(paper.exporter().format());
+    told.setText("✕ " + why);
+    if (!isToSee) {
+      page.show(null, why);
+      again.setVisible(paper != null);
+    }
+  }
+
+  /** What is being done to papers, which can be stopped. */
+  public PaperWork work() {
+    return work;
   }
 
   private List<Drawing> pages() {
