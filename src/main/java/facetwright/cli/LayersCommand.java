@@ -30,7 +30,7 @@ final class LayersCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Design made = design.evaluate();
     made.said().forEach(line -> spec.commandLine().getErr().println(line));
-    Works works = papers.works(made);
+    Works works = papers.works(made, spec.commandLine().getErr());
     PrintWriter out = spec.commandLine().getOut();
     if (json.isAsked()) {
       out.println(WorksJson.layers(made, works));

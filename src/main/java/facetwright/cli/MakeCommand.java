@@ -90,12 +90,9 @@ final class MakeCommand implements Callable<Integer> {
       PrintWriter err)
       throws Exception {
     Progress progress = new Progress(err);
-    progress.step("Working on " + file.path());
     Design made = file.evaluate();
     made.said().forEach(err::println);
     SequencedMap<String, byte[]> files = PapersFor.files(papers.job(made), asked, progress);
-    progress.step("Writing to " + folder);
-    progress.end();
     if (json.isAsked()) {
       Output.write(folder, files, file.papers(folder, made), replace, null);
       out.println(object(made, folder.toAbsolutePath().normalize(), files));

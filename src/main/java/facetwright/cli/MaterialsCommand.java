@@ -48,7 +48,7 @@ final class MaterialsCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Design made = design.evaluate();
     made.said().forEach(line -> spec.commandLine().getErr().println(line));
-    Works works = papers.works(made);
+    Works works = papers.works(made, spec.commandLine().getErr());
     Prices known = prices(works);
     PrintWriter out = spec.commandLine().getOut();
     if (json.isAsked()) {

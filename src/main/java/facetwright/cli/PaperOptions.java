@@ -9,6 +9,7 @@ import facetwright.papers.cutting.Paper;
 import facetwright.papers.layers.LayerPaper;
 import facetwright.papers.materials.Works;
 import facetwright.script.Design;
+import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -49,13 +50,17 @@ final class PaperOptions {
   private CommandSpec spec;
 
   /** Everything reckoned for one design. */
-  Works works(Design design) {
+  Works works(Design design, PrintWriter err) {
     if (count < 1 || count > Order.MOST) {
       throw new Trouble.WrongCall(
           counted() + ": 1 to " + Order.MOST + " pieces can be planned, not " + count + ".");
     }
     try {
-      return Works.of(design.laid(), design.folded(), design.unit(), papers(design), count);
+      List<LayerPaper> known = papers(design);
+      return new Progress(err)
+          .during(
+              "Planning the papers",
+              () -> Works.of(design.laid(), design.folded(), design.unit(), known, count));
     } catch (IllegalArgumentException e) {
       throw new Trouble.WrongCall(e.getMessage());
     }

@@ -93,12 +93,15 @@ final class PapersFor {
   static SequencedMap<String, byte[]> files(Job job, Collection<String> asked, Progress progress) {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
     for (Exporter exporter : Exporters.all().sequencedValues()) {
-      if (asked.isEmpty() ? exporter.adds(job) : asked.contains(exporter.format())) {
-        progress.step("Drawing " + exporter.fileName());
-        files.putAll(exporter.files(job));
+      if (asked.isEmpty() ? adds(exporter, job, progress) : asked.contains(exporter.format())) {
+        files.putAll(progress.during("Drawing " + exporter.fileName(), () -> exporter.files(job)));
       }
     }
     return files;
+  }
+
+  private static boolean adds(Exporter exporter, Job job, Progress progress) {
+    return progress.during("Looking what goes on paper", () -> exporter.adds(job));
   }
 
   /** The formats' names, in the order they are made. */

@@ -1,26 +1,113 @@
 package facetwright.cli;
 
+import facetwright.pace.Pace;
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.Supplier;
 
-/** Says on the error stream what is being done, once it has taken longer than a moment. */
+/**
+ * Long work of a command, each piece with its bound. Once it has taken longer than a moment, a
+ * terminal's error stream says in one line, rewritten, what is being done; what is no terminal is
+ * left alone.
+ */
 final class Progress {
-  private static final long MOMENT = 1_000_000_000L;
+  private static final long MOMENT = 1000;
+  private static final String CLEAR = "\r\u001b[K";
 
   private final PrintWriter err;
-  private final long start = System.nanoTime();
+  private final boolean isSeen;
+  private final long moment;
+  private final long most;
 
   Progress(PrintWriter err) {
-    this.err = err;
+    this(err, isTerminal(), MOMENT, Pace.MOST);
   }
 
-  void step(String what) {
-    if (System.nanoTime() - start > MOMENT) {
-      err.println(what + " ...");
-      err.flush();
+  /**
+   * @param isSeen whether somebody watches the stream
+   * @param moment until it is told, and from then on between two times, in ms
+   * @param most steps that a piece of work may take
+   */
+  Progress(PrintWriter err, boolean isSeen, long moment, long most) {
+    this.moment = moment;
+    this.err = err;
+    this.isSeen = isSeen;
+    this.most = most;
+  }
+
+  /**
+   * Does a piece of work.
+   *
+   * @param what is being done, such as "Drawing layout.pdf"
+   * @throws facetwright.pace.TooMuch where it came to its bound
+   */
+  <T> T during(String what, Supplier<T> work) {
+    Pace pace = new Pace(most);
+    Thread teller =
+        Thread.ofPlatform().daemon().name("facetwright-progress").unstarted(() -> tell(what, pace));
+    if (isSeen) {
+      teller.start();
+    }
+    try {
+      return pace.<T, RuntimeException>of(work::get);
+    } finally {
+      teller.interrupt();
+      join(teller);
     }
   }
 
-  void end() {
-    err.flush();
+  private static void join(Thread teller) {
+    try {
+      teller.join();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private void tell(String what, Pace pace) {
+    boolean told = false;
+    try {
+      for (long times = 1; ; times++) {
+        Thread.sleep(moment);
+        told = true;
+        err.print(CLEAR + line(what, pace, times * moment / 1000));
+        err.flush();
+      }
+    } catch (InterruptedException e) {
+      if (told) {
+        err.print(CLEAR);
+        err.flush();
+      }
+    }
+  }
+
+  /**
+   * Such as "Drawing layout.pdf: laying copies on the sheet, 3 s (ends at the latest at 100 %: 4
+   * %)".
+   */
+  static String line(String what, Pace pace, long seconds) {
+    return what
+        + (pace.doing().isEmpty() ? "" : ": " + pace.doing())
+        + " … "
+        + seconds
+        + " s, "
+        + Math.round(100 * pace.part())
+        + " % of what it may take";
+  }
+
+  /** Whether the error stream is a terminal; where the system does not say, whether all are. */
+  private static boolean isTerminal() {
+    Path own = Path.of("/proc/self/fd/2");
+    try {
+      if (Files.exists(own)) {
+        String leads = Files.readSymbolicLink(own).toString();
+        return leads.startsWith("/dev/pts/") || leads.startsWith("/dev/tty");
+      }
+    } catch (IOException | UnsupportedOperationException e) {
+      return false;
+    }
+    return System.console() != null && System.console().isTerminal();
   }
 }

@@ -1,6 +1,7 @@
 package facetwright.cli;
 
 import facetwright.export.ExportException;
+import facetwright.pace.TooMuch;
 import facetwright.script.sandbox.ScriptException;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -48,6 +49,7 @@ final class Trouble {
       }
       case WrongCall e -> err.println("facetwright: " + e.getMessage());
       case IOException e -> err.println("facetwright: " + e.getMessage());
+      case TooMuch e -> err.println("facetwright: " + e.getMessage() + " Nothing was written.");
       case ExportException e -> err.println("facetwright: " + e.getMessage());
       default -> {
         return inside(failure, err);

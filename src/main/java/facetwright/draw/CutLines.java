@@ -4,6 +4,7 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +31,7 @@ final class CutLines {
     List<Segment2> kept = new ArrayList<>();
     Quadtree byPlace = new Quadtree();
     for (Segment2 cut : cuts) {
+      Pace.step();
       List<Segment2> rest = List.of(cut);
       for (int earlier : meeting(cut, byPlace)) {
         List<Segment2> left = new ArrayList<>();

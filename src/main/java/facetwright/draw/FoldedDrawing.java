@@ -11,6 +11,7 @@ import facetwright.net.EdgeRef;
 import facetwright.net.Layer;
 import facetwright.net.Net;
 import facetwright.net.Opening;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -209,6 +210,7 @@ public final class FoldedDrawing {
     for (int i = 0; i + 1 < ring.getNumPoints(); i++) {
       Vec2 a = place(ring.getCoordinateN(i));
       Vec2 b = place(ring.getCoordinateN(i + 1));
+      Pace.step();
       List<?> near = borders.query(new Envelope(ring.getCoordinateN(i)));
       near.stream()
           .map(Border.class::cast)

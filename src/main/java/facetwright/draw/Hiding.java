@@ -7,6 +7,7 @@ import facetwright.geom.Vec3;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -60,6 +61,7 @@ public final class Hiding {
     this.net = net;
     this.poses = List.copyOf(poses);
     this.reach = 4 * (net.box().width() + net.box().height());
+    Pace.doing("finding what hides what of " + net.panels().size() + " panels");
     List<Shard> all = new ArrayList<>();
     for (int p = 0; p < net.panels().size(); p++) {
       all.add(new Shard(shards++, p, net.panels().get(p).region()));
@@ -94,6 +96,7 @@ public final class Hiding {
     if (shards.isEmpty()) {
       return null;
     }
+    Pace.step(shards.size());
     Plane plane = plane(best(shards).panel());
     List<Shard> here = new ArrayList<>();
     List<Shard> behind = new ArrayList<>();
@@ -181,6 +184,7 @@ public final class Hiding {
   }
 
   private void add(Shard shard, Polygon half, List<Shard> to) {
+    Pace.step(10L + shard.region.getNumPoints());
     Geometry part = shard.region.intersection(half);
     for (int i = 0; i < part.getNumGeometries(); i++) {
       if (part.getGeometryN(i) instanceof Polygon p && p.getArea() > 1e-9) {

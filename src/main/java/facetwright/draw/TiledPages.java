@@ -11,6 +11,7 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.net.Laid;
 import facetwright.net.SheetSize;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -219,6 +220,7 @@ public final class TiledPages {
         Math.min(1, Math.min(place.width() / all.width(), place.height() / all.height()));
     Vec2 shift = place.centre().minus(all.centre().times(scale));
     for (Mark mark : net.marks()) {
+      Pace.step();
       if (mark instanceof Stroke s && SKETCHED.contains(s.kind())) {
         List<Vec2> points = s.points().stream().map(p -> p.times(scale).plus(shift)).toList();
         // Small, dashes would not read: a score is a thin line.

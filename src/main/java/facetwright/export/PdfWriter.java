@@ -8,6 +8,7 @@ import facetwright.draw.Mark;
 import facetwright.draw.TemplatePages;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.pace.Pace;
 import java.awt.Color;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -112,6 +113,7 @@ public final class PdfWriter implements Exporter {
         for (PageLayers.Layer layer : PageLayers.of(drawing)) {
           out.beginMarkedContent(COSName.OC, group(layer.label()));
           for (Mark mark : layer.marks()) {
+            Pace.step();
             draw(out, mark);
           }
           out.endMarkedContent();

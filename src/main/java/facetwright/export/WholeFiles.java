@@ -23,10 +23,11 @@ import java.util.SequencedMap;
  * as it was. A file that is replaced keeps its rights, its owner and its group; a symbolic link
  * stays one, and what it leads to is replaced.
  *
- * <p>It does not guard against the power failing between two of the last renames. A file that has
- * several names, or another's whose owner we may not give a new file, can only be written in its
- * own place: while that is done, its new contents lie whole beside it, and are found there, named
- * {@code .facetwright-….part}, should the power fail just then.
+ * <p>Where the process is asked to end meanwhile, as by Ctrl+C, all files are written first. It
+ * does not guard against the power failing between two of the last renames. A file that has several
+ * names, or another's whose owner we may not give a new file, can only be written in its own place:
+ * while that is done, its new contents lie whole beside it, and are found there, named {@code
+ * .facetwright-….part}, should the power fail just then.
  */
 public final class WholeFiles {
   private static final int MOST_PARTS = 10_000;
@@ -55,6 +56,10 @@ public final class WholeFiles {
   }
 
   void put(Path folder, SequencedMap<String, byte[]> files) {
+    Ending.wait(() -> putAll(folder, files));
+  }
+
+  private void putAll(Path folder, SequencedMap<String, byte[]> files) {
     Path made = makeFolder(folder);
     List<Move> moves = new ArrayList<>();
     int moved = 0;

@@ -37,10 +37,14 @@ public final class Pace {
    * Does the work on this thread.
    *
    * @throws Stopped where it was asked to stop
-   * @throws TooMuch where it came to its bound
+   * @throws TooMuch where it came to its bound, or to the end of memory
    */
   public <R, X extends Throwable> R of(ScopedValue.CallableOp<? extends R, X> work) throws X {
-    return ScopedValue.where(NOW, this).<R, X>call(work);
+    try {
+      return ScopedValue.where(NOW, this).<R, X>call(work);
+    } catch (OutOfMemoryError | StackOverflowError e) {
+      throw tooMuch(" takes more memory than there is.");
+    }
   }
 
   /** Asks the work to stop; from any thread. */
@@ -95,9 +99,15 @@ public final class Pace {
     }
     steps += count;
     if (steps > most) {
-      throw new TooMuch(
-          (doing.isEmpty() ? "This" : Character.toUpperCase(doing.charAt(0)) + doing.substring(1))
-              + " is more work than one paper may take.");
+      throw tooMuch(" is more work than one paper may take.");
     }
+  }
+
+  private TooMuch tooMuch(String how) {
+    String what = doing;
+    return new TooMuch(
+        (what.isEmpty() ? "This" : Character.toUpperCase(what.charAt(0)) + what.substring(1))
+            + how
+            + " Fewer openings, panels or pieces take less.");
   }
 }

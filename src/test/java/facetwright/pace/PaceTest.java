@@ -37,7 +37,9 @@ class PaceTest {
                       return count(done, 100);
                     }))
         .isInstanceOf(TooMuch.class)
-        .hasMessage("Counting is more work than one paper may take.");
+        .hasMessage(
+            "Counting is more work than one paper may take. Fewer openings, panels or pieces take"
+                + " less.");
     assertThat(done).hasValue(9);
   }
 

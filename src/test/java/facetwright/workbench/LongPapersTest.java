@@ -88,8 +88,8 @@ class LongPapersTest {
   @Test
   void whatFailsIsTold() throws Exception {
     told(() -> raise(new ExportException("A disk is full.")), "A disk is full.");
-    told(() -> raise(new OutOfMemoryError()), "not enough memory for this paper");
-    told(() -> raise(new StackOverflowError()), "not enough memory for this paper");
+    told(() -> raise(new OutOfMemoryError()), "takes more memory than there is");
+    told(() -> raise(new StackOverflowError()), "takes more memory than there is");
     told(() -> raise(new IllegalArgumentException("no direction")), "This paper can't be drawn");
     told(
         () -> {

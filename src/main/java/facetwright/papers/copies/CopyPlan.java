@@ -8,6 +8,7 @@ import facetwright.net.Laid;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.net.Stock;
+import facetwright.pace.Pace;
 import facetwright.papers.copies.Pattern.Placed;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -83,10 +84,12 @@ public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> cop
    */
   public static CopyPlan of(Net net, Stock stock, double margin, double gap) {
     Geometry shape = Blank.shape(net);
+    Pace.doing("laying copies of a net of " + shape.getNumPoints() + " corners on the sheet");
     double width = stock.width() - 2 * margin;
     double height = stock.height() - 2 * margin;
     List<Motion2> best = List.of();
     for (double angle : angles(shape, stock)) {
+      Pace.step(10L * shape.getNumPoints());
       Blank blank = Blank.of(shape, angle, gap);
       Blank turned = Blank.of(shape, angle + Math.PI, gap);
       List<Motion2> across = motions(most(blank, turned, width, height), Motion2.NONE);
@@ -163,6 +166,7 @@ public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> cop
     List<Placed> best = List.of();
     for (Row row : rows) {
       for (Pattern pattern : Pattern.of(row)) {
+        Pace.step(100);
         List<Placed> placed = pattern.within(width, height, MOST);
         best = placed.size() > best.size() ? placed : best;
         if (best.size() == MOST) {

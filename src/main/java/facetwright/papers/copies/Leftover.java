@@ -2,6 +2,7 @@ package facetwright.papers.copies;
 
 import facetwright.geom.Motion2;
 import facetwright.geom.Vec2;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -93,6 +94,7 @@ final class Leftover {
         Envelope box = new Envelope(reach.getEnvelopeInternal());
         box.translate(x, y);
         List<Taken> near = near(box);
+        Pace.step(1 + (long) near.size() * some.size() / 10);
         if (near.stream().noneMatch(t -> some.stream().anyMatch(c -> t.holds(c.x + x, c.y + y)))) {
           Geometry at = AffineTransformation.translationInstance(x, y).transform(reach);
           if (near.stream().noneMatch(t -> t.area.intersects(at))) {

@@ -28,6 +28,9 @@ public final class PageView extends Region {
   private static final double STEP = 60;
   private static final double WHEEL = 1.0018;
 
+  /** As many words as make a line. */
+  private static final String LINE = "(.{50}\\S*)\\s+";
+
   private final Canvas canvas = new Canvas();
   private final ObjectProperty<Shade> shade = new SimpleObjectProperty<>(Shade.LIGHT);
   private Drawing page;
@@ -96,7 +99,7 @@ public final class PageView extends Region {
       on.setFont(Pen.Type.regular(15 * shade.get().type()));
       on.setTextAlign(TextAlignment.CENTER);
       on.setTextBaseline(VPos.CENTER);
-      on.fillText(otherwise, getWidth() / 2, getHeight() / 2);
+      on.fillText(otherwise.replaceAll(LINE, "$1\n"), getWidth() / 2, getHeight() / 2);
       return;
     }
     double left = camera.screenX(Vec2.ZERO);

@@ -99,7 +99,7 @@ public final class PaperWork implements Executor {
           });
     } catch (Stopped e) {
       why = "";
-    } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
+    } catch (RuntimeException e) {
       why = words(e);
     }
     String words = why;
@@ -119,12 +119,10 @@ public final class PaperWork implements Executor {
   }
 
   /** Why it can't be had, and what to do. */
-  static String words(Throwable fault) {
+  static String words(RuntimeException fault) {
     return switch (fault) {
       case ExportException e -> e.getMessage();
       case TooMuch e -> e.getMessage();
-      case OutOfMemoryError _, StackOverflowError _ ->
-          "There is not enough memory for this paper. Fewer openings, panels or pieces take less.";
       default ->
           "This paper can't be drawn: something went wrong inside the program, not in your design ("
               + fault.getClass().getSimpleName()
