@@ -1,6 +1,7 @@
 package facetwright.check;
 
 import facetwright.net.Join;
+import facetwright.net.PanelRole;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -52,8 +53,10 @@ final class ClosingStackRule implements Rule {
             names,
             stack.panels().size() > NAMED ? " and more" : "",
             Mm.text(thick)),
-        "Make the tabs shallower or bevel their ends more, so that fewer meet in one place; or take"
-            + " thinner card.",
+        stack.panels().stream().anyMatch(p -> subject.panel(p).role() == PanelRole.TAB)
+            ? "Make the tabs shallower or bevel their ends more, so that fewer meet in one place;"
+                  + " or take thinner card."
+            : "Take thinner card, or give what closes over it that much more room.",
         new Place.AtPanel(last),
         subject.panel(last).site());
   }

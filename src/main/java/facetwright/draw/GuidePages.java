@@ -113,13 +113,13 @@ public final class GuidePages {
             : "Lay the lower left corner flush with the panel's corner; turn the guide over for the"
                 + " other end.";
     String text =
-        "Punch guide, hole %s across, %s from the end and %s from the edge. %s It serves %d holes: %s."
+        "Punch guide, hole %s across, %s from the end and %s from the edge. %s It serves %s: %s."
             .formatted(
                 words.length(g.diameter()),
                 words.length(g.along()),
                 words.length(g.up()),
                 how,
-                g.panels().size(),
+                Count.of(g.panels().size(), "hole"),
                 names(g.panels()));
     if (g.width() > width) {
       flow.words(text + " It is longer than this page: measure it instead.");

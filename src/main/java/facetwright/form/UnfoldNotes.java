@@ -28,10 +28,10 @@ final class UnfoldNotes {
       notes.add(
           String.format(
               Locale.ROOT,
-              "%d of %d tabs %s narrower than %s mm so as not to clash or show; the narrowest is"
+              "%d of %s %s narrower than %s mm so as not to clash or show; the narrowest is"
                   + " %.1f mm.",
               narrow.size(),
-              chosen.tabs().placed().size(),
+              Count.of(chosen.tabs().placed().size(), "tab"),
               narrow.size() == 1 ? "is" : "are",
               Limits.plain(tabs.depth()),
               least));

@@ -96,6 +96,8 @@ class HonestRulesTest {
     assertThat(found).hasSize(1);
     // Four times 0.275 mm.
     assertThat(found.getFirst().message()).startsWith("4 panels").contains("1.1 mm thick");
+    // None of them is a tab that could be made shallower.
+    assertThat(found.getFirst().fix()).startsWith("Take thinner card").doesNotContain("tab");
   }
 
   /** Triangles round a point, one between each score and the next, every score right over. */
