@@ -55,7 +55,7 @@ final class ClosingStackRule implements Rule {
             Mm.text(thick)),
         stack.panels().stream().anyMatch(p -> subject.panel(p).role() == PanelRole.TAB)
             ? "Make the tabs shallower or bevel their ends more, so that fewer meet in one place;"
-                  + " or take thinner card."
+                + " or take thinner card."
             : "Take thinner card, or give what closes over it that much more room.",
         new Place.AtPanel(last),
         subject.panel(last).site());

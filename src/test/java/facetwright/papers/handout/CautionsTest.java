@@ -1,0 +1,31 @@
+package facetwright.papers.handout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import facetwright.net.Net;
+import facetwright.net.PanelBuild;
+import facetwright.net.Site;
+import facetwright.net.WrapDraft;
+import facetwright.net.WrapRow;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What to take care of fits the piece. */
+class CautionsTest {
+  private static final Site AT = new Site(1, 1);
+
+  @Test
+  void aRoundThatIsGluedMayHoldALight() {
+    Net net = WrapDraft.equal(8, 24, WrapRow.usual(List.of(60.0)), AT).seam(12, AT).build();
+    assertThat(Cautions.of(net)).anyMatch(line -> line.contains("hot bulb"));
+  }
+
+  @Test
+  void aFlatCardHoldsNoLightAndNoRibbon() {
+    PanelBuild build = new PanelBuild();
+    build.rectangle("card", 90, 60, AT);
+    assertThat(Cautions.of(build.build()))
+        .noneMatch(line -> line.contains("bulb") || line.contains("ribbon"))
+        .anyMatch(line -> line.contains("small parts away from infants"));
+  }
+}
