@@ -1,8 +1,11 @@
 package facetwright.cli;
 
 import facetwright.pace.Pace;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Supplier;
@@ -22,7 +25,7 @@ final class Progress {
   private final long most;
 
   Progress(PrintWriter err) {
-    this(err, isTerminal(), MOMENT, Pace.MOST);
+    this(isTerminal() ? terminal() : err, isTerminal(), MOMENT, Pace.MOST);
   }
 
   /**
@@ -35,6 +38,11 @@ final class Progress {
     this.err = err;
     this.isSeen = isSeen;
     this.most = most;
+  }
+
+  /** The terminal itself: the commands' stream shows control codes as marks, ours among them. */
+  private static PrintWriter terminal() {
+    return new PrintWriter(new FileOutputStream(FileDescriptor.err), false, StandardCharsets.UTF_8);
   }
 
   /**

@@ -14,7 +14,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every library design as it comes: no two facets in one place, all wound once about its inside. */
+/**
+ * Every library design as it comes: no two facets in one place, all wound once about its inside.
+ */
 class LibraryEmbeddedTest {
   static Stream<Path> scripts() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("library"))) {
