@@ -1,6 +1,7 @@
 package facetwright.cli;
 
 import facetwright.pace.Pace;
+import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -8,6 +9,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -116,6 +118,6 @@ final class Progress {
     } catch (IOException | UnsupportedOperationException e) {
       return false;
     }
-    return System.console() != null && System.console().isTerminal();
+    return Optional.ofNullable(System.console()).filter(Console::isTerminal).isPresent();
   }
 }

@@ -74,7 +74,7 @@ public final class Planar {
 
   /** Whether a circle of this radius, in mm, lies in a region somewhere. */
   public static boolean hasRoom(Polygon2 outline, List<Polygon2> openings, double radius) {
-    return openings.isEmpty() && outline.isConvex()
+    return (openings.isEmpty() && outline.isConvex())
         ? ConvexInset.of(outline, radius).isPresent()
         : !BufferOp.bufferOp(polygon(outline, openings), -radius).isEmpty();
   }
@@ -87,7 +87,7 @@ public final class Planar {
    * @param within how much less room than the most it may have, in mm; more than 0
    */
   public static Vec2 inmost(Polygon2 outline, List<Polygon2> openings, double within) {
-    return openings.isEmpty() && outline.isConvex()
+    return (openings.isEmpty() && outline.isConvex())
         ? ConvexInset.inmost(outline, within)
         : Inmost.of(outline, openings, within);
   }

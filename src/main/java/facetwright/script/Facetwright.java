@@ -76,20 +76,17 @@ public final class Facetwright {
   static Made once(
       String fileName, String source, Map<String, String> settings, Budget budget, boolean checked)
       throws ScriptException {
-    return once(
-        fileName, source, settings, budget, new Run(source, settings, checked, Optional.empty()));
+    return once(fileName, source, budget, new Run(source, settings, checked, Optional.empty()));
   }
 
   /** Runs a script a single time with dials turned a little, its form on the branch of another. */
   static Made beside(
       Design other, String fileName, String source, Map<String, String> settings, Budget budget)
       throws ScriptException {
-    return once(
-        fileName, source, settings, budget, new Run(source, settings, false, Optional.of(other)));
+    return once(fileName, source, budget, new Run(source, settings, false, Optional.of(other)));
   }
 
-  private static Made once(
-      String fileName, String source, Map<String, String> settings, Budget budget, Run run)
+  private static Made once(String fileName, String source, Budget budget, Run run)
       throws ScriptException {
     try {
       return Sandbox.run(fileName, source, budget, run);

@@ -46,7 +46,7 @@ public final class LongScriptBench {
               Arrays.stream(words).skip(1).mapToInt(Integer::parseInt).toArray());
       exit = 0;
     } catch (Exception e) {
-      e.printStackTrace();
+      System.err.println("it ended badly: " + e);
     } finally {
       Runtime.getRuntime().halt(exit);
     }

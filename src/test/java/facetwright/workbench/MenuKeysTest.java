@@ -38,7 +38,11 @@ class MenuKeysTest {
             robot.keyRelease(KeyCode.ALT);
           });
       CommandBar bar = Fx.get(() -> (CommandBar) visit.house.lookup(".command-bar"));
-      Menu menu = bar.getMenus().get(in.ordinal());
+      Menu menu =
+          bar.getMenus().stream()
+              .filter(m -> m.getText().replace("_", "").equals(in.title()))
+              .findFirst()
+              .orElseThrow();
       Fx.until(in.title() + " is open", menu::isShowing);
       assertThat(Fx.get(() -> visit.house.desk().text().get())).isEqualTo(before);
       Fx.run(menu::hide);

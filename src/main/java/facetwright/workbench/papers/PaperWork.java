@@ -114,7 +114,7 @@ public final class PaperWork implements Executor {
   }
 
   private void done(Piece piece) {
-    pieces.removeIf(p -> p == piece);
+    pieces.remove(piece);
     going.set(!pieces.isEmpty());
   }
 
