@@ -1,10 +1,9 @@
 package facetwright.check;
 
 import facetwright.fold.FlatFolding;
-import facetwright.fold.Vertices;
+import facetwright.geom.Sentence;
 import facetwright.net.Site;
 import facetwright.net.Stance;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -19,29 +18,29 @@ import java.util.stream.Collectors;
 final class FoldFlatRule implements Rule {
   @Override
   public List<Finding> find(Subject subject) {
-    List<Finding> found = new ArrayList<>();
-    for (Vertices.Vertex vertex : Vertices.of(subject.net(), subject.folded())) {
-      FlatFolding.at(subject.net(), vertex)
-          .filter(FlatFolding::isMeant)
-          .filter(f -> !f.isPossible())
-          .ifPresent(f -> found.add(finding(subject, f)));
-    }
-    return found;
+    return FlatFolding.locked(subject.net(), subject.folded()).stream()
+        .map(f -> finding(subject, f))
+        .toList();
+  }
+
+  /** Which scores can't all be folded right over. */
+  static String words(Subject subject, FlatFolding at) {
+    int scores = at.sectors().size();
+    return (scores == 1 ? "the score that ends" : "the " + scores + " scores that meet")
+        + " between "
+        + at.corners().stream()
+            .map(Stance.Corner::panel)
+            .map(subject::name)
+            .collect(Collectors.joining(", "))
+        + " can't "
+        + (scores == 1 ? "be" : "all be")
+        + " folded right over";
   }
 
   private static Finding finding(Subject subject, FlatFolding at) {
     int panel = at.corners().getFirst().panel();
     int scores = at.sectors().size();
-    String where =
-        (scores == 1 ? "The score that ends" : "The " + scores + " scores that meet")
-            + " between "
-            + at.corners().stream()
-                .map(Stance.Corner::panel)
-                .map(subject::name)
-                .collect(Collectors.joining(", "))
-            + " can't "
-            + (scores == 1 ? "be" : "all be")
-            + " folded right over: ";
+    String where = Sentence.capital(words(subject, at)) + ": ";
     String why;
     String fix;
     if (scores % 2 != 0) {

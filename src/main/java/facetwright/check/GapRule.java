@@ -2,6 +2,8 @@ package facetwright.check;
 
 import facetwright.fold.JoinGap;
 import facetwright.fold.Laps;
+import facetwright.geom.Sentence;
+import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.Score;
 import java.util.ArrayList;
@@ -32,14 +34,27 @@ final class GapRule implements Rule {
               "gap",
               Mm.miss(gap.mm()),
               "When folded, " + name + " misses by " + Mm.text(gap.mm()) + ".",
-              GivenAngles.any(subject.net())
-                  ? "Leave fold angles out, so that they are found from the joins. If it misses"
-                      + " then too, change the lengths between the two until they agree."
-                  : "Change the lengths between the two until they agree.",
+              fix(subject, join),
               new Place.AtJoin(gap.join()),
               subject.site(join)));
     }
     return found;
+  }
+
+  private static String fix(Subject subject, Join join) {
+    String reach =
+        join instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _) && a.panel() != b.panel()
+            ? "make "
+                + subject.name(a.panel())
+                + " and "
+                + subject.name(b.panel())
+                + " reach farther, or what lies between them smaller"
+            : "change the lengths between the two until they agree";
+    return GivenAngles.any(subject.net())
+        ? "Leave fold angles out, so that they are found from the joins. If it misses then too, "
+            + reach
+            + "."
+        : Sentence.capital(reach) + ".";
   }
 
   /** A lap that nothing holds can't be made, however little is missing. */

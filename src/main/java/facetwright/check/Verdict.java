@@ -1,5 +1,6 @@
 package facetwright.check;
 
+import facetwright.fold.FlatFolding;
 import facetwright.fold.FoldedForm;
 import facetwright.fold.JoinGap;
 import facetwright.fold.Laps;
@@ -86,7 +87,14 @@ public final class Verdict {
   }
 
   private String inItself() {
-    return "Does not close: every join meets, but " + met(worst().orElseThrow()) + "." + walls();
+    String why =
+        worst()
+            .map(this::met)
+            .orElseGet(
+                () ->
+                    FoldFlatRule.words(
+                        subject, FlatFolding.locked(subject.net(), form).getFirst()));
+    return "Does not close: every join meets, but " + why + "." + walls();
   }
 
   /** Of panels in each other's way those that are deepest in each other. */

@@ -6,7 +6,7 @@ public enum Closure {
   CLOSES,
   /** Every join meets, but panels have to bend a little. */
   CLOSES_WITH_STRAIN,
-  /** Every join meets, but panels are where others are: it can't be made. */
+  /** Every join meets, but panels are where others are, or lock where they fold flat. */
   IN_ITSELF,
   /** At least one join misses. */
   OPEN,

@@ -141,6 +141,21 @@ public record FlatFolding(
     return List.of();
   }
 
+  /**
+   * The corners inside a net that it means to have folded flat, though they can't be.
+   *
+   * @param form the net folded
+   */
+  public static List<FlatFolding> locked(Net net, FoldedForm form) {
+    if (net.scores().stream().noneMatch(FlatFolding::isRightOver)) {
+      return List.of();
+    }
+    return Vertices.of(net, form).stream()
+        .flatMap(vertex -> at(net, vertex).stream())
+        .filter(f -> f.isMeant() && !f.isPossible())
+        .toList();
+  }
+
   /** The test at a vertex inside the net; empty for a vertex on its border. */
   public static Optional<FlatFolding> at(Net net, Vertices.Vertex vertex) {
     if (!vertex.interior()) {

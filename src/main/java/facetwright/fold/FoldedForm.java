@@ -72,6 +72,12 @@ public record FoldedForm(
     return new FoldedForm(poses, gaps, tears, closure, bends, free, collisions, measures);
   }
 
+  /** The same form, seen not to be one that can be made. */
+  FoldedForm inItself() {
+    return new FoldedForm(
+        poses, gaps, tears, Closure.IN_ITSELF, strains, free, collisions, measures);
+  }
+
   /** The largest gap or tear in mm, 0 where there is none. */
   public double gap() {
     return DoubleStream.concat(

@@ -261,7 +261,9 @@ public final class Folding {
             : inItself
                 ? Closure.IN_ITSELF
                 : strains.isEmpty() ? Closure.CLOSES : Closure.CLOSES_WITH_STRAIN;
-    return new FoldedForm(poses, gaps, tears, closure, strains, List.of(), collisions, measures);
+    FoldedForm form =
+        new FoldedForm(poses, gaps, tears, closure, strains, List.of(), collisions, measures);
+    return form.closes() && !FlatFolding.locked(net, form).isEmpty() ? form.inItself() : form;
   }
 
   private boolean isHeld(Solved solved, int score) {

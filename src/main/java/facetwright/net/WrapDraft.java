@@ -54,11 +54,20 @@ public final class WrapDraft {
     rows.forEach(r -> Ask.length("the height of row \"" + r.name() + "\"", r.height(), site));
     double longest = widths.stream().mapToDouble(w -> w).max().orElseThrow();
     double round = widths.stream().mapToDouble(w -> w).sum();
+    double others = round - longest;
     Ask.that(
-        2 * longest < round,
+        longest <= others,
         "the wrap can't close: a column of "
             + Ask.text(longest)
-            + " mm is as wide as all others together",
+            + " mm is wider than all others together: make it less than "
+            + Ask.text(others)
+            + " mm wide",
+        site);
+    Ask.that(
+        longest < others,
+        "the wrap would lie flat: a column of "
+            + Ask.text(longest)
+            + " mm is as wide as all others together: make it narrower, or one of them wider",
         site);
     cells = new WrapCell[rows.size()][widths.size()];
     for (int r = 0; r < rows.size(); r++) {

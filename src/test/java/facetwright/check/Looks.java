@@ -1,16 +1,28 @@
 package facetwright.check;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import facetwright.fold.Card;
+import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
+import facetwright.geom.Unit;
 import facetwright.net.Laid;
 import facetwright.net.Net;
 import facetwright.net.SheetLayout;
 import facetwright.net.SheetSizes;
 import facetwright.net.Stock;
 import java.util.List;
+import java.util.Set;
 
-/** What the checks say about a card as it lies on an A3 sheet of 220 g/m². */
+/**
+ * What the checks say about a card as it lies on an A3 sheet of 220 g/m². Whatever card it is, the
+ * verdict does not say that it closes above an error that says it can't.
+ */
 final class Looks {
+  /** Rules whose errors say that the form can't be folded. */
+  private static final Set<String> FOLDED =
+      Set.of("gap", "seam-lengths", "short-wall", "panel-through-panel", "fold-flat", "tear");
+
   private Looks() {}
 
   static List<Finding> at(Card card) {
@@ -19,7 +31,13 @@ final class Looks {
 
   static List<Finding> at(Net net, Stock stock) {
     Laid laid = SheetLayout.lay(net, stock);
-    return Checks.all(laid, Folding.fold(laid));
+    FoldedForm form = Folding.fold(laid);
+    List<Finding> all = Checks.all(laid, form);
+    if (all.stream()
+        .anyMatch(f -> f.severity() == Finding.Severity.ERROR && FOLDED.contains(f.rule()))) {
+      assertThat(Verdict.of(laid, form, Unit.MM)).doesNotStartWith("Closes");
+    }
+    return all;
   }
 
   /** As drawn, not moved on the sheet. */

@@ -127,6 +127,10 @@ class LeapsTest {
   void oneLeapsFromPartToPart() throws Exception {
     Room room = house.room();
     Node script = room.card().area();
+    // A panel that fits no sheet: something is found.
+    Fx.run(() -> room.card().area().appendText("panel(\"big\", { width: 900, height: 900 });\n"));
+    Fx.until("it is found", () -> !house.desk().design().get().findings().isEmpty());
+    Fx.pulse();
     Fx.run(() -> room.table().requestFocus());
     press("F6");
     assertThat(owner()).isEqualTo(room.lens());

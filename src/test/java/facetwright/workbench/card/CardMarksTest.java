@@ -74,7 +74,7 @@ class CardMarksTest extends CardRoom {
     go("attach(");
     type("x");
     point("xattach");
-    Fx.until("the fault is told", () -> Fx.says(card, "✕ xattach is not a function"));
+    Fx.until("the fault is told", () -> Fx.says(card, "✕ a panel has no function xattach"));
   }
 
   /** However much there is to say, it stands on its note, and the note on the card. */
