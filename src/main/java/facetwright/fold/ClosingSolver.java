@@ -20,8 +20,9 @@ import java.util.stream.IntStream;
  * the way their sense says, which chooses the branch (a gusset in or out); at the end nothing
  * pulls.
  *
- * <p>A form counts as closed only where its panels are in nobody's way and the ring it stands on
- * goes round once. Where no start leads to one, the rest that misses least is the answer.
+ * <p>A form counts as closed only where the ring it stands on goes round once and, where it is
+ * asked to look, its panels are in nobody's way. Where no start leads to one, the rest that misses
+ * least is the answer.
  *
  * <p>What it does not tell: whether there is another form that closes as well.
  */
@@ -41,13 +42,16 @@ public final class ClosingSolver {
   private final Unknowns unknowns;
   private final Welded welded;
   private final ClosingEquations equations;
+  private final boolean looksForCollisions;
   private final double size;
 
-  private ClosingSolver(Net net, ScoreAngles given, Unknowns unknowns, SolverSettings settings) {
+  private ClosingSolver(
+      Net net, ScoreAngles given, SolverSettings settings, boolean looksForCollisions) {
     this.net = net;
+    this.looksForCollisions = looksForCollisions;
     this.given = given;
     this.settings = settings;
-    this.unknowns = unknowns;
+    this.unknowns = Unknowns.of(net, given);
     this.welded = Welded.of(net, unknowns, true, settings.card().forgivenStrain());
     this.equations =
         new ClosingEquations(net, unknowns, welded).joined(settings.card().caliper()).level(true);
@@ -66,19 +70,26 @@ public final class ClosingSolver {
    * @param given angles to keep
    */
   public static Solved solve(Net net, ScoreAngles given, SolverSettings settings) {
-    return new ClosingSolver(net, given, Unknowns.of(net, given), settings).search(null);
+    return new ClosingSolver(net, given, settings, false).search(null);
+  }
+
+  /**
+   * The same, but a form whose panels are in each other's way is none to stop at. That takes a look
+   * at each that closes, so it is for nets that were found to close like that.
+   */
+  static Solved solveClear(Net net, ScoreAngles given, SolverSettings settings) {
+    return new ClosingSolver(net, given, settings, true).search(null);
   }
 
   /** The same, first from the angles of a net of as many scores: quick after a small change. */
   public static Solved solve(Net net, ScoreAngles given, SolverSettings settings, Solved former) {
     ScoreAngles first = former.suits(net) ? given.orElse(former.angles()) : null;
-    return new ClosingSolver(net, given, Unknowns.of(net, given), settings).search(first);
+    return new ClosingSolver(net, given, settings, false).search(first);
   }
 
   /** The same, first from angles of as many scores where none is given. */
   static Solved solve(Net net, ScoreAngles given, SolverSettings settings, ScoreAngles first) {
-    return new ClosingSolver(net, given, Unknowns.of(net, given), settings)
-        .search(given.orElse(first));
+    return new ClosingSolver(net, given, settings, false).search(given.orElse(first));
   }
 
   private Solved search(ScoreAngles first) {
@@ -171,8 +182,11 @@ public final class ClosingSolver {
         rest, state, against(starts, x), slant <= Folding.CLOSE_ENOUGH * size ? 0 : slant);
   }
 
-  /** Whether no panels are in each other's way. */
+  /** Whether no panels are in each other's way, as far as it looks. */
   private boolean isClear(double[] x) {
+    if (!looksForCollisions) {
+      return true;
+    }
     List<Motion3> poses = new ArrayList<>();
     for (int p = 0; p < net.panels().size(); p++) {
       poses.add(unknowns.seeks(p) ? Settled.pose(welded, x, net, p) : Motion3.NONE);

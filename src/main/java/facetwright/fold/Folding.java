@@ -143,6 +143,13 @@ public final class Folding {
 
   private static FoldPath path(
       Net net, ScoreAngles nominal, SolverSettings settings, Solved solved) {
+    FoldPath path = by(net, nominal, settings, solved);
+    return path.form().closure() == Closure.IN_ITSELF && solved.verdict() != Closure.NOT_SOLVED
+        ? by(net, nominal, settings, ClosingSolver.solveClear(net, nominal, settings))
+        : path;
+  }
+
+  private static FoldPath by(Net net, ScoreAngles nominal, SolverSettings settings, Solved solved) {
     Folding folding = new Folding(net, closeEnough(net), settings.card().caliper());
     return switch (solved.verdict()) {
       case NOT_SOLVED -> folding.bent(nominal, settings);
