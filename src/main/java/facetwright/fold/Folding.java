@@ -6,12 +6,9 @@ import facetwright.fold.touch.Collisions;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
-import facetwright.geom.Segment2;
-import facetwright.geom.Vec3;
 import facetwright.net.Laid;
 import facetwright.net.Net;
 import facetwright.net.Score;
-import facetwright.net.Stance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,9 +42,6 @@ import java.util.stream.IntStream;
 public final class Folding {
   /** A join closes when it misses by no more than this part of the net's longer side. */
   public static final double CLOSE_ENOUGH = 1e-6;
-
-  /** Room between bodies that stand side by side, in mm. */
-  private static final double BESIDE = 20;
 
   private final Net net;
   private final LengthTolerance tolerance;
@@ -220,7 +214,8 @@ public final class Folding {
     if (tabs.found()) {
       made = Assembly.of(net, caliper, tree.fold(tabs.angles(), held), piece, main);
     }
-    List<Motion3> poses = stand(made);
+    int upright = roots.get(piece[net.stance().ring().getFirst().panel()]);
+    List<Motion3> poses = new OnTable(net, made.poses(), upright).stand(made.bodies());
     LengthTolerance meets = strained.map(this::bend).orElse(tolerance);
     Measures measures = new Body(net, poses, made.bodies().getFirst(), meets).measure();
     FoldedForm form = form(tree, tabs, poses, measures, strained);
@@ -277,52 +272,5 @@ public final class Folding {
     Score s = net.scores().get(score);
     return !solved.poses().get(s.a().panel()).equals(Motion3.NONE)
         && !solved.poses().get(s.b().panel()).equals(Motion3.NONE);
-  }
-
-  private List<Motion3> stand(Assembly.Bodies made) {
-    Motion3[] stood = new Motion3[net.panels().size()];
-    double right = 0;
-    for (int b = 0; b < made.bodies().size(); b++) {
-      List<Integer> panels = made.bodies().get(b);
-      List<Vec3> points = Body.corners(net, made.poses(), panels);
-      Motion3 motion =
-          b == 0 ? onStance(made.poses(), points) : onFacet(made.poses(), panels, points);
-      Box2 box = Standing.seenFromAbove(points.stream().map(motion::apply).toList());
-      if (b > 0) {
-        double aside = right + BESIDE - box.minX();
-        motion = motion.then(Standing.shift(new Vec3(aside, 0, 0)));
-        right = aside + box.maxX();
-      } else {
-        right = box.maxX();
-      }
-      for (int p : panels) {
-        stood[p] = made.poses().get(p).then(motion);
-      }
-    }
-    return List.of(stood);
-  }
-
-  private Motion3 onStance(List<Motion3> poses, List<Vec3> points) {
-    List<Vec3> ring = new ArrayList<>();
-    for (Stance.Corner c : net.stance().ring()) {
-      ring.add(
-          poses.get(c.panel()).apply(net.panels().get(c.panel()).outline().corner(c.corner())));
-    }
-    Vec3 up = Standing.normal(ring);
-    Vec3 along = ring.get(1).minus(ring.getFirst());
-    double size = along.length() + ring.get(2).minus(ring.getFirst()).length();
-    if (up.length() <= 1e-9 * size * size) {
-      // A ring on one line, as round the waist of a wrap still flat: it lies outside up.
-      Motion3 root = poses.get(roots.get(piece[net.stance().ring().getFirst().panel()]));
-      return Standing.of(points, root.ez(), root.ex());
-    }
-    return Standing.of(points, up, along);
-  }
-
-  private Motion3 onFacet(List<Motion3> poses, List<Integer> panels, List<Vec3> points) {
-    int base = RootPanels.largest(net, panels);
-    Segment2 side = net.panels().get(base).outline().side(0);
-    Vec3 along = poses.get(base).apply(side.to()).minus(poses.get(base).apply(side.from()));
-    return Standing.of(points, poses.get(base).ez().times(-1), along);
   }
 }
