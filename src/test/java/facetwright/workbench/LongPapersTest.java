@@ -102,7 +102,7 @@ class LongPapersTest {
   private void told(Runnable work, String words) throws Exception {
     Fx.run(() -> visit.house.papers().work().execute(work));
     Fx.until("it is told", () -> visit.house.papers().told().contains(words));
-    assertThat(Fx.get(this::isGoing)).isFalse();
+    Fx.until("it has ended", () -> !isGoing());
   }
 
   private static void raise(Throwable fault) {

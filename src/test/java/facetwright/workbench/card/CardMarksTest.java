@@ -25,7 +25,7 @@ class CardMarksTest extends CardRoom {
     Fx.pulse();
     assertThat(inks("ttach")).contains("mark-fault");
     assertThat(Fx.get(() -> area.getParagraph(3).getParagraphStyle())).contains("fault-line");
-    assertThat(Fx.get(() -> Fx.says(card, "Line 4: ttach is not a function"))).isTrue();
+    assertThat(Fx.get(() -> Fx.says(card, "Line 4: a panel has no function ttach"))).isTrue();
     assertThat(Fx.get(() -> card.fault().button().getText())).isEqualTo("Write attach");
     press("Alt+Enter");
     assertThat(text()).isEqualTo(BOX);
