@@ -113,6 +113,11 @@ public record FoldedForm(
         : 2 * strains.stream().mapToDouble(s -> s.mm(net)).max().orElse(0);
   }
 
+  /** What some of its panels measure as they stand, such as those of a lid beside its box. */
+  public Measures measures(Net net, List<Integer> panels) {
+    return new Body(net, poses, panels, Folding.closeEnough(net)).measure();
+  }
+
   /** The corners of a panel in space. */
   public List<Vec3> corners(Net net, int panel) {
     return net.panels().get(panel).outline().corners().stream()

@@ -1,5 +1,6 @@
 package facetwright.papers.chart;
 
+import facetwright.check.Bodies;
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
@@ -76,13 +77,16 @@ public final class AsSet {
   }
 
   /**
-   * What setting all on the nearest marks does to the form, in a sentence.
+   * What setting all on the nearest marks does to the form, in a sentence. Where it is made of
+   * several bodies, such as a box and its lid, the size is told of the one that changes most.
    *
+   * @param laid the net of the chart
    * @param meant the form as it should be
    * @param set the form as it is set; empty where there is none
    * @param unit what the maker reckons in
    */
-  public static String words(FoldedForm meant, Optional<FoldedForm> set, Unit unit) {
+  public static String words(
+      Laid laid, FoldedForm meant, ScoreChart chart, Optional<FoldedForm> set, Unit unit) {
     boolean isKnown =
         meant.closure() != Closure.NOT_SOLVED
             && set.filter(s -> s.closure() != Closure.NOT_SOLVED).isPresent();
@@ -90,12 +94,13 @@ public final class AsSet {
       return "What setting all on the nearest marks does to the form is not known.";
     }
     FoldedForm form = set.orElseThrow();
-    Measures m = meant.measures();
-    Measures s = form.measures();
+    Net asSet = net(laid.net(), chart).orElseThrow();
     double most =
-        Math.max(
-            Math.abs(s.height() - m.height()),
-            Math.max(Math.abs(s.width() - m.width()), Math.abs(s.depth() - m.depth())));
+        Bodies.of(laid.net()).stream()
+            .mapToDouble(
+                body -> change(meant.measures(laid.net(), body), form.measures(asSet, body)))
+            .max()
+            .orElse(0);
     String size =
         most < UNSEEN ? "keeps its size" : "comes out within " + new Length(most).text(unit);
     String joins =
@@ -113,7 +118,13 @@ public final class AsSet {
   public static Optional<String> words(Laid laid, FoldedForm meant, ScoreChart chart, Unit unit) {
     return chart.pieces().stream().allMatch(p -> p.offRuler().isEmpty())
         ? Optional.empty()
-        : Optional.of(words(meant, form(laid, chart), unit));
+        : Optional.of(words(laid, meant, chart, form(laid, chart), unit));
+  }
+
+  private static double change(Measures from, Measures to) {
+    return Math.max(
+        Math.abs(to.height() - from.height()),
+        Math.max(Math.abs(to.width() - from.width()), Math.abs(to.depth() - from.depth())));
   }
 
   private Net net() {
