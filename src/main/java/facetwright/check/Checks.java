@@ -21,6 +21,7 @@ public final class Checks {
           new OffSheetRule(),
           new SeamLengthsRule(),
           new ShortWallRule(),
+          new InsideOutRule(),
           new GapRule(),
           new StrainRule(),
           new FoldFlatRule(),

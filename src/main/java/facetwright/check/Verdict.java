@@ -90,10 +90,12 @@ public final class Verdict {
     String why =
         worst()
             .map(this::met)
-            .orElseGet(
+            .or(
                 () ->
-                    FoldFlatRule.words(
-                        subject, FlatFolding.locked(subject.net(), form).getFirst()));
+                    FlatFolding.locked(subject.net(), form).stream()
+                        .findFirst()
+                        .map(f -> FoldFlatRule.words(subject, f)))
+            .orElse("its pinched rows reach through each other");
     return "Does not close: every join meets, but " + why + "." + walls();
   }
 

@@ -265,7 +265,11 @@ public final class Folding {
                 : strains.isEmpty() ? Closure.CLOSES : Closure.CLOSES_WITH_STRAIN;
     FoldedForm form =
         new FoldedForm(poses, gaps, tears, closure, strains, List.of(), collisions, measures);
-    return form.closes() && !FlatFolding.locked(net, form).isEmpty() ? form.inItself() : form;
+    boolean cannot =
+        form.closes()
+            && (InsideOut.is(net, measures, collisions)
+                || !FlatFolding.locked(net, form).isEmpty());
+    return cannot ? form.inItself() : form;
   }
 
   private boolean isHeld(Solved solved, int score) {

@@ -136,6 +136,25 @@ class HonestRulesTest {
     return Looks.of("fold-flat", Looks.at(card));
   }
 
+  private static List<Finding> pinched(double wall) {
+    WrapDraft wrap =
+        WrapDraft.equal(10, 24, WrapRow.usual(List.of(5.0, wall, wall, 5.0)), AT).seam(12, AT);
+    wrap.columns("even", AT).rows("rim", AT).remove(AT);
+    wrap.columns("odd", AT).rows("rim", AT).tabs(AT);
+    wrap.columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
+    return Looks.at(wrap.build(), SheetSizes.named("A3").stock(220));
+  }
+
+  /** Their points hang as low as the waist where walls are 22.83 mm long (see PinchedWrapsTest). */
+  @Test
+  void pinchedRowsThatReachThroughEachOther() {
+    Finding found = Looks.of("inside-out", pinched(20.45)).getFirst();
+    assertThat(found.severity()).isEqualTo(Finding.Severity.ERROR);
+    assertThat(found.message()).contains("reach through the row beyond");
+    assertThat(found.site().isKnown()).isTrue();
+    assertThat(pinched(23)).noneMatch(f -> f.severity() == Finding.Severity.ERROR);
+  }
+
   /** Kawasaki's condition (from memory): every second angle adds up to 180°. */
   @Test
   void anglesThatDoNotFoldFlat() {

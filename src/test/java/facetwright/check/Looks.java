@@ -21,7 +21,14 @@ import java.util.Set;
 final class Looks {
   /** Rules whose errors say that the form can't be folded. */
   private static final Set<String> FOLDED =
-      Set.of("gap", "seam-lengths", "short-wall", "panel-through-panel", "fold-flat", "tear");
+      Set.of(
+          "gap",
+          "seam-lengths",
+          "short-wall",
+          "panel-through-panel",
+          "fold-flat",
+          "tear",
+          "inside-out");
 
   private Looks() {}
 

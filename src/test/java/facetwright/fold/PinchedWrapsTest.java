@@ -92,6 +92,23 @@ class PinchedWrapsTest {
     }
   }
 
+  /**
+   * Gussets that point in, on walls that only just reach: each row's points hang beyond the waist,
+   * so that the rows are through each other, though their panels lie nearly in one plane.
+   */
+  @Property(tries = 12, seed = "20261130")
+  void pointsBeyondTheWaistAreInTheWayHoweverFlatTheWallsLie(
+      @ForAll @IntRange(min = 4, max = 8) int half,
+      @ForAll @Scale(4) @DoubleRange(min = 1.0005, max = 1.03) double times,
+      @ForAll boolean rims) {
+    int n = 2 * half;
+    double h = times * W / (2 * Math.sin(2 * Math.PI / n));
+    assertThat(Point.of(n, h, Pinch.IN).up).isNegative();
+    FoldedForm form = Folding.fold(wrap(n, h, Pinch.IN, rims));
+    assertThat(form.closure()).as("%d columns, walls %s", n, h).isNotEqualTo(Closure.CLOSES);
+    assertThat(form.closes()).isFalse();
+  }
+
   /** What lies in one place lies there once: the walls that are long enough by a hair. */
   @Property(tries = 12, seed = "20261130")
   void standLowWhereWallsHardlyReach(

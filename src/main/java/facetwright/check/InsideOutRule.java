@@ -1,0 +1,43 @@
+package facetwright.check;
+
+import facetwright.fold.Closure;
+import facetwright.fold.FlatFolding;
+import facetwright.fold.FoldedForm;
+import facetwright.fold.touch.Collision;
+import facetwright.net.PanelRole;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Pinched rows that have gone through each other: what keeps a form whose joins meet from being
+ * made where neither panels deep in each other nor corners that lock were found.
+ */
+final class InsideOutRule implements Rule {
+  @Override
+  public List<Finding> find(Subject subject) {
+    FoldedForm form = subject.folded();
+    boolean isKnown =
+        form.closure() != Closure.IN_ITSELF
+            || form.collisions().stream().anyMatch(Collision::isInTheWay)
+            || !FlatFolding.locked(subject.net(), form).isEmpty();
+    if (isKnown) {
+      return List.of();
+    }
+    int gusset =
+        IntStream.range(0, subject.net().panels().size())
+            .filter(p -> subject.panel(p).role() == PanelRole.GUSSET)
+            .findFirst()
+            .orElseThrow();
+    return List.of(
+        new Finding(
+            "inside-out",
+            Finding.Severity.ERROR,
+            "When folded, the walls lie so flat that the points of one pinched row, such as that of"
+                + " "
+                + subject.named(gusset)
+                + ", reach through the row beyond.",
+            "Make the walls longer, or let the gussets point out: gusset({ point: \"out\" }).",
+            new Place.AtPanel(gusset),
+            subject.panel(gusset).site()));
+  }
+}
