@@ -54,7 +54,7 @@ final class GapRule implements Rule {
         ? "Leave fold angles out, so that they are found from the joins. If it misses then too, "
             + reach
             + "."
-        : Sentence.capital(reach) + ".";
+        : Sentence.of(reach);
   }
 
   /** A lap that nothing holds can't be made, however little is missing. */

@@ -93,10 +93,7 @@ final class Progress {
     }
   }
 
-  /**
-   * Such as "Drawing layout.pdf: laying copies on the sheet, 3 s (ends at the latest at 100 %: 4
-   * %)".
-   */
+  /** Such as "Drawing layout.pdf: laying copies on the sheet … 3 s, 4 % of what it may take". */
   static String line(String what, Pace pace, long seconds) {
     return what
         + (pace.doing().isEmpty() ? "" : ": " + pace.doing())
