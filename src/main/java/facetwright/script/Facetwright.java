@@ -7,7 +7,6 @@ import facetwright.fold.Folding;
 import facetwright.fold.Senses;
 import facetwright.geom.Unit;
 import facetwright.net.Laid;
-import facetwright.net.NearName;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.net.SheetLayout;
@@ -55,20 +54,42 @@ public final class Facetwright {
   public static Design evaluate(
       String fileName, String source, Map<String, String> settings, Budget budget)
       throws ScriptException {
-    return settle(fileName, source, settings, budget).made().design();
+    return evaluate(fileName, source, settings, UnknownDials.REFUSED, budget);
+  }
+
+  /**
+   * The same.
+   *
+   * @param unknown what becomes of settings of dials that the script does not have
+   */
+  public static Design evaluate(
+      String fileName,
+      String source,
+      Map<String, String> settings,
+      UnknownDials unknown,
+      Budget budget)
+      throws ScriptException {
+    return settle(fileName, source, settings, unknown, budget).made().design();
   }
 
   /** The design, and the dials it takes to get it. */
-  static Settled settle(String fileName, String source, Map<String, String> settings, Budget budget)
+  static Settled settle(
+      String fileName,
+      String source,
+      Map<String, String> settings,
+      UnknownDials unknown,
+      Budget budget)
       throws ScriptException {
-    Made made = once(fileName, source, settings, budget, true);
+    Made made =
+        once(fileName, source, budget, new Run(source, settings, unknown, true, Optional.empty()));
     return made.aim().isPresent()
         ? ScriptAim.follow(fileName, source, settings, budget, made)
         : new Settled(made, settings);
   }
 
   /**
-   * Runs a script a single time, whatever it aims at.
+   * Runs a script a single time, whatever it aims at. Its settings were looked at before: one of a
+   * dial that this run does not come to is left out.
    *
    * @param checked whether to look for findings, too; not done for a script with an aim, whose
    *     design is not to stay
@@ -76,14 +97,22 @@ public final class Facetwright {
   static Made once(
       String fileName, String source, Map<String, String> settings, Budget budget, boolean checked)
       throws ScriptException {
-    return once(fileName, source, budget, new Run(source, settings, checked, Optional.empty()));
+    return once(
+        fileName,
+        source,
+        budget,
+        new Run(source, settings, UnknownDials.LEFT_OUT, checked, Optional.empty()));
   }
 
   /** Runs a script a single time with dials turned a little, its form on the branch of another. */
   static Made beside(
       Design other, String fileName, String source, Map<String, String> settings, Budget budget)
       throws ScriptException {
-    return once(fileName, source, budget, new Run(source, settings, false, Optional.of(other)));
+    return once(
+        fileName,
+        source,
+        budget,
+        new Run(source, settings, UnknownDials.LEFT_OUT, false, Optional.of(other)));
   }
 
   private static Made once(String fileName, String source, Budget budget, Run run)
@@ -148,13 +177,20 @@ public final class Facetwright {
     private final String source;
     private final Map<String, String> settings;
     private final Session session;
+    private final UnknownDials unknown;
     private final boolean checked;
     private final Optional<Design> beside;
 
     /**
      * @param beside a design that differs little, on whose branch the form is to stay
      */
-    Run(String source, Map<String, String> settings, boolean checked, Optional<Design> beside) {
+    Run(
+        String source,
+        Map<String, String> settings,
+        UnknownDials unknown,
+        boolean checked,
+        Optional<Design> beside) {
+      this.unknown = unknown;
       this.beside = beside;
       this.source = source;
       this.settings = settings;
@@ -185,7 +221,7 @@ public final class Facetwright {
 
     @Override
     public Made finish() {
-      refuseUnknownDials();
+      unknown.check(settings.keySet(), session.dials());
       if (session.title().isEmpty()) {
         throw new CallException(
             "the script does not name its design",
@@ -245,21 +281,6 @@ public final class Facetwright {
         }
       }
       return laid;
-    }
-
-    private void refuseUnknownDials() {
-      List<String> known = session.dials().stream().map(Dial::name).toList();
-      for (String name : settings.keySet()) {
-        if (!known.contains(name)) {
-          String meant =
-              NearName.nearest(name, known).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
-          String all =
-              known.isEmpty()
-                  ? "It has no dials."
-                  : "Its dials are " + String.join(", ", known) + ".";
-          throw new CallException("this design has no dial called \"" + name + "\"", meant + all);
-        }
-      }
     }
   }
 }

@@ -50,7 +50,23 @@ public final class WhatIf {
   public static WhatIf of(
       String fileName, String source, Map<String, String> settings, Budget budget)
       throws ScriptException {
-    Facetwright.Settled settled = Facetwright.settle(fileName, source, settings, budget);
+    return of(fileName, source, settings, UnknownDials.REFUSED, budget);
+  }
+
+  /**
+   * The same.
+   *
+   * @param unknown what becomes of settings of dials that the script does not have; those that are
+   *     left out are still among {@link #settings()}
+   */
+  public static WhatIf of(
+      String fileName,
+      String source,
+      Map<String, String> settings,
+      UnknownDials unknown,
+      Budget budget)
+      throws ScriptException {
+    Facetwright.Settled settled = Facetwright.settle(fileName, source, settings, unknown, budget);
     return new WhatIf(fileName, source, settled.settings(), budget, settled.made());
   }
 

@@ -1,6 +1,7 @@
 package facetwright.worker;
 
 import facetwright.script.Facetwright;
+import facetwright.script.UnknownDials;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
@@ -10,7 +11,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A script to evaluate.
+ * A script to evaluate. Its dials may have been turned when it read otherwise: settings of dials
+ * that it does not have are left out.
  *
  * @param fileName what its user calls it
  * @param source its text
@@ -49,9 +51,11 @@ public record Request(
    */
   public Reply answer(Budget budget, Runnable tried) throws ScriptException {
     if (questions.isEmpty()) {
-      return new Reply.Done(Facetwright.evaluate(fileName, source, settings, budget));
+      return new Reply.Done(
+          Facetwright.evaluate(fileName, source, settings, UnknownDials.LEFT_OUT, budget));
     }
-    WhatIf what = WhatIf.of(fileName, source, settings, budget).telling(tried);
+    WhatIf what =
+        WhatIf.of(fileName, source, settings, UnknownDials.LEFT_OUT, budget).telling(tried);
     return new Reply.Proposed(questions.getFirst().answer(what));
   }
 }

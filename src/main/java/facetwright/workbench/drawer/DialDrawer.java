@@ -5,7 +5,9 @@ import facetwright.script.Dial;
 import facetwright.workbench.desk.Desk;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 
@@ -17,6 +19,12 @@ public final class DialDrawer extends FlowPane {
   private final Desk desk;
   private Consumer<String> compare = _ -> {};
   private final List<DialRow> rows = new ArrayList<>();
+
+  /** Says that the design has no dials. */
+  private final Label none = note();
+
+  /** Tells dials that are turned and that the script does not have now. */
+  private final Label gone = note();
 
   public DialDrawer(Desk desk) {
     this.desk = desk;
@@ -71,18 +79,47 @@ public final class DialDrawer extends FlowPane {
       for (int i = 0; i < rows.size(); i++) {
         rows.get(i).show(dials.get(i), design.unit());
       }
-      return;
+    } else {
+      rows.clear();
+      dials.forEach(
+          d -> rows.add(new DialRow(desk, d, design.unit(), name -> compare.accept(name))));
+      getChildren().setAll(rows);
+      getChildren().addAll(none, gone);
     }
-    rows.clear();
-    dials.forEach(d -> rows.add(new DialRow(desk, d, design.unit(), name -> compare.accept(name))));
-    getChildren().setAll(rows);
-    if (rows.isEmpty()) {
-      Label none =
-          new Label(
-              "This design has no dials. A line such as  const side = dial(\"side\", 28)  makes"
-                  + " one.");
-      none.getStyleClass().add("quiet");
-      getChildren().setAll(none);
+    say(
+        none,
+        rows.isEmpty()
+            ? "This design has no dials. A line such as  const side = dial(\"side\", 28)  makes"
+                + " one."
+            : "");
+    say(gone, leftOut(dials));
+  }
+
+  private String leftOut(List<Dial> dials) {
+    TreeMap<String, String> left = new TreeMap<>(desk.settings().get());
+    dials.forEach(d -> left.remove(d.name()));
+    if (left.isEmpty()) {
+      return "";
     }
+    String each =
+        left.entrySet().stream()
+            .map(e -> e.getKey() + " at " + e.getValue())
+            .collect(Collectors.joining(", "));
+    return "Turned, but not in the script now: "
+        + each
+        + (left.size() == 1 ? ". It holds again once it is back." : ". They hold again once back.");
+  }
+
+  private static Label note() {
+    Label note = new Label();
+    note.getStyleClass().add("quiet");
+    note.setWrapText(true);
+    note.managedProperty().bind(note.visibleProperty());
+    return note;
+  }
+
+  private static void say(Label note, String words) {
+    note.setText(words);
+    note.setVisible(!words.isEmpty());
   }
 }

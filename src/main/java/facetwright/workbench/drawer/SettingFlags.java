@@ -71,8 +71,8 @@ public final class SettingFlags extends FlowPane {
     }
     for (int i = 0; i < settings.size(); i++) {
       ToggleButton flag = (ToggleButton) getChildren().get(i);
-      flag.setSelected(
-          !desk.settings().get().isEmpty() && known(settings.get(i)).equals(desk.settings().get()));
+      Map<String, String> turned = known(desk.settings().get());
+      flag.setSelected(!turned.isEmpty() && known(settings.get(i).values()).equals(turned));
     }
   }
 
@@ -89,7 +89,7 @@ public final class SettingFlags extends FlowPane {
                   .collect(Collectors.joining(", "))));
       flag.setOnAction(
           _ -> {
-            desk.turnAll(known(setting));
+            desk.turnAll(known(setting.values()));
             show();
           });
       row.add(flag);
@@ -106,9 +106,9 @@ public final class SettingFlags extends FlowPane {
     getChildren().setAll(row);
   }
 
-  /** Those of a setting's values that dials of the design take. */
-  private Map<String, String> known(DialSetting setting) {
-    Map<String, String> values = new LinkedHashMap<>(setting.values());
+  /** Those of some values that dials of the design take. */
+  private Map<String, String> known(Map<String, String> all) {
+    Map<String, String> values = new LinkedHashMap<>(all);
     Design design = desk.design().get();
     if (design != null) {
       List<String> dials = design.dials().stream().map(Dial::name).toList();
