@@ -12,9 +12,6 @@ public final class Checks {
   /** So many findings of one rule are told one by one. */
   public static final int MOST_OF_A_KIND = 25;
 
-  /** The rule that tells of panels lying over each other in the flat net. */
-  public static final String OVERLAP = "overlap";
-
   private static final List<Rule> RULES =
       List.of(
           new OverlapRule(),

@@ -6,7 +6,9 @@ import facetwright.net.PanelRole;
 import java.util.List;
 
 /** Panels that lie over each other in the flat net. */
-final class OverlapRule implements Rule {
+public final class OverlapRule implements Rule {
+  public static final String NAME = "overlap";
+
   @Override
   public List<Finding> find(Subject subject) {
     return Overlaps.find(subject.net()).stream().map(o -> finding(subject, o)).toList();
@@ -17,7 +19,7 @@ final class OverlapRule implements Rule {
         subject.panel(o.a()).role() == PanelRole.TAB
             || subject.panel(o.b()).role() == PanelRole.TAB;
     return new Finding(
-        Checks.OVERLAP,
+        NAME,
         Finding.Severity.ERROR,
         String.format(
             "%s and %s share %s of the sheet: they can't both be cut from it.",

@@ -1,7 +1,6 @@
 package facetwright.cli;
 
 import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
 import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.PieceChart;
@@ -39,7 +38,7 @@ final class ChartCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Design made = design.evaluate();
-    Ruler marks = ruler(ruler, made.unit());
+    Ruler marks = Rulers.asked(ruler, made.unit());
     ScoreChart chart = ScoreChart.of(made.net(), marks);
     PrintWriter out = spec.commandLine().getOut();
     if (json.isAsked()) {
@@ -49,18 +48,6 @@ final class ChartCommand implements Callable<Integer> {
     }
     out.flush();
     return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;
-  }
-
-  /** The ruler that was asked for, or the usual one. */
-  static Ruler ruler(String written, Unit unit) {
-    if (written.isEmpty()) {
-      return ScoreChart.usualRuler(unit);
-    }
-    try {
-      return Ruler.parse(written, unit);
-    } catch (IllegalArgumentException e) {
-      throw new Trouble.WrongCall("--ruler: " + e.getMessage() + ".");
-    }
   }
 
   private static List<String> lines(Design made, Ruler ruler, ScoreChart chart) {

@@ -5,6 +5,7 @@ import facetwright.aim.Measure;
 import facetwright.aim.Mend;
 import facetwright.check.Checks;
 import facetwright.check.Finding;
+import facetwright.check.OverlapRule;
 import facetwright.check.Verdict;
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
@@ -63,7 +64,7 @@ final class CheckJson {
 
   /** As the rule found them; only where it told not all one by one they are counted again. */
   private static long overlaps(Design design) {
-    long told = design.findings().stream().filter(f -> f.rule().equals(Checks.OVERLAP)).count();
+    long told = design.findings().stream().filter(f -> f.rule().equals(OverlapRule.NAME)).count();
     return told <= Checks.MOST_OF_A_KIND ? told : Overlaps.find(design.net()).size();
   }
 

@@ -74,7 +74,7 @@ final class PapersFor {
   private Order order(Design made, int pieces) {
     Order usual = Order.usual(made.unit());
     return new Order(
-        pieces, paper.isEmpty() ? usual.paper() : size(), ChartCommand.ruler(ruler, made.unit()));
+        pieces, paper.isEmpty() ? usual.paper() : size(), Rulers.asked(ruler, made.unit()));
   }
 
   private SheetSize size() {

@@ -2,6 +2,7 @@ package facetwright.cli;
 
 import facetwright.export.Job;
 import facetwright.export.RingWriter;
+import facetwright.geom.Decimals;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.RingText;
 import facetwright.papers.ring.Rings;
@@ -102,7 +103,7 @@ final class RingCommand implements Callable<Integer> {
           "  No two facets of this piece can seat a ring of "
               + count
               + ": a piece may take no more than "
-              + facetwright.script.api.Shown.plain(Math.rint(3600.0 / count) / 10)
+              + Decimals.plain(Math.rint(3600.0 / count) / 10)
               + "° of the circle.");
     } else {
       RingText.lines(plans.getFirst(), made.net(), made.unit()).forEach(l -> lines.add("  " + l));

@@ -85,7 +85,7 @@ final class RoundCommand implements Callable<Integer> {
     }
     WhatIf what = design.whatIf();
     Unit unit = what.design().unit();
-    Ruler marks = ChartCommand.ruler(ruler, unit);
+    Ruler marks = Rulers.asked(ruler, unit);
     Rounding rounding = design.ask(() -> Rounding.of(what, marks, within));
     Map<String, String> settings = new LinkedHashMap<>(what.settings());
     rounding.turns().stream()

@@ -1,15 +1,36 @@
 package facetwright.form;
 
+import facetwright.geom.Decimals;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Bevels: edges or corners cut back. */
-final class Bevel {
+public final class Bevel {
   private Bevel() {}
 
+  /**
+   * Planes every edge off so that each facet loses a margin of this width along its sides; the new
+   * facets are named "edge 1", …. Convex forms only.
+   *
+   * @param amount in mm
+   */
+  public static Change edges(double amount) {
+    return form -> edges(form, amount);
+  }
+
+  /**
+   * Cuts every corner off through the points at a distance along its edges; the new facets are
+   * named "corner 1", …. At half an edge the cuts meet and the edge is gone.
+   *
+   * @param distance in mm, at most half the shortest edge
+   */
+  public static Change corners(double distance) {
+    return form -> corners(form, distance);
+  }
+
   /** Every edge planed off so that each facet loses a margin of this width along its sides. */
-  static Form edges(Form form, double amount) {
+  private static Form edges(Form form, double amount) {
     Limits.length("the bevel", amount);
     FormCheck.require(
         form.isConvex(), "edges can be beveled on a closed form without hollows only");
@@ -40,7 +61,7 @@ final class Bevel {
     } catch (FormException slivers) {
       throw new FormException(
           "a bevel of "
-              + Limits.plain(amount)
+              + Decimals.plain(amount)
               + " mm leaves slivers too fine to make: take another");
     }
     List<Facet> facets = new ArrayList<>();
@@ -57,12 +78,12 @@ final class Bevel {
 
   private static String tooMuch(double amount) {
     return "a bevel of "
-        + Limits.plain(amount)
+        + Decimals.plain(amount)
         + " mm takes a facet or an edge away whole: take less";
   }
 
   /** Every corner cut off through the points at this distance along its edges. */
-  static Form corners(Form form, double distance) {
+  private static Form corners(Form form, double distance) {
     Limits.length("the bevel", distance);
     FormCheck.require(
         form.isClosed(), "corners can be beveled on a closed form only: open it afterwards");
@@ -70,9 +91,9 @@ final class Bevel {
     FormCheck.require(
         distance <= shortest / 2 + 1e-7,
         "a bevel of corners can be at most half the shortest edge, "
-            + Limits.plain(shortest / 2)
+            + Decimals.plain(shortest / 2)
             + " mm, not "
-            + Limits.plain(distance));
+            + Decimals.plain(distance));
     List<Vec3> corners = new ArrayList<>();
     int[] nearFrom = new int[form.edges().size()];
     int[] nearTo = new int[form.edges().size()];

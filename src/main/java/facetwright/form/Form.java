@@ -208,75 +208,9 @@ public final class Form implements Serializable {
     return of(corners, rest);
   }
 
-  /**
-   * Planes every edge off so that each facet loses a margin of this width along its sides; the new
-   * facets are named "edge 1", …. Convex forms only.
-   *
-   * @param amount in mm
-   */
-  public Form bevelEdges(double amount) {
-    return Bevel.edges(this, amount);
-  }
-
-  /**
-   * Cuts every corner off through the points at a distance along its edges; the new facets are
-   * named "corner 1", …. At half an edge the cuts meet and the edge is gone.
-   *
-   * @param distance in mm, at most half the shortest edge
-   */
-  public Form bevelCorners(double distance) {
-    return Bevel.corners(this, distance);
-  }
-
-  /**
-   * Cuts along a plane and takes away what lies on the side its normal points to; the facet that
-   * closes the cut is named "cut".
-   *
-   * @param on a point of the plane, in mm
-   */
-  public Form cut(Vec3 on, Vec3 normal) {
-    return PlaneCut.under(this, on, normal);
-  }
-
-  /** Raises a facet to a point over its centre, in mm; under 0 sinks it. Sides "name 1", …. */
-  public Form raise(String facet, double height) {
-    return Reshape.raised(this, facet(facet), height);
-  }
-
-  /**
-   * Turns "top" against "base" about the axis through the base's centre, counter-clockwise from
-   * above; what stands between turns in proportion to its height. Facets that would warp are split
-   * along their shorter diagonal into "name a" and "name b".
-   */
-  public Form twist(double degrees) {
-    return Reshape.twisted(this, degrees);
-  }
-
-  /**
-   * Puts another form with its base on the top of this one, the first of the ways round that fit.
-   * The two facets that meet must be alike; they merge away.
-   */
-  public Form stack(Form other) {
-    return Stacking.of(this, facet("top"), other, other.facet("base"));
-  }
-
-  /**
-   * Swaps corners and facets: the polar dual about the centre, its sphere as far out as the edges
-   * on average. Convex forms only.
-   */
-  public Form dual() {
-    return Reshape.dual(this);
-  }
-
-  /** Larger or smaller, windows and holes alike; reveals keep their width. */
-  public Form scaled(double factor) {
-    return Reshape.scaled(this, factor);
-  }
-
-  /** Scaled so that the shortest edge has this length in mm. */
-  public Form scaledTo(double edge) {
-    Limits.length("the edge", edge);
-    return scaled(edge / edges.stream().mapToDouble(this::length).min().orElseThrow());
+  /** Another form made of this one, such as {@code form.changed(Bevel.edges(3))}. */
+  public Form changed(Change change) {
+    return change.of(this);
   }
 
   /** With other openings or papers on a facet, whose corners and name stay. */

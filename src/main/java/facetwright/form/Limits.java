@@ -18,10 +18,7 @@ final class Limits {
 
   static void length(String what, double mm) {
     FormCheck.require(
-        mm > 0 && mm <= LONGEST, what + " is over 0 and up to 10 000 mm, not " + plain(mm));
-  }
-
-  static String plain(double number) {
-    return Decimals.digits(number, 7);
+        mm > 0 && mm <= LONGEST,
+        what + " is over 0 and up to 10 000 mm, not " + Decimals.plain(mm));
   }
 }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Cuts a form by a plane and closes the cut with a facet. */
-final class PlaneCut {
+public final class PlaneCut {
   private static final double ON_PLANE = 1e-7;
 
   private final Form form;
@@ -28,8 +28,17 @@ final class PlaneCut {
     }
   }
 
-  /** Keeps what lies under the plane; the normal points at what is taken away. */
-  static Form under(Form form, Vec3 on, Vec3 normal) {
+  /**
+   * Cuts along a plane and takes away what lies on the side its normal points to; the facet that
+   * closes the cut is named "cut".
+   *
+   * @param on a point of the plane, in mm
+   */
+  public static Change under(Vec3 on, Vec3 normal) {
+    return form -> under(form, on, normal);
+  }
+
+  private static Form under(Form form, Vec3 on, Vec3 normal) {
     FormCheck.require(normal.length() > 0, "the plane needs a direction that is not zero");
     return new PlaneCut(form, on, normal.unit()).cut();
   }

@@ -7,10 +7,44 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Changes of a form that move or add corners: scale, raise, twist, dual. */
-final class Reshape {
+public final class Reshape {
   private Reshape() {}
 
-  static Form scaled(Form form, double factor) {
+  /** Larger or smaller, windows and holes alike; reveals keep their width. */
+  public static Change scaled(double factor) {
+    return form -> scaled(form, factor);
+  }
+
+  /** Scaled so that the shortest edge has this length in mm. */
+  public static Change scaledTo(double edge) {
+    Limits.length("the edge", edge);
+    return form ->
+        scaled(form, edge / form.edges().stream().mapToDouble(form::length).min().orElseThrow());
+  }
+
+  /** Raises a facet to a point over its centre, in mm; under 0 sinks it. Sides "name 1", …. */
+  public static Change raised(String facet, double height) {
+    return form -> raised(form, form.facet(facet), height);
+  }
+
+  /**
+   * Turns "top" against "base" about the axis through the base's centre, counter-clockwise from
+   * above; what stands between turns in proportion to its height. Facets that would warp are split
+   * along their shorter diagonal into "name a" and "name b".
+   */
+  public static Change twisted(double degrees) {
+    return form -> twisted(form, degrees);
+  }
+
+  /**
+   * Swaps corners and facets: the polar dual about the centre, its sphere as far out as the edges
+   * on average. Convex forms only.
+   */
+  public static Change dual() {
+    return Reshape::dual;
+  }
+
+  private static Form scaled(Form form, double factor) {
     FormCheck.require(
         factor > 0 && factor <= 1e6, "a factor is over 0 and up to 1 000 000, not " + factor);
     List<Facet> facets =
@@ -20,7 +54,7 @@ final class Reshape {
     return Form.of(form.corners().stream().map(c -> c.times(factor)).toList(), facets);
   }
 
-  static Form raised(Form form, int facet, double height) {
+  private static Form raised(Form form, int facet, double height) {
     FormCheck.require(
         height != 0 && Math.abs(height) <= Limits.LONGEST,
         "a facet is raised (or sunk, under 0) by up to 10 000 mm and not by 0, not " + height);
@@ -43,11 +77,7 @@ final class Reshape {
     return Form.of(corners, FacetNames.apart(facets));
   }
 
-  /**
-   * Turns the top against the base; what stands between turns in proportion to its height. A facet
-   * that would warp is split, a four-sided one along its shorter diagonal.
-   */
-  static Form twisted(Form form, double degrees) {
+  private static Form twisted(Form form, double degrees) {
     FormCheck.require(Math.abs(degrees) <= 360, "a twist lies in -360° to 360°, not " + degrees);
     FormCheck.require(
         form.hasFacet("base") && form.hasFacet("top"),
@@ -99,11 +129,7 @@ final class Reshape {
             facet.site()));
   }
 
-  /**
-   * The polar dual about the sphere round the centre whose radius is the mean distance of the
-   * edges.
-   */
-  static Form dual(Form form) {
+  private static Form dual(Form form) {
     FormCheck.require(form.isConvex(), "a dual can be made of a closed form without hollows only");
     Vec3 centre = form.centre();
     double radius =

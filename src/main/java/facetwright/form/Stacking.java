@@ -7,13 +7,20 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Puts one form on a facet of another; the two facets that meet merge away. */
-final class Stacking {
+public final class Stacking {
   private static final double SAME = 1e-4;
 
   private Stacking() {}
 
-  /** The first of the ways round that fit. */
-  static Form of(Form lower, int onto, Form upper, int with) {
+  /**
+   * Puts another form with its base on the top, the first of the ways round that fit. The two
+   * facets that meet must be alike; they merge away.
+   */
+  public static Change with(Form upper) {
+    return form -> of(form, form.facet("top"), upper, upper.facet("base"));
+  }
+
+  private static Form of(Form lower, int onto, Form upper, int with) {
     List<Vec3> seat = lower.outline(onto);
     List<Vec3> foot = upper.outline(with).reversed();
     for (int shift = 0; shift < seat.size() && foot.size() == seat.size(); shift++) {

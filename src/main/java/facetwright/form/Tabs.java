@@ -1,5 +1,6 @@
 package facetwright.form;
 
+import facetwright.geom.Decimals;
 import java.io.Serializable;
 
 /**
@@ -20,12 +21,13 @@ public record Tabs(boolean on, double depth, double bevel, double minDepth)
 
   public Tabs {
     FormCheck.require(
-        depth >= 1 && depth <= 200, "a tab is 1 to 200 mm deep, not " + Limits.plain(depth));
+        depth >= 1 && depth <= 200, "a tab is 1 to 200 mm deep, not " + Decimals.plain(depth));
     FormCheck.require(
-        bevel >= 5 && bevel <= 90, "a tab's bevel lies in 5° to 90°, not " + Limits.plain(bevel));
+        bevel >= 5 && bevel <= 90, "a tab's bevel lies in 5° to 90°, not " + Decimals.plain(bevel));
     FormCheck.require(
         minDepth > 0 && minDepth <= depth,
-        "the least depth of a tab is over 0 and at most its depth, not " + Limits.plain(minDepth));
+        "the least depth of a tab is over 0 and at most its depth, not "
+            + Decimals.plain(minDepth));
   }
 
   /** The usual tabs with another depth in mm. */

@@ -1,6 +1,7 @@
 package facetwright.form;
 
 import facetwright.geom.Count;
+import facetwright.geom.Decimals;
 import java.util.List;
 import java.util.Locale;
 
@@ -33,7 +34,7 @@ final class UnfoldNotes {
               narrow.size(),
               Count.of(chosen.tabs().placed().size(), "tab"),
               narrow.size() == 1 ? "is" : "are",
-              Limits.plain(tabs.depth()),
+              Decimals.plain(tabs.depth()),
               least));
     }
     List<Integer> dropped = chosen.tabs().dropped();
@@ -44,7 +45,7 @@ final class UnfoldNotes {
               Locale.ROOT,
               "%s no tab, as none of %s mm or more fits: %s%s. Close %s with tape.",
               Count.of(dropped.size(), "seam has", "seams have"),
-              Limits.plain(tabs.minDepth()),
+              Decimals.plain(tabs.minDepth()),
               String.join(", ", names),
               dropped.size() > MOST_NAMED ? " and more" : "",
               dropped.size() == 1 ? "it" : "them"));

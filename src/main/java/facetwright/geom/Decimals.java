@@ -25,6 +25,13 @@ public final class Decimals {
         : String.valueOf(number);
   }
 
+  /** A number as a person writes it: whole ones whole, the rest to seven digits. */
+  public static String plain(double number) {
+    return number == Math.rint(number) && Math.abs(number) < 1e15
+        ? Long.toString((long) number)
+        : digits(number, 7);
+  }
+
   private static String plain(BigDecimal number) {
     return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
   }

@@ -1,6 +1,7 @@
 package facetwright.net;
 
 import facetwright.geom.Decimals;
+import facetwright.geom.Vec2;
 
 /** Refuses nonsense at the call, naming the thing and its allowed range. */
 final class Ask {
@@ -58,5 +59,10 @@ final class Ask {
   /** A number as a maker reads it: no more than three decimals. */
   static String text(double value) {
     return Decimals.places(value, 3);
+  }
+
+  /** A place in mm as a maker reads it. */
+  static String text(Vec2 place) {
+    return "(" + text(place.x()) + ", " + text(place.y()) + ")";
   }
 }

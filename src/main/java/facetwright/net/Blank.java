@@ -152,9 +152,9 @@ public final class Blank {
         "the "
             + what
             + " from "
-            + text(a)
+            + Ask.text(a)
             + " to "
-            + text(b)
+            + Ask.text(b)
             + " lies on the edge of the blank, where there is nothing to "
             + (what.equals("cut") ? "cut" : "fold")
             + ": measure it over 0 and under "
@@ -258,7 +258,7 @@ public final class Blank {
     Ask.that(
         p.x() >= -slack && p.x() <= width + slack && p.y() >= -slack && p.y() <= height + slack,
         "the point "
-            + text(p)
+            + Ask.text(p)
             + " lies off the blank, which is "
             + Ask.text(width)
             + " mm wide and "
@@ -266,10 +266,6 @@ public final class Blank {
             + " mm high",
         at);
     return p;
-  }
-
-  static String text(Vec2 p) {
-    return "(" + Ask.text(p.x()) + ", " + Ask.text(p.y()) + ")";
   }
 
   static Vec2 at(Geometry point) {

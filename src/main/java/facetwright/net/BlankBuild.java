@@ -65,9 +65,9 @@ final class BlankBuild {
         Ask.that(
             line.isCut(),
             "the score from "
-                + Blank.text(line.at().from())
+                + Ask.text(line.at().from())
                 + " to "
-                + Blank.text(line.at().to())
+                + Ask.text(line.at().to())
                 + " lies inside a panel and joins nothing to its edge: run it across the panel",
             line.site());
         site = line.site();
@@ -126,7 +126,7 @@ final class BlankBuild {
       sides.removeIf(s -> net.across(s) == null || net.across(s).panel() != glued);
       Ask.that(
           !sides.isEmpty(),
-          "the tab at " + Blank.text(tab) + " does not hang on the panel at " + Blank.text(a),
+          "the tab at " + Ask.text(tab) + " does not hang on the panel at " + Ask.text(a),
           site);
       glued.become(PanelRole.TAB);
     }
@@ -145,7 +145,7 @@ final class BlankBuild {
 
   private PanelDraft panel(Vec2 at, Site site) {
     PanelDraft panel = panels[region(at, site)];
-    Ask.that(panel != null, "the panel at " + Blank.text(at) + " is cut away as waste", site);
+    Ask.that(panel != null, "the panel at " + Ask.text(at) + " is cut away as waste", site);
     return panel;
   }
 
@@ -157,6 +157,6 @@ final class BlankBuild {
       }
     }
     throw new NetException(
-        "the point " + Blank.text(at) + " lies on a line: give one inside a panel", site);
+        "the point " + Ask.text(at) + " lies on a line: give one inside a panel", site);
   }
 }

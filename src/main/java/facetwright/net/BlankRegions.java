@@ -98,9 +98,9 @@ final class BlankRegions {
         "the "
             + (line.isCut() ? "cut" : "score")
             + " from "
-            + Blank.text(line.at().from())
+            + Ask.text(line.at().from())
             + " to "
-            + Blank.text(line.at().to())
+            + Ask.text(line.at().to())
             + " ends inside a panel: run it on to another line or to the edge of the blank",
         line.site());
   }

@@ -164,7 +164,7 @@ public final class CardPanel {
     draft.detour(part, shape.corners(from, to, depth));
     edge.forget(part);
     Ask.that(
-        Shapes.isSimple(draft),
+        draft.isSimple(),
         "the notch in " + edge.name() + " reaches across the panel: make it less deep",
         site);
     return this;

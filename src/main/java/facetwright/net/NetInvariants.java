@@ -108,7 +108,7 @@ final class NetInvariants {
         throw new NetException(
             who
                 + " has two corners in one place, "
-                + Blank.text(from)
+                + Ask.text(from)
                 + " in the net: leave one of them out, or move what begins and ends there apart",
             site);
       }

@@ -60,6 +60,15 @@ public final class PanelDraft {
     return new Polygon2(edges.stream().map(EdgeDraft::from).toList());
   }
 
+  /** Whether the outline, as it stands now, neither crosses nor touches itself. */
+  boolean isSimple() {
+    try {
+      return outline().isSimple();
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
+  }
+
   /** The side after this one. */
   public EdgeDraft after(EdgeDraft edge) {
     return edges.get((edges.indexOf(edge) + 1) % edges.size());

@@ -18,15 +18,6 @@ public final class Shapes {
 
   private Shapes() {}
 
-  /** Whether the panel's outline, as it stands now, neither crosses nor touches itself. */
-  static boolean isSimple(PanelDraft panel) {
-    try {
-      return panel.outline().isSimple();
-    } catch (IllegalArgumentException e) {
-      return false;
-    }
-  }
-
   /**
    * A simple outline through the corners; clockwise ones are turned, the first stays first. A
    * corner given twice over counts once.
@@ -65,7 +56,7 @@ public final class Shapes {
   /** What is wrong with an outline that meets itself at this place, and what to do. */
   static String crossing(Vec2 at) {
     return " crosses or touches itself at "
-        + Blank.text(at)
+        + Ask.text(at)
         + ": give its corners in order once round it";
   }
 

@@ -1,9 +1,9 @@
 package facetwright.script;
 
+import facetwright.geom.Decimals;
 import facetwright.geom.Length;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
-import facetwright.script.api.Shown;
 import java.util.List;
 import java.util.Map;
 
@@ -30,7 +30,7 @@ public final class DialText {
         }
       }
     }
-    return Shown.plain(Math.round(value * 1e4) / 1e4);
+    return Decimals.plain(Math.round(value * 1e4) / 1e4);
   }
 
   /**

@@ -101,9 +101,9 @@ class FormTest {
     refuses(() -> Tabs.deep(0), "1 to 200");
     refuses(() -> Tabs.USUAL.withBevel(2), "5° to 90°");
     refuses(() -> Tabs.USUAL.withMinDepth(11), "least depth");
-    refuses(() -> Solids.box(20, 20, 20).bevelCorners(11), "at most half", "10 mm");
-    refuses(() -> Solids.box(20, 20, 20).scaled(0), "factor");
-    refuses(() -> Solids.box(20, 20, 20).raise("top", 0), "not by 0");
+    refuses(() -> Solids.box(20, 20, 20).changed(Bevel.corners(11)), "at most half", "10 mm");
+    refuses(() -> Solids.box(20, 20, 20).changed(Reshape.scaled(0)), "factor");
+    refuses(() -> Solids.box(20, 20, 20).changed(Reshape.raised("top", 0)), "not by 0");
     refuses(() -> Solids.box(20, 20, 20).withoutFacet("lid"), "there is no facet \"lid\"");
     refuses(() -> Solids.box(20, 20, 20).withFacetNames(List.of("a")), "6 facets");
   }
@@ -141,7 +141,9 @@ class FormTest {
     refuses(() -> box.withHole("top", Vec2.ZERO, -1, Site.NONE), "diameter");
     refuses(() -> box.withWindowInset("top", 30, Site.NONE), "leaves no window");
     refuses(() -> box.withLayer("top", -1, "red", Site.NONE), "reveal");
-    refuses(() -> box.withWindowInset("top", 5, Site.NONE).raise("top", 10), "windows");
+    refuses(
+        () -> box.withWindowInset("top", 5, Site.NONE).changed(Reshape.raised("top", 10)),
+        "windows");
   }
 
   @Test

@@ -21,7 +21,7 @@ class OperationTest {
   /** Same counts, volume and dihedrals when both have edge 1. */
   private static void alike(Form form, String name) {
     Form expected = Reference.form(name, 1);
-    Form actual = form.scaledTo(1);
+    Form actual = form.changed(Reshape.scaledTo(1));
     assertThat(actual.facets()).hasSameSizeAs(expected.facets());
     assertThat(actual.corners()).hasSameSizeAs(expected.corners());
     assertThat(actual.edges()).hasSameSizeAs(expected.edges());
@@ -39,32 +39,34 @@ class OperationTest {
   /** Rectification halves each edge: Cundy and Rollett, Mathematical Models, 3.7 (from memory). */
   @Test
   void cornersCutAtHalfAnEdge() {
-    alike(solid("p-cube").bevelCorners(EDGE / 2), "a-cuboctahedron");
-    alike(solid("p-octahedron").bevelCorners(EDGE / 2), "a-cuboctahedron");
-    alike(solid("p-dodecahedron").bevelCorners(EDGE / 2), "a-icosidodecahedron");
-    alike(solid("p-icosahedron").bevelCorners(EDGE / 2), "a-icosidodecahedron");
-    alike(solid("p-tetrahedron").bevelCorners(EDGE / 2), "p-octahedron");
+    alike(solid("p-cube").changed(Bevel.corners(EDGE / 2)), "a-cuboctahedron");
+    alike(solid("p-octahedron").changed(Bevel.corners(EDGE / 2)), "a-cuboctahedron");
+    alike(solid("p-dodecahedron").changed(Bevel.corners(EDGE / 2)), "a-icosidodecahedron");
+    alike(solid("p-icosahedron").changed(Bevel.corners(EDGE / 2)), "a-icosidodecahedron");
+    alike(solid("p-tetrahedron").changed(Bevel.corners(EDGE / 2)), "p-octahedron");
   }
 
   /** Truncation to regular facets: a third of a triangle's edge, 1/(2+√2) of a square's. */
   @Test
   void cornersCutToRegularFacets() {
-    alike(solid("p-tetrahedron").bevelCorners(EDGE / 3), "a-truncated-tetrahedron");
-    alike(solid("p-octahedron").bevelCorners(EDGE / 3), "a-truncated-octahedron");
-    alike(solid("p-icosahedron").bevelCorners(EDGE / 3), "a-truncated-icosahedron");
-    alike(solid("p-cube").bevelCorners(EDGE / (2 + Math.sqrt(2))), "a-truncated-cube");
+    alike(solid("p-tetrahedron").changed(Bevel.corners(EDGE / 3)), "a-truncated-tetrahedron");
+    alike(solid("p-octahedron").changed(Bevel.corners(EDGE / 3)), "a-truncated-octahedron");
+    alike(solid("p-icosahedron").changed(Bevel.corners(EDGE / 3)), "a-truncated-icosahedron");
+    alike(solid("p-cube").changed(Bevel.corners(EDGE / (2 + Math.sqrt(2)))), "a-truncated-cube");
     double golden = (1 + Math.sqrt(5)) / 2;
-    alike(solid("p-dodecahedron").bevelCorners(EDGE / (2 + golden)), "a-truncated-dodecahedron");
+    alike(
+        solid("p-dodecahedron").changed(Bevel.corners(EDGE / (2 + golden))),
+        "a-truncated-dodecahedron");
   }
 
   @Test
   void duals() {
-    alike(solid("p-cube").dual(), "p-octahedron");
-    alike(solid("p-octahedron").dual(), "p-cube");
-    alike(solid("p-dodecahedron").dual(), "p-icosahedron");
-    alike(solid("p-icosahedron").dual(), "p-dodecahedron");
-    alike(solid("p-tetrahedron").dual(), "p-tetrahedron");
-    Form rhombic = solid("a-cuboctahedron").dual();
+    alike(solid("p-cube").changed(Reshape.dual()), "p-octahedron");
+    alike(solid("p-octahedron").changed(Reshape.dual()), "p-cube");
+    alike(solid("p-dodecahedron").changed(Reshape.dual()), "p-icosahedron");
+    alike(solid("p-icosahedron").changed(Reshape.dual()), "p-dodecahedron");
+    alike(solid("p-tetrahedron").changed(Reshape.dual()), "p-tetrahedron");
+    Form rhombic = solid("a-cuboctahedron").changed(Reshape.dual());
     assertThat(rhombic.facets()).hasSize(12).allMatch(f -> f.size() == 4);
     // Rhombic dodecahedron: every dihedral 120° (handbook value, from memory).
     assertThat(rhombic.edges())
@@ -75,7 +77,7 @@ class OperationTest {
   @Test
   void planeThroughACubeCutsAHexagon() {
     Form cube = solid("p-cube");
-    Form half = cube.cut(Vec3.ZERO, new Vec3(1, 1, 1));
+    Form half = cube.changed(PlaneCut.under(Vec3.ZERO, new Vec3(1, 1, 1)));
     assertThat(half.volume()).isCloseTo(cube.volume() / 2, within(1e-6));
     int cut = half.facet("cut");
     assertThat(half.flat(cut).size()).isEqualTo(6);
@@ -87,16 +89,19 @@ class OperationTest {
   @Test
   void planeThroughCornersAndEdges() {
     Form cube = solid("p-cube");
-    Form corner = cube.cut(new Vec3(30, 30, -30), new Vec3(1, 1, 1));
+    Form corner = cube.changed(PlaneCut.under(new Vec3(30, 30, -30), new Vec3(1, 1, 1)));
     // Through three corners: the cut-off corner is a sixth of the cube.
     assertThat(corner.volume()).isCloseTo(cube.volume() * 5 / 6, within(1e-6));
-    Form wedge = cube.cut(Vec3.ZERO, new Vec3(1, 1, 0));
+    Form wedge = cube.changed(PlaneCut.under(Vec3.ZERO, new Vec3(1, 1, 0)));
     assertThat(wedge.volume()).isCloseTo(cube.volume() / 2, within(1e-6));
     assertThat(wedge.facets()).hasSize(5);
-    assertThatThrownBy(() -> cube.cut(new Vec3(0, 0, 30), Vec3.Z))
+    assertThatThrownBy(() -> cube.changed(PlaneCut.under(new Vec3(0, 0, 30), Vec3.Z)))
         .isInstanceOf(FormException.class)
         .hasMessageContaining("misses");
-    Form shade = Solids.prism(6, 30, 50).withoutFacet("top").cut(new Vec3(0, 0, 20), Vec3.Z);
+    Form shade =
+        Solids.prism(6, 30, 50)
+            .withoutFacet("top")
+            .changed(PlaneCut.under(new Vec3(0, 0, 20), Vec3.Z));
     assertThat(shade.isClosed()).isTrue();
     assertThat(shade.volume()).isCloseTo(Solids.prism(6, 30, 20).volume(), within(1e-6));
   }
@@ -106,18 +111,19 @@ class OperationTest {
   void raisedAndSunk() {
     Form cube = Solids.box(60, 60, 60);
     double cap = 60 * 60 * 20 / 3.0;
-    assertThat(cube.raise("top", 20).volume()).isCloseTo(216_000 + cap, within(1e-6));
-    Form sunk = cube.raise("top", -20);
+    assertThat(cube.changed(Reshape.raised("top", 20)).volume())
+        .isCloseTo(216_000 + cap, within(1e-6));
+    Form sunk = cube.changed(Reshape.raised("top", -20));
     assertThat(sunk.volume()).isCloseTo(216_000 - cap, within(1e-6));
     assertThat(sunk.isConvex()).isFalse();
     assertThat(sunk.edges()).anyMatch(e -> sunk.dihedral(e) > Math.PI + 0.1);
-    assertThatThrownBy(() -> sunk.cut(new Vec3(0, 0, 50), Vec3.Z))
+    assertThatThrownBy(() -> sunk.changed(PlaneCut.under(new Vec3(0, 0, 50), Vec3.Z)))
         .isInstanceOf(FormException.class)
         .hasMessageContaining("ring round a hollow");
     // Raising all six facets by half the edge gives the rhombic dodecahedron's volume, 2a³.
     Form six = cube;
     for (String f : List.of("base", "top", "side 1", "side 2", "side 3", "side 4")) {
-      six = six.raise(f, 30);
+      six = six.changed(Reshape.raised(f, 30));
     }
     assertThat(six.volume()).isCloseTo(2 * 216_000, within(1e-6));
   }
@@ -125,30 +131,33 @@ class OperationTest {
   @Test
   void twistingAPrismByHalfAStepGivesTheAntiprism() {
     for (int n : new int[] {3, 4, 5, 8}) {
-      Form twisted = Solids.prism(n, 40, 50).twist(180.0 / n);
+      Form twisted = Solids.prism(n, 40, 50).changed(Reshape.twisted(180.0 / n));
       Form antiprism = Solids.antiprism(n, 40, 50);
       assertThat(twisted.volume()).isCloseTo(antiprism.volume(), within(1e-6));
       assertThat(twisted.facets()).hasSize(2 * n + 2);
       assertThat(twisted.isConvex()).isTrue();
     }
-    Form turned = Solids.prism(4, 40, 50).twist(0);
+    Form turned = Solids.prism(4, 40, 50).changed(Reshape.twisted(0));
     assertThat(turned.facets()).hasSize(6);
-    assertThatThrownBy(() -> solid("p-cube").twist(10))
+    assertThatThrownBy(() -> solid("p-cube").changed(Reshape.twisted(10)))
         .isInstanceOf(FormException.class)
         .hasMessageContaining("named \"base\"");
   }
 
   @Test
   void stacking() {
-    Form tower = Solids.box(60, 60, 60).stack(Solids.pyramidBySide(4, 60, 60 / Math.sqrt(2)));
+    Form tower =
+        Solids.box(60, 60, 60)
+            .changed(Stacking.with(Solids.pyramidBySide(4, 60, 60 / Math.sqrt(2))));
     assertThat(tower.facets()).hasSize(9);
     // Elongated square pyramid, J8: V = 1 + √2/6 of the edge's cube.
     assertThat(tower.volume()).isCloseTo((1 + Math.sqrt(2) / 6) * 216_000, within(1e-6));
-    Form two = Solids.prism(5, 30, 20).stack(Solids.prism(5, 30, 25));
+    Form two = Solids.prism(5, 30, 20).changed(Stacking.with(Solids.prism(5, 30, 25)));
     assertThat(two.volume()).isCloseTo(Solids.prism(5, 30, 45).volume(), within(1e-6));
     assertThat(two.hasFacet("side 1 (2)")).isTrue();
     assertThat(two.bounds().size().z()).isCloseTo(45, within(1e-9));
-    assertThatThrownBy(() -> Solids.prism(5, 30, 20).stack(Solids.prism(5, 31, 25)))
+    assertThatThrownBy(
+            () -> Solids.prism(5, 30, 20).changed(Stacking.with(Solids.prism(5, 31, 25))))
         .isInstanceOf(FormException.class)
         .hasMessageContaining("doesn't match");
   }
@@ -157,7 +166,7 @@ class OperationTest {
   @Test
   void beveledEdges() {
     Form cube = Solids.box(60, 60, 60);
-    Form chamfered = cube.bevelEdges(10);
+    Form chamfered = cube.changed(Bevel.edges(10));
     assertThat(chamfered.facets()).hasSize(18);
     assertThat(chamfered.corners()).hasSize(32);
     int top = chamfered.facet("top");
@@ -169,8 +178,8 @@ class OperationTest {
     double b3 = 1000;
     double gone = 12 * 60 * 50 - 8 * (3 * b3 / 3 - b3 / 4);
     assertThat(chamfered.volume()).isCloseTo(216_000 - gone, within(1e-6));
-    assertThatThrownBy(() -> cube.bevelEdges(30)).isInstanceOf(FormException.class);
-    assertThatThrownBy(() -> cube.raise("top", -20).bevelEdges(3))
+    assertThatThrownBy(() -> cube.changed(Bevel.edges(30))).isInstanceOf(FormException.class);
+    assertThatThrownBy(() -> cube.changed(Reshape.raised("top", -20)).changed(Bevel.edges(3)))
         .isInstanceOf(FormException.class)
         .hasMessageContaining("hollows");
   }
@@ -182,16 +191,16 @@ class OperationTest {
             .withHole("side 1", new Vec2(0, -20), 6, Site.NONE)
             .withWindowInset("side 2", 15, Site.NONE)
             .withLayer("side 3", 1.5, "blue", Site.NONE);
-    Form low = box.cut(new Vec3(0, 0, 50), Vec3.Z);
+    Form low = box.changed(PlaneCut.under(new Vec3(0, 0, 50), Vec3.Z));
     int side = low.facet("side 1");
     Vec3 centre =
         low.frame(side).space(low.facets().get(side).openings().getFirst().outline().centroid());
     assertThat(centre.distance(new Vec3(0, -30, 10))).isLessThan(1e-9);
     assertThat(low.facets().get(low.facet("side 3")).layers()).hasSize(1);
-    assertThatThrownBy(() -> box.cut(new Vec3(0, 0, 40), Vec3.Z))
+    assertThatThrownBy(() -> box.changed(PlaneCut.under(new Vec3(0, 0, 40), Vec3.Z)))
         .isInstanceOf(FormException.class)
         .hasMessageContaining("side 2");
-    Form twice = box.scaled(2);
+    Form twice = box.changed(Reshape.scaled(2));
     assertThat(twice.facets().get(twice.facet("side 2")).openings().getFirst().outline().area())
         .isCloseTo(60 * 60, within(1e-6));
   }

@@ -26,7 +26,7 @@ class RefoldTest {
   @ParameterizedTest
   @ValueSource(doubles = {-20, 35})
   void raisedAndSunkFormsCloseAgain(double height) {
-    closes(Solids.prism(5, 40, 60).raise("top", height));
+    closes(Solids.prism(5, 40, 60).changed(Reshape.raised("top", height)));
   }
 
   private static void closes(Form form) {

@@ -47,8 +47,8 @@ class UnfoldPropertyTest {
     Form form = hull(points, seed, 1);
     Vec3 on = form.centre();
     Vec3 normal = new Vec3(1, 0.3 * (seed % 7), 0.2 * (seed % 5)).unit();
-    Form under = form.cut(on, normal);
-    Form over = form.cut(on, normal.times(-1));
+    Form under = form.changed(PlaneCut.under(on, normal));
+    Form over = form.changed(PlaneCut.under(on, normal.times(-1)));
     assertThat(under.volume() + over.volume())
         .isCloseTo(form.volume(), within(1e-6 * form.volume()));
     assertThat(under.isConvex()).isTrue();
@@ -63,12 +63,12 @@ class UnfoldPropertyTest {
   void dualAndBevels(
       @ForAll @IntRange(min = 5, max = 15) int points, @ForAll @LongRange(min = 0) long seed) {
     Form form = hull(points, seed, 1);
-    Form back = form.dual().dual();
+    Form back = form.changed(Reshape.dual()).changed(Reshape.dual());
     assertThat(back.facets()).hasSameSizeAs(form.facets());
     assertThat(back.corners()).hasSameSizeAs(form.corners());
     Form beveled;
     try {
-      beveled = form.bevelEdges(0.2);
+      beveled = form.changed(Bevel.edges(0.2));
     } catch (FormException tooNarrow) {
       assertThat(tooNarrow).hasMessageContaining("a bevel of");
       return;

@@ -26,7 +26,7 @@ class UnfoldSteadyTest {
       case "bipyramid" -> Solids.bipyramid(8, 21, 96);
       case "flat bipyramid" -> Solids.bipyramid(6, 40, 30);
       case "antiprism" -> Solids.antiprism(5, 40, 50);
-      case "twisted prism" -> Solids.prism(6, 40, 60).twist(20);
+      case "twisted prism" -> Solids.prism(6, 40, 60).changed(Reshape.twisted(20));
       case "cube" -> Solids.box(40, 40, 40);
       case "globe" ->
           Solids.turned(

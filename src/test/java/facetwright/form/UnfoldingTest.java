@@ -80,7 +80,10 @@ class UnfoldingTest {
 
   @Test
   void hollowEdgesAreValleys() {
-    Form sunk = Solids.box(60, 60, 60).raise("top", -15).raise("side 1", 25);
+    Form sunk =
+        Solids.box(60, 60, 60)
+            .changed(Reshape.raised("top", -15))
+            .changed(Reshape.raised("side 1", 25));
     UnfoldResult result = Unfolding.as(UnfoldStyle.SEARCH).unfold(sunk);
     NetChecks.overlapFree(result.net());
     NetChecks.congruent(result.net(), sunk);
@@ -94,7 +97,7 @@ class UnfoldingTest {
   void starUnfolds() {
     Form star = Reference.form("p-icosahedron", 30);
     for (int i = 0; i < 20; i++) {
-      star = star.raise(star.facets().getFirst().name(), 60);
+      star = star.changed(Reshape.raised(star.facets().getFirst().name(), 60));
     }
     assertThat(star.facets()).hasSize(60);
     UnfoldResult result = Unfolding.as(UnfoldStyle.SEARCH).with(Tabs.deep(4)).unfold(star);
@@ -113,7 +116,7 @@ class UnfoldingTest {
   void splitsAreTold() {
     Form comb = Solids.box(60, 60, 60);
     for (String f : List.of("top", "base", "side 1", "side 2", "side 3", "side 4")) {
-      comb = comb.raise(f, -29);
+      comb = comb.changed(Reshape.raised(f, -29));
     }
     UnfoldResult result = Unfolding.as(UnfoldStyle.SEARCH).searching(1, 7).unfold(comb);
     assertThat(result.tries()).isEqualTo(1);

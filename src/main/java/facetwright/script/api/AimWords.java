@@ -5,6 +5,7 @@ import static facetwright.script.api.Arg.optional;
 import facetwright.aim.Goal;
 import facetwright.aim.GoalReader;
 import facetwright.aim.Grid;
+import facetwright.geom.Decimals;
 import facetwright.net.NearName;
 import facetwright.script.AskedAim;
 import facetwright.script.Dial;
@@ -120,7 +121,7 @@ final class AimWords {
   private static String text(Given value) throws Kind.Unfit {
     return switch (value) {
       case Given.Text(String text) -> text;
-      case Given.Amount(double n) -> Shown.plain(n);
+      case Given.Amount(double n) -> Decimals.plain(n);
       default -> throw new Kind.Unfit(Shown.quote(value) + " is neither a number nor text");
     };
   }

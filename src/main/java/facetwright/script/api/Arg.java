@@ -1,5 +1,6 @@
 package facetwright.script.api;
 
+import facetwright.geom.Decimals;
 import facetwright.geom.Unit;
 
 /**
@@ -21,7 +22,7 @@ public record Arg<T>(String name, Kind<T> kind, String does, T usual, boolean ne
 
   private static String written(Object value) {
     return switch (value) {
-      case Double d -> Shown.plain(d);
+      case Double d -> Decimals.plain(d);
       case Unit unit -> unit.symbol();
       case Enum<?> e -> Kinds.wordOf(e);
       default -> value.toString();

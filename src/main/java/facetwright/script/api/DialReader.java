@@ -1,5 +1,6 @@
 package facetwright.script.api;
 
+import facetwright.geom.Decimals;
 import facetwright.geom.Length;
 import facetwright.geom.Unit;
 import facetwright.net.Mend;
@@ -24,14 +25,14 @@ final class DialReader {
     if (!(least < most)) {
       throw fault(
           name,
-          "from " + Shown.plain(least) + in + " is not below to " + Shown.plain(most) + in,
+          "from " + Decimals.plain(least) + in + " is not below to " + Decimals.plain(most) + in,
           "Give from the smaller and to the larger value.");
     }
     if (apart < 0 || apart > most - least) {
       throw fault(
           name,
-          "a step of " + Shown.plain(apart) + in + " does not fit between its ends",
-          "Give a step from 0 to " + Shown.plain(most - least) + in + ".");
+          "a step of " + Decimals.plain(apart) + in + " does not fit between its ends",
+          "Give a step from 0 to " + Decimals.plain(most - least) + in + ".");
     }
     Dial dial =
         new Dial(
@@ -62,14 +63,14 @@ final class DialReader {
 
   /** The change of the dial's own value to this one. */
   private static List<Mend> own(double value, Given start, Unit unit) {
-    String plain = Shown.plain(value);
+    String plain = Decimals.plain(value);
     String written = isText(start) ? '"' + plain + " " + unit.symbol() + '"' : plain;
     return List.of(new Mend.Value("", 1, List.of(), written));
   }
 
   private static double allowed(
       Dial dial, double value, Unit unit, String which, DoubleFunction<List<Mend>> mends) {
-    String told = which + ", " + Shown.plain(value) + in(dial, unit) + ", is ";
+    String told = which + ", " + Decimals.plain(value) + in(dial, unit) + ", is ";
     double slack = 1e-9 * Math.max(1, Math.abs(dial.to()));
     if (!(value >= dial.from() - slack && value <= dial.to() + slack)) {
       throw fault(
@@ -85,15 +86,15 @@ final class DialReader {
     if (Math.abs(nearest - value) > 1e-6 * dial.step() + slack) {
       throw fault(
           dial.name(),
-          told + "not one of its steps of " + Shown.plain(dial.step()) + in(dial, unit),
-          "The nearest is " + Shown.plain(nearest) + in(dial, unit) + ".",
+          told + "not one of its steps of " + Decimals.plain(dial.step()) + in(dial, unit),
+          "The nearest is " + Decimals.plain(nearest) + in(dial, unit) + ".",
           mends.apply(nearest));
     }
     return nearest;
   }
 
   private static String range(Dial dial, Unit unit) {
-    return Shown.plain(dial.from()) + " to " + Shown.plain(dial.to()) + in(dial, unit);
+    return Decimals.plain(dial.from()) + " to " + Decimals.plain(dial.to()) + in(dial, unit);
   }
 
   /** What its values count, behind them; a plain number counts nothing. */
@@ -113,7 +114,7 @@ final class DialReader {
     try {
       double n = new Length(Kinds.mm(value, unit)).in(unit);
       if (Math.abs(n) > 1e6) {
-        throw new Kind.Unfit(Shown.plain(n) + " is too large");
+        throw new Kind.Unfit(Decimals.plain(n) + " is too large");
       }
       return n;
     } catch (Kind.Unfit e) {

@@ -1,5 +1,6 @@
 package facetwright.script.api;
 
+import facetwright.geom.Decimals;
 import facetwright.geom.Length;
 import facetwright.geom.Unit;
 import facetwright.net.NearName;
@@ -33,7 +34,7 @@ final class Fit {
   /** An end of a range of lengths, written as the value was, rounded into the range. */
   static String bound(double mm, boolean least, Given value, Session session) {
     if (value instanceof Given.Text) {
-      return inQuotes(Shown.plain(mm) + " mm");
+      return inQuotes(Decimals.plain(mm) + " mm");
     }
     return new BigDecimal(new Length(mm).in(session.unit()))
         .round(new MathContext(12))

@@ -2,6 +2,7 @@ package facetwright.script.api;
 
 import static facetwright.script.api.Arg.optional;
 
+import facetwright.geom.Decimals;
 import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
 
@@ -37,10 +38,10 @@ record FoldOptions(Arg<Double> fold, Arg<Sense> sense) {
         (value, session) -> {
           if (value instanceof Given.Amount(double n) && n < 0 && n >= -180) {
             throw new Kind.Unfit(
-                Shown.plain(n)
+                Decimals.plain(n)
                     + " degrees is below 0; which way it folds is said by sense: \"mountain\" or"
                     + " \"valley\"",
-                Shown.plain(-n));
+                Decimals.plain(-n));
           }
           return angle.read(value, session);
         });

@@ -2,7 +2,11 @@ package facetwright.script.api;
 
 import static facetwright.script.api.Arg.needed;
 
+import facetwright.form.Bevel;
 import facetwright.form.Form;
+import facetwright.form.PlaneCut;
+import facetwright.form.Reshape;
+import facetwright.form.Stacking;
 import facetwright.geom.Vec3;
 import java.util.List;
 
@@ -42,7 +46,7 @@ final class FormWords {
             design("Soft-edged cube");
             box({ width: 50, depth: 50, height: 50 }).bevelEdges(8).unfold({ tabs: false });
             """)
-        .runs((form, call) -> held(call, form.bevelEdges(call.get(AMOUNT))));
+        .runs((form, call) -> held(call, form.changed(Bevel.edges(call.get(AMOUNT)))));
   }
 
   private static Fn<Form> bevelCorners() {
@@ -55,7 +59,7 @@ final class FormWords {
             design("Float with fourteen facets");
             box({ width: 48, depth: 48, height: 48 }).bevelCorners(14).unfold();
             """)
-        .runs((form, call) -> held(call, form.bevelCorners(call.get(AMOUNT))));
+        .runs((form, call) -> held(call, form.changed(Bevel.corners(call.get(AMOUNT)))));
   }
 
   private static Fn<Form> cut() {
@@ -72,7 +76,8 @@ final class FormWords {
               .cut({ at: [0, 0, 50], away: [1, 0, 2] })
               .unfold();
             """)
-        .runs((form, call) -> held(call, form.cut(call.get(at), call.get(away))));
+        .runs(
+            (form, call) -> held(call, form.changed(PlaneCut.under(call.get(at), call.get(away)))));
   }
 
   private static Fn<Form> raise() {
@@ -95,7 +100,7 @@ final class FormWords {
             (form, call) -> {
               Form raised = form;
               for (String name : FacetNaming.of(form, call.get(facets), "raise")) {
-                raised = raised.raise(name, call.get(height));
+                raised = raised.changed(Reshape.raised(name, call.get(height)));
               }
               return held(call, raised);
             });
@@ -112,7 +117,7 @@ final class FormWords {
             design("Twisted tower");
             prism({ sides: 6, side: 22, height: 60 }).twist(20).unfold();
             """)
-        .runs((form, call) -> held(call, form.twist(call.get(degrees))));
+        .runs((form, call) -> held(call, form.changed(Reshape.twisted(call.get(degrees)))));
   }
 
   private static Fn<Form> stack() {
@@ -127,7 +132,7 @@ final class FormWords {
             const walls = prism({ sides: 4, side: 40, height: 35 });
             walls.stack(pyramid({ sides: 4, side: 40, height: 25 })).unfold();
             """)
-        .runs((form, call) -> held(call, form.stack(call.get(other))));
+        .runs((form, call) -> held(call, form.changed(Stacking.with(call.get(other)))));
   }
 
   private static Fn<Form> dual() {
@@ -141,7 +146,7 @@ final class FormWords {
             design("Eight-sided float");
             box({ width: 50, depth: 50, height: 50 }).dual().scale(2).unfold();
             """)
-        .runs((form, call) -> held(call, form.dual()));
+        .runs((form, call) -> held(call, form.changed(Reshape.dual())));
   }
 
   private static Fn<Form> scale() {
@@ -155,7 +160,7 @@ final class FormWords {
             design("Half-size box");
             box({ width: 90, depth: 60, height: 60 }).scale(0.5).unfold();
             """)
-        .runs((form, call) -> held(call, form.scaled(call.get(factor))));
+        .runs((form, call) -> held(call, form.changed(Reshape.scaled(call.get(factor)))));
   }
 
   private static Fn<Form> height() {

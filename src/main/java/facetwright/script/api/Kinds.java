@@ -1,5 +1,6 @@
 package facetwright.script.api;
 
+import facetwright.geom.Decimals;
 import facetwright.geom.Length;
 import facetwright.geom.PlainText;
 import facetwright.geom.Unit;
@@ -52,29 +53,30 @@ public final class Kinds {
           double whole = Math.rint(n);
           if (Math.abs(n - whole) > ROUNDING * Math.max(1, Math.abs(whole))) {
             double near = Math.clamp(whole, from, to);
-            throw new Kind.Unfit(Shown.plain(n) + " is not a whole number", Shown.plain(near));
+            throw new Kind.Unfit(
+                Decimals.plain(n) + " is not a whole number", Decimals.plain(near));
           }
-          return (int) Fit.inRange(whole, from, to, Shown.plain(n), Shown::plain);
+          return (int) Fit.inRange(whole, from, to, Decimals.plain(n), Decimals::plain);
         });
   }
 
   /** A plain number. */
   public static Kind<Double> number(double from, double to) {
     return of(
-        "a number from " + Shown.plain(from) + " to " + Shown.plain(to),
+        "a number from " + Decimals.plain(from) + " to " + Decimals.plain(to),
         (value, _) -> {
           double n = number(value);
-          return Fit.inRange(n, from, to, Shown.plain(n), Shown::plain);
+          return Fit.inRange(n, from, to, Decimals.plain(n), Decimals::plain);
         });
   }
 
   /** An angle in degrees. */
   public static Kind<Double> degrees(double from, double to) {
     return of(
-        "an angle from " + Shown.plain(from) + " to " + Shown.plain(to) + " degrees",
+        "an angle from " + Decimals.plain(from) + " to " + Decimals.plain(to) + " degrees",
         (value, _) -> {
           double n = number(value);
-          return Fit.inRange(n, from, to, Shown.plain(n) + " degrees", Shown::plain);
+          return Fit.inRange(n, from, to, Decimals.plain(n) + " degrees", Decimals::plain);
         });
   }
 
@@ -90,7 +92,12 @@ public final class Kinds {
   /** A length in mm, the range given in mm. */
   public static Kind<Double> length(double from, double to) {
     return of(
-        "a length from " + Shown.plain(from) + " mm to " + Shown.plain(to) + " mm" + LENGTH_GIVEN,
+        "a length from "
+            + Decimals.plain(from)
+            + " mm to "
+            + Decimals.plain(to)
+            + " mm"
+            + LENGTH_GIVEN,
         (value, session) -> {
           double mm = mm(value, session.unit());
           return Fit.inRange(
@@ -291,6 +298,6 @@ public final class Kinds {
   }
 
   private static String shown(Given value, double mm) {
-    return value instanceof Given.Text ? Shown.quote(value) : Shown.plain(mm) + " mm";
+    return value instanceof Given.Text ? Shown.quote(value) : Decimals.plain(mm) + " mm";
   }
 }

@@ -6,13 +6,6 @@ import facetwright.geom.Decimals;
 public final class Shown {
   private Shown() {}
 
-  /** A number as a person writes it. */
-  public static String plain(double n) {
-    return n == Math.rint(n) && Math.abs(n) < 1e15
-        ? Long.toString((long) n)
-        : Decimals.digits(n, 7);
-  }
-
   /** A script's value as a message quotes it, short. */
   static String quote(Given value) {
     return switch (value) {
@@ -22,7 +15,7 @@ public final class Shown {
       case Given.Text(String text) ->
           '"' + (text.length() > 40 ? text.substring(0, 37) + "..." : text) + '"';
       case Given.Flag(boolean flag) -> Boolean.toString(flag);
-      case Given.Amount(double n) -> plain(n);
+      case Given.Amount(double n) -> Decimals.plain(n);
       case Given.Held(Handle<?> handle) -> "a " + handle.thing().name();
       case Given.Items _ -> "a list";
       case Given.Braces _ -> "an object";

@@ -4,6 +4,7 @@ import static facetwright.script.api.Arg.needed;
 import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
+import facetwright.geom.Decimals;
 import facetwright.geom.Unit;
 import facetwright.net.SheetSize;
 import facetwright.net.SheetSizes;
@@ -134,7 +135,11 @@ final class TopWords {
       double h = call.get(height);
       Unit unit = call.session().unit();
       String shown =
-          Shown.plain(call.plain(w)) + " × " + Shown.plain(call.plain(h)) + " " + unit.symbol();
+          Decimals.plain(call.plain(w))
+              + " × "
+              + Decimals.plain(call.plain(h))
+              + " "
+              + unit.symbol();
       return new Stock(shown, w, h, gsm, caliper, grain);
     }
     try {
