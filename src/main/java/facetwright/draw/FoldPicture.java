@@ -1,11 +1,12 @@
 package facetwright.draw;
 
+import facetwright.draw.Mark.Circle;
 import facetwright.draw.Mark.Fill;
 import facetwright.draw.Mark.Stroke;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
-import facetwright.geom.Vec2;
 import facetwright.net.Net;
+import facetwright.net.Opening;
 import facetwright.net.Panel;
 import facetwright.net.Score;
 import facetwright.net.Sense;
@@ -27,13 +28,10 @@ final class FoldPicture {
     for (int p = 0; p < pieceOf.length; p++) {
       if (pieceOf[p] == piece) {
         Panel panel = net.panels().get(p);
-        List<Polygon2> rings = new ArrayList<>();
-        rings.add(at(panel.outline(), chart, scale));
-        panel.openings().forEach(o -> rings.add(at(o.outline(), chart, scale)));
+        List<Polygon2> rings = new ArrayList<>(List.of(panel.outline()));
+        panel.openings().forEach(o -> rings.add(o.outline()));
         marks.add(new Fill(rings, FillKind.CARD));
-        panel
-            .openings()
-            .forEach(o -> marks.add(Stroke.around(at(o.outline(), chart, scale), LineKind.CUT)));
+        panel.openings().forEach(o -> marks.add(around(o)));
       }
     }
     for (Score s : net.scores()) {
@@ -43,27 +41,27 @@ final class FoldPicture {
             s.perforated()
                 ? LineKind.PERFORATION
                 : s.sense() == Sense.MOUNTAIN ? LineKind.MOUNTAIN : LineKind.VALLEY;
-        marks.add(Stroke.line(at(line.from(), chart, scale), at(line.to(), chart, scale), kind));
+        marks.add(Stroke.line(line.from(), line.to(), kind));
       }
     }
     List<Segment2> cuts = new ArrayList<>();
     net.boundary().stream()
         .filter(e -> pieceOf[e.panel()] == piece)
         .map(net::segment)
-        .forEach(s -> cuts.add(new Segment2(at(s.from(), chart, scale), at(s.to(), chart, scale))));
+        .forEach(cuts::add);
     net.slits().stream()
         .filter(s -> pieceOf[s.a().panel()] == piece)
         .map(s -> net.segment(s.a()))
-        .forEach(s -> cuts.add(new Segment2(at(s.from(), chart, scale), at(s.to(), chart, scale))));
+        .forEach(cuts::add);
     marks.addAll(CutLines.of(cuts, LineKind.CUT));
-    return new Block(chart.width() * scale, chart.height() * scale, marks);
+    List<Mark> onBlank = marks.stream().map(m -> m.moved(chart.toBlank())).toList();
+    return new Block(chart.width() * scale, chart.height() * scale, new Scaling(scale).of(onBlank));
   }
 
-  private static Vec2 at(Vec2 place, PieceChart chart, double scale) {
-    return chart.toBlank().apply(place).times(scale);
-  }
-
-  private static Polygon2 at(Polygon2 area, PieceChart chart, double scale) {
-    return Polygon2.ofEitherSense(area.corners().stream().map(c -> at(c, chart, scale)).toList());
+  private static Mark around(Opening opening) {
+    return switch (opening) {
+      case Opening.Window w -> Stroke.around(w.outline(), LineKind.CUT);
+      case Opening.Hole h -> new Circle(h.centre(), h.diameter() / 2, LineKind.CUT);
+    };
   }
 }

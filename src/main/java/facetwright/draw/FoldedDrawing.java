@@ -2,7 +2,6 @@ package facetwright.draw;
 
 import facetwright.geom.Box2;
 import facetwright.geom.Motion3;
-import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -10,21 +9,17 @@ import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
 import facetwright.net.Layer;
 import facetwright.net.Net;
-import facetwright.net.Opening;
-import facetwright.pace.Pace;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * A picture of a folded net, part of the way or made: patches that hide each other in their order.
@@ -43,11 +38,7 @@ public final class FoldedDrawing {
   private final List<Motion3> poses;
   private final Hiding hiding;
   private final Map<Hiding.Shard, List<Polygon>> layers = new HashMap<>();
-  private final Map<Hiding.Shard, List<Edge>> edges = new HashMap<>();
-  private final Set<EdgeRef> scored = new HashSet<>();
-
-  /** An edge of the card, in the plane of the net. */
-  private record Edge(Vec2 from, Vec2 to, LineKind kind) {}
+  private final Map<Hiding.Shard, List<CardEdges.Line>> edges = new HashMap<>();
 
   /**
    * The panels where the poses put them.
@@ -59,6 +50,7 @@ public final class FoldedDrawing {
     this.net = net;
     this.poses = List.copyOf(poses);
     this.hiding = Hiding.of(net, poses);
+    Set<EdgeRef> scored = new HashSet<>();
     net.scores()
         .forEach(
             s -> {
@@ -69,10 +61,10 @@ public final class FoldedDrawing {
     for (Layer layer : withLayers ? net.layers() : List.<Layer>of()) {
       layered.put(layer.panel(), Areas.layer(net, layer));
     }
-    Map<Integer, STRtree> borders = new HashMap<>();
+    Map<Integer, CardEdges> borders = new HashMap<>();
     for (Hiding.Shard shard : hiding.seenFrom(Vec3.Z)) {
-      edges.put(
-          shard, edges(shard, borders.computeIfAbsent(shard.panel(), panel -> borders(panel))));
+      CardEdges border = borders.computeIfAbsent(shard.panel(), p -> new CardEdges(net, p, scored));
+      edges.put(shard, border.of(shard.region()));
       if (layered.containsKey(shard.panel())) {
         layers.put(shard, parts(layered.get(shard.panel()).intersection(shard.region())));
       }
@@ -141,11 +133,10 @@ public final class FoldedDrawing {
       }
       Ink ink = lit(facing > 0 ? OUTSIDE : INSIDE, facing > 0 ? normal : normal.times(-1), from);
       List<Mark.Stroke> lines = new ArrayList<>();
-      for (Edge e : edges.get(shard)) {
-        Vec2 p = seen(shard.panel(), e.from, from);
-        Vec2 q = seen(shard.panel(), e.to, from);
-        if (p.distance(q) > ON_SIDE) {
-          lines.add(Mark.Stroke.line(p, q, e.kind));
+      for (CardEdges.Line line : edges.get(shard)) {
+        List<Vec2> points = apart(line.points().stream().map(p -> seen(shard.panel(), p, from)));
+        if (points.size() > 1) {
+          lines.add(new Mark.Stroke(points, line.closed(), line.kind()));
         }
       }
       patches.add(patch(shard.panel(), shard.region(), ink, lines, from));
@@ -156,6 +147,15 @@ public final class FoldedDrawing {
       }
     }
     return patches;
+  }
+
+  /** The points but those that lie where the one before them does. */
+  private static List<Vec2> apart(Stream<Vec2> points) {
+    List<Vec2> apart = new ArrayList<>();
+    points
+        .filter(p -> apart.isEmpty() || apart.getLast().distance(p) > ON_SIDE)
+        .forEachOrdered(apart::add);
+    return apart;
   }
 
   private Mark.Patch patch(
@@ -194,62 +194,6 @@ public final class FoldedDrawing {
       }
     }
     return parts;
-  }
-
-  /** Those sides of a shard that are sides of its panel or of an opening. */
-  private static List<Edge> edges(Hiding.Shard shard, STRtree borders) {
-    List<Edge> found = new ArrayList<>();
-    edges(shard.region().getExteriorRing(), borders, found);
-    for (int h = 0; h < shard.region().getNumInteriorRing(); h++) {
-      edges(shard.region().getInteriorRingN(h), borders, found);
-    }
-    return found;
-  }
-
-  private static void edges(LineString ring, STRtree borders, List<Edge> found) {
-    for (int i = 0; i + 1 < ring.getNumPoints(); i++) {
-      Vec2 a = place(ring.getCoordinateN(i));
-      Vec2 b = place(ring.getCoordinateN(i + 1));
-      Pace.step();
-      List<?> near = borders.query(new Envelope(ring.getCoordinateN(i)));
-      near.stream()
-          .map(Border.class::cast)
-          .filter(border -> border.holds(a, b))
-          .min(Comparator.comparingInt(Border::number))
-          .ifPresent(border -> found.add(new Edge(a, b, border.kind)));
-    }
-  }
-
-  /** A side of a panel or of one of its openings; the one with the lower number goes first. */
-  private record Border(int number, Segment2 side, LineKind kind) {
-    boolean holds(Vec2 a, Vec2 b) {
-      return side.distance(a) < ON_SIDE && side.distance(b) < ON_SIDE;
-    }
-
-    Envelope about() {
-      Envelope about = new Envelope(Planar.coordinate(side.from()), Planar.coordinate(side.to()));
-      about.expandBy(ON_SIDE);
-      return about;
-    }
-  }
-
-  /** The sides of a panel by where they lie: one with many holes has thousands. */
-  private STRtree borders(int panel) {
-    List<Border> all = new ArrayList<>();
-    Polygon2 outline = net.panels().get(panel).outline();
-    for (int i = 0; i < outline.size(); i++) {
-      boolean folded = scored.contains(new EdgeRef(panel, i));
-      all.add(new Border(all.size(), outline.side(i), folded ? LineKind.FOLDED : LineKind.CUT));
-    }
-    for (Opening opening : net.panels().get(panel).openings()) {
-      Polygon2 cut = opening.outline();
-      for (int i = 0; i < cut.size(); i++) {
-        all.add(new Border(all.size(), cut.side(i), LineKind.CUT));
-      }
-    }
-    STRtree byPlace = new STRtree();
-    all.forEach(border -> byPlace.insert(border.about(), border));
-    return byPlace;
   }
 
   private static Ink lit(Ink ink, Vec3 normal, Viewpoint from) {

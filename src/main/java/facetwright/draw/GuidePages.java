@@ -30,6 +30,9 @@ public final class GuidePages {
   /** Room on a page for the words above a strip, in mm. */
   private static final double WORDS = 18;
 
+  /** More guides than these take longer to cut out than the template takes to prick through. */
+  private static final int MOST_GUIDES = 24;
+
   /** Common practice, no source. */
   private static final String CAUTION =
       "Caution: punch and knife are sharp. Work on a mat, keep fingers out of the punch, and let"
@@ -77,7 +80,16 @@ public final class GuidePages {
                     all.words.length(net.box().width()), all.words.length(net.box().height()))));
     all.flow.heading("Rules of thumb");
     all.list(Rules.words());
-    List<PunchGuide> guides = PunchGuide.of(net);
+    List<PunchGuide> places = PunchGuide.of(net);
+    List<PunchGuide> guides = places.size() > MOST_GUIDES ? List.of() : places;
+    if (guides.isEmpty() && !places.isEmpty()) {
+      all.flow.heading("Punching");
+      all.flow.words(
+          "The holes would take "
+              + places.size()
+              + " different punch guides, more than are worth cutting out. Print the template, lay"
+              + " it on the card and prick the middle of each hole through it.");
+    }
     List<TickStrip> strips = new ArrayList<>();
     for (LayerPlan plan : works.plans()) {
       strips.addAll(TickStrip.of(plan));

@@ -32,6 +32,7 @@ public final class HandoutPictures {
   private final ScoreChart chart;
   private final List<Assembly.Turn> turns;
   private final Map<Integer, List<Replay.Frame>> frames = new HashMap<>();
+  private final Map<Double, FoldedDrawing> drawings = new HashMap<>();
   private FoldPath path;
 
   /**
@@ -82,7 +83,9 @@ public final class HandoutPictures {
       }
       case Picture.Numbered n -> GluePicture.of(laid, n.sheet(), turns, width, height);
       case Picture.Folded folded -> {
-        FoldedDrawing drawing = new FoldedDrawing(laid.net(), poses(folded.t()), true);
+        FoldedDrawing drawing =
+            drawings.computeIfAbsent(
+                folded.t(), t -> new FoldedDrawing(laid.net(), poses(t), true));
         Box2 box = drawing.bounds(Viewpoint.USUAL);
         yield Scaling.fitted(drawing.seen(Viewpoint.USUAL), box, width, height);
       }

@@ -3,17 +3,25 @@ package facetwright.draw;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Marks made smaller or larger about the origin. Lines keep their width and their dashes; words are
- * left out, since they would not stay readable.
+ * left out, since they would not stay readable. Corners that would be seen by less than 0.01 mm are
+ * left out, too: of a hole's 48 a small picture shows a dozen.
  */
 final class Scaling {
   /** Round what is fitted, for lines to keep their width, in mm. */
   private static final double ROOM = 1;
+
+  /** A line that is off by less looks the same at the finest print, in mm. */
+  private static final double UNSEEN = 0.01;
+
+  /** No more corners in a row are left out. */
+  private static final int ROW = 32;
 
   private final double factor;
 
@@ -88,10 +96,37 @@ final class Scaling {
   }
 
   private List<Vec2> points(List<Vec2> points) {
-    return points.stream().map(p -> p.times(factor)).toList();
+    return seen(points.stream().map(p -> p.times(factor)).toList());
   }
 
   private List<Polygon2> rings(List<Polygon2> rings) {
-    return rings.stream().map(r -> new Polygon2(points(r.corners()))).toList();
+    return rings.stream().map(this::ring).toList();
+  }
+
+  private Polygon2 ring(Polygon2 ring) {
+    return Polygon2.wide(points(ring.corners()))
+        .orElseGet(() -> new Polygon2(ring.corners().stream().map(p -> p.times(factor)).toList()));
+  }
+
+  /** Without the corners that are not seen; first and last stay. */
+  private static List<Vec2> seen(List<Vec2> points) {
+    if (points.size() < 3) {
+      return points;
+    }
+    List<Vec2> kept = new ArrayList<>(List.of(points.getFirst()));
+    int from = 0;
+    for (int i = 1; i + 1 < points.size(); i++) {
+      Segment2 across = new Segment2(points.get(from), points.get(i + 1));
+      boolean isSeen =
+          i - from >= ROW
+              || points.subList(from + 1, i + 1).stream()
+                  .anyMatch(p -> across.distance(p) > UNSEEN);
+      if (isSeen) {
+        kept.add(points.get(i));
+        from = i;
+      }
+    }
+    kept.add(points.getLast());
+    return kept;
   }
 }

@@ -10,6 +10,7 @@ import facetwright.net.Panel;
 import facetwright.net.Score;
 import facetwright.net.Sense;
 import facetwright.net.Slit;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -134,6 +135,7 @@ final class FlatMesh {
     }
     for (int p = 0; p < faces.size(); p++) {
       for (int e = 0; e < faces.get(p).length; e++) {
+        Pace.step();
         EdgeRef side = new EdgeRef(p, e);
         Edge edge = edge(start(side), end(side), scored.get(side), slit.contains(side));
         // Two free sides between the same two vertices are one cut.
@@ -187,6 +189,7 @@ final class FlatMesh {
     int start = vertices.size();
     int size = opening.outline().size();
     opening.outline().corners().forEach(c -> vertices.add(new Vertex(c, panel)));
+    Pace.step(size);
     for (int i = 0; i < size; i++) {
       int from = start + i;
       int to = start + (i + 1) % size;

@@ -1,5 +1,6 @@
 package facetwright.export;
 
+import facetwright.geom.Count;
 import facetwright.geom.Motion3;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
@@ -9,6 +10,7 @@ import facetwright.geom.Vec3;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.Panel;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -47,6 +49,7 @@ final class FoldedMesh {
   private record Cell(long x, long y, long z) {}
 
   FoldedMesh(Job job, List<Integer> panels) {
+    Pace.doing("dividing " + Count.of(panels.size(), "panel") + " into triangles");
     Net net = job.laid().net();
     weld = Math.max(WELD, 1.01 * job.form().bend(net));
     for (int p : panels) {
@@ -78,6 +81,7 @@ final class FoldedMesh {
             : PolygonTriangulator.triangulate(region);
     List<int[]> triangles = new ArrayList<>();
     for (int i = 0; i < pieces.getNumGeometries(); i++) {
+      Pace.step();
       Coordinate[] c = pieces.getGeometryN(i).getCoordinates();
       Vec2 a = new Vec2(c[0].x, c[0].y);
       Vec2 b = new Vec2(c[1].x, c[1].y);
@@ -121,12 +125,9 @@ final class FoldedMesh {
   }
 
   private int number(Vec3 p) {
-    double size = 10 * weld;
-    Cell cell =
-        new Cell(Math.round(p.x() / size), Math.round(p.y() / size), Math.round(p.z() / size));
-    for (long x = cell.x - 1; x <= cell.x + 1; x++) {
-      for (long y = cell.y - 1; y <= cell.y + 1; y++) {
-        for (long z = cell.z - 1; z <= cell.z + 1; z++) {
+    for (long x = cell(p.x() - weld); x <= cell(p.x() + weld); x++) {
+      for (long y = cell(p.y() - weld); y <= cell(p.y() + weld); y++) {
+        for (long z = cell(p.z() - weld); z <= cell(p.z() + weld); z++) {
           for (int i : near.getOrDefault(new Cell(x, y, z), List.of())) {
             if (vertices.get(i).distance(p) < weld) {
               return i;
@@ -135,9 +136,14 @@ final class FoldedMesh {
         }
       }
     }
-    near.computeIfAbsent(cell, _ -> new ArrayList<>()).add(vertices.size());
+    near.computeIfAbsent(new Cell(cell(p.x()), cell(p.y()), cell(p.z())), _ -> new ArrayList<>())
+        .add(vertices.size());
     vertices.add(p);
     return vertices.size() - 1;
+  }
+
+  private long cell(double coordinate) {
+    return Math.round(coordinate / (10 * weld));
   }
 
   /** All panels of the net. */

@@ -20,7 +20,7 @@ public final class GuidesWriter implements Exporter {
   /** Everything reckoned for the order, on the usual sheets of layer paper. */
   static Works works(Job job) {
     try {
-      return Works.of(job.laid(), job.form(), job.unit(), List.of(), job.order().copies());
+      return job.works();
     } catch (IllegalArgumentException e) {
       throw new ExportException(
           e.getMessage()

@@ -2,8 +2,6 @@ package facetwright.export;
 
 import facetwright.draw.Drawing;
 import facetwright.draw.HandoutPictures;
-import facetwright.draw.TemplatePages;
-import facetwright.draw.TiledPages;
 import facetwright.papers.handout.Handout;
 import java.util.List;
 
@@ -19,10 +17,7 @@ record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> t
             job.laid(),
             job.form(),
             GuidesWriter.works(job));
-    List<Drawing> templates =
-        TiledPages.isLarger(job.laid(), job.order().paper())
-            ? TiledPages.of(job.title(), job.laid(), job.order().paper())
-            : TemplatePages.of(job.title(), job.unit(), job.laid());
+    List<Drawing> templates = job.isTiled() ? job.tiles() : job.templates();
     return new HandoutContent(
         handout, new HandoutPictures(job.laid(), job.form(), handout), templates);
   }

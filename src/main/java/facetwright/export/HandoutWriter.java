@@ -19,7 +19,7 @@ public final class HandoutWriter implements Exporter {
 
   /** The pages, the templates at the end. */
   public static List<Drawing> pages(Job job) {
-    HandoutContent content = HandoutContent.of(job);
+    HandoutContent content = job.handout();
     List<Drawing> pages =
         new ArrayList<>(
             HandoutPages.of(

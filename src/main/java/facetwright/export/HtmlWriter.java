@@ -56,7 +56,7 @@ public final class HtmlWriter implements Exporter {
       XMLStreamWriter xml =
           XMLOutputFactory.newDefaultFactory()
               .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
-      new Page(xml, HandoutContent.of(job), job).write();
+      new Page(xml, job.handout(), job).write();
       xml.close();
     } catch (XMLStreamException e) {
       throw new IllegalStateException(e);

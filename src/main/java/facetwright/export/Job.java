@@ -1,32 +1,69 @@
 package facetwright.export;
 
+import facetwright.draw.Drawing;
+import facetwright.draw.TemplatePages;
+import facetwright.draw.TiledPages;
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
 import facetwright.geom.Unit;
 import facetwright.net.Laid;
+import facetwright.net.SheetLayout;
+import facetwright.papers.copies.CopyPlan;
+import facetwright.papers.materials.Works;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 
 /**
- * A finished design to be written.
- *
- * @param title of the design
- * @param author who made it, blank where not said
- * @param unit words on the pages give measures in it
- * @param laid the net on its sheets
- * @param form the folded form of the same net
- * @param order how many pieces, the printer's paper, the maker's ruler
+ * A finished design to be written. What several papers show is drawn and reckoned once, when the
+ * first of them asks for it: papers of one job are made one after another, never at a time.
  */
-public record Job(String title, String author, Unit unit, Laid laid, FoldedForm form, Order order) {
+public final class Job {
+  private final String title;
+  private final String author;
+  private final Unit unit;
+  private final Laid laid;
+  private final FoldedForm form;
+  private final Order order;
+
+  private final Once<List<Drawing>> templates = new Once<>();
+  private final Once<List<Drawing>> tiles = new Once<>();
+  private final Once<CopyPlan> copies = new Once<>();
+  private final Once<Works> works = new Once<>();
+  private final Once<HandoutContent> handout = new Once<>();
+  private final Map<List<Integer>, FoldedMesh> meshes = new HashMap<>();
+
+  /** What is made at the first asking. */
+  private static final class Once<T> {
+    private T made;
+
+    T get(Supplier<T> make) {
+      if (made == null) {
+        made = make.get();
+      }
+      return made;
+    }
+  }
 
   /**
+   * @param title of the design
+   * @param author who made it, blank where not said
+   * @param unit words on the pages give measures in it
+   * @param laid the net on its sheets
+   * @param form the folded form of the same net
+   * @param order how many pieces, the printer's paper, the maker's ruler
    * @throws IllegalArgumentException when the form is not one of this net
    */
-  public Job {
-    Objects.requireNonNull(title);
-    Objects.requireNonNull(author);
-    Objects.requireNonNull(unit);
-    Objects.requireNonNull(order);
-    if (isSolved(form) && form.poses().size() != laid.net().panels().size()) {
+  public Job(String title, String author, Unit unit, Laid laid, FoldedForm form, Order order) {
+    this.title = Objects.requireNonNull(title);
+    this.author = Objects.requireNonNull(author);
+    this.unit = Objects.requireNonNull(unit);
+    this.order = Objects.requireNonNull(order);
+    this.laid = laid;
+    this.form = form;
+    if (isSolved() && form.poses().size() != laid.net().panels().size()) {
       throw new IllegalArgumentException(
           "the folded form has %d panels, the net %d"
               .formatted(form.poses().size(), laid.net().panels().size()));
@@ -38,12 +75,92 @@ public record Job(String title, String author, Unit unit, Laid laid, FoldedForm 
     this(title, author, unit, laid, form, Order.usual(unit));
   }
 
-  /** Whether it is known where each panel ends up. */
-  boolean isSolved() {
-    return isSolved(form);
+  public String title() {
+    return title;
   }
 
-  private static boolean isSolved(FoldedForm form) {
+  String author() {
+    return author;
+  }
+
+  Unit unit() {
+    return unit;
+  }
+
+  Laid laid() {
+    return laid;
+  }
+
+  FoldedForm form() {
+    return form;
+  }
+
+  public Order order() {
+    return order;
+  }
+
+  /** Whether it is known where each panel ends up. */
+  boolean isSolved() {
     return form.closure() != Closure.NOT_SOLVED;
+  }
+
+  /** Whether the sheet is larger than the printer's paper. */
+  boolean isTiled() {
+    return TiledPages.isLarger(laid, order.paper());
+  }
+
+  /** The template, a page a sheet. */
+  public List<Drawing> templates() {
+    return templates.get(() -> TemplatePages.of(title, unit, laid));
+  }
+
+  /** The template over pages of the printer's paper. */
+  public List<Drawing> tiles() {
+    return tiles.get(() -> TiledPages.of(title, laid, order.paper()));
+  }
+
+  /** As many copies as one sheet gives. */
+  CopyPlan copies() {
+    return copies.get(() -> CopyPlan.of(laid, SheetLayout.USUAL_GAP));
+  }
+
+  /**
+   * Everything reckoned for the order, on the usual sheets of layer paper.
+   *
+   * @throws IllegalArgumentException when a layer finds no room on them
+   */
+  Works works() {
+    return works.get(() -> Works.of(laid, form, unit, List.of(), order.copies()));
+  }
+
+  HandoutContent handout() {
+    return handout.get(() -> HandoutContent.of(this));
+  }
+
+  /** These panels of the folded form as triangles. */
+  FoldedMesh mesh(List<Integer> panels) {
+    FoldedMesh mesh = meshes.get(panels);
+    if (mesh == null) {
+      mesh = new FoldedMesh(this, panels);
+      meshes.put(panels, mesh);
+    }
+    return mesh;
+  }
+
+  /** Whether it asks for the same papers of the same design. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Job j
+        && title.equals(j.title)
+        && author.equals(j.author)
+        && unit == j.unit
+        && laid.equals(j.laid)
+        && form.equals(j.form)
+        && order.equals(j.order);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(title, author, unit, laid, form, order);
   }
 }

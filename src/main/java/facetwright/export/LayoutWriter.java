@@ -2,8 +2,6 @@ package facetwright.export;
 
 import facetwright.draw.CopyPages;
 import facetwright.draw.Drawing;
-import facetwright.net.SheetLayout;
-import facetwright.papers.copies.CopyPlan;
 import java.util.List;
 
 /** As many copies as one sheet gives, as a picture and at true size. */
@@ -21,15 +19,11 @@ public final class LayoutWriter implements Exporter {
   /** Where a sheet gives one only, the template shows it. */
   @Override
   public boolean adds(Job job) {
-    return plan(job).count() > 1;
-  }
-
-  private static CopyPlan plan(Job job) {
-    return CopyPlan.of(job.laid(), SheetLayout.USUAL_GAP);
+    return job.copies().count() > 1;
   }
 
   public static List<Drawing> pages(Job job) {
-    return CopyPages.of(job.title(), job.unit(), job.laid(), plan(job));
+    return CopyPages.of(job.title(), job.unit(), job.laid(), job.copies());
   }
 
   @Override

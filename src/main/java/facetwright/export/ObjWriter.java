@@ -28,7 +28,7 @@ public final class ObjWriter implements Exporter {
   @Override
   public byte[] write(Job job) {
     Net net = job.laid().net();
-    FoldedMesh mesh = new FoldedMesh(job, FoldedMesh.all(net));
+    FoldedMesh mesh = job.mesh(FoldedMesh.all(net));
     StringBuilder out = new StringBuilder();
     out.append("# ").append(job.title().replaceAll("\\p{Cntrl}", " ")).append('\n');
     out.append("# made with Facetwright; millimetres, z up\n");

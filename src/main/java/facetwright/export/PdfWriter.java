@@ -5,7 +5,6 @@ import facetwright.draw.Ink;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
-import facetwright.draw.TemplatePages;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.pace.Pace;
@@ -54,7 +53,7 @@ public final class PdfWriter implements Exporter {
 
   @Override
   public byte[] write(Job job) {
-    return write(job.title(), job.author(), TemplatePages.of(job.title(), job.unit(), job.laid()));
+    return write(job.title(), job.author(), job.templates());
   }
 
   /** Any pages as a document. */

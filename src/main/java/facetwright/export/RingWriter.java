@@ -60,7 +60,7 @@ public final class RingWriter implements Exporter {
 
   /** Everything reckoned for all pieces. */
   public static Works works(Job job) {
-    return Works.of(job.laid(), job.form(), job.unit(), List.of(), job.order().copies());
+    return job.works();
   }
 
   /** What to buy for all pieces of a ring, a line a thing. */

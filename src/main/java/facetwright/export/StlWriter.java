@@ -28,7 +28,7 @@ public final class StlWriter implements Exporter {
 
   @Override
   public byte[] write(Job job) {
-    FoldedMesh mesh = new FoldedMesh(job, panels(job));
+    FoldedMesh mesh = job.mesh(panels(job));
     List<int[]> triangles = mesh.parts().stream().flatMap(p -> p.triangles().stream()).toList();
     ByteBuffer out =
         ByteBuffer.allocate(HEADER + 4 + TRIANGLE * triangles.size())

@@ -4,14 +4,16 @@ import facetwright.draw.Drawing;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
-import facetwright.draw.TemplatePages;
 import facetwright.geom.Decimals;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.pace.Pace;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SequencedMap;
 import java.util.stream.Collectors;
 import javax.xml.stream.XMLOutputFactory;
@@ -34,13 +36,13 @@ public final class SvgWriter implements Exporter {
 
   @Override
   public byte[] write(Job job) {
-    return write(job.title(), TemplatePages.of(job.title(), job.unit(), job.laid()).getFirst());
+    return write(job.title(), job.templates().getFirst());
   }
 
   @Override
   public SequencedMap<String, byte[]> files(Job job) {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
-    for (Drawing page : TemplatePages.of(job.title(), job.unit(), job.laid())) {
+    for (Drawing page : job.templates()) {
       String name = files.isEmpty() ? fileName() : "template-" + (files.size() + 1) + ".svg";
       files.put(name, write(job.title(), page));
     }
@@ -91,6 +93,7 @@ public final class SvgWriter implements Exporter {
       style(xml, layer.marks().getFirst(), alone);
       title(xml, layer.label());
       for (Mark mark : layer.marks()) {
+        Pace.step();
         xml.writeCharacters("\n");
         mark(xml, mark, page.height());
       }
@@ -156,19 +159,38 @@ public final class SvgWriter implements Exporter {
         xml.writeEmptyElement("path");
         xml.writeAttribute("d", area(f.rings(), height));
       }
-      case Mark.Patch p -> {
-        xml.writeEmptyElement("path");
-        xml.writeAttribute("d", area(p.rings(), height));
-        xml.writeAttribute("fill", p.ink().hex());
-        for (Mark.Stroke edge : p.edges()) {
-          xml.writeEmptyElement("path");
-          xml.writeAttribute("d", path(edge.points(), edge.closed(), height));
-          xml.writeAttribute("fill", "none");
-          xml.writeAttribute("stroke", edge.kind().ink().hex());
-          xml.writeAttribute("stroke-width", number(edge.kind().width()));
-        }
-      }
+      case Mark.Patch p -> patch(xml, p, height);
       case Mark.Text t -> text(xml, t, height);
+    }
+  }
+
+  /** An area outlined all round in one kind of line is one path, another has one more a kind. */
+  private static void patch(XMLStreamWriter xml, Mark.Patch patch, double height)
+      throws XMLStreamException {
+    Map<LineKind, List<Mark.Stroke>> edges =
+        patch.edges().stream()
+            .collect(
+                Collectors.groupingBy(
+                    Mark.Stroke::kind, () -> new EnumMap<>(LineKind.class), Collectors.toList()));
+    boolean isOutlined =
+        edges.size() == 1
+            && patch.edges().size() == patch.rings().size()
+            && patch.edges().stream().allMatch(Mark.Stroke::closed);
+    xml.writeEmptyElement("path");
+    xml.writeAttribute("d", area(patch.rings(), height));
+    xml.writeAttribute("fill", patch.ink().hex());
+    for (Map.Entry<LineKind, List<Mark.Stroke>> edge : edges.entrySet()) {
+      if (!isOutlined) {
+        xml.writeEmptyElement("path");
+        xml.writeAttribute(
+            "d",
+            edge.getValue().stream()
+                .map(s -> path(s.points(), s.closed(), height))
+                .collect(Collectors.joining(" ")));
+        xml.writeAttribute("fill", "none");
+      }
+      xml.writeAttribute("stroke", edge.getKey().ink().hex());
+      xml.writeAttribute("stroke-width", number(edge.getKey().width()));
     }
   }
 

@@ -1,8 +1,6 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
-import facetwright.draw.TemplatePages;
-import facetwright.draw.TiledPages;
 import java.util.List;
 
 /** The template over pages of the printer's paper, for sheets that are larger than it. */
@@ -19,15 +17,12 @@ public final class TilesWriter implements Exporter {
 
   @Override
   public boolean adds(Job job) {
-    return TiledPages.isLarger(job.laid(), job.order().paper());
+    return job.isTiled();
   }
 
   @Override
   public byte[] write(Job job) {
-    List<Drawing> pages =
-        adds(job)
-            ? TiledPages.of(job.title(), job.laid(), job.order().paper())
-            : TemplatePages.of(job.title(), job.unit(), job.laid());
+    List<Drawing> pages = adds(job) ? job.tiles() : job.templates();
     return PdfWriter.write(job.title(), job.author(), pages);
   }
 }

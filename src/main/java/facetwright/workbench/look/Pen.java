@@ -119,7 +119,7 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
     on.setStroke(colour(kind.ink()));
     on.setLineWidth(Math.max(kind.width() * unit, trueWidths ? 0.25 : 0.6));
     on.setLineCap(StrokeLineCap.BUTT);
-    on.setLineJoin(StrokeLineJoin.MITER);
+    on.setLineJoin(StrokeLineJoin.ROUND);
     double[] dashes = new double[kind.dashes().size()];
     for (int i = 0; i < dashes.length; i++) {
       dashes[i] = kind.dashes().get(i) * unit;

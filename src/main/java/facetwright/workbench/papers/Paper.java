@@ -1,8 +1,6 @@
 package facetwright.workbench.papers;
 
 import facetwright.draw.Drawing;
-import facetwright.draw.TemplatePages;
-import facetwright.draw.TiledPages;
 import facetwright.export.ChartWriter;
 import facetwright.export.CutsWriter;
 import facetwright.export.Exporter;
@@ -55,8 +53,8 @@ public record Paper(String name, String what, Exporter exporter) {
    */
   List<Drawing> pages(Job job) {
     return switch (exporter.format()) {
-      case "pdf" -> TemplatePages.of(job.title(), job.unit(), job.laid());
-      case "tiles" -> TiledPages.of(job.title(), job.laid(), job.order().paper());
+      case "pdf" -> job.templates();
+      case "tiles" -> job.tiles();
       case "layout" -> LayoutWriter.pages(job);
       case "ring" -> RingWriter.pages(job);
       case "layers" -> CutsWriter.pages(job);

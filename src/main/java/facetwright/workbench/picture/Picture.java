@@ -32,7 +32,7 @@ import javafx.scene.canvas.GraphicsContext;
  * @param patches from the farthest to the nearest, in mm
  */
 public record Picture(String size, List<Mark.Patch> patches) {
-  private static final int FORM = 1;
+  private static final int FORM = 2;
   private static final int MOST = 100_000;
 
   public Picture {
@@ -87,6 +87,7 @@ public record Picture(String size, List<Mark.Patch> patches) {
         out.writeInt(patch.edges().size());
         for (Mark.Stroke edge : patch.edges()) {
           out.writeUTF(edge.kind().name());
+          out.writeBoolean(edge.closed());
           write(edge.points(), out);
         }
       }
@@ -124,7 +125,8 @@ public record Picture(String size, List<Mark.Patch> patches) {
         List<Mark.Stroke> edges = new ArrayList<>();
         for (int e = count(in); e > 0; e--) {
           LineKind kind = LineKind.valueOf(in.readUTF());
-          edges.add(new Mark.Stroke(points(in), false, kind));
+          boolean closed = in.readBoolean();
+          edges.add(new Mark.Stroke(points(in), closed, kind));
         }
         patches.add(new Mark.Patch(rings, ink, edges, 0));
       }
