@@ -6,6 +6,7 @@ import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Dial values as a person types them, and places of a slider as dial values. */
 public final class DialText {
@@ -40,18 +41,31 @@ public final class DialText {
    * @param settings dial values by name, as a person types them
    */
   public static double wanted(Dial dial, Map<String, String> settings, Unit unit) {
+    return read(dial, settings, unit).orElse(dial.value());
+  }
+
+  /** What settings turn a dial to; empty where they do not name it, or name what it can't take. */
+  private static Optional<Double> read(Dial dial, Map<String, String> settings, Unit unit) {
     String set = settings.get(dial.name());
-    if (set != null) {
-      try {
-        double value = Length.parse(set, unit).in(unit);
-        if (value >= dial.from() && value <= dial.to()) {
-          return value;
-        }
-      } catch (IllegalArgumentException e) {
-        return dial.value();
-      }
+    if (set == null) {
+      return Optional.empty();
     }
-    return dial.value();
+    try {
+      double value = Length.parse(set, unit).in(unit);
+      return value >= dial.from() && value <= dial.to() ? Optional.of(value) : Optional.empty();
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * What a dial's field says: what the dial is turned to, or what was typed where it can't take
+   * that; arguments as for {@link #wanted}.
+   */
+  public static String standing(Dial dial, Map<String, String> settings, Unit unit) {
+    return read(dial, settings, unit)
+        .map(value -> of(dial, value, unit))
+        .orElseGet(() -> settings.getOrDefault(dial.name(), of(dial, dial.value(), unit)));
   }
 
   /** The allowed value nearest to a place of the slider: on the dial's steps, or on the ruler. */

@@ -84,16 +84,16 @@ final class HouseCommands {
 
   private void edit() {
     ScriptCard card = house.room().card();
-    var area = card.area();
+    Undoing undoing = Undoing.in(house);
     commands
         .in(Command.In.EDIT)
-        .act("undo", "Undo", "Shortcut+Z", "Take back the last change of the script", area::undo)
         .act(
-            "redo",
-            "Redo",
-            "Shortcut+Shift+Z",
-            "Make the change again that was taken back",
-            area::redo)
+            "undo",
+            "Undo",
+            Undoing.UNDO,
+            "Take back what was done last, to the script or a dial",
+            undoing::undo)
+        .act("redo", "Redo", Undoing.REDO, "Do again what was taken back", undoing::redo)
         .line()
         .act("find", "Find …", "Shortcut+F", "Find in the script", script(() -> card.find(false)))
         .act(
@@ -127,20 +127,7 @@ final class HouseCommands {
             "Fit to a sheet …",
             "Shortcut+Shift+R",
             "Make it as large as your sheet takes, one or several",
-            at(house.fitting()::open))
-        .line()
-        .act(
-            "turn-back",
-            "Undo turn of a dial",
-            "Shortcut+Alt+Z",
-            "Take back the last turn of a dial",
-            house.desk()::turnBack)
-        .act(
-            "turn-again",
-            "Redo turn of a dial",
-            "Shortcut+Alt+Shift+Z",
-            "Make the turn again that was taken back",
-            house.desk()::turnAgain);
+            at(house.fitting()::open));
   }
 
   private void view() {

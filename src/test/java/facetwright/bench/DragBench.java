@@ -140,7 +140,7 @@ public final class DragBench {
     begin();
     onStage(
         () -> {
-          desk.keepTurning(true);
+          desk.hold(true);
           return null;
         });
     for (int i = 0; i < TURNS; i++) {
@@ -155,7 +155,7 @@ public final class DragBench {
     }
     onStage(
         () -> {
-          desk.keepTurning(false);
+          desk.hold(false);
           return null;
         });
     end(name);

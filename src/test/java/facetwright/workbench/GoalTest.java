@@ -62,7 +62,7 @@ class GoalTest {
     Fx.until("it is turned", () -> height() > 74);
     assertThat(Fx.get(this::height)).isCloseTo(75, within(1e-6));
     assertThat(visit.text()).as("the script stays").isEqualTo(BOX);
-    Fx.run(() -> visit.house.desk().turnBack());
+    Fx.run(() -> visit.house.desk().undo());
     assertThat(Fx.get(() -> visit.house.desk().settings().get())).isEqualTo(Map.of());
   }
 
@@ -78,7 +78,7 @@ class GoalTest {
     assertThat(Fx.get(() -> visit.house.desk().settings().get()))
         .isEqualTo(Map.of("side", "45", "tall", "75"));
     Fx.until("it is as tall", () -> Math.abs(height() - 75) < 1e-6);
-    Fx.run(() -> visit.house.desk().turnBack());
+    Fx.run(() -> visit.house.desk().undo());
     assertThat(Fx.get(() -> visit.house.desk().settings().get())).isEqualTo(Map.of("side", "45"));
   }
 
@@ -142,7 +142,7 @@ class GoalTest {
     Fx.run(() -> Fx.button(visit.house.room(), "Take A3").fire());
     assertThat(visit.text()).isEqualTo(tall.replace("A4", "A3"));
     Fx.until("it fits", () -> visit.house.desk().design().get().laid().fits());
-    Fx.run(() -> visit.house.room().card().area().undo());
+    Fx.run(() -> visit.house.desk().undo());
     assertThat(visit.text()).isEqualTo(tall);
     Fx.until("it does not", () -> !visit.house.desk().design().get().laid().fits());
     Fx.run(
@@ -153,7 +153,7 @@ class GoalTest {
           Fx.press(area, "Alt+Enter");
         });
     assertThat(visit.text()).isEqualTo(tall.replace("A4", "A3"));
-    Fx.run(() -> visit.house.room().card().area().undo());
+    Fx.run(() -> visit.house.desk().undo());
     assertThat(visit.text()).isEqualTo(tall);
   }
 }

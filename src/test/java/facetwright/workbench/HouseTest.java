@@ -217,7 +217,7 @@ class HouseTest {
     Fx.until(
         "the dial is turned",
         () -> visit.house.desk().design().get().dials().getFirst().value() == 20);
-    press("Shortcut+Alt+Z");
+    press("Shortcut+Z");
     assertThat(Fx.get(() -> visit.house.desk().settings().get())).isEmpty();
     Fx.until(
         "it is turned back",
@@ -231,7 +231,7 @@ class HouseTest {
         });
     assertThat(visit.text()).contains("\n * setting: As it was = tall 30\n */");
     assertThat(Fx.get(() -> visit.house.desk().changed().get())).isTrue();
-    Fx.run(() -> visit.house.room().card().area().undo());
+    Fx.run(() -> visit.house.desk().undo());
     assertThat(visit.text()).isEqualTo(BOX);
   }
 

@@ -157,7 +157,7 @@ class RoomTest {
     assertThat(value * 2)
         .as("on the half millimetre")
         .isCloseTo(Math.rint(value * 2), within(1e-9));
-    Fx.run(() -> desk.turnBack());
+    Fx.run(() -> desk.undo());
     Fx.until(
         "it is as before",
         () -> Math.abs(desk.design().get().folded().measures().height() - height) < 1e-9);

@@ -116,7 +116,7 @@ class RoundAndFitTest {
     assertThat(Fx.get(() -> dial("wall"))).isEqualTo(60.325);
     assertThat(visit.text()).as("the script stays").isEqualTo(script);
     assertThat(Fx.get(this::rulerOfPapers)).as("papers follow the ruler").contains("1/8 in");
-    Fx.run(() -> Fx.press(visit.house, "Shortcut+Alt+Z"));
+    Fx.run(() -> Fx.press(visit.house, "Shortcut+Z"));
     assertThat(settings()).isEmpty();
     Fx.until("the net is as before", () -> dial("side") == 28);
   }
@@ -153,13 +153,13 @@ class RoundAndFitTest {
     Fx.until("the net is changed", () -> Math.abs(dial("side") - 1.125) < 1e-9);
     assertThat(Fx.get(() -> visit.house.desk().design().get().unit())).isEqualTo(Unit.INCH);
     // Either undo takes back both.
-    Fx.run(() -> visit.house.room().card().area().undo());
+    Fx.run(() -> visit.house.desk().undo());
     assertThat(visit.text()).isEqualTo(script);
     assertThat(settings()).isEqualTo(Map.of("wall", "61"));
-    Fx.run(() -> visit.house.room().card().area().redo());
+    Fx.run(() -> visit.house.desk().redo());
     assertThat(visit.text()).contains("1 1/8 in");
     assertThat(settings()).isEmpty();
-    Fx.run(() -> visit.house.desk().turnBack());
+    Fx.run(() -> visit.house.desk().undo());
     assertThat(visit.text()).isEqualTo(script);
     assertThat(settings()).isEqualTo(Map.of("wall", "61"));
   }
@@ -243,10 +243,10 @@ class RoundAndFitTest {
     assertThat(settings()).containsEntry("side", "32").containsEntry("wall", "70");
     Fx.until("it lies on it", () -> design().laid().stock().name().equals("Letter"));
     assertThat(Fx.get(() -> design().laid().fits())).isTrue();
-    Fx.run(() -> visit.house.desk().turnBack());
+    Fx.run(() -> visit.house.desk().undo());
     assertThat(visit.text()).isEqualTo(script);
     assertThat(settings()).isEmpty();
-    Fx.run(() -> visit.house.desk().turnAgain());
+    Fx.run(() -> visit.house.desk().redo());
     assertThat(visit.text()).contains("sheet(\"Letter\", { weight: 220 })");
     assertThat(settings()).containsEntry("side", "32");
   }

@@ -186,7 +186,7 @@ public final class ScreenPictures {
     Fx.run(
         () -> {
           visit.house.places().now().set(Place.TABLE);
-          visit.house.room().card().area().undo();
+          visit.house.desk().undo();
           for (int i = 0; i < 5; i++) {
             visit.house.commands().named("larger").run();
           }

@@ -168,7 +168,7 @@ class TypingOnTest {
     Fx.pulse();
     assertThat(owner()).isEqualTo(house.room().card().area());
     assertThat(visit.text()).isEqualTo(BOX + "// theirs\n");
-    Fx.run(() -> house.room().card().area().undo());
+    Fx.run(() -> house.desk().undo());
     assertThat(visit.text()).as("undo comes back").isEqualTo(BOX);
   }
 

@@ -92,10 +92,8 @@ public final class WindowToKill {
       Fx.run(this::slip);
     } else if (dice < 84) {
       Fx.run(this::mend);
-    } else if (dice < 88) {
-      Fx.run(area()::undo);
     } else if (dice < 91) {
-      Fx.run(house.desk()::turnBack);
+      Fx.run(house.desk()::undo);
     } else {
       Fx.run(this::save);
     }
@@ -133,7 +131,7 @@ public final class WindowToKill {
   }
 
   private void drag() throws Exception {
-    Fx.run(() -> house.desk().keepTurning(true));
+    Fx.run(() -> house.desk().hold(true));
     for (int i = 0; i < 6; i++) {
       Fx.run(
           () -> {
@@ -142,7 +140,7 @@ public final class WindowToKill {
           });
       Fx.pulse();
     }
-    Fx.run(() -> house.desk().keepTurning(false));
+    Fx.run(() -> house.desk().hold(false));
   }
 
   /** A slip at a word that the program knows how to mend; or, made already, it is left. */

@@ -56,6 +56,7 @@ record HeldKeys(String where, String keys, String does) {
           new HeldKeys("On a page", "+ and -", "Nearer and farther"),
           new HeldKeys("On a page", "Home", "Show the page whole"),
           new HeldKeys("Anywhere", "Alt+F, Alt+E, Alt+V, Alt+H", "Open a menu by its first letter"),
+          new HeldKeys("Anywhere", "Ctrl+Y", "Do again what was taken back"),
           new HeldKeys("Anywhere", "Tab, Shift+Tab", "Go to the next or former control"),
           new HeldKeys("Anywhere", "Esc", "Put away what came up, or come back to the table"));
 }

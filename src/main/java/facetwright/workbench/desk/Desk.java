@@ -35,11 +35,12 @@ public final class Desk {
   private final ReadOnlyBooleanWrapper changed = new ReadOnlyBooleanWrapper();
   private final ObjectProperty<Selection> selection =
       new SimpleObjectProperty<>(Selection.nothing());
-  private final Turns turns = new Turns();
+  private final Story story = new Story();
   private final ReadOnlyObjectWrapper<Site> pointed = new ReadOnlyObjectWrapper<>(Site.NONE);
   private Work saved = Work.of("");
   private boolean adrift;
   private boolean following;
+  private boolean writing;
   private final ReadOnlyLongWrapper laid = new ReadOnlyLongWrapper();
 
   /**
@@ -112,16 +113,11 @@ public final class Desk {
     file.set(where);
     saved = work;
     adrift = false;
-    settings.set(work.dials());
-    turns.clear();
+    story.clear();
     answers.forget();
     selection.set(Selection.nothing());
     laid.set(laid.get() + 1);
-    if (work.text().equals(text.get())) {
-      ask();
-    } else {
-      text.set(work.text());
-    }
+    follow(work.dials(), work.text());
   }
 
   /** How many scripts were laid down so far; while it stands, changes are edits of one script. */
@@ -143,21 +139,30 @@ public final class Desk {
     changed.set(isUnsaved());
   }
 
-  /** Says whether a dial is being turned on and on, which is taken back in one step. */
-  public void keepTurning(boolean on) {
-    turns.hold(on);
+  /** Says whether a hand holds a dial or a number of the script: it is taken back in one step. */
+  public void hold(boolean on) {
+    story.hold(on);
+  }
+
+  /** What follows is a step of its own, however it is written. */
+  public void endStep() {
+    story.close();
+  }
+
+  /** Writes in the script; letters typed one after another are taken back word by word. */
+  public void write(String script) {
+    writing = true;
+    text.set(script);
+    writing = false;
   }
 
   /** Turns a dial. */
   public void turn(String dial, String value) {
     Map<String, String> next = new LinkedHashMap<>(settings.get());
     next.put(dial, value);
-    if (turns.isHeld(dial)) {
-      turns.goOn(Map.copyOf(next));
+    if (!next.equals(settings.get())) {
+      story.turned(dial, settings.get(), Map.copyOf(next));
       put(next);
-    } else if (!next.equals(settings.get())) {
-      turnAll(next);
-      turns.held(dial);
     }
   }
 
@@ -173,47 +178,49 @@ public final class Desk {
     take(values, text.get());
   }
 
-  /**
-   * Sets all dials at once and changes the script, in one step: whichever of the two is taken back,
-   * both are.
-   */
+  /** Sets all dials at once and changes the script, in one step. */
   public void take(Map<String, String> values, String script) {
-    Turns.Step step = new Turns.Step(settings.get(), Map.copyOf(values), text.get(), script);
-    if (step.isWritten() || !step.from().equals(step.to())) {
-      turns.done(step);
-      follow(step);
+    Change change = Change.between(text.get(), script);
+    if (!change.isNone() || !values.equals(settings.get())) {
+      story.done(settings.get(), Map.copyOf(values), change);
+      follow(values, script);
     }
   }
 
-  /** Takes back the last turn of a dial. */
-  public void turnBack() {
-    turns.back().ifPresent(this::follow);
+  /** Takes back what was done last, to the script or a dial. */
+  public void undo() {
+    story.back().ifPresent(this::follow);
   }
 
-  /** Makes the turn again that was taken back. */
-  public void turnAgain() {
-    turns.again().ifPresent(this::follow);
+  /** Does again what was taken back. */
+  public void redo() {
+    story.again().ifPresent(this::follow);
   }
 
-  /** A script that was changed since is left as it is. */
-  private void follow(Turns.Step step) {
-    if (step.isWritten() && text.get().equals(step.textFrom())) {
-      following = true;
-      settings.set(step.to());
-      text.set(step.textTo());
-      following = false;
-      ask();
-    } else {
-      put(step.to());
-    }
+  private void follow(Story.Step step) {
+    follow(step.to(), step.change().in(text.get()));
   }
 
-  /** A change of the script may take back what was done to script and dials together. */
+  private void follow(Map<String, String> values, String script) {
+    following = true;
+    settings.set(Map.copyOf(values));
+    text.set(script);
+    following = false;
+    ask();
+  }
+
   private void changed(String old, String now) {
-    if (!following) {
-      turns.with(old, now, settings.get()).ifPresent(step -> settings.set(step.to()));
-      ask();
+    if (following) {
+      return;
     }
+    if (!writing) {
+      story.close();
+    }
+    story.wrote(old, now, settings.get());
+    if (!writing) {
+      story.close();
+    }
+    ask();
   }
 
   private void put(Map<String, String> values) {

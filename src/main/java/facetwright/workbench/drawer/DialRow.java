@@ -4,14 +4,16 @@ import facetwright.geom.Unit;
 import facetwright.script.Dial;
 import facetwright.script.DialText;
 import facetwright.workbench.desk.Desk;
+import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
-import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -21,13 +23,14 @@ import javafx.scene.shape.SVGPath;
 final class DialRow extends VBox {
   private final Desk desk;
   private final Slider slider = new Slider();
-  private final TextField field = new TextField();
+  private final ValueField field = new ValueField();
   private final Button back = new Button();
   private final Label least = new Label();
   private final Label most = new Label();
   private Dial dial;
   private Unit unit;
   private boolean showing;
+  private boolean isHeld;
 
   /**
    * @param compare shows the dial of this name over its range
@@ -44,7 +47,7 @@ final class DialRow extends VBox {
     field.setTooltip(
         new Tooltip("Type a value of " + dial.name() + " (Enter); Up and Down turn it by a step"));
     slider.setAccessibleText(dial.name());
-    slider.setTooltip(new Tooltip("Turn " + dial.name() + " (arrows); Ctrl+Alt+Z turns it back"));
+    slider.setTooltip(new Tooltip("Turn " + dial.name() + " (arrows); Ctrl+Z turns it back"));
     Label counts = new Label(dial.kind() == Dial.Kind.LENGTH ? unit.symbol() : "");
     counts.getStyleClass().add("quiet");
     SVGPath arrow = new SVGPath();
@@ -75,27 +78,16 @@ final class DialRow extends VBox {
     below.setAlignment(Pos.CENTER_LEFT);
     getChildren().addAll(top, below);
     slider.valueProperty().addListener((_, _, v) -> slid(v.doubleValue()));
-    slider.valueChangingProperty().addListener((_, _, changing) -> desk.keepTurning(changing));
+    slider.valueChangingProperty().addListener((_, _, changing) -> desk.hold(changing));
     field.setOnAction(_ -> typed());
-    field
-        .focusedProperty()
-        .addListener(
-            (_, _, focused) -> {
-              if (!focused) {
-                typed();
-              }
-            });
-    field.setOnKeyPressed(
-        e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
-            show(this.dial, this.unit);
-            e.consume();
-          } else if (e.getCode() == KeyCode.UP || e.getCode() == KeyCode.DOWN) {
-            double step = DialText.step(this.dial, this.unit);
-            slid(wanted() + (e.getCode() == KeyCode.UP ? step : -step));
-            e.consume();
-          }
-        });
+    field.focusedProperty().addListener((_, _, focused) -> left(focused));
+    slider.focusedProperty().addListener((_, _, focused) -> held(focused && isHeld));
+    field.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+    // The slider takes its keys itself.
+    slider.addEventFilter(KeyEvent.KEY_PRESSED, e -> held(e.getCode().isArrowKey()));
+    for (Node part : List.of(field, slider)) {
+      part.addEventFilter(KeyEvent.KEY_RELEASED, _ -> held(false));
+    }
     show(dial, unit);
   }
 
@@ -116,9 +108,7 @@ final class DialRow extends VBox {
     }
     least.setText(DialText.of(now, now.from(), in));
     most.setText(DialText.of(now, now.to(), in));
-    if (!field.isFocused() || slider.isValueChanging()) {
-      field.setText(DialText.of(now, wanted(), in));
-    }
+    field.show(DialText.standing(now, desk.settings().get(), in));
     back.setVisible(desk.settings().get().containsKey(now.name()));
     showing = false;
   }
@@ -134,16 +124,43 @@ final class DialRow extends VBox {
     }
     double near = DialText.snapped(dial, value, unit);
     if (Math.abs(near - wanted()) > 1e-9) {
-      String text = DialText.of(dial, near, unit);
-      field.setText(text);
-      desk.turn(dial.name(), text);
+      field.putBack();
+      desk.turn(dial.name(), DialText.of(dial, near, unit));
     }
   }
 
+  /** While a key is held, the dial is turned in one step. */
+  private void held(boolean on) {
+    if (on != isHeld) {
+      isHeld = on;
+      desk.hold(on);
+    }
+  }
+
+  private void pressed(KeyEvent e) {
+    if (e.getCode() == KeyCode.ESCAPE && field.takeBack()) {
+      e.consume();
+    } else if (e.getCode() == KeyCode.UP || e.getCode() == KeyCode.DOWN) {
+      held(true);
+      double step = DialText.step(dial, unit);
+      slid(wanted() + (e.getCode() == KeyCode.UP ? step : -step));
+      e.consume();
+    }
+  }
+
+  private void left(boolean focused) {
+    if (!focused) {
+      held(false);
+      typed();
+    }
+  }
+
+  /** Takes what was typed; the field then says it as dials say it. */
   private void typed() {
     String text = field.getText().strip();
-    if (!text.isEmpty() && !text.equals(DialText.of(dial, wanted(), unit))) {
+    if (field.isTyped() && !text.isEmpty()) {
       desk.turn(dial.name(), text);
     }
+    field.putBack();
   }
 }

@@ -247,7 +247,7 @@ public final class Filing {
     return givenUp;
   }
 
-  /** Goes on with what another program wrote; undo in the script comes back from it. */
+  /** Goes on with what another program wrote; undo comes back from it. */
   void takeTheirs(Path file) {
     Found now = Found.at(file);
     if (!(now instanceof Found.Text(String theirs))) {

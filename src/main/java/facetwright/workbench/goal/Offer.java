@@ -64,7 +64,7 @@ final class Offer extends VBox {
     saying.managedProperty().bind(said.textProperty().isNotEmpty());
     way.setAccessibleText("How to take it");
     way.setTooltip(new Tooltip("What changes: the dials, or the script"));
-    take.setTooltip(new Tooltip("Change it so, in one step; Ctrl+Alt+Z takes it back"));
+    take.setTooltip(new Tooltip("Change it so, in one step; Ctrl+Z takes it back"));
     take.setOnAction(_ -> take());
     Button back = new Button("Leave it");
     back.getStyleClass().add("plain");
@@ -222,7 +222,7 @@ final class Offer extends VBox {
       Way chosen = proposal.ways().get(way.getSelectionModel().getSelectedIndex());
       taken.run();
       desk.take(chosen.settings(), chosen.source());
-      tell("Taken. Ctrl+Alt+Z takes it back in one step.");
+      tell("Taken. Ctrl+Z takes it back in one step.");
     }
   }
 

@@ -32,7 +32,7 @@ class CardMarksTest extends CardRoom {
     assertThat(Fx.get(() -> desk.fault().get())).isNull();
     assertThat(inks("attach")).doesNotContain("mark-fault");
     assertThat(Fx.get(() -> card.fault().isVisible())).isFalse();
-    Fx.run(area::undo);
+    Fx.run(desk::undo);
     assertThat(text()).contains("foot.ttach");
   }
 
@@ -80,7 +80,10 @@ class CardMarksTest extends CardRoom {
   /** However much there is to say, it stands on its note, and the note on the card. */
   @Test
   void whatIsSaidOfALongCallStaysOnItsNote() throws Exception {
-    String script = "design(\"Band\");\n" + "\n".repeat(7) + "wrap({ columns: 8, rows: [20] });\n";
+    String script =
+        "design(\"Band\");\n"
+            + "\n".repeat(7)
+            + "wrap({ columns: 8, width: 20, rows: [20], seam: 8 });\n";
     Fx.run(() -> desk.lay(Path.of("band.js"), Work.of(script)));
     for (double high : new double[] {760, 640, 560}) {
       Fx.run(() -> stage.setHeight(high));

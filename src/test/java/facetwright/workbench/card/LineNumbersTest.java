@@ -3,9 +3,10 @@ package facetwright.workbench.card;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.workbench.Fx;
+import facetwright.workbench.desk.Desk;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.scene.control.Label;
@@ -17,25 +18,25 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The numbers beside the lines, whatever is done to the text. */
 class LineNumbersTest extends CardRoom {
 
-  static Stream<Consumer<CodeArea>> edits() {
+  static Stream<BiConsumer<CodeArea, Desk>> edits() {
     return Stream.of(
-        area -> area.insertText(0, "\n"),
-        area -> area.insertText(0, "// a\n\n\n// a\n"),
-        area -> area.deleteText(0, 0, 1, 0),
-        area -> area.deleteText(1, 4, 3, 2),
-        area -> area.replaceText(area.getText() + area.getText()),
-        area -> area.insertText(2, 0, area.getText()),
-        area -> {
+        (area, _) -> area.insertText(0, "\n"),
+        (area, _) -> area.insertText(0, "// a\n\n\n// a\n"),
+        (area, _) -> area.deleteText(0, 0, 1, 0),
+        (area, _) -> area.deleteText(1, 4, 3, 2),
+        (area, _) -> area.replaceText(area.getText() + area.getText()),
+        (area, _) -> area.insertText(2, 0, area.getText()),
+        (area, desk) -> {
           area.insertText(0, "\n");
-          area.undo();
+          desk.undo();
         },
-        area -> {
+        (area, desk) -> {
           area.deleteText(0, 0, 2, 0);
-          area.undo();
-          area.undo();
-          area.redo();
+          desk.undo();
+          desk.undo();
+          desk.redo();
         },
-        area -> {
+        (area, _) -> {
           area.selectRange(1, 0, 3, 0);
           area.copy();
           area.moveTo(0, 0);
@@ -43,14 +44,14 @@ class LineNumbersTest extends CardRoom {
           area.paste();
         },
         // From 9 lines to 10 and on to 100, where numbers grow wider.
-        area -> area.insertText(0, "\n".repeat(5)),
-        area -> area.replaceText("\n".repeat(98) + area.getText()));
+        (area, _) -> area.insertText(0, "\n".repeat(5)),
+        (area, _) -> area.replaceText("\n".repeat(98) + area.getText()));
   }
 
   @ParameterizedTest
   @MethodSource("edits")
-  void everyLineInViewHasItsNumber(Consumer<CodeArea> edit) throws Exception {
-    Fx.run(() -> edit.accept(area));
+  void everyLineInViewHasItsNumber(BiConsumer<CodeArea, Desk> edit) throws Exception {
+    Fx.run(() -> edit.accept(area, desk));
     Fx.pulse();
     Fx.pulse();
     int first = Fx.get(() -> area.firstVisibleParToAllParIndex()) + 1;

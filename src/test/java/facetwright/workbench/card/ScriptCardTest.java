@@ -26,13 +26,13 @@ class ScriptCardTest extends CardRoom {
     press("Shortcut+Slash");
     assertThat(text()).contains("say(1);\n  // sheet").isNotEqualTo(BOX);
     for (int i = 0; i < 20 && !text().equals(BOX); i++) {
-      Fx.run(area::undo);
+      Fx.run(desk::undo);
     }
     assertThat(text()).isEqualTo(BOX);
     assertThat(Fx.get(() -> desk.text().get())).isEqualTo(BOX);
     String typed = asked.get("say(1);".length() - 1);
     for (int i = 0; i < 20 && !text().equals(typed); i++) {
-      Fx.run(area::redo);
+      Fx.run(desk::redo);
     }
     assertThat(text()).isEqualTo(typed);
   }
@@ -141,9 +141,9 @@ class ScriptCardTest extends CardRoom {
     assertThat(text()).contains("height: 55 }");
     assertThat(asked).hasSize(5).last().asString().contains("height: 55 }");
     assertThat(asked.getFirst()).contains("height: 51 }");
-    Fx.run(area::undo);
+    Fx.run(desk::undo);
     assertThat(text()).isEqualTo(BOX);
-    Fx.run(area::redo);
+    Fx.run(desk::redo);
     assertThat(text()).contains("height: 55 }");
   }
 
@@ -167,8 +167,8 @@ class ScriptCardTest extends CardRoom {
     Fx.run(() -> card.find().replaceAll());
     assertThat(text()).isEqualTo(BOX.replace("foot", "base"));
     assertThat(Fx.get(() -> desk.fault().get())).isNull();
-    Fx.run(area::undo);
-    Fx.run(area::undo);
+    Fx.run(desk::undo);
+    Fx.run(desk::undo);
     assertThat(text()).isEqualTo(BOX);
     press("Esc");
     assertThat(Fx.get(() -> card.find().isVisible())).isFalse();
@@ -212,7 +212,7 @@ class ScriptCardTest extends CardRoom {
     type("// mine\n");
     Fx.run(() -> desk.lay(Path.of("other.js"), Work.of("design(\"Other\");\n")));
     assertThat(text()).isEqualTo("design(\"Other\");\n");
-    Fx.run(area::undo);
+    Fx.run(desk::undo);
     assertThat(text()).isEqualTo("design(\"Other\");\n");
     assertThat(Fx.get(() -> area.getCaretPosition())).isZero();
   }

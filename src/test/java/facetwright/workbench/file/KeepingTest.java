@@ -95,7 +95,7 @@ class KeepingTest {
     next.choose("Open");
     assertThat(next.desk.work()).isEqualTo(new Work(BEFORE, Map.of("side", "34.5")));
     assertThat(next.desk.changed().get()).isTrue();
-    next.desk.turnBack();
+    next.desk.undo();
     assertThat(next.desk.changed().get()).as("recovering can be undone").isFalse();
     next.keeping.close();
   }

@@ -74,7 +74,7 @@ class NothingLostTest {
     assertThat(next.notices.now().get().words()).contains("side 34.5, wall 61");
     next.choose("Turn them so");
     assertThat(next.desk.settings().get()).isEqualTo(TURNED);
-    next.desk.turnBack();
+    next.desk.undo();
     assertThat(next.desk.settings().get()).isEmpty();
   }
 
