@@ -1,5 +1,6 @@
 package facetwright.cli;
 
+import facetwright.geom.Decimals;
 import facetwright.pace.Pace;
 import java.io.Console;
 import java.io.FileDescriptor;
@@ -10,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * Long work of a command, each piece with its bound. Once it has taken longer than a moment, a
@@ -53,7 +53,7 @@ final class Progress {
    * @param what is being done, such as "Drawing layout.pdf"
    * @throws facetwright.pace.TooMuch where it came to its bound
    */
-  <T> T during(String what, Supplier<T> work) {
+  <T, X extends Throwable> T during(String what, ScopedValue.CallableOp<T, X> work) throws X {
     Pace pace = new Pace(most);
     Thread teller =
         Thread.ofPlatform().daemon().name("facetwright-progress").unstarted(() -> tell(what, pace));
@@ -61,7 +61,7 @@ final class Progress {
       teller.start();
     }
     try {
-      return pace.<T, RuntimeException>of(work::get);
+      return pace.<T, X>of(work);
     } finally {
       teller.interrupt();
       join(teller);
@@ -100,7 +100,7 @@ final class Progress {
         + " … "
         + seconds
         + " s, "
-        + Math.round(100 * pace.part())
+        + Decimals.places(100 * pace.part(), pace.part() < 0.1 ? 1 : 0)
         + " % of what it may take";
   }
 

@@ -19,6 +19,7 @@ import facetwright.net.Score;
 import facetwright.net.Sense;
 import facetwright.net.Slit;
 import facetwright.net.Tick;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -87,6 +88,7 @@ public final class NetDrawing {
   }
 
   private Drawing draw() {
+    Pace.step(panels.size());
     Box2 page = part.page();
     if (part.over()) {
       Box2 sheet = part.laid().sheet(part.sheet());

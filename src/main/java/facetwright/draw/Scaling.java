@@ -5,6 +5,7 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -73,6 +74,7 @@ final class Scaling {
   List<Mark> of(List<? extends Mark> marks) {
     List<Mark> scaled = new ArrayList<>();
     for (Mark mark : marks) {
+      Pace.step();
       switch (mark) {
         case Mark.Stroke s -> scaled.add(stroke(s));
         case Mark.Circle c ->

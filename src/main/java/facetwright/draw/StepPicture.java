@@ -10,6 +10,7 @@ import facetwright.geom.Box2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.pace.Pace;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.Placing;
 import facetwright.papers.chart.Replay;
@@ -110,6 +111,7 @@ final class StepPicture {
       f.windows().forEach(w -> marks.add(new Fill(List.of(at(w)), FillKind.WINDOW)));
     }
     for (int i = 0; i <= index; i++) {
+      Pace.step();
       Replay.Frame f = frames.get(i);
       LineKind kind = i == index ? LineKind.NOW : LineKind.DONE;
       f.scores().forEach(s -> line(s, kind));

@@ -20,7 +20,7 @@ class ProgressTest {
   @Test
   void quickWorkIsDoneWithoutAWord() {
     Progress patient = new Progress(new PrintWriter(told, true), true, 1_000_000, 1000);
-    assertThat(patient.<Integer>during("Drawing", () -> 7)).isEqualTo(7);
+    assertThat(patient.<Integer, RuntimeException>during("Drawing", () -> 7)).isEqualTo(7);
     assertThat(told.toString()).isEmpty();
   }
 
@@ -57,7 +57,7 @@ class ProgressTest {
                 });
     assertThat(done).isEqualTo(7);
     assertThat(told.toString())
-        .contains("Drawing layout.pdf: laying copies on the sheet … 0 s, 0 % of what it may take")
+        .contains("Drawing layout.pdf: laying copies on the sheet … 0 s, 0.1 % of what it may take")
         .endsWith("\r\u001b[K");
   }
 
@@ -74,5 +74,20 @@ class ProgressTest {
     assertThat(done).isTrue();
     assertThat(Progress.line("Drawing a.pdf", pace, 12))
         .isEqualTo("Drawing a.pdf: counting … 12 s, 50 % of what it may take");
+  }
+
+  /** A thousandth of the bound is seen to grow, too. */
+  @Test
+  void littleWorkIsToldInTenths() {
+    Pace pace = new Pace(10_000);
+    boolean done =
+        pace.<Boolean, RuntimeException>of(
+            () -> {
+              Pace.step(37);
+              return true;
+            });
+    assertThat(done).isTrue();
+    assertThat(Progress.line("Drawing a.pdf", pace, 2))
+        .isEqualTo("Drawing a.pdf … 2 s, 0.4 % of what it may take");
   }
 }

@@ -1,6 +1,7 @@
 package facetwright.papers.chart;
 
 import facetwright.geom.Ruler;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -114,6 +115,7 @@ final class FullLines {
     for (boolean isBetter = true; isBetter; ) {
       isBetter = false;
       for (int i = 0; i < far.length; i++) {
+        Pace.step(far.length);
         boolean[] other = Arrays.copyOf(far, far.length);
         other[i] = !other[i];
         Cost then = cost(other);

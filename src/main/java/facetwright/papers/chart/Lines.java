@@ -3,12 +3,16 @@ package facetwright.papers.chart;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /** Sets of straight lines: what matters is where they run, not how they are divided. */
 final class Lines {
+  /** Lines that are compared in one step of work. */
+  private static final int AT_ONCE = 16;
+
   private static final double FINE = LengthTolerance.FINE.mm();
 
   private Lines() {}
@@ -38,6 +42,7 @@ final class Lines {
             .sorted(Comparator.comparingDouble(s -> -s.length()))
             .toList();
     for (Segment2 s : longestFirst) {
+      Pace.step(1 + carriers.size() / AT_ONCE);
       carriers.stream()
           .filter(c -> c.carries(s))
           .findFirst()
@@ -78,6 +83,7 @@ final class Lines {
   static List<Segment2> without(List<Segment2> lines, List<Segment2> others) {
     List<Segment2> left = new ArrayList<>(lines);
     for (Segment2 other : others) {
+      Pace.step(1 + left.size() / AT_ONCE);
       List<Segment2> next = new ArrayList<>();
       left.forEach(s -> next.addAll(without(s, other)));
       left = next;
@@ -110,6 +116,7 @@ final class Lines {
 
   /** The line divided wherever one of the others crosses, touches or leaves it. */
   static List<Segment2> divided(Segment2 line, List<Segment2> others) {
+    Pace.step(1 + others.size() / AT_ONCE);
     double length = line.length();
     Vec2 along = line.direction();
     List<Double> at = new ArrayList<>(List.of(0.0, length));

@@ -3,6 +3,7 @@ package facetwright.papers.chart;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Ruler;
 import facetwright.geom.Vec2;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -101,6 +102,7 @@ final class Marks {
   }
 
   private List<Known> here(boolean isAcross, double other) {
+    Pace.step(1 + drawn.size() / 8);
     Side low = isAcross ? Side.LEFT : Side.BOTTOM;
     Side high = isAcross ? Side.RIGHT : Side.TOP;
     Stream<Known> edges =

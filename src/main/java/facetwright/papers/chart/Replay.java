@@ -4,6 +4,7 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -160,6 +161,7 @@ public final class Replay {
   }
 
   private void follow(Step step) {
+    Pace.step();
     switch (step) {
       case Step.Trim t -> {
         width = mm(t.width());

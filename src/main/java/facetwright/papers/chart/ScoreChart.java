@@ -1,9 +1,11 @@
 package facetwright.papers.chart;
 
+import facetwright.geom.Count;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
 import facetwright.net.Net;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,6 +34,7 @@ public record ScoreChart(List<PieceChart> pieces) {
   /** The chart for a net as it lies on its sheet. */
   public static ScoreChart of(Net net, Ruler ruler) {
     List<PieceChart> charts = new ArrayList<>();
+    Pace.doing("planning the scores and cuts of " + Count.of(net.pieces(), "piece"));
     for (int i = 0; i < net.pieces(); i++) {
       FlatPiece piece = FlatPiece.of(net, i);
       FlatPiece turned = piece.turned(net, i);

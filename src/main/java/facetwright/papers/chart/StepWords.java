@@ -1,6 +1,7 @@
 package facetwright.papers.chart;
 
 import facetwright.geom.Sentence;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -175,6 +176,7 @@ public final class StepWords {
       for (Step.Path next = next(left, chain.getLast());
           next != null;
           next = next(left, chain.getLast())) {
+        Pace.step(1 + left.size() / 16);
         left.remove(next);
         chain.add(next.from().equals(chain.getLast()) ? next.to() : next.from());
       }

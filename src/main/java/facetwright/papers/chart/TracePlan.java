@@ -3,6 +3,7 @@ package facetwright.papers.chart;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -35,6 +36,7 @@ final class TracePlan {
     all.addAll(CutSteps.corners(piece));
     List<Vec2> once = new ArrayList<>();
     for (Vec2 p : all) {
+      Pace.step(1 + once.size() / 16);
       if (once.stream().noneMatch(q -> LengthTolerance.FINE.same(p, q))) {
         once.add(p);
       }
@@ -47,6 +49,7 @@ final class TracePlan {
 
   /** The number of the point at a place. */
   static Spot numbered(List<Vec2> points, Vec2 place) {
+    Pace.step(1 + points.size() / 16);
     for (int i = 0; i < points.size(); i++) {
       if (LengthTolerance.FINE.same(points.get(i), place)) {
         return new Spot.Numbered(i + 1);

@@ -5,6 +5,7 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -72,6 +73,7 @@ final class Waste {
   }
 
   private static Vec2 snapped(Vec2 rough, List<Vec2> corners) {
+    Pace.step(1 + corners.size() / 16);
     Vec2 best = rough;
     double least = NEAR;
     for (Vec2 c : corners) {

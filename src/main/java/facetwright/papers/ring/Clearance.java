@@ -7,6 +7,7 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.net.Net;
+import facetwright.pace.Pace;
 import java.util.List;
 
 /** The free circle in the middle of a ring, seen from above. */
@@ -17,6 +18,7 @@ final class Clearance {
   static double round(Net net, FoldedForm form, List<Integer> body, Motion3 motion) {
     double least = Double.POSITIVE_INFINITY;
     for (int p : body) {
+      Pace.step();
       List<Vec2> seen =
           form.corners(net, p).stream()
               .map(motion::apply)

@@ -5,6 +5,7 @@ import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -26,6 +27,9 @@ public final class Rings {
 
   private static final double MEETING = 0.5;
 
+  /** Steps that it takes to see how two seats meet. */
+  private static final int PAIR = 100;
+
   private final List<Pair> pairs = new ArrayList<>();
 
   private Rings() {}
@@ -43,10 +47,12 @@ public final class Rings {
         Bodies.of(net).stream().filter(b -> b.contains(standing)).findFirst().orElseThrow();
     List<Vec3> points = new ArrayList<>();
     body.forEach(p -> points.addAll(form.corners(net, p)));
+    Pace.doing("seating the piece side by side");
     List<Seat> seats = Seat.of(net, form, body, points);
     Rings rings = new Rings();
     for (int i = 0; i < seats.size(); i++) {
       for (int j = i + 1; j < seats.size(); j++) {
+        Pace.step(PAIR + points.size());
         Pair pair = Pair.of(body, points, seats.get(i), seats.get(j));
         if (pair.meets(MEETING)) {
           rings.pairs.add(pair);

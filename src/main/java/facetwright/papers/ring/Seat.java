@@ -7,6 +7,7 @@ import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -27,6 +28,7 @@ record Seat(Net net, FoldedForm form, List<Integer> panels, Vec3 normal) {
     List<Seat> seats = new ArrayList<>();
     boolean[] done = new boolean[net.panels().size()];
     for (int p : body) {
+      Pace.step(1 + points.size() / 16);
       if (done[p] || net.panels().get(p).role() == PanelRole.TAB) {
         continue;
       }

@@ -1,0 +1,67 @@
+package facetwright.export;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import facetwright.geom.Unit;
+import facetwright.pace.Pace;
+import facetwright.pace.Stopped;
+import facetwright.pace.TooMuch;
+import facetwright.script.Design;
+import facetwright.script.Facetwright;
+import facetwright.script.sandbox.Budget;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every paper counts its steps as it goes, so that it is seen to go, and ends when it has to. */
+class PaperStepsTest {
+  private static Design design;
+
+  @BeforeAll
+  static void lantern() throws Exception {
+    Path script = Path.of("library", "harbour-lantern.js");
+    design = Facetwright.evaluate("lantern.js", Files.readString(script), Map.of(), Budget.USUAL);
+  }
+
+  private static Job job() {
+    Unit unit = design.unit();
+    Order usual = Order.usual(unit);
+    return new Job(
+        design.title(),
+        "",
+        unit,
+        design.laid(),
+        design.folded(),
+        new Order(8, usual.paper(), usual.ruler()));
+  }
+
+  static List<Exporter> exporters() {
+    List<Exporter> all = new ArrayList<>(Exporters.all().sequencedValues());
+    all.add(new RingWriter());
+    return all;
+  }
+
+  private static void write(Exporter exporter, Pace pace) {
+    Job job = job();
+    assertThat(pace.<Integer, RuntimeException>of(() -> exporter.files(job).size())).isPositive();
+  }
+
+  @ParameterizedTest
+  @MethodSource("exporters")
+  void itIsSeenToGoAndEnds(Exporter exporter) {
+    Pace whole = new Pace();
+    write(exporter, whole);
+    assertThat(whole.steps()).as(exporter.fileName()).isGreaterThan(20);
+    Pace half = new Pace(whole.steps() / 2);
+    assertThatThrownBy(() -> write(exporter, half)).isInstanceOf(TooMuch.class);
+    Pace stopped = new Pace();
+    stopped.stop();
+    assertThatThrownBy(() -> write(exporter, stopped)).isInstanceOf(Stopped.class);
+  }
+}
