@@ -30,7 +30,7 @@ public final class Checks {
           new TabTooBigRule(),
           new TabSticksOutRule(),
           new TabsClashRule(),
-          new LidTightRule(),
+          new FitRule(),
           new ClosingStackRule(),
           new WindowNearScoreRule(),
           new HoleNearEdgeRule(),

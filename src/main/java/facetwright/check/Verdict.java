@@ -54,11 +54,12 @@ public final class Verdict {
     if (tab.isPresent()) {
       return "Can't be made as it stands: every join meets, but " + met(tab.get()) + ".";
     }
+    String fits = FitRule.words(subject).map(w -> ", but " + w).orElse("");
     if (form.gaps().isEmpty()) {
-      return "Closes: it has no joins that could miss.";
+      return "Closes: it has no joins that could miss" + fits + ".";
     }
     double within = Math.max(FINE, Math.ceil(form.gap() / FINE) * FINE);
-    return "Closes: every join meets to within " + Mm.fine(within) + " mm.";
+    return "Closes: every join meets to within " + Mm.fine(within) + " mm" + fits + ".";
   }
 
   private String strained() {

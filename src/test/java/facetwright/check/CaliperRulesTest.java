@@ -29,7 +29,7 @@ class CaliperRulesTest {
   /** Of 220 g/m²: 0.275 mm. */
   private static final double CALIPER = Stock.usualCaliper(220);
 
-  private static final String LID = "lid-tight";
+  private static final String FIT = FitRule.NAME;
   private static final String STACK = "closing-stack";
 
   private static void tray(Card card, String name, double x, double w, double d, double h) {
@@ -47,7 +47,7 @@ class CaliperRulesTest {
     Card card = new Card();
     tray(card, "floor", 0, 60, 40, 30);
     tray(card, "top", 200, lidWidth, lidDepth, lidHeight);
-    return Looks.of(LID, Looks.at(card));
+    return Looks.of(FIT, Looks.at(card));
   }
 
   @Test
@@ -56,9 +56,14 @@ class CaliperRulesTest {
     assertThat(found).hasSize(1);
     assertThat(found.getFirst().message())
         .isEqualTo(
-            "The lid with \"top\" is made exactly as wide as the box with \"floor\". The card is"
-                + " 0.28 mm thick, so the lid does not go over it.");
-    assertThat(found.getFirst().fix()).startsWith("Make the lid 0.55 mm wider across");
+            "If the one is to go over the other: the lid with \"top\" is 60 × 40 mm and the box"
+                + " with \"floor\" 60 × 40 mm. The card is 0.28 mm thick, so the lid does not go"
+                + " over it.");
+    assertThat(found.getFirst().fix())
+        .isEqualTo(
+            "Make the lid 60.55 × 40.55 mm (0.55 mm more than its 60 mm and 0.55 mm more than its"
+                + " 40 mm), or the box 59.45 × 39.45 mm (0.55 mm less than its 60 mm and 0.55 mm"
+                + " less than its 40 mm).");
     assertThat(found.getFirst().place()).isEqualTo(new Place.AtPanel(5));
     assertThat(found.getFirst().severity()).isEqualTo(Finding.Severity.WARNING);
     assertThat(boxAndLid(60 + 0.55, 40 + 0.55, 12)).isEmpty();
@@ -68,24 +73,50 @@ class CaliperRulesTest {
   void lidOneCaliperTooTight() {
     List<Finding> found = boxAndLid(60 + CALIPER, 40 + CALIPER, 12);
     assertThat(found).hasSize(1);
-    assertThat(found.getFirst().message()).contains("only 0.14 mm wider on a side than the box");
-    assertThat(found.getFirst().fix()).startsWith("Make the lid 0.28 mm wider across");
-    assertThat(boxAndLid(60 + CALIPER + 0.28, 40 + CALIPER + 0.28, 12)).isEmpty();
+    assertThat(found.getFirst().fix()).startsWith("Make the lid 60.55 × 40.55 mm (0.28 mm more");
+    assertThat(boxAndLid(60.55, 40.55, 12)).isEmpty();
   }
 
   @Test
   void lidWideEnoughOneWayOnly() {
-    assertThat(boxAndLid(61, 40, 12)).hasSize(1);
-    assertThat(boxAndLid(60, 41, 12)).hasSize(1);
+    assertThat(boxAndLid(61, 40, 12).getFirst().fix())
+        .startsWith("Make the lid 61 × 40.55 mm (0.55 mm more than its 40 mm)");
+    assertThat(boxAndLid(60, 41, 12).getFirst().fix())
+        .startsWith("Make the lid 60.55 × 41 mm (0.55 mm more than its 60 mm)");
     assertThat(boxAndLid(61, 41, 12)).isEmpty();
     // Turned a quarter it still is the lid of this box.
     assertThat(boxAndLid(40, 60, 12)).hasSize(1);
   }
 
+  /** What is not called a lid may be meant to lie inside. */
   @Test
   void lidNarrowerThanTheBox() {
-    assertThat(boxAndLid(59.8, 39.8, 12).getFirst().message())
-        .contains("is made 0.1 mm narrower on a side than the box");
+    assertThat(boxAndLid(59.8, 39.8, 12).getFirst().severity()).isEqualTo(Finding.Severity.WARNING);
+    Finding inside = boxAndLid(58, 38, 12).getFirst();
+    assertThat(inside.severity()).isEqualTo(Finding.Severity.NOTE);
+    assertThat(inside.message()).endsWith("so the lid does not go over it; it drops in.");
+    assertThat(inside.fix()).endsWith("If it is meant to lie inside, call it an insert.");
+    assertThat(insert(58, 38)).isEmpty();
+  }
+
+  private static List<Finding> insert(double width, double depth) {
+    Card card = new Card();
+    tray(card, "floor", 0, 60, 40, 30);
+    tray(card, "insert", 200, width, depth, 12);
+    return Looks.of(FIT, Looks.at(card));
+  }
+
+  @Test
+  void insertsGoIntoTheirBox() {
+    assertThat(insert(60 - 0.55, 40 - 0.55)).isEmpty();
+    Finding tight = insert(60, 39).getFirst();
+    assertThat(tight.severity()).isEqualTo(Finding.Severity.ERROR);
+    assertThat(tight.message())
+        .isEqualTo(
+            "The box with \"floor\" is 60 × 40 mm and the insert with \"insert\" 60 × 39 mm. The"
+                + " card is 0.28 mm thick, so the insert does not go in.");
+    assertThat(tight.fix()).endsWith("or the insert 59.45 × 39 mm (0.55 mm less than its 60 mm).");
+    assertThat(insert(50, 30).getFirst().severity()).isEqualTo(Finding.Severity.WARNING);
   }
 
   @Test
@@ -94,6 +125,7 @@ class CaliperRulesTest {
     assertThat(boxAndLid(60, 40, 30)).isEmpty();
     assertThat(boxAndLid(80, 60, 12)).isEmpty();
     assertThat(boxAndLid(50, 50, 12)).isEmpty();
+    assertThat(boxAndLid(100, 90, 12)).isEmpty();
   }
 
   /** A star of so many points; its lid is set off square to the sides, by the box's own corners. */
@@ -114,7 +146,7 @@ class CaliperRulesTest {
       lid.add(at.plus(bisector.times(reach)).plus(new Vec2(400, 0)));
     }
     walled(card, "top", lid, 12);
-    return Looks.of(LID, Looks.at(card));
+    return Looks.of(FIT, Looks.at(card));
   }
 
   private static void walled(Card card, String name, List<Vec2> corners, double high) {
@@ -136,19 +168,21 @@ class CaliperRulesTest {
       assertThat(stars(points, 0)).hasSize(1);
       assertThat(stars(points, 0).getFirst().message()).contains("exactly as wide as the box");
       assertThat(stars(points, 0.8 * CALIPER).getFirst().fix())
-          .startsWith("Make the lid 0.11 mm wider");
+          .startsWith("Set each side of the lid 0.06 mm farther out, as by making it 1.00");
+      assertThat(stars(points, CALIPER + 2)).isEmpty();
+      assertThat(stars(points, CALIPER + 2.1)).hasSize(1);
     }
   }
 
   private static List<Finding> sleeve(double wide, double high) {
     Card card = new Card();
     tray(card, "floor", 0, 60, 40, 20);
-    PanelDraft first = card.rectangle("cover", 300, 0, wide, 70);
+    PanelDraft first = card.rectangle("round", 300, 0, wide, 70);
     PanelDraft second = card.wall(first.edge(1), "right", high);
     PanelDraft third = card.wall(second.edge(2), "under", wide);
     PanelDraft fourth = card.wall(third.edge(2), "left", high);
     card.seam(fourth.edge(2), first.edge(3));
-    return Looks.of(LID, Looks.at(card));
+    return Looks.of(FIT, Looks.at(card));
   }
 
   @Test
@@ -156,20 +190,26 @@ class CaliperRulesTest {
     // Round either side of the tray, as wide and high as it is: too tight.
     for (double side : new double[] {60, 40}) {
       Finding tight = sleeve(side, 20).getFirst();
+      assertThat(tight.severity()).isEqualTo(Finding.Severity.ERROR);
       assertThat(tight.message())
           .isEqualTo(
-              "The sleeve with \"cover\" is too tight for the tray with \"floor\". The card is 0.28"
-                  + " mm thick, so the tray does not go into it.");
+              String.format(
+                  "The sleeve with \"round\" is %1$.0f × 20 mm and the tray with \"floor\" %1$.0f ×"
+                      + " 20 mm seen from where it goes in. The card is 0.28 mm thick, so the tray"
+                      + " does not go in.",
+                  side));
       assertThat(tight.fix())
-          .isEqualTo(
-              "Make the sleeve 0.55 mm wider and 0.42 mm higher, or the tray as much smaller.");
+          .startsWith(
+              String.format(
+                  "Make the sleeve %.2f × 20.42 mm (0.55 mm more than its %.0f mm and 0.42 mm more"
+                      + " than its 20 mm), or the tray ",
+                  side + 0.55, side));
       assertThat(sleeve(side + 0.55, 20.42)).isEmpty();
       assertThat(sleeve(side + 0.55, 20)).hasSize(1);
       assertThat(sleeve(side, 20.42)).hasSize(1);
     }
     // Made for something else.
-    assertThat(sleeve(90, 20)).isEmpty();
-    assertThat(sleeve(60, 60)).isEmpty();
+    assertThat(sleeve(90, 50)).isEmpty();
   }
 
   private static List<Finding> hexagons(double slip) {
@@ -182,15 +222,16 @@ class CaliperRulesTest {
               .unfold(Solids.prismBySide(6, size[0], size[1]).withoutFacet("top"))
               .net());
     }
-    return Looks.of(LID, Looks.at(NetMerge.of(nets), SheetSizes.named("A3").stock(220)));
+    return Looks.of(FIT, Looks.at(NetMerge.of(nets), SheetSizes.named("A3").stock(220)));
   }
 
   @Test
   void hexagonLidsAreMeasuredSquareToTheirSides() {
     assertThat(hexagons(CALIPER)).isEmpty();
     assertThat(hexagons(0.8 * CALIPER)).hasSize(1);
-    // 0.2 · 0.275 mm on both sides: 0.11 mm.
-    assertThat(hexagons(0.8 * CALIPER).getFirst().fix()).startsWith("Make the lid 0.11 mm wider");
+    // 0.2 · 0.275 mm on both sides: 0.11 mm across, tan(30°) of that on a side.
+    assertThat(hexagons(0.8 * CALIPER).getFirst().fix())
+        .startsWith("Make the lid 30.32 mm on a side instead of 30.25 mm (30.32 mm from its");
   }
 
   /** Flaps folded right over onto a square of 60 mm. */
