@@ -2,16 +2,13 @@ package facetwright.check;
 
 import facetwright.fold.FoldedForm;
 import facetwright.net.Laid;
-import facetwright.net.Site;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 /** All rules, in the order in which a maker should mend. */
 public final class Checks {
-  /** So many findings of one rule are told one by one. */
-  public static final int MOST_OF_A_KIND = 25;
-
   private static final List<Rule> RULES =
       List.of(
           new OverlapRule(),
@@ -20,7 +17,6 @@ public final class Checks {
           new ShortWallRule(),
           new InsideOutRule(),
           new GapRule(),
-          new StrainRule(),
           new FoldFlatRule(),
           new TearRule(),
           new PanelThroughPanelRule(),
@@ -40,6 +36,17 @@ public final class Checks {
           new TickOffCardRule(),
           new GrainRule());
 
+  /** Rules on what may come of a form that does not close. */
+  private static final Set<String> OF_CLOSING =
+      Set.of(
+          "inside-out",
+          "gap",
+          "tear",
+          "panel-through-panel",
+          "sense",
+          "closing-stack",
+          "not-solved");
+
   private Checks() {}
 
   /** The rules, in order. */
@@ -47,29 +54,18 @@ public final class Checks {
     return RULES;
   }
 
-  /** Everything the rules find: errors first, then warnings, then notes, each in rule order. */
+  /**
+   * Everything the rules find: errors first, then warnings, then notes, each in rule order. What
+   * walls that are too short lead to is not told beside them.
+   */
   public static List<Finding> all(Laid laid, FoldedForm folded) {
     Subject subject = new Subject(laid, folded);
     List<Finding> all = new ArrayList<>();
-    RULES.forEach(rule -> all.addAll(few(rule.find(subject))));
+    RULES.forEach(rule -> all.addAll(Alike.told(rule.find(subject))));
+    if (all.stream().anyMatch(f -> f.rule().equals(ShortWallRule.NAME))) {
+      all.removeIf(f -> OF_CLOSING.contains(f.rule()));
+    }
     all.sort(Comparator.comparing(Finding::severity));
     return List.copyOf(all);
-  }
-
-  private static List<Finding> few(List<Finding> found) {
-    if (found.size() <= MOST_OF_A_KIND) {
-      return found;
-    }
-    List<Finding> few = new ArrayList<>(found.subList(0, MOST_OF_A_KIND));
-    Finding like = found.get(MOST_OF_A_KIND);
-    few.add(
-        new Finding(
-            like.rule(),
-            like.severity(),
-            (found.size() - MOST_OF_A_KIND) + " more like this.",
-            like.fix(),
-            new Place.WholeNet(),
-            Site.NONE));
-    return few;
   }
 }

@@ -18,9 +18,7 @@ import java.util.stream.Collectors;
 final class FoldFlatRule implements Rule {
   @Override
   public List<Finding> find(Subject subject) {
-    return FlatFolding.locked(subject.net(), subject.folded()).stream()
-        .map(f -> finding(subject, f))
-        .toList();
+    return subject.folded().locked().stream().map(f -> finding(subject, f)).toList();
   }
 
   /** Which scores can't all be folded right over. */

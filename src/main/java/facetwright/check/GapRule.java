@@ -7,8 +7,10 @@ import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.Score;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Joins that miss when folded. It keeps silent below what a hand can cut, and on what the unlike
@@ -16,9 +18,13 @@ import java.util.Optional;
  * panel is told as such.
  */
 final class GapRule implements Rule {
+  /** So many joins are named. */
+  private static final int NAMED = 3;
+
   @Override
   public List<Finding> find(Subject subject) {
     List<Finding> found = new ArrayList<>();
+    List<JoinGap> missing = new ArrayList<>();
     for (JoinGap gap : subject.folded().gaps()) {
       Join join = subject.net().joins().get(gap.join());
       if (gap.mm() <= SeamLengthsRule.difference(subject, join) + Mm.HAIR) {
@@ -26,19 +32,47 @@ final class GapRule implements Rule {
       }
       if (join instanceof Join.Lap lap && Laps.isBeside(subject.net(), subject.folded(), lap)) {
         found.add(beside(subject, gap, lap));
-        continue;
+      } else {
+        missing.add(gap);
       }
-      String name = subject.name(join);
-      found.add(
-          new Finding(
-              "gap",
-              Mm.miss(gap.mm()),
-              "When folded, " + name + " misses by " + Mm.text(gap.mm()) + ".",
-              fix(subject, join),
-              new Place.AtJoin(gap.join()),
-              subject.site(join)));
+    }
+    if (!missing.isEmpty()) {
+      found.addFirst(missing(subject, missing));
     }
     return found;
+  }
+
+  /** All that miss have one cause more often than not. */
+  private static Finding missing(Subject subject, List<JoinGap> gaps) {
+    gaps.sort(Comparator.comparingDouble(JoinGap::mm).reversed());
+    JoinGap worst = gaps.getFirst();
+    Join join = subject.net().joins().get(worst.join());
+    int others = gaps.size() - 1;
+    String named =
+        gaps.stream()
+            .skip(1)
+            .limit(NAMED)
+            .map(g -> subject.name(subject.net().joins().get(g.join())))
+            .collect(Collectors.joining(", "));
+    String also =
+        switch (others) {
+          case 0 -> ".";
+          case 1 -> ", and so does " + named + ", by " + Mm.text(gaps.get(1).mm()) + ".";
+          default ->
+              String.format(
+                  ", and %d others miss by up to %s: %s%s.",
+                  others,
+                  Mm.text(gaps.get(1).mm()),
+                  named,
+                  others > NAMED ? " and " + (others - NAMED) + " more" : "");
+        };
+    return new Finding(
+        "gap",
+        Finding.Severity.ERROR,
+        "When folded, " + subject.name(join) + " misses by " + Mm.text(worst.mm()) + also,
+        fix(subject, join),
+        new Place.AtJoin(worst.join()),
+        subject.site(join));
   }
 
   private static String fix(Subject subject, Join join) {

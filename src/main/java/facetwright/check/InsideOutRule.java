@@ -1,9 +1,7 @@
 package facetwright.check;
 
 import facetwright.fold.Closure;
-import facetwright.fold.FlatFolding;
 import facetwright.fold.FoldedForm;
-import facetwright.fold.touch.Collision;
 import facetwright.net.PanelRole;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -18,8 +16,8 @@ final class InsideOutRule implements Rule {
     FoldedForm form = subject.folded();
     boolean isKnown =
         form.closure() != Closure.IN_ITSELF
-            || form.collisions().stream().anyMatch(Collision::isInTheWay)
-            || !FlatFolding.locked(subject.net(), form).isEmpty();
+            || !form.obstacles(subject.net()).isEmpty()
+            || !form.locked().isEmpty();
     if (isKnown) {
       return List.of();
     }

@@ -1,13 +1,14 @@
 package facetwright.check;
 
+import facetwright.fold.touch.Collision;
 import facetwright.geom.Decimals;
 
 /** How lengths and areas stand in a message, and what counts as a miss. */
 final class Mm {
-  /** What a steady hand holds when cutting and scoring, in mm; common practice, no source. */
-  static final double HAIR = 0.2;
+  /** What a steady hand holds when cutting and scoring, in mm. */
+  static final double HAIR = Collision.HELD;
 
-  /** A miss that no pressing of the card makes up, in mm; common practice, no source. */
+  /** A thickness of card that no pressing makes up, in mm; common practice, no source. */
   static final double MISFIT = 2;
 
   /** What reads as 0 with two decimals. */
@@ -54,10 +55,5 @@ final class Mm {
   /** Three decimals at most. */
   static String fine(double value) {
     return Decimals.places(value, 3);
-  }
-
-  /** A miss can't be made when it is beyond what pressing makes up. */
-  static Finding.Severity miss(double mm) {
-    return mm > MISFIT ? Finding.Severity.ERROR : Finding.Severity.WARNING;
   }
 }

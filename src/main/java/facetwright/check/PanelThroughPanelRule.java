@@ -4,38 +4,56 @@ import facetwright.fold.touch.Collision;
 import facetwright.net.PanelRole;
 import facetwright.net.Site;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Panels that pass through each other in the folded form. It keeps silent below what a hand can
- * cut, and only warns where the form's own gap is as large: mending that may mend both.
+ * Panels that pass through each other in the folded form, tabs apart from the others: of each kind
+ * those that are deepest in each other, and how many more. It keeps silent below what a hand can
+ * cut, and where the form's own gap is as large: mending that may mend both.
  */
 final class PanelThroughPanelRule implements Rule {
   @Override
   public List<Finding> find(Subject subject) {
     // Two panels may each be off by what the joins miss.
-    double gap = 2 * subject.folded().gap();
+    double gap = subject.folded().closes() ? 0 : 2 * subject.folded().gap();
     List<Finding> found = new ArrayList<>();
-    boolean isTold = false;
-    for (Collision c : subject.folded().collisions()) {
-      if (!c.isInTheWay() || (c.isInOnePlace() && isTold)) {
-        continue;
+    for (boolean ofTabs : new boolean[] {false, true}) {
+      List<Collision> through =
+          subject.folded().obstacles(subject.net()).stream()
+              .filter(c -> c.isOfTab(subject.net()) == ofTabs)
+              .filter(c -> c.isInOnePlace() || c.depth() > gap)
+              .sorted(
+                  Comparator.comparing(Collision::isInOnePlace)
+                      .thenComparingDouble(Collision::depth)
+                      .reversed())
+              .toList();
+      if (!through.isEmpty()) {
+        found.add(finding(subject, through));
       }
-      isTold |= c.isInOnePlace();
-      found.add(
-          new Finding(
-              "panel-through-panel",
-              isOfGap(c, gap) ? Finding.Severity.WARNING : Finding.Severity.ERROR,
-              message(subject, c),
-              fix(subject, c, gap),
-              new Place.AtPanel(c.b()),
-              site(subject, c)));
     }
     return found;
   }
 
-  private static boolean isOfGap(Collision c, double gap) {
-    return !c.isInOnePlace() && c.depth() <= gap;
+  private static Finding finding(Subject subject, List<Collision> through) {
+    Collision worst = through.getFirst();
+    return new Finding(
+        "panel-through-panel",
+        Finding.Severity.ERROR,
+        message(subject, worst) + others(through),
+        fix(subject, worst),
+        new Place.AtPanel(worst.b()),
+        site(subject, worst));
+  }
+
+  private static String others(List<Collision> through) {
+    int others = through.size() - 1;
+    return switch (others) {
+      case 0 -> "";
+      case 1 -> " So do two others.";
+      default -> " So do " + others + " other pairs.";
+    };
   }
 
   private static String message(Subject subject, Collision c) {
@@ -54,23 +72,30 @@ final class PanelThroughPanelRule implements Rule {
         Mm.text(Math.max(0, c.place().z())));
   }
 
-  private static String fix(Subject subject, Collision c, double gap) {
-    if (isOfGap(c, gap)) {
-      return "First mend what keeps the form from closing; this may go with it.";
-    }
+  private static String fix(Subject subject, Collision c) {
     if (c.isInOnePlace()) {
       return "The card runs round more than once: change the fold angles, so that they add up to"
           + " 360° once round, or take panels out.";
     }
+    Optional<String> shorter = Shorter.words(subject, c);
     for (int panel : new int[] {c.a(), c.b()}) {
       if (subject.panel(panel).role() == PanelRole.TAB) {
-        return "Make "
-            + subject.name(panel)
-            + " shallower, bevel its ends more, or change its fold angle.";
+        return shorter
+            .map(s -> s + " That, or change its fold angle.")
+            .orElse(
+                "Bevel the ends of " + subject.name(panel) + " more, or change its fold angle.");
       }
     }
-    return "Change the fold angle of one of them, make one shorter by the depth, or cut a window"
-        + " for the other to go through.";
+    for (int panel : new int[] {c.a(), c.b()}) {
+      if (subject.panel(panel).role() == PanelRole.GUSSET) {
+        return "Make the walls beside the gussets longer, the pinched columns narrower, or let the"
+            + " points go out: gusset({ point: \"out\" }).";
+      }
+    }
+    return shorter
+        .map(s -> s + " That, or change the fold angle of one of them.")
+        .orElse(
+            "Change the fold angle of one of them, or cut a window for the other to go through.");
   }
 
   private static Site site(Subject subject, Collision c) {

@@ -22,7 +22,7 @@ final class SeamLengthsRule implements Rule {
       found.add(
           new Finding(
               "seam-lengths",
-              Mm.miss(miss),
+              subject.folded().closes() ? Finding.Severity.WARNING : Finding.Severity.ERROR,
               String.format(
                   "The seam between %s and %s: its sides differ by %s. That of %s is %s long, that"
                       + " of %s %s.",

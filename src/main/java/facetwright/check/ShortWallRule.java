@@ -1,9 +1,5 @@
 package facetwright.check;
 
-import facetwright.net.EdgeRef;
-import facetwright.net.Net;
-import facetwright.net.Panel;
-import facetwright.net.PanelRole;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,117 +7,152 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Walls of a pinched wrap that do not reach from the waist in to the rim.
+ * Walls of a pinched wrap that are too short: they do not reach from the waist in to the rim; or
+ * they lie so flat that points that go in reach through the row beyond the waist. Points of wide
+ * columns that go past the axis, where those of the others are, are told too.
  *
- * <p>Of a row of equal columns every second one is pinched to a point, m of them, v wide. The
- * others make a ring of m sides at the rim. Seen from above each lies v/(2·sin(π/m)) farther in
- * than at the waist (elementary: of two lines that turn by 2π/m from each other each is that far
- * from where they are cut by a third, v long between them, that turns by as much to both). No wall
- * is shorter than that.
- *
- * <p>It keeps silent where the form closes, and on rows whose columns are not alike.
+ * <p>It keeps silent where the form can be made, and on rows whose columns are not alike.
  */
 final class ShortWallRule implements Rule {
-  /** Shorter by less than this is the arithmetic's, in mm. */
-  private static final double SAME = 1e-6;
+  /** What a finding of it is called. */
+  static final String NAME = "short-wall";
 
-  /** A row of walls pinched in turn. */
-  private static final class Row {
-    private final List<Integer> walls = new ArrayList<>();
-    private final List<Double> heights = new ArrayList<>();
-    private final List<Double> widths = new ArrayList<>();
-    private final List<Double> pinched = new ArrayList<>();
-
-    private boolean isAlike() {
-      return pinched.size() >= 3
-          && heights.size() == 2 * pinched.size()
-          && walls.size() == pinched.size()
-          && alike(heights)
-          && alike(widths)
-          && alike(pinched);
+  /**
+   * A row that can't be made as it is.
+   *
+   * @param row which
+   * @param needed the least length of its walls, in mm; not a number where no length helps
+   * @param scales whether narrower columns need as much shorter walls
+   */
+  private record Lack(PinchedRow row, double needed, boolean scales) {
+    private boolean isOfLength() {
+      return !Double.isNaN(needed);
     }
 
-    private static boolean alike(List<Double> lengths) {
-      return lengths.stream().allMatch(l -> Math.abs(l - lengths.getFirst()) <= SAME);
-    }
-
-    /** The least length of its walls, in mm. */
-    private double least() {
-      return pinched.getFirst() / (2 * Math.sin(Math.PI / pinched.size()));
+    /** Whether it can be made with its points out, its walls as they are. */
+    private boolean isRightOut() {
+      return row.isInward() && !row.isShort();
     }
 
     /** The widest that its pinched columns may be, in mm. */
     private double widest() {
-      return 2 * heights.getFirst() * Math.sin(Math.PI / pinched.size());
-    }
-
-    private boolean isShort() {
-      return isAlike() && heights.getFirst() < least() - SAME;
+      return isOfLength()
+          ? row.length() * row.column() / needed
+          : row.wall() / Math.sin(Math.PI / row.pinched());
     }
   }
 
   @Override
   public List<Finding> find(Subject subject) {
-    return rows(subject).stream().filter(Row::isShort).map(row -> finding(subject, row)).toList();
+    Map<String, List<Lack>> alike = new LinkedHashMap<>();
+    for (Lack lack : lacks(subject)) {
+      alike.computeIfAbsent(why(lack) + fix(lack), _ -> new ArrayList<>()).add(lack);
+    }
+    return alike.values().stream().map(lacks -> finding(subject, lacks)).toList();
   }
 
-  /** The least length of walls that are too short, in words; empty where none are. */
+  /** What walls that are too short need, in words; empty where none are. */
   static Optional<String> words(Subject subject) {
-    return rows(subject).stream()
-        .filter(Row::isShort)
+    return lacks(subject).stream()
         .findFirst()
-        .map(row -> "Walls have to be " + Mm.atLeast(row.least()) + " long at least");
+        .map(
+            lack ->
+                lack.isOfLength()
+                    ? String.format(
+                        "its walls are %s long and have to be %s long at least%s",
+                        Mm.text(lack.row.length()), Mm.atLeast(lack.needed), out(lack))
+                    : "the points of its pinched columns reach past each other in the middle");
   }
 
-  private static Finding finding(Subject subject, Row row) {
-    int wall = row.walls.getFirst();
+  private static String out(Lack lack) {
+    return lack.isRightOut()
+        ? ", or their points have to go out"
+        : lack.row.isInward() && lack.needed > lack.row.reach()
+            ? ", or " + Mm.atLeast(lack.row.reach()) + " where the points go out"
+            : "";
+  }
+
+  private static Finding finding(Subject subject, List<Lack> lacks) {
+    Lack first = lacks.getFirst();
+    int wall = first.row.first();
     return new Finding(
-        "short-wall",
+        NAME,
         Finding.Severity.ERROR,
         String.format(
-            "The walls beside %s are %s long, too short to lean in so far that %d pinched columns"
-                + " of %s close: they have to be %s long at least.",
+            "%s and %d other walls like it are %s long%s",
             subject.named(wall),
-            Mm.text(row.heights.getFirst()),
-            row.pinched.size(),
-            Mm.text(row.pinched.getFirst()),
-            Mm.atLeast(row.least())),
-        "Make the walls "
-            + Mm.atLeast(row.least())
-            + " long or longer, or the pinched columns "
-            + Mm.atMost(row.widest())
-            + " wide or narrower.",
+            lacks.size() * first.row.pinched() - 1,
+            Mm.text(first.row.length()),
+            why(first)),
+        fix(first),
         new Place.AtPanel(wall),
         subject.panel(wall).site());
   }
 
-  private static List<Row> rows(Subject subject) {
-    if (subject.folded().closes()) {
+  private static String why(Lack lack) {
+    String columns = lack.row.pinched() + " pinched columns of " + Mm.text(lack.row.column());
+    if (!lack.isOfLength()) {
+      return ": the points of " + columns + " go in so far that they reach past each other.";
+    }
+    return lack.row.isShort()
+        ? ", too short to lean in so far that " + columns + " close."
+        : ", so short and flat that the points of "
+            + columns
+            + " go in below the waist, through the row beyond.";
+  }
+
+  private static String fix(Lack lack) {
+    List<String> ways = new ArrayList<>();
+    if (lack.isOfLength()) {
+      ways.add("make the walls " + Mm.atLeast(lack.needed) + " long or longer");
+    }
+    if (lack.scales || !lack.isOfLength()) {
+      ways.add("make the pinched columns " + Mm.atMost(lack.widest()) + " wide or narrower");
+    }
+    if (lack.isRightOut()) {
+      ways.add("let the points go out: gusset({ point: \"out\" })");
+    } else if (lack.row.isInward() && lack.needed > lack.row.reach()) {
+      ways.add(
+          "let the points go out, gusset({ point: \"out\" }), with walls of "
+              + Mm.atLeast(lack.row.reach())
+              + " or longer");
+    }
+    String all = String.join(", or ", ways);
+    return Character.toUpperCase(all.charAt(0)) + all.substring(1) + ".";
+  }
+
+  private static List<Lack> lacks(Subject subject) {
+    if (subject.folded().canBeMade(subject.net())) {
       return List.of();
     }
-    Net net = subject.net();
-    if (net.panels().stream().noneMatch(p -> p.role() == PanelRole.GUSSET)) {
-      return List.of();
+    PinchedRow.Found found = PinchedRow.all(subject.net());
+    Map<PinchedRow, PinchedRow> beyond = new LinkedHashMap<>();
+    for (PinchedRow.Pair pair : found.pairs()) {
+      beyond.put(pair.one(), pair.two());
+      beyond.put(pair.two(), pair.one());
     }
-    List<Meeting> meetings = Meeting.all(net);
-    int[] root = Meeting.rows(net, meetings);
-    Map<Integer, Row> rows = new LinkedHashMap<>();
-    for (Meeting m : meetings) {
-      Row row = rows.computeIfAbsent(Bodies.find(root, m.a().panel()), _ -> new Row());
-      if (m.isOfGussets(net)) {
-        row.pinched.add(2 * net.segment(m.a()).length());
-      } else if (m.isOfGusset(net)) {
-        EdgeRef side = m.beside(net);
-        Panel wall = net.panels().get(side.panel());
-        if (wall.role() == PanelRole.FACET && wall.outline().size() == 4) {
-          row.heights.add(net.segment(side).length());
-          if (!row.walls.contains(side.panel())) {
-            row.walls.add(side.panel());
-            row.widths.add(wall.outline().side(side.edge() + 1).length());
-          }
-        }
-      }
+    List<Lack> lacks = new ArrayList<>();
+    for (PinchedRow row : found.rows()) {
+      lack(row, Optional.ofNullable(beyond.get(row))).ifPresent(lacks::add);
     }
-    return List.copyOf(rows.values());
+    return lacks;
+  }
+
+  private static Optional<Lack> lack(PinchedRow row, Optional<PinchedRow> beyond) {
+    if (!row.isInward()) {
+      return row.isShort() ? Optional.of(new Lack(row, row.reach(), true)) : Optional.empty();
+    }
+    // What the row beyond rises from level leaves room for this one to come below it.
+    double level = beyond.map(b -> b.isShort() ? 0 : Math.max(0, b.rise())).orElse(Math.PI);
+    double needed = Math.max(row.reach(), row.lengthFor(-level));
+    boolean isLow = row.isShort() || row.rise() < -level;
+    if (!isLow) {
+      return row.room(row.length()) < 0
+          ? Optional.of(new Lack(row, Double.NaN, false))
+          : Optional.empty();
+    }
+    boolean hasRoom = row.room(needed) >= 0;
+    return Optional.of(
+        new Lack(row, hasRoom ? needed : Double.NaN, level == 0 || beyond.isEmpty()));
   }
 }

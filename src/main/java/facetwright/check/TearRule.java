@@ -2,31 +2,40 @@ package facetwright.check;
 
 import facetwright.fold.ScoreGap;
 import facetwright.net.Score;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Scores round a corner of the sheet whose angles do not agree with each other. */
 final class TearRule implements Rule {
   @Override
   public List<Finding> find(Subject subject) {
-    List<Finding> found = new ArrayList<>();
-    for (ScoreGap tear : subject.folded().tears()) {
-      if (tear.mm() <= Mm.HAIR) {
-        continue;
-      }
-      Score score = subject.net().scores().get(tear.score());
-      found.add(
-          new Finding(
-              "tear",
-              Mm.miss(tear.mm()),
-              String.format(
-                  "The card would tear or buckle by %s at %s: the fold angles round its end do not"
-                      + " agree.",
-                  Mm.text(tear.mm()), subject.name(score)),
-              "Change one of the fold angles there, or cut the score open.",
-              new Place.AtScore(tear.score()),
-              score.site()));
+    List<ScoreGap> tears =
+        subject.folded().tears().stream()
+            .filter(t -> t.mm() > Mm.HAIR)
+            .sorted(Comparator.comparingDouble(ScoreGap::mm).reversed())
+            .toList();
+    if (tears.isEmpty()) {
+      return List.of();
     }
-    return found;
+    ScoreGap worst = tears.getFirst();
+    Score score = subject.net().scores().get(worst.score());
+    int others = tears.size() - 1;
+    return List.of(
+        new Finding(
+            "tear",
+            subject.folded().closes() ? Finding.Severity.WARNING : Finding.Severity.ERROR,
+            String.format(
+                "The card would tear or buckle by %s at %s%s: the fold angles round its end do not"
+                    + " agree.",
+                Mm.text(worst.mm()),
+                subject.name(score),
+                others == 0
+                    ? ""
+                    : others == 1
+                        ? ", and by up to as much at one other"
+                        : ", and by up to as much at " + others + " others"),
+            "Change one of the fold angles there, or cut the score open.",
+            new Place.AtScore(worst.score()),
+            score.site()));
   }
 }

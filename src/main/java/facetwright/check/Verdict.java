@@ -1,6 +1,5 @@
 package facetwright.check;
 
-import facetwright.fold.FlatFolding;
 import facetwright.fold.FoldedForm;
 import facetwright.fold.JoinGap;
 import facetwright.fold.Laps;
@@ -43,6 +42,7 @@ public final class Verdict {
     return switch (form.closure()) {
       case CLOSES -> closes();
       case CLOSES_WITH_STRAIN -> strained();
+      case FORGIVEN -> forgivenMiss();
       case OPEN -> open();
       case IN_ITSELF -> inItself();
       case NOT_SOLVED -> notKnown();
@@ -50,10 +50,15 @@ public final class Verdict {
   }
 
   private String closes() {
-    Optional<Collision> tab = worst();
-    if (tab.isPresent()) {
-      return "Can't be made as it stands: every join meets, but " + met(tab.get()) + ".";
-    }
+    return withTab().orElseGet(this::meets);
+  }
+
+  /** What of tabs, which can be cut otherwise, keeps a form that closes from being made. */
+  private Optional<String> withTab() {
+    return worst().map(c -> "Can't be made as it stands: every join meets, but " + met(c) + ".");
+  }
+
+  private String meets() {
     String fits = FitRule.words(subject).map(w -> ", but " + w).orElse("");
     if (form.gaps().isEmpty()) {
       return "Closes: it has no joins that could miss" + fits + ".";
@@ -64,47 +69,61 @@ public final class Verdict {
 
   private String strained() {
     PanelStrain worst = form.worst().orElseThrow();
-    return String.format(
-        "Closes if the card bends by %s in %s; card forgives %s.",
-        Mm.percent(worst.part()), subject.name(worst.panel()), forgiven());
+    return withTab()
+        .orElseGet(
+            () ->
+                String.format(
+                    "Closes if the card bends by %s in %s; card forgives %s.",
+                    Mm.percent(worst.part()), subject.name(worst.panel()), forgiven()));
+  }
+
+  private String forgivenMiss() {
+    return withTab()
+        .orElseGet(() -> "Closes: " + miss() + ", less than a steady hand holds when cutting.");
   }
 
   private String open() {
-    Optional<PanelStrain> worst = form.worst();
-    String bends =
-        worst
-            .map(
-                w ->
-                    String.format(
-                        " The joins would meet if the card bent by %s in %s, but it forgives %s.",
-                        Mm.percentOver(w.part()), subject.name(w.panel()), forgiven()))
-            .orElse("");
-    return "Does not close: " + miss() + "." + walls() + bends;
+    return walls()
+        .orElseGet(
+            () ->
+                "Does not close: "
+                    + miss()
+                    + "."
+                    + form.worst()
+                        .map(
+                            w ->
+                                String.format(
+                                    " The joins would meet if the card bent by %s in %s, but it"
+                                        + " forgives %s.",
+                                    Mm.percentOver(w.part()), subject.name(w.panel()), forgiven()))
+                        .orElse(""));
   }
 
-  /** The least length of walls that are too short to meet. */
-  private String walls() {
-    return ShortWallRule.words(subject).map(w -> " " + w + ".").orElse("");
+  /** What walls that are too short need. */
+  private Optional<String> walls() {
+    return ShortWallRule.words(subject).map(w -> "Does not close: " + w + ".");
   }
 
   private String inItself() {
-    String why =
-        worst()
-            .map(this::met)
-            .or(
-                () ->
-                    FlatFolding.locked(subject.net(), form).stream()
-                        .findFirst()
-                        .map(f -> FoldFlatRule.words(subject, f)))
-            .orElse("its pinched rows reach through each other");
-    return "Does not close: every join meets, but " + why + "." + walls();
+    return walls()
+        .orElseGet(
+            () ->
+                "Does not close: every join meets, but "
+                    + worst()
+                        .map(this::met)
+                        .or(
+                            () ->
+                                form.locked().stream()
+                                    .findFirst()
+                                    .map(f -> FoldFlatRule.words(subject, f)))
+                        .orElse("its pinched rows reach through each other")
+                    + ".");
   }
 
   /** Of panels in each other's way those that are deepest in each other. */
   private Optional<Collision> worst() {
     Comparator<Collision> facets = Comparator.comparing(c -> !c.isOfTab(subject.net()));
-    return form.collisions().stream()
-        .filter(Collision::isInTheWay)
+    return form.obstacles(subject.net()).stream()
         .max(facets.thenComparing(Collision::isInOnePlace).thenComparingDouble(Collision::depth));
   }
 
@@ -149,6 +168,11 @@ public final class Verdict {
   }
 
   private String notKnown() {
+    return walls().orElseGet(this::free);
+  }
+
+  /** What nothing determines. */
+  private String free() {
     List<Integer> open = form.free();
     int others = open.size() - 1;
     return String.format(

@@ -25,7 +25,7 @@ final class ChartJson {
           json.writeStringField("unit", design.unit().symbol());
           json.writeStringField("ruler", ruler.name());
           json.writeNumberField("different_measures", chart.distinctMeasures());
-          RoundJson.form(json, "as_set", AsSet.form(design.laid(), chart));
+          RoundJson.form(json, "as_set", design.net(), AsSet.form(design.laid(), chart));
           json.writeArrayFieldStart("pieces");
           for (PieceChart piece : chart.pieces()) {
             piece(json, piece, design.unit());

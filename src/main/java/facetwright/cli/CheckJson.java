@@ -3,7 +3,6 @@ package facetwright.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.aim.Measure;
 import facetwright.aim.Mend;
-import facetwright.check.Checks;
 import facetwright.check.Finding;
 import facetwright.check.OverlapRule;
 import facetwright.check.Verdict;
@@ -62,10 +61,11 @@ final class CheckJson {
     json.writeEndObject();
   }
 
-  /** As the rule found them; only where it told not all one by one they are counted again. */
+  /** Counted again only where the rule found any, for it tells those that are alike as one. */
   private static long overlaps(Design design) {
-    long told = design.findings().stream().filter(f -> f.rule().equals(OverlapRule.NAME)).count();
-    return told <= Checks.MOST_OF_A_KIND ? told : Overlaps.find(design.net()).size();
+    return design.findings().stream().anyMatch(f -> f.rule().equals(OverlapRule.NAME))
+        ? Overlaps.find(design.net()).size()
+        : 0;
   }
 
   private static void sheet(JsonGenerator json, Laid laid) throws IOException {
@@ -85,7 +85,7 @@ final class CheckJson {
     json.writeObjectFieldStart("folded");
     json.writeStringField("verdict", Verdict.of(design.laid(), folded, design.unit()));
     if (solved) {
-      json.writeBooleanField("closed", folded.closes());
+      json.writeBooleanField("closed", folded.canBeMade(design.net()));
       json.writeNumberField("gap_mm", folded.apart(design.net()));
       json.writeNumberField("strain", folded.strain());
       json.writeArrayFieldStart("strained_panels");

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
 import facetwright.geom.Unit;
+import facetwright.net.Net;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.ToSet;
 import facetwright.script.Design;
@@ -60,22 +61,23 @@ final class RoundJson {
     json.writeNumberField("cuts_off", draft.toSet().cutsOff());
     json.writeNumberField("most_off_mm", draft.toSet().mostOff());
     json.writeBooleanField("fits", draft.design().laid().fits());
-    form(json, "folded", Optional.of(draft.design().folded()));
-    form(json, "as_set", Rounding.asSet(draft));
+    form(json, "folded", draft.design().net(), Optional.of(draft.design().folded()));
+    form(json, "as_set", draft.design().net(), Rounding.asSet(draft));
     measures(json, "form_measures", draft.toSet().form());
     measures(json, "cut_measures", draft.toSet().cuts());
     json.writeEndObject();
   }
 
   /** What a form comes to, or null where that is not known. */
-  static void form(JsonGenerator json, String name, Optional<FoldedForm> form) throws IOException {
+  static void form(JsonGenerator json, String name, Net net, Optional<FoldedForm> form)
+      throws IOException {
     if (form.isEmpty() || form.get().closure() == Closure.NOT_SOLVED) {
       json.writeNullField(name);
       return;
     }
     FoldedForm folded = form.get();
     json.writeObjectFieldStart(name);
-    json.writeBooleanField("closed", folded.closes());
+    json.writeBooleanField("closed", folded.canBeMade(net));
     json.writeNumberField("gap_mm", folded.gap());
     json.writeArrayFieldStart("size_mm");
     json.writeNumber(folded.measures().width());

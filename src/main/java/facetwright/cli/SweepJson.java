@@ -40,7 +40,7 @@ final class SweepJson {
     json.writeStringField("verdict", Verdict.of(d.laid(), d.folded(), d.unit()));
     boolean known = d.folded().closure() != Closure.NOT_SOLVED;
     if (known) {
-      json.writeBooleanField("closed", d.folded().closes());
+      json.writeBooleanField("closed", d.folded().canBeMade(d.net()));
       json.writeNumberField("gap_mm", d.folded().apart(d.net()));
       json.writeNumberField("strain", d.folded().strain());
       json.writeArrayFieldStart("size_mm");

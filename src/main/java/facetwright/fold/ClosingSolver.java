@@ -119,7 +119,7 @@ public final class ClosingSolver {
       return nothing(kept.rest().iterations(), tried);
     }
     boolean moves = new Freedom(equations, given, descent, settings, size).moves(kept.rest());
-    boolean isOther = kept.slant() > 0 && (moves || kept.isInItself());
+    boolean isOther = moves || (kept.slant() > 0 && kept.isInItself());
     Optional<Descent.Rest> taut = isOther ? taut(starts, ring) : Optional.empty();
     if (taut.isPresent()) {
       return solved(taut.get(), tried);
@@ -129,8 +129,9 @@ public final class ClosingSolver {
 
   /**
    * What becomes of a form that sways, or is in itself, when its ring is held level: where panels
-   * lie flat all round, pulled out as far as they go, and something misses still, they are too
-   * short. The rest that misses least; empty where it is nothing of the kind.
+   * lie flat all round, they are pulled out as far as they go. If something misses still, they are
+   * too short, and if all meets, just long enough; it can't do both, lie level and move. Empty
+   * where it is nothing of the kind.
    */
   private Optional<Descent.Rest> taut(StartAngles starts, RingStart ring) {
     ClosingEquations level =
@@ -141,7 +142,9 @@ public final class ClosingSolver {
       Descent.Rest rest =
           new Descent(level.folded(level.measured(guess, points), given), points, size, settings)
               .from(points);
-      if (trial(rest, starts).state() == Trial.State.OPEN && isFlat(rest.x())) {
+      Trial.State state = trial(rest, starts).state();
+      boolean isPulledOut = state == Trial.State.OPEN || state == Trial.State.CLOSED;
+      if (isPulledOut && isFlat(rest.x())) {
         return Optional.of(rest);
       }
     }

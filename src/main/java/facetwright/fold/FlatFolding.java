@@ -1,11 +1,13 @@
 package facetwright.fold;
 
+import facetwright.geom.Motion3;
 import facetwright.net.EdgeRef;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import facetwright.net.Score;
 import facetwright.net.Sense;
 import facetwright.net.Stance;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -34,7 +36,8 @@ public record FlatFolding(
     List<Integer> scores,
     List<Sense> senses,
     List<Integer> first,
-    boolean isMeant) {
+    boolean isMeant)
+    implements Serializable {
   private static final FoldAngle RIGHT_OVER = FoldAngle.degrees(180);
   private static final FoldAngle STAYS_FLAT = FoldAngle.degrees(0);
 
@@ -144,13 +147,13 @@ public record FlatFolding(
   /**
    * The corners inside a net that it means to have folded flat, though they can't be.
    *
-   * @param form the net folded
+   * @param poses of its panels, folded
    */
-  public static List<FlatFolding> locked(Net net, FoldedForm form) {
+  static List<FlatFolding> locked(Net net, List<Motion3> poses) {
     if (net.scores().stream().noneMatch(FlatFolding::isRightOver)) {
       return List.of();
     }
-    return Vertices.of(net, form).stream()
+    return Vertices.of(net, poses).stream()
         .flatMap(vertex -> at(net, vertex).stream())
         .filter(f -> f.isMeant() && !f.isPossible())
         .toList();

@@ -25,6 +25,7 @@ import java.util.stream.DoubleStream;
  *     it would take
  * @param free the scores that nothing determines, where the form is not solved
  * @param collisions panels that are where others are; none where the form is not solved
+ * @param locked corners that are to be folded flat and can't be; none where the form is not solved
  * @param measures what it measures
  */
 public record FoldedForm(
@@ -35,6 +36,7 @@ public record FoldedForm(
     List<PanelStrain> strains,
     List<Integer> free,
     List<Collision> collisions,
+    List<FlatFolding> locked,
     Measures measures)
     implements Serializable {
 
@@ -45,37 +47,51 @@ public record FoldedForm(
     strains = List.copyOf(strains);
     free = List.copyOf(free);
     collisions = List.copyOf(collisions);
+    locked = List.copyOf(locked);
   }
 
   /** A form without loops of scores whose panels stay flat. */
   public FoldedForm(List<Motion3> poses, List<JoinGap> gaps, Closure closure, Measures measures) {
-    this(poses, gaps, List.of(), closure, List.of(), List.of(), List.of(), measures);
+    this(poses, gaps, List.of(), closure, List.of(), List.of(), List.of(), List.of(), measures);
   }
 
-  /** Whether it closes, be it that the card bends a little. */
+  /** Whether it closes, be it that the card bends a little or a hair is forgiven. */
   public boolean closes() {
-    return closure == Closure.CLOSES || closure == Closure.CLOSES_WITH_STRAIN;
+    return switch (closure) {
+      case CLOSES, CLOSES_WITH_STRAIN, FORGIVEN -> true;
+      case IN_ITSELF, OPEN, NOT_SOLVED -> false;
+    };
   }
 
-  /** The strain of the panel that bends most; 0 where none does, and where the form is open. */
+  /** Whether it closes and no panel, not even a tab, is in another's way. */
+  public boolean canBeMade(Net net) {
+    return closes() && obstacles(net).isEmpty();
+  }
+
+  /** Panels that can't be where they are, be it that panels bend by as much as the form takes. */
+  public List<Collision> obstacles(Net net) {
+    double bend = closure == Closure.CLOSES_WITH_STRAIN ? bend(net) : 0;
+    return collisions.stream()
+        .filter(Collision::isInTheWay)
+        .filter(c -> c.isInOnePlace() || c.depth() > bend)
+        .toList();
+  }
+
+  /** The strain of the panel that bends most; 0 where none does, and where something misses. */
   public double strain() {
-    return closure == Closure.OPEN ? 0 : worst().map(PanelStrain::part).orElse(0.0);
+    return closure == Closure.OPEN || closure == Closure.FORGIVEN
+        ? 0
+        : worst().map(PanelStrain::part).orElse(0.0);
   }
 
-  /** The panel that bends most, or where the form is open would have to. */
+  /** The panel that bends most, or where something misses would have to. */
   public Optional<PanelStrain> worst() {
     return strains.stream().max(Comparator.comparingDouble(PanelStrain::part));
   }
 
   /** The same form, with the bending it would take to close it. */
   FoldedForm needing(List<PanelStrain> bends) {
-    return new FoldedForm(poses, gaps, tears, closure, bends, free, collisions, measures);
-  }
-
-  /** The same form, seen not to be one that can be made. */
-  FoldedForm inItself() {
-    return new FoldedForm(
-        poses, gaps, tears, Closure.IN_ITSELF, strains, free, collisions, measures);
+    return new FoldedForm(poses, gaps, tears, closure, bends, free, collisions, locked, measures);
   }
 
   /** The largest gap or tear in mm, 0 where there is none. */
@@ -108,7 +124,7 @@ public record FoldedForm(
 
   /** How far corners that meet may stand from each other because their panels bend, in mm. */
   public double bend(Net net) {
-    return closure == Closure.OPEN
+    return closure == Closure.OPEN || closure == Closure.FORGIVEN
         ? 0
         : 2 * strains.stream().mapToDouble(s -> s.mm(net)).max().orElse(0);
   }

@@ -147,7 +147,7 @@ public final class Folding {
     Folding folding = new Folding(net, closeEnough(net), settings.card().caliper());
     return switch (solved.verdict()) {
       case NOT_SOLVED -> folding.bent(nominal, settings);
-      case CLOSES, IN_ITSELF -> folding.bent(solved.angles(), settings);
+      case CLOSES, FORGIVEN, IN_ITSELF -> folding.bent(solved.angles(), settings);
       case OPEN, CLOSES_WITH_STRAIN -> folding.along(solved.angles(), Optional.of(solved));
     };
   }
@@ -173,7 +173,9 @@ public final class Folding {
   /** The way by these angles, its panels bent where that closes it. */
   private FoldPath bent(ScoreAngles given, SolverSettings settings) {
     FoldPath path = along(given);
-    if (path.form().closure() != Closure.OPEN || !Bending.mayClose(net, path.form())) {
+    boolean misses =
+        path.form().closure() == Closure.OPEN || path.form().closure() == Closure.FORGIVEN;
+    if (!misses || !Bending.mayClose(net, path.form())) {
       return path;
     }
     return along(given, Optional.of(Bending.of(net, path.angles(), path.form().poses(), settings)));
@@ -219,7 +221,8 @@ public final class Folding {
     LengthTolerance meets = strained.map(this::bend).orElse(tolerance);
     Measures measures = new Body(net, poses, made.bodies().getFirst(), meets).measure();
     FoldedForm form = form(tree, tabs, poses, measures, strained);
-    if (form.closure() == Closure.OPEN && bent.filter(this::meets).isPresent()) {
+    boolean misses = form.closure() == Closure.OPEN || form.closure() == Closure.FORGIVEN;
+    if (misses && bent.filter(this::meets).isPresent()) {
       form = form.needing(strains(bent.get()));
     }
     return new FoldPath(net, tolerance.mm(), tree, tabs.angles(), form);
@@ -235,7 +238,15 @@ public final class Folding {
       List<Integer> free =
           FreeScores.of(net, tabs.angles(), SolverSettings.USUAL.withCaliper(caliper));
       return new FoldedForm(
-          poses, List.of(), List.of(), Closure.NOT_SOLVED, List.of(), free, List.of(), measures);
+          poses,
+          List.of(),
+          List.of(),
+          Closure.NOT_SOLVED,
+          List.of(),
+          free,
+          List.of(),
+          List.of(),
+          measures);
     }
     List<JoinGap> gaps = new ArrayList<>(Gaps.of(net, poses, caliper));
     List<Integer> loops = new ArrayList<>(tree.loops());
@@ -250,26 +261,29 @@ public final class Folding {
     List<ScoreGap> tears = Gaps.tears(net, poses, loops, tabs.angles());
     double torn = strained.map(this::bend).orElse(tolerance).mm();
     List<Collision> collisions = Collisions.of(net, poses);
-    boolean meets =
-        gaps.stream().allMatch(g -> g.mm() <= tolerance.mm())
-            && tears.stream().allMatch(g -> g.mm() <= torn);
+    List<FlatFolding> locked = FlatFolding.locked(net, poses);
     boolean inItself =
-        collisions.stream()
-            .filter(c -> c.isInTheWay() && !c.isOfTab(net))
-            .anyMatch(c -> c.isInOnePlace() || c.depth() > torn);
+        !locked.isEmpty()
+            || InsideOut.is(net, measures, collisions)
+            || collisions.stream()
+                .filter(c -> c.isInTheWay() && !c.isOfTab(net))
+                .anyMatch(c -> c.isInOnePlace() || c.depth() > torn);
     Closure closure =
-        !meets
-            ? Closure.OPEN
-            : inItself
+        meets(gaps, tears, tolerance.mm(), torn)
+            ? inItself
                 ? Closure.IN_ITSELF
-                : strains.isEmpty() ? Closure.CLOSES : Closure.CLOSES_WITH_STRAIN;
-    FoldedForm form =
-        new FoldedForm(poses, gaps, tears, closure, strains, List.of(), collisions, measures);
-    boolean cannot =
-        form.closes()
-            && (InsideOut.is(net, measures, collisions)
-                || !FlatFolding.locked(net, form).isEmpty());
-    return cannot ? form.inItself() : form;
+                : strains.isEmpty() ? Closure.CLOSES : Closure.CLOSES_WITH_STRAIN
+            : !inItself && meets(gaps, tears, Collision.HELD, Collision.HELD)
+                ? Closure.FORGIVEN
+                : Closure.OPEN;
+    return new FoldedForm(
+        poses, gaps, tears, closure, strains, List.of(), collisions, locked, measures);
+  }
+
+  private static boolean meets(
+      List<JoinGap> gaps, List<ScoreGap> tears, double close, double torn) {
+    return gaps.stream().allMatch(g -> g.mm() <= close)
+        && tears.stream().allMatch(g -> g.mm() <= torn);
   }
 
   private boolean isHeld(Solved solved, int score) {

@@ -1,5 +1,6 @@
 package facetwright.fold;
 
+import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
@@ -62,6 +63,10 @@ public final class Vertices {
 
   /** All vertices, in the order of their first corners. */
   public static List<Vertex> of(Net net, FoldedForm form) {
+    return of(net, form.poses());
+  }
+
+  static List<Vertex> of(Net net, List<Motion3> poses) {
     Vertices welding = new Vertices(net);
     for (Score s : net.scores()) {
       welding.weld(s.a(), s.b(), welding.scored);
@@ -71,7 +76,7 @@ public final class Vertices {
         welding.weld(a, b, welding.met);
       }
     }
-    return welding.gather(form);
+    return welding.gather(poses);
   }
 
   private void weld(EdgeRef a, EdgeRef b, boolean[] mark) {
@@ -84,7 +89,7 @@ public final class Vertices {
     union(number(a.panel(), a.edge() + 1), number(b.panel(), b.edge()));
   }
 
-  private List<Vertex> gather(FoldedForm form) {
+  private List<Vertex> gather(List<Motion3> poses) {
     Map<Integer, List<Stance.Corner>> classes = new LinkedHashMap<>();
     for (int p = 0; p < net.panels().size(); p++) {
       for (int c = 0; !isTab(p) && c < net.panels().get(p).outline().size(); c++) {
@@ -93,17 +98,17 @@ public final class Vertices {
             .add(new Stance.Corner(p, c));
       }
     }
-    return classes.values().stream().map(c -> vertex(form, c)).toList();
+    return classes.values().stream().map(c -> vertex(poses, c)).toList();
   }
 
-  private Vertex vertex(FoldedForm form, List<Stance.Corner> corners) {
+  private Vertex vertex(List<Motion3> poses, List<Stance.Corner> corners) {
     Vec3 sum = Vec3.ZERO;
     double angles = 0;
     boolean closed = true;
     boolean interior = true;
     for (Stance.Corner c : corners) {
       var outline = net.panels().get(c.panel()).outline();
-      sum = sum.plus(form.poses().get(c.panel()).apply(outline.corner(c.corner())));
+      sum = sum.plus(poses.get(c.panel()).apply(outline.corner(c.corner())));
       angles += Math.toDegrees(outline.angle(c.corner()));
       for (int side : new int[] {c.corner(), c.corner() - 1}) {
         int n = number(c.panel(), side);

@@ -28,8 +28,8 @@ public final class Effect {
     }
     String change = isTurned ? " (it was " + size(was.measures(), unit) + ")" : "";
     lines.add("Made, it is " + size(is.measures(), unit) + change + ".");
-    boolean meets = is.closure() != Closure.OPEN;
-    boolean met = was.closure() != Closure.OPEN;
+    boolean meets = meets(is);
+    boolean met = meets(was);
     if (is.closure() == Closure.IN_ITSELF) {
       lines.add("As designed its joins meet, but panels pass through each other.");
       return lines;
@@ -52,6 +52,10 @@ public final class Effect {
       lines.add("As designed its joins miss by " + text(is.gap(), unit) + as + ".");
     }
     return lines;
+  }
+
+  private static boolean meets(FoldedForm form) {
+    return form.closure() != Closure.OPEN && form.closure() != Closure.FORGIVEN;
   }
 
   private static String size(Measures m, Unit unit) {

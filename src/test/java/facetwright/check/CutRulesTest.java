@@ -174,11 +174,30 @@ class CutRulesTest {
   void manyOfAKindAreCounted() {
     Card card = new Card();
     for (int i = 0; i < 30; i++) {
-      card.rectangle("slip " + i, 0, 3 * i, 40, 1);
+      card.rectangle("slip " + i, 0, 3 * i, 40, 0.5 + 0.01 * i);
     }
     List<Finding> found = Looks.of("sharp-sliver", Looks.at(card));
-    assertThat(found).hasSize(Checks.MOST_OF_A_KIND + 1);
+    assertThat(found).hasSize(26);
     assertThat(found.getLast().message()).isEqualTo("5 more like this.");
+  }
+
+  /** Alike but for the names, and made in one place of the script: said once. */
+  @Test
+  void whatReadsAlikeIsToldOnce() {
+    Card card = new Card();
+    for (int i = 0; i < 6; i++) {
+      double y = 3 * i;
+      card.draft.panel(
+          "slip " + i,
+          PanelRole.FACET,
+          List.of(new Vec2(0, y), new Vec2(40, y), new Vec2(40, y + 1), new Vec2(0, y + 1)),
+          Site.NONE);
+    }
+    List<Finding> found = Looks.of("sharp-sliver", Looks.at(card));
+    assertThat(found).hasSize(1);
+    assertThat(found.getFirst().message())
+        .contains("\"slip 0\"")
+        .endsWith("The same holds for \"slip 1\"; \"slip 2\"; \"slip 3\"; and 2 more.");
   }
 
   /** A square of 50 mm has 25 mm of room about its middle. */

@@ -68,7 +68,9 @@ class VerdictTest {
                 + " 3 other joins miss too\\.");
     // The rim of a wall is 0.06 mm off: less than a hand cuts, more than the card takes up there.
     assertThat(of(tray(25.06, Card.SQUARE)))
-        .isEqualTo("Does not close: the seam between \"wall 2\" and \"wall 3\" misses by 0.06 mm.");
+        .isEqualTo(
+            "Closes: the seam between \"wall 2\" and \"wall 3\" misses by 0.06 mm, less than a"
+                + " steady hand holds when cutting.");
   }
 
   @Test

@@ -59,7 +59,7 @@ class HonestFailuresTest {
     assertThat(verdict(wrong))
         .startsWith("Not known: it can't be told whether it closes, because nothing determines");
     List<Finding> found = of("pinched-in-turn", wrong);
-    assertThat(found).hasSize(2);
+    assertThat(found).hasSize(1);
     assertThat(found.getFirst().message())
         .contains("\"wall 7 (row 2)\"", "\"wall 1 (row 2)\"", "side by side", "7 columns");
     assertThat(found.getFirst().site().line()).isEqualTo(2);
@@ -147,7 +147,7 @@ class HonestFailuresTest {
   @Test
   void aSeamTwoMillimetresShortDrawnOnTheSheet() throws ScriptException {
     List<Finding> found = of("seam-lengths", evaluate(blank(23)));
-    assertThat(found).hasSize(2);
+    assertThat(found).hasSize(1);
     double more = Double.parseDouble(told(" ([0-9.]+) mm longer", found.getFirst().fix()));
     Design right = evaluate(blank(23 + more));
     assertThat(of("seam-lengths", right)).isEmpty();
@@ -168,7 +168,8 @@ class HonestFailuresTest {
     assertThat(verdict(pressed)).startsWith("Closes if the card bends by 0.0");
     assertThat(pressed.findings()).isEmpty();
     Design wrong = evaluate(tray.formatted(", fold: 88"));
-    assertThat(of("gap", wrong)).hasSize(4);
+    assertThat(of("gap", wrong)).hasSize(1);
+    assertThat(wrong.isSound()).isFalse();
     assertThat(of("gap", wrong).getFirst().fix()).startsWith("Leave fold angles out");
     Design right = evaluate(tray.formatted(""));
     assertThat(right.findings()).isEmpty();

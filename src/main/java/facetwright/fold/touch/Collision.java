@@ -20,7 +20,7 @@ import java.io.Serializable;
 public record Collision(int a, int b, double depth, double length, Vec3 place)
     implements Serializable {
   /** What a steady hand holds when cutting and scoring, in mm; common practice, no source. */
-  private static final double HELD = 0.2;
+  public static final double HELD = 0.2;
 
   static Collision inOnePlace(int a, int b, Vec3 place) {
     return new Collision(a, b, 0, 0, place);

@@ -82,6 +82,7 @@ public final class SweepText {
       case CLOSES -> "closes";
       case CLOSES_WITH_STRAIN ->
           "closes, card bends " + Decimals.places(100 * form.strain(), 2) + " %";
+      case FORGIVEN -> "closes to a hair";
       case OPEN -> "open";
       case IN_ITSELF -> "panels in each other";
       case NOT_SOLVED -> "not known";

@@ -24,7 +24,7 @@ public record Wish(String word, String value, String turn) {
       return Optional.empty();
     }
     return switch (finding.rule()) {
-      case "gap", "strain", "tear" -> Optional.of(new Wish("gap", "0", ""));
+      case "gap", "tear" -> Optional.of(new Wish("gap", "0", ""));
       case "off-sheet" -> Optional.of(new Wish("fits", design.laid().stock().name(), ""));
       default -> Optional.empty();
     };
