@@ -85,6 +85,19 @@ class ArrowsTest {
   }
 
   @Test
+  void scriptsAreReadWithNothingButText() {
+    ArchRuleDefinition.classes()
+        .that()
+        .resideInAPackage("facetwright.script.text..")
+        .and()
+        .haveSimpleNameNotEndingWith("Test")
+        .should()
+        .onlyDependOnClassesThat()
+        .resideInAnyPackage("facetwright.script.text..", "java..")
+        .check(CLASSES);
+  }
+
+  @Test
   void theScriptEngineStaysInItsRoom() {
     ArchRuleDefinition.noClasses()
         .that()

@@ -1,9 +1,9 @@
 package facetwright.workbench.card;
 
-import facetwright.workbench.card.text.Edit;
-import facetwright.workbench.card.text.Reading;
-import facetwright.workbench.card.text.Scope;
-import facetwright.workbench.card.text.Stretch;
+import facetwright.script.scope.Scope;
+import facetwright.script.text.Edit;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Stretch;
 import facetwright.workbench.desk.Change;
 import facetwright.workbench.desk.Desk;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -35,7 +35,7 @@ final class CardText {
   }
 
   private void read(String text) {
-    scope.set(new Scope(Reading.of(text)));
+    scope.set(Scope.of(text));
   }
 
   /** Another script lies on the desk, or this one was changed there. */

@@ -1,8 +1,8 @@
 package facetwright.workbench.card;
 
-import facetwright.workbench.card.text.Edit;
+import facetwright.script.text.Edit;
+import facetwright.script.text.Stretch;
 import facetwright.workbench.card.text.Repair;
-import facetwright.workbench.card.text.Stretch;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Fault;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package facetwright.workbench.card;
 
-import facetwright.workbench.card.text.Edit;
+import facetwright.script.text.Edit;
+import facetwright.script.text.Stretch;
 import facetwright.workbench.card.text.Hits;
-import facetwright.workbench.card.text.Stretch;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;

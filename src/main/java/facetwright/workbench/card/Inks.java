@@ -1,10 +1,10 @@
 package facetwright.workbench.card;
 
 import facetwright.script.api.Language;
-import facetwright.workbench.card.text.Known;
-import facetwright.workbench.card.text.Reading;
-import facetwright.workbench.card.text.Stretch;
-import facetwright.workbench.card.text.Token;
+import facetwright.script.scope.Known;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Stretch;
+import facetwright.script.text.Token;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -60,7 +60,7 @@ final class Inks {
   private static Collection<String> ink(Reading reading, int i) {
     return switch (reading.token(i).kind()) {
       case COMMENT -> COMMENT;
-      case TEXT -> TEXT;
+      case TEXT, PATTERN -> TEXT;
       case NUMBER -> NUMBER;
       case KEYWORD -> KEYWORD;
       case MARK -> MARK;
@@ -73,7 +73,7 @@ final class Inks {
       return false;
     }
     String word = reading.word(i);
-    return reading.is(reading.back(i), '.')
+    return reading.isDot(reading.back(i))
         ? !Known.members(word).isEmpty()
         : Known.function(Language.TOP, word).isPresent();
   }

@@ -1,7 +1,7 @@
 package facetwright.workbench.card;
 
-import facetwright.workbench.card.text.Edit;
-import facetwright.workbench.card.text.Stretch;
+import facetwright.script.text.Edit;
+import facetwright.script.text.Stretch;
 import facetwright.workbench.card.text.Typing;
 import java.util.Optional;
 import java.util.function.BiFunction;

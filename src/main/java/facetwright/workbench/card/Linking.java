@@ -3,7 +3,7 @@ package facetwright.workbench.card;
 import facetwright.net.Net;
 import facetwright.net.Site;
 import facetwright.script.Design;
-import facetwright.workbench.card.text.Reading;
+import facetwright.script.text.Reading;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
 import java.util.Set;
@@ -107,7 +107,7 @@ final class Linking {
       return;
     }
     text.reading()
-        .offset(site)
+        .offset(site.line(), site.column())
         .ifPresent(
             at -> {
               painting.halo().set(site.line());

@@ -1,7 +1,7 @@
 package facetwright.workbench.card;
 
 import facetwright.check.Finding;
-import facetwright.workbench.card.text.Stretch;
+import facetwright.script.text.Stretch;
 import java.util.Locale;
 
 /**

@@ -2,10 +2,10 @@ package facetwright.workbench.card;
 
 import facetwright.check.Finding;
 import facetwright.script.Design;
-import facetwright.workbench.card.text.Reading;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Stretch;
 import facetwright.workbench.card.text.Repair;
 import facetwright.workbench.card.text.Repairs;
-import facetwright.workbench.card.text.Stretch;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Fault;
 import java.util.ArrayList;
@@ -88,7 +88,7 @@ final class Marks {
             .findFirst()
             .ifPresent(r -> mends.put(number, r));
         text.reading()
-            .stretch(finding.site())
+            .stretch(finding.site().line(), finding.site().column())
             .ifPresent(at -> found.add(Mark.of(at, number, finding)));
       }
     } else if (design != null) {
@@ -100,6 +100,8 @@ final class Marks {
   /** What the fault is about: what a repair would change, else the word at its place. */
   private Optional<Stretch> faultAt(Fault fault) {
     Reading reading = text.reading();
-    return repairs.isEmpty() ? reading.stretch(fault.site()) : Optional.of(repairs.getFirst().at());
+    return repairs.isEmpty()
+        ? reading.stretch(fault.site().line(), fault.site().column())
+        : Optional.of(repairs.getFirst().at());
   }
 }

@@ -1,6 +1,6 @@
 package facetwright.workbench.card;
 
-import facetwright.workbench.card.text.Edit;
+import facetwright.script.text.Edit;
 import facetwright.workbench.card.text.Stepping;
 import java.util.Optional;
 import javafx.css.PseudoClass;

@@ -1,8 +1,8 @@
 package facetwright.workbench.card;
 
+import facetwright.script.text.Stretch;
 import facetwright.workbench.card.text.Offer;
 import facetwright.workbench.card.text.Offers;
-import facetwright.workbench.card.text.Stretch;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.css.PseudoClass;

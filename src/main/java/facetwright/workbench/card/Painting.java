@@ -1,8 +1,8 @@
 package facetwright.workbench.card;
 
+import facetwright.script.text.Reading;
+import facetwright.script.text.Stretch;
 import facetwright.workbench.card.text.Hits;
-import facetwright.workbench.card.text.Reading;
-import facetwright.workbench.card.text.Stretch;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;

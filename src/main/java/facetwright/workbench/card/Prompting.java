@@ -2,11 +2,11 @@ package facetwright.workbench.card;
 
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
-import facetwright.workbench.card.text.CallSite;
+import facetwright.script.scope.CallSite;
+import facetwright.script.text.Reading;
 import facetwright.workbench.card.text.Help;
 import facetwright.workbench.card.text.Offer;
 import facetwright.workbench.card.text.Offers;
-import facetwright.workbench.card.text.Reading;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;

@@ -2,10 +2,9 @@ package facetwright.workbench.findings;
 
 import facetwright.check.Finding;
 import facetwright.script.Design;
-import facetwright.workbench.card.text.Reading;
+import facetwright.script.scope.Scope;
 import facetwright.workbench.card.text.Repair;
 import facetwright.workbench.card.text.Repairs;
-import facetwright.workbench.card.text.Scope;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.Reach;
 import facetwright.workbench.goal.Wish;
@@ -50,7 +49,7 @@ public final class FindingsList extends VBox {
   }
 
   private void show(Design design) {
-    Scope scope = new Scope(Reading.of(desk.text().get()));
+    Scope scope = Scope.of(desk.text().get());
     List<Note> notes = new ArrayList<>();
     for (int i = 0; i < design.findings().size(); i++) {
       Finding finding = design.findings().get(i);

@@ -2,8 +2,8 @@ package facetwright.workbench.card;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.script.text.Reading;
 import facetwright.workbench.Fx;
-import facetwright.workbench.card.text.Reading;
 import java.lang.reflect.Proxy;
 import java.util.Collection;
 import java.util.List;

@@ -1,6 +1,11 @@
 package facetwright.workbench.card.text;
 
-import facetwright.workbench.card.text.Token.Kind;
+import facetwright.script.scope.Scope;
+import facetwright.script.text.Edit;
+import facetwright.script.text.Name;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Stretch;
+import facetwright.script.text.Token.Kind;
 import java.util.Optional;
 
 /** Changes of the text round a chain of calls, whose last function's name is known. */
@@ -27,7 +32,7 @@ final class Chained {
     int start = reading.token(first).start();
     String write = name + " = ";
     String label = "Put " + name + " = before it";
-    int made = scope.named(name, start).map(n -> reading.back(n.token())).orElse(-1);
+    int made = scope.names().named(name, start).map(Name::maker).orElse(-1);
     if (!reading.word(made).equals("const")) {
       return Optional.of(new Repair(label, at(), Edit.insert(start, write)));
     }
@@ -56,7 +61,7 @@ final class Chained {
     int stop = reading.is(semicolon, ';') ? reading.token(semicolon).end() : last;
     int line = reading.lineStart(reading.line(reading.token(first()).start()));
     int indent = line;
-    while (Character.isWhitespace(reading.text().charAt(indent)) && indent < stop) {
+    while (indent < stop && Character.isWhitespace(reading.text().charAt(indent))) {
       indent++;
     }
     String text = name + ".unfold();";
@@ -65,13 +70,13 @@ final class Chained {
   }
 
   private Stretch at() {
-    return new Stretch(reading.token(called).start(), reading.token(called).end());
+    return reading.token(called).stretch();
   }
 
   /** The token that the chain begins with. */
   private int first() {
     int i = called;
-    while (reading.is(reading.back(i), '.')) {
+    while (reading.isDot(reading.back(i))) {
       i = reading.back(reading.back(i));
       while (reading.is(i, ')') || reading.is(i, ']')) {
         i = reading.back(reading.partner(i));

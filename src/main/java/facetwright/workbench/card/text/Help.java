@@ -5,7 +5,11 @@ import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Language;
 import facetwright.script.api.Thing;
-import facetwright.workbench.card.text.Token.Kind;
+import facetwright.script.scope.CallSite;
+import facetwright.script.scope.Known;
+import facetwright.script.scope.Scope;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Token.Kind;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -83,7 +87,10 @@ public record Help(
       if (option.isPresent()) {
         return option.map(o -> of(call.get().fn(), o));
       }
-      return scope.named(word, reading.token(i).start()).map(n -> own(word, scope.meaning(n)));
+      return scope
+          .names()
+          .named(word, reading.token(i).start())
+          .map(n -> own(word, scope.meaning(n)));
     }
     boolean value = reading.is(i, Kind.NUMBER) || reading.is(i, Kind.TEXT);
     return value ? call.flatMap(c -> c.arg().map(a -> of(c.fn(), a))) : Optional.empty();

@@ -1,5 +1,6 @@
 package facetwright.workbench.card.text;
 
+import facetwright.script.text.Stretch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

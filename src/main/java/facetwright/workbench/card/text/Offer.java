@@ -1,5 +1,8 @@
 package facetwright.workbench.card.text;
 
+import facetwright.script.text.Edit;
+import facetwright.script.text.Stretch;
+
 /**
  * A word that could be written.
  *

@@ -3,7 +3,15 @@ package facetwright.workbench.card.text;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Language;
-import facetwright.workbench.card.text.Token.Kind;
+import facetwright.script.scope.CallSite;
+import facetwright.script.scope.Known;
+import facetwright.script.scope.Scope;
+import facetwright.script.text.Edit;
+import facetwright.script.text.Name;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Stretch;
+import facetwright.script.text.Token;
+import facetwright.script.text.Token.Kind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -49,7 +57,7 @@ public record Offers(Stretch typed, List<Offer> all) {
     String prefix = reading.text().substring(start, offset);
     int before = word ? reading.back(i) : reading.is(i, Kind.COMMENT) ? reading.back(i) : i;
     List<Offer> found = new ArrayList<>();
-    if (reading.is(before, '.')) {
+    if (reading.isDot(before)) {
       members(scope, reading.back(before), found);
     } else if (call.isPresent() && call.get().atOption()) {
       options(call.get(), reading, prefix, found);
@@ -86,7 +94,7 @@ public record Offers(Stretch typed, List<Offer> all) {
     }
     Token token = reading.token(i);
     boolean ends = token.end() == offset;
-    return (ends && reading.is(i, '.'))
+    return (ends && reading.isDot(i))
         || (reading.is(i, Kind.TEXT) && offset == token.start() + 1)
         || (ends && reading.is(i, Kind.NAME) && token.length() >= 2);
   }
@@ -173,7 +181,7 @@ public record Offers(Stretch typed, List<Offer> all) {
   }
 
   private static void names(Scope scope, int offset, List<Offer> found) {
-    for (Scope.Name name : scope.before(offset)) {
+    for (Name name : scope.names().before(offset)) {
       String meaning = scope.meaning(name);
       found.add(Offer.plain(name.word(), meaning, name.word(), Help.own(name.word(), meaning)));
     }

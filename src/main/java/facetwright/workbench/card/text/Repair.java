@@ -1,5 +1,8 @@
 package facetwright.workbench.card.text;
 
+import facetwright.script.text.Edit;
+import facetwright.script.text.Stretch;
+
 /**
  * A change of the script's text that puts a fault right.
  *

@@ -1,7 +1,11 @@
 package facetwright.workbench.card.text;
 
 import facetwright.script.api.Arg;
-import facetwright.workbench.card.text.Token.Kind;
+import facetwright.script.scope.CallSite;
+import facetwright.script.scope.Scope;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Stretch;
+import facetwright.script.text.Token.Kind;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.Optional;

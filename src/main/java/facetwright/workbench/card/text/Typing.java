@@ -1,5 +1,8 @@
 package facetwright.workbench.card.text;
 
+import facetwright.script.text.Edit;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Stretch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

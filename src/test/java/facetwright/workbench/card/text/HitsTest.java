@@ -2,6 +2,7 @@ package facetwright.workbench.card.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.script.text.Stretch;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.CharRange;

@@ -6,6 +6,9 @@ import facetwright.script.Facetwright;
 import facetwright.script.api.Language;
 import facetwright.script.api.Thing;
 import facetwright.script.sandbox.Budget;
+import facetwright.script.scope.CallSite;
+import facetwright.script.scope.Scope;
+import facetwright.script.text.Reading;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -27,7 +30,7 @@ class OffersTest {
 
   private static Offers at(String marked) {
     String text = HEAD + marked.replace("|", "");
-    return Offers.at(new Scope(Reading.of(text)), HEAD.length() + marked.indexOf('|'));
+    return Offers.at(Scope.of(text), HEAD.length() + marked.indexOf('|'));
   }
 
   private static List<String> words(String marked) {
@@ -76,8 +79,8 @@ class OffersTest {
               back, foot.tab("left", { depth: 5 }), blank({ width: 9, height: 9 })]);
             """;
     List<String> said = Facetwright.evaluate("a.js", script, Map.of(), Budget.USUAL).said();
-    Reading reading = Reading.of(script);
-    Scope scope = new Scope(reading);
+    Scope scope = Scope.of(script);
+    Reading reading = scope.reading();
     int open = reading.before(script.indexOf("[body, body.rows") + 1);
     StringBuilder told = new StringBuilder();
     for (int i = open + 1; i <= reading.partner(open); i++) {
@@ -161,8 +164,7 @@ class OffersTest {
           """)
   void theArgumentAPlaceIsIn(String marked, String function, String argument) {
     String text = HEAD + marked.replace("|", "");
-    CallSite call =
-        CallSite.at(new Scope(Reading.of(text)), HEAD.length() + marked.indexOf('|')).orElseThrow();
+    CallSite call = CallSite.at(Scope.of(text), HEAD.length() + marked.indexOf('|')).orElseThrow();
     assertThat(call.fn().name()).isEqualTo(function);
     assertThat(call.arg().orElseThrow().name()).isEqualTo(argument);
   }
@@ -183,16 +185,16 @@ class OffersTest {
   void takingAnOffer(String marked, String after) {
     String text = HEAD + marked.replace("|", "");
     int caret = HEAD.length() + marked.indexOf('|');
-    Reading reading = Reading.of(text);
-    Offers offers = Offers.at(new Scope(reading), caret);
-    assertThat(offers.edit(reading, offers.all().getFirst(), caret).in(text))
+    Scope scope = Scope.of(text);
+    Offers offers = Offers.at(scope, caret);
+    assertThat(offers.edit(scope.reading(), offers.all().getFirst(), caret).in(text))
         .isEqualTo(HEAD + after);
   }
 
   @Test
   void helpOnAWord() {
     String text = HEAD + "body.rows(\"rim\").tabs({ hole: 3 });";
-    Scope scope = new Scope(Reading.of(text));
+    Scope scope = Scope.of(text);
     assertThat(Help.at(scope, text.lastIndexOf("tabs")).orElseThrow().title()).startsWith("tabs(");
     assertThat(Help.at(scope, text.lastIndexOf("hole")).orElseThrow().belongs())
         .isEqualTo("an option of tabs");

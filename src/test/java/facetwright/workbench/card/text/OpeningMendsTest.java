@@ -9,6 +9,7 @@ import facetwright.net.Site;
 import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.script.scope.Scope;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -22,7 +23,7 @@ class OpeningMendsTest {
   }
 
   private static List<Repair> repairs(String source, Site site, List<Mend> mends) {
-    return Repairs.of(new Scope(Reading.of(source)), site, mends);
+    return Repairs.of(Scope.of(source), site, mends);
   }
 
   private static String script(String unit, String calls) {

@@ -8,6 +8,7 @@ import facetwright.net.Site;
 import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.script.scope.Scope;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -22,7 +23,7 @@ class RepairsTest {
   }
 
   private static List<Repair> repairs(String source, ScriptException e) {
-    return Repairs.of(new Scope(Reading.of(source)), e.site(), e.mends());
+    return Repairs.of(Scope.of(source), e.site(), e.mends());
   }
 
   @ParameterizedTest
@@ -79,7 +80,7 @@ class RepairsTest {
   void theCallMeantIsTheOneAtTheSite() {
     String source = "prism({ sides: 2 }); prism({ sides: 2 });";
     Mend mend = new Mend.Value("sides", 0, List.of(), "3");
-    assertThat(Repairs.of(new Scope(Reading.of(source)), new Site(1, 22), List.of(mend)))
+    assertThat(Repairs.of(Scope.of(source), new Site(1, 22), List.of(mend)))
         .first()
         .satisfies(r -> assertThat(r.edit().from()).isEqualTo(36));
   }
@@ -95,8 +96,7 @@ class RepairsTest {
           prism();sheet(mine)                    ~
           """)
   void anotherSheetIsTakenWhereTheScriptSaysWhich(String source, String wanted) {
-    List<Repair> repairs =
-        Repairs.of(new Scope(Reading.of(source)), Site.NONE, List.of(new Mend.Sheet("A3")));
+    List<Repair> repairs = Repairs.of(Scope.of(source), Site.NONE, List.of(new Mend.Sheet("A3")));
     assertThat(repairs.stream().map(r -> r.edit().in(source).replace('\n', '|')).toList())
         .isEqualTo(wanted == null ? List.of() : List.of(wanted));
   }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.geom.Length;
 import facetwright.geom.Unit;
+import facetwright.script.scope.Scope;
+import facetwright.script.text.Stretch;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -15,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SteppingTest {
   private static Stepping at(String marked) {
     int caret = marked.indexOf('|');
-    Scope scope = new Scope(Reading.of(marked.replace("|", "")));
+    Scope scope = Scope.of(marked.replace("|", ""));
     return Stepping.at(scope, caret).orElseThrow();
   }
 
@@ -53,7 +55,7 @@ class SteppingTest {
       quoteCharacter = '\u0000',
       textBlock = "a(\"wall 2|\")\nside2|\n// 28|\na(0x1f|)\na(\"A4|\")")
   void isNoNumber(String marked) {
-    Scope scope = new Scope(Reading.of(marked.replace("|", "")));
+    Scope scope = Scope.of(marked.replace("|", ""));
     assertThat(Stepping.at(scope, marked.indexOf('|'))).isEmpty();
   }
 

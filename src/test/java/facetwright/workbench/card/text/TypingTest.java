@@ -2,6 +2,9 @@ package facetwright.workbench.card.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.script.text.Edit;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Stretch;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.CharRange;

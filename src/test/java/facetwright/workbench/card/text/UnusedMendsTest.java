@@ -6,6 +6,7 @@ import facetwright.check.Finding;
 import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.script.scope.Scope;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,8 +45,7 @@ class UnusedMendsTest {
   void isPutRight(String line, String mended, String label) throws Exception {
     String script = HEAD + line.replace("\\n", "\n") + FOOT;
     Finding found = unused(script).getFirst();
-    Repair repair =
-        Repairs.of(new Scope(Reading.of(script)), found.site(), found.mends()).getFirst();
+    Repair repair = Repairs.of(Scope.of(script), found.site(), found.mends()).getFirst();
     String after = repair.edit().in(script);
     assertThat(repair.label()).isEqualTo(label);
     assertThat(after).contains(mended.replace("\\n", "\n"));

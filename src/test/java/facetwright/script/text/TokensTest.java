@@ -1,8 +1,8 @@
-package facetwright.workbench.card.text;
+package facetwright.script.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.workbench.card.text.Token.Kind;
+import facetwright.script.text.Token.Kind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,9 +35,12 @@ class TokensTest {
           const a = 1.5; // one   | K<const> N<a> M<=> N<1.5> M<;> C<// one>
           a.in("b\\"c")           | N<a> M<.> N<in> M<(> T<"b\\"c"> M<)>
           a / b / c               | N<a> M</> N<b> M</> N<c>
-          x = /[/"]+/g; y         | N<x> M<=> T</[/"]+/g> M<;> N<y>
+          x = /[/"]+/g; y         | N<x> M<=> P</[/"]+/g> M<;> N<y>
           `a${b}c${{d: 1}.d}e`    | T<`a${> N<b> T<}c${> M<{> N<d> M<:> N<1> M<}> M<.> N<d> T<}e`>
           0x1F 1e-3 .5 1_000 48mm | N<0x1F> N<1e-3> N<.5> N<1_000> N<48> N<mm>
+          1..at 1.5.at 3in 0b1n   | N<1.> M<.> N<at> N<1.5> M<.> N<at> N<3> K<in> N<0b1n>
+          [...of] a?.in b?.5:c    | M<[> M<...> K<of> M<]> N<a> M<?.> N<in> N<b> M<?> N<.5> M<:> N<c>
+          x => x >>>= 2 ** 1      | N<x> M<=>> N<x> M<>>>=> N<2> M<**> N<1>
           "open                   | T<"open>
           /* open                 | C</* open>
           a /* b */ 'c'           | N<a> C</* b */> T<'c'>
@@ -91,8 +94,8 @@ class TokensTest {
     assertThat(reading.line(2)).isEqualTo(1);
     assertThat(reading.line(3)).isEqualTo(2);
     assertThat(reading.line(9)).isEqualTo(3);
-    assertThat(reading.offset(new facetwright.net.Site(3, 4))).contains(7);
-    assertThat(reading.offset(new facetwright.net.Site(4, 1))).isEmpty();
-    assertThat(reading.stretch(new facetwright.net.Site(3, 1))).contains(new Stretch(4, 6));
+    assertThat(reading.offset(3, 4)).hasValue(7);
+    assertThat(reading.offset(4, 1)).isEmpty();
+    assertThat(reading.stretch(3, 1)).contains(new Stretch(4, 6));
   }
 }

@@ -1,13 +1,14 @@
-package facetwright.workbench.card.text;
+package facetwright.script.scope;
 
 import facetwright.script.api.Fn;
 import facetwright.script.api.Language;
 import facetwright.script.api.Thing;
-import facetwright.workbench.card.text.Token.Kind;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import facetwright.script.text.Name;
+import facetwright.script.text.Names;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Span;
+import facetwright.script.text.Token.Kind;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -19,71 +20,43 @@ public final class Scope {
   private static final int DEEPEST = 40;
 
   private final Reading reading;
-  private final List<Name> names = new ArrayList<>();
+  private final Names names;
 
-  /**
-   * A name that the script makes.
-   *
-   * @param token where
-   * @param value the token its value begins with; -1 where it has none
-   */
-  public record Name(String word, int token, int value) {}
-
-  public Scope(Reading reading) {
+  private Scope(Reading reading) {
     this.reading = reading;
-    for (int i = 0; i < reading.tokens().size(); i++) {
-      if (reading.is(i, Kind.KEYWORD)) {
-        String word = reading.word(i);
-        int name = reading.forth(i);
-        if (reading.is(name, Kind.NAME)
-            && List.of("const", "let", "var", "function").contains(word)) {
-          int sign = reading.forth(name);
-          boolean valued = reading.is(sign, '=');
-          names.add(new Name(reading.word(name), name, valued ? reading.forth(sign) : -1));
-        }
-      }
-    }
+    this.names = Names.of(reading);
+  }
+
+  public static Scope of(String script) {
+    return new Scope(Reading.of(script));
   }
 
   public Reading reading() {
     return reading;
   }
 
-  /** The names made before an offset, the last first, each once. */
-  public List<Name> before(int offset) {
-    Map<String, Name> made = new LinkedHashMap<>();
-    for (Name name : names.reversed()) {
-      if (!made.containsKey(name.word()) && isBefore(name, offset)) {
-        made.put(name.word(), name);
-      }
-    }
-    return List.copyOf(made.values());
+  public Names names() {
+    return names;
   }
 
-  private boolean isBefore(Name name, int offset) {
-    return reading.token(name.token()).end() < offset && isMade(name, offset);
-  }
-
-  /** Whether an offset lies behind the statement that makes a name, not inside it. */
-  private boolean isMade(Name name, int offset) {
-    int at = name.token();
-    if (!reading.is(reading.forth(at), '=')
-        || reading.line(offset) > reading.line(reading.token(at).end())) {
-      return true;
+  /**
+   * Where a lone name stands that is made from a value written out, that value; the span itself
+   * where it is no lone name; empty where the name is made otherwise.
+   */
+  public Optional<Span> value(Span span) {
+    if (!span.is(reading, Kind.NAME)) {
+      return Optional.of(span);
     }
-    for (int i = at; i < reading.tokens().size() && reading.token(i).start() < offset; i++) {
-      if (reading.is(i, ';')) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** The name in force before an offset. */
-  public Optional<Name> named(String word, int offset) {
-    return names.reversed().stream()
-        .filter(n -> n.word().equals(word) && isBefore(n, offset))
-        .findFirst();
+    return names
+        .named(reading.word(span.first()), reading.token(span.first()).start())
+        .filter(n -> n.value() >= 0)
+        .map(
+            n -> {
+              int first = n.value();
+              int last = reading.is(first, '-') ? reading.forth(first) : first;
+              return new Span(first, Math.max(last, reading.partner(last)));
+            })
+        .filter(s -> reading.is(reading.forth(s.last()), ',') || reading.endsBehind(s.last()));
   }
 
   /** What a name stands for in words: a thing, a dial, or just a value. */
@@ -113,7 +86,7 @@ public final class Scope {
       int next = reading.forth(i);
       if (reading.is(next, '(') && reading.partner(next) >= 0) {
         i = reading.partner(next);
-      } else if (reading.is(next, '.') && reading.is(reading.forth(next), Kind.NAME)) {
+      } else if (reading.isDot(next) && reading.is(reading.forth(next), Kind.NAME)) {
         i = reading.forth(next);
       } else {
         return reading.is(next, '[') ? -1 : i;
@@ -136,9 +109,10 @@ public final class Scope {
           ? Optional.empty()
           : called(reading.back(open), deep - 1).stream().findFirst().flatMap(Fn::gives);
     }
-    boolean alone = reading.is(last, Kind.NAME) && !reading.is(reading.back(last), '.');
-    return alone
-        ? named(reading.word(last), reading.token(last).start()).flatMap(n -> thing(n, deep - 1))
+    return reading.isOwnName(last)
+        ? names
+            .named(reading.word(last), reading.token(last).start())
+            .flatMap(n -> thing(n, deep - 1))
         : Optional.empty();
   }
 
@@ -156,7 +130,7 @@ public final class Scope {
     }
     String word = reading.word(name);
     int dot = reading.back(name);
-    if (!reading.is(dot, '.')) {
+    if (!reading.isDot(dot)) {
       return Known.function(Language.TOP, word).stream().toList();
     }
     return thingEnding(reading.back(dot), deep - 1)

@@ -1,4 +1,4 @@
-package facetwright.workbench.card.text;
+package facetwright.script.text;
 
 /**
  * A piece of a script that belongs together.
@@ -13,11 +13,13 @@ public record Token(Kind kind, int start, int end) {
     COMMENT,
     /** Text in quotes; a text with blanks to fill in is several, one between each two blanks. */
     TEXT,
+    /** A regular expression with its flags. */
+    PATTERN,
     NUMBER,
     /** A word of the language itself, such as {@code const}. */
     KEYWORD,
     NAME,
-    /** A bracket or another sign, one character. */
+    /** A bracket or another sign, such as {@code =>}. */
     MARK
   }
 
@@ -28,5 +30,9 @@ public record Token(Kind kind, int start, int end) {
 
   public int length() {
     return end - start;
+  }
+
+  public Stretch stretch() {
+    return new Stretch(start, end);
   }
 }

@@ -1,4 +1,4 @@
-package facetwright.workbench.card.text;
+package facetwright.script.scope;
 
 import facetwright.script.api.Fn;
 import facetwright.script.api.Language;

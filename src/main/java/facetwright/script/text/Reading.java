@@ -1,17 +1,15 @@
-package facetwright.workbench.card.text;
+package facetwright.script.text;
 
-import facetwright.net.Site;
-import facetwright.workbench.card.text.Token.Kind;
+import facetwright.script.text.Token.Kind;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** A script cut into tokens, its brackets paired. Tokens go by their index, -1 for none. */
 public final class Reading {
-  static final List<String> UNITS = List.of("mm", "cm", "in");
-  static final int LONGEST_UNIT = 2;
   private static final String OPENING = "([{";
   private static final String CLOSING = ")]}";
 
@@ -34,11 +32,14 @@ public final class Reading {
   private static int[] lines(String text) {
     int[] starts = new int[16];
     int n = 1;
-    for (int i = text.indexOf('\n'); i >= 0; i = text.indexOf('\n', i + 1)) {
-      if (n == starts.length) {
-        starts = Arrays.copyOf(starts, 2 * n);
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '\n' || (c == '\r' && Letters.at(text, i + 1) != '\n')) {
+        if (n == starts.length) {
+          starts = Arrays.copyOf(starts, 2 * n);
+        }
+        starts[n++] = i + 1;
       }
-      starts[n++] = i + 1;
     }
     return Arrays.copyOf(starts, n);
   }
@@ -50,7 +51,7 @@ public final class Reading {
     // How many of each sort are open, so that one that closes none is known at once.
     int[] many = new int[OPENING.length()];
     for (int i = 0; i < pairs.length; i++) {
-      if (tokens.get(i).kind() != Kind.MARK) {
+      if (tokens.get(i).kind() != Kind.MARK || tokens.get(i).length() > 1) {
         continue;
       }
       char c = text.charAt(tokens.get(i).start());
@@ -98,19 +99,49 @@ public final class Reading {
         : text.substring(tokens.get(i).start(), tokens.get(i).end());
   }
 
-  /** What stands between a text's quotes. */
+  /** What stands between a text's quotes, escapes as they are written. */
   public String inside(int i) {
     String word = word(i);
     boolean closed = word.length() > 1 && word.charAt(0) == word.charAt(word.length() - 1);
     return word.substring(Math.min(1, word.length()), word.length() - (closed ? 1 : 0));
   }
 
+  /**
+   * What a text says, its escapes read; empty for what is no whole text, such as a piece of one
+   * with blanks.
+   */
+  public Optional<String> said(int i) {
+    String word = word(i);
+    char quote = word.isEmpty() ? ' ' : word.charAt(0);
+    boolean isWhole = is(i, Kind.TEXT) && quote != '}' && word.length() > 1;
+    return isWhole && word.charAt(word.length() - 1) == quote
+        ? Optional.of(Literal.said(inside(i)))
+        : Optional.empty();
+  }
+
   /** Whether a token is this mark. */
   public boolean is(int i, char mark) {
+    return is(i, Kind.MARK)
+        && tokens.get(i).length() == 1
+        && text.charAt(tokens.get(i).start()) == mark;
+  }
+
+  /** Whether a token is this mark of more than one character, or this word. */
+  public boolean is(int i, String word) {
     return i >= 0
         && i < tokens.size()
-        && tokens.get(i).kind() == Kind.MARK
-        && text.charAt(tokens.get(i).start()) == mark;
+        && tokens.get(i).length() == word.length()
+        && text.startsWith(word, tokens.get(i).start());
+  }
+
+  /** Whether a member follows it: {@code .} or {@code ?.}. */
+  public boolean isDot(int i) {
+    return is(i, '.') || is(i, "?.");
+  }
+
+  /** Whether a token is a name that stands alone, not a member of something. */
+  public boolean isOwnName(int i) {
+    return is(i, Kind.NAME) && !isDot(back(i));
   }
 
   public boolean is(int i, Kind kind) {
@@ -132,7 +163,7 @@ public final class Reading {
     return true;
   }
 
-  boolean isBracket(int i) {
+  private boolean isBracket(int i) {
     return is(i, Kind.MARK) && "()[]{}".indexOf(text.charAt(tokens.get(i).start())) >= 0;
   }
 
@@ -152,6 +183,21 @@ public final class Reading {
       k++;
     }
     return k;
+  }
+
+  /**
+   * Whether a statement may end behind a token: before a semicolon or a closing brace, at the end
+   * of the script, or at the end of a line that can't go on in the next (ECMA-262, section 12.10).
+   */
+  public boolean endsBehind(int i) {
+    int next = forth(i);
+    if (next >= tokens.size() || is(next, ';') || is(next, '}')) {
+      return true;
+    }
+    boolean isOpen = is(i, Kind.MARK) && !is(i, ')') && !is(i, ']') && !is(i, '}');
+    boolean goesOn = is(next, "in") || is(next, "of") || is(next, "instanceof");
+    boolean begins = is(next, Kind.MARK) ? is(next, '{') : !goesOn && !is(next, Kind.PATTERN);
+    return !isOpen && begins && line(tokens.get(next).start()) > line(tokens.get(i).end());
   }
 
   /** The last token that begins before an offset; -1 for none. */
@@ -201,27 +247,39 @@ public final class Reading {
 
   /** Where a line ends, before its line break. */
   public int lineEnd(int line) {
-    return line >= lineStarts.length ? text.length() : lineStarts[Math.max(1, line)] - 1;
+    if (line >= lineStarts.length) {
+      return text.length();
+    }
+    int last = lineStarts[Math.max(1, line)] - 1;
+    return last > 0 && text.startsWith("\r\n", last - 1) ? last - 1 : last;
   }
 
-  /** The offset of a place; empty where the place is not known or the script is shorter. */
-  public Optional<Integer> offset(Site site) {
-    if (!site.isKnown() || site.line() > lineStarts.length) {
-      return Optional.empty();
+  /** In which column of its line an offset lies, from 1. */
+  public int column(int offset) {
+    return offset - lineStart(line(offset)) + 1;
+  }
+
+  /**
+   * The offset of a place; empty where the script is shorter.
+   *
+   * @param line from 1; 0 for none
+   * @param column from 1; 0 where it is not known
+   */
+  public OptionalInt offset(int line, int column) {
+    if (line < 1 || line > lineStarts.length) {
+      return OptionalInt.empty();
     }
-    int at = lineStart(site.line()) + Math.max(0, site.column() - 1);
-    return Optional.of(Math.min(at, lineEnd(site.line())));
+    return OptionalInt.of(Math.min(lineStart(line) + Math.max(0, column - 1), lineEnd(line)));
   }
 
   /** The stretch of the token at a place, or of the one before it where it stands at none. */
-  public Optional<Stretch> stretch(Site site) {
-    return offset(site)
-        .flatMap(
-            at -> {
-              int i = at(at) >= 0 ? at(at) : before(at);
-              return i < 0
-                  ? Optional.empty()
-                  : Optional.of(new Stretch(tokens.get(i).start(), tokens.get(i).end()));
-            });
+  public Optional<Stretch> stretch(int line, int column) {
+    OptionalInt offset = offset(line, column);
+    if (offset.isEmpty()) {
+      return Optional.empty();
+    }
+    int at = at(offset.getAsInt());
+    int i = at >= 0 ? at : before(offset.getAsInt());
+    return i < 0 ? Optional.empty() : Optional.of(tokens.get(i).stretch());
   }
 }

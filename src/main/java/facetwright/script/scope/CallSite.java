@@ -1,8 +1,9 @@
-package facetwright.workbench.card.text;
+package facetwright.script.scope;
 
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
-import facetwright.workbench.card.text.Token.Kind;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Token.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +49,7 @@ public record CallSite(List<Fn<?>> fns, int name, int place, boolean inBraces, S
       } else if (reading.is(i, ';')) {
         return Optional.empty();
       } else if (reading.is(i, '{')) {
-        if (braces || reading.is(reading.back(i), ')') || reading.is(reading.back(i), '>')) {
+        if (braces || reading.is(reading.back(i), ')') || reading.is(reading.back(i), "=>")) {
           return Optional.empty();
         }
         braces = true;

@@ -1,4 +1,4 @@
-package facetwright.workbench.card.text;
+package facetwright.script.text;
 
 /**
  * A stretch of text.

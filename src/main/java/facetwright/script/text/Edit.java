@@ -1,4 +1,7 @@
-package facetwright.workbench.card.text;
+package facetwright.script.text;
+
+import java.util.Comparator;
+import java.util.List;
 
 /**
  * Other text in the place of a stretch.
@@ -17,6 +20,11 @@ public record Edit(int from, int to, String text, int anchor, int caret) {
     return new Edit(from, to, text, end, end);
   }
 
+  /** One in the place of a stretch. */
+  public static Edit replace(Stretch at, String text) {
+    return replace(at.start(), at.end(), text);
+  }
+
   public static Edit insert(int at, String text) {
     return replace(at, at, text);
   }
@@ -24,5 +32,16 @@ public record Edit(int from, int to, String text, int anchor, int caret) {
   /** The whole text after the edit. */
   public String in(String whole) {
     return whole.substring(0, from) + text + whole.substring(to);
+  }
+
+  /** The whole text after several edits, none of which overlap; they go by the text before all. */
+  public static String all(String whole, List<Edit> edits) {
+    StringBuilder text = new StringBuilder();
+    int at = 0;
+    for (Edit edit : edits.stream().sorted(Comparator.comparingInt(Edit::from)).toList()) {
+      text.append(whole, at, edit.from).append(edit.text);
+      at = edit.to;
+    }
+    return text.append(whole, at, whole.length()).toString();
   }
 }

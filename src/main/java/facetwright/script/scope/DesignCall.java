@@ -1,0 +1,55 @@
+package facetwright.script.scope;
+
+import facetwright.script.text.Call;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Span;
+import java.util.List;
+import java.util.Optional;
+
+/** What a script says of its design as a whole, in its call of {@code design}. */
+public final class DesignCall {
+  private final Scope scope;
+  private final Reading reading;
+  private final Call call;
+
+  private DesignCall(Scope scope, Call call) {
+    this.scope = scope;
+    this.reading = scope.reading();
+    this.call = call;
+  }
+
+  /** The call; empty where the script has none, or more than one. */
+  public static Optional<DesignCall> in(Scope scope) {
+    List<Call> calls = Call.of(scope.reading(), "design");
+    return calls.size() == 1
+        ? Optional.of(new DesignCall(scope, calls.getFirst()))
+        : Optional.empty();
+  }
+
+  public Call call() {
+    return call;
+  }
+
+  /** The title, where it is written as a text. */
+  public Optional<String> title() {
+    return call.arguments(reading).stream()
+        .findFirst()
+        .flatMap(scope::value)
+        .filter(s -> s.first() == s.last())
+        .flatMap(s -> reading.said(s.first()));
+  }
+
+  /** The options behind the title. */
+  public Optional<Span> options() {
+    List<Span> arguments = call.arguments(reading);
+    return arguments.size() < 2 ? Optional.empty() : Optional.of(arguments.get(1));
+  }
+
+  /** What is written for the unit of plain numbers. */
+  public Optional<Span> units() {
+    return options()
+        .flatMap(scope::value)
+        .flatMap(s -> s.option(reading, "units"))
+        .flatMap(scope::value);
+  }
+}

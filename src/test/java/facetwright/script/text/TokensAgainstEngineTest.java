@@ -1,0 +1,390 @@
+package facetwright.script.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import facetwright.script.text.Token.Kind;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.graalvm.polyglot.Context;
+import org.graalvm.polyglot.PolyglotException;
+import org.graalvm.polyglot.Source;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Tokens against the verdict of the engine's own parser. White space and comments may stand between
+ * any two tokens and mean nothing there, but for the ends of lines (ECMA-262, sections 12.2 to
+ * 12.4; from memory): a script that the engine reads is still read when a comment is put behind
+ * every token, and no longer when one is put into a token, which is then two.
+ */
+class TokensAgainstEngineTest {
+  private static final Context ENGINE =
+      Context.newBuilder("js")
+          .allowExperimentalOptions(true)
+          .option("js.strict", "true")
+          .option("engine.WarnInterpreterOnly", "false")
+          .build();
+
+  private static boolean isRead(String script) {
+    try {
+      ENGINE.parse(Source.newBuilder("js", script, "a.js").buildLiteral());
+      return true;
+    } catch (PolyglotException e) {
+      assertThat(e.isInternalError()).as(script).isFalse();
+      return false;
+    }
+  }
+
+  /**
+   * With a comment behind every token that none is inside of; but not before a colon, for the
+   * engine does not read a label behind which a comment stands.
+   */
+  private static String spaced(String script) {
+    StringBuilder spaced = new StringBuilder();
+    boolean isApart = false;
+    int at = 0;
+    for (Token token : Tokens.of(script)) {
+      boolean isColon = script.startsWith(":", token.start());
+      spaced.append(isApart && !isColon ? " /**/" : "").append(script, at, token.end());
+      boolean isLine = token.kind() == Kind.COMMENT && !script.startsWith("/*", token.start());
+      isApart = !isLine;
+      at = token.end();
+    }
+    return spaced.append(script.substring(at)).toString();
+  }
+
+  /** Numbers, names and signs of more than one character broken in two, each in its own script. */
+  private static Stream<String> broken(String script) {
+    return Tokens.of(script).stream()
+        .filter(t -> t.length() > 1)
+        // Two signs in a row mean something, too.
+        .filter(t -> !script.startsWith("++", t.start()))
+        .filter(t -> List.of(Kind.NUMBER, Kind.MARK, Kind.PATTERN, Kind.TEXT).contains(t.kind()))
+        .map(
+            t -> {
+              // A text is broken by the end of a line, a template by none.
+              int at = t.kind() == Kind.PATTERN ? t.start() + 1 : t.end() - 1;
+              String by = t.kind() == Kind.PATTERN || t.kind() == Kind.TEXT ? "\n" : " /**/";
+              boolean isTemplate = "`}".indexOf(script.charAt(t.start())) >= 0;
+              return isTemplate ? "" : script.substring(0, at) + by + script.substring(at);
+            })
+        .filter(s -> !s.isEmpty());
+  }
+
+  private static void agrees(String script) {
+    assertThat(isRead(spaced(script))).as("%s\nspaced: %s", script, spaced(script)).isTrue();
+  }
+
+  static final List<String> HARD =
+      List.of(
+          // 12.9.5: what a slash begins hangs on what may follow.
+          "a = b / c / d",
+          "a = b\n/ c /g",
+          "a = /b/g.test(c) / 2",
+          "a = [/[/]/, /[/\\]]/, /]/]",
+          "if (a) /b'/.test(c)",
+          "while (a) /b'/.test(c)",
+          "for (const a of /b'/[Symbol.split](c)) /b'/.test(a)",
+          "for (;/'/.test(a);) /'/.test(a)",
+          "(a) / b / 2",
+          "f(a) / b / 2",
+          "a[0] / b / 2",
+          "a++ / 2",
+          "a\n++/'/.lastIndex",
+          "this / 2 / a; null / 2 / a; true / 2",
+          "typeof /'/; void /'/; a = () => /'/; a = b ? /'/ : /'/",
+          "function f() {} /'/.test(a)",
+          "(function () {}) / 2 / a",
+          "a = function () {} / 2 / b",
+          "a = class {} / 2 / b",
+          "class A {} /'/.test(a)",
+          "class A { b() {} 'c'() {} static { } d = {} / 2 / 3; #e = /'/; static f = /'/ }",
+          "class A extends f({}) { g() { return {} / 2 / 3 } } /'/",
+          "a = {} / 2 / b",
+          "a = { b: {} / 2 / c, d() { if (e) {} /'/ }, get f() { return /'/ }, [g]: /'/ }",
+          "{} /'/.test(a)",
+          "{ a: { b } /'/.test(c) }",
+          "switch (a) { case /'/: { } /'/; default: { } /'/ }",
+          "switch (a) {} /'/",
+          "a: for (;;) { break a\n/'/ }",
+          "do /'/; while (a) /'/",
+          "do { } while (a)\n/'/",
+          "try { } /*'*/ catch { } /*'*/ finally { } /'/",
+          "try { } catch (e) { } /'/",
+          "if (a) { } else { } /'/",
+          "if (a) b; else /'/",
+          "a = () => { }\n/'/",
+          "a = async () => { }\n/'/",
+          "async function f() { for await (const a of b) /'/ } /'/",
+          "a = async function () { } / 2 / b",
+          "function* f() { yield /'/; yield* /'/ } /'/",
+          "async function f() { await /'/ }",
+          "a = b ? {} / 2 / c : { d: 1 } / 2 / e",
+          "a\n{ b }\n/'/",
+          "a = b + {} / 2 / c",
+          "f(function () { return /'/ }, { a: /'/ } / 2 / 3)",
+          "f({ if: 1, class: { a: 1 } / 2 / 3, function: {} / 2 / 3 })",
+          "a.if / 2 / b; a.return / 2 / b; a?.class / 2 / b",
+          "function f() { return\n{ a: { } /'/ } }",
+          "/* a */ /'/ /* b */; a = /* ' */ /'/",
+          "a /* b */ / 2 / c",
+          "a = {\n}\n/ 2 / b",
+          "let { a = {} / 2 / 3 } = b; let [c = /'/] = d",
+          "var of; of / 2 / 3",
+          "a = b <!-- c ' \n + 1",
+          "a = 1\n--> b '\n/ 2",
+          // 12.9.6
+          "`a${b}c${{ d: 1 }.d}e`",
+          "`a${`b${c}'d`}'e`",
+          "`${/}/}` / 2 / `${(() => { return /'/ })()}`",
+          "`a\\`b\\${c` / 2 / d",
+          "`a$$${b}$`",
+          "f`a${b / 2 / c}'`",
+          "`a\nb'${c}\n'`",
+          // 12.9.3
+          "[1, 1., .1, 1.1, 1e3, 1.e3, .1e-3, 1E+3, 0, 0., 0.5, 1_000, 1_0.0_1e1_0]",
+          "[0x1F, 0XaB, 0b101, 0B1, 0o17, 0O7, 0x1_F, 1n, 0x1Fn, 0n]",
+          "1..at; 1.0.at; 1e3.at; 1 .at; 0x1.at",
+          "a?.5:1; a?.b; a?.[0]",
+          "a-1; a- -1; a+ +1; a-+1; 1-1",
+          // 12.9.4
+          "'a\\'b' + \"c\\\"d\" + 'e\\\nf' + 'g\\\r\nh' + '\\x41\\u0041\\u{41}\\0'",
+          "'a\u2028b' + 1",
+          // 12.7
+          "const $a_1 = 1, été = 2, \u03c0 = 3, \\u0061b = 4, c\\u{64} = 5",
+          "class A { #a = 1; b() { return #a in this && this.#a / 2 / 3 } }",
+          "const a\u200d = 1, \ud835\udc9c = 2",
+          // 12.8
+          "a ??= b ?? c; a ||= b; a &&= b; a **= 2 ** 3; a >>>= 1 >>> 2; a <<= 1; a >>= 1",
+          "a => b; (...a) => [...a]; a === b !== c; a <= b >= c; !~a; a ^= b ^ c; a |= b | c",
+          // 12.2 to 12.5
+          "#! hash ' \na",
+          "\ufeffa\u00a0=\u2003b\u2028c\u2029d // ' \u2028e",
+          "a // '\rb");
+
+  static List<String> hard() {
+    return HARD;
+  }
+
+  @ParameterizedTest
+  @MethodSource("hard")
+  void whatTheEngineReadsIsCutWhereItCuts(String script) {
+    assertThat(isRead(script)).as("the engine reads it").isTrue();
+    agrees(script);
+  }
+
+  @ParameterizedTest
+  @MethodSource("hard")
+  void whatIsOneTokenIsNotTwo(String script) {
+    assertThat(broken(script)).allSatisfy(b -> assertThat(isRead(b)).as(b).isFalse());
+  }
+
+  static Stream<String> library() throws Exception {
+    try (Stream<Path> files = Files.list(Path.of("library"))) {
+      return files
+          .filter(f -> f.toString().endsWith(".js"))
+          .sorted()
+          .map(TokensAgainstEngineTest::text)
+          .toList()
+          .stream();
+    }
+  }
+
+  private static String text(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (java.io.IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("library")
+  void theLibraryIsCutWhereTheEngineCuts(String script) {
+    agrees(script);
+  }
+
+  @Provide
+  Arbitrary<String> soup() {
+    Arbitrary<String> piece =
+        Arbitraries.of(
+            "a",
+            "b.c",
+            "f(",
+            "(",
+            ")",
+            "[",
+            "]",
+            "{",
+            "}",
+            "{ a: ",
+            "/",
+            "/'/",
+            "/[/]/g",
+            "'",
+            "'t'",
+            "`",
+            "${",
+            "`t`",
+            "1",
+            "1.",
+            ".5e1",
+            "0x1F",
+            "+",
+            "++",
+            "-",
+            "=",
+            "=>",
+            "?",
+            ":",
+            "?.",
+            "...",
+            ",",
+            ";",
+            "\n",
+            "//'\n",
+            "/*'*/",
+            "if (",
+            "else ",
+            "for (",
+            " of ",
+            "const a = ",
+            "function f() {",
+            "function () {",
+            "class {",
+            "class A {",
+            "return ",
+            "async ",
+            "() => {",
+            "case a: ",
+            "switch (a) {",
+            "try {",
+            "catch {",
+            "do ",
+            "while (",
+            "typeof ",
+            "this",
+            "null",
+            "=== ",
+            "!",
+            "\\",
+            "static ",
+            "yield ",
+            "as");
+    return piece.list().ofMaxSize(9).map(l -> String.join("", l));
+  }
+
+  /** Scripts of random pieces; those that the engine reads are a fifth of them. */
+  @Property(tries = 4000, seed = "20261130")
+  void whateverTheEngineReadsIsCutWhereItCuts(@ForAll("soup") String script) {
+    if (isRead(script)) {
+      agrees(script);
+    }
+  }
+
+  @Property(tries = 500, seed = "20261130")
+  void aProgramOfManyStatementsIsCutWhereTheEngineCuts(@ForAll("programs") String script) {
+    agrees(script);
+  }
+
+  /** The hard ones, whole, inside functions and braces, and behind each other. */
+  @Provide
+  Arbitrary<String> programs() {
+    List<String> plain =
+        HARD.stream()
+            .filter(s -> !s.startsWith("#!"))
+            .filter(TokensAgainstEngineTest::isRead)
+            .toList();
+    Arbitrary<String> one =
+        Arbitraries.of(plain)
+            .flatMap(
+                s ->
+                    Arbitraries.of(
+                        "{\n" + s + "\n}",
+                        "a = function () {\n" + s + "\n} / 2 / b",
+                        "a = () => {\n" + s + "\n}",
+                        "{ class Q { r() {\n" + s + "\n} } /'/ }",
+                        "`${(() => {\n" + s + "\n})()}'` / 2 / c",
+                        "if (a) {\n" + s + "\n} /'/"))
+            .filter(TokensAgainstEngineTest::isRead);
+    return one.list()
+        .ofMinSize(1)
+        .ofMaxSize(4)
+        .map(l -> String.join("\n;", l))
+        .filter(TokensAgainstEngineTest::isRead);
+  }
+
+  @Test
+  void aTextSaysWhatTheEngineTakesItToSay() {
+    for (String text :
+        List.of(
+            "'plain'",
+            "'a\\'b\\\\c'",
+            "\"1 1/2\\\"\"",
+            "'\\n\\t\\r\\b\\f\\v\\0'",
+            "'\\x41\\u00e9\\u{1F600}'",
+            "'a\\\nb\\\r\nc\\\u2028d'",
+            "`plain`",
+            "'\\q\\ä'")) {
+      assertThat(Reading.of(text).said(0)).as(text).contains(ENGINE.eval("js", text).asString());
+    }
+    assertThat(Reading.of("'open").said(0)).isEmpty();
+    assertThat(Reading.of("`a${b}c`").said(0)).isEmpty();
+    assertThat(Reading.of("`a${b}c`").said(2)).isEmpty();
+    assertThat(Reading.of("a").said(0)).isEmpty();
+  }
+
+  /** What can't be read is cut all the same, without going over it again and again. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "(",
+        ")",
+        "[",
+        "{",
+        "}",
+        "`${",
+        "`",
+        "/",
+        "/[",
+        "'",
+        "\"",
+        "/*",
+        "/**/",
+        "=>",
+        "a=>",
+        "?",
+        "function ",
+        "class ",
+        "<!--",
+        "(}",
+        "`${(",
+        "const a=1 ",
+        "const[",
+        "#",
+        "\\",
+        "\\u{",
+        "1.",
+        "\ud800",
+        "for(",
+        "${",
+        "a,"
+      })
+  void longGarbageIsCutInTime(String piece) {
+    String text = piece.repeat(200_000 / piece.length());
+    Reading reading = Reading.of(text);
+    Names.of(reading);
+    StringBuilder all = new StringBuilder();
+    reading.tokens().forEach(t -> all.append(text, t.start(), t.end()));
+    assertThat(all.toString()).isEqualTo(text.replace(" ", ""));
+  }
+}
