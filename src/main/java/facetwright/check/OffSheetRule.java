@@ -24,7 +24,7 @@ final class OffSheetRule implements Rule {
     }
     Optional<SheetSize> larger = larger(subject.laid());
     List<Mend> mends = larger.<Mend>map(s -> new Mend.Sheet(s.name())).stream().toList();
-    String fix = fix(larger);
+    String fix = fix(larger, percent(subject.laid()));
     List<Finding> found = new ArrayList<>();
     int[] piece = subject.net().pieceOfPanel();
     for (int n = 0; n < subject.net().pieces(); n++) {
@@ -93,11 +93,48 @@ final class OffSheetRule implements Rule {
         over.isEmpty() ? "" : ": " + String.join(" and ", over));
   }
 
-  private static String fix(Optional<SheetSize> larger) {
-    String smaller = "Make it smaller, or divide it into more pieces.";
+  private static String fix(Optional<SheetSize> larger, int percent) {
+    String smaller =
+        percent < 1
+            ? "Make it smaller, or divide it into more pieces."
+            : "Make it smaller, at "
+                + percent
+                + " % or less of every length, tabs and borders too, or divide it into more"
+                + " pieces.";
     return larger
         .map(size -> "Use a larger sheet: " + size.name() + " would do. " + smaller)
         .orElse(smaller);
+  }
+
+  /** The largest whole percentage of its size at which it fits; 0 where it is less than one. */
+  private static int percent(Laid laid) {
+    int fits = 0;
+    int over = 100;
+    while (over - fits > 1) {
+      int tried = (fits + over) / 2;
+      if (fits(laid, tried / 100.0)) {
+        fits = tried;
+      } else {
+        over = tried;
+      }
+    }
+    return fits;
+  }
+
+  /** Whether the net made smaller fits; a larger sheet for the net as it is comes to the same. */
+  private static boolean fits(Laid laid, double scale) {
+    Stock stock = laid.stock();
+    double border = 2 * laid.margin();
+    Stock larger =
+        new Stock(
+            stock.name(),
+            (stock.width() - border) / scale,
+            (stock.height() - border) / scale,
+            stock.weight(),
+            stock.caliper(),
+            stock.grain());
+    double gap = Math.min(SheetLayout.MOST_GAP, SheetLayout.USUAL_GAP / scale);
+    return SheetLayout.lay(laid.net(), larger, 0, gap).fits();
   }
 
   /** The least named size on which it fits, of the same series where the sheet belongs to one. */
@@ -111,7 +148,12 @@ final class OffSheetRule implements Rule {
         .filter(s -> !inSeries || s.name().replaceFirst("\\d+$", "").equals(series))
         .filter(s -> s.width() * s.height() > stock.width() * stock.height())
         .sorted(Comparator.comparingDouble(s -> s.width() * s.height()))
-        .filter(s -> SheetLayout.lay(laid.net(), s.stock(stock.weight())).fits())
+        .filter(s -> 2 * laid.margin() < Math.min(s.width(), s.height()))
+        .filter(
+            s ->
+                SheetLayout.lay(
+                        laid.net(), s.stock(stock.weight()), laid.margin(), SheetLayout.USUAL_GAP)
+                    .fits())
         .findFirst();
   }
 }

@@ -20,6 +20,9 @@ public final class SheetLayout {
   /** Room left between two pieces when none is asked for, in mm. */
   public static final double USUAL_GAP = 2;
 
+  /** The most room that is left between two pieces, in mm. */
+  public static final double MOST_GAP = 100;
+
   private static final double MOST_MARGIN = 100;
 
   private SheetLayout() {}

@@ -84,7 +84,9 @@ class CutRulesTest {
     Card vast = new Card();
     vast.rectangle("vast", 0, 0, 3000, 2000);
     assertThat(Looks.of("off-sheet", Looks.at(vast)).getFirst().fix())
-        .isEqualTo("Make it smaller, or divide it into more pieces.");
+        .isEqualTo(
+            "Make it smaller, at 14 % or less of every length, tabs and borders too, or divide it"
+                + " into more pieces.");
   }
 
   @Test
