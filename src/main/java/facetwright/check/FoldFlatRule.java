@@ -1,8 +1,10 @@
 package facetwright.check;
 
 import facetwright.fold.FlatFolding;
+import facetwright.fold.FlatMend;
 import facetwright.geom.Sentence;
-import facetwright.net.Site;
+import facetwright.net.Score;
+import facetwright.net.Sense;
 import facetwright.net.Stance;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +18,9 @@ import java.util.stream.Collectors;
  * the edge of the card, and points where other scores stand open.
  */
 final class FoldFlatRule implements Rule {
+  /** Narrower by so much is narrower, in degrees. */
+  private static final double NARROWER = 0.05;
+
   @Override
   public List<Finding> find(Subject subject) {
     return subject.folded().locked().stream().map(f -> finding(subject, f)).toList();
@@ -36,59 +41,105 @@ final class FoldFlatRule implements Rule {
   }
 
   private static Finding finding(Subject subject, FlatFolding at) {
-    int panel = at.corners().getFirst().panel();
-    int scores = at.sectors().size();
-    String where = Sentence.capital(words(subject, at)) + ": ";
-    String why;
-    String fix;
-    if (scores % 2 != 0) {
-      why = "an odd number of scores never lies flat.";
-      fix = "Add a score there, or leave one out.";
-    } else if (!at.areAnglesRight()) {
-      double one = (360 + at.alternating()) / 2;
-      why =
-          String.format(
-              "every second angle between them has to add up to 180°, and they add up to %s° and"
-                  + " %s°.",
-              Mm.number(one), Mm.number(360 - one));
-      fix = "Turn one of the scores about that point by " + Mm.number(Math.abs(one - 180)) + "°.";
-    } else if (Math.abs(at.surplus()) == 2) {
-      int sector = at.stuck().orElseThrow();
-      panel = at.corners().get(at.first().get(sector)).panel();
-      why =
-          String.format(
-              "%s has its scores on both sides folded the same way, and no room for that between"
-                  + " the wider panels beside it.",
-              subject.name(panel));
-      fix = turn(subject, at);
-    } else {
-      int mountains = (scores + at.surplus()) / 2;
-      why =
-          String.format(
-              "mountains and valleys have to differ by two, and there are %d and %d.",
-              mountains, scores - mountains);
-      fix = turn(subject, at);
-    }
-    Site site = subject.panel(panel).site();
+    int panel =
+        at.areAnglesRight() && Math.abs(at.surplus()) == 2
+            ? panelOf(at, at.stuck().orElseThrow())
+            : at.corners().getFirst().panel();
     return new Finding(
-        "fold-flat", Finding.Severity.ERROR, where + why, fix, new Place.AtPanel(panel), site);
+        "fold-flat",
+        Finding.Severity.ERROR,
+        Sentence.capital(words(subject, at)) + ": " + why(subject, at),
+        fix(subject, at),
+        new Place.AtPanel(panel),
+        subject.panel(panel).site());
   }
 
-  /** Which scores have to go the other way. */
-  private static String turn(Subject subject, FlatFolding at) {
-    List<Integer> turned = at.toTurn();
-    if (turned.isEmpty()) {
-      return "Turn other scores there into mountains or valleys: the narrowest panel needs one of"
-          + " each beside it.";
+  private static String why(Subject subject, FlatFolding at) {
+    int scores = at.sectors().size();
+    if (scores % 2 != 0) {
+      return "an odd number of scores never lies flat.";
     }
-    return "Make "
-        + turned.stream().map(i -> other(subject, at, i)).collect(Collectors.joining(" and "))
-        + ".";
+    if (!at.areAnglesRight()) {
+      double one = (360 + at.alternating()) / 2;
+      return String.format(
+          "every second angle between them has to add up to 180°, and they add up to %s° and %s°.",
+          Mm.number(one), Mm.number(360 - one));
+    }
+    int mountains = (scores + at.surplus()) / 2;
+    if (Math.abs(at.surplus()) != 2) {
+      return String.format(
+          "mountains and valleys have to differ by two, and there are %d and %d.",
+          mountains, scores - mountains);
+    }
+    int stuck = at.stuck().orElseThrow();
+    return isNarrowest(at, stuck)
+        ? String.format(
+            "%s has its scores on both sides folded the same way, and no room for that between the"
+                + " wider panels beside it.",
+            subject.name(panelOf(at, stuck)))
+        : String.format(
+            "there are as many mountains and valleys as it takes, %d and %d, but in this order one"
+                + " panel gets in the way of another.",
+            mountains, scores - mountains);
   }
 
-  private static String other(Subject subject, FlatFolding at, int score) {
-    return subject.name(subject.net().scores().get(at.scores().get(score)))
+  private static boolean isNarrowest(FlatFolding at, int sector) {
+    int n = at.sectors().size();
+    double wide = at.sectors().get(sector) + NARROWER;
+    return at.senses().get(sector) == at.senses().get(Math.floorMod(sector - 1, n))
+        && wide < at.sectors().get((sector + 1) % n)
+        && wide < at.sectors().get(Math.floorMod(sector - 1, n));
+  }
+
+  private static int panelOf(FlatFolding at, int sector) {
+    return at.corners().get(at.first().get(sector)).panel();
+  }
+
+  private static String fix(Subject subject, FlatFolding at) {
+    FlatMend mend = FlatMend.of(at).orElse(null);
+    String others =
+        mend == null
+            ? ""
+            : mend.others().stream()
+                .map(i -> other(subject, at, i))
+                .collect(Collectors.joining(" and "));
+    String also = others.isEmpty() ? "." : ", and make " + others + ".";
+    return switch (mend) {
+      case null ->
+          "Score it otherwise: no turn of one score and no other mountains and valleys let it lie"
+              + " flat.";
+      case FlatMend.Senses _ -> "Make " + others + ".";
+      case FlatMend.Turn(int place, double degrees, _) ->
+          String.format(
+              "Turn %s about that point by %s° toward %s%s",
+              subject.name(score(subject, at, place)),
+              Mm.number(Math.abs(degrees)),
+              subject.name(beside(at, place, degrees > 0)),
+              also);
+      case FlatMend.Add(int sector, double degrees, Sense sense, _) ->
+          String.format(
+              "Add a score across %s, from that point, %s° from %s: 180°, a %s%s",
+              subject.name(panelOf(at, sector)),
+              Mm.number(degrees),
+              subject.name(score(subject, at, Math.floorMod(sector - 1, at.sectors().size()))),
+              sense.name().toLowerCase(Locale.ROOT),
+              also);
+    };
+  }
+
+  private static Score score(Subject subject, FlatFolding at, int place) {
+    return subject.net().scores().get(at.scores().get(place));
+  }
+
+  /** The panel that a score lies at, after it or before it as one goes round the corner. */
+  private static int beside(FlatFolding at, int place, boolean after) {
+    int next = at.first().get((place + 1) % at.first().size());
+    return at.corners().get(Math.floorMod(after ? next : next - 1, at.corners().size())).panel();
+  }
+
+  private static String other(Subject subject, FlatFolding at, int place) {
+    return subject.name(score(subject, at, place))
         + " a "
-        + at.senses().get(score).other().name().toLowerCase(Locale.ROOT);
+        + at.senses().get(place).other().name().toLowerCase(Locale.ROOT);
   }
 }

@@ -81,9 +81,14 @@ public record FlatFolding(
     return areAnglesRight() && Math.abs(surplus()) == 2 && stuck().isEmpty();
   }
 
-  /** Whether it can be folded flat with some mountains and valleys. */
+  /** Whether it can be folded flat with some mountains and valleys, as far as a hand can tell. */
   public boolean areAnglesRight() {
-    return sectors.size() % 2 == 0 && Math.abs(alternating()) <= Crimping.SAME_DEGREES;
+    return sectors.size() % 2 == 0 && Math.abs(alternating()) <= 2 * Crimping.SAME_DEGREES;
+  }
+
+  /** A corner with other sectors, and so many senses; which scores they are is left open. */
+  FlatFolding with(List<Double> otherSectors, List<Sense> otherSenses) {
+    return new FlatFolding(corners, otherSectors, scores, otherSenses, first, isMeant);
   }
 
   /**
