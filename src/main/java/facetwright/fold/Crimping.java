@@ -90,7 +90,7 @@ final class Crimping {
     for (int gone : new int[] {Math.max(before, middle), Math.min(before, middle)}) {
       sectors.remove(gone);
       senses.remove(gone);
-      origin.remove(gone);
+      origin.remove(/* index= */ gone);
     }
   }
 }

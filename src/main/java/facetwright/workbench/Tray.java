@@ -55,6 +55,7 @@ final class Tray extends ScrollPane {
   }
 
   /** Scrolls no further than it takes to see a node of it whole, or its top. */
+  @SuppressWarnings("ReferenceEquality") // A node is no other.
   private void show(Node node) {
     double hidden = content.getHeight() - getViewportBounds().getHeight();
     if (node == null || hidden <= 0 || !Reach.isIn(node, content) || node == content) {

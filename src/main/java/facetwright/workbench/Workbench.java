@@ -150,6 +150,8 @@ public final class Workbench extends Application {
         .execute(work);
   }
 
+  @SuppressWarnings(
+      "ThreadPriorityCheck") // What nobody waits for leaves the processor to the rest.
   private static ExecutorService thread(String name, int priority) {
     return Executors.newSingleThreadExecutor(
         Thread.ofPlatform().daemon().name(name).priority(priority).factory());

@@ -78,6 +78,7 @@ final class Staff {
       pace = last;
     }
 
+    @SuppressWarnings("ReferenceEquality") // A worker is no other.
     private boolean isOf(Worker other) {
       return worker == other;
     }

@@ -126,6 +126,7 @@ class KeyboardTest {
   /** Where one is can be seen: by a mark that stands out by 3 to 1 from what is there without. */
   @ParameterizedTest
   @ValueSource(strings = {"table", "shelf", "papers", "compare"})
+  @SuppressWarnings("ReferenceEquality") // A node is no other.
   void theFocusIsSeen(String what) throws Exception {
     go(what);
     for (boolean dark : new boolean[] {false, true}) {

@@ -49,6 +49,7 @@ final class Tabbing {
   }
 
   /** All stops of one round that begins at a stop and comes back to it. */
+  @SuppressWarnings("ReferenceEquality") // A node is no other.
   List<Node> round(Node start, boolean onward) throws Exception {
     Fx.run(start::requestFocus);
     List<Node> stops = new ArrayList<>();

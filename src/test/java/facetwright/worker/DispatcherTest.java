@@ -26,7 +26,7 @@ class DispatcherTest {
   /** A world in which time goes on when it is told to. */
   private static final class Trial implements Staff.World {
     private final PriorityQueue<Due> due =
-        new PriorityQueue<>(Comparator.comparing(Due::at).thenComparing(Due::order));
+        new PriorityQueue<>(Comparator.comparingLong(Due::at).thenComparingLong(Due::order));
     private final Dispatcher dispatcher = new Dispatcher(Settings.USUAL, this);
     private final List<Fake> workers = new ArrayList<>();
     private long now;

@@ -67,6 +67,7 @@ public final class Handle<T> implements ProxyObject {
    * A function as the engine calls it. A body that returns its own receiver returns the same
    * handle.
    */
+  @SuppressWarnings("ReferenceEquality") // Itself, not one that is like it.
   static <T> ProxyExecutable callable(
       Session session, String shown, Fn<T> fn, T receiver, Handle<T> self) {
     return arguments -> {

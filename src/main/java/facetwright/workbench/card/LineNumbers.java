@@ -28,6 +28,7 @@ final class LineNumbers {
   }
 
   /** The label of a line, counted from 0, that says this. */
+  @SuppressWarnings("ReferenceEquality") // To compare texts would read them.
   Label of(int line, String words) {
     Object paragraph = area.getParagraph(line);
     Object script = area.getContent().snapshot();

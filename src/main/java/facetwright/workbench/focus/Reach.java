@@ -44,6 +44,7 @@ public final class Reach {
   }
 
   /** Whether something is a node or lies in it. */
+  @SuppressWarnings("ReferenceEquality") // A node is no other.
   public static boolean isIn(Node inner, Node outer) {
     for (Node n = inner; n != null; n = n.getParent()) {
       if (n == outer) {

@@ -40,6 +40,7 @@ public final class WayBack {
    *
    * @param otherwise where to, if where it was cannot take it any more
    */
+  @SuppressWarnings("ReferenceEquality") // A scene is no other.
   public void go(Node goingAway, Runnable otherwise) {
     Node now = goingAway.getScene() == null ? null : goingAway.getScene().getFocusOwner();
     Node to = before;

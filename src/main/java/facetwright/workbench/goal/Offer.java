@@ -170,6 +170,7 @@ final class Offer extends VBox {
     }
   }
 
+  @SuppressWarnings("ReferenceEquality") // A node is no other.
   private static boolean isIn(Node bar, Node node) {
     return node == bar || (node.getParent() != null && isIn(bar, node.getParent()));
   }

@@ -242,6 +242,7 @@ public final class ShelfView extends BorderPane {
     }
   }
 
+  @SuppressWarnings("ReferenceEquality") // A node is no other.
   private void key(KeyEvent e) {
     if (e.getCode() == KeyCode.F && e.isShortcutDown()) {
       search.requestFocus();
