@@ -1,7 +1,7 @@
 package facetwright.aim;
 
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.CommonOps_DDRM;
+import java.util.Arrays;
+import java.util.stream.DoubleStream;
 
 /**
  * Looks for the least of all that is off, squared and summed, where that is not off in proportion:
@@ -44,19 +44,16 @@ final class Bowl {
 
   /** The least of the form, or nearer where that is not less; else stays. */
   private Point down(Point here, Form form) {
-    double size = Math.max(CommonOps_DDRM.elementMaxAbs(form.bend), Double.MIN_NORMAL);
+    double size = form.bends().map(Math::abs).reduce(Double.MIN_NORMAL, Math::max);
     for (double damping : DAMPING) {
       double[] x = here.x();
-      DMatrixRMaj damped = form.bend.copy();
+      double[][] damped = Arrays.stream(form.bend).map(double[]::clone).toArray(double[][]::new);
       for (int i = 0; i < x.length; i++) {
-        damped.add(i, i, damping * size);
+        damped[i][i] += damping * size;
       }
-      DMatrixRMaj inverse = new DMatrixRMaj(x.length, x.length);
-      CommonOps_DDRM.pinv(damped, inverse);
-      DMatrixRMaj change = new DMatrixRMaj(x.length, 1);
-      CommonOps_DDRM.mult(inverse, form.slope, change);
+      double[] change = LeastNorm.solve(damped, form.slope);
       for (int i = 0; i < x.length; i++) {
-        x[i] -= change.get(i, 0) * form.h[i];
+        x[i] -= change[i] * form.h[i];
       }
       Point there = task.at(x);
       if (there.miss() < here.miss() * (1 - PROGRESS)) {
@@ -69,18 +66,21 @@ final class Bowl {
   /** The square near a place, as a quadratic form of the distances counted in {@code h}. */
   private static final class Form {
     private final double[] h;
-    private final DMatrixRMaj slope;
-    private final DMatrixRMaj bend;
+    private final double[] slope;
+    private final double[][] bend;
 
-    Form(double[] h, DMatrixRMaj slope, DMatrixRMaj bend) {
+    Form(double[] h, double[] slope, double[][] bend) {
       this.h = h;
       this.slope = slope;
       this.bend = bend;
     }
 
+    DoubleStream bends() {
+      return Arrays.stream(bend).flatMapToDouble(Arrays::stream);
+    }
+
     boolean isKnown() {
-      return Double.isFinite(CommonOps_DDRM.elementSumAbs(slope))
-          && Double.isFinite(CommonOps_DDRM.elementSumAbs(bend));
+      return DoubleStream.concat(Arrays.stream(slope), bends()).allMatch(Double::isFinite);
     }
   }
 
@@ -92,8 +92,8 @@ final class Bowl {
       h[i] = knob.isStepped() ? 0 : part * knob.range();
     }
     double mid = square(here);
-    DMatrixRMaj slope = new DMatrixRMaj(n, 1);
-    DMatrixRMaj bend = new DMatrixRMaj(n, n);
+    double[] slope = new double[n];
+    double[][] bend = new double[n][n];
     double[] up = new double[n];
     for (int i = 0; i < n; i++) {
       if (h[i] == 0) {
@@ -105,15 +105,15 @@ final class Bowl {
       boolean narrow = here.x(i) - h[i] < knob.from() || here.x(i) - h[i] > knob.to();
       up[i] = square(moved(here, i, h[i], i, 0));
       double other = square(moved(here, i, narrow ? 2 * h[i] : -h[i], i, 0));
-      slope.set(i, 0, narrow ? (4 * up[i] - 3 * mid - other) / 2 : (up[i] - other) / 2);
-      bend.set(i, i, narrow ? mid - 2 * up[i] + other : up[i] - 2 * mid + other);
+      slope[i] = narrow ? (4 * up[i] - 3 * mid - other) / 2 : (up[i] - other) / 2;
+      bend[i][i] = narrow ? mid - 2 * up[i] + other : up[i] - 2 * mid + other;
     }
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < i; j++) {
         if (h[i] != 0 && h[j] != 0) {
           double both = square(moved(here, i, h[i], j, h[j]));
-          bend.set(i, j, both - up[i] - up[j] + mid);
-          bend.set(j, i, both - up[i] - up[j] + mid);
+          bend[i][j] = both - up[i] - up[j] + mid;
+          bend[j][i] = bend[i][j];
         }
       }
     }

@@ -1,8 +1,6 @@
 package facetwright.aim;
 
 import java.util.stream.IntStream;
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.CommonOps_DDRM;
 
 /**
  * Turns several knobs at once until the measures are what is wanted, changing the knobs as little
@@ -130,25 +128,22 @@ final class Newton {
     if (free.length == 0) {
       return;
     }
-    DMatrixRMaj matrix = new DMatrixRMaj(goals, free.length);
-    DMatrixRMaj right = new DMatrixRMaj(goals, 1);
+    double[][] matrix = new double[goals][free.length];
+    double[] right = new double[goals];
     for (int g = 0; g < goals; g++) {
       double rest = -here.residual(g);
       for (int i = 0; i < fixed.length; i++) {
         double from = fixed[i] ? target[i] : home[i];
         rest -= slopes[g][i] * (from - here.x(i));
       }
-      right.set(g, 0, rest);
+      right[g] = rest;
       for (int f = 0; f < free.length; f++) {
-        matrix.set(g, f, slopes[g][free[f]] * task.knob(free[f]).range());
+        matrix[g][f] = slopes[g][free[f]] * task.knob(free[f]).range();
       }
     }
-    DMatrixRMaj inverse = new DMatrixRMaj(free.length, goals);
-    CommonOps_DDRM.pinv(matrix, inverse);
-    DMatrixRMaj change = new DMatrixRMaj(free.length, 1);
-    CommonOps_DDRM.mult(inverse, right, change);
+    double[] change = LeastNorm.solve(matrix, right);
     for (int f = 0; f < free.length; f++) {
-      target[free[f]] = home[free[f]] + change.get(f, 0) * task.knob(free[f]).range();
+      target[free[f]] = home[free[f]] + change[f] * task.knob(free[f]).range();
     }
   }
 

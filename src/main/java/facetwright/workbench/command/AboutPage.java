@@ -30,7 +30,6 @@ public final class AboutPage extends VBox {
               "BSD-2-Clause or GPL-2.0 with the Classpath exception"),
           new Work("GraalJS", "js-language", "runs the scripts", "UPL-1.0 and MIT"),
           new Work("JTS Topology Suite", "jts-core", "geometry in the plane", "EPL-2.0 or EDL-1.0"),
-          new Work("EJML", "ejml-core", "linear algebra", "Apache-2.0"),
           new Work("PDFBox", "pdfbox", "PDF pages", "Apache-2.0"),
           new Work("Jackson", "jackson-core", "JSON", "Apache-2.0"),
           new Work("picocli", "picocli", "the command line", "Apache-2.0"),

@@ -11,10 +11,11 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.CommonOps_DDRM;
-import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
-import org.ejml.interfaces.linsol.LinearSolverDense;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
 
 /** The factor of the solver beside a dense one of another library. */
@@ -45,7 +46,7 @@ class FrontalFactorTest {
     double[] x = chance.doubles(n, -2, 2).toArray();
     double[] b = chance.doubles(n, -1, 1).toArray();
     NormalMatrix ours = new NormalMatrix(equations, x);
-    DMatrixRMaj dense = new DMatrixRMaj(n, n);
+    RealMatrix dense = new Array2DRowRealMatrix(n, n);
     double[] miss = new double[3];
     double[] slope = new double[36];
     for (int e = 0; e < equations.size(); e++) {
@@ -57,7 +58,7 @@ class FrontalFactorTest {
       for (int r = 0; r < equation.rows(); r++) {
         for (int i = 0; i < width; i++) {
           for (int j = 0; j < width; j++) {
-            dense.add(
+            dense.addToEntry(
                 3 * tied[i / 3] + i % 3,
                 3 * tied[j / 3] + j % 3,
                 2 * slope[r * width + i] * slope[r * width + j]);
@@ -65,18 +66,15 @@ class FrontalFactorTest {
         }
       }
     }
-    CommonOps_DDRM.addEquals(dense, 0.1, CommonOps_DDRM.identity(n));
+    dense = dense.add(MatrixUtils.createRealIdentityMatrix(n).scalarMultiply(0.1));
     assertThat(ours.factor(0.1)).isTrue();
     double[] answer = b.clone();
     ours.solve(answer);
-    DMatrixRMaj expected = new DMatrixRMaj(n, 1);
-    LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(n);
-    assertThat(solver.setA(dense)).isTrue();
-    solver.solve(new DMatrixRMaj(n, 1, true, b), expected);
-    double off = 0;
-    for (int i = 0; i < n; i++) {
-      off = Math.max(off, Math.abs(answer[i] - expected.get(i)));
-    }
+    double off =
+        new CholeskyDecomposition(dense)
+            .getSolver()
+            .solve(new ArrayRealVector(b))
+            .getLInfDistance(new ArrayRealVector(answer));
     assertThat(off).isLessThan(1e-10);
   }
 
