@@ -21,6 +21,8 @@ class ArrowsTest {
         .consideringOnlyDependenciesInLayers()
         .layer("pace")
         .definedBy("facetwright.pace..")
+        .layer("json")
+        .definedBy("facetwright.json..")
         .layer("geom")
         .definedBy("facetwright.geom..")
         .layer("net")
@@ -51,6 +53,8 @@ class ArrowsTest {
         .definedBy("facetwright.workbench..")
         .whereLayer("pace")
         .mayNotAccessAnyLayer()
+        .whereLayer("json")
+        .mayNotAccessAnyLayer()
         .whereLayer("geom")
         .mayNotAccessAnyLayer()
         .whereLayer("net")
@@ -66,7 +70,7 @@ class ArrowsTest {
         .whereLayer("draw")
         .mayOnlyAccessLayers("pace", "geom", "net", "fold", "papers")
         .whereLayer("export")
-        .mayOnlyAccessLayers("pace", "geom", "net", "fold", "papers", "draw")
+        .mayOnlyAccessLayers("pace", "json", "geom", "net", "fold", "papers", "draw")
         .whereLayer("aim")
         .mayOnlyAccessLayers("geom", "net")
         .whereLayer("script")
@@ -79,8 +83,8 @@ class ArrowsTest {
             "geom", "net", "form", "fold", "check", "papers", "draw", "aim", "script", "turn")
         .whereLayer("workbench")
         .mayOnlyAccessLayers(
-            "pace", "geom", "net", "form", "fold", "check", "papers", "draw", "export", "aim",
-            "script", "turn", "worker")
+            "pace", "json", "geom", "net", "form", "fold", "check", "papers", "draw", "export",
+            "aim", "script", "turn", "worker")
         .check(CLASSES);
   }
 
@@ -105,6 +109,18 @@ class ArrowsTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("org.graalvm..")
+        .check(CLASSES);
+  }
+
+  /** The library is set up in one place; who writes fields is handed its writer. */
+  @Test
+  void jsonIsSetUpInItsRoom() {
+    ArchRuleDefinition.noClasses()
+        .that()
+        .resideOutsideOfPackage("facetwright.json..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("tools.jackson.core.json..", "tools.jackson.core.util..")
         .check(CLASSES);
   }
 

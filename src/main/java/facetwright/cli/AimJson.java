@@ -1,85 +1,84 @@
 package facetwright.cli;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.aim.Goal;
 import facetwright.aim.Outcome;
 import facetwright.aim.OutcomeText;
+import facetwright.json.JsonText;
 import facetwright.script.Design;
-import java.io.IOException;
 import java.util.Locale;
+import tools.jackson.core.JsonGenerator;
 
 /** What an aim came to as one JSON object. */
 final class AimJson {
   private AimJson() {}
 
   static String of(Design design, Outcome outcome, String command) {
-    return Json.object(
+    return JsonText.object(
         json -> {
-          json.writeStringField("title", design.title());
-          json.writeStringField("unit", design.unit().symbol());
-          json.writeBooleanField("met", outcome.isMet());
-          json.writeArrayFieldStart("dials");
+          json.writeStringProperty("title", design.title());
+          json.writeStringProperty("unit", design.unit().symbol());
+          json.writeBooleanProperty("met", outcome.isMet());
+          json.writeArrayPropertyStart("dials");
           for (Outcome.Turn turn : outcome.turns()) {
             turn(json, turn);
           }
           json.writeEndArray();
-          json.writeArrayFieldStart("goals");
+          json.writeArrayPropertyStart("goals");
           for (int g = 0; g < outcome.goals().size(); g++) {
             goal(json, outcome, outcome.goals().get(g), OutcomeText.goals(outcome).get(g));
           }
           json.writeEndArray();
-          json.writeArrayFieldStart("stops");
+          json.writeArrayPropertyStart("stops");
           for (Outcome.Stop stop : outcome.stops()) {
             json.writeStartObject();
-            json.writeStringField("dial", stop.knob().name());
-            json.writeNumberField("value", stop.value());
-            json.writeStringField("end", stop.isUpper() ? "greatest" : "least");
+            json.writeStringProperty("dial", stop.knob().name());
+            json.writeNumberProperty("value", stop.value());
+            json.writeStringProperty("end", stop.isUpper() ? "greatest" : "least");
             json.writeEndObject();
           }
           json.writeEndArray();
-          json.writeStringField("hurdle", outcome.hurdle());
-          json.writeNumberField("trials", outcome.trials());
-          json.writeBooleanField("gave_up", outcome.spent());
-          json.writeStringField("make", command);
+          json.writeStringProperty("hurdle", outcome.hurdle());
+          json.writeNumberProperty("trials", outcome.trials());
+          json.writeBooleanProperty("gave_up", outcome.spent());
+          json.writeStringProperty("make", command);
         });
   }
 
-  private static void turn(JsonGenerator json, Outcome.Turn turn) throws IOException {
+  private static void turn(JsonGenerator json, Outcome.Turn turn) {
     json.writeStartObject();
-    json.writeStringField("name", turn.knob().name());
-    json.writeNumberField("now", turn.knob().now());
-    json.writeNumberField("exact", turn.exact());
-    json.writeNumberField("set", turn.value());
-    json.writeStringField("typed", turn.typed());
+    json.writeStringProperty("name", turn.knob().name());
+    json.writeNumberProperty("now", turn.knob().now());
+    json.writeNumberProperty("exact", turn.exact());
+    json.writeNumberProperty("set", turn.value());
+    json.writeStringProperty("typed", turn.typed());
     json.writeEndObject();
   }
 
   private static void goal(
-      JsonGenerator json, Outcome outcome, Outcome.Reached reached, String message)
-      throws IOException {
+      JsonGenerator json, Outcome outcome, Outcome.Reached reached, String message) {
     json.writeStartObject();
     switch (reached.goal()) {
       case Goal.Reach reach -> {
         int power = reach.measure().power();
-        json.writeStringField("goal", reach.measure().word());
-        json.writeStringField("unit", power == 1 ? "mm" : "mm" + power);
-        json.writeNumberField("wanted", reach.wanted());
+        json.writeStringProperty("goal", reach.measure().word());
+        json.writeStringProperty("unit", power == 1 ? "mm" : "mm" + power);
+        json.writeNumberProperty("wanted", reach.wanted());
         if (outcome.set().knows(reach.measure())) {
-          json.writeNumberField("exact", outcome.exact().get(reach.measure()));
-          json.writeNumberField("set", outcome.set().get(reach.measure()));
-          json.writeNumberField("miss", outcome.miss(reach));
+          json.writeNumberProperty("exact", outcome.exact().get(reach.measure()));
+          json.writeNumberProperty("set", outcome.set().get(reach.measure()));
+          json.writeNumberProperty("miss", outcome.miss(reach));
         }
       }
       case Goal.Fit fit -> {
-        json.writeStringField("goal", "fits");
-        json.writeStringField("wanted", fit.sheet().name());
-        json.writeBooleanField("exact", outcome.exact().lie().apply(fit.sheet()).fits());
-        json.writeBooleanField("set", outcome.set().lie().apply(fit.sheet()).fits());
+        json.writeStringProperty("goal", "fits");
+        json.writeStringProperty("wanted", fit.sheet().name());
+        json.writeBooleanProperty("exact", outcome.exact().lie().apply(fit.sheet()).fits());
+        json.writeBooleanProperty("set", outcome.set().lie().apply(fit.sheet()).fits());
       }
     }
-    json.writeStringField(
+    json.writeStringProperty(
         "status", reached.status().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-    json.writeStringField("message", message);
+    json.writeStringProperty("message", message);
     json.writeEndObject();
   }
 }

@@ -1,8 +1,8 @@
 package facetwright.cli;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
+import facetwright.json.JsonText;
 import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.Measure;
@@ -11,22 +11,22 @@ import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.chart.StepWords;
 import facetwright.script.Design;
-import java.io.IOException;
 import java.util.List;
+import tools.jackson.core.JsonGenerator;
 
 /** A score chart as one JSON object. */
 final class ChartJson {
   private ChartJson() {}
 
   static String of(Design design, Ruler ruler, ScoreChart chart) {
-    return Json.object(
+    return JsonText.object(
         json -> {
-          json.writeStringField("title", design.title());
-          json.writeStringField("unit", design.unit().symbol());
-          json.writeStringField("ruler", ruler.name());
-          json.writeNumberField("different_measures", chart.distinctMeasures());
+          json.writeStringProperty("title", design.title());
+          json.writeStringProperty("unit", design.unit().symbol());
+          json.writeStringProperty("ruler", ruler.name());
+          json.writeNumberProperty("different_measures", chart.distinctMeasures());
           RoundJson.form(json, "as_set", design.net(), AsSet.form(design.laid(), chart));
-          json.writeArrayFieldStart("pieces");
+          json.writeArrayPropertyStart("pieces");
           for (PieceChart piece : chart.pieces()) {
             piece(json, piece, design.unit());
           }
@@ -34,40 +34,39 @@ final class ChartJson {
         });
   }
 
-  private static void piece(JsonGenerator json, PieceChart piece, Unit unit) throws IOException {
+  private static void piece(JsonGenerator json, PieceChart piece, Unit unit) {
     json.writeStartObject();
-    json.writeStringField("with", piece.name());
-    json.writeStringField("for", piece.isForBoard() ? "board" : "tracing");
-    json.writeNumberField("width_mm", piece.width());
-    json.writeNumberField("height_mm", piece.height());
-    json.writeNumberField("parallel_part", piece.parallelPart());
+    json.writeStringProperty("with", piece.name());
+    json.writeStringProperty("for", piece.isForBoard() ? "board" : "tracing");
+    json.writeNumberProperty("width_mm", piece.width());
+    json.writeNumberProperty("height_mm", piece.height());
+    json.writeNumberProperty("parallel_part", piece.parallelPart());
     measures(json, "score_measures", piece.scoreMeasures());
     measures(json, "cut_measures", piece.cutMeasures());
-    json.writeArrayFieldStart("notes");
+    json.writeArrayPropertyStart("notes");
     for (String note : ChartNotes.of(piece, unit)) {
       json.writeString(note);
     }
     json.writeEndArray();
-    json.writeArrayFieldStart("steps");
+    json.writeArrayPropertyStart("steps");
     List<String> words = StepWords.of(piece);
     for (int i = 0; i < words.size(); i++) {
       json.writeStartObject();
-      json.writeStringField("does", does(piece.steps().get(i)));
-      json.writeStringField("words", words.get(i));
+      json.writeStringProperty("does", does(piece.steps().get(i)));
+      json.writeStringProperty("words", words.get(i));
       json.writeEndObject();
     }
     json.writeEndArray();
     json.writeEndObject();
   }
 
-  private static void measures(JsonGenerator json, String name, List<Measure> measures)
-      throws IOException {
-    json.writeArrayFieldStart(name);
+  private static void measures(JsonGenerator json, String name, List<Measure> measures) {
+    json.writeArrayPropertyStart(name);
     for (Measure m : measures) {
       json.writeStartObject();
-      json.writeNumberField("mm", m.mm());
-      json.writeStringField("reads", m.reading().text());
-      json.writeNumberField("off_mm", m.isOnRuler() ? 0 : m.reading().errorMm());
+      json.writeNumberProperty("mm", m.mm());
+      json.writeStringProperty("reads", m.reading().text());
+      json.writeNumberProperty("off_mm", m.isOnRuler() ? 0 : m.reading().errorMm());
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -1,55 +1,55 @@
 package facetwright.cli;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import facetwright.aim.Grid;
 import facetwright.aim.Knob;
 import facetwright.aim.Measure;
 import facetwright.aim.Slope;
 import facetwright.aim.Slopes;
+import facetwright.json.JsonText;
 import facetwright.script.Design;
-import java.io.IOException;
+import tools.jackson.core.JsonGenerator;
 
 /** A design's dials and slopes as one JSON object; measures in mm, mm² and mm³. */
 final class DialsJson {
   private DialsJson() {}
 
   static String of(Design design, Slopes slopes) {
-    return Json.object(
+    return JsonText.object(
         json -> {
-          json.writeStringField("title", design.title());
-          json.writeStringField("unit", design.unit().symbol());
-          json.writeObjectFieldStart("now");
+          json.writeStringProperty("title", design.title());
+          json.writeStringProperty("unit", design.unit().symbol());
+          json.writeObjectPropertyStart("now");
           for (Measure m : Measure.values()) {
             if (slopes.now().knows(m)) {
-              json.writeNumberField(name(m), slopes.now().get(m));
+              json.writeNumberProperty(name(m), slopes.now().get(m));
             }
           }
           json.writeEndObject();
-          json.writeArrayFieldStart("dials");
+          json.writeArrayPropertyStart("dials");
           for (Slopes.OfKnob of : slopes.all()) {
             dial(json, design, of);
           }
           json.writeEndArray();
-          json.writeNumberField("trials", slopes.trials());
+          json.writeNumberProperty("trials", slopes.trials());
         });
   }
 
-  private static void dial(JsonGenerator json, Design design, Slopes.OfKnob of) throws IOException {
+  private static void dial(JsonGenerator json, Design design, Slopes.OfKnob of) {
     Knob knob = of.knob();
     json.writeStartObject();
-    json.writeStringField("name", knob.name());
-    json.writeBooleanField("length", knob.isLength());
-    json.writeNumberField("value", knob.now());
-    json.writeNumberField("from", knob.from());
-    json.writeNumberField("to", knob.to());
-    json.writeNumberField("mark", Grid.usual(design.unit()).apart(knob, design.unit()));
-    json.writeStringField("per", knob.isStepped() ? "step" : "one");
-    json.writeObjectFieldStart("slopes");
+    json.writeStringProperty("name", knob.name());
+    json.writeBooleanProperty("length", knob.isLength());
+    json.writeNumberProperty("value", knob.now());
+    json.writeNumberProperty("from", knob.from());
+    json.writeNumberProperty("to", knob.to());
+    json.writeNumberProperty("mark", Grid.usual(design.unit()).apart(knob, design.unit()));
+    json.writeStringProperty("per", knob.isStepped() ? "step" : "one");
+    json.writeObjectPropertyStart("slopes");
     for (Slope slope : of.slopes()) {
-      json.writeObjectFieldStart(name(slope.measure()));
-      json.writeNumberField("value", slope.value());
-      json.writeNumberField("error", slope.error());
-      json.writeBooleanField("steady", slope.isSteady());
+      json.writeObjectPropertyStart(name(slope.measure()));
+      json.writeNumberProperty("value", slope.value());
+      json.writeNumberProperty("error", slope.error());
+      json.writeBooleanProperty("steady", slope.isSteady());
       json.writeEndObject();
     }
     json.writeEndObject();

@@ -1,6 +1,7 @@
 package facetwright.cli;
 
 import facetwright.check.Finding;
+import facetwright.json.JsonText;
 import facetwright.script.Design;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -105,20 +106,20 @@ final class MakeCommand implements Callable<Integer> {
   }
 
   private static String object(Design made, Path where, SequencedMap<String, byte[]> files) {
-    return Json.object(
+    return JsonText.object(
         json -> {
-          json.writeStringField("title", made.title());
-          json.writeBooleanField("sound", made.isSound());
-          json.writeStringField("folder", where.toString());
-          json.writeArrayFieldStart("files");
+          json.writeStringProperty("title", made.title());
+          json.writeBooleanProperty("sound", made.isSound());
+          json.writeStringProperty("folder", where.toString());
+          json.writeArrayPropertyStart("files");
           for (Map.Entry<String, byte[]> file : files.entrySet()) {
             json.writeStartObject();
-            json.writeStringField("name", file.getKey());
-            json.writeNumberField("bytes", file.getValue().length);
+            json.writeStringProperty("name", file.getKey());
+            json.writeNumberProperty("bytes", file.getValue().length);
             json.writeEndObject();
           }
           json.writeEndArray();
-          json.writeArrayFieldStart("findings");
+          json.writeArrayPropertyStart("findings");
           for (Finding finding : made.findings()) {
             CheckJson.finding(json, finding);
           }

@@ -1,20 +1,17 @@
 package facetwright.export;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import facetwright.fold.Senses;
 import facetwright.geom.Decimals;
 import facetwright.geom.Vec3;
+import facetwright.json.JsonText;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Panel;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import tools.jackson.core.JsonGenerator;
 
 /**
  * The net and its folded form in the FOLD format, version 1.2: the key frame is the flat crease
@@ -38,37 +35,29 @@ public final class FoldWriter implements Exporter {
 
   @Override
   public byte[] write(Job job) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try (JsonGenerator json = JsonFactory.builder().build().createGenerator(out)) {
-      json.setPrettyPrinter(new DefaultPrettyPrinter().withArrayIndenter(null));
-      write(json, job);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return out.toByteArray();
+    return JsonText.dense(json -> write(json, job)).getBytes(StandardCharsets.UTF_8);
   }
 
-  private static void write(JsonGenerator json, Job job) throws IOException {
+  private static void write(JsonGenerator json, Job job) {
     Net net = job.laid().net();
     FlatMesh mesh = new FlatMesh(net, job.isSolved() ? Senses.folds(net, job.form()) : List.of());
-    json.writeStartObject();
-    json.writeNumberField("file_spec", VERSION);
-    json.writeStringField("file_creator", "Facetwright");
+    json.writeNumberProperty("file_spec", VERSION);
+    json.writeStringProperty("file_creator", "Facetwright");
     if (!job.author().isBlank()) {
-      json.writeStringField("file_author", job.author());
+      json.writeStringProperty("file_author", job.author());
     }
-    json.writeStringField("file_title", job.title());
-    strings(json, "file_classes", List.of("singleModel"));
-    json.writeStringField("frame_title", job.title());
-    json.writeStringField(
+    json.writeStringProperty("file_title", job.title());
+    JsonText.strings(json, "file_classes", List.of("singleModel"));
+    json.writeStringProperty("frame_title", job.title());
+    json.writeStringProperty(
         "frame_description",
         "The flat net, outside up. "
             + (job.isSolved()
                 ? "The second frame is the folded form."
                 : "Some fold angles are not known, so there is no folded form."));
-    strings(json, "frame_classes", List.of("creasePattern"));
-    strings(json, "frame_attributes", List.of("2D"));
-    json.writeStringField("frame_unit", "mm");
+    JsonText.strings(json, "frame_classes", List.of("creasePattern"));
+    JsonText.strings(json, "frame_attributes", List.of("2D"));
+    json.writeStringProperty("frame_unit", "mm");
     flat(json, mesh);
     edges(json, mesh);
     faces(json, mesh, net);
@@ -76,11 +65,10 @@ public final class FoldWriter implements Exporter {
     if (job.isSolved()) {
       folded(json, mesh, job);
     }
-    json.writeEndObject();
   }
 
-  private static void flat(JsonGenerator json, FlatMesh mesh) throws IOException {
-    json.writeArrayFieldStart("vertices_coords");
+  private static void flat(JsonGenerator json, FlatMesh mesh) {
+    json.writeArrayPropertyStart("vertices_coords");
     for (FlatMesh.Vertex v : mesh.vertices()) {
       json.writeStartArray();
       json.writeNumber(rounded(v.at().x()));
@@ -90,15 +78,15 @@ public final class FoldWriter implements Exporter {
     json.writeEndArray();
   }
 
-  private static void edges(JsonGenerator json, FlatMesh mesh) throws IOException {
-    json.writeArrayFieldStart("edges_vertices");
+  private static void edges(JsonGenerator json, FlatMesh mesh) {
+    json.writeArrayPropertyStart("edges_vertices");
     for (FlatMesh.Edge e : mesh.edges()) {
       json.writeArray(new int[] {e.from(), e.to()}, 0, 2);
     }
     json.writeEndArray();
-    strings(
+    JsonText.strings(
         json, "edges_assignment", mesh.edges().stream().map(FlatMesh.Edge::assignment).toList());
-    json.writeArrayFieldStart("edges_foldAngle");
+    json.writeArrayPropertyStart("edges_foldAngle");
     for (FlatMesh.Edge e : mesh.edges()) {
       if (e.angle() == null) {
         json.writeNull();
@@ -109,22 +97,23 @@ public final class FoldWriter implements Exporter {
     json.writeEndArray();
   }
 
-  private static void faces(JsonGenerator json, FlatMesh mesh, Net net) throws IOException {
-    json.writeArrayFieldStart("faces_vertices");
+  private static void faces(JsonGenerator json, FlatMesh mesh, Net net) {
+    json.writeArrayPropertyStart("faces_vertices");
     for (int[] face : mesh.faces()) {
       json.writeArray(face, 0, face.length);
     }
     json.writeEndArray();
-    strings(json, "faces_facetwright:name", net.panels().stream().map(Panel::name).toList());
-    strings(
+    JsonText.strings(
+        json, "faces_facetwright:name", net.panels().stream().map(Panel::name).toList());
+    JsonText.strings(
         json,
         "faces_facetwright:role",
         net.panels().stream().map(p -> p.role().name().toLowerCase(Locale.ROOT)).toList());
   }
 
   /** Which edges meet when made, as pairs of edge numbers. */
-  private static void joins(JsonGenerator json, FlatMesh mesh, Net net) throws IOException {
-    json.writeArrayFieldStart("facetwright:joins");
+  private static void joins(JsonGenerator json, FlatMesh mesh, Net net) {
+    json.writeArrayPropertyStart("facetwright:joins");
     for (Join join : net.joins()) {
       if (join instanceof Join.Seam seam) {
         json.writeArray(new int[] {mesh.edge(seam.a()), mesh.edge(seam.b())}, 0, 2);
@@ -133,22 +122,22 @@ public final class FoldWriter implements Exporter {
     json.writeEndArray();
   }
 
-  private static void folded(JsonGenerator json, FlatMesh mesh, Job job) throws IOException {
-    json.writeArrayFieldStart("file_frames");
+  private static void folded(JsonGenerator json, FlatMesh mesh, Job job) {
+    json.writeArrayPropertyStart("file_frames");
     json.writeStartObject();
-    json.writeStringField("frame_title", job.title());
-    json.writeStringField(
+    json.writeStringProperty("frame_title", job.title());
+    json.writeStringProperty(
         "frame_description",
         String.format(
             Locale.ROOT,
             "The folded form, z up. Largest gap of a join %.4f mm, largest strain %.6f.",
             gap(mesh, job),
             job.form().strain()));
-    strings(json, "frame_classes", List.of("foldedForm"));
-    strings(json, "frame_attributes", List.of("3D"));
-    json.writeNumberField("frame_parent", 0);
-    json.writeBooleanField("frame_inherit", true);
-    json.writeArrayFieldStart("vertices_coords");
+    JsonText.strings(json, "frame_classes", List.of("foldedForm"));
+    JsonText.strings(json, "frame_attributes", List.of("3D"));
+    json.writeNumberProperty("frame_parent", 0);
+    json.writeBooleanProperty("frame_inherit", true);
+    json.writeArrayPropertyStart("vertices_coords");
     for (FlatMesh.Vertex v : mesh.vertices()) {
       Vec3 at = place(job, v);
       json.writeStartArray();
@@ -188,12 +177,6 @@ public final class FoldWriter implements Exporter {
 
   private static Vec3 place(Job job, FlatMesh.Vertex v) {
     return job.form().poses().get(v.panel()).apply(v.at());
-  }
-
-  private static void strings(JsonGenerator json, String name, List<String> values)
-      throws IOException {
-    json.writeFieldName(name);
-    json.writeArray(values.toArray(String[]::new), 0, values.size());
   }
 
   /** To a millionth of a micrometre, without an exponent. */

@@ -88,9 +88,7 @@ final class Crimping {
     // The score after the one after stays; those on both sides of the middle go.
     sectors.set(after, sectors.get(before) - sectors.get(middle) + sectors.get(after));
     for (int gone : new int[] {Math.max(before, middle), Math.min(before, middle)}) {
-      sectors.remove(gone);
-      senses.remove(gone);
-      origin.remove(/* index= */ gone);
+      List.of(sectors, senses, origin).forEach(list -> list.remove(gone));
     }
   }
 }

@@ -3,8 +3,6 @@ package facetwright.cli;
 import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.assertj.core.data.Offset;
@@ -12,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** {@code dials} and {@code aim} as their user sees them. */
 class AimCommandTest {
@@ -61,9 +61,9 @@ class AimCommandTest {
     assertThat(goal.path("wanted").asDouble()).isCloseTo(60.96, Offset.offset(1e-9));
     assertThat(goal.path("exact").asDouble()).isCloseTo(60.96, Offset.offset(1e-4));
     assertThat(goal.path("miss").asDouble()).isCloseTo(-0.635, Offset.offset(1e-6));
-    assertThat(json.path("dials").get(0).path("typed").asText()).isEqualTo("2-3/8");
+    assertThat(json.path("dials").get(0).path("typed").asString()).isEqualTo("2-3/8");
     assertThat(json.path("trials").asInt()).isPositive();
-    assertThat(json.path("make").asText()).endsWith("--set side=2 tall=2-3/8");
+    assertThat(json.path("make").asString()).endsWith("--set side=2 tall=2-3/8");
   }
 
   @Test
@@ -78,7 +78,7 @@ class AimCommandTest {
         new ObjectMapper().readTree(run("aim", file, "fits=8.5 x 11 in", "--json").out());
     JsonNode goal = json.path("goals").get(0);
     assertThat(goal.path("set").asBoolean()).isTrue();
-    assertThat(goal.path("wanted").asText()).isEqualTo("8.5 × 11 in");
+    assertThat(goal.path("wanted").asString()).isEqualTo("8.5 × 11 in");
     Run small = run("aim", file, "fits=A8");
     assertThat(small.exit()).isEqualTo(1);
     assertThat(small.out()).contains("does not fit A8", "let them turn with --turn: sides");
@@ -120,10 +120,10 @@ class AimCommandTest {
         .satisfies(l -> assertThat(l).contains("1/16", "+0.063"));
     JsonNode json = new ObjectMapper().readTree(run("dials", crate(), "--json").out());
     JsonNode tall = json.path("dials").get(1);
-    assertThat(tall.path("name").asText()).isEqualTo("tall");
+    assertThat(tall.path("name").asString()).isEqualTo("tall");
     assertThat(tall.path("slopes").path("height_mm").path("value").asDouble())
         .isCloseTo(25.4, Offset.offset(1e-9));
-    assertThat(json.path("dials").get(2).path("per").asText()).isEqualTo("step");
+    assertThat(json.path("dials").get(2).path("per").asString()).isEqualTo("step");
   }
 
   @Test
@@ -153,7 +153,7 @@ class AimCommandTest {
         .contains("Turn floor from 75 to 80: the gap goes from 5 mm to 0 mm.");
     JsonNode mend =
         new ObjectMapper().readTree(run("check", file.toString(), "--json").out()).path("mend");
-    assertThat(mend.path("dial").asText()).isEqualTo("floor");
+    assertThat(mend.path("dial").asString()).isEqualTo("floor");
     assertThat(mend.path("to").asDouble()).isEqualTo(80);
     JsonNode closed =
         new ObjectMapper()

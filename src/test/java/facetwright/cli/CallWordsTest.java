@@ -4,7 +4,6 @@ import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -13,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.ObjectMapper;
 
 /** What a wrong call is told, and that nothing raw goes to a terminal. */
 class CallWordsTest {
@@ -133,6 +133,7 @@ class CallWordsTest {
     Files.writeString(
         file, "design('Cr\u001bate'); box({ width: 40, depth: 40, height: 40 }).unfold();");
     Run run = run("check", file.toString(), "--json");
-    assertThat(new ObjectMapper().readTree(run.out()).path("title").asText()).isEqualTo("Cr^[ate");
+    assertThat(new ObjectMapper().readTree(run.out()).path("title").asString())
+        .isEqualTo("Cr^[ate");
   }
 }

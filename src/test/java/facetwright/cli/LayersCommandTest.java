@@ -3,11 +3,11 @@ package facetwright.cli;
 import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** The words {@code layers} and {@code materials}. */
 class LayersCommandTest {
@@ -28,7 +28,7 @@ class LayersCommandTest {
     Run run = run("layers", LANTERN, "--paper", "wave paper=13 1/2x4in", "--json");
     assertThat(run.exit()).as(run.err()).isZero();
     JsonNode paper = new ObjectMapper().readTree(run.out()).path("papers").path(0);
-    assertThat(paper.path("plans").path(0).path("sheet").asText()).isEqualTo("342.9 × 101.6 mm");
+    assertThat(paper.path("plans").path(0).path("sheet").asString()).isEqualTo("342.9 × 101.6 mm");
     int all = 0;
     for (JsonNode group : paper.path("groups")) {
       all += group.path("all").asInt();

@@ -3,8 +3,6 @@ package facetwright.cli;
 import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import facetwright.export.PaperFolder;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** The commands as their user sees them: words out, exit code, files whole or not at all. */
 class MainTest {
@@ -45,11 +45,11 @@ class MainTest {
     Run run = run("check", script(BOX), "--json", "--set", "side=50");
     assertThat(run.exit()).as(run.err() + run.out()).isZero();
     JsonNode json = new ObjectMapper().readTree(run.out());
-    assertThat(json.path("title").asText()).isEqualTo("Crate");
+    assertThat(json.path("title").asString()).isEqualTo("Crate");
     assertThat(json.path("dials").path("side").asDouble()).isEqualTo(50);
     assertThat(json.path("net").path("overlaps").asInt(-1)).isZero();
     assertThat(json.path("net").path("pieces").asInt()).isEqualTo(1);
-    assertThat(json.path("sheet").path("name").asText()).isEqualTo("A4");
+    assertThat(json.path("sheet").path("name").asString()).isEqualTo("A4");
     assertThat(json.path("sheet").path("fits").asBoolean()).isTrue();
     JsonNode folded = json.path("folded");
     assertThat(folded.path("closed").asBoolean()).isTrue();
@@ -65,7 +65,7 @@ class MainTest {
   @Test
   void checkTellsTheVerdictAndTheVertices() throws Exception {
     JsonNode box = new ObjectMapper().readTree(run("check", script(BOX), "--json").out());
-    assertThat(box.path("folded").path("verdict").asText())
+    assertThat(box.path("folded").path("verdict").asString())
         .isEqualTo("Closes: every join meets to within 0.001 mm.");
     assertThat(box.path("folded").path("strained_panels")).isEmpty();
     // A box has eight corners, each between three right angles.
@@ -96,7 +96,7 @@ class MainTest {
     assertThat(flat.path("alternating_deg").asDouble(1)).isZero();
     assertThat(flat.path("surplus").asInt(9)).isZero();
     assertThat(flat.path("possible").asBoolean(true)).isFalse();
-    assertThat(json.path("findings").findValuesAsText("rule")).contains("fold-flat");
+    assertThat(json.path("findings").findValuesAsString("rule")).contains("fold-flat");
   }
 
   @Test
@@ -113,7 +113,7 @@ class MainTest {
         new ObjectMapper().readTree(run("check", script(tray), "--json").out()).path("folded");
     assertThat(folded.path("closed").asBoolean()).isTrue();
     assertThat(folded.path("strain").asDouble()).isBetween(1e-5, 0.002);
-    assertThat(folded.path("verdict").asText()).startsWith("Closes if the card bends by 0.0");
+    assertThat(folded.path("verdict").asString()).startsWith("Closes if the card bends by 0.0");
     // Flat panels leave open what bending brings together: up to the 0.03 mm by which sides differ.
     assertThat(folded.path("gap_mm").asDouble()).isBetween(0.001, 0.06);
     double most = 0;
@@ -153,8 +153,8 @@ class MainTest {
     assertThat(json.path("sound").asBoolean()).isTrue();
     Set<String> told = new HashSet<>();
     for (JsonNode file : json.path("files")) {
-      told.add(file.path("name").asText());
-      Path written = Path.of(json.path("folder").asText(), file.path("name").asText());
+      told.add(file.path("name").asString());
+      Path written = Path.of(json.path("folder").asString(), file.path("name").asString());
       assertThat(Files.size(written)).isEqualTo(file.path("bytes").asLong());
     }
     try (var files = Files.list(out)) {

@@ -3,12 +3,12 @@ package facetwright.cli;
 import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 class RoundCommandTest {
   private static final String LANTERN = "library/harbour-lantern.js";
@@ -32,7 +32,7 @@ class RoundCommandTest {
   void tellsOtherPrograms() throws Exception {
     JsonNode json =
         new ObjectMapper().readTree(run(0, "round", LANTERN, "--ruler", "1/16in", "--json"));
-    assertThat(json.path("dials").path(0).path("typed").asText()).isEqualTo("1-1/8in");
+    assertThat(json.path("dials").path(0).path("typed").asString()).isEqualTo("1-1/8in");
     assertThat(json.path("before").path("form_off").asInt()).isEqualTo(11);
     assertThat(json.path("after").path("form_off").asInt()).isEqualTo(1);
     assertThat(json.path("after").path("as_set").path("closed").asBoolean()).isTrue();

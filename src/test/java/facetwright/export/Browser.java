@@ -2,9 +2,6 @@ package facetwright.export;
 
 import static org.assertj.core.api.Assertions.fail;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -28,6 +25,10 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Chromium without a window, driven over its own protocol: what a reader's pointer and keys do to a
@@ -81,11 +82,12 @@ final class Browser implements AutoCloseable {
               .newWebSocketBuilder()
               .buildAsync(URI.create(address), new Ear())
               .get(PATIENCE, TimeUnit.SECONDS);
-      String target = order("Target.createTarget", "url", "about:blank").path("targetId").asText();
+      String target =
+          order("Target.createTarget", "url", "about:blank").path("targetId").asString();
       session =
           order("Target.attachToTarget", "targetId", target, "flatten", true)
               .path("sessionId")
-              .asText();
+              .asString();
       for (String room : List.of("Page", "Runtime", "Log")) {
         order(room + ".enable");
       }
@@ -138,14 +140,14 @@ final class Browser implements AutoCloseable {
         return;
       }
       JsonNode what = said.path("params");
-      switch (said.path("method").asText()) {
+      switch (said.path("method").asString()) {
         case "Page.loadEventFired" -> loaded.complete(true);
         case "Runtime.exceptionThrown" -> troubles.add(what.path("exceptionDetails").toString());
         case "Log.entryAdded" -> troubles.add(what.path("entry").toString());
         case "Runtime.consoleAPICalled" -> troubles.add(what.toString());
         default -> {}
       }
-    } catch (IOException e) {
+    } catch (JacksonException e) {
       troubles.add(e.toString());
     }
   }
@@ -268,7 +270,7 @@ final class Browser implements AutoCloseable {
   /** The page as it prints by its own rules for paper. */
   byte[] print() {
     JsonNode result = order("Page.printToPDF", "preferCSSPageSize", true, "printBackground", true);
-    return Base64.getDecoder().decode(result.path("data").asText());
+    return Base64.getDecoder().decode(result.path("data").asString());
   }
 
   /** What the page complained of since the browser started. */

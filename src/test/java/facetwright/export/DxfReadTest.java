@@ -3,8 +3,6 @@ package facetwright.export;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import facetwright.draw.LineKind;
 import facetwright.fold.Folding;
 import facetwright.geom.Unit;
@@ -15,6 +13,8 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** What ezdxf, a reader made by others, finds in our files. */
 class DxfReadTest {
@@ -58,7 +58,7 @@ class DxfReadTest {
     JsonNode found = read(Papers.job("Tray", Papers.tray(60, 20), Papers.A4));
     assertThat(found.get("errors")).isEmpty();
     assertThat(found.get("fixes")).isEmpty();
-    assertThat(found.get("version").asText()).isEqualTo("AC1015");
+    assertThat(found.get("version").asString()).isEqualTo("AC1015");
     // 4 = millimetres: DXF Reference, header variable $INSUNITS (from memory).
     assertThat(found.get("units").asInt()).isEqualTo(4);
   }
@@ -78,7 +78,7 @@ class DxfReadTest {
     assertThat(cut.get(3).asDouble()).isCloseTo(40 + net.box().height(), within(1e-5));
     for (LineKind kind : LineKind.values()) {
       String name = kind.id().toUpperCase(Locale.ROOT);
-      String type = found.get("layers").get(name).asText();
+      String type = found.get("layers").get(name).asString();
       assertThat(type).isEqualTo(kind.dashes().isEmpty() ? "Continuous" : name);
       JsonNode pattern = found.get("linetypes").get(type);
       assertThat(pattern).hasSize(kind.dashes().size());

@@ -102,7 +102,7 @@ class ExporterContractTest {
               .parse(new ByteArrayInputStream(bytes));
       case "dxf" ->
           assertThat(new String(bytes, StandardCharsets.US_ASCII)).endsWith("0\r\nEOF\r\n");
-      case "fold" -> new com.fasterxml.jackson.databind.ObjectMapper().readTree(bytes);
+      case "fold" -> new tools.jackson.databind.ObjectMapper().readTree(bytes);
       case "obj" ->
           assertThat(new String(bytes, StandardCharsets.UTF_8).lines())
               .allMatch(l -> l.matches("#.*|v( -?[0-9.]+){3}|f( [0-9]+){3,}|g [a-z]+"));

@@ -3,8 +3,6 @@ package facetwright.export;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import facetwright.fold.Closure;
 import facetwright.geom.Vec3;
 import facetwright.net.Sense;
@@ -20,6 +18,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /**
  * What anyone can verify in a FOLD file by its specification, version 1.2 (the spec was read): the
@@ -109,7 +109,7 @@ class FoldedFrameTest {
 
   /** What the frame says of itself. */
   private static double toldGap(JsonNode fold) {
-    String words = fold.get("file_frames").get(0).get("frame_description").asText();
+    String words = fold.get("file_frames").get(0).get("frame_description").asString();
     return Double.parseDouble(words.replaceAll(".*gap of a join ([0-9.]+) mm.*", "$1"));
   }
 
@@ -143,7 +143,7 @@ class FoldedFrameTest {
     int creases = 0;
     for (int e = 0; e < fold.get("edges_vertices").size(); e++) {
       int[] ends = numbers(fold.get("edges_vertices").get(e));
-      String assignment = fold.get("edges_assignment").get(e).asText();
+      String assignment = fold.get("edges_assignment").get(e).asString();
       Integer one = left.get(key(ends[0], ends[1]));
       Integer other = left.get(key(ends[1], ends[0]));
       if (assignment.equals("B") || assignment.equals("C")) {
@@ -177,7 +177,7 @@ class FoldedFrameTest {
   private static int count(JsonNode fold, String letter) {
     int count = 0;
     for (JsonNode a : fold.get("edges_assignment")) {
-      count += a.asText().equals(letter) ? 1 : 0;
+      count += a.asString().equals(letter) ? 1 : 0;
     }
     return count;
   }

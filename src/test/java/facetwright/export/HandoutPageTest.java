@@ -3,7 +3,6 @@ package facetwright.export;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import facetwright.draw.Drawing;
 import facetwright.net.Panel;
 import facetwright.script.Design;
@@ -21,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
 
 /** The handout as a web page, read and used in a browser. */
 class HandoutPageTest {
@@ -81,28 +81,28 @@ class HandoutPageTest {
   void thePointerTurnsTheFoldedView() throws Exception {
     browser.open(page("harbour-lantern"), 1000, 900);
     show("view");
-    String before = browser.ask(VIEW).asText();
+    String before = browser.ask(VIEW).asString();
     assertThat(before).contains("M");
     double[] at = place("view");
     browser.drag(at[0], at[1], at[0] + 120, at[1] - 40);
-    String turned = browser.ask(VIEW).asText();
+    String turned = browser.ask(VIEW).asString();
     assertThat(turned).isNotEqualTo(before);
     // Let go, it stays as it is.
     browser.drag(5, 5, 60, 60);
-    assertThat(browser.ask(VIEW).asText()).isEqualTo(turned);
+    assertThat(browser.ask(VIEW).asString()).isEqualTo(turned);
   }
 
   @Test
   void theSliderOpensIt() throws Exception {
     browser.open(page("harbour-lantern"), 1000, 900);
     show("open");
-    String made = browser.ask(VIEW).asText();
-    assertThat(browser.ask(LABEL).asText()).contains("folded 100 %");
+    String made = browser.ask(VIEW).asString();
+    assertThat(browser.ask(LABEL).asString()).contains("folded 100 %");
     double[] at = place("open");
     browser.drag(at[0] + at[2] / 2 - 8, at[1], at[0], at[1]);
     assertThat(browser.ask("document.getElementById('open').value").asInt()).isBetween(45, 55);
-    assertThat(browser.ask(VIEW).asText()).isNotEqualTo(made);
-    assertThat(browser.ask(LABEL).asText()).doesNotContain("folded 100 %");
+    assertThat(browser.ask(VIEW).asString()).isNotEqualTo(made);
+    assertThat(browser.ask(LABEL).asString()).doesNotContain("folded 100 %");
   }
 
   /**
@@ -115,7 +115,7 @@ class HandoutPageTest {
     browser.open(page(name), 1000, 900);
     browser.ask("document.getElementById('open').focus()");
     browser.key("Home");
-    assertThat(browser.ask(LABEL).asText()).contains("folded 0 %");
+    assertThat(browser.ask(LABEL).asString()).contains("folded 0 %");
     browser.ask("document.getElementById('view').focus()");
     for (int i = 0; i < 20; i++) {
       browser.key("ArrowUp");
@@ -145,20 +145,20 @@ class HandoutPageTest {
     boolean isReached = false;
     for (int i = 0; i < 12 && !isReached; i++) {
       browser.key("Tab");
-      isReached = browser.ask("document.activeElement.id").asText().equals("view");
+      isReached = browser.ask("document.activeElement.id").asString().equals("view");
     }
     assertThat(isReached).isTrue();
-    String before = browser.ask(VIEW).asText();
+    String before = browser.ask(VIEW).asString();
     for (String key : List.of("ArrowLeft", "ArrowUp")) {
       browser.key(key);
-      String after = browser.ask(VIEW).asText();
+      String after = browser.ask(VIEW).asString();
       assertThat(after).as(key).isNotEqualTo(before);
       before = after;
     }
     browser.key("Tab");
-    assertThat(browser.ask("document.activeElement.id").asText()).isEqualTo("open");
+    assertThat(browser.ask("document.activeElement.id").asString()).isEqualTo("open");
     browser.key("ArrowLeft");
-    assertThat(browser.ask(LABEL).asText()).contains("folded 99 %");
+    assertThat(browser.ask(LABEL).asString()).contains("folded 99 %");
   }
 
   /** A narrow telephone is 360 pixels wide; from memory. Type is read from 12 pixels up. */

@@ -2,7 +2,6 @@ package facetwright.fold;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import facetwright.net.Score;
@@ -10,6 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
 
 /**
  * Solids found from their nets with every fold angle withheld: all that is told is that the scores
@@ -52,7 +52,7 @@ class BlindSolidsTest {
   @ParameterizedTest
   @MethodSource("published")
   void hasThePublishedDihedrals(JsonNode entry) {
-    Net net = blind(Solid.named(entry.get("solid").asText()).net());
+    Net net = blind(Solid.named(entry.get("solid").asString()).net());
     List<Double> found = Dihedrals.atScores(net, Folding.fold(net));
     for (JsonNode d : entry.path("dihedrals")) {
       double published = d.get("publishedDeg").asDouble();

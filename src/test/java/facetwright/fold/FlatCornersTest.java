@@ -2,7 +2,6 @@ package facetwright.fold;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import facetwright.net.Sense;
@@ -13,6 +12,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
 
 /** Every assignment of mountains and valleys at one corner, against every order of its layers. */
 class FlatCornersTest {

@@ -3,7 +3,6 @@ package facetwright.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import facetwright.net.FoldAngle;
 import facetwright.net.Join;
 import facetwright.net.Net;
@@ -19,13 +18,14 @@ import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
 
 /** Worked examples of folding theorems; each source is named in the data, most from memory. */
 class FoldTheoremsTest {
   static List<JsonNode> examples(String id) {
     List<JsonNode> found = new ArrayList<>();
     for (JsonNode theorem : Solid.json("/reference/fold-theorems.json").get("theorems")) {
-      if (theorem.get("id").asText().equals(id)) {
+      if (theorem.get("id").asString().equals(id)) {
         theorem.get("examples").forEach(found::add);
       }
     }

@@ -3,8 +3,6 @@ package facetwright.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import facetwright.geom.Motion2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
@@ -26,6 +24,8 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** A convex solid of the reference set (see its licence beside it), edge 100 mm, and its net. */
 record Solid(String name, List<Vec3> vertices, List<List<Integer>> faces, JsonNode computed) {

@@ -3,13 +3,13 @@ package facetwright.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
 
 /**
  * Every closed convex form refolds to itself. Solids: coordinates of glotzerlab/coxeter
@@ -58,7 +58,7 @@ class SolidsRefoldTest {
   @ParameterizedTest
   @MethodSource("published")
   void hasThePublishedVolumeAndDihedrals(JsonNode entry) {
-    Net net = Solid.named(entry.get("solid").asText()).net();
+    Net net = Solid.named(entry.get("solid").asString()).net();
     FoldedForm form = Folding.fold(net);
     double volume = entry.get("publishedVolume").asDouble();
     assertThat(form.measures().volume() / Math.pow(Solid.EDGE, 3))

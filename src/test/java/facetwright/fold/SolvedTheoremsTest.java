@@ -3,7 +3,6 @@ package facetwright.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
@@ -13,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
 
 /**
  * Folding theorems through the solver: some angles are given, the others found, and the published
@@ -31,7 +31,7 @@ class SolvedTheoremsTest {
             Arguments.of(
                 directions(example),
                 FoldTheoremsTest.numbers(mode.get("foldAnglesDeg")),
-                mode.get("majorPair").asText().equals("c1,c3") ? 0 : 1,
+                mode.get("majorPair").asString().equals("c1,c3") ? 0 : 1,
                 mode.get("p").asDouble()));
       }
     }

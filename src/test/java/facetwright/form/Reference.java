@@ -1,7 +1,5 @@
 package facetwright.form;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import facetwright.geom.Vec3;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -10,6 +8,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** The reference solids and formulas; their sources are named in the README beside the files. */
 final class Reference {
@@ -37,7 +37,7 @@ final class Reference {
 
   static JsonNode formula(String id) {
     for (JsonNode formula : read("solid-formulas.json").get("formulas")) {
-      if (formula.get("id").asText().equals(id)) {
+      if (formula.get("id").asString().equals(id)) {
         return formula.get("examples");
       }
     }
@@ -45,11 +45,7 @@ final class Reference {
   }
 
   static JsonNode read(String file) {
-    try {
-      return JSON.readTree(FOLDER.resolve(file).toFile());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return JSON.readTree(FOLDER.resolve(file).toFile());
   }
 
   /** The solid with this edge length in mm. */

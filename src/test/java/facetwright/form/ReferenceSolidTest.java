@@ -3,13 +3,13 @@ package facetwright.form;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
 
 /** Forms against the published values of the convex solids with regular faces. */
 class ReferenceSolidTest {
@@ -81,16 +81,16 @@ class ReferenceSolidTest {
   @Test
   void publishedVolumesAndDihedrals() {
     for (JsonNode entry : Reference.read("solids/_published-values.json").get("entries")) {
-      Form form = Reference.form(entry.get("solid").asText(), EDGE);
+      Form form = Reference.form(entry.get("solid").asString(), EDGE);
       double volume = entry.get("publishedVolume").asDouble() * 1e6;
       // Seven published decimals for the snub and sphenoid solids, closed forms for the others.
       assertThat(form.volume())
-          .as(entry.get("solid").asText())
+          .as(entry.get("solid").asString())
           .isCloseTo(volume, within(1e-6 * volume));
       for (JsonNode d : entry.path("dihedrals")) {
         double degrees = d.get("publishedDeg").asDouble();
         assertThat(form.edges())
-            .as(entry.get("solid").asText() + " " + degrees)
+            .as(entry.get("solid").asString() + " " + degrees)
             .anyMatch(e -> Math.abs(Math.toDegrees(form.dihedral(e)) - degrees) < 1e-3);
       }
     }

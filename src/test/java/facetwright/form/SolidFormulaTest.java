@@ -3,11 +3,11 @@ package facetwright.form;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
 
 /** The makers of solids against handbook formulas, n = 3 to 12 (see the file for their sources). */
 class SolidFormulaTest {

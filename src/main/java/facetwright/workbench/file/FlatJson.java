@@ -1,54 +1,38 @@
 package facetwright.workbench.file;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
+import facetwright.json.JsonText;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
 
 /** One JSON object whose values are texts. */
 final class FlatJson {
-  private static final JsonFactory JSON = new JsonFactory();
-
   private FlatJson() {}
 
   /** As text, keys in their order. */
   static String write(Map<String, String> values) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator out = JSON.createGenerator(text)) {
-      out.useDefaultPrettyPrinter();
-      out.writeStartObject();
-      for (Map.Entry<String, String> e : new TreeMap<>(values).entrySet()) {
-        out.writeStringField(e.getKey(), e.getValue());
-      }
-      out.writeEndObject();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return text + "\n";
+    return JsonText.object(json -> new TreeMap<>(values).forEach(json::writeStringProperty)) + "\n";
   }
 
   /** What a text holds; empty where it is anything else. */
   static Optional<Map<String, String>> read(String text) {
     Map<String, String> values = new TreeMap<>();
-    try (JsonParser in = JSON.createParser(text)) {
+    try (JsonParser in = JsonText.parser(text)) {
       if (in.nextToken() != JsonToken.START_OBJECT) {
         return Optional.empty();
       }
-      while (in.nextToken() == JsonToken.FIELD_NAME) {
+      while (in.nextToken() == JsonToken.PROPERTY_NAME) {
         String key = in.currentName();
         if (in.nextToken() != JsonToken.VALUE_STRING) {
           return Optional.empty();
         }
-        values.put(key, in.getText());
+        values.put(key, in.getString());
       }
       return in.currentToken() == JsonToken.END_OBJECT ? Optional.of(values) : Optional.empty();
-    } catch (IOException e) {
+    } catch (JacksonException e) {
       return Optional.empty();
     }
   }

@@ -1,7 +1,5 @@
 package facetwright.papers.cutting;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -9,6 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** Published cutting instances; each file names its source and licence. */
 public final class Instances {
@@ -48,7 +48,7 @@ public final class Instances {
   }
 
   private static Instance of(JsonNode json, JsonNode variant) {
-    String words = variant.get("variant").asText();
+    String words = variant.get("variant").asString();
     boolean limited = words.startsWith("constrained");
     boolean turned = words.contains("rotation allowed");
     List<Wanted> wanted = new ArrayList<>();
@@ -64,7 +64,7 @@ public final class Instances {
     }
     JsonNode sheet = json.get("sheet");
     return new Instance(
-        json.get("name").asText(),
+        json.get("name").asString(),
         new Paper("sheet", sheet.get(0).asDouble(), sheet.get(1).asDouble()),
         List.copyOf(wanted),
         limited,
