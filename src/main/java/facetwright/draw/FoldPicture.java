@@ -22,7 +22,7 @@ final class FoldPicture {
    * @param piece index of the piece in the net
    */
   static Block of(Net net, int piece, PieceChart chart, double width, double height) {
-    double scale = Math.min(1, Math.min(width / chart.width(), height / chart.height()));
+    double scale = Scaling.shown(Math.min(width / chart.width(), height / chart.height()));
     int[] pieceOf = net.pieceOfPanel();
     List<Mark> marks = new ArrayList<>();
     for (int p = 0; p < pieceOf.length; p++) {
@@ -55,7 +55,9 @@ final class FoldPicture {
         .forEach(cuts::add);
     marks.addAll(CutLines.of(cuts, LineKind.CUT));
     List<Mark> onBlank = marks.stream().map(m -> m.moved(chart.toBlank())).toList();
-    return new Block(chart.width() * scale, chart.height() * scale, new Scaling(scale).of(onBlank));
+    return Scaling.told(
+        new Block(chart.width() * scale, chart.height() * scale, new Scaling(scale).of(onBlank)),
+        scale);
   }
 
   private static Mark around(Opening opening) {

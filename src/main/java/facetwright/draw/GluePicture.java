@@ -64,7 +64,7 @@ final class GluePicture {
     for (int i = 0; i < bonds.size(); i++) {
       picture.over(bonds.get(i), String.valueOf(i + 1));
     }
-    return new Block(fit.width(), fit.height(), picture.marks);
+    return Scaling.told(new Block(fit.width(), fit.height(), picture.marks), fit.scale());
   }
 
   private Vec2 at(Vec2 place) {

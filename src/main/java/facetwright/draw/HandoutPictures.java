@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** The pictures of a handout, each no larger than a given size. */
+/** The pictures of a handout, each about as large as a given size at most. */
 public final class HandoutPictures {
   private static final Set<NetDrawing.Content> LAYERED =
       EnumSet.of(NetDrawing.Content.CARD, NetDrawing.Content.LAYERS);
@@ -57,7 +57,7 @@ public final class HandoutPictures {
     return path.at(t);
   }
 
-  /** At most this wide and high, in mm, and never larger than life. */
+  /** About this wide and high at most, in mm; what is small is larger than life, and says so. */
   public Drawing of(Picture picture, double width, double height) {
     Block block = block(picture, width, height);
     return new Drawing(block.width(), block.height(), block.marks());

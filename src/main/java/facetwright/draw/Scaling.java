@@ -21,6 +21,11 @@ final class Scaling {
   /** A line that is off by less looks the same at the finest print, in mm. */
   private static final double UNSEEN = 0.01;
 
+  /** What goes so often into its place, or more, is shown larger than life. */
+  private static final double SMALL = 3;
+
+  private static final double WORDS = Lettering.pt(Lettering.SMALLEST_PT);
+
   /** No more corners in a row are left out. */
   private static final int ROW = 32;
 
@@ -30,23 +35,57 @@ final class Scaling {
     this.factor = factor;
   }
 
-  /** What lies in a box, made no larger than so wide and high and never larger than life. */
+  /**
+   * How large a picture is shown beside life: a thing that finds room in its place is not made
+   * larger, but for one so small that it would be lost there.
+   *
+   * @param room how many times the thing goes into its place
+   * @return {@code room} where it is under 1, a whole number from 2 up for what is small, else 1
+   */
+  static double shown(double room) {
+    return room < SMALL ? Math.min(1, room) : Math.floor(room);
+  }
+
+  /** A picture that is larger than life, with words that say so beneath it; any other as it is. */
+  static Block told(Block picture, double scale) {
+    if (scale <= 1) {
+      return picture;
+    }
+    String words = Math.round(scale) + " times life size";
+    double wide = Lettering.width(words, Mark.Weight.REGULAR, WORDS);
+    double width = Math.max(picture.width(), wide);
+    Vec2 shift = new Vec2((width - picture.width()) / 2, WORDS * Block.LINE);
+    List<Mark> marks = new ArrayList<>();
+    picture.marks().forEach(m -> marks.add(m.moved(Motion2.shift(shift))));
+    marks.add(
+        new Mark.Text(
+            new Vec2(width / 2, WORDS * Lettering.DESCENT),
+            WORDS,
+            0,
+            Mark.Anchor.MIDDLE,
+            Mark.Weight.REGULAR,
+            Ink.BLACK,
+            words));
+    return new Block(width, picture.height() + shift.y(), marks);
+  }
+
+  /** What lies in a box, made about as large as so wide and high, see {@link #shown}. */
   static Block fitted(List<? extends Mark> marks, Box2 box, double width, double height) {
     Fit fit = Fit.of(box, width, height);
-    return new Block(fit.width(), fit.height(), fit.of(marks));
+    return told(new Block(fit.width(), fit.height(), fit.of(marks)), fit.scale());
   }
 
   /**
    * How a box is made to fit a place.
    *
    * @param box what is to be shown, in mm
-   * @param scale at most 1
+   * @param scale see {@link #shown}
    */
   record Fit(Box2 box, double scale) {
     static Fit of(Box2 box, double width, double height) {
       double wide = (width - 2 * ROOM) / Math.max(box.width(), 1e-3);
       double high = (height - 2 * ROOM) / Math.max(box.height(), 1e-3);
-      return new Fit(box, Math.min(1, Math.min(wide, high)));
+      return new Fit(box, shown(Math.min(wide, high)));
     }
 
     double width() {

@@ -81,11 +81,13 @@ final class StepPicture {
     boolean isLevel = placing.scoresDown();
     double wide = isLevel ? chart.width() : chart.height();
     double high = isLevel ? chart.height() : chart.width();
-    double scale = Math.min(1, Math.min((width - 2 * BORDER) / wide, (height - 2 * BORDER) / high));
+    double scale =
+        Scaling.shown(Math.min((width - 2 * BORDER) / wide, (height - 2 * BORDER) / high));
     StepPicture picture = new StepPicture(chart, placing, scale, isNumbered);
     picture.draw(
         frames, index, step instanceof Step.FullScores || step instanceof Step.ShortScores);
-    return new Block(wide * scale + 2 * BORDER, high * scale + 2 * BORDER, picture.marks);
+    return Scaling.told(
+        new Block(wide * scale + 2 * BORDER, high * scale + 2 * BORDER, picture.marks), scale);
   }
 
   private Vec2 at(Vec2 place) {

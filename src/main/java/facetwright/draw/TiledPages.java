@@ -27,6 +27,11 @@ public final class TiledPages {
   private static final Set<LineKind> SKETCHED =
       EnumSet.of(LineKind.CUT, LineKind.MOUNTAIN, LineKind.VALLEY, LineKind.PERFORATION);
 
+  private static final String ELSEWHERE =
+      "So many pages are not part of this handout. They are the paper “Template over pages”"
+          + " (template-tiles.pdf); a print shop prints the template on one large sheet"
+          + " (template.pdf).";
+
   private static final double CROP = 4;
   private static final double CROP_GAP = 1;
   private static final double REGISTER = 2.2;
@@ -74,8 +79,20 @@ public final class TiledPages {
     for (int i = 0; i < laid.sheets(); i++) {
       TiledPages tiled = new TiledPages(title, laid, i, paper);
       if (!tiled.used.isEmpty()) {
-        pages.add(tiled.key());
+        pages.add(tiled.key(""));
         tiled.used.forEach(t -> pages.add(tiled.page(t)));
+      }
+    }
+    return List.copyOf(pages);
+  }
+
+  /** Of each sheet only the page with the key, for who prints the others from elsewhere. */
+  public static List<Drawing> keys(String title, Laid laid, SheetSize paper) {
+    List<Drawing> pages = new ArrayList<>();
+    for (int i = 0; i < laid.sheets(); i++) {
+      TiledPages tiled = new TiledPages(title, laid, i, paper);
+      if (!tiled.used.isEmpty()) {
+        pages.add(tiled.key(ELSEWHERE));
       }
     }
     return List.copyOf(pages);
@@ -168,12 +185,15 @@ public final class TiledPages {
     return new Text(at, size, 0, Anchor.START, weight, Ink.BLACK, content);
   }
 
-  private Drawing key() {
+  /**
+   * @param more a sentence more on where the pages are, or none
+   */
+  private Drawing key(String more) {
     double width = tiling.paper().width();
     double height = tiling.paper().height();
     double edge = 15;
     List<Mark> marks = new ArrayList<>();
-    Block head = Block.text(title, words(), width - 2 * edge);
+    Block head = Block.text(title, words(more), width - 2 * edge);
     double y = height - edge - head.height();
     marks.addAll(head.at(new Box2(edge, y, edge + head.width(), y + head.height()), false));
     Block ruler = CheckRuler.both(LineKind.GUIDE);
@@ -188,7 +208,7 @@ public final class TiledPages {
     return new Drawing(width, height, marks);
   }
 
-  private List<String> words() {
+  private List<String> words(String more) {
     String sheets =
         laid.sheets() == 1 ? "" : "Sheet " + (sheet + 1) + " of " + laid.sheets() + ". ";
     List<String> words = new ArrayList<>();
@@ -208,6 +228,9 @@ public final class TiledPages {
               + " both against the light), and tape or glue the shared strip of "
               + (int) Tiling.OVERLAP
               + " mm. Join the pages of a row first, then the rows.");
+    }
+    if (!more.isEmpty()) {
+      words.add(more);
     }
     words.add(TemplatePages.CAUTION);
     return words;
@@ -229,6 +252,13 @@ public final class TiledPages {
                 points, s.closed(), s.kind() == LineKind.CUT ? LineKind.CUT : LineKind.TICK));
       }
     }
+    double pitch = (tiling.width() - Tiling.OVERLAP) * scale;
+    double widest =
+        used.stream()
+            .mapToDouble(t -> Lettering.width(name(t), Weight.BOLD, LARGE))
+            .max()
+            .orElse(pitch);
+    double size = LARGE * Math.min(1, 0.8 * pitch / widest);
     for (Tiling.Tile tile : used) {
       Box2 w = tiling.window(tile);
       Vec2 low = new Vec2(w.minX(), w.minY()).times(scale).plus(shift);
@@ -241,8 +271,8 @@ public final class TiledPages {
               new Vec2(w.minX(), w.maxY())
                   .times(scale)
                   .plus(shift)
-                  .plus(new Vec2(LARGE * 0.3, -LARGE)),
-              LARGE,
+                  .plus(new Vec2(size * 0.3, -size)),
+              size,
               0,
               Anchor.START,
               Weight.BOLD,

@@ -2,11 +2,15 @@ package facetwright.export;
 
 import facetwright.draw.Drawing;
 import facetwright.draw.HandoutPictures;
+import facetwright.draw.TiledPages;
 import facetwright.papers.handout.Handout;
 import java.util.List;
 
 /** The handout of a job, whatever it is written as. */
 record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> templates) {
+  /** A handout with more pages of template would be a template with a handout. */
+  private static final int MOST_TILES = 24;
+
   static HandoutContent of(Job job) {
     Handout handout =
         Handout.of(
@@ -17,7 +21,12 @@ record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> t
             job.laid(),
             job.form(),
             GuidesWriter.works(job));
-    List<Drawing> templates = job.isTiled() ? job.tiles() : job.templates();
+    List<Drawing> templates =
+        !job.isTiled()
+            ? job.templates()
+            : job.tiles().size() <= MOST_TILES
+                ? job.tiles()
+                : TiledPages.keys(job.title(), job.laid(), job.order().paper());
     return new HandoutContent(
         handout, new HandoutPictures(job.laid(), job.form(), handout), templates);
   }
