@@ -19,18 +19,6 @@ class CommandsTest {
   }
 
   @Test
-  void versionsAreReadFromFileNames() {
-    String folder = String.join(java.io.File.separator, "lib", "");
-    assertThat(
-            AboutPage.version(
-                "jts-core", folder + "jts-core-extra-9.jar", folder + "jts-core-1.20.0.jar"))
-        .isEqualTo(" 1.20.0");
-    assertThat(AboutPage.version("javafx-graphics", folder + "javafx-graphics-26.0.2-linux.jar"))
-        .isEqualTo(" 26.0.2");
-    assertThat(AboutPage.version("none", folder + "some-1.jar")).isEmpty();
-  }
-
-  @Test
   void keysOfOnePartAreListedOnce() {
     assertThat(HeldKeys.ALL).doesNotHaveDuplicates();
     assertThat(HeldKeys.ALL.stream().map(h -> h.where() + h.keys())).doesNotHaveDuplicates();
