@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -23,7 +25,7 @@ class RoundCommandTest {
         .contains("Off the marks: 7.14 mm (5/16 in is nearest, 0.79 mm too much), ")
         .doesNotContain("About: ")
         .contains("the form keeps its size, and its joins meet")
-        .contains("Line 18, column 88: no dial moves the 12 there. With 12.7 (1/2 in)")
+        .contains("Line 18, column 88: no dial moves the 12 there. With \"1/2 in\"")
         .contains(
             "facetwright make " + LANTERN + " --set side=1-1/8in wall=2-3/8in --ruler 1/16in");
   }
@@ -79,6 +81,45 @@ class RoundCommandTest {
         .contains("for a ruler of 5 mm", " mm  ")
         .doesNotContain(" cm")
         .doesNotContain("The script becomes", "The script stays");
+  }
+
+  /**
+   * What the note says of a script that stays in its unit holds of each number that is changed: in
+   * quotes where a function takes it as a length, plain where it may be reckoned with.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      textBlock =
+          """
+          seam: 12                 | seam: "1/2 in"                 |
+          seam: 12.0 /* 12 */      | seam: "1/2 in" /* 12 */        |
+          seam: "12 mm"            | seam: "1/2 in"                 |
+          seam: 12 * 1             | seam: 12.7 * 1                 | 12.7 in line 18
+          ...{ seam: 12 }          | ...{ seam: 12.7 }              | 12.7 in line 18
+          """)
+  void saysOfEachNumberHowItIsWritten(
+      String seam, String written, String plain, @TempDir Path folder) throws Exception {
+    String source =
+        Files.readString(Path.of(LANTERN))
+            .replace("reveal: 1.5", "reveal: 1 + 0.5")
+            .replace("seam: 12", seam);
+    Path script = Files.writeString(folder.resolve("reckoned.js"), source);
+    Path out = folder.resolve("inches.js");
+    String said =
+        run(0, "round", script.toString(), "--ruler", "1/16in", "--constants", "--out", out + "");
+    assertThat(said).contains("The script stays in millimetres").contains("in quotes.");
+    assertThat(Files.readString(out)).contains("units: \"mm\"").contains(written);
+    if (plain == null) {
+      assertThat(said).doesNotContain("plain number of millimetres");
+    } else {
+      assertThat(said)
+          .contains(
+              "in quotes. But "
+                  + plain
+                  + " stays a plain number of millimetres, for the script may reckon with it.");
+    }
   }
 
   @Test

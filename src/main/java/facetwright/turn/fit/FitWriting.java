@@ -3,7 +3,7 @@ package facetwright.turn.fit;
 import facetwright.aim.Grid;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.ScriptException;
-import facetwright.turn.write.ScriptEdit;
+import facetwright.script.text.Edit;
 import facetwright.turn.write.WholeScript;
 import facetwright.turn.write.Writing;
 import facetwright.turn.write.Written;
@@ -21,7 +21,7 @@ public final class FitWriting {
    */
   public static Written of(WhatIf what, Fitting fitting, Grid grid) throws ScriptException {
     boolean isOther = new FittingText(what.design(), fitting).isOtherSheet();
-    List<ScriptEdit> more = List.of();
+    List<Edit> more = List.of();
     if (isOther) {
       if (!sheet(what, fitting).isThere()) {
         return Written.not(Written.NO_SHEET);

@@ -1,22 +1,31 @@
 package facetwright.turn.round;
 
 import facetwright.net.Site;
-import facetwright.turn.write.ScriptEdit;
+import facetwright.script.text.Edit;
+import facetwright.turn.write.Literal;
 
 /**
  * A number in a script that keeps measures between two marks, and what would bring them onto marks.
  *
  * @param site where it stands
- * @param start index of its first character in the script
- * @param text as it is written
+ * @param literal as it is written
  * @param becomes what to write instead
  * @param mm what it would then come to, in mm
  * @param fewer how many measures less would lie between marks
  */
-public record Constant(Site site, int start, String text, String becomes, double mm, int fewer) {
+public record Constant(Site site, Literal literal, String becomes, double mm, int fewer) {
+  /** As it is written. */
+  public String text() {
+    return literal.text();
+  }
+
+  /** Whether it stays a plain number, for the script reckons with it. */
+  boolean staysPlain() {
+    return !literal.isText() && !literal.isArgument();
+  }
 
   /** The change of the script. */
-  ScriptEdit edit() {
-    return new ScriptEdit(start, text.length(), becomes);
+  Edit edit() {
+    return literal.edit(becomes);
   }
 }

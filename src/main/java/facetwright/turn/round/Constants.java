@@ -1,6 +1,5 @@
 package facetwright.turn.round;
 
-import facetwright.geom.Decimals;
 import facetwright.geom.Length;
 import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
@@ -8,7 +7,10 @@ import facetwright.net.Site;
 import facetwright.papers.chart.Measure;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.ScriptException;
-import facetwright.turn.write.ScriptEdit;
+import facetwright.script.text.Edit;
+import facetwright.script.text.Reading;
+import facetwright.turn.write.Literal;
+import facetwright.turn.write.Literals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,25 +51,18 @@ final class Constants {
   /** In the order of the script; each on top of those before it. */
   List<Constant> find() throws ScriptException {
     List<Constant> found = new ArrayList<>();
-    String source = what.source();
+    Reading reading = Reading.of(what.source());
     Draft here = draft;
-    for (Literals.Literal literal : Literals.of(source, unit).stream().limit(MOST).toList()) {
+    for (Literal literal : Literals.besideDials(what.source()).stream().limit(MOST).toList()) {
       if (here.isOnRuler()) {
         break;
       }
       for (double to : targets(here, literal, found)) {
-        String becomes = written(literal, to);
+        String becomes = literal.written(new Length(to), halves, unit);
         Optional<Draft> next = draft(with(found, literal, becomes));
         if (next.isPresent() && next.get().isAsSoundAs(draft) && isBetter(next.get(), here)) {
           int fewer = off(here) - off(next.get());
-          found.add(
-              new Constant(
-                  site(source, literal.start()),
-                  literal.start(),
-                  literal.text(),
-                  becomes,
-                  to,
-                  fewer));
+          found.add(new Constant(site(reading, literal.start()), literal, becomes, to, fewer));
           here = next.get();
           break;
         }
@@ -87,7 +82,7 @@ final class Constants {
   }
 
   /** What the literal would have to be for measures that go by it to lie on marks, in mm. */
-  private List<Double> targets(Draft here, Literals.Literal literal, List<Constant> before)
+  private List<Double> targets(Draft here, Literal literal, List<Constant> before)
       throws ScriptException {
     Optional<Draft> beside = draft(with(before, literal, hair(literal)));
     List<Measure> all = here.toSet().all();
@@ -100,10 +95,13 @@ final class Constants {
       double ratio = (moved[m] - all.get(m).mm()) / HAIR_MM;
       for (double r : RATIOS) {
         if (!all.get(m).isOnRuler() && Math.abs(Math.abs(ratio) - r) <= NEAR) {
-          double to = literal.mm() + all.get(m).reading().errorMm() / Math.copySign(r, ratio);
+          double to =
+              literal.length(unit).mm() + all.get(m).reading().errorMm() / Math.copySign(r, ratio);
           boolean isNew = targets.stream().noneMatch(t -> Math.abs(t - to) < NEAR);
           boolean isPlain = Measure.of(to, halves).isOnRuler();
-          if (isNew && isPlain && Math.abs(to - literal.mm()) <= PART * literal.mm()) {
+          if (isNew
+              && isPlain
+              && Math.abs(to - literal.length(unit).mm()) <= PART * literal.length(unit).mm()) {
             targets.add(to);
           }
         }
@@ -112,24 +110,16 @@ final class Constants {
     return targets.stream().limit(3).toList();
   }
 
-  private String hair(Literals.Literal literal) {
-    double mm = literal.mm() + HAIR_MM;
-    return literal.isQuoted() ? "\"" + mm + " mm\"" : Double.toString(new Length(mm).in(unit));
+  private String hair(Literal literal) {
+    double mm = literal.length(unit).mm() + HAIR_MM;
+    return literal.isText() ? "\"" + mm + " mm\"" : Double.toString(new Length(mm).in(unit));
   }
 
-  private String written(Literals.Literal literal, double mm) {
-    if (literal.isQuoted()) {
-      Measure reads = Measure.of(mm, halves);
-      return '"' + (reads.isOnRuler() ? reads.text() : Decimals.places(mm, 4) + " mm") + '"';
-    }
-    return Decimals.places(new Length(mm).in(unit), 6);
-  }
-
-  private String with(List<Constant> before, Literals.Literal literal, String text) {
-    List<ScriptEdit> edits = new ArrayList<>();
+  private String with(List<Constant> before, Literal literal, String text) {
+    List<Edit> edits = new ArrayList<>();
     before.forEach(c -> edits.add(c.edit()));
-    edits.add(new ScriptEdit(literal.start(), literal.text().length(), text));
-    return ScriptEdit.apply(what.source(), edits);
+    edits.add(literal.edit(text));
+    return Edit.all(what.source(), edits);
   }
 
   private Optional<Draft> draft(String text) throws ScriptException {
@@ -137,8 +127,7 @@ final class Constants {
     return what.rewritten(text, draft.dials()).map(d -> Draft.of(draft.dials(), d, ruler));
   }
 
-  private static Site site(String source, int start) {
-    int line = (int) source.substring(0, start).chars().filter(c -> c == '\n').count() + 1;
-    return new Site(line, start - source.lastIndexOf('\n', start - 1));
+  private static Site site(Reading reading, int start) {
+    return new Site(reading.line(start), reading.column(start));
   }
 }

@@ -4,8 +4,8 @@ import facetwright.geom.Ruler;
 import facetwright.geom.Unit;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.script.text.Edit;
 import facetwright.turn.write.OtherUnit;
-import facetwright.turn.write.ScriptEdit;
 import facetwright.turn.write.WholeScript;
 import facetwright.turn.write.Written;
 import java.util.LinkedHashMap;
@@ -28,10 +28,10 @@ public final class Rewriting {
       throws ScriptException {
     Map<String, Double> values = new LinkedHashMap<>();
     rounding.turns().forEach(t -> values.put(t.knob().name(), t.value()));
-    List<ScriptEdit> more =
+    List<Edit> more =
         withConstants
             ? rounding.constants().stream().map(Constant::edit).toList()
-            : List.<ScriptEdit>of();
+            : List.<Edit>of();
     Written written = WholeScript.of(what, values, rounding.ruler(), more);
     Ruler ruler = rounding.ruler();
     Unit own = what.design().unit();
@@ -62,7 +62,26 @@ public final class Rewriting {
                         + " it would not make the same design, as where it reckons with a plain"
                         + " number as a length. What lies on marks is written in "
                         + becomes
-                        + ", in quotes."));
+                        + ", in quotes."
+                        + plain(withConstants ? rounding.constants() : List.of(), own)));
+  }
+
+  /** What can't be put in quotes. */
+  private static String plain(List<Constant> constants, Unit own) {
+    List<String> plain =
+        constants.stream()
+            .filter(Constant::staysPlain)
+            .map(c -> c.becomes() + " in line " + c.site().line())
+            .toList();
+    return plain.isEmpty()
+        ? ""
+        : " But "
+            + String.join(", ", plain)
+            + (plain.size() == 1 ? " stays a plain number" : " stay plain numbers")
+            + " of "
+            + name(own)
+            + ", for the script may reckon with "
+            + (plain.size() == 1 ? "it." : "them.");
   }
 
   private static String name(Unit unit) {

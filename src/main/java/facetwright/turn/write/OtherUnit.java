@@ -14,14 +14,19 @@ import facetwright.script.Dial;
 import facetwright.script.DialSetting;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.script.scope.DesignCall;
+import facetwright.script.scope.Scope;
+import facetwright.script.text.Call;
+import facetwright.script.text.Edit;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Span;
+import facetwright.script.text.Token.Kind;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * A script whose plain numbers count another unit. Lengths on a ruler's marks are written by them,
@@ -31,9 +36,6 @@ import java.util.regex.Pattern;
  */
 public final class OtherUnit {
   private static final LengthTolerance SAME = new LengthTolerance(1e-2);
-  private static final Pattern UNITS =
-      Pattern.compile("\\bunits\\s*:\\s*(\"[^\"\\n]*\"|'[^'\\n]*')");
-
   private final Unit from;
   private final Ruler ruler;
 
@@ -64,50 +66,52 @@ public final class OtherUnit {
   }
 
   private Optional<String> write(String source, Design design, Set<String> lengths) {
-    Optional<ScriptEdit> unit = unit(source);
+    Scope scope = Scope.of(source);
+    Optional<Edit> unit = unit(scope);
     if (unit.isEmpty()) {
       return Optional.empty();
     }
-    List<ScriptEdit> edits = new ArrayList<>(List.of(unit.get()));
-    for (LengthsWritten.Literal literal : LengthsWritten.of(source, lengths)) {
-      if (!literal.isZero()) {
-        edits.add(
-            new ScriptEdit(literal.start(), literal.end() - literal.start(), written(literal)));
+    List<Edit> edits = new ArrayList<>(List.of(unit.get()));
+    for (Literal literal : Literals.lengths(scope, lengths)) {
+      if (literal.length(from).mm() != 0) {
+        edits.add(literal.edit(written(literal)));
       }
     }
-    if (ScriptCall.of(source, "sheet").isEmpty()) {
+    if (Call.of(scope.reading(), "sheet").isEmpty()) {
       SheetSizes.list().stream()
           .filter(s -> s.isOf(design.laid().stock()))
           .findFirst()
           .flatMap(s -> Writing.sheet(source, s))
           .ifPresent(edits::add);
     }
-    return Optional.of(settings(ScriptEdit.apply(source, edits), lengths));
+    return Optional.of(settings(Edit.all(source, edits), lengths));
   }
 
-  private Optional<ScriptEdit> unit(String source) {
-    List<ScriptCall> calls = ScriptCall.of(source, "design");
-    if (calls.size() != 1) {
-      return Optional.empty();
-    }
-    int from = calls.getFirst().arguments();
-    int end = calls.getFirst().end() - 1;
+  private Optional<Edit> unit(Scope scope) {
+    Optional<DesignCall> design = DesignCall.in(scope);
+    Optional<Span> units = design.flatMap(DesignCall::units);
+    Reading reading = scope.reading();
     String symbol = '"' + ruler.unit().symbol() + '"';
-    Matcher m = UNITS.matcher(source).region(from, end);
-    return m.find()
-        ? Optional.of(new ScriptEdit(m.start(1), m.end(1) - m.start(1), symbol))
-        : source.substring(from, end).contains("{")
-            ? Optional.empty()
-            : Optional.of(new ScriptEdit(end, 0, ", { units: " + symbol + " }"));
+    if (units.isPresent()) {
+      return units
+          .filter(u -> u.is(reading, Kind.TEXT))
+          .map(u -> Edit.replace(u.stretch(reading), symbol));
+    }
+    return design
+        .filter(d -> d.options().isEmpty())
+        .map(
+            d ->
+                Edit.insert(
+                    reading.token(d.call().close()).start(), ", { units: " + symbol + " }"));
   }
 
-  private String written(LengthsWritten.Literal literal) {
-    Length length = Length.of(literal.amount(from), from);
+  private String written(Literal literal) {
+    Length length = literal.length(from);
     Measure reads = Measure.of(length.mm(), ruler);
     if (!literal.isArgument()) {
       return Decimals.places(length.in(ruler.unit()), 6);
     }
-    return '"' + (reads.isOnRuler() ? reads.text() : literal.plain() + " " + from.symbol()) + '"';
+    return '"' + (reads.isOnRuler() ? reads.text() : literal.said() + " " + from.symbol()) + '"';
   }
 
   /** The settings in its head, lengths with their unit. */

@@ -6,6 +6,7 @@ import facetwright.script.Design;
 import facetwright.script.Dial;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.script.text.Edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,21 +28,20 @@ public final class WholeScript {
    * @param more what else is to be changed
    * @throws ScriptException when the script has to be given up
    */
-  public static Written of(
-      WhatIf what, Map<String, Double> values, Ruler ruler, List<ScriptEdit> more)
+  public static Written of(WhatIf what, Map<String, Double> values, Ruler ruler, List<Edit> more)
       throws ScriptException {
     List<Dial> dials = what.design().dials();
-    Optional<List<ScriptEdit>> turned =
+    Optional<List<Edit>> turned =
         Writing.dials(what.source(), dials, values, ruler, what.design().unit());
     if (turned.isEmpty()) {
       return Written.not(Written.NOT_PLAIN);
     }
-    List<ScriptEdit> edits = new ArrayList<>(turned.get());
+    List<Edit> edits = new ArrayList<>(turned.get());
     edits.addAll(more);
     if (what.hasAim()) {
       edits.addAll(Writing.withoutAim(what.source()));
     }
-    String text = ScriptEdit.apply(what.source(), edits);
+    String text = Edit.all(what.source(), edits);
     Optional<Design> design = what.written(text);
     return design.isPresent() && Writing.stand(design.get().dials(), dials, values)
         ? Written.as(text)
@@ -56,11 +56,11 @@ public final class WholeScript {
    */
   public static Written onSheet(WhatIf what, SheetSize sheet, Map<String, Double> values)
       throws ScriptException {
-    Optional<ScriptEdit> edit = Writing.sheet(what.source(), sheet);
+    Optional<Edit> edit = Writing.sheet(what.source(), sheet);
     if (edit.isEmpty()) {
       return Written.not(Written.NO_SHEET);
     }
-    String text = ScriptEdit.apply(what.source(), List.of(edit.get()));
+    String text = Edit.all(what.source(), List.of(edit.get()));
     Optional<Design> design = what.rewritten(text, values);
     return design.isPresent() && sheet.isOf(design.get().laid().stock())
         ? Written.as(text)

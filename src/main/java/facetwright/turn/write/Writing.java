@@ -7,20 +7,23 @@ import facetwright.net.SheetSize;
 import facetwright.net.SheetSizes;
 import facetwright.papers.chart.Measure;
 import facetwright.script.Dial;
+import facetwright.script.text.Call;
+import facetwright.script.text.Edit;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Span;
+import facetwright.script.text.Stretch;
+import facetwright.script.text.Token.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What can be written into a script, as edits of its text; no script is run for it. */
 public final class Writing {
   private static final double SAME = 1e-9;
   private static final double TYPED = 1e-5;
-  private static final Pattern QUOTED = Pattern.compile("\\s*(\"[^\"\\n]*\"|'[^'\\n]*')");
-  private static final Pattern OPTION = Pattern.compile("\\b(?:width|height)\\s*:");
 
   private Writing() {}
 
@@ -32,15 +35,15 @@ public final class Writing {
    * @param ruler fractions of it are written as such
    * @return empty where a dial's value is not written plainly in the script
    */
-  public static Optional<List<ScriptEdit>> dials(
+  public static Optional<List<Edit>> dials(
       String source, List<Dial> dials, Map<String, Double> values, Ruler ruler, Unit unit) {
-    List<ScriptEdit> edits = new ArrayList<>();
+    List<Edit> edits = new ArrayList<>();
+    Reading reading = Reading.of(source);
     for (Dial dial : dials) {
       double value = values.getOrDefault(dial.name(), dial.value());
       if (!isSame(value, dial.usual())) {
         boolean isTurned = !isSame(value, dial.value());
-        Optional<ScriptEdit> edit =
-            dial(source, dial.name(), typed(dial, value, isTurned, ruler, unit));
+        Optional<Edit> edit = dial(reading, dial.name(), typed(dial, value, isTurned, ruler, unit));
         if (edit.isEmpty()) {
           return Optional.empty();
         }
@@ -77,20 +80,24 @@ public final class Writing {
         : Decimals.places(value, 6);
   }
 
-  private static Optional<ScriptEdit> dial(String source, String dial, String text) {
-    Pattern value =
-        Pattern.compile(
-            "\\s*([\"'])"
-                + Pattern.quote(dial)
-                + "\\1\\s*,\\s*(\"[^\"\\n]*\"|'[^'\\n]*'|[\\d.]+)"
-                + "(?=\\s*[,)])");
-    for (ScriptCall call : ScriptCall.of(source, "dial")) {
-      Matcher m = value.matcher(source).region(call.arguments(), call.end());
-      if (m.lookingAt()) {
-        return Optional.of(new ScriptEdit(m.start(2), m.end(2) - m.start(2), text));
-      }
-    }
-    return Optional.empty();
+  private static Optional<Edit> dial(Reading reading, String dial, String text) {
+    return Call.of(reading, "dial").stream()
+        .map(c -> c.arguments(reading))
+        .filter(
+            a -> a.size() > 1 && isText(reading, a.getFirst(), dial) && isPlain(reading, a.get(1)))
+        .map(a -> Edit.replace(a.get(1).stretch(reading), text))
+        .findFirst();
+  }
+
+  private static boolean isText(Reading reading, Span span, String said) {
+    return span.is(reading, Kind.TEXT) && reading.said(span.first()).equals(Optional.of(said));
+  }
+
+  private static boolean isPlain(Reading reading, Span span) {
+    boolean isSigned = span.first() + 1 == span.last() && reading.is(span.first(), '-');
+    return span.is(reading, Kind.TEXT)
+        || span.is(reading, Kind.NUMBER)
+        || (isSigned && reading.is(span.last(), Kind.NUMBER));
   }
 
   /**
@@ -98,37 +105,32 @@ public final class Writing {
    *
    * @return empty where the script does not write its sheet plainly
    */
-  public static Optional<ScriptEdit> sheet(String source, SheetSize sheet) {
+  public static Optional<Edit> sheet(String source, SheetSize sheet) {
     boolean isNamed = SheetSizes.list().contains(sheet);
-    List<ScriptCall> calls = ScriptCall.of(source, "sheet");
+    Reading reading = Reading.of(source);
+    List<Call> calls = Call.of(reading, "sheet");
+    String size = isNamed ? '"' + sheet.name() + '"' : "{ " + sides(sheet) + " }";
     if (calls.isEmpty()) {
       String before = source.endsWith("\n") || source.isEmpty() ? "" : "\n";
-      String size = isNamed ? '"' + sheet.name() + '"' : "{ " + sides(sheet) + " }";
-      return Optional.of(new ScriptEdit(source.length(), 0, before + "sheet(" + size + ");\n"));
+      return Optional.of(Edit.insert(source.length(), before + "sheet(" + size + ");\n"));
     }
-    ScriptCall call = calls.getLast();
-    Matcher name = QUOTED.matcher(source).region(call.arguments(), call.end());
-    if (calls.size() > 1 || !name.lookingAt()) {
+    List<Span> arguments = calls.getLast().arguments(reading);
+    if (calls.size() > 1 || arguments.isEmpty() || !arguments.getFirst().is(reading, Kind.TEXT)) {
       return Optional.empty();
     }
-    if (isNamed) {
-      return Optional.of(
-          new ScriptEdit(name.start(1), name.end(1) - name.start(1), '"' + sheet.name() + '"'));
+    Stretch name = arguments.getFirst().stretch(reading);
+    if (isNamed || arguments.size() == 1) {
+      return Optional.of(Edit.replace(name, size));
     }
-    String rest = source.substring(name.end(), call.end() - 1);
-    Matcher options = Pattern.compile("\\s*,\\s*\\{\\s*").matcher(rest);
-    if (rest.isBlank()) {
-      return Optional.of(
-          new ScriptEdit(
-              name.start(1), call.end() - 1 - name.start(1), "{ " + sides(sheet) + " }"));
+    Span options = arguments.get(1);
+    boolean isSized =
+        Stream.of("width", "height").anyMatch(o -> options.option(reading, o).isPresent());
+    boolean isEmpty = Span.parts(reading, options.first()).isEmpty();
+    if (!options.isBetween(reading, '{') || isSized || isEmpty) {
+      return Optional.empty();
     }
-    return options.lookingAt() && !OPTION.matcher(rest).find()
-        ? Optional.of(
-            new ScriptEdit(
-                name.start(1),
-                name.end() + options.end() - name.start(1),
-                "{ " + sides(sheet) + ", "))
-        : Optional.empty();
+    int first = reading.token(reading.forth(options.first())).start();
+    return Optional.of(Edit.replace(name.start(), first, "{ " + sides(sheet) + ", "));
   }
 
   private static String sides(SheetSize sheet) {
@@ -140,20 +142,25 @@ public final class Writing {
   }
 
   /** The script's own aim as a comment, so that it no longer turns the dials. */
-  public static List<ScriptEdit> withoutAim(String source) {
-    List<ScriptEdit> edits = new ArrayList<>();
-    for (ScriptCall call : ScriptCall.of(source, "aim")) {
-      int end = call.end();
-      end = end < source.length() && source.charAt(end) == ';' ? end + 1 : end;
-      String text = source.substring(call.start(), end).replace("*/", "* /");
-      edits.add(new ScriptEdit(call.start(), end - call.start(), "/* " + text + " */"));
+  public static List<Edit> withoutAim(String source) {
+    Reading reading = Reading.of(source);
+    List<Edit> edits = new ArrayList<>();
+    for (Call call : Call.of(reading, "aim")) {
+      Span span = call.span();
+      Span whole =
+          reading.is(call.close() + 1, ';') ? new Span(span.first(), call.close() + 1) : span;
+      String text = whole.text(reading).replace("*/", "* /");
+      edits.add(Edit.replace(whole.stretch(reading), "/* " + text + " */"));
     }
     return edits;
   }
 
   /** In which line of the script its aim stands, from 1; 0 where it has none. */
   public static int lineOfAim(String source) {
-    List<ScriptCall> calls = ScriptCall.of(source, "aim");
-    return calls.isEmpty() ? 0 : calls.getFirst().line(source);
+    Reading reading = Reading.of(source);
+    return Call.of(reading, "aim").stream()
+        .findFirst()
+        .map(c -> reading.line(reading.token(c.name()).start()))
+        .orElse(0);
   }
 }

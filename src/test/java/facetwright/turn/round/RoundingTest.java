@@ -14,6 +14,8 @@ import facetwright.papers.chart.ToSet;
 import facetwright.script.Dial;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.Budget;
+import facetwright.turn.write.Literal;
+import facetwright.turn.write.Literals;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -79,7 +81,7 @@ class RoundingTest {
     assertThat(rounding.constants()).hasSize(1);
     Constant seam = rounding.constants().getFirst();
     assertThat(seam.text()).isEqualTo("12");
-    assertThat(seam.becomes()).isEqualTo("12.7");
+    assertThat(seam.becomes()).isEqualTo("\"1/2 in\"");
     assertThat(seam.site().line()).isEqualTo(18);
     assertThat(rounding.after().design().folded().closure()).isEqualTo(Closure.CLOSES);
   }
@@ -229,8 +231,9 @@ class RoundingTest {
         const a = dial("a 3", 7, { from: 1 });
         const b2 = panel({ width: 12.5, height: "3/8 in" }).attach("2", { depth: .5 });
         """;
-    assertThat(Literals.of(source, Unit.MM).stream().map(Literals.Literal::text))
+    assertThat(Literals.besideDials(source).stream().map(Literal::text))
         .containsExactly("12.5", "\"3/8 in\"", ".5");
-    assertThat(Literals.of(source, Unit.MM).get(1).mm()).isEqualTo(9.525, within(1e-12));
+    assertThat(Literals.besideDials(source).get(1).length(Unit.MM).mm())
+        .isEqualTo(9.525, within(1e-12));
   }
 }

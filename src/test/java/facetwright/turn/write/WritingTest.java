@@ -6,6 +6,7 @@ import facetwright.net.SheetSize;
 import facetwright.net.SheetSizes;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.Budget;
+import facetwright.script.text.Edit;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -15,9 +16,7 @@ class WritingTest {
   private static final SheetSize LETTER = SheetSizes.named("Letter");
 
   private static String onto(String source, SheetSize sheet) {
-    return Writing.sheet(source, sheet)
-        .map(e -> ScriptEdit.apply(source, List.of(e)))
-        .orElse("left alone");
+    return Writing.sheet(source, sheet).map(e -> Edit.all(source, List.of(e))).orElse("left alone");
   }
 
   @Test
@@ -45,7 +44,7 @@ class WritingTest {
   @Test
   void anAimBecomesAComment() {
     String source = "a();\naim({ fits: \"A4\" /* all */ });\nsay(\"aim(1)\");";
-    assertThat(ScriptEdit.apply(source, Writing.withoutAim(source)))
+    assertThat(Edit.all(source, Writing.withoutAim(source)))
         .isEqualTo("a();\n/* aim({ fits: \"A4\" /* all * / }); */\nsay(\"aim(1)\");");
     assertThat(Writing.lineOfAim(source)).isEqualTo(2);
     assertThat(Writing.lineOfAim("say(\"aim(1)\");")).isZero();
