@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Scores that the form folds against the sense the script asks for, their angles being left open.
- * It does not look at scores whose angle is given, nor at those nearly flat.
+ * Scores that the form folds against the sense the script asks for, or not at all, their angles
+ * being left open. It does not look at scores whose angle is given.
  */
 final class SenseRule implements Rule {
   @Override
@@ -34,6 +34,25 @@ final class SenseRule implements Rule {
               "Ask for a "
                   + word(score.sense().other())
                   + " there, or change the lengths round it so that it can fold as asked.",
+              new Place.AtScore(s),
+              score.site()));
+    }
+    for (int s : Senses.unfolded(subject.net(), subject.folded())) {
+      Score score = subject.net().scores().get(s);
+      found.add(
+          new Finding(
+              "sense",
+              Finding.Severity.WARNING,
+              String.format(
+                  "The score between %s and %s is to be a %s, but the form as it was found does not"
+                      + " fold it at all.",
+                  subject.name(score.a().panel()),
+                  subject.name(score.b().panel()),
+                  word(score.sense())),
+              "If it is to stay flat, give it a fold of 0. If it is to fold, another of the scores"
+                  + " that meet at its ends has to be a "
+                  + word(score.sense().other())
+                  + ": where all go one way, no more than one line of them folds.",
               new Place.AtScore(s),
               score.site()));
     }

@@ -6,6 +6,7 @@ import facetwright.net.Score;
 import facetwright.net.Sense;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -73,6 +74,20 @@ public final class Senses {
 
   /** The scores of open angle that noticeably fold against the sense asked for. */
   public static List<Integer> contrary(Net net, FoldedForm form) {
+    return asked(
+        net,
+        form,
+        (score, fold) ->
+            Math.abs(fold) > NOTICED && of(fold).filter(score.sense().other()::equals).isPresent());
+  }
+
+  /** The scores of open angle for which a sense was asked, and that stay flat. */
+  public static List<Integer> unfolded(Net net, FoldedForm form) {
+    return asked(net, form, (_, fold) -> Math.abs(fold) <= NOTICED);
+  }
+
+  private static List<Integer> asked(
+      Net net, FoldedForm form, BiPredicate<Score, Double> isSought) {
     if (form.closure() == Closure.NOT_SOLVED) {
       return List.of();
     }
@@ -81,9 +96,7 @@ public final class Senses {
         .filter(
             s ->
                 net.scores().get(s).angle() instanceof FoldAngle.ToSolve open && open.isSenseSaid())
-        .filter(s -> Math.abs(folds.get(s)) > NOTICED)
-        .filter(
-            s -> of(folds.get(s)).filter(net.scores().get(s).sense().other()::equals).isPresent())
+        .filter(s -> isSought.test(net.scores().get(s), folds.get(s)))
         .boxed()
         .toList();
   }

@@ -7,7 +7,9 @@ import facetwright.check.Verdict;
 import facetwright.fold.Closure;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -196,5 +198,47 @@ class HonestFailuresTest {
         evaluate(strip.formatted(String.valueOf(1 + apart), String.valueOf(21.5 - inward)));
     assertThat(of("scores-too-close", right)).isEmpty();
     assertThat(of("hole-near-edge", right)).isEmpty();
+  }
+
+  private static String star(int turn, String fold, String... senses) {
+    StringBuilder script =
+        new StringBuilder(
+            "design(\"Scores about a point\");\nblank({ width: 100, height: 100 })\n");
+    for (int i = 0; i < senses.length; i++) {
+      double at = Math.toRadians(turn + 360.0 * i / senses.length);
+      double reach = 50 / Math.max(Math.abs(Math.cos(at)), Math.abs(Math.sin(at)));
+      script.append(
+          String.format(
+              Locale.ROOT,
+              "  .score({ points: [[50, 50], [%.6f, %.6f]]%s%s })%n",
+              50 + reach * Math.cos(at),
+              50 + reach * Math.sin(at),
+              senses[i].isEmpty() ? "" : ", sense: \"" + senses[i] + "\"",
+              i == 0 ? ", fold: " + fold : ""));
+    }
+    return script.toString();
+  }
+
+  /**
+   * Two lines that cross square fold one at a time (elementary: four equal sectors of 90°, one pair
+   * of scores turned the same way), so that two of four valleys stay flat.
+   */
+  @ParameterizedTest
+  @CsvSource({"0, 20", "0, 70", "20, 40", "30, 120"})
+  void valleysThatStayFlat(int turn, String fold) throws ScriptException {
+    Design wrong = evaluate(star(turn, fold, "valley", "valley", "valley", "valley"));
+    List<Finding> found = of("sense", wrong);
+    assertThat(found).hasSize(2);
+    assertThat(found.getFirst().message()).endsWith("does not fold it at all.");
+    assertThat(found.getFirst().fix()).startsWith("If it is to stay flat, give it a fold of 0.");
+    String flat = star(turn, fold, "valley", "valley", "valley", "valley");
+    for (Finding f : found) {
+      List<String> lines = new ArrayList<>(flat.lines().toList());
+      int line = f.site().line() - 1;
+      lines.set(line, lines.get(line).replace("sense:", "fold: 0, sense:"));
+      flat = String.join("\n", lines);
+    }
+    assertThat(of("sense", evaluate(flat))).isEmpty();
+    assertThat(of("sense", evaluate(star(turn, fold, "valley", "", "valley", "")))).isEmpty();
   }
 }
