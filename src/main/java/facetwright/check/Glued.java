@@ -9,8 +9,10 @@ import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.Join;
 import facetwright.net.PanelRole;
+import facetwright.net.Score;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -24,8 +26,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * @param tab index of the tab
  * @param host index of the panel it is glued under
  * @param lying the tab's outline where the host lies in the net
+ * @param foot the side of it that is scored, the tab on its left
  */
-record Glued(int join, int tab, int host, Polygon2 lying) {
+record Glued(int join, int tab, int host, Polygon2 lying, Segment2 foot) {
   /** A sliver this deep does not count, in mm. */
   static final double SHALLOW = 0.05;
 
@@ -39,12 +42,12 @@ record Glued(int join, int tab, int host, Polygon2 lying) {
       switch (subject.net().joins().get(j)) {
         case Join.Seam s -> {
           if (s.tab() != Join.Seam.NO_TAB) {
-            all.add(new Glued(j, s.tab(), s.b().panel(), unfolded(subject, s)));
+            all.add(glued(subject, j, s.tab(), s.b().panel(), unfolded(subject, s)));
           }
         }
         case Join.Lap(int under, int over, _) -> {
           if (subject.panel(under).role() == PanelRole.TAB && meets(subject, j)) {
-            all.add(new Glued(j, under, over, shadow(subject, under, over)));
+            all.add(glued(subject, j, under, over, shadow(subject, under, over)));
           }
         }
       }
@@ -52,27 +55,47 @@ record Glued(int join, int tab, int host, Polygon2 lying) {
     return all;
   }
 
-  private static Polygon2 unfolded(Subject subject, Join.Seam seam) {
+  private static Glued glued(
+      Subject subject, int join, int tab, int host, UnaryOperator<Vec2> move) {
+    List<Vec2> corners = subject.panel(tab).outline().corners().stream().map(move).toList();
+    Polygon2 lying = Polygon2.ofEitherSense(corners);
+    Segment2 side = subject.panel(tab).outline().side(scored(subject, tab));
+    Segment2 foot = new Segment2(move.apply(side.from()), move.apply(side.to()));
+    boolean isTurned = foot.direction().cross(lying.centroid().minus(foot.from())) < 0;
+    return new Glued(join, tab, host, lying, isTurned ? foot.reversed() : foot);
+  }
+
+  /** The side that a tab hangs by. */
+  private static int scored(Subject subject, int tab) {
+    for (Score score : subject.net().scores()) {
+      if (score.a().panel() == tab) {
+        return score.a().edge();
+      }
+      if (score.b().panel() == tab) {
+        return score.b().edge();
+      }
+    }
+    return 0;
+  }
+
+  private static UnaryOperator<Vec2> unfolded(Subject subject, Join.Seam seam) {
     Segment2 a = subject.net().segment(seam.a());
     Segment2 from = seam.a().panel() == seam.tab() ? a.reversed() : a;
     Segment2 onto = subject.net().segment(seam.b()).reversed();
-    return Motion2.carrying(from.from(), from.to(), onto.from(), onto.to())
-        .apply(subject.panel(seam.tab()).outline());
+    return Motion2.carrying(from.from(), from.to(), onto.from(), onto.to())::apply;
   }
 
   private static boolean meets(Subject subject, int join) {
     return subject.folded().gaps().stream().anyMatch(g -> g.join() == join && g.mm() <= Mm.HAIR);
   }
 
-  private static Polygon2 shadow(Subject subject, int tab, int host) {
+  private static UnaryOperator<Vec2> shadow(Subject subject, int tab, int host) {
     Motion3 move =
         subject.folded().poses().get(tab).then(subject.folded().poses().get(host).inverse());
-    List<Vec2> corners = new ArrayList<>();
-    for (Vec2 corner : subject.panel(tab).outline().corners()) {
+    return corner -> {
       Vec3 p = move.apply(corner);
-      corners.add(new Vec2(p.x(), p.y()));
-    }
-    return Polygon2.ofEitherSense(corners);
+      return new Vec2(p.x(), p.y());
+    };
   }
 
   /**

@@ -1,16 +1,22 @@
 package facetwright.check;
 
-import facetwright.net.Join;
+import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
 import facetwright.net.Opening;
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Polygon;
 
 /**
- * Glued tabs that reach past the panel over them, or show in its windows. It keeps silent where a
- * tab reaches past only because the sides of its seam differ in length, which have a rule of their
- * own.
+ * Glued tabs that reach past the panel over them, or show in its windows. What reaches past farther
+ * than pressing makes up stands in the way of what is beside the panel: it can't be made so. It
+ * keeps silent where a tab reaches past only because the sides of its seam differ in length, which
+ * have a rule of their own.
  */
 final class TabTooBigRule implements Rule {
+  /** What is proposed shows in a window by less, in mm². */
+  private static final double LEAST = 1e-3;
+
   @Override
   public List<Finding> find(Subject subject) {
     List<Finding> found = new ArrayList<>();
@@ -22,10 +28,15 @@ final class TabTooBigRule implements Rule {
             finding(
                 subject,
                 glued,
+                Mm.miss(past - uneven),
                 String.format(
                     "%s reaches %s past the edge of %s, under which it is glued.",
                     subject.name(glued.tab()), Mm.text(past), subject.name(glued.host())),
-                "Make it shallower, or bevel its ends more."));
+                TabShape.within(
+                    subject.name(glued.tab()),
+                    glued.foot(),
+                    glued.lying(),
+                    Planar.polygon(subject.panel(glued.host()).outline()))));
       }
       for (Opening opening : subject.panel(glued.host()).openings()) {
         if (Glued.share(glued.lying(), opening.outline())) {
@@ -33,6 +44,7 @@ final class TabTooBigRule implements Rule {
               finding(
                   subject,
                   glued,
+                  Finding.Severity.WARNING,
                   String.format(
                       "%s shows in a %s of %s, under which it is glued.",
                       subject.name(glued.tab()), opening.word(), subject.name(glued.host())),
@@ -44,19 +56,24 @@ final class TabTooBigRule implements Rule {
   }
 
   private static String room(Subject subject, Glued glued, Opening opening) {
-    return switch (subject.net().joins().get(glued.join())) {
-      case Join.Seam s -> {
-        double room = opening.room(subject.net().segment(s.b()));
-        yield "There is room for a tab " + Mm.atMost(room) + " deep; or move the opening.";
-      }
-      case Join.Lap _ -> "Make the tab smaller, or move the opening.";
-    };
+    Polygon2 host = subject.panel(glued.host()).outline();
+    Polygon window = Planar.polygon(opening.outline());
+    String shape =
+        TabShape.words(
+            subject.name(glued.tab()),
+            glued.foot(),
+            glued.lying(),
+            tab ->
+                Planar.sharedArea(Planar.polygon(tab), window) <= LEAST
+                    && TabShape.past(tab, Planar.polygon(host)) <= Glued.SHALLOW);
+    return shape.substring(0, shape.length() - 1) + "; or move the opening.";
   }
 
-  private static Finding finding(Subject subject, Glued glued, String message, String fix) {
+  private static Finding finding(
+      Subject subject, Glued glued, Finding.Severity severity, String message, String fix) {
     return new Finding(
         "tab-too-big",
-        Finding.Severity.WARNING,
+        severity,
         message,
         fix,
         new Place.AtPanel(glued.tab()),

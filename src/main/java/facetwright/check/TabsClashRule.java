@@ -24,12 +24,29 @@ final class TabsClashRule implements Rule {
                       "%s and %s lie over each other once glued under %s: the card gets a bump"
                           + " there.",
                       subject.name(one.tab()), subject.name(two.tab()), subject.name(one.host())),
-                  "Bevel the tab ends where they meet, or make the tabs shallower.",
+                  fix(subject, one, two),
                   new Place.AtPanel(two.tab()),
                   subject.panel(two.tab()).site()));
         }
       }
     }
     return found;
+  }
+
+  /** Both of them shaped alike. */
+  private static String fix(Subject subject, Glued one, Glued two) {
+    return TabShape.clear(one, two)
+        .map(
+            s ->
+                "Bevel the ends of "
+                    + subject.name(one.tab())
+                    + " and "
+                    + subject.name(two.tab())
+                    + " by "
+                    + s.bevel()
+                    + "° and make them at most "
+                    + Mm.atMost(s.depth())
+                    + " deep.")
+        .orElse("Take one of the two out: there is no room for both.");
   }
 }

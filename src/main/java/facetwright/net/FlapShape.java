@@ -18,6 +18,9 @@ public sealed interface FlapShape {
    */
   record Tapered(double depth, double bevel) implements FlapShape {}
 
+  /** A tab with both ends cut back by 45°, or by less where they would meet before its depth. */
+  record UsualTab(double depth) implements FlapShape {}
+
   /**
    * A triangle.
    *
@@ -60,16 +63,23 @@ public sealed interface FlapShape {
         double back = depth * Math.tan(Math.toRadians(bevel));
         Ask.that(
             2 * back <= width + LengthTolerance.FINE.mm(),
-            "the flap's bevels meet: a flap "
-                + Ask.text(depth)
-                + " mm deep on "
+            "the flap's bevels meet: on "
                 + Ask.text(width)
-                + " mm takes a bevel of at"
-                + " most "
+                + " mm it can be at most "
+                + Ask.text(Math.floor(1e-9 + 100 * width / 2 / back * depth) / 100)
+                + " mm deep if beveled by "
+                + Ask.text(bevel)
+                + "°, or take a bevel of at most "
                 + Ask.text(Math.floor(1e-9 + Math.toDegrees(Math.atan(width / 2 / depth))))
-                + "°",
+                + "° if "
+                + Ask.text(depth)
+                + " mm deep",
             site);
         yield cutBack(width, depth, back);
+      }
+      case UsualTab(double depth) -> {
+        Ask.length("the depth of a flap", depth, site);
+        yield cutBack(width, depth, Math.min(depth, width / 2));
       }
       case Triangle(double height, double apex) -> {
         Ask.length("the height of a triangle", height, site);

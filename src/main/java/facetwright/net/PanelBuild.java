@@ -94,11 +94,9 @@ public final class PanelBuild {
   }
 
   /** Attaches a tab to {@code edge} of {@code panel} and joins that edge to the other with it. */
-  public CardPanel join(
-      CardPanel panel, String edge, CardEdge other, double depth, double bevel, Site site) {
+  public CardPanel join(CardPanel panel, String edge, CardEdge other, FlapShape shape, Site site) {
     Hinge hinge = Hinge.whole(Sense.MOUNTAIN, FoldAngle.TO_SOLVE);
-    CardPanel tab =
-        panel.tab("tab of " + panel.name(), edge, new FlapShape.Tapered(depth, bevel), hinge, site);
+    CardPanel tab = panel.tab("tab of " + panel.name(), edge, shape, hinge, site);
     join(panel.edge(edge, site), other, tab, site);
     return tab;
   }

@@ -159,7 +159,8 @@ class FoldRulesTest {
     assertThat(found.getFirst().message())
         .isEqualTo(
             "\"tab of one\" reaches 3 mm past the edge of \"two\", under which it is glued.");
-    assertThat(found.getFirst().severity()).isEqualTo(Finding.Severity.WARNING);
+    assertThat(found.getFirst().severity()).isEqualTo(Finding.Severity.ERROR);
+    assertThat(Looks.at(tabbed(21, 1)).getFirst().severity()).isEqualTo(Finding.Severity.WARNING);
     assertThat(found.getFirst().place()).isEqualTo(new Place.AtPanel(3));
     assertThat(Looks.at(tabbed(10, 5))).isEmpty();
   }
@@ -175,7 +176,10 @@ class FoldRulesTest {
     Finding found = Looks.at(card).getFirst();
     assertThat(found.message())
         .isEqualTo("\"tab of one\" shows in a window of \"two\", under which it is glued.");
-    assertThat(found.fix()).startsWith("There is room for a tab 8 mm deep");
+    assertThat(found.fix())
+        .isEqualTo(
+            "Bevel the ends of \"tab of one\" by 26° and make it at most 8 mm deep; or move the"
+                + " opening.");
     Card mended = tabbed(8, 4);
     mended
         .draft
@@ -203,7 +207,7 @@ class FoldRulesTest {
     Finding found = Looks.of("tab-too-big", Looks.at(lapped(12, hole))).getFirst();
     assertThat(found.message())
         .isEqualTo("\"glue flap\" shows in a hole of \"front\", under which it is glued.");
-    assertThat(found.fix()).isEqualTo("Make the tab smaller, or move the opening.");
+    assertThat(found.fix()).isEqualTo("Make \"glue flap\" at most 7 mm deep; or move the opening.");
     assertThat(Looks.at(lapped(6, hole))).isEmpty();
   }
 

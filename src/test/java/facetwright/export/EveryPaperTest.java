@@ -103,7 +103,12 @@ class EveryPaperTest {
       walls.add(floor.attach(side, side, new FlapShape.Rectangle(depth), hinge, AT));
     }
     for (int i = 0; i < 4; i++) {
-      build.join(walls.get(i), "left", walls.get((i + 1) % 4).edge("right", AT), depth / 2, 45, AT);
+      build.join(
+          walls.get(i),
+          "left",
+          walls.get((i + 1) % 4).edge("right", AT),
+          new FlapShape.Tapered(depth / 2, 45),
+          AT);
     }
     int rows = random.nextInt(8);
     for (int i = 0; i < rows * rows; i++) {

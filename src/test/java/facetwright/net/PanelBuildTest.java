@@ -26,8 +26,10 @@ class PanelBuildTest {
     for (String side : List.of("left", "right")) {
       CardPanel end = base.attach(name + " " + side, side, new FlapShape.Rectangle(h), SQUARE, AT);
       boolean left = side.equals("left");
-      build.join(end, "left", (left ? front : back).edge("right", AT), 8, 20, AT);
-      build.join(end, "right", (left ? back : front).edge("left", AT), 8, 20, AT);
+      build.join(
+          end, "left", (left ? front : back).edge("right", AT), new FlapShape.Tapered(8, 20), AT);
+      build.join(
+          end, "right", (left ? back : front).edge("left", AT), new FlapShape.Tapered(8, 20), AT);
     }
     return build;
   }
@@ -212,7 +214,8 @@ class PanelBuildTest {
     CardPanel card = build.rectangle("card", 100, 60, AT);
     CardPanel other = build.rectangle("other", 50, 58, AT);
     build.join(card.edge("left", AT), other.edge("right", AT), null, AT);
-    CardPanel tab = build.join(card, "right", other.edge("left", AT), 8, 45, AT);
+    CardPanel tab =
+        build.join(card, "right", other.edge("left", AT), new FlapShape.Tapered(8, 45), AT);
     Net net = build.build();
     assertThat(seams(net)).containsExactly("card 60, other 58", "card 60, other 58");
     assertThat(((Join.Seam) net.joins().getLast()).tab())

@@ -43,7 +43,7 @@ class ShapesTest {
     double less = depth * 0.99;
     assertThat(new FlapShape.Tapered(less, bevel).corners(edge, AT)).hasSize(4);
     assertThatThrownBy(() -> new FlapShape.Tapered(depth * 1.01, bevel).corners(edge, AT))
-        .hasMessageContaining("takes a bevel of at most");
+        .hasMessageContaining("or take a bevel of at most");
   }
 
   /** The usual tab, 10 mm deep and cut back by 45°, on edges about twice its depth. */
@@ -58,7 +58,7 @@ class ShapesTest {
       }
       for (int i = 0; i < 4; i++) {
         CardEdge other = walls.get((i + 1) % 4).edge("right", AT);
-        build.join(walls.get(i), "left", other, half / 2.0, 45, AT);
+        build.join(walls.get(i), "left", other, new FlapShape.Tapered(half / 2.0, 45), AT);
       }
       Net net = build.build();
       assertThat(net.panels()).hasSize(9).allSatisfy(p -> hasSidesAndWidth(p.outline()));

@@ -1,6 +1,7 @@
 package facetwright.script.api;
 
 import static facetwright.script.api.Arg.needed;
+import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
 import facetwright.net.CardPanel;
@@ -23,8 +24,11 @@ final class PanelJoinWords {
     Arg<Boolean> tab = usual("tab", Kinds.flag(), true, "whether a tab is added to hold them");
     Arg<Double> depth = usual("depth", Kinds.length(), 10.0, "how far the tab reaches");
     Arg<Double> bevel =
-        usual(
-            "bevel", Kinds.degrees(0, 80), 45.0, "how far the tab's ends are cut back from square");
+        optional(
+            "bevel",
+            Kinds.degrees(0, 80),
+            "how far the tab's ends are cut back from square; 45, or what its depth leaves, where"
+                + " left out");
     return Fn.<CardPanel>named("join")
         .does(
             "Says that an edge meets another panel's edge when made, and adds the tab that holds"
@@ -49,8 +53,7 @@ final class PanelJoinWords {
                     panel,
                     call.get(EDGE),
                     met.edge(call.get(otherEdge), call.site()),
-                    call.get(depth),
-                    call.get(bevel),
+                    PanelWords.tab(call, depth, bevel),
                     call.site());
               } else {
                 build.join(

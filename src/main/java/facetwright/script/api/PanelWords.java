@@ -187,7 +187,11 @@ final class PanelWords {
   private static Fn<CardPanel> tab() {
     Arg<Double> depth = usual("depth", Kinds.length(), 10.0, "how far it reaches");
     Arg<Double> bevel =
-        usual("bevel", Kinds.degrees(0, 80), 45.0, "how far its ends are cut back from square");
+        optional(
+            "bevel",
+            Kinds.degrees(0, 80),
+            "how far its ends are cut back from square; 45, or what its depth leaves, where left"
+                + " out");
     HingeOptions hinge = HingeOptions.fresh();
     return Fn.<CardPanel>named("tab")
         .does("Attaches a tab to an edge, to be glued under something else.")
@@ -209,11 +213,18 @@ final class PanelWords {
             """)
         .runs(
             (panel, call) -> {
-              FlapShape shape = new FlapShape.Tapered(call.get(depth), call.get(bevel));
+              FlapShape shape = tab(call, depth, bevel);
               String called = "tab of " + panel.name();
               return call.hold(
                   Things.PANEL,
                   panel.tab(called, call.get(EDGE), shape, hinge.read(call), call.site()));
             });
+  }
+
+  /** A tab as it is asked for: its usual bevel gives way to its depth. */
+  static FlapShape tab(Call call, Arg<Double> depth, Arg<Double> bevel) {
+    return call.has(bevel)
+        ? new FlapShape.Tapered(call.get(depth), call.get(bevel))
+        : new FlapShape.UsualTab(call.get(depth));
   }
 }
