@@ -25,8 +25,8 @@ record Slip(
   /** Tighter by less is nothing that a knife can cut, in mm. */
   static final double LEAST = 0.02;
 
-  /** So much more room across is loose, in mm: a misfit on either side. */
-  static final double LOOSE = 2 * Mm.MISFIT;
+  /** So much more room across is loose, in mm: 2 on either side; common practice, no source. */
+  static final double LOOSE = 4;
 
   /** Parts without a telling name that differ by more than this across are strangers, in mm. */
   static final double WIDEST = 12;

@@ -14,6 +14,9 @@ import org.locationtech.jts.geom.Polygon;
  * have a rule of their own.
  */
 final class TabTooBigRule implements Rule {
+  /** So far past it lies in the way of what is beside, in mm; common practice, no source. */
+  private static final double FAR = 2;
+
   /** What is proposed shows in a window by less, in mm². */
   private static final double LEAST = 1e-3;
 
@@ -28,7 +31,7 @@ final class TabTooBigRule implements Rule {
             finding(
                 subject,
                 glued,
-                Mm.miss(past - uneven),
+                past - uneven > FAR ? Finding.Severity.ERROR : Finding.Severity.WARNING,
                 String.format(
                     "%s reaches %s past the edge of %s, under which it is glued.",
                     subject.name(glued.tab()), Mm.text(past), subject.name(glued.host())),
