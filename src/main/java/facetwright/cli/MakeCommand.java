@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -95,8 +96,8 @@ final class MakeCommand implements Callable<Integer> {
     made.said().forEach(err::println);
     SequencedMap<String, byte[]> files = PapersFor.files(papers.job(made), asked, progress);
     if (json.isAsked()) {
-      Output.write(folder, files, file.papers(folder, made), replace, null);
-      out.println(object(made, folder.toAbsolutePath().normalize(), files));
+      Optional<Path> kept = Output.write(folder, files, file.papers(folder, made), replace, null);
+      out.println(object(made, folder.toAbsolutePath().normalize(), files, kept));
     } else {
       Report.lines(made).forEach(out::println);
       Output.write(folder, files, file.papers(folder, made), replace, out);
@@ -105,12 +106,17 @@ final class MakeCommand implements Callable<Integer> {
     return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;
   }
 
-  private static String object(Design made, Path where, SequencedMap<String, byte[]> files) {
+  private static String object(
+      Design made, Path where, SequencedMap<String, byte[]> files, Optional<Path> kept) {
     return JsonText.object(
         json -> {
           json.writeStringProperty("title", made.title());
           json.writeBooleanProperty("sound", made.isSound());
           json.writeStringProperty("folder", where.toString());
+          if (kept.isPresent()) {
+            json.writeStringProperty(
+                "replaced_kept_in", kept.get().toAbsolutePath().normalize().toString());
+          }
           json.writeArrayPropertyStart("files");
           for (Map.Entry<String, byte[]> file : files.entrySet()) {
             json.writeStartObject();

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.SequencedMap;
 
 /** Files that commands write, all of them or none, and the words that say so. */
@@ -22,9 +23,10 @@ final class Output {
    *
    * @param replace whether what is not an earlier paper of this design may be replaced, too
    * @param words told where they are; null to say nothing
+   * @return where other files that were replaced are kept; empty where none was
    * @throws Trouble.WrongCall where other files would be replaced unasked
    */
-  static void write(
+  static Optional<Path> write(
       Path folder,
       SequencedMap<String, byte[]> files,
       PaperFolder into,
@@ -40,8 +42,19 @@ final class Output {
               + (others.size() == 1 ? "it" : "them")
               + ". Nothing was written. Choose another folder with --out, or say --replace.");
     }
-    into.write(files);
+    Optional<Path> kept = into.write(files);
     say(folder, files, words);
+    sayKept(kept, words);
+    return kept;
+  }
+
+  private static void sayKept(Optional<Path> kept, PrintWriter words) {
+    if (words != null && kept.isPresent()) {
+      words.println(
+          "What stood there is kept in "
+              + kept.get().toAbsolutePath().normalize()
+              + " until it is replaced again.");
+    }
   }
 
   private static void say(Path folder, SequencedMap<String, byte[]> files, PrintWriter words) {
@@ -66,17 +79,21 @@ final class Output {
     }
     Path whole = file.toAbsolutePath().normalize();
     byte[] bytes = written.text().getBytes(StandardCharsets.UTF_8);
-    if (!replace && isOther(whole, bytes)) {
+    boolean isOther = isOther(whole, bytes);
+    if (!replace && isOther) {
       throw new Trouble.WrongCall(
           "--script: "
               + file
               + " is there already and holds something else. Choose another name, or say"
               + " --replace.");
     }
+    String name = whole.getFileName().toString();
+    Optional<Path> kept = PaperFolder.keep(whole.getParent(), isOther ? List.of(name) : List.of());
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
-    files.put(whole.getFileName().toString(), bytes);
+    files.put(name, bytes);
     WholeFiles.write(whole.getParent(), files);
     say(whole.getParent(), files, words);
+    sayKept(kept, words);
   }
 
   private static boolean isOther(Path file, byte[] bytes) {

@@ -6,7 +6,9 @@ import picocli.CommandLine.Option;
 final class Replacing {
   @Option(
       names = "--replace",
-      description = "replace files that are not earlier papers of this design, too")
+      description =
+          "replace files that are not earlier papers of this design, too; they are kept in a"
+              + " folder replaced-files beside them")
   private boolean asked;
 
   /** Whether whatever stands there may be replaced. */

@@ -10,17 +10,22 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.TreeMap;
 
 /**
  * A folder that papers are put into, and what is known of the files there: beside them lies a small
  * record of what was written for which design. What a design wrote itself and nobody changed since
- * may be replaced by its newer papers; everything else only when the user says so.
+ * may be replaced by its newer papers; everything else only when the user says so, and what is
+ * replaced then is kept in a folder beside them.
  */
 public final class PaperFolder {
   /** The name of the record. */
   public static final String RECORD = ".facetwright-papers";
+
+  /** Where others' files lie that were replaced, each until another of its name is. */
+  public static final String KEPT = "replaced-files";
 
   private static final String HEAD =
       "# What was written here, by whose design: all else is asked about before it is replaced.\n";
@@ -66,11 +71,14 @@ public final class PaperFolder {
   }
 
   /**
-   * Writes the files, all of them or none, and remembers them as this design's.
+   * Writes the files, all of them or none, and remembers them as this design's. {@link #others}
+   * that they replace are kept first.
    *
+   * @return the folder where those others are kept; empty where there were none
    * @throws ExportException when nothing was written, saying why
    */
-  public void write(SequencedMap<String, byte[]> files) {
+  public Optional<Path> write(SequencedMap<String, byte[]> files) {
+    Optional<Path> kept = keep(folder, others(files));
     Map<String, String> known = record();
     files.forEach((name, bytes) -> known.put(name, design + " " + digest(bytes)));
     StringBuilder text = new StringBuilder(HEAD);
@@ -78,6 +86,36 @@ public final class PaperFolder {
     SequencedMap<String, byte[]> all = new LinkedHashMap<>(files);
     all.put(RECORD, text.toString().getBytes(StandardCharsets.UTF_8));
     WholeFiles.write(folder, all);
+    return kept;
+  }
+
+  /**
+   * Keeps files that are to be replaced in a folder beside them.
+   *
+   * @param names of files in the folder
+   * @return where they are kept; empty where there are none
+   * @throws ExportException when nothing was kept, saying why
+   */
+  public static Optional<Path> keep(Path folder, List<String> names) {
+    if (names.isEmpty()) {
+      return Optional.empty();
+    }
+    SequencedMap<String, byte[]> old = new LinkedHashMap<>();
+    for (String name : names) {
+      try {
+        old.put(name, Files.readAllBytes(folder.resolve(name)));
+      } catch (IOException e) {
+        throw new ExportException(
+            name
+                + " in "
+                + folder
+                + " can't be read, so it can't be kept, and is not replaced. Nothing was written.",
+            e);
+      }
+    }
+    Path kept = folder.resolve(KEPT);
+    WholeFiles.write(kept, old);
+    return Optional.of(kept);
   }
 
   /** Design and contents by name; a record that can't be read knows nothing. */

@@ -196,8 +196,13 @@ class MainTest {
     Files.writeString(template, "drawn over by hand");
     assertThat(run(words("make", box, svg)).exit()).isEqualTo(2);
     assertThat(template).hasContent("drawn over by hand");
-    assertThat(run(words("make", box, "--out", out, "--only", "svg", "--replace")).exit()).isZero();
+    Run replaced = run(words("make", box, "--out", out, "--only", "svg", "--replace"));
+    assertThat(replaced.exit()).isZero();
     assertThat(Files.readString(template)).contains("<svg");
+    Path kept = folder.resolve("papers").resolve("replaced-files");
+    assertThat(replaced.out())
+        .contains("What stood there is kept in " + kept.toAbsolutePath().normalize() + " until");
+    assertThat(kept.resolve("template.svg")).hasContent("drawn over by hand");
   }
 
   private static String[] words(String command, String file, String... rest) {

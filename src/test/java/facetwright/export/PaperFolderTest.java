@@ -1,6 +1,7 @@
 package facetwright.export;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -60,5 +61,35 @@ class PaperFolderTest {
     assertThat(gull.others(files("2", "a.pdf"))).containsExactly("a.pdf");
     gull.write(files("2", "a.pdf"));
     assertThat(gull.others(files("3", "a.pdf"))).isEmpty();
+  }
+
+  /** What is replaced because the user says so is found again, whole. */
+  @Test
+  void whatIsReplacedIsKept() throws Exception {
+    Files.writeString(folder.resolve("old.pdf"), "unknown");
+    PaperFolder gull = of("Gull", "gull.js");
+    assertThat(gull.write(files("1", "a.pdf", "b.pdf"))).isEmpty();
+    Files.writeString(folder.resolve("b.pdf"), "drawn over");
+    Path kept = gull.write(files("2", "old.pdf", "a.pdf", "b.pdf")).orElseThrow();
+    assertThat(kept).isEqualTo(folder.resolve("replaced-files"));
+    assertThat(kept.resolve("old.pdf")).hasContent("unknown");
+    assertThat(kept.resolve("b.pdf")).hasContent("drawn over");
+    assertThat(kept.resolve("a.pdf")).as("its own can be made again").doesNotExist();
+    assertThat(folder.resolve("b.pdf")).hasContent("2");
+    // Its own papers from now on: nothing more is kept, and what is kept stays.
+    assertThat(gull.write(files("3", "old.pdf", "b.pdf"))).isEmpty();
+    assertThat(kept.resolve("b.pdf")).hasContent("drawn over");
+    assertThat(of("Tern", "tern.js").write(files("4", "b.pdf"))).contains(kept);
+    assertThat(kept.resolve("b.pdf")).hasContent("3");
+  }
+
+  /** Nothing is replaced that can't be kept. */
+  @Test
+  void whatCannotBeKeptIsNotReplaced() throws Exception {
+    Files.writeString(folder.resolve("old.pdf"), "unknown");
+    Files.writeString(folder.resolve(PaperFolder.KEPT), "a file in the way");
+    PaperFolder gull = of("Gull", "gull.js");
+    assertThatThrownBy(() -> gull.write(files("1", "old.pdf"))).isInstanceOf(ExportException.class);
+    assertThat(folder.resolve("old.pdf")).hasContent("unknown");
   }
 }

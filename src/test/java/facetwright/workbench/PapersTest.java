@@ -148,5 +148,8 @@ class PapersTest {
     Fx.run(() -> Fx.button(visit.house, "Replace it").fire());
     Fx.until("it is saved", () -> visit.house.papers().told().startsWith("Saved to " + out));
     assertThat(Files.readAllBytes(template)).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
+    Path kept = out.resolve("replaced-files");
+    assertThat(Fx.get(visit.house.papers()::told)).endsWith("What stood there is kept in " + kept);
+    assertThat(kept.resolve("template.pdf")).hasContent("another's");
   }
 }

@@ -9,6 +9,7 @@ import facetwright.workbench.notice.Notices;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -83,7 +84,13 @@ final class IntoFolder {
         Notice.question(
             "papers",
             "There is a " + others.getFirst() + many + " in " + folder + " already",
-            "Not as this design wrote " + (one ? "it" : "them") + ": another's, or changed since.",
+            "Not as this design wrote "
+                + (one ? "it" : "them")
+                + ": another's, or changed since. Replaced, "
+                + (one ? "it is" : "they are")
+                + " kept in "
+                + PaperFolder.KEPT
+                + " there.",
             new Notice.Choice("Another folder …", elsewhere),
             new Notice.Choice(one ? "Replace it" : "Replace them", replace),
             new Notice.Choice("Cancel", () -> {})));
@@ -92,8 +99,13 @@ final class IntoFolder {
   private void write(SequencedMap<String, byte[]> files, PaperFolder into, Path folder) {
     String outcome;
     try {
-      into.write(files);
-      outcome = "Saved to " + folder + ": " + String.join(", ", files.sequencedKeySet());
+      Optional<Path> kept = into.write(files);
+      outcome =
+          "Saved to "
+              + folder
+              + ": "
+              + String.join(", ", files.sequencedKeySet())
+              + kept.map(place -> ". What stood there is kept in " + place).orElse("");
     } catch (ExportException e) {
       outcome = "✕ " + e.getMessage();
     }
