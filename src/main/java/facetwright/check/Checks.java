@@ -14,7 +14,6 @@ public final class Checks {
           new OverlapRule(),
           new OffSheetRule(),
           new SeamLengthsRule(),
-          new ShortWallRule(),
           new InsideOutRule(),
           new GapRule(),
           new FoldFlatRule(),
@@ -51,18 +50,22 @@ public final class Checks {
 
   /** The rules, in order. */
   public static List<Rule> rules() {
-    return RULES;
+    List<Rule> rules = new ArrayList<>(CauseRule.ALL);
+    rules.addAll(RULES);
+    return List.copyOf(rules);
   }
 
   /**
    * Everything the rules find: errors first, then warnings, then notes, each in rule order. What
-   * walls that are too short lead to is not told beside them.
+   * comes of a cause that is told is not told beside it.
    */
   public static List<Finding> all(Laid laid, FoldedForm folded) {
     Subject subject = new Subject(laid, folded);
     List<Finding> all = new ArrayList<>();
+    CauseRule.ALL.forEach(rule -> all.addAll(Alike.told(rule.find(subject))));
+    boolean isExplained = !all.isEmpty();
     RULES.forEach(rule -> all.addAll(Alike.told(rule.find(subject))));
-    if (all.stream().anyMatch(f -> f.rule().equals(ShortWallRule.NAME))) {
+    if (isExplained) {
       all.removeIf(f -> OF_CLOSING.contains(f.rule()));
     }
     all.sort(Comparator.comparing(Finding::severity));

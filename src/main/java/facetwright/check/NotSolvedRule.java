@@ -29,7 +29,8 @@ final class NotSolvedRule implements Rule {
                     + " closes.",
                 open.size() == 1 ? subject.name(score) + " is" : open.size() + " scores are",
                 open.size() == 1 ? "" : ": the first is " + subject.name(score)),
-            "Give the fold angles you know, or join what has to meet.",
+            "Give the fold angles you know, join sides that have to meet, and say with lap which"
+                + " panel lies under which.",
             new Place.AtScore(first),
             score.site()));
   }

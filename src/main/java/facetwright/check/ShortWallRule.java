@@ -13,9 +13,7 @@ import java.util.Optional;
  *
  * <p>It keeps silent where the form can be made, and on rows whose columns are not alike.
  */
-final class ShortWallRule implements Rule {
-  /** What a finding of it is called. */
-  static final String NAME = "short-wall";
+final class ShortWallRule implements CauseRule {
 
   /**
    * A row that can't be made as it is.
@@ -51,8 +49,8 @@ final class ShortWallRule implements Rule {
     return alike.values().stream().map(lacks -> finding(subject, lacks)).toList();
   }
 
-  /** What walls that are too short need, in words; empty where none are. */
-  static Optional<String> words(Subject subject) {
+  @Override
+  public Optional<String> words(Subject subject) {
     return lacks(subject).stream()
         .findFirst()
         .map(
@@ -76,7 +74,7 @@ final class ShortWallRule implements Rule {
     Lack first = lacks.getFirst();
     int wall = first.row.first();
     return new Finding(
-        NAME,
+        "short-wall",
         Finding.Severity.ERROR,
         String.format(
             "%s and %d other walls like it are %s long%s",

@@ -83,7 +83,7 @@ public final class Verdict {
   }
 
   private String open() {
-    return walls()
+    return cause()
         .orElseGet(
             () ->
                 "Does not close: "
@@ -99,13 +99,13 @@ public final class Verdict {
                         .orElse(""));
   }
 
-  /** What walls that are too short need. */
-  private Optional<String> walls() {
-    return ShortWallRule.words(subject).map(w -> "Does not close: " + w + ".");
+  /** What keeps it from closing, where that is known. */
+  private Optional<String> cause() {
+    return CauseRule.first(subject).map(w -> "Does not close: " + w + ".");
   }
 
   private String inItself() {
-    return walls()
+    return cause()
         .orElseGet(
             () ->
                 "Does not close: every join meets, but "
@@ -168,7 +168,7 @@ public final class Verdict {
   }
 
   private String notKnown() {
-    return walls().orElseGet(this::free);
+    return cause().orElseGet(this::free);
   }
 
   /** What nothing determines. */
