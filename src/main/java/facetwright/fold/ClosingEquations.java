@@ -64,9 +64,9 @@ final class ClosingEquations {
           && unknowns.seeks(lap.over())) {
         int under = lap.under();
         int over = lap.over();
-        double inside = Laps.inside(net, welded, lap, caliper);
-        int[] host = base(net.panels().get(over).outline());
-        for (int c : base(net.panels().get(under).outline())) {
+        double inside = SoughtLaps.inside(net, welded, lap, caliper);
+        int[] host = BaseCorners.of(net.panels().get(over).outline());
+        for (int c : BaseCorners.of(net.panels().get(under).outline())) {
           InPlane laid =
               new InPlane(
                   welded.point(over, host[0]),
@@ -113,7 +113,7 @@ final class ClosingEquations {
 
   private void panel(int p, Set<Equation> seen) {
     Polygon2 outline = net.panels().get(p).outline();
-    int[] base = base(outline);
+    int[] base = BaseCorners.of(outline);
     for (int i = 0; i < 3; i++) {
       int a = base[i];
       int b = base[(i + 1) % 3];
@@ -146,40 +146,6 @@ final class ClosingEquations {
                 List.of(1 - s - t, s, t, -1.0)));
       }
     }
-  }
-
-  /** Three corners far from each other, counter-clockwise; the first two are the farthest. */
-  static int[] base(Polygon2 outline) {
-    int n = outline.size();
-    int a = 0;
-    int b = 1;
-    for (int i = 0; i < n; i++) {
-      for (int j = i + 1; j < n; j++) {
-        if (outline.corner(i).distance(outline.corner(j))
-            > outline.corner(a).distance(outline.corner(b)) * (1 + 1e-9)) {
-          a = i;
-          b = j;
-        }
-      }
-    }
-    int c = -1;
-    double far = 0;
-    Vec2 along = outline.corner(b).minus(outline.corner(a));
-    for (int i = 0; i < n; i++) {
-      double off = Math.abs(along.cross(outline.corner(i).minus(outline.corner(a))));
-      if (off > far * (1 + 1e-9)) {
-        far = off;
-        c = i;
-      }
-    }
-    double side = along.cross(outline.corner(c).minus(outline.corner(a)));
-    return side > 0 ? new int[] {a, b, c} : new int[] {b, a, c};
-  }
-
-  /** The size by which strain is told: the distance of the farthest corners, in mm. */
-  static double size(Polygon2 outline) {
-    int[] base = base(outline);
-    return outline.corner(base[0]).distance(outline.corner(base[1]));
   }
 
   private void crease(int s) {

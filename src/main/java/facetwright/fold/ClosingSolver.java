@@ -175,14 +175,14 @@ public final class ClosingSolver {
     double[] x = rest.x();
     Ring ring = Ring.at(ClosingEquations.ring(net, unknowns, welded), x);
     boolean meets =
-        rest.worst() <= Folding.CLOSE_ENOUGH * size && Laps.lieOn(net, unknowns, welded, x);
+        rest.worst() <= Closure.CLOSE_ENOUGH * size && SoughtLaps.lieOn(net, unknowns, welded, x);
     Trial.State state =
         !ring.turnsOnce()
             ? Trial.State.ASTRAY
             : !meets ? Trial.State.OPEN : isClear(x) ? Trial.State.CLOSED : Trial.State.IN_ITSELF;
     double slant = ring.slant();
     return new Trial(
-        rest, state, against(starts, x), slant <= Folding.CLOSE_ENOUGH * size ? 0 : slant);
+        rest, state, against(starts, x), slant <= Closure.CLOSE_ENOUGH * size ? 0 : slant);
   }
 
   /** Whether no panels are in each other's way, as far as it looks. */
@@ -211,7 +211,7 @@ public final class ClosingSolver {
   private double[] points(int start, ScoreAngles guess, RingStart ring) {
     return isRing(start, ring)
         ? ring.points(guess, Math.toRadians(LEANS.get(start)))
-        : welded.middles(Folding.startPoses(net, guess));
+        : welded.middles(StartPoses.of(net, guess));
   }
 
   private int against(StartAngles starts, double[] x) {

@@ -131,7 +131,7 @@ public record FoldedForm(
 
   /** What some of its panels measure as they stand, such as those of a lid beside its box. */
   public Measures measures(Net net, List<Integer> panels) {
-    return new Body(net, poses, panels, Folding.closeEnough(net)).measure();
+    return new Body(net, poses, panels, Closure.within(net)).measure();
   }
 
   /** The corners of a panel in space. */

@@ -3,7 +3,6 @@ package facetwright.fold;
 import facetwright.fold.solve.SolverSettings;
 import facetwright.fold.touch.Collision;
 import facetwright.fold.touch.Collisions;
-import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
 import facetwright.net.Laid;
@@ -40,9 +39,6 @@ import java.util.stream.IntStream;
  * as {@link Collisions} finds them.
  */
 public final class Folding {
-  /** A join closes when it misses by no more than this part of the net's longer side. */
-  public static final double CLOSE_ENOUGH = 1e-6;
-
   private final Net net;
   private final LengthTolerance tolerance;
   private final double caliper;
@@ -57,12 +53,12 @@ public final class Folding {
     this.roots = RootPanels.of(net, piece);
   }
 
-  /** The finished form of card without thickness; tolerance {@link #CLOSE_ENOUGH}. */
+  /** The finished form of card without thickness; tolerance {@link Closure#CLOSE_ENOUGH}. */
   public static FoldedForm fold(Net net) {
     return path(net).form();
   }
 
-  /** The finished form of this card; tolerance {@link #CLOSE_ENOUGH}. */
+  /** The finished form of this card; tolerance {@link Closure#CLOSE_ENOUGH}. */
   public static FoldedForm fold(Laid laid) {
     return path(laid).form();
   }
@@ -144,7 +140,7 @@ public final class Folding {
   }
 
   private static FoldPath by(Net net, ScoreAngles nominal, SolverSettings settings, Solved solved) {
-    Folding folding = new Folding(net, closeEnough(net), settings.card().caliper());
+    Folding folding = new Folding(net, Closure.within(net), settings.card().caliper());
     return switch (solved.verdict()) {
       case NOT_SOLVED -> folding.bent(nominal, settings);
       case CLOSES, FORGIVEN, IN_ITSELF -> folding.bent(solved.angles(), settings);
@@ -152,22 +148,9 @@ public final class Folding {
     };
   }
 
-  /** Where panels stand by angles guessed at: what a solver may begin with. */
-  static List<Motion3> startPoses(Net net, ScoreAngles guess) {
-    Folding folding = new Folding(net, closeEnough(net), 0);
-    FoldTree tree = FoldTree.of(net, folding.roots, guess);
-    return Assembly.of(net, 0, tree.fold(guess), folding.piece, 0).poses();
-  }
-
   /** The whole way, by angles found elsewhere; a join closes within the tolerance. */
   public static FoldPath path(Net net, ScoreAngles angles, LengthTolerance tolerance) {
     return new Folding(net, tolerance, 0).along(angles);
-  }
-
-  /** {@link #CLOSE_ENOUGH} for this net, in mm. */
-  public static LengthTolerance closeEnough(Net net) {
-    Box2 box = net.box();
-    return new LengthTolerance(CLOSE_ENOUGH * Math.max(box.width(), box.height()));
   }
 
   /** The way by these angles, its panels bent where that closes it. */
@@ -194,7 +177,7 @@ public final class Folding {
   private static List<PanelStrain> strains(Solved solved) {
     return IntStream.range(0, solved.strain().size())
         .mapToObj(p -> new PanelStrain(p, solved.strain().get(p)))
-        .filter(s -> s.part() > CLOSE_ENOUGH)
+        .filter(s -> s.part() > Closure.CLOSE_ENOUGH)
         .toList();
   }
 

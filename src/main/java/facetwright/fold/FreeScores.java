@@ -61,7 +61,7 @@ final class FreeScores {
     Box2 box = net.box();
     ScoreAngles guess =
         new StartAngles(net, unknowns, welded, given, settings.starts().seed()).guess(0);
-    double[] begin = welded.middles(Folding.startPoses(net, guess));
+    double[] begin = welded.middles(StartPoses.of(net, guess));
     Descent descent =
         new Descent(
             equations.folded(guess, given), begin, Math.max(box.width(), box.height()), settings);

@@ -51,7 +51,7 @@ final class Freedom {
   /** Whether anything moves where the points are, and misses no more for it. */
   boolean moves(Descent.Rest rest) {
     double[] x = rest.x();
-    double miss = Math.max(rest.worst(), Folding.CLOSE_ENOUGH * size) * (1 + MORE);
+    double miss = Math.max(rest.worst(), Closure.CLOSE_ENOUGH * size) * (1 + MORE);
     SplittableRandom chance = new SplittableRandom(settings.starts().seed());
     for (int probe = 0; probe < PROBES; probe++) {
       double[] motion = mixed(x, chance);

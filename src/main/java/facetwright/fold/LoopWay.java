@@ -199,6 +199,6 @@ final class LoopWay {
     for (int c = 0; c < outline.size(); c++) {
       off = Math.max(off, pose.apply(outline.corner(c)).distance(welded.place(x, panel, c)));
     }
-    return off / ClosingEquations.size(outline);
+    return off / BaseCorners.size(outline);
   }
 }

@@ -14,6 +14,6 @@ public record PanelStrain(int panel, double part) implements Serializable {
 
   /** How far that is, in mm. */
   public double mm(Net net) {
-    return part * ClosingEquations.size(net.panels().get(panel).outline());
+    return part * BaseCorners.size(net.panels().get(panel).outline());
   }
 }

@@ -38,7 +38,7 @@ record Settled(Net net, Unknowns sought, Welded welded, Descent.Rest rest) {
     double gap = gaps.stream().mapToDouble(JoinGap::mm).max().orElse(0);
     double most = strain.stream().mapToDouble(s -> s).max().orElse(0);
     Box2 box = net.box();
-    double close = Folding.CLOSE_ENOUGH * Math.max(box.width(), box.height());
+    double close = Closure.CLOSE_ENOUGH * Math.max(box.width(), box.height());
     Closure verdict =
         gap > close || most > settings.card().forgivenStrain()
             ? Closure.OPEN
@@ -64,7 +64,7 @@ record Settled(Net net, Unknowns sought, Welded welded, Descent.Rest rest) {
     for (int c = 0; c < outline.size(); c++) {
       off = Math.max(off, pose.apply(outline.corner(c)).distance(welded.place(rest.x(), panel, c)));
     }
-    return off / ClosingEquations.size(outline);
+    return off / BaseCorners.size(outline);
   }
 
   private List<JoinGap> gaps(double caliper) {
@@ -80,7 +80,7 @@ record Settled(Net net, Unknowns sought, Welded welded, Descent.Rest rest) {
         case Join.Lap lap when sought.seeks(lap.under()) && sought.seeks(lap.over()) ->
             gaps.add(
                 new JoinGap(
-                    j, Laps.miss(net, lap, Laps.seen(net, welded, rest.x(), lap), caliper)));
+                    j, Laps.miss(net, lap, SoughtLaps.seen(net, welded, rest.x(), lap), caliper)));
         default -> {}
       }
     }
