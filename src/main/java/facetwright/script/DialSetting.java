@@ -1,5 +1,7 @@
 package facetwright.script;
 
+import facetwright.script.text.Edit;
+import facetwright.script.text.Head;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,11 +20,9 @@ import java.util.regex.Pattern;
  * @param values dial values by name, as a person types them, in the order of the line
  */
 public record DialSetting(String name, Map<String, String> values) implements Serializable {
-  private static final Pattern LINE =
-      Pattern.compile(
-          "\\s*(?:\\*+\\s*|/\\*+\\s*)?setting\\s*:\\s*([^=]*)=(.*)", Pattern.CASE_INSENSITIVE);
+  private static final String KEY = "setting";
   private static final Pattern ENTRY =
-      Pattern.compile("\\s*(?:\"([^\"]+)\"|([^\",]+?))\\s+([-+]?\\.?\\d[^,]*?)\\s*(?:,|\\*/|$)");
+      Pattern.compile("\\s*(?:\"([^\"]+)\"|([^\",]+?))\\s+([-+]?\\.?\\d[^,]*?)\\s*(?:,|$)");
   private static final Pattern BARE_NAME = Pattern.compile("[^\\s\",]+(?:\\s+[^\\d\\s\",+.-]+)*");
 
   public DialSetting {
@@ -33,7 +33,7 @@ public record DialSetting(String name, Map<String, String> values) implements Se
   /** The settings of a script, in their order. Lines that can't be read are left out. */
   public static List<DialSetting> read(String source) {
     List<DialSetting> found = new ArrayList<>();
-    for (String line : head(source).lines().toList()) {
+    for (Head.Line line : Head.of(source).lines()) {
       DialSetting setting = of(line);
       if (setting != null) {
         found.removeIf(s -> s.isCalled(setting.name));
@@ -50,13 +50,13 @@ public record DialSetting(String name, Map<String, String> values) implements Se
   public String addedTo(String source) {
     String cleared = removedFrom(source, name);
     String line = " * setting: " + name + " = " + text() + "\n";
-    String head = head(cleared);
-    int end = head.lastIndexOf("*/");
-    if (end < 0) {
+    Head head = Head.of(cleared);
+    if (head.end() == 0) {
       return "/*\n" + line + " */\n" + cleared;
     }
-    int start = head.lastIndexOf('\n', end) + 1;
-    if (head.substring(start, end).isBlank()) {
+    int end = head.end() - "*/".length();
+    int start = head.lines().getLast().start();
+    if (cleared.substring(start, end).isBlank()) {
       return cleared.substring(0, start) + line + cleared.substring(start);
     }
     String before = cleared.substring(0, end).stripTrailing();
@@ -65,20 +65,14 @@ public record DialSetting(String name, Map<String, String> values) implements Se
 
   /** The script without the setting of a name. */
   public static String removedFrom(String source, String name) {
-    String head = head(source);
-    StringBuilder kept = new StringBuilder();
-    int at = 0;
-    while (at < head.length()) {
-      int next = head.indexOf('\n', at) + 1;
-      next = next == 0 ? head.length() : next;
-      DialSetting setting = of(head.substring(at, next));
-      boolean whole = !head.substring(at, next).contains("*/") && !head.startsWith("/*", at);
-      if (setting == null || !setting.isCalled(name) || !whole) {
-        kept.append(head, at, next);
+    List<Edit> edits = new ArrayList<>();
+    for (Head.Line line : Head.of(source).lines()) {
+      DialSetting setting = of(line);
+      if (setting != null && setting.isCalled(name) && line.isWhole()) {
+        edits.add(Edit.replace(line.start(), line.end(), ""));
       }
-      at = next;
     }
-    return kept + source.substring(head.length());
+    return Edit.all(source, edits);
   }
 
   /** Whether it has this name, large and small letters alike. */
@@ -92,8 +86,8 @@ public record DialSetting(String name, Map<String, String> values) implements Se
   }
 
   /** Whether a line of the head is a setting, so that it is no part of the notes. */
-  static boolean isLine(String line) {
-    return LINE.matcher(line).matches();
+  static boolean isIn(Head.Line line) {
+    return line.key().equalsIgnoreCase(KEY) && line.value().contains("=");
   }
 
   private String text() {
@@ -105,22 +99,16 @@ public record DialSetting(String name, Map<String, String> values) implements Se
     return String.join(", ", parts);
   }
 
-  private static DialSetting of(String line) {
-    Matcher m = LINE.matcher(line.strip());
-    if (!m.matches() || m.group(1).isBlank()) {
+  private static DialSetting of(Head.Line line) {
+    String name = line.value().substring(0, Math.max(0, line.value().indexOf('='))).strip();
+    if (!isIn(line) || name.isEmpty()) {
       return null;
     }
     Map<String, String> values = new LinkedHashMap<>();
-    Matcher entry = ENTRY.matcher(m.group(2));
+    Matcher entry = ENTRY.matcher(line.value().substring(line.value().indexOf('=') + 1));
     while (entry.find()) {
       values.put(entry.group(1) != null ? entry.group(1) : entry.group(2), entry.group(3).strip());
     }
-    return values.isEmpty() ? null : new DialSetting(m.group(1), values);
-  }
-
-  /** The first block comment and what stands before it, or nothing where the script has none. */
-  private static String head(String source) {
-    Matcher block = ScriptHeader.BLOCK.matcher(source);
-    return block.find() ? source.substring(0, block.end()) : "";
+    return values.isEmpty() ? null : new DialSetting(name, values);
   }
 }

@@ -20,12 +20,14 @@ import facetwright.script.sandbox.HostClock;
 import facetwright.script.sandbox.Sandbox;
 import facetwright.script.sandbox.ScriptException;
 import facetwright.script.sandbox.SiteFinder;
+import facetwright.script.text.Name;
+import facetwright.script.text.Names;
+import facetwright.script.text.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.graalvm.polyglot.Context;
 
@@ -33,10 +35,6 @@ import org.graalvm.polyglot.Context;
 public final class Facetwright {
   /** The weight reckoned with where the script names no sheet, g/m²; common practice, no source. */
   private static final double USUAL_WEIGHT = 220;
-
-  /** A name that a script makes; good enough to suggest it. */
-  private static final Pattern MADE =
-      Pattern.compile("\\b(?:const|let|var|function)\\s+([A-Za-z_$][\\w$]*)");
 
   private Facetwright() {}
 
@@ -210,7 +208,7 @@ public final class Facetwright {
     @Override
     public List<String> names() {
       List<String> names = new ArrayList<>(Language.names());
-      MADE.matcher(source).results().map(m -> m.group(1)).forEach(names::add);
+      Names.of(Reading.of(source)).all().stream().map(Name::word).forEach(names::add);
       return names;
     }
 

@@ -1,13 +1,13 @@
 package facetwright.script;
 
 import facetwright.geom.PlainText;
+import facetwright.script.text.Head;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Set;
 
 /**
  * Reads the comment block at the head of a script: lines such as {@code author: Mirren Oake} inside
@@ -15,29 +15,25 @@ import java.util.regex.Pattern;
  * that begin with {@code setting:} are for {@link DialSetting}.
  */
 public final class ScriptHeader {
-  static final Pattern BLOCK = Pattern.compile("\\A\\s*/\\*(.*?)\\*/", Pattern.DOTALL);
-  private static final Pattern ENTRY =
-      Pattern.compile("(title|author|licence|tags|notes)\\s*:\\s*(.*)", Pattern.CASE_INSENSITIVE);
+  private static final Set<String> KEYS = Set.of("title", "author", "licence", "tags", "notes");
+  private static final int LONGEST = 20_000;
 
   private ScriptHeader() {}
 
   /** What the block says; empty entries where there is none. */
   public static Design.Header read(String source) {
     Map<String, String> entries = new LinkedHashMap<>();
-    Matcher block = BLOCK.matcher(source.length() > 20_000 ? source.substring(0, 20_000) : source);
-    if (block.find()) {
-      String entry = null;
-      for (String raw : PlainText.lines(block.group(1)).lines().toList()) {
-        String line = raw.strip().replaceFirst("^\\*+\\s?", "").strip();
-        Matcher m = ENTRY.matcher(line);
-        if (DialSetting.isLine(line)) {
-          entry = null;
-        } else if (m.matches()) {
-          entry = m.group(1).toLowerCase(Locale.ROOT);
-          entries.put(entry, m.group(2).strip());
-        } else if (entry != null && !line.isEmpty()) {
-          entries.merge(entry, line, (a, b) -> (a + " " + b).strip());
-        }
+    Head head = Head.of(source);
+    String entry = null;
+    for (Head.Line line : head.end() > LONGEST ? List.<Head.Line>of() : head.lines()) {
+      String key = line.key().toLowerCase(Locale.ROOT);
+      if (DialSetting.isIn(line)) {
+        entry = null;
+      } else if (KEYS.contains(key)) {
+        entry = key;
+        entries.put(key, PlainText.lines(line.value()));
+      } else if (entry != null && !line.text().isEmpty()) {
+        entries.merge(entry, PlainText.lines(line.text()), (a, b) -> (a + " " + b).strip());
       }
     }
     List<String> tags =

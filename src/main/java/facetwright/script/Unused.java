@@ -4,6 +4,7 @@ import facetwright.check.Finding;
 import facetwright.check.Place;
 import facetwright.net.Mend;
 import facetwright.script.api.Made;
+import facetwright.script.text.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,9 +19,9 @@ final class Unused {
   private static final String RULE = "unused";
   private static final String NEVER = " is never unfolded, so it is no part of the net.";
 
-  private final String script;
+  private final Reading script;
 
-  private Unused(String script) {
+  private Unused(Reading script) {
     this.script = script;
   }
 
@@ -34,7 +35,7 @@ final class Unused {
     if (left.isEmpty()) {
       return List.of();
     }
-    Unused unused = new Unused(Chain.blanked(source));
+    Unused unused = new Unused(Reading.of(source));
     List<Finding> found = new ArrayList<>();
     left.forEach(m -> unused.look(m).ifPresent(found::add));
     return found;

@@ -136,6 +136,8 @@ class UnusedTest {
         "w.rows('rim').tabs(); const walls = w.rows('wall'); walls.columns('odd').layer();",
         "try { p.open('nothing'); } catch (e) { say(e.message); }",
         "say('p.open(\"top\");'); // p.open('top');",
+        "const lid = p.open('top'); say(`${lid.height()} mm`);",
+        "const lid = p /* ; */ . open('top'); [lid][0].unfold();",
       })
   void isFine(String line) {
     assertThat(unused(HEAD + line + FOOT)).isEmpty();

@@ -1,6 +1,8 @@
 package facetwright.script.sandbox;
 
 import facetwright.net.Site;
+import facetwright.script.text.Reading;
+import facetwright.script.text.Token.Kind;
 
 /** Where in a call the name of what is called stands: {@code rows} in {@code a.b(1).rows(2)}. */
 final class Callee {
@@ -14,67 +16,16 @@ final class Callee {
    * @return {@code start} where the expression calls no member
    */
   static Site in(CharSequence text, Site start) {
-    int at = nameOfLastCall(text);
-    int line = start.line();
-    int column = start.column();
-    for (int i = 0; i < at; i++) {
-      boolean broken = text.charAt(i) == '\n';
-      line += broken ? 1 : 0;
-      column = broken ? 1 : column + 1;
+    Reading reading = Reading.of(text.toString());
+    int close = reading.tokens().size() - 1;
+    boolean isCall = reading.is(close, ')') && reading.partner(close) >= 0;
+    int name = isCall ? reading.back(reading.partner(close)) : -1;
+    if (!reading.is(name, Kind.NAME) || !reading.isDot(reading.back(name))) {
+      return start;
     }
-    return new Site(line, column);
-  }
-
-  /** Where the member stands that is called last; 0 where the text ends in no such call. */
-  private static int nameOfLastCall(CharSequence text) {
-    int depth = 0;
-    int open = -1;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      switch (c) {
-        case '"', '\'', '`' -> i = textEnd(text, i);
-        case '/' -> i = commentEnd(text, i);
-        case '(', '[', '{' -> {
-          if (depth++ == 0) {
-            open = c == '(' ? i : -1;
-          }
-        }
-        case ')', ']', '}' -> depth--;
-        default -> {}
-      }
-    }
-    boolean call = open > 0 && text.charAt(text.length() - 1) == ')';
-    int end = call ? open : 0;
-    while (end > 0 && Character.isWhitespace(text.charAt(end - 1))) {
-      end--;
-    }
-    int from = end;
-    while (from > 0 && Character.isJavaIdentifierPart(text.charAt(from - 1))) {
-      from--;
-    }
-    int before = from;
-    while (before > 0 && Character.isWhitespace(text.charAt(before - 1))) {
-      before--;
-    }
-    boolean member = before > 0 && text.charAt(before - 1) == '.';
-    return from < end && member ? from : 0;
-  }
-
-  private static int textEnd(CharSequence text, int from) {
-    for (int i = from + 1; i < text.length(); i++) {
-      if (text.charAt(i) == '\\') {
-        i++;
-      } else if (text.charAt(i) == text.charAt(from)) {
-        return i;
-      }
-    }
-    return text.length();
-  }
-
-  private static int commentEnd(CharSequence text, int from) {
-    String rest = text.subSequence(from, text.length()).toString();
-    int end =
-        rest.startsWith("//") ? rest.indexOf('\n') : rest.startsWith("/*") ? rest.indexOf("*/") : 0;
-    return end < 0 ? text.length() : from + end;
+    int at = reading.token(name).start();
+    int line = reading.line(at);
+    return new Site(
+        start.line() + line - 1, reading.column(at) + (line == 1 ? start.column() - 1 : 0));
   }
 }

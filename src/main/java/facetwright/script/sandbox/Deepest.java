@@ -1,6 +1,7 @@
 package facetwright.script.sandbox;
 
 import facetwright.net.Site;
+import facetwright.script.text.Reading;
 
 /** Where a script goes deepest into brackets. */
 final class Deepest {
@@ -11,32 +12,35 @@ final class Deepest {
 
   /** The bracket that opens the deepest place; where none is deep, the longest line. */
   static Site of(String source) {
+    Reading reading = Reading.of(source);
     int depth = 0;
     int most = 0;
-    int longest = 0;
-    int line = 1;
-    int start = 0;
-    Site deepest = Site.NONE;
-    Site longestLine = Site.NONE;
-    for (int i = 0; i <= source.length(); i++) {
-      char c = i < source.length() ? source.charAt(i) : '\n';
-      if (c == '\n') {
-        if (i - start > longest) {
-          longest = i - start;
-          longestLine = new Site(line, 1);
-        }
-        line++;
-        start = i + 1;
-      } else if ("([{".indexOf(c) >= 0) {
+    int deepest = 0;
+    for (int i = 0; i < reading.tokens().size(); i++) {
+      if (reading.is(i, '(') || reading.is(i, '[') || reading.is(i, '{')) {
         depth++;
         if (depth > most) {
           most = depth;
-          deepest = new Site(line, i - start + 1);
+          deepest = reading.token(i).start();
         }
-      } else if (")]}".indexOf(c) >= 0) {
+      } else if (reading.is(i, ')') || reading.is(i, ']') || reading.is(i, '}')) {
         depth--;
       }
     }
-    return most >= DEEP ? deepest : longestLine;
+    return most >= DEEP
+        ? new Site(reading.line(deepest), reading.column(deepest))
+        : new Site(longestLine(reading), 1);
+  }
+
+  private static int longestLine(Reading reading) {
+    int longest = 1;
+    for (int line = 2; line <= reading.lineCount(); line++) {
+      longest = length(reading, line) > length(reading, longest) ? line : longest;
+    }
+    return longest;
+  }
+
+  private static int length(Reading reading, int line) {
+    return reading.lineEnd(line) - reading.lineStart(line);
   }
 }

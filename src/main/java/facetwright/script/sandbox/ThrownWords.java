@@ -1,5 +1,7 @@
 package facetwright.script.sandbox;
 
+import facetwright.script.text.Reading;
+import facetwright.script.text.Token.Kind;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -39,20 +41,31 @@ record ThrownWords(String fault, String remedy) {
   }
 
   private static ThrownWords ofNothing(String member, CharSequence text) {
-    Matcher call =
-        Pattern.compile(
-                "\\.\\s*([\\w$]+)\\s*\\([^()]*\\)\\s*\\.\\s*" + Pattern.quote(member) + "\\b")
-            .matcher(text);
-    if (!call.find()) {
+    String called = calledBefore(Reading.of(text.toString()), member);
+    if (called.isEmpty()) {
       return new ThrownWords(
           "there is nothing here that could have " + member,
           "See what stands before ." + member + ": a misspelt name, or a call that gives nothing.");
     }
-    String called = call.group(1);
     return new ThrownWords(
         called + " gives nothing back, so ." + member + " has nothing to work on",
         called.equals("unfold")
             ? "Put ." + member + " before .unfold: a form is changed before it is laid flat."
             : "Make a statement of its own of each.");
+  }
+
+  /** The member that is called just before another; empty where none is. */
+  private static String calledBefore(Reading reading, String member) {
+    for (int i = 0; i < reading.tokens().size(); i++) {
+      int close = reading.back(reading.back(i));
+      int name = reading.is(close, ')') ? reading.back(reading.partner(close)) : -1;
+      if (reading.is(i, member)
+          && reading.isDot(reading.back(i))
+          && reading.is(name, Kind.NAME)
+          && reading.isDot(reading.back(name))) {
+        return reading.word(name);
+      }
+    }
+    return "";
   }
 }

@@ -30,13 +30,18 @@ public final class DesignCall {
     return call;
   }
 
-  /** The title, where it is written as a text. */
-  public Optional<String> title() {
-    return call.arguments(reading).stream()
-        .findFirst()
-        .flatMap(scope::value)
-        .filter(s -> s.first() == s.last())
-        .flatMap(s -> reading.said(s.first()));
+  /**
+   * The title that a script gives its design, where it is written as a text; the script may be half
+   * written.
+   */
+  public static Optional<String> title(Reading reading) {
+    for (int i = 0; i < reading.tokens().size(); i++) {
+      int open = reading.forth(i);
+      if (reading.is(i, "design") && reading.isOwnName(i) && reading.is(open, '(')) {
+        return reading.said(reading.forth(open));
+      }
+    }
+    return Optional.empty();
   }
 
   /** The options behind the title. */

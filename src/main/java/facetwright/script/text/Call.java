@@ -33,6 +33,23 @@ public record Call(int name, int open, int close) {
     return found;
   }
 
+  /**
+   * The token that a chain of calls begins with: {@code a} of {@code a.b(1).c(2)}; -1 where that is
+   * no name.
+   *
+   * @param member the name of one that is called in it
+   */
+  public static int first(Reading reading, int member) {
+    int i = member;
+    while (reading.isDot(reading.back(i))) {
+      i = reading.back(reading.back(i));
+      while (reading.is(i, ')') || reading.is(i, ']')) {
+        i = reading.partner(i) < 0 ? -1 : reading.back(reading.partner(i));
+      }
+    }
+    return reading.is(i, Kind.NAME) || reading.is(i, "this") ? i : -1;
+  }
+
   /** Whether the name is that of a function made here. */
   private static boolean isMade(Reading reading, int name) {
     return reading.is(reading.back(name), "function");

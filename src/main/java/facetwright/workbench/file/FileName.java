@@ -1,20 +1,17 @@
 package facetwright.workbench.file;
 
+import facetwright.script.scope.DesignCall;
+import facetwright.script.text.Reading;
 import java.text.Normalizer;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** File names made of titles. */
 public final class FileName {
-  private static final Pattern TITLE = Pattern.compile("design\\s*\\(\\s*([\"'`])(.*?)\\1");
-
   private FileName() {}
 
   /** The title that a script gives its design, as far as can be seen without running it. */
   public static String title(String script) {
-    Matcher m = TITLE.matcher(script);
-    return m.find() ? m.group(2).strip() : "";
+    return DesignCall.title(Reading.of(script)).map(String::strip).orElse("");
   }
 
   /** A plain file name: small letters, digits and hyphens. */

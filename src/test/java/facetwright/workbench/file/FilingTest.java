@@ -212,5 +212,8 @@ class FilingTest {
     assertThat(FileName.of("Müllers Laterne, 2. Form!")).isEqualTo("mullers-laterne-2-form.js");
     assertThat(FileName.of(" … ")).isEqualTo("design.js");
     assertThat(FileName.title("// x\ndesign( 'Gull' , {})")).isEqualTo("Gull");
+    assertThat(FileName.title("// design('Old')\nx.design('No'); design(`New`")).isEqualTo("New");
+    assertThat(FileName.title("design(\"A \\\"tall\\\" box\")")).isEqualTo("A \"tall\" box");
+    assertThat(FileName.title("say('design(\"No\")'); design(name)")).isEmpty();
   }
 }

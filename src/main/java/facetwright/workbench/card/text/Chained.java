@@ -1,6 +1,7 @@
 package facetwright.workbench.card.text;
 
 import facetwright.script.scope.Scope;
+import facetwright.script.text.Call;
 import facetwright.script.text.Edit;
 import facetwright.script.text.Name;
 import facetwright.script.text.Reading;
@@ -26,7 +27,7 @@ final class Chained {
   /** What the chain comes to is given the name that it begins with; a const of it becomes a let. */
   Optional<Repair> keep(String name) {
     int first = first();
-    if (!reading.word(first).equals(name) || end() < 0) {
+    if (first < 0 || !reading.word(first).equals(name) || end() < 0) {
       return Optional.empty();
     }
     int start = reading.token(first).start();
@@ -59,7 +60,8 @@ final class Chained {
     }
     int semicolon = reading.forth(end);
     int stop = reading.is(semicolon, ';') ? reading.token(semicolon).end() : last;
-    int line = reading.lineStart(reading.line(reading.token(first()).start()));
+    int first = Math.max(0, first());
+    int line = reading.lineStart(reading.line(reading.token(first).start()));
     int indent = line;
     while (indent < stop && Character.isWhitespace(reading.text().charAt(indent))) {
       indent++;
@@ -75,14 +77,7 @@ final class Chained {
 
   /** The token that the chain begins with. */
   private int first() {
-    int i = called;
-    while (reading.isDot(reading.back(i))) {
-      i = reading.back(reading.back(i));
-      while (reading.is(i, ')') || reading.is(i, ']')) {
-        i = reading.back(reading.partner(i));
-      }
-    }
-    return i;
+    return Call.first(reading, called);
   }
 
   /** The bracket that ends the call; -1 for none. */
