@@ -68,7 +68,7 @@ public final class ScreenPictures {
     fault();
     save("fault" + end);
     Fx.run(() -> visit.house.places().now().set(Place.PAPERS));
-    Fx.until("a page is shown", () -> Fx.says(visit.house, "Page 1 of"));
+    drawn();
     handout();
     save("papers" + end);
     Fx.run(() -> visit.house.places().now().set(Place.SHELF));
@@ -149,7 +149,16 @@ public final class ScreenPictures {
             }
           }
         });
-    Fx.until("the handout is drawn", () -> !Fx.says(visit.house, "Page 1 of 1"));
+    drawn();
+  }
+
+  /** Papers are listed and drawn beside the window, one thing after the other. */
+  private void drawn() throws Exception {
+    Fx.until(
+        "a page is shown",
+        () ->
+            !visit.house.papers().work().going().get()
+                && Fx.says(visit.house.papers(), "Page 1 of"));
     Fx.pulse();
   }
 
