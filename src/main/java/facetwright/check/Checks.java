@@ -15,6 +15,7 @@ public final class Checks {
           new OffSheetRule(),
           new SeamLengthsRule(),
           new InsideOutRule(),
+          new WideColumnRule(),
           new GapRule(),
           new FoldFlatRule(),
           new TearRule(),

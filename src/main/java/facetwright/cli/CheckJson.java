@@ -4,6 +4,7 @@ import facetwright.aim.Measure;
 import facetwright.aim.Mend;
 import facetwright.check.Finding;
 import facetwright.check.OverlapRule;
+import facetwright.check.Place;
 import facetwright.check.Verdict;
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
@@ -16,6 +17,7 @@ import facetwright.net.Net;
 import facetwright.net.Overlaps;
 import facetwright.script.Design;
 import facetwright.script.Dial;
+import facetwright.script.sandbox.ScriptException;
 import java.util.Locale;
 import java.util.Optional;
 import tools.jackson.core.JsonGenerator;
@@ -43,6 +45,24 @@ final class CheckJson {
           for (Finding finding : design.findings()) {
             finding(json, finding);
           }
+          json.writeEndArray();
+        });
+  }
+
+  /** A script that came to nothing, as the one finding there is. */
+  static String of(ScriptException fault) {
+    Finding finding =
+        new Finding(
+            "script",
+            Finding.Severity.ERROR,
+            fault.getMessage(),
+            fault.remedy(),
+            new Place.WholeNet(),
+            fault.site());
+    return JsonText.object(
+        json -> {
+          json.writeArrayPropertyStart("findings");
+          finding(json, finding);
           json.writeEndArray();
         });
   }

@@ -41,6 +41,10 @@ final class Trouble {
     switch (failure) {
       case InScript e -> {
         err.println(text(e));
+        if (line.getParseResult() != null && line.getParseResult().hasMatchedOption("--json")) {
+          line.getOut().println(CheckJson.of(e.fault()));
+          line.getOut().flush();
+        }
         if (e.fault().isStillRunning()) {
           // Nothing inside this process can stop it, and nothing has been written yet.
           err.flush();

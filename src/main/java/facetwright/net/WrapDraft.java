@@ -52,23 +52,6 @@ public final class WrapDraft {
     Ask.count("the number of rows", rows.size(), 1, MOST_ROWS, site);
     widths.forEach(w -> Ask.length("a column's width", w, site));
     rows.forEach(r -> Ask.length("the height of row \"" + r.name() + "\"", r.height(), site));
-    double longest = widths.stream().mapToDouble(w -> w).max().orElseThrow();
-    double round = widths.stream().mapToDouble(w -> w).sum();
-    double others = round - longest;
-    Ask.that(
-        longest <= others,
-        "the wrap can't close: a column of "
-            + Ask.text(longest)
-            + " mm is wider than all others together: make it less than "
-            + Ask.text(others)
-            + " mm wide",
-        site);
-    Ask.that(
-        longest < others,
-        "the wrap would lie flat: a column of "
-            + Ask.text(longest)
-            + " mm is as wide as all others together: make it narrower, or one of them wider",
-        site);
     cells = new WrapCell[rows.size()][widths.size()];
     for (int r = 0; r < rows.size(); r++) {
       for (int c = 0; c < widths.size(); c++) {

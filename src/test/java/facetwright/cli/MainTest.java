@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -239,6 +240,22 @@ class MainTest {
         .as("says what to do:\n" + run.err())
         .isGreaterThanOrEqualTo(2);
     assertThat(out).doesNotExist();
+  }
+
+  /** A program that reads the answer finds the fault where it finds others. */
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "dials", "layers", "chart", "materials"})
+  void badScriptsAreToldAsJsonToo(String command) throws Exception {
+    Path script = Files.writeString(folder.resolve("bad.js"), "design(\"Bad\");\nprsm({});\n");
+    Run run = run(command, script.toString(), "--json");
+    assertThat(run.exit()).isEqualTo(2);
+    assertThat(run.err()).contains("bad.js:2:1");
+    JsonNode found = new ObjectMapper().readTree(run.out()).get("findings").get(0);
+    assertThat(found.get("rule").asString()).isEqualTo("script");
+    assertThat(found.get("severity").asString()).isEqualTo("error");
+    assertThat(found.get("message").asString()).contains("prsm");
+    assertThat(found.get("line").asInt()).isEqualTo(2);
+    assertThat(found.get("fix").asString()).contains("prism");
   }
 
   @Test

@@ -281,13 +281,6 @@ class WrapDraftTest {
     assertThatThrownBy(() -> wrap(2, 30, 40.0)).hasMessageContaining("3 to 64, not 2");
     assertThatThrownBy(() -> wrap(6, 0, 40.0)).hasMessageContaining("width");
     assertThatThrownBy(() -> wrap(6, 30, -1.0)).hasMessageContaining("height");
-    assertThatThrownBy(
-            () -> WrapDraft.of(List.of(91.0, 40.0, 50.0), WrapRow.usual(List.of(9.0)), AT))
-        .hasMessageContaining("can't close")
-        .hasMessageEndingWith("make it less than 90 mm wide");
-    assertThatThrownBy(
-            () -> WrapDraft.of(List.of(90.0, 40.0, 50.0), WrapRow.usual(List.of(9.0)), AT))
-        .hasMessageContaining("would lie flat");
     WrapDraft wrap = wrap(6, 30, 10.0, 40.0, 10.0);
     assertThatThrownBy(() -> wrap.seam(30, AT)).hasMessageContaining("seam");
     assertThatThrownBy(() -> wrap.rows("walls", AT)).hasMessageContaining("\"wall\", \"rim\"");
