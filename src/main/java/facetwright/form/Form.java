@@ -133,16 +133,6 @@ public final class Form implements Serializable {
     return corners.get(edge.from()).distance(corners.get(edge.to()));
   }
 
-  /**
-   * The angle between the two facets of an edge, measured inside, in radians from 0 to 2π: under π
-   * at a convex edge.
-   *
-   * @throws FormException at the rim of an open form
-   */
-  public double dihedral(FormEdge edge) {
-    return Math.PI - FormMeasure.fold(this, edge);
-  }
-
   /** The box around the form. */
   public Bounds bounds() {
     return Bounds.around(corners);
@@ -185,18 +175,6 @@ public final class Form implements Serializable {
   public Form withSite(Site site) {
     List<Facet> placed = facets.stream().map(f -> f.site().isKnown() ? f : f.at(site)).toList();
     return new Form(corners, placed, edges);
-  }
-
-  /** Names all facets anew, in their order. */
-  public Form withFacetNames(List<String> names) {
-    FormCheck.require(
-        names.size() == facets.size(),
-        "the form has " + facets.size() + " facets, but " + names.size() + " names are given");
-    List<Facet> named = new ArrayList<>();
-    for (int i = 0; i < names.size(); i++) {
-      named.add(facets.get(i).named(names.get(i)));
-    }
-    return of(corners, named);
   }
 
   /** Takes a facet away: an open-topped box is a box without its top. */

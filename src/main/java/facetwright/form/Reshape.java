@@ -15,13 +15,6 @@ public final class Reshape {
     return form -> scaled(form, factor);
   }
 
-  /** Scaled so that the shortest edge has this length in mm. */
-  public static Change scaledTo(double edge) {
-    Limits.length("the edge", edge);
-    return form ->
-        scaled(form, edge / form.edges().stream().mapToDouble(form::length).min().orElseThrow());
-  }
-
   /** Raises a facet to a point over its centre, in mm; under 0 sinks it. Sides "name 1", …. */
   public static Change raised(String facet, double height) {
     return form -> raised(form, form.facet(facet), height);

@@ -114,13 +114,6 @@ public final class Solids {
     return antiprism(sides, radiusOf(sides, side), height);
   }
 
-  /** An antiprism whose triangles are equilateral; height h = s·√(1 − 1/(4·cos²(π/2n))). */
-  public static Form uniformAntiprism(int sides, double side) {
-    double radius = radiusOf(sides, side);
-    double half = Math.cos(Math.PI / (2 * sides));
-    return antiprism(sides, radius, side * Math.sqrt(1 - 1 / (4 * half * half)));
-  }
-
   /**
    * A profile turned about the z axis in a number of flat steps. A radius of 0 at the first or the
    * last point closes the form to a point there; otherwise a level "base" or "top" closes it.

@@ -38,8 +38,4 @@ public record Tabs(boolean on, double depth, double bevel, double minDepth)
   public Tabs withBevel(double degrees) {
     return new Tabs(on, depth, degrees, minDepth);
   }
-
-  public Tabs withMinDepth(double mm) {
-    return new Tabs(on, depth, bevel, mm);
-  }
 }

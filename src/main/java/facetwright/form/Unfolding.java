@@ -73,11 +73,6 @@ public record Unfolding(
     return new Unfolding(style, base, tabs, width, height, tries, seed);
   }
 
-  /** With another start of chance and another number of tries. */
-  public Unfolding searching(int newTries, long newSeed) {
-    return new Unfolding(style, base, tabs, sheetWidth, sheetHeight, newTries, newSeed);
-  }
-
   /**
    * Unfolds a form.
    *

@@ -217,11 +217,4 @@ public final class CardPanel {
     draft.become(role);
     return this;
   }
-
-  /**
-   * Takes the panel away, with its scores and joins. What hung on it becomes a piece of its own.
-   */
-  public void remove() {
-    net.remove(draft);
-  }
 }

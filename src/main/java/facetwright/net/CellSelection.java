@@ -35,13 +35,6 @@ public final class CellSelection {
     return narrowed(c -> numbers.contains(c.column + 1), at);
   }
 
-  /** Of these cells, those in every {@code step}-th column beginning with {@code first}. */
-  public CellSelection columnsEvery(int step, int first, Site at) {
-    Ask.count("the step between columns", step, 1, wrap.columnCount(), at);
-    Ask.count("the first column's number", first, 1, wrap.columnCount(), at);
-    return narrowed(c -> c.column + 1 >= first && (c.column + 1 - first) % step == 0, at);
-  }
-
   /** Of these cells, those in rows with this name, or "all". */
   public CellSelection rows(String name, Site at) {
     IntPredicate test = wrap.rowTest(name, at);
@@ -58,11 +51,6 @@ public final class CellSelection {
     List<WrapCell> kept = cells.stream().filter(test).toList();
     Ask.that(!kept.isEmpty(), "no cell of the wrap is in both selections", at);
     return new CellSelection(wrap, kept);
-  }
-
-  /** How many cells are chosen. */
-  public int size() {
-    return cells.size();
   }
 
   /** Cuts the cells away. */

@@ -55,11 +55,6 @@ public final class NetDraft {
     scores.add(new ScoreDraft(a, b, sense, angle, true, site));
   }
 
-  /** Takes a score away again; the two sides become boundary. */
-  public void unscore(EdgeDraft side) {
-    scores.removeIf(s -> s.a == side || s.b == side);
-  }
-
   public void slit(EdgeDraft a, EdgeDraft b, Site site) {
     slits.add(new SlitDraft(a, b, site));
   }
@@ -108,16 +103,6 @@ public final class NetDraft {
   /** Whether the side is neither scored nor slit. */
   public boolean isFree(EdgeDraft side) {
     return across(side) == null && slits.stream().noneMatch(s -> s.a == side || s.b == side);
-  }
-
-  /** Takes a panel out, with every score, slit, join and layer that names it. */
-  public void remove(PanelDraft panel) {
-    panels.remove(panel);
-    scores.removeIf(s -> s.a.panel() == panel || s.b.panel() == panel);
-    slits.removeIf(s -> s.a.panel() == panel || s.b.panel() == panel);
-    seams.removeIf(s -> s.a.panel() == panel || s.b.panel() == panel || s.tab == panel);
-    laps.removeIf(l -> l.under == panel || l.over == panel);
-    stance = stance.stream().filter(c -> c.startOf.panel() != panel).toList();
   }
 
   /**

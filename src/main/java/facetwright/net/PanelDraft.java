@@ -74,11 +74,6 @@ public final class PanelDraft {
     return edges.get((edges.indexOf(edge) + 1) % edges.size());
   }
 
-  /** The side before this one. */
-  public EdgeDraft before(EdgeDraft edge) {
-    return edges.get(Math.floorMod(edges.indexOf(edge) - 1, edges.size()));
-  }
-
   /**
    * Divides a side at a point: the given side keeps the first part, the returned one is the rest.
    */
@@ -108,10 +103,6 @@ public final class PanelDraft {
 
   public void open(Opening opening) {
     openings.add(opening);
-  }
-
-  public List<Opening> openings() {
-    return List.copyOf(openings);
   }
 
   public void layer(double reveal, String paper, Site layerSite) {

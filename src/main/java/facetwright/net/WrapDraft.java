@@ -96,31 +96,6 @@ public final class WrapDraft {
     return this;
   }
 
-  /** Cells of columns "even", "odd" or "all", in all rows. */
-  public CellSelection columns(String which, Site at) {
-    return all().columns(which, at);
-  }
-
-  /** Cells of these columns, counted from 1, in all rows. */
-  public CellSelection columns(List<Integer> numbers, Site at) {
-    return all().columns(numbers, at);
-  }
-
-  /** Cells of every {@code step}-th column beginning with {@code first}, in all rows. */
-  public CellSelection columnsEvery(int step, int first, Site at) {
-    return all().columnsEvery(step, first, at);
-  }
-
-  /** Cells of the rows with this name, or "all", in all columns. */
-  public CellSelection rows(String name, Site at) {
-    return all().rows(name, at);
-  }
-
-  /** Cells of these rows, counted from 1 at the bottom, in all columns. */
-  public CellSelection rows(List<Integer> numbers, Site at) {
-    return all().rows(numbers, at);
-  }
-
   /** All cells. */
   public CellSelection all() {
     List<WrapCell> every = new ArrayList<>();

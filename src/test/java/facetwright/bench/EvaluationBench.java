@@ -65,10 +65,10 @@ public class EvaluationBench {
     double wall = 60;
     WrapDraft body =
         WrapDraft.equal(8, side, WrapRow.usual(List.of(side, wall, wall, side)), at).seam(12, at);
-    body.columns("even", at).rows("rim", at).remove(at);
-    body.columns("even", at).rows("wall", at).gusset(Pinch.IN, at);
-    body.columns("odd", at).rows("rim", at).tabs(at).hole(3, at);
-    body.columns("odd", at).rows("wall", at).layer(1.5, "wave paper", at);
+    body.all().columns("even", at).rows("rim", at).remove(at);
+    body.all().columns("even", at).rows("wall", at).gusset(Pinch.IN, at);
+    body.all().columns("odd", at).rows("rim", at).tabs(at).hole(3, at);
+    body.all().columns("odd", at).rows("wall", at).layer(1.5, "wave paper", at);
     Net net = body.build();
     Stock stock = SheetSizes.named("A3").stock(220);
     Laid laid = SheetLayout.lay(net, stock, 0, SheetLayout.USUAL_GAP);

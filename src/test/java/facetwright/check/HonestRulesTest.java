@@ -132,9 +132,9 @@ class HonestRulesTest {
   private static List<Finding> pinched(double wall) {
     WrapDraft wrap =
         WrapDraft.equal(10, 24, WrapRow.usual(List.of(5.0, wall, wall, 5.0)), AT).seam(12, AT);
-    wrap.columns("even", AT).rows("rim", AT).remove(AT);
-    wrap.columns("odd", AT).rows("rim", AT).tabs(AT);
-    wrap.columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
+    wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
+    wrap.all().columns("odd", AT).rows("rim", AT).tabs(AT);
+    wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
     return Looks.at(wrap.build(), SheetSizes.named("A3").stock(220));
   }
 
@@ -234,8 +234,8 @@ class HonestRulesTest {
     WrapDraft wrap =
         WrapDraft.equal(columns, 28, WrapRow.usual(List.of(28.0, 60.0, 60.0, 28.0)), AT)
             .seam(7, AT);
-    wrap.columns(pinched, AT).rows("rim", AT).remove(AT);
-    wrap.columns(pinched, AT).rows("wall", AT).gusset(Pinch.IN, AT);
+    wrap.all().columns(pinched, AT).rows("rim", AT).remove(AT);
+    wrap.all().columns(pinched, AT).rows("wall", AT).gusset(Pinch.IN, AT);
     return wrap.build();
   }
 

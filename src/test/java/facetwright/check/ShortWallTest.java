@@ -45,7 +45,7 @@ class ShortWallTest {
     Net net() {
       List<Double> widths = IntStream.range(0, n).mapToObj(i -> i % 2 == 0 ? u : v).toList();
       WrapDraft wrap = WrapDraft.of(widths, WrapRow.usual(List.of(low, high)), AT).seam(u / 4, AT);
-      wrap.columns("even", AT).rows("wall", AT).gusset(pinch, AT);
+      wrap.all().columns("even", AT).rows("wall", AT).gusset(pinch, AT);
       return wrap.build();
     }
 

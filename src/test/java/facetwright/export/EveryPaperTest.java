@@ -79,13 +79,13 @@ class EveryPaperTest {
             new WrapRow("rim", rim), new WrapRow("wall", size(random)), new WrapRow("rim", rim));
     WrapDraft wrap = WrapDraft.equal(columns, size(random), rows, AT).seam(random.nextInt(15), AT);
     if (random.nextBoolean()) {
-      wrap.rows("rim", AT).tabs(random.nextInt(60), AT);
+      wrap.all().rows("rim", AT).tabs(random.nextInt(60), AT);
     } else if (columns % 2 == 0) {
-      wrap.columns("even", AT).rows("rim", AT).remove(AT);
-      wrap.columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
+      wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
+      wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
     }
     if (random.nextBoolean()) {
-      wrap.rows("wall", AT).layer(size(random) / 6, "wave", AT);
+      wrap.all().rows("wall", AT).layer(size(random) / 6, "wave", AT);
     }
     return wrap.build();
   }

@@ -38,9 +38,9 @@ class GussetedWrapTest {
 
   static Net wrap(int n, double w, double h, Pinch pinch) {
     WrapDraft wrap = WrapDraft.equal(n, w, WrapRow.usual(List.of(w, h, h, w)), AT).seam(w / 4, AT);
-    wrap.columns("even", AT).rows("rim", AT).remove(AT);
-    wrap.columns("even", AT).rows("wall", AT).gusset(pinch, AT);
-    wrap.columns("odd", AT).rows("rim", AT).tabs(AT);
+    wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
+    wrap.all().columns("even", AT).rows("wall", AT).gusset(pinch, AT);
+    wrap.all().columns("odd", AT).rows("rim", AT).tabs(AT);
     return wrap.build();
   }
 
@@ -155,12 +155,12 @@ class GussetedWrapTest {
             : List.of(new WrapRow("foot", w), new WrapRow("wall", low), new WrapRow("roof", high));
     WrapDraft wrap = WrapDraft.of(widths, rows, AT).seam(w / 4, AT);
     if (both) {
-      wrap.columns("even", AT).rows("rim", AT).remove(AT);
-      wrap.columns("odd", AT).rows("rim", AT).tabs(AT);
+      wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
+      wrap.all().columns("odd", AT).rows("rim", AT).tabs(AT);
     } else {
-      wrap.rows("foot", AT).tabs(AT);
+      wrap.all().rows("foot", AT).tabs(AT);
     }
-    wrap.columns("even", AT).rows(pinched, AT).gusset(pinch, AT);
+    wrap.all().columns("even", AT).rows(pinched, AT).gusset(pinch, AT);
     Net net = wrap.build();
     FoldedForm form = Folding.fold(net);
     // Gussets that point in may pass through each other where walls lean far.

@@ -36,10 +36,10 @@ class PinchedWrapsTest {
     List<Double> rows = rims ? List.of(W / 4, h, h, W / 4) : List.of(h, h);
     WrapDraft wrap = WrapDraft.equal(n, W, WrapRow.usual(rows), AT).seam(W / 4, AT);
     if (rims) {
-      wrap.columns("even", AT).rows("rim", AT).remove(AT);
-      wrap.columns("odd", AT).rows("rim", AT).tabs(AT);
+      wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
+      wrap.all().columns("odd", AT).rows("rim", AT).tabs(AT);
     }
-    wrap.columns("even", AT).rows("wall", AT).gusset(pinch, AT);
+    wrap.all().columns("even", AT).rows("wall", AT).gusset(pinch, AT);
     return wrap.build();
   }
 

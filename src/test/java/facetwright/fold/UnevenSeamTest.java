@@ -62,7 +62,7 @@ class UnevenSeamTest {
     for (int columns : new int[] {6, 8, 12}) {
       WrapDraft wrap =
           WrapDraft.equal(columns, 24, WrapRow.usual(List.of(80.0, 80.0)), AT).seam(0, AT);
-      wrap.columns("even", AT).gusset(Pinch.IN, AT);
+      wrap.all().columns("even", AT).gusset(Pinch.IN, AT);
       missesByTwo(wrap.build());
     }
   }

@@ -27,7 +27,7 @@ class WrapFoldTest {
   void regularWrapsWithFlapAndRimTabsClose(int n) {
     WrapDraft wrap =
         WrapDraft.equal(n, 30, WrapRow.usual(List.of(8.0, 70.0, 8.0)), AT).seam(10, AT);
-    wrap.rows("rim", AT).tabs(AT);
+    wrap.all().rows("rim", AT).tabs(AT);
     Net net = wrap.build();
     FoldedForm form = Folding.fold(net);
     assertThat(form.closure()).isEqualTo(Closure.CLOSES);
@@ -60,8 +60,8 @@ class WrapFoldTest {
   void aPinchedWrapWaitsForItsAngles() {
     WrapDraft wrap =
         WrapDraft.equal(8, 28, WrapRow.usual(List.of(28.0, 60.0, 60.0, 28.0)), AT).seam(12, AT);
-    wrap.columns("even", AT).rows("rim", AT).remove(AT);
-    wrap.columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
+    wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
+    wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
     assertThat(Folding.fold(wrap.build()).closure()).isEqualTo(Closure.NOT_SOLVED);
   }
 }

@@ -100,12 +100,11 @@ class FormTest {
         () -> Solids.hull(List.of(Vec3.ZERO, Vec3.X, Vec3.X.times(2), Vec3.X.times(3))), "line");
     refuses(() -> Tabs.deep(0), "1 to 200");
     refuses(() -> Tabs.USUAL.withBevel(2), "5° to 90°");
-    refuses(() -> Tabs.USUAL.withMinDepth(11), "least depth");
+    refuses(() -> new Tabs(true, 10, 45, 11), "least depth");
     refuses(() -> Solids.box(20, 20, 20).changed(Bevel.corners(11)), "at most half", "10 mm");
     refuses(() -> Solids.box(20, 20, 20).changed(Reshape.scaled(0)), "factor");
     refuses(() -> Solids.box(20, 20, 20).changed(Reshape.raised("top", 0)), "not by 0");
     refuses(() -> Solids.box(20, 20, 20).withoutFacet("lid"), "there is no facet \"lid\"");
-    refuses(() -> Solids.box(20, 20, 20).withFacetNames(List.of("a")), "6 facets");
   }
 
   @Test

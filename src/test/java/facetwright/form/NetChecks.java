@@ -89,7 +89,7 @@ final class NetChecks {
     assertThat(scores).isEqualTo(form.facets().size() - net.pieces());
     for (Score s : net.scores()) {
       FormEdge e = edge(form, s.a().panel(), s.b().panel(), net, s);
-      double degrees = Math.toDegrees(form.dihedral(e));
+      double degrees = Math.toDegrees(Dihedral.of(form, e));
       assertThat(((FoldAngle.Known) s.angle()).degrees())
           .isCloseTo(Math.abs(180 - degrees), within(2e-9));
       if (Math.abs(180 - degrees) > 1e-6) {

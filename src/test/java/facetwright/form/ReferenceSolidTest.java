@@ -38,7 +38,7 @@ class ReferenceSolidTest {
     List<Double> dihedrals = new ArrayList<>();
     for (FormEdge e : form.edges()) {
       assertThat(form.length(e)).isCloseTo(EDGE, within(1e-9));
-      dihedrals.add(Math.toDegrees(form.dihedral(e)));
+      dihedrals.add(Math.toDegrees(Dihedral.of(form, e)));
     }
     for (JsonNode d : expected.get("dihedrals")) {
       double degrees = d.get("degrees").asDouble();
@@ -91,7 +91,7 @@ class ReferenceSolidTest {
         double degrees = d.get("publishedDeg").asDouble();
         assertThat(form.edges())
             .as(entry.get("solid").asString() + " " + degrees)
-            .anyMatch(e -> Math.abs(Math.toDegrees(form.dihedral(e)) - degrees) < 1e-3);
+            .anyMatch(e -> Math.abs(Math.toDegrees(Dihedral.of(form, e)) - degrees) < 1e-3);
       }
     }
   }

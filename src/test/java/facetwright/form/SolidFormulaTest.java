@@ -25,10 +25,16 @@ class SolidFormulaTest {
     }
   }
 
+  /** Its triangles are equilateral; height h = s·√(1 − 1/(4·cos²(π/2n))). */
+  private static Form uniformAntiprism(int sides) {
+    double half = Math.cos(Math.PI / (2 * sides));
+    return Solids.antiprismBySide(sides, S, S * Math.sqrt(1 - 1 / (4 * half * half)));
+  }
+
   @Test
   void antiprisms() {
     for (JsonNode e : Reference.formula("uniform-antiprism")) {
-      Form form = Solids.uniformAntiprism(e.get("n").asInt(), S);
+      Form form = uniformAntiprism(e.get("n").asInt());
       near(form.bounds().size().z(), e.get("height").asDouble() * S);
       near(form.volume(), e.get("volume").asDouble() * S * S * S);
       near(form.area(), e.get("surfaceArea").asDouble() * S * S);
@@ -118,7 +124,7 @@ class SolidFormulaTest {
     int fb = form.facet(b);
     for (FormEdge e : form.edges()) {
       if ((e.left() == fa && e.right() == fb) || (e.left() == fb && e.right() == fa)) {
-        return Math.toDegrees(form.dihedral(e));
+        return Math.toDegrees(Dihedral.of(form, e));
       }
     }
     throw new AssertionError(a + " and " + b + " share no edge");

@@ -118,7 +118,8 @@ class UnfoldingTest {
     for (String f : List.of("top", "base", "side 1", "side 2", "side 3", "side 4")) {
       comb = comb.changed(Reshape.raised(f, -29));
     }
-    UnfoldResult result = Unfolding.as(UnfoldStyle.SEARCH).searching(1, 7).unfold(comb);
+    UnfoldResult result =
+        new Unfolding(UnfoldStyle.SEARCH, "", Tabs.USUAL, 0, 0, 1, 7).unfold(comb);
     assertThat(result.tries()).isEqualTo(1);
     NetChecks.congruent(result.net(), comb);
     NetChecks.edgesAccounted(result.net(), comb);

@@ -73,13 +73,13 @@ class ShapesTest {
             20,
             List.of(new WrapRow("rim", 10), new WrapRow("wall", 40), new WrapRow("rim", 10)),
             AT);
-    wrap.rows(List.of(1, 3), AT).tabs(45, AT);
+    wrap.all().rows(List.of(1, 3), AT).tabs(45, AT);
     Net net = wrap.build();
     assertThat(
             net.panels().stream().filter(p -> p.role() == PanelRole.TAB && p.outline().size() == 3))
         .hasSize(8);
     assertThat(net.panels()).allSatisfy(p -> hasSidesAndWidth(p.outline()));
-    assertThatThrownBy(() -> wrap.rows(List.of(1, 3), AT).tabs(46, AT))
+    assertThatThrownBy(() -> wrap.all().rows(List.of(1, 3), AT).tabs(46, AT))
         .hasMessageContaining("allows at most 45°");
   }
 

@@ -27,10 +27,10 @@ class WrapDraftTest {
   /** The eight-sided lantern with pinched ends. */
   private static WrapDraft lantern() {
     WrapDraft wrap = wrap(8, 28, 28.0, 60.0, 60.0, 28.0).seam(12, AT);
-    wrap.columns("even", AT).rows("rim", AT).remove(AT);
-    wrap.columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
-    wrap.columns("odd", AT).rows("rim", AT).tabs(AT).hole(3, AT);
-    wrap.columns("odd", AT).rows("wall", AT).layer(1.5, "paper", AT);
+    wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
+    wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
+    wrap.all().columns("odd", AT).rows("rim", AT).tabs(AT).hole(3, AT);
+    wrap.all().columns("odd", AT).rows("wall", AT).layer(1.5, "paper", AT);
     return wrap;
   }
 
@@ -58,9 +58,9 @@ class WrapDraftTest {
   void rememberWhichLineFreedASide() {
     Site cutting = new Site(7, 1);
     WrapDraft wrap = wrap(8, 28, 28.0, 60.0, 60.0, 28.0).seam(12, AT);
-    wrap.columns("even", AT).rows("rim", AT).remove(cutting).remove(AT);
-    wrap.columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
-    wrap.columns("odd", AT).rows("rim", AT).tabs(AT);
+    wrap.all().columns("even", AT).rows("rim", AT).remove(cutting).remove(AT);
+    wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
+    wrap.all().columns("odd", AT).rows("rim", AT).tabs(AT);
     Net net = wrap.build();
     assertThat(net.cutaways()).hasSize(8).allMatch(c -> c.site().equals(cutting));
     // Counted by hand: 8 cells of 2 halves, a tab at the left of each and at the right of 6.
@@ -77,7 +77,7 @@ class WrapDraftTest {
   void aFoldThatIsSaidIsFoundWhereItIsSaid() {
     Site folding = new Site(9, 1);
     WrapDraft wrap = wrap(4, 30, 14.0, 50.0, 14.0);
-    wrap.rows("rim", AT).fold(FoldAngle.TO_SOLVE, null, folding);
+    wrap.all().rows("rim", AT).fold(FoldAngle.TO_SOLVE, null, folding);
     Net net = wrap.build();
     assertThat(net.scores().stream().filter(s -> s.site().equals(folding))).hasSize(8);
   }
@@ -115,7 +115,7 @@ class WrapDraftTest {
       assertThat(s.sense()).isEqualTo(slanted ? Sense.VALLEY : Sense.MOUNTAIN);
     }
     WrapDraft out = lantern();
-    out.columns("even", AT).rows("wall", AT).gusset(Pinch.OUT, AT);
+    out.all().columns("even", AT).rows("wall", AT).gusset(Pinch.OUT, AT);
     long valleys = out.build().scores().stream().filter(s -> s.sense() == Sense.VALLEY).count();
     assertThat(valleys).isEqualTo(16); // the column scores, all beside a gusset
   }
@@ -191,7 +191,7 @@ class WrapDraftTest {
   @Test
   void prismWithRimTabs() {
     WrapDraft wrap = wrap(6, 30, 12.0, 80.0, 12.0).seam(10, AT);
-    wrap.rows("rim", AT).tabs(0, AT);
+    wrap.all().rows("rim", AT).tabs(0, AT);
     Net net = wrap.build();
     assertThat(net.panels()).hasSize(19);
     // Square-ended tabs stand side by side, slit from each other.
@@ -214,7 +214,7 @@ class WrapDraftTest {
   @Test
   void theSeamFlapStaysAwayFromRemovedCells() {
     WrapDraft wrap = wrap(6, 30, 40.0, 40.0).seam(10, AT);
-    wrap.columns(List.of(6), AT).rows(List.of(2), AT).remove(AT);
+    wrap.all().columns(List.of(6), AT).rows(List.of(2), AT).remove(AT);
     Net net = wrap.build();
     assertThat(net.panel("seam flap (row 1)")).isPresent();
     assertThat(net.panel("seam flap (row 2)")).isEmpty();
@@ -224,7 +224,7 @@ class WrapDraftTest {
   @Test
   void underAGussetTheFlapStaysOnItsSideOfTheDiagonal() {
     WrapDraft wrap = wrap(6, 30, 40.0, 40.0).seam(14, AT);
-    wrap.columns("odd", AT).gusset(Pinch.IN, AT);
+    wrap.all().columns("odd", AT).gusset(Pinch.IN, AT);
     Net net = wrap.build();
     Panel flap = net.panel("seam flap (row 2)").orElseThrow();
     // The diagonal of column 1 rises 40 mm over 15 mm from the waist at 40 mm.
@@ -238,7 +238,7 @@ class WrapDraftTest {
   @Test
   void aSingleRowIsPinchedAtItsTop() {
     WrapDraft wrap = wrap(6, 30, 40.0);
-    wrap.columnsEvery(2, 2, AT).gusset(Pinch.IN, AT).window(4, AT);
+    wrap.all().columns("even", AT).gusset(Pinch.IN, AT).window(4, AT);
     Net net = wrap.build();
     assertThat(net.panels()).hasSize(3 + 9);
     Stance.Corner corner = net.stance().ring().getFirst();
@@ -250,7 +250,8 @@ class WrapDraftTest {
   @Test
   void cutoutsLieWhereTheyAreMeasured() {
     WrapDraft wrap = wrap(4, 30, 40.0);
-    wrap.columns(List.of(2), AT)
+    wrap.all()
+        .columns(List.of(2), AT)
         .window(List.of(new Vec2(-10, -15), new Vec2(0, -15), new Vec2(-10, 0)), AT)
         .hole(4, new Vec2(5, 10), AT);
     Panel wall = wrap.build().panel("wall 2").orElseThrow();
@@ -261,8 +262,9 @@ class WrapDraftTest {
   @Test
   void toldFoldsAreKept() {
     WrapDraft wrap = wrap(6, 30, 10.0, 40.0, 10.0);
-    wrap.rows("rim", AT).fold(FoldAngle.degrees(75), Sense.VALLEY, AT);
-    wrap.columns(List.of(1), AT)
+    wrap.all().rows("rim", AT).fold(FoldAngle.degrees(75), Sense.VALLEY, AT);
+    wrap.all()
+        .columns(List.of(1), AT)
         .rows("wall", AT)
         .fold(CellSide.RIGHT, FoldAngle.TO_SOLVE, null, AT);
     Net net = wrap.build();
@@ -283,10 +285,12 @@ class WrapDraftTest {
     assertThatThrownBy(() -> wrap(6, 30, -1.0)).hasMessageContaining("height");
     WrapDraft wrap = wrap(6, 30, 10.0, 40.0, 10.0);
     assertThatThrownBy(() -> wrap.seam(30, AT)).hasMessageContaining("seam");
-    assertThatThrownBy(() -> wrap.rows("walls", AT)).hasMessageContaining("\"wall\", \"rim\"");
-    assertThatThrownBy(() -> wrap.columns("third", AT)).hasMessageContaining("\"third\"");
-    assertThatThrownBy(() -> wrap.columns(List.of(7), AT)).hasMessageContaining("1 to 6, not 7");
-    assertThatThrownBy(() -> wrap.columns("odd", AT).columns("even", AT))
+    assertThatThrownBy(() -> wrap.all().rows("walls", AT))
+        .hasMessageContaining("\"wall\", \"rim\"");
+    assertThatThrownBy(() -> wrap.all().columns("third", AT)).hasMessageContaining("\"third\"");
+    assertThatThrownBy(() -> wrap.all().columns(List.of(7), AT))
+        .hasMessageContaining("1 to 6, not 7");
+    assertThatThrownBy(() -> wrap.all().columns("odd", AT).columns("even", AT))
         .hasMessageContaining("both selections");
     assertThatThrownBy(() -> wrap.all().window(5, AT)).hasMessageContaining("no window");
     assertThatThrownBy(() -> wrap.all().remove(AT)).hasMessageContaining("whole wrap");
@@ -296,17 +300,17 @@ class WrapDraftTest {
   @Test
   void whatDependsOnThePatternIsRefusedWithItsPlace() {
     WrapDraft wrap = wrap(6, 30, 10.0, 40.0, 10.0);
-    wrap.rows("wall", AT).gusset(Pinch.IN, new Site(9, 5));
+    wrap.all().rows("wall", AT).gusset(Pinch.IN, new Site(9, 5));
     assertThatThrownBy(wrap::build)
         .isInstanceOf(NetException.class)
         .hasMessageContaining("wall 1 can't be pinched")
         .extracting(e -> ((NetException) e).site())
         .isEqualTo(new Site(9, 5));
     WrapDraft tabs = wrap(6, 30, 10.0, 40.0, 10.0);
-    tabs.rows("wall", AT).tabs(AT);
+    tabs.all().rows("wall", AT).tabs(AT);
     assertThatThrownBy(tabs::build).hasMessageContaining("one free side");
     WrapDraft loose = wrap(6, 30, 40.0);
-    loose.columns("odd", AT).tabs(AT);
+    loose.all().columns("odd", AT).tabs(AT);
     assertThatThrownBy(loose::build).hasMessageContaining("hangs on nothing");
   }
 }

@@ -74,15 +74,6 @@ final class FullLines {
     return sides;
   }
 
-  Cost cost() {
-    boolean[] far = new boolean[runs.size()];
-    List<Side> sides = sides();
-    for (int i = 0; i < far.length; i++) {
-      far[i] = sides.get(i) == side(i, true);
-    }
-    return cost(far);
-  }
-
   /** All from the near edge, all from the far, or pairs mirrored and the rest from either. */
   private boolean[] start(int down, int across) {
     boolean[] far = new boolean[runs.size()];

@@ -36,21 +36,6 @@ public record CutPlan(
     return sheets.stream().mapToDouble(s -> s.copies() * s.paper().area()).sum();
   }
 
-  /** Area of all pieces, in mm². */
-  public double used() {
-    return sheets.stream().mapToDouble(s -> s.copies() * s.used()).sum();
-  }
-
-  /** Area left over or taken by the blade, in mm². */
-  public double waste() {
-    return paperArea() - used();
-  }
-
-  /** How much of the paper becomes pieces, 0 to 1. */
-  public double part() {
-    return paperArea() == 0 ? 0 : used() / paperArea();
-  }
-
   /** How many of each wanted it gives. */
   public int[] pieces() {
     int[] all = new int[wanted.size()];

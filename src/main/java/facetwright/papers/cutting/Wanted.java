@@ -42,8 +42,4 @@ public record Wanted(
   Wanted worth(double other) {
     return new Wanted(name, width, height, count, mayTurn, other);
   }
-
-  Wanted times(int other) {
-    return new Wanted(name, width, height, other, mayTurn, value);
-  }
 }

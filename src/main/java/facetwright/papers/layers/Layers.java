@@ -46,11 +46,6 @@ public record Layers(List<LayerGroup> groups, List<String> lost) {
     return groups.stream().map(LayerGroup::paper).distinct().toList();
   }
 
-  /** Area of all layers of one piece, in mm². */
-  public double area() {
-    return groups.stream().mapToDouble(g -> g.count() * g.shape().area()).sum();
-  }
-
   private static final class Grouping {
     private final Net net;
     private final FoldedForm form;

@@ -86,16 +86,6 @@ public record Strip(double base, double height, double lead, boolean startsBelow
     return points().stream().filter(p -> p.y() > 0).map(Vec2::x).toList();
   }
 
-  /** The triangles themselves, in turn. */
-  public List<Polygon2> pieces() {
-    List<Vec2> p = points();
-    List<Polygon2> pieces = new ArrayList<>();
-    for (int i = 0; i < triangles; i++) {
-      pieces.add(Polygon2.ofEitherSense(List.of(p.get(i), p.get(i + 1), p.get(i + 2))));
-    }
-    return List.copyOf(pieces);
-  }
-
   /** Left over at both ends, in mm². */
   public double waste() {
     return length() * height - triangles * base * height / 2;

@@ -93,11 +93,15 @@ class ReplayTest {
         WrapDraft.equal(2 * half, set(width, isOnGrid), WrapRow.usual(rows), Site.NONE)
             .seam(set(seam, isOnGrid), Site.NONE);
     if (kind > 0) {
-      wrap.columns("even", Site.NONE).rows("rim", Site.NONE).remove(Site.NONE);
-      wrap.columns("odd", Site.NONE).rows("rim", Site.NONE).tabs(Site.NONE).hole(3, Site.NONE);
+      wrap.all().columns("even", Site.NONE).rows("rim", Site.NONE).remove(Site.NONE);
+      wrap.all()
+          .columns("odd", Site.NONE)
+          .rows("rim", Site.NONE)
+          .tabs(Site.NONE)
+          .hole(3, Site.NONE);
     }
     if (kind > 1 && walls == 2 && half > 2) {
-      wrap.columns("even", Site.NONE).rows("wall", Site.NONE).gusset(Pinch.IN, Site.NONE);
+      wrap.all().columns("even", Site.NONE).rows("wall", Site.NONE).gusset(Pinch.IN, Site.NONE);
     }
     return wrap.build();
   }

@@ -23,9 +23,9 @@ class ShortChartTest {
     WrapDraft wrap =
         WrapDraft.equal(columns, width, WrapRow.usual(List.of(rim, wall, wall, rim)), Site.NONE)
             .seam(seam, Site.NONE);
-    wrap.columns("even", Site.NONE).rows("rim", Site.NONE).remove(Site.NONE);
-    wrap.columns("even", Site.NONE).rows("wall", Site.NONE).gusset(Pinch.IN, Site.NONE);
-    wrap.columns("odd", Site.NONE).rows("rim", Site.NONE).tabs(Site.NONE).hole(3, Site.NONE);
+    wrap.all().columns("even", Site.NONE).rows("rim", Site.NONE).remove(Site.NONE);
+    wrap.all().columns("even", Site.NONE).rows("wall", Site.NONE).gusset(Pinch.IN, Site.NONE);
+    wrap.all().columns("odd", Site.NONE).rows("rim", Site.NONE).tabs(Site.NONE).hole(3, Site.NONE);
     return wrap.build();
   }
 

@@ -94,7 +94,8 @@ class OneSheetTest {
     List<Wanted> wanted = List.of(Wanted.of("square", side, side, Wanted.UNLIMITED, true));
     CutPlan plan = OneSheet.plan(new Paper("12x12", 304.8, 304.8), wanted, 0, Effort.USUAL);
     assertThat(plan.pieces()).containsExactly(parts * parts);
-    assertThat(plan.part()).isCloseTo(1, org.assertj.core.data.Offset.offset(1e-9));
+    assertThat(plan.sheets().getFirst().part())
+        .isCloseTo(1, org.assertj.core.data.Offset.offset(1e-9));
   }
 
   static IntStream inches() {

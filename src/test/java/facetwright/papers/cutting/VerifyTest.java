@@ -31,7 +31,7 @@ class VerifyTest {
   @Test
   void aGoodPlanHasNothingWrong() {
     assertThat(Verify.exactly(plan(good()))).isEmpty();
-    assertThat(plan(good()).waste()).isZero();
+    assertThat(new SheetPlan(PAPER, 1, good()).part()).isEqualTo(1);
   }
 
   @Test
