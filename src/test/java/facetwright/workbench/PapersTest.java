@@ -152,4 +152,38 @@ class PapersTest {
     assertThat(Fx.get(visit.house.papers()::told)).endsWith("What stood there is kept in " + kept);
     assertThat(kept.resolve("template.pdf")).hasContent("another's");
   }
+
+  /** What was saved is said as long as it is what one sees. */
+  @Test
+  void whatWasSavedIsNotSaidOfAnother() throws Exception {
+    choose("Template");
+    visit.answers.add(folder.resolve("out"));
+    Fx.run(() -> Fx.button(visit.house.papers(), "Save this …").fire());
+    Fx.until("it is saved", () -> visit.house.papers().told().startsWith("Saved to"));
+    Fx.run(visit.house.filing()::fresh);
+    Fx.until("another lies there", () -> !visit.house.papers().told().startsWith("Saved to"));
+  }
+
+  /** From paper to paper the buttons stay where they are, pages or none. */
+  @Test
+  void theButtonsStayWhereTheyAre() throws Exception {
+    Fx.until("papers are listed", () -> list().getItems().size() > 8);
+    Set<Double> places = new java.util.HashSet<>();
+    boolean without = false;
+    for (int i = 0; i < Fx.get(() -> list().getItems().size()); i++) {
+      int at = i;
+      Fx.run(() -> list().getSelectionModel().select(at));
+      Fx.until("it is drawn", () -> says("Page 1 of") || says("No pages"));
+      Fx.pulse();
+      without |= Fx.get(() -> says("No pages"));
+      places.add(
+          Fx.get(
+              () -> {
+                var all = Fx.button(visit.house.papers(), "Save all …");
+                return all.localToScene(0, 0).getX() + 10_000 * all.localToScene(0, 0).getY();
+              }));
+    }
+    assertThat(without).isTrue();
+    assertThat(places).hasSize(1);
+  }
 }

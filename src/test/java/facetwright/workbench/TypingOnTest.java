@@ -195,6 +195,36 @@ class TypingOnTest {
     assertThat(visit.text()).isEqualTo(BOX + "// mine\n");
   }
 
+  /** However far down they first differ, that is what one sees. */
+  @Test
+  void bothScriptsOpenAtTheFirstDifference() throws Exception {
+    String same =
+        "// the same in both, and a line so long that it is broken at the card's edge\n".repeat(60);
+    Fx.run(() -> house.desk().text().set(BOX + same + "// mine\n" + same));
+    Files.writeString(file, BOX + same + "// theirs\n" + same, StandardCharsets.UTF_8);
+    Fx.run(house.filing()::lookOutside);
+    Fx.pulse();
+    Fx.run(() -> Fx.button(house, "See both").fire());
+    Fx.until("the difference shows", this::seesDifference);
+    Fx.run(
+        () ->
+            ((javafx.scene.control.CheckBox) house.pages().lookup(".both-foot .check-box"))
+                .setSelected(true));
+    Fx.until("the difference shows among all lines", this::seesDifference);
+    assertThat(((ListView<?>) house.pages().lookup(".list-view")).getItems())
+        .hasSizeGreaterThan(120);
+  }
+
+  private boolean seesDifference() {
+    javafx.scene.Node list = house.pages().lookup(".list-view");
+    return list != null
+        && list.lookupAll(".both-line.differs").stream()
+            .anyMatch(
+                half ->
+                    list.localToScene(list.getLayoutBounds())
+                        .contains(half.localToScene(half.getLayoutBounds())));
+  }
+
   /** Esc, where the script has no use for it, puts a notice away and changes nothing. */
   @Test
   void escPutsTheNoticeAway() throws Exception {

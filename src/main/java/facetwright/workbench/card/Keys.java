@@ -8,6 +8,7 @@ import java.util.function.BiFunction;
 import javafx.scene.TraversalDirection;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import org.fxmisc.richtext.NavigationActions.SelectionPolicy;
 
 /** What each key does on the card. */
 final class Keys {
@@ -50,7 +51,7 @@ final class Keys {
   private void pressed(KeyEvent e) {
     last = e.getCode();
     boolean plain = !e.isShortcutDown() && !e.isAltDown() && !e.isShiftDown();
-    if ((plain && prompting.press(e.getCode())) || edits(e) || tools(e)) {
+    if ((plain && prompting.press(e.getCode())) || edits(e) || goes(e) || tools(e)) {
       e.consume();
     }
   }
@@ -107,6 +108,20 @@ final class Keys {
         return false;
       }
     }
+    return true;
+  }
+
+  /** Home and End go to the line's ends, however often it is broken at the card's edge. */
+  private boolean goes(KeyEvent e) {
+    boolean end = e.getCode() == KeyCode.END;
+    if ((!end && e.getCode() != KeyCode.HOME) || e.isShortcutDown() || e.isAltDown()) {
+      return false;
+    }
+    int line = text.area().getCurrentParagraph();
+    String words = text.area().getParagraph(line).getText();
+    int at = end ? words.length() : Typing.home(words, text.area().getCaretColumn());
+    text.area().moveTo(line, at, e.isShiftDown() ? SelectionPolicy.ADJUST : SelectionPolicy.CLEAR);
+    text.area().requestFollowCaret();
     return true;
   }
 

@@ -12,6 +12,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.control.OverrunStyle;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
@@ -129,6 +130,10 @@ final class Margin implements IntFunction<Node> {
     String more = here.size() > 1 ? "+" : "";
     Label pin = new Label(first.isFault() ? "✕" : first.number() + more);
     pin.getStyleClass().addAll("margin-pin", first.style());
+    pin.setTextOverrun(OverrunStyle.CLIP);
+    if (pin.getText().length() > 2) {
+      pin.getStyleClass().add("long");
+    }
     String words = words(here);
     Tooltip tip = new Tooltip(words);
     tip.setWrapText(true);

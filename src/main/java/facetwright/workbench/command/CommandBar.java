@@ -21,6 +21,7 @@ public final class CommandBar extends MenuBar {
    */
   public CommandBar(Commands commands, Supplier<List<Path>> recent, Consumer<Path> open) {
     getStyleClass().add("command-bar");
+    MenuLetters.of(this);
     for (Command.In in : Command.In.values()) {
       // Its first letter opens it, with Alt.
       Menu menu = new Menu("_" + in.title());

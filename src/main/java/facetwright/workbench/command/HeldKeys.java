@@ -46,6 +46,10 @@ record HeldKeys(String where, String keys, String does) {
               "In the script",
               "Ctrl+Tab, Ctrl+Shift+Tab",
               "Leave the script for the next control or the former; F6 leaves it, too"),
+          new HeldKeys(
+              "In the script",
+              "Home, End",
+              "Go to the line's first word, and again to its beginning; to its end"),
           new HeldKeys("In the script", "F3, Shift+F3", "Find the next or the one before"),
           new HeldKeys(
               "In the script", "Ctrl+=, Ctrl+-, Ctrl+0", "Write it larger, smaller, as usual"),
@@ -55,7 +59,10 @@ record HeldKeys(String where, String keys, String does) {
           new HeldKeys("On a page", "Arrows", "Move the page"),
           new HeldKeys("On a page", "+ and -", "Nearer and farther"),
           new HeldKeys("On a page", "Home", "Show the page whole"),
-          new HeldKeys("Anywhere", "Alt+F, Alt+E, Alt+V, Alt+H", "Open a menu by its first letter"),
+          new HeldKeys(
+              "Anywhere",
+              "Alt+F, Alt+E, Alt+V, Alt+H",
+              "Open a menu by its first letter; so do Alt and then the letter"),
           new HeldKeys("Anywhere", "Ctrl+Y", "Do again what was taken back"),
           new HeldKeys("Anywhere", "Tab, Shift+Tab", "Go to the next or former control"),
           new HeldKeys("Anywhere", "Esc", "Put away what came up, or come back to the table"));

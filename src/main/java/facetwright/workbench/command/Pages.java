@@ -3,6 +3,7 @@ package facetwright.workbench.command;
 import facetwright.workbench.focus.Reach;
 import facetwright.workbench.focus.WayBack;
 import javafx.beans.binding.Bindings;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -22,6 +23,8 @@ public final class Pages extends StackPane {
 
   /** What the page's own edge takes. */
   private static final double EDGE = 24;
+
+  private static final PseudoClass WIDE = PseudoClass.getPseudoClass("wide");
 
   private final BorderPane page = new BorderPane();
   private final Runnable otherwise;
@@ -56,6 +59,17 @@ public final class Pages extends StackPane {
 
   /** Shows a page. */
   public void show(String title, Region content) {
+    page.pseudoClassStateChanged(WIDE, false);
+    put(title, content);
+  }
+
+  /** Shows a page that takes all the width there is. */
+  public void showWide(String title, Region content) {
+    page.pseudoClassStateChanged(WIDE, true);
+    put(title, content);
+  }
+
+  private void put(String title, Region content) {
     back.remember(this);
     Label name = new Label(title);
     name.getStyleClass().add("page-title");

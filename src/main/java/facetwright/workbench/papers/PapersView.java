@@ -102,6 +102,7 @@ public final class PapersView extends BorderPane {
     strip.setMinHeight(USE_PREF_SIZE);
     strip.setAlignment(Pos.CENTER_LEFT);
     strip.getStyleClass().add("strip");
+    which.getStyleClass().add("which");
     told.getStyleClass().add("told");
     told.setMaxWidth(Double.MAX_VALUE);
     list.maxWidthProperty().bind(widthProperty().multiply(LIST));
@@ -155,6 +156,8 @@ public final class PapersView extends BorderPane {
       return;
     }
     made = job;
+    // What was saved was another.
+    told.setText("");
     work.pass();
     work.show(
         () -> {
@@ -243,8 +246,7 @@ public final class PapersView extends BorderPane {
     }
     at = Math.clamp(to, 0, Math.max(0, pages.size() - 1));
     page.show(pages.isEmpty() ? null : pages.get(at), paper == null ? "" : paper.what());
-    which.setText(
-        pages.isEmpty() ? "A file without pages" : "Page " + (at + 1) + " of " + pages.size());
+    which.setText(pages.isEmpty() ? "No pages" : "Page " + (at + 1) + " of " + pages.size());
     back.setDisable(at == 0);
     on.setDisable(at + 1 >= pages.size());
     print.setDisable(pages.isEmpty() || !saving.canPrint());

@@ -161,4 +161,32 @@ class CardMarksTest extends CardRoom {
     assertThat(Fx.get(() -> area.getCurrentParagraph() + 1)).isEqualTo(line);
     assertThat(Fx.get(() -> area.getParagraph(line - 1).getParagraphStyle())).contains("halo");
   }
+
+  /** A pin has room for its number, the twelfth of several in a line as well. */
+  @Test
+  void aPinShowsItsNumberWhole() throws Exception {
+    Fx.run(
+        () ->
+            desk.lay(
+                Path.of("many.js"),
+                Work.of(
+                    """
+                    design("Many");
+                    sheet("A3");
+                    const foot = panel("foot", { width: 120, height: 60 });
+                    for (let i = 0; i < 11; i++) foot.hole({ at: [-52 + 10 * i, 27], across: 2 });
+                    for (let i = 0; i < 3; i++) foot.hole({ at: [-30 + 20 * i, -27], across: 2 });
+                    """)));
+    Fx.until("pins show", () -> card.lookupAll(".margin-pin").size() == 2);
+    Fx.pulse();
+    for (javafx.scene.Node node :
+        Fx.get(() -> java.util.List.copyOf(card.lookupAll(".margin-pin")))) {
+      javafx.scene.control.Label pin = (javafx.scene.control.Label) node;
+      assertThat(pin.getText()).isIn("1+", "12+");
+      javafx.scene.text.Text shown = (javafx.scene.text.Text) Fx.get(() -> pin.lookup(".text"));
+      assertThat(Fx.get(shown::getText)).isEqualTo(pin.getText());
+      assertThat(Fx.get(() -> shown.getLayoutBounds().getWidth()))
+          .isLessThanOrEqualTo(Fx.get(pin::getWidth));
+    }
+  }
 }

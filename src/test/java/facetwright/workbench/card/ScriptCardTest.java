@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.workbench.Fx;
 import facetwright.workbench.desk.Work;
 import java.nio.file.Path;
+import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
@@ -215,5 +216,33 @@ class ScriptCardTest extends CardRoom {
     Fx.run(desk::undo);
     assertThat(text()).isEqualTo("design(\"Other\");\n");
     assertThat(Fx.get(() -> area.getCaretPosition())).isZero();
+  }
+
+  /** A line broken at the card's edge is one line all the same. */
+  @Test
+  void homeAndEndGoToTheLinesEnds() throws Exception {
+    String line = "  const long = [" + "12345, ".repeat(40) + "];";
+    Fx.run(() -> desk.text().set("design(\"x\");\n" + line + "\n// end\n"));
+    Fx.pulse();
+    for (int column : new int[] {0, 1, 2, 9, 60, 150, line.length()}) {
+      Fx.run(() -> area.moveTo(1, column));
+      press("End");
+      assertThat(at()).isEqualTo(List.of(1, line.length()));
+      Fx.run(() -> area.moveTo(1, column));
+      press("Home");
+      assertThat(at()).isEqualTo(List.of(1, column == 2 ? 0 : 2));
+      press("Home");
+      assertThat(at()).isEqualTo(List.of(1, column == 2 ? 2 : 0));
+    }
+    Fx.run(() -> area.moveTo(1, 60));
+    press("Shift+End");
+    assertThat(Fx.get(area::getSelectedText)).isEqualTo(line.substring(60));
+    Fx.run(() -> area.moveTo(1, 60));
+    press("Shift+Home");
+    assertThat(Fx.get(area::getSelectedText)).isEqualTo(line.substring(2, 60));
+  }
+
+  private List<Integer> at() throws Exception {
+    return Fx.get(() -> List.of(area.getCurrentParagraph(), area.getCaretColumn()));
   }
 }

@@ -179,4 +179,14 @@ public final class Typing {
     }
     return text.substring(start, end);
   }
+
+  /**
+   * Where Home leads in a line: to its first word, and from there to its very beginning.
+   *
+   * @param at the place in the line
+   */
+  public static int home(String line, int at) {
+    int word = line.length() - line.stripLeading().length();
+    return at == word ? 0 : word;
+  }
 }
