@@ -38,6 +38,8 @@ class OneUndoTest {
   @BeforeEach
   void open() throws Exception {
     visit = Visit.at(folder, "box.js", BOX);
+    // Controls take keys once they are laid out.
+    Fx.pulse();
   }
 
   @AfterEach
