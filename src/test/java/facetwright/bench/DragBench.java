@@ -1,6 +1,5 @@
 package facetwright.bench;
 
-import facetwright.workbench.Room;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Work;
 import facetwright.worker.Reply;
@@ -11,18 +10,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
-import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import javafx.application.Platform;
-import javafx.scene.Scene;
-import javafx.stage.Stage;
 
 /**
  * How the net follows a hand that does not wait for it: a dial dragged to and fro for five seconds,
@@ -49,23 +43,7 @@ public final class DragBench {
 
   /** Prints the figures. */
   public static void main(String[] words) throws Exception {
-    CountDownLatch started = new CountDownLatch(1);
-    Platform.startup(started::countDown);
-    started.await();
-    int exit = 1;
-    try {
-      new DragBench().run(Path.of(words[0]));
-      exit = 0;
-    } finally {
-      // Threads of the toolkit would keep a failed run alive.
-      Runtime.getRuntime().halt(exit);
-    }
-  }
-
-  private static <T> T onStage(Callable<T> work) throws Exception {
-    FutureTask<T> task = new FutureTask<>(work);
-    Platform.runLater(task);
-    return task.get(60, TimeUnit.SECONDS);
+    BenchRoom.measure(() -> new DragBench().run(Path.of(words[0])));
   }
 
   private void run(Path file) throws Exception {
@@ -73,17 +51,8 @@ public final class DragBench {
         Executors.newScheduledThreadPool(1)
             .scheduleAtFixedRate(this::count, 0, 5, TimeUnit.MILLISECONDS);
     String script = Files.readString(file);
-    var aside = Executors.newSingleThreadExecutor();
-    onStage(
-        () -> {
-          desk = new Desk(this::ask, Platform::runLater);
-          Room room = new Room(desk, aside, Platform::runLater);
-          Stage stage = new Stage();
-          stage.setScene(new Scene(room, 1280, 800));
-          stage.show();
-          desk.lay(file, Work.of(script));
-          return room;
-        });
+    desk = new BenchRoom(this::ask, Platform::runLater).desk();
+    BenchRoom.onStage(() -> desk.lay(file, Work.of(script)));
     System.out.printf(
         "%-28s %8s %6s %14s %14s%n", "", "workers", "nets", "longest gap ms", "last after ms");
     atRest();
@@ -138,26 +107,14 @@ public final class DragBench {
 
   private void drag(String name) throws Exception {
     begin();
-    onStage(
-        () -> {
-          desk.hold(true);
-          return null;
-        });
+    BenchRoom.onStage(() -> desk.hold(true));
     for (int i = 0; i < TURNS; i++) {
       // To and fro over 40 mm, on the half millimetre.
       double value = 60 + 0.5 * (40 - Math.abs(80 - i % 160));
-      onStage(
-          () -> {
-            desk.turn("wall", String.valueOf(value));
-            return null;
-          });
+      BenchRoom.onStage(() -> desk.turn("wall", String.valueOf(value)));
       Thread.sleep(BETWEEN_TURNS_MILLIS);
     }
-    onStage(
-        () -> {
-          desk.hold(false);
-          return null;
-        });
+    BenchRoom.onStage(() -> desk.hold(false));
     end(name);
   }
 
@@ -167,11 +124,7 @@ public final class DragBench {
         "// " + "a lantern for the harbour wall and the quay of the ferry boats".repeat(2);
     for (int i = 1; i <= LETTERS; i++) {
       String typed = script + "\n" + words.substring(0, i);
-      onStage(
-          () -> {
-            desk.text().set(typed);
-            return null;
-          });
+      BenchRoom.onStage(() -> desk.text().set(typed));
       Thread.sleep(BETWEEN_LETTERS_MILLIS);
     }
     end(name);
@@ -200,7 +153,7 @@ public final class DragBench {
   private static final long REST_MILLIS = 1500;
 
   private void atRest() throws Exception {
-    while (onStage(() -> desk.working().get())) {
+    while (BenchRoom.onStage(() -> desk.working().get())) {
       Thread.sleep(5);
     }
     // A spare is hired when nobody asks for a while.

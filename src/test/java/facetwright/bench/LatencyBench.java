@@ -17,8 +17,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
@@ -26,8 +24,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
-import javafx.scene.Scene;
-import javafx.stage.Stage;
 
 /**
  * From a key press to the repainted net, over every library design, with everything warm, ten keys
@@ -64,49 +60,21 @@ public final class LatencyBench {
 
   /** Prints the figures. */
   public static void main(String[] words) throws Exception {
-    CountDownLatch started = new CountDownLatch(1);
-    Platform.startup(started::countDown);
-    started.await();
-    int exit = 1;
-    try {
-      new LatencyBench()
-          .run(Path.of(words.length > 0 ? words[0] : "library"), words.length > 1 ? words[1] : "");
-      exit = 0;
-    } catch (Exception e) {
-      System.err.println(e);
-    } finally {
-      // Threads of the toolkit would keep a failed run alive.
-      Runtime.getRuntime().halt(exit);
-    }
-  }
-
-  private static <T> T onStage(java.util.concurrent.Callable<T> work) throws Exception {
-    CompletableFuture<T> done = new CompletableFuture<>();
-    Platform.runLater(
-        () -> {
-          try {
-            done.complete(work.call());
-          } catch (Exception e) {
-            done.completeExceptionally(e);
-          }
-        });
-    return done.get(60, TimeUnit.SECONDS);
+    BenchRoom.measure(
+        () ->
+            new LatencyBench()
+                .run(
+                    Path.of(words.length > 0 ? words[0] : "library"),
+                    words.length > 1 ? words[1] : ""));
   }
 
   /**
    * @param part a pattern; only designs with it in their names, two at least
    */
   private void run(Path library, String part) throws Exception {
-    ExecutorService aside = Executors.newSingleThreadExecutor();
-    onStage(
-        () -> {
-          desk = new Desk(this::ask, this::hear);
-          room = new Room(desk, aside, Platform::runLater);
-          Stage stage = new Stage();
-          stage.setScene(new Scene(room, 1280, 800));
-          stage.show();
-          return null;
-        });
+    BenchRoom open = new BenchRoom(this::ask, this::hear);
+    desk = open.desk();
+    room = open.room();
     List<Path> designs;
     try (Stream<Path> files = Files.list(library)) {
       designs =
@@ -138,7 +106,6 @@ public final class LatencyBench {
     System.out.printf(
         Locale.ROOT, "longest gap between frames beside a runaway: %.1f ms%n", runaway());
     workshop.close();
-    aside.shutdownNow();
   }
 
   private CompletableFuture<Reply> ask(Request request) {
@@ -205,7 +172,7 @@ public final class LatencyBench {
   /** Does something and waits until the net that comes of it was painted and shown. */
   private void shown(Runnable deed) throws Exception {
     CountDownLatch painted = new CountDownLatch(1);
-    onStage(
+    BenchRoom.onStage(
         () -> {
           var design = desk.design().get();
           javafx.beans.value.ChangeListener<Object> once =
@@ -263,18 +230,14 @@ public final class LatencyBench {
             last = at;
           }
         };
-    onStage(
+    BenchRoom.onStage(
         () -> {
           timer.start();
           desk.text().set("function f() { try { f(); } catch (e) { f(); } }\nf();\n");
           return null;
         });
     Thread.sleep(6000);
-    onStage(
-        () -> {
-          timer.stop();
-          return null;
-        });
+    BenchRoom.onStage(() -> timer.stop());
     return longest.get() / 1e6;
   }
 }

@@ -9,15 +9,9 @@ import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.Executors;
-import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
-import javafx.scene.Scene;
-import javafx.stage.Stage;
 
 /**
  * How long the window's thread works on laying down a long script, and on each letter typed in its
@@ -35,43 +29,21 @@ public final class LongScriptBench {
 
   /** Prints the figures. */
   public static void main(String[] words) throws Exception {
-    CountDownLatch started = new CountDownLatch(1);
-    Platform.startup(started::countDown);
-    started.await();
-    int exit = 1;
-    try {
-      new LongScriptBench()
-          .run(
-              Path.of(words[0]),
-              Arrays.stream(words).skip(1).mapToInt(Integer::parseInt).toArray());
-      exit = 0;
-    } catch (Exception e) {
-      System.err.println("it ended badly: " + e);
-    } finally {
-      Runtime.getRuntime().halt(exit);
-    }
-  }
-
-  private static <T> T onStage(Callable<T> work) throws Exception {
-    FutureTask<T> task = new FutureTask<>(work);
-    Platform.runLater(task);
-    return task.get(300, TimeUnit.SECONDS);
+    BenchRoom.measure(
+        () ->
+            new LongScriptBench()
+                .run(
+                    Path.of(words[0]),
+                    Arrays.stream(words).skip(1).mapToInt(Integer::parseInt).toArray()));
   }
 
   private void run(Path file, int[] kilos) throws Exception {
     String script = Files.readString(file);
-    var aside = Executors.newSingleThreadExecutor();
     Workshop workshop = new Workshop(Settings.USUAL);
-    onStage(
-        () -> {
-          desk = new Desk(workshop::ask, Platform::runLater);
-          room = new Room(desk, aside, Platform::runLater);
-          Stage stage = new Stage();
-          stage.setScene(new Scene(room, 1280, 800));
-          stage.show();
-          desk.lay(file, Work.of(script));
-          return room;
-        });
+    BenchRoom open = new BenchRoom(workshop::ask, Platform::runLater);
+    desk = open.desk();
+    room = open.room();
+    BenchRoom.onStage(() -> desk.lay(file, Work.of(script)));
     System.out.printf(
         "%8s %8s %10s %10s %10s %12s%n",
         "KB", "lines", "lay ms", "key p50", "key max", "answer ms");
@@ -79,14 +51,10 @@ public final class LongScriptBench {
       String longer = longer(script, kilo << 10);
       long begun = spent();
       long from = System.nanoTime();
-      onStage(
-          () -> {
-            desk.lay(file, Work.of(longer));
-            return null;
-          });
+      BenchRoom.onStage(() -> desk.lay(file, Work.of(longer)));
       pulse();
       double lay = (spent() - begun) / 1e6;
-      while (onStage(() -> desk.working().get())) {
+      while (BenchRoom.onStage(() -> desk.working().get())) {
         Thread.sleep(5);
       }
       double answer = (System.nanoTime() - from) / 1e6;
@@ -95,7 +63,7 @@ public final class LongScriptBench {
       for (int k = 0; k < KEYS; k++) {
         int at = middle + k;
         long pressed = spent();
-        onStage(
+        BenchRoom.onStage(
             () -> {
               room.card().area().moveTo(at);
               room.card().area().replaceSelection("x");
@@ -115,13 +83,13 @@ public final class LongScriptBench {
           times[KEYS / 2],
           times[KEYS - 1],
           answer,
-          onStage(() -> desk.fault().get() == null ? "" : desk.fault().get().message()));
+          BenchRoom.onStage(() -> desk.fault().get() == null ? "" : desk.fault().get().message()));
     }
   }
 
   /** Processor time of the window's thread so far, in ns. */
   private static long spent() throws Exception {
-    return onStage(() -> ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime());
+    return BenchRoom.onStage(() -> ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime());
   }
 
   private static String longer(String script, int length) {
