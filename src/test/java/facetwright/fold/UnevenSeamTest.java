@@ -33,10 +33,10 @@ class UnevenSeamTest {
     assertThat(form.strains()).isEmpty();
   }
 
-  /** However short and wherever found, the miss is what the sides differ. */
+  /** However short and wherever found, the miss is what the sides differ; past what is forgiven. */
   @Property(tries = 40, seed = "20261125")
   void byWhateverLength(
-      @ForAll @DoubleRange(min = 0.2, max = 9) double mm,
+      @ForAll @DoubleRange(min = 0.21, max = 9) double mm,
       @ForAll @DoubleRange(min = 20, max = 120) double width,
       @ForAll @DoubleRange(min = 20, max = 120) double depth,
       @ForAll boolean known) {
