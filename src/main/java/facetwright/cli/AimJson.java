@@ -28,15 +28,15 @@ final class AimJson {
             goal(json, outcome, outcome.goals().get(g), OutcomeText.goals(outcome).get(g));
           }
           json.writeEndArray();
-          json.writeArrayPropertyStart("stops");
-          for (Outcome.Stop stop : outcome.stops()) {
-            json.writeStartObject();
-            json.writeStringProperty("dial", stop.knob().name());
-            json.writeNumberProperty("value", stop.value());
-            json.writeStringProperty("end", stop.isUpper() ? "greatest" : "least");
-            json.writeEndObject();
-          }
-          json.writeEndArray();
+          JsonText.objects(
+              json,
+              "stops",
+              outcome.stops(),
+              stop -> {
+                json.writeStringProperty("dial", stop.knob().name());
+                json.writeNumberProperty("value", stop.value());
+                json.writeStringProperty("end", stop.isUpper() ? "greatest" : "least");
+              });
           json.writeStringProperty("hurdle", outcome.hurdle());
           json.writeNumberProperty("trials", outcome.trials());
           json.writeBooleanProperty("gave_up", outcome.spent());

@@ -5,7 +5,6 @@ import facetwright.geom.Unit;
 import facetwright.json.JsonText;
 import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.ChartNotes;
-import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
@@ -25,7 +24,7 @@ final class ChartJson {
           json.writeStringProperty("unit", design.unit().symbol());
           json.writeStringProperty("ruler", ruler.name());
           json.writeNumberProperty("different_measures", chart.distinctMeasures());
-          RoundJson.form(json, "as_set", design.net(), AsSet.form(design.laid(), chart));
+          FormJson.form(json, "as_set", design.net(), AsSet.form(design.laid(), chart));
           json.writeArrayPropertyStart("pieces");
           for (PieceChart piece : chart.pieces()) {
             piece(json, piece, design.unit());
@@ -41,13 +40,9 @@ final class ChartJson {
     json.writeNumberProperty("width_mm", piece.width());
     json.writeNumberProperty("height_mm", piece.height());
     json.writeNumberProperty("parallel_part", piece.parallelPart());
-    measures(json, "score_measures", piece.scoreMeasures());
-    measures(json, "cut_measures", piece.cutMeasures());
-    json.writeArrayPropertyStart("notes");
-    for (String note : ChartNotes.of(piece, unit)) {
-      json.writeString(note);
-    }
-    json.writeEndArray();
+    FormJson.measures(json, "score_measures", piece.scoreMeasures());
+    FormJson.measures(json, "cut_measures", piece.cutMeasures());
+    JsonText.strings(json, "notes", ChartNotes.of(piece, unit));
     json.writeArrayPropertyStart("steps");
     List<String> words = StepWords.of(piece);
     for (int i = 0; i < words.size(); i++) {
@@ -58,18 +53,6 @@ final class ChartJson {
     }
     json.writeEndArray();
     json.writeEndObject();
-  }
-
-  private static void measures(JsonGenerator json, String name, List<Measure> measures) {
-    json.writeArrayPropertyStart(name);
-    for (Measure m : measures) {
-      json.writeStartObject();
-      json.writeNumberProperty("mm", m.mm());
-      json.writeStringProperty("reads", m.reading().text());
-      json.writeNumberProperty("off_mm", m.isOnRuler() ? 0 : m.reading().errorMm());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
   }
 
   private static String does(Step step) {

@@ -9,7 +9,6 @@ import facetwright.check.Verdict;
 import facetwright.fold.Closure;
 import facetwright.fold.FoldedForm;
 import facetwright.fold.Measures;
-import facetwright.fold.PanelStrain;
 import facetwright.geom.Box2;
 import facetwright.json.JsonText;
 import facetwright.net.Laid;
@@ -108,19 +107,15 @@ final class CheckJson {
       json.writeBooleanProperty("closed", folded.canBeMade(design.net()));
       json.writeNumberProperty("gap_mm", folded.apart(design.net()));
       json.writeNumberProperty("strain", folded.strain());
-      json.writeArrayPropertyStart("strained_panels");
-      for (PanelStrain strain : folded.strains()) {
-        json.writeStartObject();
-        json.writeStringProperty("panel", design.net().panels().get(strain.panel()).name());
-        json.writeNumberProperty("strain", strain.part());
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-      json.writeArrayPropertyStart("size_mm");
-      json.writeNumber(measures.width());
-      json.writeNumber(measures.depth());
-      json.writeNumber(measures.height());
-      json.writeEndArray();
+      JsonText.objects(
+          json,
+          "strained_panels",
+          folded.strains(),
+          strain -> {
+            json.writeStringProperty("panel", design.net().panels().get(strain.panel()).name());
+            json.writeNumberProperty("strain", strain.part());
+          });
+      FormJson.size(json, "size_mm", folded);
       json.writeNumberProperty("volume_mm3", measures.volume());
     } else {
       json.writeNullProperty("closed");

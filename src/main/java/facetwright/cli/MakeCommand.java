@@ -7,7 +7,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.concurrent.Callable;
@@ -117,14 +116,14 @@ final class MakeCommand implements Callable<Integer> {
             json.writeStringProperty(
                 "replaced_kept_in", kept.get().toAbsolutePath().normalize().toString());
           }
-          json.writeArrayPropertyStart("files");
-          for (Map.Entry<String, byte[]> file : files.entrySet()) {
-            json.writeStartObject();
-            json.writeStringProperty("name", file.getKey());
-            json.writeNumberProperty("bytes", file.getValue().length);
-            json.writeEndObject();
-          }
-          json.writeEndArray();
+          JsonText.objects(
+              json,
+              "files",
+              files.entrySet(),
+              file -> {
+                json.writeStringProperty("name", file.getKey());
+                json.writeNumberProperty("bytes", file.getValue().length);
+              });
           json.writeArrayPropertyStart("findings");
           for (Finding finding : made.findings()) {
             CheckJson.finding(json, finding);

@@ -1,6 +1,5 @@
 package facetwright.cli;
 
-import facetwright.check.Finding;
 import facetwright.check.Verdict;
 import facetwright.fold.Closure;
 import facetwright.json.JsonText;
@@ -20,19 +19,19 @@ final class SweepJson {
           json.writeStringProperty("unit", sweep.unit().symbol());
           json.writeStringProperty("dial", sweep.dial().name());
           json.writeNumberProperty("now", sweep.dial().value());
-          json.writeArrayPropertyStart("steps");
-          for (Sweep.Step step : sweep.steps()) {
-            json.writeStartObject();
-            json.writeNumberProperty("value", step.value());
-            json.writeStringProperty("typed", step.typed());
-            if (step.design().isPresent()) {
-              design(json, step.design().get(), step.measures());
-            } else {
-              json.writeStringProperty("refused", step.why());
-            }
-            json.writeEndObject();
-          }
-          json.writeEndArray();
+          JsonText.objects(
+              json,
+              "steps",
+              sweep.steps(),
+              step -> {
+                json.writeNumberProperty("value", step.value());
+                json.writeStringProperty("typed", step.typed());
+                if (step.design().isPresent()) {
+                  design(json, step.design().get(), step.measures());
+                } else {
+                  json.writeStringProperty("refused", step.why());
+                }
+              });
         });
   }
 
@@ -43,11 +42,7 @@ final class SweepJson {
       json.writeBooleanProperty("closed", d.folded().canBeMade(d.net()));
       json.writeNumberProperty("gap_mm", d.folded().apart(d.net()));
       json.writeNumberProperty("strain", d.folded().strain());
-      json.writeArrayPropertyStart("size_mm");
-      json.writeNumber(d.folded().measures().width());
-      json.writeNumber(d.folded().measures().depth());
-      json.writeNumber(d.folded().measures().height());
-      json.writeEndArray();
+      FormJson.size(json, "size_mm", d.folded());
     } else {
       json.writeNullProperty("closed");
       json.writeNullProperty("gap_mm");
@@ -60,14 +55,14 @@ final class SweepJson {
     json.writeNumberProperty("count", d.laid().sheets());
     json.writeEndObject();
     json.writeNumberProperty("different_measures", measures);
-    json.writeArrayPropertyStart("findings");
-    for (Finding f : d.findings()) {
-      json.writeStartObject();
-      json.writeStringProperty("rule", f.rule());
-      json.writeStringProperty("severity", f.severity().name().toLowerCase(Locale.ROOT));
-      json.writeStringProperty("message", f.message());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonText.objects(
+        json,
+        "findings",
+        d.findings(),
+        f -> {
+          json.writeStringProperty("rule", f.rule());
+          json.writeStringProperty("severity", f.severity().name().toLowerCase(Locale.ROOT));
+          json.writeStringProperty("message", f.message());
+        });
   }
 }

@@ -1,14 +1,10 @@
 package facetwright.cli;
 
 import facetwright.json.JsonText;
-import facetwright.papers.cutting.SheetPlan;
-import facetwright.papers.cutting.Step;
 import facetwright.papers.cutting.Steps;
-import facetwright.papers.layers.LayerGroup;
 import facetwright.papers.layers.LayerPlan;
 import facetwright.papers.materials.Materials;
 import facetwright.papers.materials.Prices;
-import facetwright.papers.materials.Purchase;
 import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;
 import facetwright.script.Design;
@@ -30,11 +26,7 @@ final class WorksJson {
             paper(json, plan, new WorksText(design.unit()));
           }
           json.writeEndArray();
-          json.writeArrayPropertyStart("without_layer");
-          for (String panel : works.layers().lost()) {
-            json.writeString(panel);
-          }
-          json.writeEndArray();
+          JsonText.strings(json, "without_layer", works.layers().lost());
         });
   }
 
@@ -46,44 +38,40 @@ final class WorksJson {
     json.writeNumberProperty("sheets_at_least", (int) plan.plan().bound());
     json.writeNumberProperty("used", 1 - plan.waste() / plan.plan().paperArea());
     json.writeNumberProperty("waste_mm2", plan.waste());
-    json.writeArrayPropertyStart("groups");
-    for (LayerGroup group : plan.groups()) {
-      json.writeStartObject();
-      json.writeStringProperty("letter", group.letter());
-      json.writeStringProperty("kind", group.kind().name().toLowerCase(Locale.ROOT));
-      json.writeNumberProperty("width_mm", group.width());
-      json.writeNumberProperty("height_mm", group.height());
-      json.writeNumberProperty("each", group.count());
-      json.writeNumberProperty("all", group.count() * plan.pieces());
-      json.writeArrayPropertyStart("panels");
-      for (String panel : group.panels()) {
-        json.writeString(panel);
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeArrayPropertyStart("plans");
-    for (SheetPlan sheet : plan.plan().sheets()) {
-      json.writeStartObject();
-      json.writeStringProperty("sheet", sheet.paper().name());
-      json.writeNumberProperty("copies", sheet.copies());
-      json.writeArrayPropertyStart("steps");
-      for (Step step : Steps.of(sheet, plan.plan().wanted())) {
-        json.writeStartObject();
-        json.writeNumberProperty("first", step.first());
-        json.writeNumberProperty("times", step.times());
-        json.writeStringProperty("part", step.part());
-        json.writeNumberProperty("of", step.of());
-        json.writeStringProperty("from", step.way().name().toLowerCase(Locale.ROOT));
-        json.writeNumberProperty("at_mm", step.at());
-        json.writeStringProperty("text", step.text(words.length(step.at())));
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonText.objects(
+        json,
+        "groups",
+        plan.groups(),
+        group -> {
+          json.writeStringProperty("letter", group.letter());
+          json.writeStringProperty("kind", group.kind().name().toLowerCase(Locale.ROOT));
+          json.writeNumberProperty("width_mm", group.width());
+          json.writeNumberProperty("height_mm", group.height());
+          json.writeNumberProperty("each", group.count());
+          json.writeNumberProperty("all", group.count() * plan.pieces());
+          JsonText.strings(json, "panels", group.panels());
+        });
+    JsonText.objects(
+        json,
+        "plans",
+        plan.plan().sheets(),
+        sheet -> {
+          json.writeStringProperty("sheet", sheet.paper().name());
+          json.writeNumberProperty("copies", sheet.copies());
+          JsonText.objects(
+              json,
+              "steps",
+              Steps.of(sheet, plan.plan().wanted()),
+              step -> {
+                json.writeNumberProperty("first", step.first());
+                json.writeNumberProperty("times", step.times());
+                json.writeStringProperty("part", step.part());
+                json.writeNumberProperty("of", step.of());
+                json.writeStringProperty("from", step.way().name().toLowerCase(Locale.ROOT));
+                json.writeNumberProperty("at_mm", step.at());
+                json.writeStringProperty("text", step.text(words.length(step.at())));
+              });
+        });
     json.writeEndObject();
   }
 
@@ -104,18 +92,18 @@ final class WorksJson {
     json.writeNumberProperty("layers_mm2", m.layerArea());
     json.writeNumberProperty("holes", m.holes());
     json.writeNumberProperty("minutes", m.minutes());
-    json.writeArrayPropertyStart("shopping");
-    for (Purchase p : m.shopping(prices)) {
-      json.writeStartObject();
-      json.writeStringProperty("name", p.need().key());
-      json.writeStringProperty("what", p.need().what());
-      json.writeNumberProperty("needed", p.need().amount());
-      json.writeNumberProperty("buy", p.buy());
-      json.writeStringProperty("unit", p.need().unit().words(2));
-      number(json, "cost", p.cost());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
+    JsonText.objects(
+        json,
+        "shopping",
+        m.shopping(prices),
+        p -> {
+          json.writeStringProperty("name", p.need().key());
+          json.writeStringProperty("what", p.need().what());
+          json.writeNumberProperty("needed", p.need().amount());
+          json.writeNumberProperty("buy", p.buy());
+          json.writeStringProperty("unit", p.need().unit().words(2));
+          number(json, "cost", p.cost());
+        });
     json.writeStringProperty("currency", prices.currency());
     number(json, "cost", m.cost(prices));
   }

@@ -65,13 +65,6 @@ public final class JsonText {
     json.writeEndArray();
   }
 
-  /** A field that is an object. */
-  public static void object(JsonGenerator json, String name, Runnable fields) {
-    json.writeObjectPropertyStart(name);
-    fields.run();
-    json.writeEndObject();
-  }
-
   /** Reads a text from its beginning. What is no JSON is refused by the parser as it comes. */
   public static JsonParser parser(String text) {
     return JSON.createParser(ObjectReadContext.empty(), text);
