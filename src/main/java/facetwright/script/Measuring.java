@@ -17,10 +17,6 @@ import java.util.Map;
 final class Measuring {
   private Measuring() {}
 
-  static Measured of(Facetwright.Made made) {
-    return of(made, Packing.ONE);
-  }
-
   static Measured of(Facetwright.Made made, Packing packing) {
     Net net = made.design().net();
     FoldedForm folded = made.design().folded();

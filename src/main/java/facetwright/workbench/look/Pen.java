@@ -176,9 +176,5 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
     public static Font bold(double size) {
       return Font.font(BOLD, javafx.scene.text.FontWeight.BOLD, size);
     }
-
-    public static Font mono(double size) {
-      return Font.font(MONO, size);
-    }
   }
 }

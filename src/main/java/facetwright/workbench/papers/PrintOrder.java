@@ -110,11 +110,6 @@ final class PrintOrder extends HBox {
     ruler.setValue(name);
   }
 
-  /** The papers a printer may take. */
-  List<String> papers() {
-    return List.copyOf(paper.getItems());
-  }
-
   private void typed() {
     OptionalInt number = number(pieces.getText().strip());
     order(number.orElse(copies));
