@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The true-size pages of a template: one page a sheet, as large as the sheet. Title, legend,
@@ -38,6 +39,7 @@ public final class TemplatePages {
   private final String title;
   private final Unit unit;
   private final Laid laid;
+  private final List<Drawing> nets;
   private final List<LineKind> kinds;
   private final List<String> missing = new ArrayList<>();
 
@@ -45,11 +47,8 @@ public final class TemplatePages {
     this.title = shortened(Lettering.printable(title).strip());
     this.unit = unit;
     this.laid = laid;
-    List<Mark> all = new ArrayList<>();
-    for (int i = 0; i < laid.sheets(); i++) {
-      all.addAll(NetDrawing.of(laid, i).marks());
-    }
-    this.kinds = LineKinds.used(all);
+    this.nets = IntStream.range(0, laid.sheets()).mapToObj(i -> NetDrawing.of(laid, i)).toList();
+    this.kinds = LineKinds.used(nets.stream().flatMap(n -> n.marks().stream()).toList());
   }
 
   /**
@@ -75,7 +74,7 @@ public final class TemplatePages {
 
   private Drawing sheet(int index) {
     SheetPart part = SheetPart.of(laid, index);
-    Drawing page = NetDrawing.of(part, NetDrawing.TEMPLATE);
+    Drawing page = nets.get(index);
     FreeSpace free = new FreeSpace(page.width(), page.height());
     Net net = laid.net();
     Vec2 shift = part.shift();
