@@ -1,6 +1,7 @@
 package facetwright.workbench;
 
 import facetwright.workbench.desk.Asking;
+import facetwright.workbench.file.Folders;
 import facetwright.workbench.file.Keeper;
 import facetwright.workbench.file.State;
 import facetwright.workbench.file.StateFolder;
@@ -75,6 +76,7 @@ public final class Workbench extends Application {
     slow = thread("facetwright-shelf", Thread.MIN_PRIORITY);
     papers = thread("facetwright-papers", Thread.NORM_PRIORITY);
     State state = State.in(StateFolder.find());
+    SystemChoosing choosing = new SystemChoosing(() -> stage);
     house =
         new House(
             new Tools(
@@ -85,11 +87,8 @@ public final class Workbench extends Application {
                 papers,
                 Platform::runLater,
                 keeper,
-                new SystemChoosing(() -> stage),
-                new SystemSaving(
-                    stage,
-                    state.path("folder.papers").orElse(null),
-                    folder -> state.remember("folder.papers", folder.toString())),
+                choosing,
+                new SystemSaving(stage, new Folders(state, choosing)::choosePapers),
                 state,
                 home(),
                 stage::close));

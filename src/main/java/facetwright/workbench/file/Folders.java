@@ -9,11 +9,15 @@ public final class Folders {
   static final String OPEN = "folder.open";
   static final String SAVE = "folder.save";
   private static final String OWN = "folder.own";
+  private static final String PAPERS = "folder.papers";
 
   private final State state;
   private final Choosing choosing;
 
-  Folders(State state, Choosing choosing) {
+  /**
+   * @param state where folders are remembered
+   */
+  public Folders(State state, Choosing choosing) {
     this.state = state;
     this.choosing = choosing;
   }
@@ -41,5 +45,18 @@ public final class Folders {
     Optional<Path> chosen = choosing.folder("The folder of your own designs", own());
     chosen.ifPresent(f -> state.remember(OWN, f.toAbsolutePath().toString()));
     return chosen.isPresent();
+  }
+
+  /**
+   * Lets the user choose the folder that papers go to. The one chosen last is offered first; before
+   * there is one, the folder where scripts are saved.
+   *
+   * @return empty where none was chosen
+   */
+  public Optional<Path> choosePapers(String title) {
+    Path first = state.path(PAPERS).orElseGet(() -> last(SAVE));
+    Optional<Path> chosen = choosing.folder(title, first);
+    chosen.ifPresent(f -> state.remember(PAPERS, f.toAbsolutePath().toString()));
+    return chosen;
   }
 }

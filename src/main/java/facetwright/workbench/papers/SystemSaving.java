@@ -4,53 +4,38 @@ import facetwright.draw.Drawing;
 import facetwright.geom.Vec2;
 import facetwright.workbench.look.Pen;
 import facetwright.workbench.table.Camera;
-import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.print.PageLayout;
 import javafx.print.PageOrientation;
 import javafx.print.Paper;
 import javafx.print.Printer;
 import javafx.print.PrinterJob;
 import javafx.scene.canvas.Canvas;
-import javafx.stage.DirectoryChooser;
 import javafx.stage.Window;
 
-/** The dialogs of the system. The folder chosen last is offered first. */
+/** The dialogs of the system. */
 public final class SystemSaving implements Saving {
   /** Points of the printer's page in a millimetre. */
   private static final double POINTS = 72 / 25.4;
 
   private final Window owner;
-  private final Consumer<Path> chosen;
-  private File last;
+  private final Function<String, Optional<Path>> choosing;
 
   /**
    * @param owner the window the dialogs belong to
-   * @param first the folder offered first; null for the system's own choice
-   * @param chosen told which folder was chosen
+   * @param choosing lets the user choose a folder, under a title
    */
-  public SystemSaving(Window owner, Path first, Consumer<Path> chosen) {
+  public SystemSaving(Window owner, Function<String, Optional<Path>> choosing) {
     this.owner = owner;
-    this.last = first == null ? null : first.toFile();
-    this.chosen = chosen;
+    this.choosing = choosing;
   }
 
   @Override
   public Optional<Path> folder(String title) {
-    DirectoryChooser chooser = new DirectoryChooser();
-    chooser.setTitle(title);
-    if (last != null && last.isDirectory()) {
-      chooser.setInitialDirectory(last);
-    }
-    File folder = chooser.showDialog(owner);
-    if (folder != null) {
-      last = folder;
-      chosen.accept(folder.toPath());
-    }
-    return Optional.ofNullable(folder).map(File::toPath);
+    return choosing.apply(title);
   }
 
   @Override
