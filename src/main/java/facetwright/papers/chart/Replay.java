@@ -22,52 +22,22 @@ public final class Replay {
   private final boolean isByRuler;
   private final Map<String, Double> lines = new HashMap<>();
   private final Map<Integer, Vec2> points = new HashMap<>();
-  private final List<Segment2> pressed = new ArrayList<>();
-  private final List<Segment2> perforated = new ArrayList<>();
-  private final List<Segment2> inner = new ArrayList<>();
-  private final List<Polygon2> gone = new ArrayList<>();
-  private final List<Polygon2> windows = new ArrayList<>();
-  private final List<Hole> holes = new ArrayList<>();
+  final List<Segment2> pressed = new ArrayList<>();
+  final List<Segment2> perforated = new ArrayList<>();
+  final List<Segment2> inner = new ArrayList<>();
+  final List<Polygon2> gone = new ArrayList<>();
+  final List<Polygon2> windows = new ArrayList<>();
+  final List<Hole> holes = new ArrayList<>();
   private final List<Tag> tags = new ArrayList<>();
   private final List<Vec2> told = new ArrayList<>();
-  private double width;
-  private double height;
+  double width;
+  double height;
 
   /** A punched hole. */
   public record Hole(Vec2 centre, double diameter) {}
 
-  /** What lies on the table at the end. */
-  public record Result(
-      double width,
-      double height,
-      List<Segment2> pressed,
-      List<Segment2> perforated,
-      List<Segment2> cuts,
-      List<Polygon2> waste,
-      List<Hole> holes) {
-    public Result {
-      pressed = List.copyOf(pressed);
-      perforated = List.copyOf(perforated);
-      cuts = List.copyOf(cuts);
-      waste = List.copyOf(waste);
-      holes = List.copyOf(holes);
-    }
-  }
-
   private Replay(boolean isByRuler) {
     this.isByRuler = isByRuler;
-  }
-
-  /**
-   * Does the steps.
-   *
-   * @param isByRuler whether measures are set on the ruler's nearest marks, or as they should be
-   * @throws IllegalArgumentException when a step names a line or point that is not there yet
-   */
-  public static Result of(List<Step> steps, boolean isByRuler) {
-    Replay replay = new Replay(isByRuler);
-    steps.forEach(replay::follow);
-    return replay.result();
   }
 
   /**
@@ -82,12 +52,22 @@ public final class Replay {
       NavigableMap<Double, Double> down,
       Map<Vec2, Vec2> points) {}
 
+  /**
+   * What lies on the table when all steps are done.
+   *
+   * @param isByRuler whether measures are set on the ruler's nearest marks, or as they should be
+   * @throws IllegalArgumentException when a step names a line or point that is not there yet
+   */
+  static Replay done(List<Step> steps, boolean isByRuler) {
+    Replay replay = new Replay(isByRuler);
+    steps.forEach(replay::follow);
+    return replay;
+  }
+
   /** How all shifts when measures are set on the ruler's nearest marks. */
   static Shifts shifts(List<Step> steps) {
-    Replay meant = new Replay(false);
-    Replay set = new Replay(true);
-    steps.forEach(meant::follow);
-    steps.forEach(set::follow);
+    Replay meant = done(steps, false);
+    Replay set = done(steps, true);
     NavigableMap<Double, Double> across = new TreeMap<>(Map.of(0.0, 0.0, meant.width, set.width));
     NavigableMap<Double, Double> down = new TreeMap<>(Map.of(0.0, 0.0, meant.height, set.height));
     for (int i = 0; i < meant.tags.size(); i++) {
@@ -262,34 +242,5 @@ public final class Replay {
     } catch (IllegalArgumentException _) {
       return Optional.empty();
     }
-  }
-
-  private Result result() {
-    Polygon2 blank = Polygon2.rectangle(0, 0, width, height);
-    List<Segment2> edges = List.of(blank.side(0), blank.side(1), blank.side(2), blank.side(3));
-    List<Segment2> aroundWaste = Waste.sides(gone);
-    List<Segment2> cuts = new ArrayList<>(Lines.without(edges, aroundWaste));
-    cuts.addAll(Lines.without(aroundWaste, edges));
-    cuts.addAll(inner);
-    cuts.addAll(Waste.sides(windows));
-    List<Segment2> joined = Lines.joined(cuts);
-    return new Result(
-        width, height, left(pressed, joined), left(perforated, joined), joined, gone, holes);
-  }
-
-  /** What of the scores is still there when all is cut. */
-  private List<Segment2> left(List<Segment2> scores, List<Segment2> cuts) {
-    List<Segment2> left = new ArrayList<>();
-    for (Segment2 s : Lines.without(Lines.joined(scores), cuts)) {
-      for (Segment2 part : Lines.divided(s, cuts)) {
-        boolean isGone =
-            gone.stream().anyMatch(g -> Run.holds(g, part.middle()))
-                || windows.stream().anyMatch(w -> Run.holds(w, part.middle()));
-        if (!isGone) {
-          left.add(part);
-        }
-      }
-    }
-    return Lines.joined(left);
   }
 }

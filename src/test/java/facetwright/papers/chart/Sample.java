@@ -63,7 +63,7 @@ final class Sample {
           }
         }
       }
-      Replay.Result made = Replay.of(piece.steps(), isByRuler);
+      Followed made = Followed.of(piece.steps(), isByRuler);
       same("pressed scores", made.pressed(), pressed, near);
       same("perforated scores", made.perforated(), perforated, near);
       same("cuts", made.cuts(), cuts, near);
