@@ -56,6 +56,9 @@ final class FitRule implements Rule {
     double caliper = subject.laid().stock().caliper();
     List<Slip> slips = new ArrayList<>();
     Set<Part> told = new HashSet<>();
+    // What lies beside others of its kind does not fill what it lies in.
+    boolean isOneOfSeveral =
+        parts.stream().filter(p -> p.use() == Part.Use.INNER).limit(2).count() == 2;
     for (Part part : parts) {
       List<Slip> all = new ArrayList<>();
       for (Part other : parts) {
@@ -67,8 +70,18 @@ final class FitRule implements Rule {
           all.addAll(over(part, other, caliper));
         } else if (part.use() == Part.Use.SLEEVE && other.use() != Part.Use.LID) {
           all.addAll(into(part, other, caliper, false));
-        } else if (part.use() == Part.Use.INNER && other.use() != Part.Use.LID) {
-          all.addAll(into(other, part, caliper, false));
+        } else if (part.use() == Part.Use.INNER
+            && other.use() != Part.Use.LID
+            && other.use() != Part.Use.INNER) {
+          // A drawer goes in by its end, as anything does into a sleeve; what is laid in, floor
+          // first.
+          boolean isEndOn =
+              part.word().equals("drawer") || other.use() == Part.Use.SLEEVE || other.isTube();
+          List<Slip> ways =
+              into(other, part, caliper, false).stream()
+                  .filter(s -> isEndOn || s.section().isFaceOn())
+                  .toList();
+          all.addAll(isOneOfSeveral ? ways.stream().map(Slip::beside).toList() : ways);
         }
       }
       best(all)
@@ -163,12 +176,26 @@ final class FitRule implements Rule {
       if (lid.use() == Part.Use.LID && !lid.mouths().isEmpty()) {
         List<Part> others =
             parts.stream().filter(p -> p.use() != Part.Use.LID && !p.sections().isEmpty()).toList();
-        boolean fitsNone = others.stream().allMatch(o -> over(lid, o, caliper).isEmpty());
+        boolean fitsNone =
+            others.stream()
+                .allMatch(o -> over(lid, o, caliper).isEmpty() && !holds(lid, o, caliper));
         if (!others.isEmpty() && fitsNone) {
           strangers.add(lid);
         }
       }
     }
     return strangers;
+  }
+
+  /** Whether a lid of other corners has room for a box all the same. */
+  private static boolean holds(Part lid, Part box, double caliper) {
+    return lid.mouths().stream()
+        .anyMatch(
+            m ->
+                box.sections().stream()
+                    .filter(Part.Section::isFaceOn)
+                    .anyMatch(
+                        s ->
+                            Outlines.turnedRoom(m.outline(), s.outline()) >= caliper - Slip.LEAST));
   }
 }

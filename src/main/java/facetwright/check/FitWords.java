@@ -227,8 +227,8 @@ final class FitWords {
         FitRule.NAME,
         Finding.Severity.WARNING,
         String.format(
-            "The %s with %s has %d corners in a shape that nothing in this design has which it"
-                + " could go over.",
+            "The %s with %s has %d corners, and nothing in this design that it could go over has"
+                + " the same.",
             lid.word(), subject.name(lid.panel()), corners),
         "Give the " + lid.word() + " the sides and angles of its box, or call it something else.",
         new Place.AtPanel(lid.panel()),

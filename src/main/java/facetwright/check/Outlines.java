@@ -94,6 +94,30 @@ final class Outlines {
         .orElse(Double.NaN);
   }
 
+  /**
+   * The room in an outline without inward corners for another of whatever corners, middle on
+   * middle, turned by whole half degrees to where it is most; below 0 where it stands over.
+   */
+  static double turnedRoom(Polygon2 outer, Polygon2 inner) {
+    double most = Double.NEGATIVE_INFINITY;
+    Vec2 middle = inner.centroid();
+    for (int half = 0; half < 720 && outer.isConvex(); half++) {
+      Vec2 turn = Vec2.polar(1, Math.toRadians(half / 2.0));
+      double least = Double.POSITIVE_INFINITY;
+      for (Vec2 corner : inner.corners()) {
+        Vec2 c = corner.minus(middle);
+        Vec2 at =
+            new Vec2(c.x() * turn.x() - c.y() * turn.y(), c.x() * turn.y() + c.y() * turn.x())
+                .plus(outer.centroid());
+        for (int i = 0; i < outer.size(); i++) {
+          least = Math.min(least, off(outer.side(i), at));
+        }
+      }
+      most = Math.max(most, least);
+    }
+    return most;
+  }
+
   private static boolean isAlike(Polygon2 outer, Polygon2 inner, int shift) {
     for (int i = 0; i < outer.size(); i++) {
       double other = turn(inner.corners(), (i + shift) % outer.size());

@@ -97,6 +97,12 @@ record Slip(
     return new Slip(outer, into, mouth, section, Shape.RECTANGLE, clear, inner);
   }
 
+  /** The same of a part that others lie beside: it is not loose for the room that they take. */
+  Slip beside() {
+    List<Double> capped = clear.stream().map(c -> Math.min(c, LOOSE)).toList();
+    return new Slip(outer, into, mouth, section, shape, capped, inner);
+  }
+
   /** Whether it goes in by another side than its rim. */
   boolean isEndOn() {
     return !section.isFaceOn();

@@ -90,8 +90,8 @@ class FitTest {
   void squareLids(
       @ForAll @DoubleRange(min = 0.1, max = 1.5) double caliper,
       @ForAll @DoubleRange(min = 60, max = 120) double w,
-      @ForAll @DoubleRange(min = 30, max = 55) double d,
-      @ForAll @Size(2) List<@DoubleRange(min = -22, max = 22) Double> more)
+      @ForAll @DoubleRange(min = 30, max = 40) double d,
+      @ForAll @Size(2) List<@DoubleRange(min = -15, max = 15) Double> more)
       throws ScriptException {
     double lw = w + more.get(0) / (more.get(0) > 5 ? 1 : 4);
     double ld = d + more.get(1) / (more.get(1) > 5 ? 1 : 4);
@@ -288,6 +288,39 @@ class FitTest {
     Finding found = fit(script).getFirst();
     assertThat(found.severity()).isEqualTo(Severity.WARNING);
     assertThat(found.message()).contains("has 8 corners");
+    // Between corners of the lid, those of the pot have 41·cos(7.5°) - 40·cos(7.5°) = 0.99 mm.
+    String round =
+        js(
+            """
+            0.3 });
+            prism({ sides: 12, radius: 40, height: 50 }).open("top").unfold({ part: "pot" });
+            prism({ sides: 24, radius: %s, height: 14 }).open("top").unfold({ part: "lid" });
+            """,
+            41);
+    assertThat(fit(round)).isEmpty();
+    assertThat(fit(round.replace("radius: 41", "radius: 40.2"))).hasSize(1);
+  }
+
+  private static String cells(double depth) {
+    return js(
+        """
+        0.3 });
+        box({ width: 85, depth: 40, height: 25 }).open("top").unfold({ part: "box" });
+        for (const part of ["insert one", "insert two"]) {
+          box({ width: %1$s, depth: %1$s, height: 20 }).open("top").unfold({ part });
+        }
+        """,
+        depth);
+  }
+
+  @Test
+  void insertsBesideEachOther() throws ScriptException {
+    assertThat(fit(cells(39.4))).isEmpty();
+    assertThat(fit(cells(40)))
+        .isNotEmpty()
+        .allMatch(f -> f.severity() == Severity.ERROR)
+        .allMatch(
+            f -> f.fix().startsWith("Make the box 85 × 40.6 mm (0.6 mm more than its 40 mm)"));
   }
 
   /** What is told in inches is enough, too. */
