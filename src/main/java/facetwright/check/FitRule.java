@@ -51,6 +51,7 @@ final class FitRule implements Rule {
   }
 
   /** For each part that is meant for another how it goes with the one it fits best. */
+  @SuppressWarnings("ReferenceEquality") // A part is no other, however alike.
   private static List<Slip> slips(Subject subject) {
     List<Part> parts = parts(subject);
     double caliper = subject.laid().stock().caliper();
@@ -136,6 +137,7 @@ final class FitRule implements Rule {
   }
 
   /** Parts whose names say nothing: lids are shallower than their boxes, sleeves are tubes. */
+  @SuppressWarnings("ReferenceEquality") // A part is no other, however alike.
   private static List<Slip> untold(List<Part> all, double caliper) {
     List<Part> parts = all.stream().filter(p -> p.use() == Part.Use.UNTOLD).toList();
     List<Slip> slips = new ArrayList<>();
@@ -143,7 +145,7 @@ final class FitRule implements Rule {
     for (Part outer : parts) {
       List<Slip> near = new ArrayList<>();
       for (Part inner : parts) {
-        if (outer == inner || right.contains(outer) && right.contains(inner)) {
+        if (outer == inner || (right.contains(outer) && right.contains(inner))) {
           continue;
         }
         boolean isSleeve = outer.isTube() && !inner.isTube();
@@ -151,8 +153,8 @@ final class FitRule implements Rule {
           boolean isLid =
               slip.section().isFaceOn()
                   && slip.mouth().depth() < slip.section().depth() - 2 * caliper;
-          boolean isNear = slip.isNear() || all.size() == 2 && slip.isHalfRight();
-          if (isNear && (isLid || isSleeve && slip.isEndOn())) {
+          boolean isNear = slip.isNear() || (all.size() == 2 && slip.isHalfRight());
+          if (isNear && (isLid || (isSleeve && slip.isEndOn()))) {
             near.add(slip);
           }
           if (slip.isRight() && (isLid || outer.isTube() || inner.isTube())) {

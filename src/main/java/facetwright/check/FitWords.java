@@ -20,7 +20,7 @@ final class FitWords {
     this.caliper = caliper;
     Part.Use use = slip.outer().use();
     boolean isInner = slip.into().use() == Part.Use.INNER;
-    isLid = use == Part.Use.LID || use == Part.Use.UNTOLD && !isInner && !(slip.isEndOn());
+    isLid = use == Part.Use.LID || (use == Part.Use.UNTOLD && !isInner && !slip.isEndOn());
     String plain = isLid ? "lid" : slip.mouth().isTube() ? "sleeve" : "box";
     outer = slip.outer().word().isEmpty() ? plain : slip.outer().word();
     String held = isLid || !slip.isEndOn() ? "box" : "tray";
@@ -36,7 +36,7 @@ final class FitWords {
     if (!slip.isTight()) {
       return isTold() ? Finding.Severity.WARNING : Finding.Severity.NOTE;
     }
-    if (isTold() || !isLid && slip.misfit() <= Slip.WIDEST) {
+    if (isTold() || (!isLid && slip.misfit() <= Slip.WIDEST)) {
       return Finding.Severity.ERROR;
     }
     return drops() ? Finding.Severity.NOTE : Finding.Severity.WARNING;

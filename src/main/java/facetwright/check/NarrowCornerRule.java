@@ -197,7 +197,7 @@ final class NarrowCornerRule implements CauseRule {
     }
     for (Score s : subject.net().scores()) {
       EdgeRef side = s.a().panel() == corner.panel() ? s.a() : s.b();
-      EdgeRef of = side == s.a() ? s.b() : s.a();
+      EdgeRef of = side.equals(s.a()) ? s.b() : s.a();
       if (side.panel() == corner.panel() && of.panel() == base) {
         int start = side.edge();
         int end = (start + 1) % 3;

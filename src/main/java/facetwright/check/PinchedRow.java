@@ -119,7 +119,7 @@ record PinchedRow(
     for (Meeting m : meetings) {
       PinchedRow one = rows.get(Bodies.find(root, m.a().panel()));
       PinchedRow two = rows.get(Bodies.find(root, m.b().panel()));
-      if (one != null && two != null && one != two) {
+      if (one != null && two != null && !one.equals(two)) {
         pairs.add(one.first < two.first ? new Pair(one, two) : new Pair(two, one));
       }
     }

@@ -37,7 +37,7 @@ public record Change(int at, String taken, String put) {
 
   /** The one that takes it back. */
   Change back() {
-    return new Change(at, put, taken);
+    return new Change(at, /* taken= */ put, /* put= */ taken);
   }
 
   /** A text with it made. */
