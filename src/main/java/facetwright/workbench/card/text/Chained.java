@@ -60,7 +60,7 @@ final class Chained {
     }
     int semicolon = reading.forth(end);
     int stop = reading.is(semicolon, ';') ? reading.token(semicolon).end() : last;
-    int first = Math.max(0, first());
+    int first = first() < 0 ? called : first();
     int line = reading.lineStart(reading.line(reading.token(first).start()));
     int indent = line;
     while (indent < stop && Character.isWhitespace(reading.text().charAt(indent))) {
