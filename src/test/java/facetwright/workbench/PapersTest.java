@@ -164,6 +164,20 @@ class PapersTest {
     Fx.until("another lies there", () -> !visit.house.papers().told().startsWith("Saved to"));
   }
 
+  /** A question about the papers of one design is none about those of the next. */
+  @Test
+  void aQuestionGoesWithItsDesign() throws Exception {
+    Path out = Files.createDirectories(folder.resolve("out"));
+    Files.writeString(out.resolve("template.pdf"), "another's");
+    choose("Template");
+    visit.answers.add(out);
+    Fx.run(() -> Fx.button(visit.house.papers(), "Save this …").fire());
+    Fx.until("it is asked", () -> Fx.says(visit.house, "There is a template.pdf in"));
+    Fx.run(visit.house.filing()::fresh);
+    assertThat(Fx.get(() -> Fx.says(visit.house, "There is a template.pdf in"))).isFalse();
+    assertThat(out.resolve("template.pdf")).hasContent("another's");
+  }
+
   /** From paper to paper the buttons stay where they are, pages or none. */
   @Test
   void theButtonsStayWhereTheyAre() throws Exception {

@@ -16,6 +16,8 @@ import java.util.function.Consumer;
 
 /** Saves papers into a folder the user chooses. What is not this design's own is asked about. */
 final class IntoFolder {
+  private static final String ABOUT = "papers";
+
   private final Desk desk;
   private final Notices notices;
   private final Saving saving;
@@ -41,6 +43,8 @@ final class IntoFolder {
     this.aside = aside;
     this.ui = ui;
     this.told = told;
+    // What is asked of one design's papers is not asked of another's.
+    desk.laid().addListener((_, _, _) -> notices.withdraw(ABOUT));
   }
 
   /** Lets the user choose a folder and saves there. */
@@ -82,7 +86,7 @@ final class IntoFolder {
     String many = one ? "" : " and " + (others.size() - 1) + " more";
     notices.show(
         Notice.question(
-            "papers",
+            ABOUT,
             "There is a " + others.getFirst() + many + " in " + folder + " already",
             "Not as this design wrote "
                 + (one ? "it" : "them")
