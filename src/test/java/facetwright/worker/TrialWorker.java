@@ -23,6 +23,7 @@ import facetwright.script.sandbox.SiteFinder;
 import java.time.Duration;
 import java.util.List;
 import org.graalvm.polyglot.Context;
+import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /** A worker whose scripts know one function, {@code title}, and all make the same square card. */
 final class TrialWorker {
@@ -97,11 +98,13 @@ final class TrialWorker {
           .getBindings("js")
           .putMember(
               "title",
-              clock.guard(
-                  arguments -> {
-                    title = arguments[0].asString();
-                    return null;
-                  }));
+              (ProxyExecutable)
+                  arguments ->
+                      clock.run(
+                          () -> {
+                            title = arguments[0].asString();
+                            return null;
+                          }));
     }
 
     @Override

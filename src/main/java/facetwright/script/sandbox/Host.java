@@ -13,8 +13,8 @@ import org.graalvm.polyglot.Context;
 public interface Host<T> {
   /**
    * Puts functions into the context's bindings. Every function should do its work inside {@link
-   * HostClock#guard} or {@link HostClock#run}, so that its time is not held against the script and
-   * its errors reach the script as ordinary JavaScript errors.
+   * HostClock#run}, so that its time is not held against the script and its errors reach the script
+   * as ordinary JavaScript errors.
    */
   void install(Context context, SiteFinder sites, HostClock clock);
 

@@ -1,7 +1,6 @@
 package facetwright.script.sandbox;
 
 import java.util.function.Supplier;
-import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /** Keeps host work apart from the script's own, in time, memory and errors. */
 public interface HostClock {
@@ -20,9 +19,4 @@ public interface HostClock {
 
   /** Calls back into the script, on the script's time, from inside host work. */
   <R> R guest(Supplier<R> callback);
-
-  /** The same function, run as {@link #run} does. */
-  default ProxyExecutable guard(ProxyExecutable function) {
-    return arguments -> run(() -> function.execute(arguments));
-  }
 }

@@ -16,7 +16,8 @@ final class Probe implements Host<List<String>> {
     var globals = context.getBindings("js");
     globals.putMember(
         "say",
-        clock.guard(
+        guard(
+            clock,
             arguments -> {
               said.add(arguments[0].isString() ? arguments[0].asString() : arguments[0].toString());
               sites.add(finder.here());
@@ -24,7 +25,8 @@ final class Probe implements Host<List<String>> {
             }));
     globals.putMember(
         "columns",
-        clock.guard(
+        guard(
+            clock,
             arguments -> {
               if (arguments.length == 0 || arguments[0].asInt() < 3) {
                 throw new CallException("columns must be 3 or more", "Give it 3 or more");
@@ -33,11 +35,17 @@ final class Probe implements Host<List<String>> {
             }));
     globals.putMember(
         "broken",
-        clock.guard(
+        guard(
+            clock,
             _ -> {
               throw new IllegalStateException("a fault");
             }));
-    globals.putMember("twice", clock.guard(call(clock)));
+    globals.putMember("twice", guard(clock, call(clock)));
+  }
+
+  /** A function that is run on the host's time. */
+  private static ProxyExecutable guard(HostClock clock, ProxyExecutable function) {
+    return arguments -> clock.run(() -> function.execute(arguments));
   }
 
   private static ProxyExecutable call(HostClock clock) {
