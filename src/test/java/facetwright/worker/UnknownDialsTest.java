@@ -39,7 +39,7 @@ class UnknownDialsTest {
     return some;
   }
 
-  private record Case(List<String> set, List<String> declared) {
+  record Case(List<String> set, List<String> declared) {
     Map<String, String> settings() {
       Map<String, String> settings = new LinkedHashMap<>();
       set.forEach(name -> settings.put(name, SET.get(name)));
