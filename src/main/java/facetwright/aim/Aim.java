@@ -1,6 +1,6 @@
 package facetwright.aim;
 
-import facetwright.geom.Unit;
+import facetwright.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
@@ -67,7 +67,7 @@ public record Aim(List<Goal> goals, List<Knob> knobs, Grid grid, Unit unit, int 
       exact = withoutNeedlessTurns(task, exact);
     }
     counted.allow(most);
-    List<Marks> marks = task.knobs().stream().map(k -> Marks.of(k, grid, unit)).toList();
+    List<Divisions> marks = task.knobs().stream().map(k -> Divisions.of(k, grid, unit)).toList();
     Point set = new OnGrid(task, marks).near(exact);
     List<Outcome.Reached> reached = new ArrayList<>();
     for (Goal goal : goals) {

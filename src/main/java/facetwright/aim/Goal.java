@@ -1,7 +1,7 @@
 package facetwright.aim;
 
-import facetwright.geom.Unit;
-import facetwright.net.SheetSize;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.SheetSize;
 import java.io.Serializable;
 
 /** What a design should come to. */

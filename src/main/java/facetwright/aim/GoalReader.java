@@ -1,10 +1,10 @@
 package facetwright.aim;
 
-import facetwright.geom.Length;
-import facetwright.geom.Unit;
-import facetwright.net.NearName;
-import facetwright.net.SheetSize;
-import facetwright.net.SheetSizes;
+import facetwright.measure.Length;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.SheetSize;
+import facetwright.net.sheet.SheetSizes;
+import facetwright.words.NearName;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

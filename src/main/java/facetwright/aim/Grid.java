@@ -1,8 +1,8 @@
 package facetwright.aim;
 
-import facetwright.geom.Length;
-import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
+import facetwright.measure.Length;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 import java.io.Serializable;
 import java.util.Locale;
 import java.util.Optional;
@@ -73,12 +73,12 @@ public record Grid(Unit unit, double division, boolean isUsual) implements Seria
    * @param design what the knob's numbers count
    */
   public double apart(Knob knob, Unit design) {
-    return Marks.of(knob, this, design).apart();
+    return Divisions.of(knob, this, design).apart();
   }
 
   /** A knob's value as a person types it, as a ruler's fraction where it is one. */
   public String typed(Knob knob, Unit design, double value) {
-    return Marks.of(knob, this, design).typed(value);
+    return Divisions.of(knob, this, design).typed(value);
   }
 
   private static String wanted(String text) {

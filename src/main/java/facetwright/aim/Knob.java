@@ -1,6 +1,6 @@
 package facetwright.aim;
 
-import facetwright.geom.Decimals;
+import facetwright.words.Decimals;
 
 /**
  * A dial that may be turned.

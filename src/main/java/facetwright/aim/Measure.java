@@ -1,8 +1,8 @@
 package facetwright.aim;
 
-import facetwright.geom.Decimals;
-import facetwright.geom.Length;
-import facetwright.geom.Unit;
+import facetwright.measure.Length;
+import facetwright.measure.Unit;
+import facetwright.words.Decimals;
 
 /** Something that a design measures; lengths in mm, areas in mm², volumes in mm³. */
 public enum Measure {

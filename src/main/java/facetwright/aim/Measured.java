@@ -1,6 +1,6 @@
 package facetwright.aim;
 
-import facetwright.net.SheetSize;
+import facetwright.net.sheet.SheetSize;
 import java.util.Map;
 import java.util.function.Function;
 

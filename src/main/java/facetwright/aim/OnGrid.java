@@ -19,9 +19,9 @@ final class OnGrid {
   private static final double HAIR = 2e-4;
 
   private final Task task;
-  private final List<Marks> marks;
+  private final List<Divisions> marks;
 
-  OnGrid(Task task, List<Marks> marks) {
+  OnGrid(Task task, List<Divisions> marks) {
     this.task = task;
     this.marks = marks;
   }

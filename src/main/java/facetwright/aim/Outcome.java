@@ -1,6 +1,6 @@
 package facetwright.aim;
 
-import facetwright.geom.Unit;
+import facetwright.measure.Unit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.SequencedMap;

@@ -1,7 +1,7 @@
 package facetwright.aim;
 
-import facetwright.geom.Decimals;
-import facetwright.geom.Unit;
+import facetwright.measure.Unit;
+import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,10 +1,10 @@
 package facetwright.check;
 
-import facetwright.fold.Closure;
-import facetwright.fold.FoldedForm;
-import facetwright.geom.Length;
-import facetwright.geom.Unit;
-import facetwright.net.Laid;
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.measure.Length;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.Laid;
 
 /** A design in a few sentences: whether it closes, how large it is made, what it is cut from. */
 public final class Summary {

@@ -1,5 +1,10 @@
 package facetwright.cli;
 
+import facetwright.cli.command.MakeCommand;
+import facetwright.cli.desk.DesignFile;
+import facetwright.cli.desk.Library;
+import facetwright.cli.desk.PapersFor;
+import facetwright.cli.json.Json;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;

@@ -1,6 +1,6 @@
 package facetwright.cli;
 
-import facetwright.geom.PlainText;
+import facetwright.words.PlainText;
 import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.PrintWriter;

@@ -1,5 +1,20 @@
 package facetwright.cli;
 
+import facetwright.cli.command.AimCommand;
+import facetwright.cli.command.ChartCommand;
+import facetwright.cli.command.CheckCommand;
+import facetwright.cli.command.DialsCommand;
+import facetwright.cli.command.FitCommand;
+import facetwright.cli.command.HelpCommand;
+import facetwright.cli.command.LayersCommand;
+import facetwright.cli.command.MakeCommand;
+import facetwright.cli.command.MaterialsCommand;
+import facetwright.cli.command.OpenCommand;
+import facetwright.cli.command.RingCommand;
+import facetwright.cli.command.RoundCommand;
+import facetwright.cli.command.ShelfCommand;
+import facetwright.cli.command.SweepCommand;
+import facetwright.cli.desk.Trouble;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;

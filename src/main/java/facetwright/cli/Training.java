@@ -1,5 +1,6 @@
 package facetwright.cli;
 
+import facetwright.cli.desk.Library;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;

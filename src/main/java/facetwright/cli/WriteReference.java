@@ -1,6 +1,6 @@
 package facetwright.cli;
 
-import facetwright.script.api.Reference;
+import facetwright.script.vocabulary.Reference;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -14,13 +14,13 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /** Areas as a pen sees them: their rings, drawn in by a border, and hatched. */
-final class Areas {
+public final class Areas {
   private static final double MITRE_LIMIT = 20;
 
   private Areas() {}
 
   /** All rings of each part, the outer one first. */
-  static List<List<Polygon2>> rings(Geometry geometry) {
+  public static List<List<Polygon2>> rings(Geometry geometry) {
     List<List<Polygon2>> parts = new ArrayList<>();
     for (int i = 0; i < geometry.getNumGeometries(); i++) {
       if (geometry.getGeometryN(i) instanceof Polygon p && p.getArea() > 0) {
@@ -51,7 +51,7 @@ final class Areas {
   }
 
   /** The paper of a layer: what its reveal leaves of a panel, as far as that is cut and glued. */
-  static Geometry layer(Net net, Layer layer) {
+  public static Geometry layer(Net net, Layer layer) {
     Geometry left = inset(net.panels().get(layer.panel()).region(), layer.reveal());
     List<Polygon> wide = new ArrayList<>();
     for (int i = 0; i < left.getNumGeometries(); i++) {
@@ -70,7 +70,7 @@ final class Areas {
   }
 
   /** Lines at 45° through what the rings enclose, a fixed distance apart over the whole page. */
-  static List<Mark> hatch(List<Polygon2> rings, double spacing, LineKind kind) {
+  public static List<Mark> hatch(List<Polygon2> rings, double spacing, LineKind kind) {
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
     for (Polygon2 ring : rings) {

@@ -14,16 +14,16 @@ import org.locationtech.jts.geom.Geometry;
  * reaches over it becomes a line of short sides; a line of text is kept whole where all of it lies
  * inside, and else left out.
  */
-final class Clip {
+public final class Clip {
   private static final int CIRCLE_SIDES = 120;
 
   private final Box2 window;
 
-  Clip(Box2 window) {
+  public Clip(Box2 window) {
     this.window = window;
   }
 
-  List<Mark> of(List<Mark> marks) {
+  public List<Mark> of(List<Mark> marks) {
     List<Mark> kept = new ArrayList<>();
     for (Mark mark : marks) {
       switch (mark) {

@@ -16,13 +16,13 @@ import org.locationtech.jts.index.quadtree.Quadtree;
  * Straight cuts made into as few strokes as possible. What two cuts share is cut once: a part of a
  * segment that lies on an earlier one, to 1e-6 mm, is left out.
  */
-final class CutLines {
+public final class CutLines {
   private static final LengthTolerance TOLERANCE = LengthTolerance.FINE;
   private static final double GRID = 1e-5;
 
   private CutLines() {}
 
-  static List<Mark> of(List<Segment2> cuts, LineKind kind) {
+  public static List<Mark> of(List<Segment2> cuts, LineKind kind) {
     return chained(once(cuts), kind);
   }
 
@@ -86,7 +86,7 @@ final class CutLines {
   }
 
   private record Place(long x, long y) {
-    static Place of(Vec2 p) {
+    public static Place of(Vec2 p) {
       return new Place(Math.round(p.x() / GRID), Math.round(p.y() / GRID));
     }
   }

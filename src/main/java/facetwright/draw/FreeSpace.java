@@ -11,7 +11,7 @@ import java.util.Optional;
  * as anything comes within the clearance of any part of it, so free really is free, while up to 1
  * mm of room beside a mark may go unused.
  */
-final class FreeSpace {
+public final class FreeSpace {
   private static final double HALF_DIAGONAL = Math.sqrt(0.5);
 
   private final int columns;
@@ -20,7 +20,7 @@ final class FreeSpace {
   private int[] sums;
 
   /** A corner of the page near which something is wanted. */
-  enum Corner {
+  public enum Corner {
     TOP_LEFT(0, 1),
     TOP_RIGHT(1, 1),
     BOTTOM_LEFT(0, 0),
@@ -35,14 +35,14 @@ final class FreeSpace {
     }
   }
 
-  FreeSpace(double width, double height) {
+  public FreeSpace(double width, double height) {
     columns = (int) Math.floor(width);
     rows = (int) Math.floor(height);
     taken = new boolean[columns * rows];
   }
 
   /** Takes what a panel covers and the clearance around it. */
-  void take(Polygon2 outline, double clearance) {
+  public void take(Polygon2 outline, double clearance) {
     line(outline, clearance);
     Box2 box = outline.box();
     for (int y = Math.max(0, (int) box.minY()); y < Math.min(rows, box.maxY()); y++) {
@@ -56,7 +56,7 @@ final class FreeSpace {
   }
 
   /** Takes the sides alone and the clearance around them, not what they enclose. */
-  void line(Polygon2 outline, double clearance) {
+  public void line(Polygon2 outline, double clearance) {
     for (int i = 0; i < outline.size(); i++) {
       line(outline.side(i), clearance);
     }
@@ -81,7 +81,7 @@ final class FreeSpace {
     sums = null;
   }
 
-  void take(Box2 box, double clearance) {
+  public void take(Box2 box, double clearance) {
     Box2 grown = box.grown(clearance);
     for (int y = Math.max(0, (int) grown.minY()); y < Math.min(rows, grown.maxY()); y++) {
       for (int x = Math.max(0, (int) grown.minX()); x < Math.min(columns, grown.maxX()); x++) {
@@ -96,7 +96,7 @@ final class FreeSpace {
    *
    * @param margin kept free along the edge of the page
    */
-  Optional<Box2> find(double width, double height, double margin, Corner corner) {
+  public Optional<Box2> find(double width, double height, double margin, Corner corner) {
     if (sums == null) {
       sums = sums();
     }

@@ -17,6 +17,8 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
  * Latin, Greek and Cyrillic letters, fractions and dashes; what it lacks is written as "?".
  */
 public final class Lettering {
+  private static final int LONGEST_TITLE = 100;
+
   /** Text on paper is never smaller, in points. */
   public static final double SMALLEST_PT = 8;
 
@@ -127,5 +129,18 @@ public final class Lettering {
     }
     lines.add(line);
     return List.copyOf(lines);
+  }
+
+  /** A title as pages can print it, no longer than a line or two. */
+  public static String title(String title) {
+    String printable = printable(title).strip();
+    return printable.length() <= LONGEST_TITLE
+        ? printable
+        : printable.substring(0, LONGEST_TITLE - 2).strip() + "…";
+  }
+
+  /** Regular words, broken where they say so and where the width asks for it. */
+  public static List<String> broken(String text, double size, double width) {
+    return text.lines().flatMap(l -> wrap(l, Weight.REGULAR, size, width).stream()).toList();
   }
 }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Which kinds of line a drawing has. */
-final class LineKinds {
+public final class LineKinds {
   private LineKinds() {}
 
   /** The kinds that are drawn, the heaviest first, as a legend lists them. */
-  static List<LineKind> used(List<Mark> marks) {
+  public static List<LineKind> used(List<Mark> marks) {
     List<LineKind> used = new ArrayList<>();
     for (LineKind kind : List.of(LineKind.values()).reversed()) {
       boolean drawn =

@@ -10,7 +10,6 @@ import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
-import facetwright.net.Laid;
 import facetwright.net.Layer;
 import facetwright.net.Net;
 import facetwright.net.Opening;
@@ -19,6 +18,7 @@ import facetwright.net.Score;
 import facetwright.net.Sense;
 import facetwright.net.Slit;
 import facetwright.net.Tick;
+import facetwright.net.sheet.Laid;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -83,7 +83,7 @@ public final class NetDrawing {
     return SheetPart.of(laid, sheet).shift().times(-1);
   }
 
-  static Drawing of(SheetPart part, Set<Content> content) {
+  public static Drawing of(SheetPart part, Set<Content> content) {
     return new NetDrawing(part, content).draw();
   }
 

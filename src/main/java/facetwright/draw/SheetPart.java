@@ -3,8 +3,8 @@ package facetwright.draw;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
-import facetwright.net.Laid;
 import facetwright.net.Net;
+import facetwright.net.sheet.Laid;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,11 +15,11 @@ import java.util.List;
  * @param page the sheet, grown where a piece reaches over its edge
  * @param over whether a piece reaches over the edge of the sheet
  */
-record SheetPart(Laid laid, int sheet, List<Integer> panels, Box2 page, boolean over) {
+public record SheetPart(Laid laid, int sheet, List<Integer> panels, Box2 page, boolean over) {
   private static final double ROOM = 5;
   private static final LengthTolerance SLACK = new LengthTolerance(1e-3);
 
-  static SheetPart of(Laid laid, int sheet) {
+  public static SheetPart of(Laid laid, int sheet) {
     if (sheet < 0 || sheet >= laid.sheets()) {
       throw new IllegalArgumentException(
           "there is no sheet " + (sheet + 1) + " of " + laid.sheets());
@@ -52,17 +52,17 @@ record SheetPart(Laid laid, int sheet, List<Integer> panels, Box2 page, boolean 
   }
 
   /** Whether this place of the laid net belongs to this sheet. */
-  boolean has(Vec2 place) {
+  public boolean has(Vec2 place) {
     return nearest(laid, place) == sheet;
   }
 
   /** From the plane of the laid net to the page. */
-  Vec2 shift() {
+  public Vec2 shift() {
     return new Vec2(-page.minX(), -page.minY());
   }
 
   /** Round the panels of this sheet, on the page; the page where there are none. */
-  Box2 panelBox() {
+  public Box2 panelBox() {
     Vec2 shift = shift();
     return panels.stream()
         .map(p -> laid.net().panels().get(p).outline().box())

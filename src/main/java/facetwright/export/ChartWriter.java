@@ -1,7 +1,7 @@
 package facetwright.export;
 
-import facetwright.draw.ChartPages;
 import facetwright.draw.Drawing;
+import facetwright.draw.page.ChartPages;
 import java.util.List;
 
 /** The score chart as a document. */

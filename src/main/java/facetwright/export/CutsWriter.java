@@ -1,8 +1,8 @@
 package facetwright.export;
 
-import facetwright.draw.CutPages;
 import facetwright.draw.Drawing;
-import facetwright.draw.GuidePages;
+import facetwright.draw.page.CutPages;
+import facetwright.draw.page.GuidePages;
 import facetwright.papers.materials.Works;
 import java.util.ArrayList;
 import java.util.List;

@@ -8,7 +8,7 @@ import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
-import facetwright.net.Laid;
+import facetwright.net.sheet.Laid;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,6 @@
 package facetwright.export;
 
-import facetwright.fold.Senses;
+import facetwright.fold.pose.Senses;
 import facetwright.geom.Vec2;
 import facetwright.net.EdgeRef;
 import facetwright.net.FoldAngle;

@@ -1,12 +1,12 @@
 package facetwright.export;
 
-import facetwright.fold.Senses;
-import facetwright.geom.Decimals;
+import facetwright.fold.pose.Senses;
 import facetwright.geom.Vec3;
 import facetwright.json.JsonText;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Panel;
+import facetwright.words.Decimals;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;

@@ -1,6 +1,5 @@
 package facetwright.export;
 
-import facetwright.geom.Count;
 import facetwright.geom.Motion3;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
@@ -11,6 +10,7 @@ import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.Panel;
 import facetwright.pace.Pace;
+import facetwright.words.Count;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;

@@ -1,7 +1,8 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
-import facetwright.draw.GuidePages;
+import facetwright.draw.page.GuidePages;
+import facetwright.export.file.ExportException;
 import facetwright.papers.materials.Works;
 import java.util.List;
 

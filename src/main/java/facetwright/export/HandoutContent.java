@@ -1,8 +1,8 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
-import facetwright.draw.HandoutPictures;
-import facetwright.draw.TiledPages;
+import facetwright.draw.page.TiledPages;
+import facetwright.draw.picture.HandoutPictures;
 import facetwright.papers.handout.Handout;
 import java.util.List;
 

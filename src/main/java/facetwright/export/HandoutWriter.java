@@ -1,7 +1,7 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
-import facetwright.draw.HandoutPages;
+import facetwright.draw.page.HandoutPages;
 import java.util.ArrayList;
 import java.util.List;
 

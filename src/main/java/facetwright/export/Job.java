@@ -1,13 +1,13 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
-import facetwright.draw.TemplatePages;
-import facetwright.draw.TiledPages;
-import facetwright.fold.Closure;
-import facetwright.fold.FoldedForm;
-import facetwright.geom.Unit;
-import facetwright.net.Laid;
-import facetwright.net.SheetLayout;
+import facetwright.draw.page.TemplatePages;
+import facetwright.draw.page.TiledPages;
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.SheetLayout;
 import facetwright.papers.copies.CopyPlan;
 import facetwright.papers.materials.Works;
 import java.util.HashMap;

@@ -1,7 +1,7 @@
 package facetwright.export;
 
-import facetwright.draw.CopyPages;
 import facetwright.draw.Drawing;
+import facetwright.draw.page.CopyPages;
 import java.util.List;
 
 /** As many copies as one sheet gives, as a picture and at true size. */

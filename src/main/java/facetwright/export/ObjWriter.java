@@ -1,9 +1,9 @@
 package facetwright.export;
 
-import facetwright.geom.Decimals;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
+import facetwright.words.Decimals;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 

@@ -1,9 +1,9 @@
 package facetwright.export;
 
-import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
-import facetwright.net.SheetSize;
-import facetwright.net.SheetSizes;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.SheetSize;
+import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.chart.ScoreChart;
 import java.util.Objects;
 

@@ -4,7 +4,7 @@ import facetwright.draw.Drawing;
 import facetwright.draw.FillKind;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
-import facetwright.geom.Sentence;
+import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;

@@ -1,7 +1,8 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
-import facetwright.draw.RingPages;
+import facetwright.draw.page.RingPages;
+import facetwright.export.file.ExportException;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;

@@ -1,10 +1,10 @@
 package facetwright.export;
 
-import facetwright.draw.Turnable;
-import facetwright.geom.Decimals;
+import facetwright.draw.picture.Turnable;
 import facetwright.geom.Motion3;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec3;
+import facetwright.words.Decimals;
 import java.util.List;
 import java.util.stream.Collectors;
 

@@ -1,5 +1,6 @@
 package facetwright.fold;
 
+import facetwright.fold.pose.Measures;
 import facetwright.fold.touch.Collision;
 import facetwright.net.Join;
 import facetwright.net.Net;

@@ -1,7 +1,7 @@
 package facetwright.form;
 
 import facetwright.net.Opening;
-import facetwright.net.Site;
+import facetwright.words.Site;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,11 +55,11 @@ public record Facet(
     return new Facet(name, corners, openings, layers, newSite);
   }
 
-  Facet on(List<Integer> newCorners) {
+  public Facet on(List<Integer> newCorners) {
     return new Facet(name, newCorners, openings, layers, site);
   }
 
-  Facet with(List<Opening> newOpenings) {
+  public Facet with(List<Opening> newOpenings) {
     return new Facet(name, corners, newOpenings, layers, site);
   }
 

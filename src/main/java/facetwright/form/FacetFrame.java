@@ -22,7 +22,7 @@ import java.util.List;
 public record FacetFrame(Vec3 origin, Vec3 x, Vec3 y, Vec3 normal) implements Serializable {
   private static final double SAME = 1e-7;
 
-  static FacetFrame of(List<Vec3> outline) {
+  public static FacetFrame of(List<Vec3> outline) {
     Vec3 normal = Newell.normal(outline).unit();
     int base = levelSide(outline);
     Vec3 from = outline.get(base);
@@ -70,14 +70,14 @@ public record FacetFrame(Vec3 origin, Vec3 x, Vec3 y, Vec3 normal) implements Se
     return origin.plus(x.times(p.x())).plus(y.times(p.y()));
   }
 
-  Polygon2 flat(List<Vec3> outline) {
+  public Polygon2 flat(List<Vec3> outline) {
     return new Polygon2(outline.stream().map(this::flat).toList());
   }
 
   /**
    * The motion of the plane that takes a point given in this frame to the same point in another.
    */
-  Motion2 into(FacetFrame other) {
+  public Motion2 into(FacetFrame other) {
     Vec2 along = new Vec2(x.dot(other.x), x.dot(other.y)).unit();
     return new Motion2(along.x(), along.y(), other.flat(origin));
   }

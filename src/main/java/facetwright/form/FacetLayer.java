@@ -1,6 +1,6 @@
 package facetwright.form;
 
-import facetwright.net.Site;
+import facetwright.words.Site;
 import java.io.Serializable;
 
 /**

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 
 /** Names of facets: told apart, and listed in a message. */
-final class FacetNames {
+public final class FacetNames {
   private static final int MOST_LISTED = 12;
 
   private FacetNames() {}
@@ -18,7 +18,7 @@ final class FacetNames {
   }
 
   /** The facets, each whose name was taken before numbered apart: "side", "side (2)". */
-  static List<Facet> apart(List<Facet> facets) {
+  public static List<Facet> apart(List<Facet> facets) {
     Set<String> taken = new HashSet<>();
     List<Facet> all = new ArrayList<>();
     for (Facet facet : facets) {

@@ -4,7 +4,7 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.Opening;
-import facetwright.net.Site;
+import facetwright.words.Site;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;

@@ -21,9 +21,9 @@ import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
 /** What every {@link Form} has passed, checked once. */
-final class FormCheck {
+public final class FormCheck {
   /** How far a facet may leave its plane, in mm. */
-  static final LengthTolerance FLAT = new LengthTolerance(1e-3);
+  public static final LengthTolerance FLAT = new LengthTolerance(1e-3);
 
   private static final int MOST_FACETS = 5000;
 
@@ -117,7 +117,7 @@ final class FormCheck {
   }
 
   /** The edges, in the order in which facets name them first. */
-  static List<FormEdge> looseEdges(List<Facet> facets) {
+  public static List<FormEdge> looseEdges(List<Facet> facets) {
     Map<Long, Integer> open = new HashMap<>();
     Map<Long, Integer> taken = new HashMap<>();
     List<FormEdge> edges = new ArrayList<>();
@@ -182,7 +182,7 @@ final class FormCheck {
     return ((long) from << 32) | to;
   }
 
-  static void require(boolean holds, String message) {
+  public static void require(boolean holds, String message) {
     if (!holds) {
       throw new FormException(message);
     }

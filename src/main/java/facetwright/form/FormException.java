@@ -1,6 +1,6 @@
 package facetwright.form;
 
-import facetwright.net.Mend;
+import facetwright.words.Mend;
 import java.util.List;
 
 /** A form that can't be made: what is wrong, with which facet, and what to do. */

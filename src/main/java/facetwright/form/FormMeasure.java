@@ -4,7 +4,7 @@ import facetwright.geom.Vec3;
 import java.util.List;
 
 /** Volume, centre, fold angles and convexity of a form. */
-final class FormMeasure {
+public final class FormMeasure {
   private FormMeasure() {}
 
   static double area(Form form) {
@@ -50,7 +50,7 @@ final class FormMeasure {
   }
 
   /** How far the edge is folded, in radians: 0 flat, over 0 at a convex edge, under at a hollow. */
-  static double fold(Form form, FormEdge edge) {
+  public static double fold(Form form, FormEdge edge) {
     FormCheck.require(!edge.isRim(), "an edge at the rim has one facet only, so no dihedral");
     Vec3 left = Newell.normal(form.outline(edge.left())).unit();
     Vec3 right = Newell.normal(form.outline(edge.right())).unit();

@@ -1,22 +1,22 @@
 package facetwright.form;
 
-import facetwright.geom.Decimals;
+import facetwright.words.Decimals;
 
 /** The ranges within which a form can be asked for. */
-final class Limits {
-  static final double LONGEST = 10_000;
+public final class Limits {
+  public static final double LONGEST = 10_000;
   static final int FEWEST_SIDES = 3;
   static final int MOST_SIDES = 64;
 
   private Limits() {}
 
-  static void sides(int sides) {
+  public static void sides(int sides) {
     FormCheck.require(
         sides >= FEWEST_SIDES && sides <= MOST_SIDES,
         "the number of sides lies in " + FEWEST_SIDES + " to " + MOST_SIDES + ", not " + sides);
   }
 
-  static void length(String what, double mm) {
+  public static void length(String what, double mm) {
     FormCheck.require(
         mm > 0 && mm <= LONGEST,
         what + " is over 0 and up to 10 000 mm, not " + Decimals.plain(mm));

@@ -4,11 +4,11 @@ import facetwright.geom.Vec3;
 import java.util.List;
 
 /** The plane of a loop of points in space, by Newell's method (Sutherland et al., 1974). */
-final class Newell {
+public final class Newell {
   private Newell() {}
 
   /** Twice the area vector of the loop: it points to where the loop runs counter-clockwise. */
-  static Vec3 normal(List<Vec3> loop) {
+  public static Vec3 normal(List<Vec3> loop) {
     Vec3 origin = loop.getFirst();
     Vec3 sum = Vec3.ZERO;
     for (int i = 1; i + 1 < loop.size(); i++) {
@@ -17,7 +17,7 @@ final class Newell {
     return sum;
   }
 
-  static Vec3 middle(List<Vec3> points) {
+  public static Vec3 middle(List<Vec3> points) {
     Vec3 sum = Vec3.ZERO;
     for (Vec3 p : points) {
       sum = sum.plus(p);
@@ -26,13 +26,13 @@ final class Newell {
   }
 
   /** The largest distance of a point from the middle of all. */
-  static double size(List<Vec3> points) {
+  public static double size(List<Vec3> points) {
     Vec3 middle = middle(points);
     return points.stream().mapToDouble(middle::distance).max().orElse(0);
   }
 
   /** How far the loop leaves its plane, in mm. */
-  static double warp(List<Vec3> loop) {
+  public static double warp(List<Vec3> loop) {
     Vec3 normal = normal(loop).unit();
     Vec3 middle = middle(loop);
     return loop.stream().mapToDouble(p -> Math.abs(p.minus(middle).dot(normal))).max().orElse(0);

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Which edge a side of a facet is, and what stands round a corner. */
-final class Sides {
+public final class Sides {
   private Sides() {}
 
-  static int[][] edgeOfSide(Form form) {
+  public static int[][] edgeOfSide(Form form) {
     int[][] edgeOf = new int[form.facets().size()][];
     for (int f = 0; f < edgeOf.length; f++) {
       edgeOf[f] = new int[form.facets().get(f).size()];
@@ -23,12 +23,12 @@ final class Sides {
   }
 
   /** The facets round a corner of a closed form, counter-clockwise seen from outside. */
-  static List<Integer> facetsRound(Form form, int[][] edgeOf, int corner) {
+  public static List<Integer> facetsRound(Form form, int[][] edgeOf, int corner) {
     return round(form, edgeOf, corner, /* facets= */ true);
   }
 
   /** The edges at a corner of a closed form, counter-clockwise seen from outside. */
-  static List<Integer> edgesRound(Form form, int[][] edgeOf, int corner) {
+  public static List<Integer> edgesRound(Form form, int[][] edgeOf, int corner) {
     return round(form, edgeOf, corner, /* facets= */ false);
   }
 

@@ -89,7 +89,7 @@ public final class Planar {
   public static Vec2 inmost(Polygon2 outline, List<Polygon2> openings, double within) {
     return (openings.isEmpty() && outline.isConvex())
         ? ConvexInset.inmost(outline, within)
-        : Inmost.of(outline, openings, within);
+        : PoleOfInaccessibility.of(outline, openings, within);
   }
 
   /** Area that two outlines share, in mm²; see {@link #sharedArea(Polygon, Polygon)}. */

@@ -1,17 +1,18 @@
 package facetwright.net;
 
-import facetwright.geom.Decimals;
 import facetwright.geom.Vec2;
+import facetwright.words.Decimals;
+import facetwright.words.Site;
 
 /** Refuses nonsense at the call, naming the thing and its allowed range. */
-final class Ask {
+public final class Ask {
   /** No measure of a net may be over this, in mm. */
-  static final double MOST_MM = 5000;
+  public static final double MOST_MM = 5000;
 
   private Ask() {}
 
   /** A length over 0, up to the given most. */
-  static double length(String what, double mm, double most, Site site) {
+  public static double length(String what, double mm, double most, Site site) {
     if (!(mm > 0 && mm <= most)) {
       throw new NetException(
           what + " must be over 0 and at most " + text(most) + " mm, not " + text(mm) + " mm",
@@ -20,11 +21,11 @@ final class Ask {
     return mm;
   }
 
-  static double length(String what, double mm, Site site) {
+  public static double length(String what, double mm, Site site) {
     return length(what, mm, MOST_MM, site);
   }
 
-  static double between(
+  public static double between(
       String what, double value, double least, double most, String unit, Site site) {
     if (!(value >= least && value <= most)) {
       throw new NetException(
@@ -43,26 +44,26 @@ final class Ask {
     return value;
   }
 
-  static int count(String what, int value, int least, int most, Site site) {
+  public static int count(String what, int value, int least, int most, Site site) {
     if (value < least || value > most) {
       throw new NetException(what + " must be " + least + " to " + most + ", not " + value, site);
     }
     return value;
   }
 
-  static void that(boolean holds, String message, Site site) {
+  public static void that(boolean holds, String message, Site site) {
     if (!holds) {
       throw new NetException(message, site);
     }
   }
 
   /** A number as a maker reads it: no more than three decimals. */
-  static String text(double value) {
+  public static String text(double value) {
     return Decimals.places(value, 3);
   }
 
   /** A place in mm as a maker reads it. */
-  static String text(Vec2 place) {
+  public static String text(Vec2 place) {
     return "(" + text(place.x()) + ", " + text(place.y()) + ")";
   }
 }

@@ -1,5 +1,6 @@
 package facetwright.net;
 
+import facetwright.words.Site;
 import java.io.Serializable;
 import java.util.List;
 

@@ -1,5 +1,6 @@
 package facetwright.net;
 
+import facetwright.words.Site;
 import java.io.Serializable;
 
 /** Two places of the net that end up together when the piece is made. */

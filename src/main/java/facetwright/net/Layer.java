@@ -2,6 +2,7 @@ package facetwright.net;
 
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.words.Site;
 import java.io.Serializable;
 import java.util.List;
 

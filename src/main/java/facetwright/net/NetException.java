@@ -1,5 +1,7 @@
 package facetwright.net;
 
+import facetwright.words.Mend;
+import facetwright.words.Site;
 import java.util.List;
 
 /** A net that breaks an invariant: what is wrong, in a maker's words, and which script line did. */

@@ -6,6 +6,7 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.words.Site;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,6 @@
 package facetwright.net;
 
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 

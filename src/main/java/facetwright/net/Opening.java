@@ -5,6 +5,7 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.words.Site;
 import java.io.Serializable;
 import java.util.List;
 import java.util.stream.IntStream;

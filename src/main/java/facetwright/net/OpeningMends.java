@@ -1,8 +1,8 @@
 package facetwright.net;
 
-import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
-import facetwright.geom.Vec2;
+import facetwright.words.Mend;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -28,48 +28,9 @@ public final class OpeningMends {
   private static final double FINE_STEP = 0.1;
   private static final int HALVINGS = 14;
 
-  private record Member(Clearance field, int index) {
-    Opening opening() {
-      return field.openings().get(index);
-    }
+  private final List<OneOpening> members;
 
-    /** Whether panel and openings are the same as this opening and that were measured. */
-    boolean isLike(Member other) {
-      boolean like =
-          index == other.index
-              && opening().datum().scale() == other.opening().datum().scale()
-              && field.keep().equals(other.field.keep())
-              && field.openings().size() == other.field.openings().size()
-              && isLike(field.outline(), other, other.field.outline());
-      for (int i = 0; like && i < field.openings().size(); i++) {
-        Opening mine = field.openings().get(i);
-        Opening its = other.field.openings().get(i);
-        like =
-            (mine instanceof Opening.Hole a && its instanceof Opening.Hole b)
-                ? isLike(a.centre(), other, b.centre())
-                    && LengthTolerance.FINE.same(a.diameter(), b.diameter())
-                : mine.getClass() == its.getClass() && isLike(mine.outline(), other, its.outline());
-      }
-      return like;
-    }
-
-    private boolean isLike(Polygon2 mine, Member other, Polygon2 its) {
-      boolean like = mine.size() == its.size();
-      for (int c = 0; like && c < mine.size(); c++) {
-        like = isLike(mine.corner(c), other, its.corner(c));
-      }
-      return like;
-    }
-
-    private boolean isLike(Vec2 mine, Member other, Vec2 its) {
-      return LengthTolerance.FINE.same(
-          opening().datum().measured(mine), other.opening().datum().measured(its));
-    }
-  }
-
-  private final List<Member> members;
-
-  private OpeningMends(List<Member> members) {
+  private OpeningMends(List<OneOpening> members) {
     this.members = members;
   }
 
@@ -80,32 +41,40 @@ public final class OpeningMends {
    * @param site of the call
    */
   public static List<Mend> of(List<Clearance> fields, Site site) {
-    List<Member> members = new ArrayList<>();
+    List<OneOpening> members = new ArrayList<>();
     for (Clearance field : fields) {
       for (int i = 0; i < field.openings().size(); i++) {
         if (site.isKnown() && field.openings().get(i).site().equals(site)) {
-          members.add(new Member(field, i));
+          members.add(new OneOpening(field, i));
         }
       }
     }
     OpeningMends mends = new OpeningMends(different(members));
     List<Mend> found = new ArrayList<>();
-    Optional<Range> across = mends.range(Turn.AT_X);
-    Optional<Range> up = mends.range(Turn.AT_Y);
+    Optional<Range> across = mends.range(OpeningNumber.AT_X);
+    Optional<Range> up = mends.range(OpeningNumber.AT_Y);
     boolean upFirst = up.isPresent() && across.stream().noneMatch(a -> a.by() <= up.get().by());
-    for (Turn place : upFirst ? List.of(Turn.AT_Y, Turn.AT_X) : List.of(Turn.AT_X, Turn.AT_Y)) {
-      (place == Turn.AT_X ? across : up).ifPresent(r -> found.addAll(written(place, r)));
+    for (OpeningNumber place :
+        upFirst
+            ? List.of(OpeningNumber.AT_Y, OpeningNumber.AT_X)
+            : List.of(OpeningNumber.AT_X, OpeningNumber.AT_Y)) {
+      (place == OpeningNumber.AT_X ? across : up).ifPresent(r -> found.addAll(written(place, r)));
     }
-    for (Turn size : List.of(Turn.ACROSS, Turn.WIDTH, Turn.HEIGHT, Turn.BORDER)) {
+    for (OpeningNumber size :
+        List.of(
+            OpeningNumber.ACROSS,
+            OpeningNumber.WIDTH,
+            OpeningNumber.HEIGHT,
+            OpeningNumber.BORDER)) {
       mends.range(size).ifPresent(r -> found.addAll(written(size, r)));
     }
     return List.copyOf(found);
   }
 
   /** One of each that are alike. */
-  private static List<Member> different(List<Member> members) {
-    List<Member> different = new ArrayList<>();
-    for (Member m : members) {
+  private static List<OneOpening> different(List<OneOpening> members) {
+    List<OneOpening> different = new ArrayList<>();
+    for (OneOpening m : members) {
       if (different.stream().noneMatch(d -> d.isLike(m))) {
         different.add(m);
       }
@@ -114,10 +83,10 @@ public final class OpeningMends {
   }
 
   /** The ways a call writes the number; only one of them stands in it. */
-  private static List<Mend> written(Turn turn, Range r) {
+  private static List<Mend> written(OpeningNumber turn, Range r) {
     return switch (turn) {
       case AT_X, AT_Y -> {
-        List<Integer> item = List.of(turn == Turn.AT_X ? 0 : 1);
+        List<Integer> item = List.of(turn == OpeningNumber.AT_X ? 0 : 1);
         yield List.of(
             new Mend.Length("at", 0, item, r.from, r.near, r.far),
             new Mend.Length("", 0, item, r.from, r.near, r.far));
@@ -144,13 +113,13 @@ public final class OpeningMends {
     }
   }
 
-  private Optional<Range> range(Turn turn) {
+  private Optional<Range> range(OpeningNumber turn) {
     OptionalDouble asked = asked(turn);
     if (asked.isEmpty()) {
       return Optional.empty();
     }
     double from = asked.getAsDouble();
-    double most = turn.isPlace() || turn == Turn.BORDER ? FARTHEST : from / 2;
+    double most = turn.isPlace() || turn == OpeningNumber.BORDER ? FARTHEST : from / 2;
     List<Integer> ways =
         new ArrayList<>(
             switch (turn) {
@@ -171,14 +140,14 @@ public final class OpeningMends {
           double near = nearest(turn, from, to - way * STEP, to);
           return Optional.of(new Range(from, near, farthest(turn, from, near, way)));
         }
-        if (turn == Turn.BORDER && !isLarge(turn, from, to)) {
+        if (turn == OpeningNumber.BORDER && !isLarge(turn, from, to)) {
           // A wider border leaves still less.
           return Optional.empty();
         }
         if (turn.isPlace() && !alone && isInTheWay(turn, from, to)) {
           ways.remove(Integer.valueOf(way));
         }
-        next[at] = by + (alone && turn != Turn.BORDER ? lack(turn, from, to) : 0);
+        next[at] = by + (alone && turn != OpeningNumber.BORDER ? lack(turn, from, to) : 0);
       }
     }
     return Optional.empty();
@@ -186,26 +155,26 @@ public final class OpeningMends {
 
   /** Whether each is the only opening of its panel. */
   private boolean isAlone() {
-    return members.stream().allMatch(m -> m.field.openings().size() == 1);
+    return members.stream().allMatch(m -> m.field().openings().size() == 1);
   }
 
   /** By how much more the number must change at least before all of them may be clear. */
-  private double lack(Turn turn, double from, double to) {
+  private double lack(OpeningNumber turn, double from, double to) {
     double lack = 0;
-    for (Member m : members) {
-      Optional<Opening> there = turn.changed(m.opening(), m.field.outline(), from, to);
+    for (OneOpening m : members) {
+      Optional<Opening> there = turn.changed(m.opening(), m.field().outline(), from, to);
       if (there.isPresent()) {
-        lack = Math.max(lack, m.field.lack(there.get()) / m.opening().datum().scale());
+        lack = Math.max(lack, m.field().lack(there.get()) / m.opening().datum().scale());
       }
     }
     return lack;
   }
 
   /** Whether a place moved so far would have gone through another opening. */
-  private boolean isInTheWay(Turn turn, double from, double to) {
-    for (Member m : members) {
-      Optional<Opening> moved = turn.changed(m.opening(), m.field.outline(), from, to);
-      if (moved.isPresent() && m.field.isInTheWay(m.index, moved.get())) {
+  private boolean isInTheWay(OpeningNumber turn, double from, double to) {
+    for (OneOpening m : members) {
+      Optional<Opening> moved = turn.changed(m.opening(), m.field().outline(), from, to);
+      if (moved.isPresent() && m.field().isInTheWay(m.index(), moved.get())) {
         return true;
       }
     }
@@ -213,10 +182,10 @@ public final class OpeningMends {
   }
 
   /** The number all of them were asked for with. */
-  private OptionalDouble asked(Turn turn) {
+  private OptionalDouble asked(OpeningNumber turn) {
     OptionalDouble asked = OptionalDouble.empty();
-    for (Member m : members) {
-      OptionalDouble its = turn.asked(m.opening(), m.field.outline());
+    for (OneOpening m : members) {
+      OptionalDouble its = turn.asked(m.opening(), m.field().outline());
       if (its.isEmpty()
           || (asked.isPresent() && Math.abs(its.getAsDouble() - asked.getAsDouble()) > 1e-6)) {
         return OptionalDouble.empty();
@@ -226,7 +195,7 @@ public final class OpeningMends {
     return asked;
   }
 
-  private double nearest(Turn turn, double from, double no, double yes) {
+  private double nearest(OpeningNumber turn, double from, double no, double yes) {
     double low = no;
     double high = yes;
     for (int i = 0; i < HALVINGS; i++) {
@@ -240,14 +209,14 @@ public final class OpeningMends {
     return high;
   }
 
-  private double farthest(Turn turn, double from, double near, int way) {
+  private double farthest(OpeningNumber turn, double from, double near, int way) {
     double most = near;
     while (Math.abs(most - near) < LEEWAY) {
       most += way * FINE_STEP;
     }
     // Alone in a convex panel, what is clear at both ends is clear between.
     if (isAlone()
-        && members.stream().allMatch(m -> m.field.outline().isConvex())
+        && members.stream().allMatch(m -> m.field().outline().isConvex())
         && isClear(turn, from, most)) {
       return most;
     }
@@ -258,11 +227,11 @@ public final class OpeningMends {
     return far;
   }
 
-  private boolean isClear(Turn turn, double from, double to) {
+  private boolean isClear(OpeningNumber turn, double from, double to) {
     if (!turn.isPlace() && to <= 0) {
       return false;
     }
-    for (Member m : members) {
+    for (OneOpening m : members) {
       if (!isClear(m, turn, from, to)) {
         return false;
       }
@@ -270,26 +239,26 @@ public final class OpeningMends {
     return true;
   }
 
-  private static boolean isClear(Member m, Turn turn, double from, double to) {
-    Polygon2 panel = m.field.outline();
+  private static boolean isClear(OneOpening m, OpeningNumber turn, double from, double to) {
+    Polygon2 panel = m.field().outline();
     return turn.changed(m.opening(), panel, from, to)
         .filter(o -> isLarge(m, o))
-        .filter(o -> m.field.allows(m.index, o))
+        .filter(o -> m.field().allows(m.index(), o))
         .isPresent();
   }
 
   /** Whether all of them stay large enough. */
-  private boolean isLarge(Turn turn, double from, double to) {
+  private boolean isLarge(OpeningNumber turn, double from, double to) {
     return members.stream()
         .allMatch(
             m ->
-                turn.changed(m.opening(), m.field.outline(), from, to)
+                turn.changed(m.opening(), m.field().outline(), from, to)
                     .filter(o -> isLarge(m, o))
                     .isPresent());
   }
 
   /** Whether a quarter of its area or more is left. */
-  private static boolean isLarge(Member m, Opening instead) {
+  private static boolean isLarge(OneOpening m, Opening instead) {
     return instead.area() >= m.opening().area() / 4 - 1e-9;
   }
 }

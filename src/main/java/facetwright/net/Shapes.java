@@ -3,6 +3,7 @@ package facetwright.net;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;

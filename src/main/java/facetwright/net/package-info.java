@@ -10,6 +10,6 @@
  *
  * <p>A net is drawn outside up, in millimetres, x to the right and y up. {@link
  * facetwright.net.Net} is immutable and has passed its invariants; what may still be wrong is a
- * {@link facetwright.net.NetDraft}.
+ * {@link facetwright.net.draft.NetDraft}.
  */
 package facetwright.net;

@@ -1,9 +1,9 @@
 package facetwright.script;
 
-import facetwright.net.Site;
 import facetwright.script.text.Call;
 import facetwright.script.text.Reading;
 import facetwright.script.text.Token.Kind;
+import facetwright.words.Site;
 import java.util.Optional;
 import java.util.OptionalInt;
 

@@ -1,7 +1,9 @@
 package facetwright.script;
 
 import facetwright.aim.Knob;
-import facetwright.net.NearName;
+import facetwright.script.design.Design;
+import facetwright.script.design.Dial;
+import facetwright.words.NearName;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

@@ -3,13 +3,13 @@ package facetwright.script;
 import facetwright.aim.Lie;
 import facetwright.aim.Measure;
 import facetwright.aim.Measured;
-import facetwright.fold.Closure;
-import facetwright.fold.FoldedForm;
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Box2;
-import facetwright.net.Laid;
 import facetwright.net.Net;
-import facetwright.net.SheetLayout;
-import facetwright.net.SheetSize;
+import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.SheetLayout;
+import facetwright.net.sheet.SheetSize;
 import java.util.EnumMap;
 import java.util.Map;
 

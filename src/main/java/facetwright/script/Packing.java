@@ -1,6 +1,6 @@
 package facetwright.script;
 
-import facetwright.net.Laid;
+import facetwright.net.sheet.Laid;
 
 /** What else has to hold for a net that lies whole on one sheet to count as fitting it. */
 @FunctionalInterface

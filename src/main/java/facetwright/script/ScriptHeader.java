@@ -1,7 +1,8 @@
 package facetwright.script;
 
-import facetwright.geom.PlainText;
+import facetwright.script.design.Design;
 import facetwright.script.text.Head;
+import facetwright.words.PlainText;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -3,6 +3,7 @@ package facetwright.script;
 import facetwright.aim.Knob;
 import facetwright.aim.Trial;
 import facetwright.aim.Tried;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import java.util.HashMap;

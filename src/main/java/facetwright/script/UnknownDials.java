@@ -1,7 +1,8 @@
 package facetwright.script;
 
-import facetwright.net.NearName;
+import facetwright.script.design.Dial;
 import facetwright.script.sandbox.CallException;
+import facetwright.words.NearName;
 import java.util.Collection;
 import java.util.List;
 

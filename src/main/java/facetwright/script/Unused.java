@@ -1,10 +1,10 @@
 package facetwright.script;
 
-import facetwright.check.Finding;
-import facetwright.check.Place;
-import facetwright.net.Mend;
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Place;
 import facetwright.script.api.Made;
 import facetwright.script.text.Reading;
+import facetwright.words.Mend;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

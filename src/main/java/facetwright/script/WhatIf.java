@@ -4,12 +4,13 @@ import facetwright.aim.Aim;
 import facetwright.aim.Goal;
 import facetwright.aim.Grid;
 import facetwright.aim.Knob;
+import facetwright.aim.KnobMend;
 import facetwright.aim.Lengths;
 import facetwright.aim.Measured;
-import facetwright.aim.Mend;
 import facetwright.aim.Outcome;
 import facetwright.aim.Slopes;
-import facetwright.fold.Closure;
+import facetwright.fold.pose.Closure;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import java.util.Collections;
@@ -166,13 +167,13 @@ public final class WhatIf {
    * The turn of one dial that would help most where the form does not close, or only with strain,
    * or where that is not known; empty where it closes and where no single turn helps.
    */
-  public Optional<Mend> mend() throws ScriptException {
+  public Optional<KnobMend> mend() throws ScriptException {
     Closure closure = design().folded().closure();
     if (closure == Closure.CLOSES) {
       return Optional.empty();
     }
     List<Knob> knobs = Knobs.all(design());
-    return Trials.guarded(() -> Mend.find(knobs, now(), design().unit(), trials.of(knobs)));
+    return Trials.guarded(() -> KnobMend.find(knobs, now(), design().unit(), trials.of(knobs)));
   }
 
   /** The script's text, as it was given. */

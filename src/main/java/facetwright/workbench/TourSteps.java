@@ -1,6 +1,6 @@
 package facetwright.workbench;
 
-import facetwright.net.Site;
+import facetwright.words.Site;
 import facetwright.workbench.Places.Place;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;

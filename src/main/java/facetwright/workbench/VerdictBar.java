@@ -1,7 +1,7 @@
 package facetwright.workbench;
 
 import facetwright.check.Summary;
-import facetwright.script.Design;
+import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Fault;
 import javafx.geometry.Pos;

@@ -48,7 +48,7 @@ public final class Workbench extends Application {
    * @return why no window could be opened; empty when one was
    */
   public static Optional<String> open(String... words) {
-    ToolkitWords.hush();
+    ToolkitText.hush();
     try {
       Application.launch(Workbench.class, words);
       return Optional.empty();

@@ -1,7 +1,7 @@
 package facetwright.worker;
 
-import facetwright.net.Site;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.words.Site;
 import java.time.Duration;
 
 /**

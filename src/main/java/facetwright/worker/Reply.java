@@ -1,10 +1,10 @@
 package facetwright.worker;
 
-import facetwright.net.Mend;
-import facetwright.net.Site;
-import facetwright.script.Design;
+import facetwright.adjust.propose.Proposal;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.ScriptException;
-import facetwright.turn.propose.Proposal;
+import facetwright.words.Mend;
+import facetwright.words.Site;
 import java.io.Serializable;
 import java.util.List;
 

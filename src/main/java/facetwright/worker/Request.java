@@ -1,11 +1,11 @@
 package facetwright.worker;
 
+import facetwright.adjust.propose.Question;
 import facetwright.script.Facetwright;
 import facetwright.script.UnknownDials;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
-import facetwright.turn.propose.Question;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Map;

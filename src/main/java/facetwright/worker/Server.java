@@ -1,7 +1,7 @@
 package facetwright.worker;
 
-import facetwright.net.Site;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.words.Site;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;

@@ -3,7 +3,7 @@ package facetwright.aim;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.geom.Unit;
+import facetwright.measure.Unit;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

@@ -3,8 +3,8 @@ package facetwright.aim;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.geom.Unit;
-import facetwright.net.SheetSizes;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.SheetSizes;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -1,12 +1,12 @@
 package facetwright.bench;
 
-import facetwright.fold.ClosingSolver;
-import facetwright.fold.FoldPath;
-import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
-import facetwright.fold.ScoreAngles;
-import facetwright.fold.Solved;
+import facetwright.fold.close.ClosingSolver;
+import facetwright.fold.close.Solved;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.pose.ScoreAngles;
 import facetwright.fold.solve.SolverSettings;
+import facetwright.fold.walk.FoldPath;
 import facetwright.net.Net;
 import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;

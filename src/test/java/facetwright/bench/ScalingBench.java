@@ -2,7 +2,7 @@ package facetwright.bench;
 
 import facetwright.fold.Miura;
 import facetwright.fold.Problem;
-import facetwright.fold.solve.Descent;
+import facetwright.fold.solve.LevenbergMarquardt;
 import facetwright.fold.solve.SolverSettings;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -36,7 +36,7 @@ public class ScalingBench {
   public String sheet;
 
   private Problem problem;
-  private Descent descent;
+  private LevenbergMarquardt descent;
   private double[] begin;
 
   @Setup
@@ -61,13 +61,13 @@ public class ScalingBench {
   /** One step of the descent, its three together divided by three. */
   @Benchmark
   @OperationsPerInvocation(ITERATIONS)
-  public Descent.Rest iteration() {
+  public LevenbergMarquardt.Rest iteration() {
     return descent.from(begin);
   }
 
   /** What is done once before: the elimination order and the places of the blocks. */
   @Benchmark
-  public Descent order() {
+  public LevenbergMarquardt order() {
     return problem.descent(SolverSettings.USUAL);
   }
 }

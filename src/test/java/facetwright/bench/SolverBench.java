@@ -3,7 +3,7 @@ package facetwright.bench;
 import facetwright.fold.DenseSolver;
 import facetwright.fold.Miura;
 import facetwright.fold.Problem;
-import facetwright.fold.solve.Descent;
+import facetwright.fold.solve.LevenbergMarquardt;
 import facetwright.fold.solve.SolverSettings;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -32,7 +32,7 @@ public class SolverBench {
           new Miura(20, 30, Math.toRadians(60), Math.toRadians(50), 16, 16), Math.toRadians(8), 1);
 
   @Benchmark
-  public Descent.Rest ours() {
+  public LevenbergMarquardt.Rest ours() {
     return problem.descent(SolverSettings.USUAL).from(problem.begin());
   }
 

@@ -2,20 +2,22 @@ package facetwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Place;
 import facetwright.fold.Card;
 import facetwright.fold.Folding;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
-import facetwright.net.Laid;
 import facetwright.net.Opening;
-import facetwright.net.PanelDraft;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
-import facetwright.net.SheetSizes;
-import facetwright.net.Site;
-import facetwright.net.Stock;
+import facetwright.net.draft.PanelDraft;
+import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.SheetSizes;
+import facetwright.net.sheet.Stock;
+import facetwright.words.Site;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -2,11 +2,12 @@ package facetwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.check.finding.Finding;
 import facetwright.fold.Card;
 import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
-import facetwright.net.PanelDraft;
 import facetwright.net.Sense;
+import facetwright.net.draft.PanelDraft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -2,15 +2,18 @@ package facetwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Mm;
+import facetwright.check.finding.Place;
 import facetwright.fold.Card;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
 import facetwright.net.Opening;
-import facetwright.net.PanelDraft;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
-import facetwright.net.Site;
+import facetwright.net.draft.PanelDraft;
+import facetwright.words.Site;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -2,15 +2,16 @@ package facetwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.check.finding.Finding;
 import facetwright.fold.Card;
-import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
-import facetwright.geom.Unit;
-import facetwright.net.Laid;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
-import facetwright.net.SheetLayout;
-import facetwright.net.SheetSizes;
-import facetwright.net.Stock;
+import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.SheetLayout;
+import facetwright.net.sheet.SheetSizes;
+import facetwright.net.sheet.Stock;
 import java.util.List;
 import java.util.Set;
 
@@ -18,7 +19,7 @@ import java.util.Set;
  * What the checks say about a card as it lies on an A3 sheet of 220 g/m². Whatever card it is, the
  * verdict does not say that it closes above an error that says it can't.
  */
-final class Looks {
+public final class Looks {
   /** Rules whose errors say that the form can't be folded. */
   private static final Set<String> FOLDED =
       Set.of(
@@ -32,11 +33,11 @@ final class Looks {
 
   private Looks() {}
 
-  static List<Finding> at(Card card) {
+  public static List<Finding> at(Card card) {
     return at(card.net(), SheetSizes.named("A3").stock(220));
   }
 
-  static List<Finding> at(Net net, Stock stock) {
+  public static List<Finding> at(Net net, Stock stock) {
     Laid laid = SheetLayout.lay(net, stock);
     FoldedForm form = Folding.fold(laid);
     List<Finding> all = Checks.all(laid, form);
@@ -53,7 +54,7 @@ final class Looks {
     return Checks.all(laid, Folding.fold(laid));
   }
 
-  static List<Finding> of(String rule, List<Finding> all) {
+  public static List<Finding> of(String rule, List<Finding> all) {
     return all.stream().filter(f -> f.rule().equals(rule)).toList();
   }
 }

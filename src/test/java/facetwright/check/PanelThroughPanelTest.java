@@ -2,11 +2,13 @@ package facetwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Place;
 import facetwright.fold.Card;
 import facetwright.net.FoldAngle;
-import facetwright.net.PanelDraft;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
+import facetwright.net.draft.PanelDraft;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

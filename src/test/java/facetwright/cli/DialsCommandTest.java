@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import facetwright.aim.Slopes;
+import facetwright.cli.command.DialsCommand;
+import facetwright.cli.desk.Exit;
 import facetwright.pace.Pace;
 import facetwright.pace.Stopped;
 import facetwright.script.WhatIf;

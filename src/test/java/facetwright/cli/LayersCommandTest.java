@@ -3,6 +3,7 @@ package facetwright.cli;
 import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.cli.desk.Exit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

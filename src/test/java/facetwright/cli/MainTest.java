@@ -3,7 +3,7 @@ package facetwright.cli;
 import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.export.PaperFolder;
+import facetwright.export.file.PaperFolder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;

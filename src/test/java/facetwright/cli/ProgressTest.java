@@ -3,6 +3,7 @@ package facetwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import facetwright.cli.desk.Progress;
 import facetwright.pace.Pace;
 import facetwright.pace.TooMuch;
 import java.io.PrintWriter;

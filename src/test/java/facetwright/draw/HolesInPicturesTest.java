@@ -2,19 +2,20 @@ package facetwright.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.draw.picture.Scaling;
 import facetwright.fold.Folding;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
-import facetwright.net.CardPanel;
-import facetwright.net.FlapShape;
 import facetwright.net.FoldAngle;
-import facetwright.net.Hinge;
 import facetwright.net.Net;
 import facetwright.net.Opening;
-import facetwright.net.PanelBuild;
 import facetwright.net.Sense;
-import facetwright.net.Site;
+import facetwright.net.panel.CardPanel;
+import facetwright.net.panel.FlapShape;
+import facetwright.net.panel.Hinge;
+import facetwright.net.panel.PanelBuild;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

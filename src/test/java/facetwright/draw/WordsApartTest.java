@@ -2,13 +2,18 @@ package facetwright.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.draw.page.ChartPages;
+import facetwright.draw.page.CutPages;
+import facetwright.draw.page.GuidePages;
+import facetwright.draw.page.HandoutPages;
+import facetwright.draw.picture.HandoutPictures;
 import facetwright.geom.Box2;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.handout.Handout;
 import facetwright.papers.materials.Works;
-import facetwright.script.Design;
 import facetwright.script.Facetwright;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.draw.LineKind;
 import facetwright.fold.Folding;
-import facetwright.geom.Unit;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
 import java.io.IOException;
 import java.nio.file.Files;

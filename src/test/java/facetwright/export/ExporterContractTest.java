@@ -2,7 +2,7 @@ package facetwright.export;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.fold.Closure;
+import facetwright.fold.pose.Closure;
 import java.io.ByteArrayInputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;

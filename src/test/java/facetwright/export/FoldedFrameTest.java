@@ -3,11 +3,11 @@ package facetwright.export;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.fold.Closure;
+import facetwright.fold.pose.Closure;
 import facetwright.geom.Vec3;
 import facetwright.net.Sense;
-import facetwright.script.Design;
 import facetwright.script.Facetwright;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;

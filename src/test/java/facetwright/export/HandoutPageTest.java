@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.draw.Drawing;
 import facetwright.net.Panel;
-import facetwright.script.Design;
 import facetwright.script.Facetwright;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;

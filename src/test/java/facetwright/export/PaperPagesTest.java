@@ -3,12 +3,12 @@ package facetwright.export;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.draw.RingPages;
+import facetwright.draw.page.RingPages;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.Rings;
 import facetwright.papers.ring.Spacer;
-import facetwright.script.Design;
 import facetwright.script.Facetwright;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;

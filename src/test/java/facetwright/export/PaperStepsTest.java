@@ -3,12 +3,12 @@ package facetwright.export;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import facetwright.geom.Unit;
+import facetwright.measure.Unit;
 import facetwright.pace.Pace;
 import facetwright.pace.Stopped;
 import facetwright.pace.TooMuch;
-import facetwright.script.Design;
 import facetwright.script.Facetwright;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.draw.LineKind;
 import facetwright.fold.Folding;
-import facetwright.geom.Unit;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
-import facetwright.net.Stock;
+import facetwright.net.sheet.Stock;
 import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
 import java.io.IOException;

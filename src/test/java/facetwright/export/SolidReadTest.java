@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import facetwright.fold.Card;
-import facetwright.fold.Closure;
+import facetwright.fold.pose.Closure;
 import facetwright.geom.Vec3;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;

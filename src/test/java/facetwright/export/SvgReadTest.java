@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.draw.LineKind;
 import facetwright.fold.Folding;
-import facetwright.geom.Unit;
-import facetwright.net.Laid;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
+import facetwright.net.sheet.Laid;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -8,11 +8,11 @@ import facetwright.draw.Mark;
 import facetwright.draw.NetDrawing;
 import facetwright.fold.Folding;
 import facetwright.geom.Box2;
-import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
-import facetwright.net.Laid;
-import facetwright.net.SheetLayout;
-import facetwright.net.SheetSizes;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.SheetLayout;
+import facetwright.net.sheet.SheetSizes;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -73,7 +73,7 @@ class TilesOnPaperTest {
             Unit.MM,
             LAID,
             Folding.fold(LAID.net()),
-            new Order(1, SheetSizes.named("A4"), facetwright.geom.Ruler.HALF_MM));
+            new Order(1, SheetSizes.named("A4"), facetwright.measure.Ruler.HALF_MM));
     Path pdf = folder.resolve("tiles.pdf");
     Files.write(pdf, new TilesWriter().write(job));
     Outside.render(pdf, DPI, folder.resolve("page"));

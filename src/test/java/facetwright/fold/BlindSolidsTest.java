@@ -2,6 +2,9 @@ package facetwright.fold;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.Dihedrals;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import facetwright.net.Score;

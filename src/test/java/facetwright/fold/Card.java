@@ -1,14 +1,14 @@
 package facetwright.fold;
 
 import facetwright.geom.Vec2;
-import facetwright.net.EdgeDraft;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
-import facetwright.net.NetDraft;
-import facetwright.net.PanelDraft;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
-import facetwright.net.Site;
+import facetwright.net.draft.EdgeDraft;
+import facetwright.net.draft.NetDraft;
+import facetwright.net.draft.PanelDraft;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -2,7 +2,7 @@ package facetwright.fold;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.fold.solve.Descent;
+import facetwright.fold.solve.LevenbergMarquardt;
 import facetwright.fold.solve.SolverSettings;
 import org.junit.jupiter.api.Test;
 
@@ -16,7 +16,7 @@ class DenseSolverTest {
   void bothFindTheSameShape() {
     Miura sheet = new Miura(20, 30, Math.toRadians(60), Math.toRadians(50), 5, 4);
     Problem problem = Problem.of(sheet, Math.toRadians(8), 1);
-    Descent.Rest ours = problem.descent(SolverSettings.USUAL).from(problem.begin());
+    LevenbergMarquardt.Rest ours = problem.descent(SolverSettings.USUAL).from(problem.begin());
     double[] theirs = DenseSolver.solve(problem);
     assertThat(ours.worst()).isLessThan(1e-11);
     double[] x = ours.x();

@@ -1,5 +1,6 @@
 package facetwright.fold;
 
+import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Motion3;
 import facetwright.geom.Planar;
 import facetwright.geom.Vec2;

@@ -2,10 +2,12 @@ package facetwright.fold;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
-import facetwright.net.PanelDraft;
 import facetwright.net.Sense;
+import facetwright.net.draft.PanelDraft;
 import java.util.Arrays;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;

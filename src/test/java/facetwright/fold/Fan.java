@@ -1,15 +1,16 @@
 package facetwright.fold;
 
+import facetwright.fold.pose.Dihedrals;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
-import facetwright.net.NetDraft;
-import facetwright.net.PanelDraft;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
-import facetwright.net.Site;
+import facetwright.net.draft.NetDraft;
+import facetwright.net.draft.PanelDraft;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;

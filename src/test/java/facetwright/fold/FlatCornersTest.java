@@ -2,6 +2,8 @@ package facetwright.fold;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.fold.pose.FlatFolding;
+import facetwright.fold.pose.Vertices;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import facetwright.net.Sense;

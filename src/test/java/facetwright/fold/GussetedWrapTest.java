@@ -3,14 +3,19 @@ package facetwright.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.fold.close.ClosingSolver;
+import facetwright.fold.close.Solved;
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.pose.ScoreAngles;
 import facetwright.fold.solve.SolverSettings;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
-import facetwright.net.Pinch;
-import facetwright.net.Site;
-import facetwright.net.WrapDraft;
-import facetwright.net.WrapRow;
+import facetwright.net.wrap.Pinch;
+import facetwright.net.wrap.WrapDraft;
+import facetwright.net.wrap.WrapRow;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -33,10 +38,10 @@ import org.junit.jupiter.params.provider.MethodSource;
  * √(h² − (a − b)²) apart in height. The wall below mirrors it: the form stands twice that, from rim
  * to rim.
  */
-class GussetedWrapTest {
+public class GussetedWrapTest {
   private static final Site AT = Site.NONE;
 
-  static Net wrap(int n, double w, double h, Pinch pinch) {
+  public static Net wrap(int n, double w, double h, Pinch pinch) {
     WrapDraft wrap = WrapDraft.equal(n, w, WrapRow.usual(List.of(w, h, h, w)), AT).seam(w / 4, AT);
     wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
     wrap.all().columns("even", AT).rows("wall", AT).gusset(pinch, AT);

@@ -2,13 +2,14 @@ package facetwright.fold;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.fold.walk.FoldPath;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
-import facetwright.net.EdgeDraft;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
-import facetwright.net.PanelDraft;
 import facetwright.net.Sense;
+import facetwright.net.draft.EdgeDraft;
+import facetwright.net.draft.PanelDraft;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;

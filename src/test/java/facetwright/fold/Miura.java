@@ -4,11 +4,11 @@ import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
-import facetwright.net.NetDraft;
-import facetwright.net.PanelDraft;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
-import facetwright.net.Site;
+import facetwright.net.draft.NetDraft;
+import facetwright.net.draft.PanelDraft;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
@@ -32,20 +32,20 @@ public record Miura(double a, double b, double gamma, double theta, int columns,
     return Math.sqrt(1 + Math.pow(Math.cos(theta) * Math.tan(gamma), 2));
   }
 
-  double across() {
+  public double across() {
     return b * Math.cos(theta) * Math.tan(gamma) / root();
   }
 
-  double along() {
+  public double along() {
     return a * Math.sqrt(1 - Math.pow(Math.sin(theta) * Math.sin(gamma), 2));
   }
 
-  double shift() {
+  public double shift() {
     return b / root();
   }
 
   /** Where a corner is in the flat sheet. */
-  Vec2 flat(int i, int j) {
+  public Vec2 flat(int i, int j) {
     return new Vec2(i * b * Math.sin(gamma), j * a + (i % 2 == 0 ? 0 : b * Math.cos(gamma)));
   }
 
@@ -55,7 +55,7 @@ public record Miura(double a, double b, double gamma, double theta, int columns,
         i * across(), j * along() + (i % 2 == 0 ? 0 : shift()), j % 2 == 0 ? 0 : high());
   }
 
-  int panel(int i, int j) {
+  public int panel(int i, int j) {
     return j * columns + i;
   }
 

@@ -3,17 +3,19 @@ package facetwright.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
 import facetwright.net.FoldAngle;
-import facetwright.net.Laid;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
-import facetwright.net.PanelDraft;
-import facetwright.net.Pinch;
 import facetwright.net.Sense;
-import facetwright.net.Site;
-import facetwright.net.Stock;
+import facetwright.net.draft.PanelDraft;
+import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Stock;
+import facetwright.net.wrap.Pinch;
+import facetwright.words.Site;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -2,11 +2,13 @@ package facetwright.fold;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.net.Net;
-import facetwright.net.Pinch;
-import facetwright.net.Site;
-import facetwright.net.WrapDraft;
-import facetwright.net.WrapRow;
+import facetwright.net.wrap.Pinch;
+import facetwright.net.wrap.WrapDraft;
+import facetwright.net.wrap.WrapRow;
+import facetwright.words.Site;
 import java.util.List;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;

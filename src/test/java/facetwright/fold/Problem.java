@@ -1,7 +1,11 @@
 package facetwright.fold;
 
-import facetwright.fold.solve.Descent;
+import facetwright.fold.close.ClosingEquations;
+import facetwright.fold.close.Unknowns;
+import facetwright.fold.close.WeldedVertices;
+import facetwright.fold.pose.ScoreAngles;
 import facetwright.fold.solve.Equation;
+import facetwright.fold.solve.LevenbergMarquardt;
 import facetwright.fold.solve.SolverSettings;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
@@ -25,7 +29,7 @@ public record Problem(int points, List<Equation> equations, List<Double> start, 
     Net net = sheet.net(s -> s == 0);
     ScoreAngles given = ScoreAngles.nominal(net);
     Unknowns unknowns = Unknowns.of(net, given);
-    Welded welded = Welded.of(net, unknowns, true, 0);
+    WeldedVertices welded = WeldedVertices.of(net, unknowns, true, 0);
     List<Equation> equations =
         new ClosingEquations(net, unknowns, welded)
             .joined(0).folded(given, given).stream().filter(e -> !e.isPull()).toList();
@@ -53,8 +57,8 @@ public record Problem(int points, List<Equation> equations, List<Double> start, 
         welded.points(), equations, List.of(x), Math.max(net.box().width(), net.box().height()));
   }
 
-  public Descent descent(SolverSettings settings) {
-    return new Descent(equations, begin(), size, settings);
+  public LevenbergMarquardt descent(SolverSettings settings) {
+    return new LevenbergMarquardt(equations, begin(), size, settings);
   }
 
   public double[] begin() {

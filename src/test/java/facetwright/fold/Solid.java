@@ -3,18 +3,21 @@ package facetwright.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.fold.pose.Dihedrals;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.pose.Standing;
 import facetwright.geom.Motion2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
-import facetwright.net.EdgeDraft;
 import facetwright.net.FoldAngle;
 import facetwright.net.Join;
 import facetwright.net.Net;
-import facetwright.net.NetDraft;
-import facetwright.net.PanelDraft;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
-import facetwright.net.Site;
+import facetwright.net.draft.EdgeDraft;
+import facetwright.net.draft.NetDraft;
+import facetwright.net.draft.PanelDraft;
+import facetwright.words.Site;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
@@ -28,7 +31,8 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
 /** A convex solid of the reference set (see its licence beside it), edge 100 mm, and its net. */
-record Solid(String name, List<Vec3> vertices, List<List<Integer>> faces, JsonNode computed) {
+public record Solid(
+    String name, List<Vec3> vertices, List<List<Integer>> faces, JsonNode computed) {
   static final double EDGE = 100;
 
   @Override
@@ -49,7 +53,7 @@ record Solid(String name, List<Vec3> vertices, List<List<Integer>> faces, JsonNo
     }
   }
 
-  static Solid named(String name) {
+  public static Solid named(String name) {
     JsonNode tree = json("/reference/solids/" + name + ".json");
     List<Vec3> vertices = new ArrayList<>();
     for (JsonNode v : tree.get("vertices")) {
@@ -114,7 +118,7 @@ record Solid(String name, List<Vec3> vertices, List<List<Integer>> faces, JsonNo
   }
 
   /** Unfolded breadth first from the first face; overlaps do not matter here. */
-  Net net() {
+  public Net net() {
     NetDraft draft = new NetDraft();
     PanelDraft[] panels = new PanelDraft[faces.size()];
     panels[0] = draft.panel("face 0", PanelRole.FACET, flat(0), Site.NONE);

@@ -3,6 +3,10 @@ package facetwright.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.Dihedrals;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.pose.Vertices;
 import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.List;

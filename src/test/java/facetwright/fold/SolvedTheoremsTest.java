@@ -3,6 +3,11 @@ package facetwright.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.fold.close.ClosingSolver;
+import facetwright.fold.close.Solved;
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.walk.FoldPath;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;

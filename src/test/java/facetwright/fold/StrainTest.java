@@ -4,13 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.solve.SolverSettings;
 import facetwright.geom.Vec3;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
-import facetwright.net.PanelDraft;
 import facetwright.net.Sense;
+import facetwright.net.draft.PanelDraft;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;

@@ -3,9 +3,13 @@ package facetwright.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.fold.close.ClosingSolver;
+import facetwright.fold.close.Solved;
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.ScoreAngles;
 import facetwright.fold.solve.SolverSettings;
 import facetwright.net.Net;
-import facetwright.net.Pinch;
+import facetwright.net.wrap.Pinch;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;

@@ -3,11 +3,13 @@ package facetwright.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.net.Net;
-import facetwright.net.Pinch;
-import facetwright.net.Site;
-import facetwright.net.WrapDraft;
-import facetwright.net.WrapRow;
+import facetwright.net.wrap.Pinch;
+import facetwright.net.wrap.WrapDraft;
+import facetwright.net.wrap.WrapRow;
+import facetwright.words.Site;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.form.change.Bevel;
+import facetwright.form.change.Reshape;
+import facetwright.form.make.Solids;
+import facetwright.form.unfold.Tabs;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
-import facetwright.net.Site;
+import facetwright.words.Site;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -19,13 +19,13 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
 /** Checks of a net against its form, written apart from the unfolder. */
-final class NetChecks {
+public final class NetChecks {
   private static final GeometryFactory JTS = new GeometryFactory();
 
   private NetChecks() {}
 
   /** All panels of a piece share no area, tabs included: pair by pair, by the overlay library. */
-  static void overlapFree(Net net) {
+  public static void overlapFree(Net net) {
     List<Polygon> all = net.panels().stream().map(p -> polygon(p.outline())).toList();
     for (int i = 0; i < all.size(); i++) {
       for (int j = 0; j < i; j++) {
@@ -49,7 +49,7 @@ final class NetChecks {
   }
 
   /** Panel i is facet i: same side lengths, same angles, same area, not mirrored. */
-  static void congruent(Net net, Form form) {
+  public static void congruent(Net net, Form form) {
     for (int f = 0; f < form.facets().size(); f++) {
       Polygon2 panel = net.panels().get(f).outline();
       Facet facet = form.facets().get(f);
@@ -78,7 +78,7 @@ final class NetChecks {
   }
 
   /** Every edge is scored or seamed once; fold angles and senses are those of the form. */
-  static void edgesAccounted(Net net, Form form) {
+  public static void edgesAccounted(Net net, Form form) {
     long inner = form.edges().stream().filter(e -> !e.isRim()).count();
     long scores =
         net.scores().stream()
@@ -121,7 +121,7 @@ final class NetChecks {
   }
 
   /** Each tab laid back under the panel it is glued to stays inside it, clear of windows. */
-  static void tabsHidden(Net net) {
+  public static void tabsHidden(Net net) {
     for (Join join : net.joins()) {
       Join.Seam seam = (Join.Seam) join;
       if (seam.tab() == Join.Seam.NO_TAB) {

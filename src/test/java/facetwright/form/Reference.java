@@ -1,5 +1,6 @@
 package facetwright.form;
 
+import facetwright.form.make.Solids;
 import facetwright.geom.Vec3;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -12,7 +13,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
 /** The reference solids and formulas; their sources are named in the README beside the files. */
-final class Reference {
+public final class Reference {
   private static final Path FOLDER = Path.of("src/test/resources/reference");
   private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -49,7 +50,7 @@ final class Reference {
   }
 
   /** The solid with this edge length in mm. */
-  static Form form(String name, double edge) {
+  public static Form form(String name, double edge) {
     List<Vec3> corners = new ArrayList<>();
     for (JsonNode v : solid(name).get("vertices")) {
       corners.add(

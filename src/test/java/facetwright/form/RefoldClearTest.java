@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.fold.Folding;
 import facetwright.fold.touch.Collisions;
+import facetwright.form.unfold.Tabs;
+import facetwright.form.unfold.UnfoldStyle;
+import facetwright.form.unfold.Unfolding;
 import facetwright.net.Net;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,8 +3,12 @@ package facetwright.form;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.form.change.Reshape;
+import facetwright.form.make.Solids;
+import facetwright.form.unfold.UnfoldStyle;
+import facetwright.form.unfold.Unfolding;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 

@@ -3,6 +3,8 @@ package facetwright.form;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.form.make.Ring;
+import facetwright.form.make.Solids;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;

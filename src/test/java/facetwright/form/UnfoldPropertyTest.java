@@ -3,6 +3,14 @@ package facetwright.form;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.form.change.Bevel;
+import facetwright.form.change.PlaneCut;
+import facetwright.form.change.Reshape;
+import facetwright.form.make.Solids;
+import facetwright.form.unfold.Tabs;
+import facetwright.form.unfold.UnfoldResult;
+import facetwright.form.unfold.UnfoldStyle;
+import facetwright.form.unfold.Unfolding;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;

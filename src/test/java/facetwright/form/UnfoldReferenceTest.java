@@ -2,6 +2,10 @@ package facetwright.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.form.unfold.Tabs;
+import facetwright.form.unfold.UnfoldResult;
+import facetwright.form.unfold.UnfoldStyle;
+import facetwright.form.unfold.Unfolding;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -2,6 +2,11 @@ package facetwright.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.form.change.Reshape;
+import facetwright.form.make.Solids;
+import facetwright.form.unfold.Tabs;
+import facetwright.form.unfold.UnfoldStyle;
+import facetwright.form.unfold.Unfolding;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;

@@ -2,6 +2,9 @@ package facetwright.geom;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.measure.Area;
+import facetwright.measure.Unit;
+import facetwright.words.Count;
 import org.junit.jupiter.api.Test;
 
 class CountedWordsTest {

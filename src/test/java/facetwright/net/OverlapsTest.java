@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.net.draft.NetDraft;
+import facetwright.net.draft.PanelDraft;
+import facetwright.words.Site;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,9 +3,10 @@ package facetwright.script;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.check.Finding;
 import facetwright.check.Verdict;
-import facetwright.fold.Closure;
+import facetwright.check.finding.Finding;
+import facetwright.fold.pose.Closure;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.util.List;
 import java.util.Locale;

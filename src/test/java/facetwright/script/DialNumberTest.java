@@ -3,7 +3,8 @@ package facetwright.script;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import facetwright.geom.Unit;
+import facetwright.measure.Unit;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import java.util.Map;

@@ -2,8 +2,9 @@ package facetwright.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.check.Finding;
-import facetwright.check.Finding.Severity;
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Finding.Severity;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import java.util.List;

@@ -2,8 +2,9 @@ package facetwright.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.fold.Closure;
 import facetwright.fold.Embedding;
+import facetwright.fold.pose.Closure;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.io.IOException;
 import java.nio.file.Files;

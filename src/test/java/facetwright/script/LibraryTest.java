@@ -3,9 +3,11 @@ package facetwright.script;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.check.Finding;
-import facetwright.fold.Closure;
+import facetwright.check.finding.Finding;
+import facetwright.fold.pose.Closure;
 import facetwright.net.Overlaps;
+import facetwright.script.design.Design;
+import facetwright.script.design.Dial;
 import facetwright.script.sandbox.Budget;
 import java.io.IOException;
 import java.nio.file.Files;

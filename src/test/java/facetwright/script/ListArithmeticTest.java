@@ -2,6 +2,7 @@ package facetwright.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.util.Arrays;
 import java.util.List;

@@ -3,10 +3,10 @@ package facetwright.script;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import facetwright.net.Mend;
-import facetwright.net.Site;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.words.Mend;
+import facetwright.words.Site;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;

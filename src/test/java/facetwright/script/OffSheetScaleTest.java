@@ -2,7 +2,8 @@ package facetwright.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.check.Finding;
+import facetwright.check.finding.Finding;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.util.List;
 import java.util.Locale;

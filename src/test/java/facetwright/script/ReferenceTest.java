@@ -4,10 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.net.Overlaps;
 import facetwright.script.api.Fn;
-import facetwright.script.api.Language;
-import facetwright.script.api.Reference;
 import facetwright.script.api.Thing;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
+import facetwright.script.vocabulary.Language;
+import facetwright.script.vocabulary.Reference;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;

@@ -3,11 +3,12 @@ package facetwright.script;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.check.Finding;
-import facetwright.fold.Closure;
+import facetwright.check.finding.Finding;
+import facetwright.fold.pose.Closure;
 import facetwright.geom.Vec2;
 import facetwright.net.Panel;
 import facetwright.net.PanelRole;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.util.ArrayList;
 import java.util.List;

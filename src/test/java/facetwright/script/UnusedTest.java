@@ -3,12 +3,12 @@ package facetwright.script;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import facetwright.check.Finding;
-import facetwright.net.Mend;
+import facetwright.check.finding.Finding;
 import facetwright.script.api.Fn;
-import facetwright.script.api.Language;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.script.vocabulary.Language;
+import facetwright.words.Mend;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

@@ -8,13 +8,15 @@ import facetwright.aim.Goal;
 import facetwright.aim.GoalReader;
 import facetwright.aim.Grid;
 import facetwright.aim.Knob;
+import facetwright.aim.KnobMend;
 import facetwright.aim.Measure;
-import facetwright.aim.Mend;
 import facetwright.aim.Outcome;
 import facetwright.aim.Slope;
 import facetwright.aim.Slopes;
-import facetwright.fold.Closure;
-import facetwright.geom.Unit;
+import facetwright.fold.pose.Closure;
+import facetwright.measure.Unit;
+import facetwright.script.design.Design;
+import facetwright.script.design.Dial;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import java.nio.file.Files;
@@ -181,7 +183,7 @@ class WhatIfTest {
   void theTurnThatClosesIsNamed() throws Exception {
     WhatIf what = whatIf(LOOSE);
     assertThat(what.design().folded().closure()).isEqualTo(Closure.OPEN);
-    Mend mend = what.mend().orElseThrow();
+    KnobMend mend = what.mend().orElseThrow();
     assertThat(mend.text(Unit.MM))
         .isEqualTo("Turn floor from 75 to 80: the gap goes from 5 mm to 0 mm.");
     Design closed = evaluate(LOOSE, Map.of(mend.knob().name(), mend.typed()));
@@ -192,7 +194,7 @@ class WhatIfTest {
   /** The floor at 80, only the lean is off: its slope leads there. */
   @Test
   void aSmoothDialIsTurnedAlongItsSlope() throws Exception {
-    Mend mend =
+    KnobMend mend =
         whatIf(LOOSE.replace("75,", "80,").replace("120, { from", "124.25, { from"))
             .mend()
             .orElseThrow();
@@ -213,7 +215,7 @@ class WhatIfTest {
         body.columns("odd").rows("rim").tabs();
         sheet("A2");
         """;
-    Mend mend = whatIf(wrap).mend().orElseThrow();
+    KnobMend mend = whatIf(wrap).mend().orElseThrow();
     assertThat(mend.knob().name()).isEqualTo("columns");
     assertThat(mend.value()).isIn(6.0, 8.0);
     assertThat(evaluate(wrap, Map.of("columns", mend.typed())).folded().closure())

@@ -2,8 +2,9 @@ package facetwright.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.check.Finding;
-import facetwright.fold.Closure;
+import facetwright.check.finding.Finding;
+import facetwright.fold.pose.Closure;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import java.util.ArrayList;

@@ -2,7 +2,7 @@ package facetwright.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.export.ExportException;
+import facetwright.export.file.ExportException;
 import facetwright.pace.Pace;
 import facetwright.workbench.Places.Place;
 import java.nio.file.Files;

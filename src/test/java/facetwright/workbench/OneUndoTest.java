@@ -2,7 +2,7 @@ package facetwright.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.script.Dial;
+import facetwright.script.design.Dial;
 import facetwright.workbench.desk.Work;
 import java.nio.file.Path;
 import java.util.Map;

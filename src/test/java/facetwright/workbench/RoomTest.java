@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.geom.Vec2;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
-import facetwright.script.Design;
+import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
 import facetwright.workbench.desk.Work;

@@ -2,13 +2,13 @@ package facetwright.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
-import facetwright.net.Site;
-import facetwright.script.Design;
+import facetwright.adjust.round.Rounding;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 import facetwright.script.WhatIf;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
-import facetwright.turn.round.Rounding;
+import facetwright.words.Site;
 import facetwright.workbench.command.Command;
 import facetwright.workbench.goal.Bar;
 import java.nio.file.Files;

@@ -2,8 +2,8 @@ package facetwright.worker;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.geom.Ruler;
-import facetwright.turn.propose.Question;
+import facetwright.adjust.propose.Question;
+import facetwright.measure.Ruler;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -3,8 +3,8 @@ package facetwright.worker;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import facetwright.net.Site;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.words.Site;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.EOFException;

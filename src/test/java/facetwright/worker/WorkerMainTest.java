@@ -2,15 +2,15 @@ package facetwright.worker;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.adjust.propose.Question;
 import facetwright.aim.GoalReader;
 import facetwright.aim.Grid;
-import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
-import facetwright.net.SheetSizes;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.SheetSizes;
 import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException.Kind;
-import facetwright.turn.propose.Question;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

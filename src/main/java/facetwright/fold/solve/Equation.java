@@ -13,7 +13,7 @@ public sealed interface Equation permits Apart, Combined, Crease, InPlane, OnLin
   /** How many numbers it asks to be zero. */
   int rows();
 
-  /** Whether it only shows the way; see {@link Descent}. */
+  /** Whether it only shows the way; see {@link LevenbergMarquardt}. */
   default boolean isPull() {
     return false;
   }

@@ -71,13 +71,13 @@ public final class Collisions {
       List<Motion3> poses,
       LengthTolerance touching,
       BiPredicate<Integer, Integer> counts) {
-    List<Placed> placed = placed(net, poses);
+    List<PosedPanel> placed = placed(net, poses);
     return passing(placed, pairs(placed, 0, counts), touching);
   }
 
   private static List<Collision> made(
       Net net, List<Motion3> poses, BiPredicate<Integer, Integer> counts) {
-    List<Placed> placed = placed(net, poses);
+    List<PosedPanel> placed = placed(net, poses);
     List<BoxTree.Pair> pairs = pairs(placed, TOUCHING.mm(), counts);
     List<Collision> found = new ArrayList<>(passing(placed, pairs, TOUCHING));
     Interlock interlock = new Interlock(net, placed, TOUCHING.mm());
@@ -86,14 +86,14 @@ public final class Collisions {
     return List.copyOf(found);
   }
 
-  private static List<Placed> placed(Net net, List<Motion3> poses) {
+  private static List<PosedPanel> placed(Net net, List<Motion3> poses) {
     return IntStream.range(0, poses.size())
-        .mapToObj(p -> Placed.of(net.panels().get(p), poses.get(p)))
+        .mapToObj(p -> PosedPanel.of(net.panels().get(p), poses.get(p)))
         .toList();
   }
 
   private static List<BoxTree.Pair> pairs(
-      List<Placed> placed, double by, BiPredicate<Integer, Integer> counts) {
+      List<PosedPanel> placed, double by, BiPredicate<Integer, Integer> counts) {
     List<BoxTree.Box> boxes =
         placed.stream().map(p -> BoxTree.Box.around(p.outline(), by / 2)).toList();
     return new BoxTree(boxes)
@@ -101,7 +101,7 @@ public final class Collisions {
   }
 
   private static List<Collision> passing(
-      List<Placed> placed, List<BoxTree.Pair> pairs, LengthTolerance touching) {
+      List<PosedPanel> placed, List<BoxTree.Pair> pairs, LengthTolerance touching) {
     List<Collision> found = new ArrayList<>();
     for (BoxTree.Pair pair : pairs) {
       Passing.between(pair.a(), placed.get(pair.a()), pair.b(), placed.get(pair.b()), touching)

@@ -34,7 +34,7 @@ final class Interlock {
   private static final Vec3 ASIDE = new Vec3(0.5377, 0.6191, 0.5721);
 
   private final Net net;
-  private final List<Placed> placed;
+  private final List<PosedPanel> placed;
   private final double by;
   private final EdgeRef[][] across;
   private final Map<Lying, Integer> numberOf = new HashMap<>();
@@ -54,7 +54,7 @@ final class Interlock {
   /** An end of a chain, and whether the order turns on the way there. */
   private record Root(int number, boolean turned) {}
 
-  Interlock(Net net, List<Placed> placed, double by) {
+  Interlock(Net net, List<PosedPanel> placed, double by) {
     this.net = net;
     this.placed = placed;
     this.by = by;
@@ -85,8 +85,8 @@ final class Interlock {
 
   /** Whether two panels are facets or gussets in one plane. */
   boolean isLying(int a, int b) {
-    Placed one = placed.get(a);
-    Placed two = placed.get(b);
+    PosedPanel one = placed.get(a);
+    PosedPanel two = placed.get(b);
     return !isTab(a)
         && !isTab(b)
         && 1 - Math.abs(one.normal().dot(two.normal())) <= PARALLEL

@@ -16,7 +16,8 @@ final class Passing {
 
   private Passing() {}
 
-  static Optional<Collision> between(int a, Placed one, int b, Placed two, LengthTolerance slack) {
+  static Optional<Collision> between(
+      int a, PosedPanel one, int b, PosedPanel two, LengthTolerance slack) {
     double by = slack.mm();
     if (!one.straddles(two, by) || !two.straddles(one, by)) {
       return Optional.empty();
@@ -51,7 +52,7 @@ final class Passing {
   }
 
   /** The point of both planes that lies so far along their line, counted from {@code o}. */
-  private static Vec3 place(Placed one, Placed two, Vec3 cross, Vec3 o, double middle) {
+  private static Vec3 place(PosedPanel one, PosedPanel two, Vec3 cross, Vec3 o, double middle) {
     // From o, in the plane of the one, square to the line, until the plane of the other is met.
     Vec3 aside = cross.unit().cross(one.normal());
     double off = -two.above(o) / aside.dot(two.normal());

@@ -1,8 +1,8 @@
 package facetwright.papers.chart;
 
 import facetwright.geom.LengthTolerance;
-import facetwright.geom.Ruler;
 import facetwright.geom.Segment2;
+import facetwright.measure.Ruler;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,19 +12,19 @@ final class BoardPlan {
 
   private final FlatPiece piece;
   private final Ruler ruler;
-  private final Marks marks;
+  private final BlankSoFar marks;
   private final List<Double> uprights = new ArrayList<>();
   private final List<Double> levels = new ArrayList<>();
   private final List<Step> steps = new ArrayList<>();
 
-  private BoardPlan(FlatPiece piece, Ruler ruler, Marks marks) {
+  private BoardPlan(FlatPiece piece, Ruler ruler, BlankSoFar marks) {
     this.piece = piece;
     this.ruler = ruler;
     this.marks = marks;
   }
 
   /** The steps; the marks they leave are in {@code marks}. */
-  static List<Step> of(FlatPiece piece, Ruler ruler, Marks marks) {
+  static List<Step> of(FlatPiece piece, Ruler ruler, BlankSoFar marks) {
     return new BoardPlan(piece, ruler, marks).plan();
   }
 
@@ -33,7 +33,7 @@ final class BoardPlan {
     all.addAll(Run.of(piece, true));
     for (Run run : all) {
       List<Double> places = run.isUpright() ? uprights : levels;
-      if (Marks.indexOf(places, run.at()) < 0) {
+      if (BlankSoFar.indexOf(places, run.at()) < 0) {
         places.add(run.at());
       }
     }
@@ -50,8 +50,8 @@ final class BoardPlan {
 
   private String label(Run run) {
     return run.isUpright()
-        ? Marks.letters(Marks.indexOf(uprights, run.at()))
-        : String.valueOf(Marks.indexOf(levels, run.at()) + 1);
+        ? BlankSoFar.letters(BlankSoFar.indexOf(uprights, run.at()))
+        : String.valueOf(BlankSoFar.indexOf(levels, run.at()) + 1);
   }
 
   private void full(List<Run> runs, boolean perforated) {

@@ -1,9 +1,9 @@
 package facetwright.papers.chart;
 
-import facetwright.geom.Decimals;
-import facetwright.geom.Length;
-import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
+import facetwright.measure.Length;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
+import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,7 +36,7 @@ public final class ChartNotes {
     if (piece.isForBoard()) {
       notes.add(
           "For a scoring board. Beside the size of the blank, the scores take "
-              + StepWords.count(scores, "different measure").replace("a ", "1 ")
+              + StepText.count(scores, "different measure").replace("a ", "1 ")
               + (cuts == 0 ? " and the cuts none." : " and the cuts " + cuts + " more."));
     } else {
       notes.add(
@@ -92,7 +92,7 @@ public final class ChartNotes {
   }
 
   private static boolean hasHalfway(PieceChart piece) {
-    return StepWords.of(piece).stream().anyMatch(w -> w.contains("mid "));
+    return StepText.of(piece).stream().anyMatch(w -> w.contains("mid "));
   }
 
   public static List<String> cautions() {

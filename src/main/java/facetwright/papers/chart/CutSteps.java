@@ -1,9 +1,9 @@
 package facetwright.papers.chart;
 
 import facetwright.geom.Polygon2;
-import facetwright.geom.Ruler;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.measure.Ruler;
 import facetwright.net.Opening;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

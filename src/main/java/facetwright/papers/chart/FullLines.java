@@ -1,6 +1,6 @@
 package facetwright.papers.chart;
 
-import facetwright.geom.Ruler;
+import facetwright.measure.Ruler;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,9 +1,9 @@
 package facetwright.papers.chart;
 
-import facetwright.geom.Length;
 import facetwright.geom.LengthTolerance;
-import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
+import facetwright.measure.Length;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 
 /**
  * A length that the maker sets by a ruler.

@@ -1,7 +1,7 @@
 package facetwright.papers.chart;
 
 import facetwright.geom.Motion2;
-import facetwright.geom.Ruler;
+import facetwright.measure.Ruler;
 import java.util.List;
 import java.util.stream.Stream;
 

@@ -1,11 +1,11 @@
 package facetwright.papers.chart;
 
-import facetwright.geom.Count;
-import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.pace.Pace;
+import facetwright.words.Count;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -55,7 +55,7 @@ public record ScoreChart(List<PieceChart> pieces) {
   }
 
   private static PieceChart of(FlatPiece piece, Ruler ruler) {
-    Marks marks = new Marks(piece.width(), piece.height(), ruler);
+    BlankSoFar marks = new BlankSoFar(piece.width(), piece.height(), ruler);
     boolean board = piece.parallelPart() >= FOR_BOARD;
     List<Step> steps = new ArrayList<>();
     steps.add(new Step.Trim(Measure.of(piece.width(), ruler), Measure.of(piece.height(), ruler)));

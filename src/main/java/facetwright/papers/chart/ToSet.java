@@ -2,8 +2,8 @@ package facetwright.papers.chart;
 
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
-import facetwright.geom.Ruler;
 import facetwright.geom.Segment2;
+import facetwright.measure.Ruler;
 import facetwright.net.EdgeRef;
 import facetwright.net.Net;
 import facetwright.net.Opening;

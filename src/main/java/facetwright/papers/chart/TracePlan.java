@@ -11,16 +11,16 @@ import java.util.List;
 /** A piece that is drawn point by point, each measured from the left and from the top. */
 final class TracePlan {
   private final FlatPiece piece;
-  private final Marks marks;
+  private final BlankSoFar marks;
   private final List<Vec2> points = new ArrayList<>();
 
-  private TracePlan(FlatPiece piece, Marks marks) {
+  private TracePlan(FlatPiece piece, BlankSoFar marks) {
     this.piece = piece;
     this.marks = marks;
   }
 
   /** The steps that mark the points and score between them. */
-  static List<Step> of(FlatPiece piece, Marks marks, List<Vec2> numbered) {
+  static List<Step> of(FlatPiece piece, BlankSoFar marks, List<Vec2> numbered) {
     return new TracePlan(piece, marks).plan(numbered);
   }
 

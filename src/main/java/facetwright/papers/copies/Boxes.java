@@ -2,13 +2,13 @@ package facetwright.papers.copies;
 
 import facetwright.geom.Motion2;
 import facetwright.geom.Vec2;
-import facetwright.net.Stock;
+import facetwright.net.sheet.Stock;
 import facetwright.papers.cutting.Effort;
+import facetwright.papers.cutting.FromEdge;
 import facetwright.papers.cutting.OneSheet;
 import facetwright.papers.cutting.Paper;
 import facetwright.papers.cutting.Part;
 import facetwright.papers.cutting.Wanted;
-import facetwright.papers.cutting.Way;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
@@ -50,7 +50,7 @@ final class Boxes {
       }
       case Part.Cut cut -> {
         Vec2 beyond =
-            cut.way() == Way.LEFT
+            cut.way() == FromEdge.LEFT
                 ? new Vec2(cut.width() - cut.second().width(), 0)
                 : new Vec2(0, cut.height() - cut.second().height());
         add(cut.first(), at);

@@ -83,10 +83,10 @@ final class BestFirst {
     boolean above = up < table.ys.size() && promises(a, b, wide, up);
     if ((across || above) && Built.allowed(a.built, b.built, problem.limit)) {
       if (across) {
-        add(Built.together(Way.LEFT, a.built, b.built), i, j);
+        add(Built.together(FromEdge.LEFT, a.built, b.built), i, j);
       }
       if (above) {
-        add(Built.together(Way.BOTTOM, a.built, b.built), wide, up);
+        add(Built.together(FromEdge.BOTTOM, a.built, b.built), wide, up);
       }
     }
   }

@@ -31,7 +31,7 @@ sealed interface Built {
   }
 
   /** Two beside each other, or one above the other, flush at the lower left. */
-  record Two(Way way, Built a, Built b, long w, long h, long value, Counts counts)
+  record Two(FromEdge way, Built a, Built b, long w, long h, long value, Counts counts)
       implements Built {}
 
   static Built of(Problem problem, Problem.Fit fit) {
@@ -39,9 +39,9 @@ sealed interface Built {
   }
 
   /** The two put together, whether or not there are enough copies; see {@link #allowed}. */
-  static Built together(Way way, Built a, Built b) {
-    long w = way == Way.LEFT ? a.w() + b.w() : Math.max(a.w(), b.w());
-    long h = way == Way.LEFT ? Math.max(a.h(), b.h()) : a.h() + b.h();
+  static Built together(FromEdge way, Built a, Built b) {
+    long w = way == FromEdge.LEFT ? a.w() + b.w() : Math.max(a.w(), b.w());
+    long h = way == FromEdge.LEFT ? Math.max(a.h(), b.h()) : a.h() + b.h();
     return new Two(way, a, b, w, h, a.value() + b.value(), a.counts().plus(b.counts()));
   }
 
@@ -73,11 +73,11 @@ sealed interface Built {
     Part inner =
         switch (built) {
           case One one -> problem.piece(one.fit());
-          case Two two when two.way() == Way.LEFT ->
+          case Two two when two.way() == FromEdge.LEFT ->
               problem.cut(
                   two.w(),
                   two.h(),
-                  Way.LEFT,
+                  FromEdge.LEFT,
                   two.a().w(),
                   part(problem, two.a(), two.a().w(), two.h()),
                   part(problem, two.b(), two.b().w(), two.h()));
@@ -85,7 +85,7 @@ sealed interface Built {
               problem.cut(
                   two.w(),
                   two.h(),
-                  Way.BOTTOM,
+                  FromEdge.BOTTOM,
                   two.a().h(),
                   part(problem, two.a(), two.w(), two.a().h()),
                   part(problem, two.b(), two.w(), two.b().h()));

@@ -17,7 +17,7 @@ public record CutPlace(int number, Segment2 line) {
   /** Every cut of a sheet, each before those of its parts. */
   public static List<CutPlace> of(SheetPlan sheet, List<Wanted> wanted) {
     List<CutPlace> places = new ArrayList<>();
-    add(places, sheet.whole(), Vec2.ZERO, Steps.firsts(sheet, wanted));
+    add(places, sheet.whole(), Vec2.ZERO, Cuts.firsts(sheet, wanted));
     return List.copyOf(places);
   }
 
@@ -26,12 +26,12 @@ public record CutPlace(int number, Segment2 line) {
     if (!(part instanceof Part.Cut head)) {
       return;
     }
-    int times = Steps.times(head);
+    int times = Cuts.times(head);
     Part rest = part;
     Vec2 at = corner;
     for (int i = 0; i < times; i++) {
       Part.Cut cut = (Part.Cut) rest;
-      boolean isUpright = cut.way() == Way.LEFT;
+      boolean isUpright = cut.way() == FromEdge.LEFT;
       Vec2 off = isUpright ? new Vec2(cut.at(), 0) : new Vec2(0, cut.at());
       Vec2 along = isUpright ? new Vec2(0, cut.height()) : new Vec2(cut.width(), 0);
       places.add(
@@ -45,7 +45,7 @@ public record CutPlace(int number, Segment2 line) {
 
   /** From the lower left corner of what is cut to that of what lies beyond the cut. */
   public static Vec2 second(Part.Cut cut) {
-    return cut.way() == Way.LEFT
+    return cut.way() == FromEdge.LEFT
         ? new Vec2(cut.width() - cut.second().width(), 0)
         : new Vec2(0, cut.height() - cut.second().height());
   }

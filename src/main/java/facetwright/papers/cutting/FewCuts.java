@@ -19,7 +19,7 @@ final class FewCuts {
   private final Map<Long, Built> made = new HashMap<>();
 
   /** What becomes of a part that has no waste along an edge: cut at a point, or a piece. */
-  private record Choice(Way way, int at, int beyond, Problem.Fit piece, int cuts) {}
+  private record Choice(FromEdge way, int at, int beyond, Problem.Fit piece, int cuts) {}
 
   /** A part: its true size, and the least indices that give as much. */
   private record Need(long w, long h, int i, int j) {}
@@ -76,11 +76,11 @@ final class FewCuts {
   }
 
   private Need first(Choice c, long w, long h) {
-    return c.way == Way.LEFT ? need(table.xs.at[c.at], h) : need(w, table.ys.at[c.at]);
+    return c.way == FromEdge.LEFT ? need(table.xs.at[c.at], h) : need(w, table.ys.at[c.at]);
   }
 
   private Need second(Choice c, long w, long h) {
-    return c.way == Way.LEFT ? need(w - table.xs.at[c.at], h) : need(w, h - table.ys.at[c.at]);
+    return c.way == FromEdge.LEFT ? need(w - table.xs.at[c.at], h) : need(w, h - table.ys.at[c.at]);
   }
 
   private int cuts(Need need) {
@@ -107,7 +107,7 @@ final class FewCuts {
     long h = table.ys.at[j];
     for (Problem.Fit fit : problem.fits) {
       if (fit.value() == value && fit.w() <= w && fit.h() <= h) {
-        return new Choice(Way.LEFT, 0, 0, fit, 0);
+        return new Choice(FromEdge.LEFT, 0, 0, fit, 0);
       }
     }
     Choice best = null;
@@ -129,13 +129,13 @@ final class FewCuts {
     int[] beyondX = table.beyondX[i];
     for (int first = 1; first < beyondX.length; first++) {
       if (table.most[first][j] + table.most[beyondX[first]][j] == value) {
-        ways.add(new Choice(Way.LEFT, first, beyondX[first], null, 0));
+        ways.add(new Choice(FromEdge.LEFT, first, beyondX[first], null, 0));
       }
     }
     int[] beyondY = table.beyondY[j];
     for (int first = 1; first < beyondY.length; first++) {
       if (table.most[i][first] + table.most[i][beyondY[first]] == value) {
-        ways.add(new Choice(Way.BOTTOM, first, beyondY[first], null, 0));
+        ways.add(new Choice(FromEdge.BOTTOM, first, beyondY[first], null, 0));
       }
     }
     return ways;

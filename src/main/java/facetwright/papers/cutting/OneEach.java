@@ -53,17 +53,17 @@ final class OneEach {
         put(i, j, value[i][j - 1], kept[i][j - 1]);
         int[] beyondX = table.beyondX[i];
         for (int first = 1; first < beyondX.length; first++) {
-          join(i, j, Way.LEFT, kept[first][j], kept[beyondX[first]][j]);
+          join(i, j, FromEdge.LEFT, kept[first][j], kept[beyondX[first]][j]);
         }
         int[] beyondY = table.beyondY[j];
         for (int first = 1; first < beyondY.length; first++) {
-          join(i, j, Way.BOTTOM, kept[i][first], kept[i][beyondY[first]]);
+          join(i, j, FromEdge.BOTTOM, kept[i][first], kept[i][beyondY[first]]);
         }
       }
     }
   }
 
-  private void join(int i, int j, Way way, Built a, Built b) {
+  private void join(int i, int j, FromEdge way, Built a, Built b) {
     if (a != null
         && b != null
         && a.value() + b.value() > value[i][j]

@@ -17,7 +17,7 @@ public sealed interface Part {
    * @param first the part between that edge and the cut
    * @param second what lies beyond the cut; nothing of it is left where the blade takes all
    */
-  record Cut(double width, double height, Way way, double at, Part first, Part second)
+  record Cut(double width, double height, FromEdge way, double at, Part first, Part second)
       implements Part {}
 
   /**

@@ -113,14 +113,14 @@ final class Problem {
     return new Part.Piece(mm(fit.w()), mm(fit.h()), fit.kind(), fit.turned());
   }
 
-  Part cut(long w, long h, Way way, long at, Part first, Part second) {
+  Part cut(long w, long h, FromEdge way, long at, Part first, Part second) {
     return new Part.Cut(mm(w), mm(h), way, mm(at), first, second);
   }
 
   /** A part that needs less than it has, what is too much of it cut off first. */
   Part trimmed(long w, long h, long needW, long needH, Part inner) {
     Part level =
-        h > needH ? cut(needW, h, Way.BOTTOM, needH, inner, waste(needW, h - needH)) : inner;
-    return w > needW ? cut(w, h, Way.LEFT, needW, level, waste(w - needW, h)) : level;
+        h > needH ? cut(needW, h, FromEdge.BOTTOM, needH, inner, waste(needW, h - needH)) : inner;
+    return w > needW ? cut(w, h, FromEdge.LEFT, needW, level, waste(w - needW, h)) : level;
   }
 }

@@ -1,7 +1,7 @@
 package facetwright.papers.handout;
 
-import facetwright.check.Bodies;
-import facetwright.fold.FoldedForm;
+import facetwright.check.finding.Bodies;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
@@ -46,22 +46,22 @@ public final class Assembly {
    *
    * @param bonds one or two
    */
-  public record Turn(List<Bond> bonds) {
-    public Turn {
+  public record Stage(List<Bond> bonds) {
+    public Stage {
       bonds = List.copyOf(bonds);
     }
   }
 
   /** Where something is glued in the made form. */
-  private record Placed(Bond bond, Vec3 place, boolean upright) {}
+  private record Located(Bond bond, Vec3 place, boolean upright) {}
 
   /** All that is glued of a net, each once. */
-  public static List<Turn> of(Net net, FoldedForm form) {
+  public static List<Stage> of(Net net, FoldedForm form) {
     return new Assembly(net, form).turns();
   }
 
   /** All that is glued, in order: the first has number 1. */
-  public static List<Bond> numbered(List<Turn> turns) {
+  public static List<Bond> numbered(List<Stage> turns) {
     return turns.stream().flatMap(t -> t.bonds().stream()).toList();
   }
 
@@ -73,17 +73,17 @@ public final class Assembly {
         && net.panels().get(s.b().panel()).role() == PanelRole.GUSSET;
   }
 
-  private List<Turn> turns() {
-    List<Turn> turns = new ArrayList<>();
+  private List<Stage> turns() {
+    List<Stage> turns = new ArrayList<>();
     for (List<Integer> body : Bodies.of(net)) {
-      List<Placed> joins = new ArrayList<>();
+      List<Located> joins = new ArrayList<>();
       for (int j = 0; j < net.joins().size(); j++) {
         Join join = net.joins().get(j);
         if (body.contains(panel(join)) && !isPinch(net, join)) {
           joins.add(placed(j));
         }
       }
-      List<Placed> closing = body.stream().filter(this::closes).map(this::closing).toList();
+      List<Located> closing = body.stream().filter(this::closes).map(this::closing).toList();
       if (!joins.isEmpty() || !closing.isEmpty()) {
         turns.addAll(body(joins, closing, middle(body)));
       }
@@ -104,50 +104,50 @@ public final class Assembly {
   }
 
   /** A tab's place is the middle of the score on which it hangs. */
-  private Placed closing(int tab) {
+  private Located closing(int tab) {
     Vec2 flat =
         net.scores().stream()
             .filter(s -> s.a().panel() == tab || s.b().panel() == tab)
             .findFirst()
             .map(s -> net.segment(s.a()).middle())
             .orElseGet(() -> net.panels().get(tab).outline().centroid());
-    return new Placed(new Bond.Closing(tab), form.poses().get(tab).apply(flat), false);
+    return new Located(new Bond.Closing(tab), form.poses().get(tab).apply(flat), false);
   }
 
-  private List<Turn> body(List<Placed> joins, List<Placed> closing, Vec3 middle) {
-    List<List<Placed>> levels = levels(joins);
+  private List<Stage> body(List<Located> joins, List<Located> closing, Vec3 middle) {
+    List<List<Located>> levels = levels(joins);
     // A wrap is closed by uprights that stand alone at their height.
-    List<List<Placed>> seams =
+    List<List<Located>> seams =
         levels.stream().filter(l -> l.size() == 1 && l.getFirst().upright).toList();
-    List<Turn> turns = new ArrayList<>();
-    seams.forEach(s -> turns.add(new Turn(List.of(s.getFirst().bond))));
-    Placed first =
+    List<Stage> turns = new ArrayList<>();
+    seams.forEach(s -> turns.add(new Stage(List.of(s.getFirst().bond))));
+    Located first =
         !seams.isEmpty()
             ? seams.getFirst().getFirst()
             : joins.isEmpty() ? closing.getFirst() : joins.getFirst();
     double late = azimuth(first.place, middle);
-    for (List<Placed> level : levels) {
+    for (List<Located> level : levels) {
       if (!seams.contains(level)) {
         turns.addAll(round(level, middle, late));
       }
     }
-    for (List<Placed> opening : levels(closing)) {
+    for (List<Located> opening : levels(closing)) {
       turns.addAll(round(opening, middle, late));
     }
     return turns;
   }
 
   /** Joins by height from the table up, uprights apart from the others. */
-  private static List<List<Placed>> levels(List<Placed> joins) {
+  private static List<List<Located>> levels(List<Located> joins) {
     double low = joins.stream().mapToDouble(j -> j.place.z()).min().orElse(0);
     double high = joins.stream().mapToDouble(j -> j.place.z()).max().orElse(0);
     double step = Math.max(LEVEL * (high - low), 0.5);
-    List<Placed> rising = new ArrayList<>(joins);
+    List<Located> rising = new ArrayList<>(joins);
     rising.sort(Comparator.comparingDouble(j -> j.place.z()));
-    List<List<Placed>> levels = new ArrayList<>();
+    List<List<Located>> levels = new ArrayList<>();
     for (boolean upright : new boolean[] {true, false}) {
       double last = Double.NEGATIVE_INFINITY;
-      for (Placed join : rising) {
+      for (Located join : rising) {
         if (join.upright == upright) {
           if (join.place.z() > last + step) {
             levels.add(new ArrayList<>());
@@ -162,16 +162,16 @@ public final class Assembly {
   }
 
   /** Opposite pairs, that with the join nearest to the seam last. */
-  private static List<Turn> round(List<Placed> level, Vec3 middle, double late) {
-    record Two(List<Placed> pair, double fromSeam) {}
-    List<Placed> left = new ArrayList<>(level);
+  private static List<Stage> round(List<Located> level, Vec3 middle, double late) {
+    record Two(List<Located> pair, double fromSeam) {}
+    List<Located> left = new ArrayList<>(level);
     left.sort(
-        Comparator.<Placed>comparingDouble(j -> apart(azimuth(j.place, middle), late))
+        Comparator.<Located>comparingDouble(j -> apart(azimuth(j.place, middle), late))
             .thenComparingInt(level::indexOf));
     List<Two> pairs = new ArrayList<>();
     // What lies right opposite is paired first, so that it is not taken by a neighbour's partner.
     for (double slack : OPPOSITE) {
-      for (Placed one : List.copyOf(left)) {
+      for (Located one : List.copyOf(left)) {
         double opposite = azimuth(one.place, middle) + Math.PI;
         left.stream()
             .filter(j -> left.contains(one) && apart(azimuth(j.place, middle), opposite) < slack)
@@ -183,12 +183,12 @@ public final class Assembly {
                 });
       }
     }
-    for (Placed one : left) {
+    for (Located one : left) {
       pairs.add(new Two(List.of(one), apart(azimuth(one.place, middle), late)));
     }
     pairs.sort(Comparator.comparingDouble(Two::fromSeam));
     return pairs.reversed().stream()
-        .map(t -> new Turn(t.pair.stream().map(Placed::bond).toList()))
+        .map(t -> new Stage(t.pair.stream().map(Located::bond).toList()))
         .toList();
   }
 
@@ -207,19 +207,19 @@ public final class Assembly {
     };
   }
 
-  private Placed placed(int j) {
+  private Located placed(int j) {
     return switch (net.joins().get(j)) {
       case Join.Seam s -> {
         Segment2 side = net.segment(s.b());
         Vec3 from = at(s.b(), side, 0);
         Vec3 to = at(s.b(), side, 1);
-        yield new Placed(
+        yield new Located(
             new Bond.Joined(j),
             from.toward(to, 0.5),
             Math.abs(to.z() - from.z()) > UPRIGHT * from.distance(to));
       }
       case Join.Lap l ->
-          new Placed(
+          new Located(
               new Bond.Joined(j),
               form.poses().get(l.under()).apply(net.panels().get(l.under()).outline().centroid()),
               Math.abs(form.poses().get(l.over()).ez().z()) < 1 - UPRIGHT);

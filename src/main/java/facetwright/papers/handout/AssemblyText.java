@@ -1,8 +1,8 @@
 package facetwright.papers.handout;
 
-import facetwright.geom.Sentence;
 import facetwright.net.Join;
 import facetwright.net.Net;
+import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,11 +16,11 @@ final class AssemblyText {
   }
 
   /** One line a turn, and one on gussets before the first opening is closed. */
-  static List<String> lines(Net net, List<Assembly.Turn> turns) {
+  static List<String> lines(Net net, List<Assembly.Stage> turns) {
     AssemblyText text = new AssemblyText(net);
     boolean isPinched = net.joins().stream().anyMatch(j -> Assembly.isPinch(net, j));
     List<String> lines = new ArrayList<>();
-    for (Assembly.Turn turn : turns) {
+    for (Assembly.Stage turn : turns) {
       if (isPinched && turn.bonds().getFirst() instanceof Bond.Closing) {
         lines.add(pinch());
         isPinched = false;

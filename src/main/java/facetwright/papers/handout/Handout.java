@@ -1,15 +1,15 @@
 package facetwright.papers.handout;
 
-import facetwright.check.ClosingStack;
 import facetwright.check.Verdict;
-import facetwright.fold.Closure;
-import facetwright.fold.FoldedForm;
-import facetwright.geom.Length;
-import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
-import facetwright.net.Laid;
+import facetwright.check.fit.ClosingStack;
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.measure.Length;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
+import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Works;
@@ -32,7 +32,7 @@ public record Handout(
     String author,
     List<Section> sections,
     ScoreChart chart,
-    List<Assembly.Turn> turns) {
+    List<Assembly.Stage> turns) {
   /** How far open the pictures on the way show it. */
   private static final double[] ON_THE_WAY = {0.3, 0.65};
 
@@ -67,7 +67,7 @@ public record Handout(
       Works works) {
     Net net = laid.net();
     ScoreChart chart = ScoreChart.of(net, ruler);
-    List<Assembly.Turn> turns = isSolved(form) ? Assembly.of(net, form) : List.of();
+    List<Assembly.Stage> turns = isSolved(form) ? Assembly.of(net, form) : List.of();
     List<Section> sections = new ArrayList<>();
     sections.add(new Section.Facts("Finished size", size(unit, laid, form)));
     sections.add(needs(unit, works, chart));
@@ -121,7 +121,7 @@ public record Handout(
         pieces == 1 ? "You need" : "You need, for " + pieces + " pieces", lines);
   }
 
-  private static List<Picture> pictures(List<Assembly.Turn> turns) {
+  private static List<Picture> pictures(List<Assembly.Stage> turns) {
     List<Picture> pictures = new ArrayList<>();
     String[] words = {
       "Lift all panels along their scores, a little everywhere.",
@@ -143,7 +143,7 @@ public record Handout(
     return pictures;
   }
 
-  private static Section glue(Laid laid, List<Assembly.Turn> turns) {
+  private static Section glue(Laid laid, List<Assembly.Stage> turns) {
     List<Picture> pictures = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
       pictures.add(

@@ -1,11 +1,11 @@
 package facetwright.papers.handout;
 
-import facetwright.net.Laid;
+import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
-import facetwright.papers.chart.StepWords;
+import facetwright.papers.chart.StepText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -41,13 +41,13 @@ final class Scoring {
             : ": piece " + (index + 1) + ", with “" + piece.name() + "”";
     List<Picture> scores = new ArrayList<>();
     List<Picture> cuts = new ArrayList<>();
-    List<String> words = StepWords.of(piece);
+    List<String> words = StepText.of(piece);
     for (int s = 0; s < piece.steps().size(); s++) {
       Step step = piece.steps().get(s);
       if (!piece.isForBoard() && (step instanceof Step.Trim || step instanceof Step.Points)) {
         continue;
       }
-      String said = piece.isForBoard() ? brief(step, words.get(s)) : StepWords.byTemplate(step);
+      String said = piece.isForBoard() ? brief(step, words.get(s)) : StepText.byTemplate(step);
       (step.isCut() ? cuts : scores).add(new Picture.Scored(index, s, said, alt(step)));
     }
     List<Section> sections = new ArrayList<>();
@@ -67,7 +67,7 @@ final class Scoring {
   /** Cuts of many corners are pricked through, too: nobody measures dozens of places. */
   private static String brief(Step step, String words) {
     return step.isCut() && words.length() > LONGEST
-        ? StepWords.byTemplate(step)
+        ? StepText.byTemplate(step)
             + " Prick the corners through the printed template; the score chart tells them by their"
             + " measures."
         : words;

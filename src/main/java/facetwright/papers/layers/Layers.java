@@ -1,7 +1,7 @@
 package facetwright.papers.layers;
 
-import facetwright.fold.Closure;
-import facetwright.fold.FoldedForm;
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
 import facetwright.geom.Motion3;

@@ -1,15 +1,15 @@
 package facetwright.papers.materials;
 
-import facetwright.fold.Closure;
-import facetwright.fold.FoldedForm;
-import facetwright.geom.Decimals;
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.net.Join;
-import facetwright.net.Laid;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.PanelRole;
-import facetwright.net.Stock;
+import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Stock;
 import facetwright.papers.layers.LayerPlan;
+import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,9 +1,9 @@
 package facetwright.papers.materials;
 
 import facetwright.geom.Box2;
-import facetwright.net.Laid;
 import facetwright.net.Net;
-import facetwright.net.SheetLayout;
+import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.SheetLayout;
 import facetwright.papers.copies.CopyPlan;
 import facetwright.papers.cutting.Effort;
 import facetwright.papers.cutting.Paper;

@@ -1,10 +1,10 @@
 package facetwright.papers.materials;
 
-import facetwright.fold.FoldedForm;
-import facetwright.geom.Unit;
-import facetwright.net.Laid;
-import facetwright.net.SheetSize;
-import facetwright.net.SheetSizes;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.SheetSize;
+import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.cutting.Paper;
 import facetwright.papers.layers.LayerCuts;
 import facetwright.papers.layers.LayerGroup;

@@ -1,20 +1,20 @@
 package facetwright.papers.materials;
 
-import facetwright.geom.Area;
-import facetwright.geom.Count;
-import facetwright.geom.Decimals;
-import facetwright.geom.Length;
-import facetwright.geom.Ruler;
-import facetwright.geom.Sentence;
-import facetwright.geom.Unit;
+import facetwright.measure.Area;
+import facetwright.measure.Length;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 import facetwright.papers.copies.CopyPlan;
+import facetwright.papers.cutting.Cut;
 import facetwright.papers.cutting.CutPlan;
+import facetwright.papers.cutting.Cuts;
 import facetwright.papers.cutting.SheetPlan;
-import facetwright.papers.cutting.Step;
-import facetwright.papers.cutting.Steps;
 import facetwright.papers.layers.LayerGroup;
 import facetwright.papers.layers.LayerPlan;
 import facetwright.papers.layers.Strip;
+import facetwright.words.Count;
+import facetwright.words.Decimals;
+import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -115,7 +115,7 @@ public record WorksText(Unit unit) {
   /** The numbered cuts of one sheet. */
   public List<String> steps(SheetPlan sheet, LayerPlan plan) {
     List<String> lines = new ArrayList<>();
-    for (Step step : Steps.of(sheet, plan.plan().wanted())) {
+    for (Cut step : Cuts.of(sheet, plan.plan().wanted())) {
       lines.add(step.text(length(step.at())));
     }
     int[] pieces = sheet.pieces(plan.plan().wanted().size());

@@ -1,6 +1,6 @@
 package facetwright.papers.ring;
 
-import facetwright.fold.FoldedForm;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
 import facetwright.geom.Polygon2;

@@ -1,10 +1,10 @@
 package facetwright.papers.ring;
 
-import facetwright.geom.Area;
-import facetwright.geom.Decimals;
-import facetwright.geom.Length;
-import facetwright.geom.Unit;
+import facetwright.measure.Area;
+import facetwright.measure.Length;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
+import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

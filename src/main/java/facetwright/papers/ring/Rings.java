@@ -1,8 +1,8 @@
 package facetwright.papers.ring;
 
-import facetwright.check.Bodies;
-import facetwright.fold.Closure;
-import facetwright.fold.FoldedForm;
+import facetwright.check.finding.Bodies;
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
 import facetwright.pace.Pace;

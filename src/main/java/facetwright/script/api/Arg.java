@@ -1,7 +1,7 @@
 package facetwright.script.api;
 
-import facetwright.geom.Decimals;
-import facetwright.geom.Unit;
+import facetwright.measure.Unit;
+import facetwright.words.Decimals;
 
 /**
  * One argument of a function: in its place, or as an option in braces.

@@ -1,9 +1,9 @@
 package facetwright.script.api;
 
-import facetwright.geom.Length;
-import facetwright.net.NearName;
-import facetwright.net.Site;
+import facetwright.measure.Length;
 import facetwright.script.sandbox.CallException;
+import facetwright.words.NearName;
+import facetwright.words.Site;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -71,7 +71,7 @@ public final class Call {
           case Given.Other.NOTHING -> new Given.Braces(Set.of(), Map.of());
           default ->
               throw new CallException(
-                  shown + ": " + Shown.quote(given) + " stands where its options belong",
+                  shown + ": " + GivenText.quote(given) + " stands where its options belong",
                   "Put them in braces: " + fn.signature() + ".");
         };
     List<String> names = fn.optionNames();

@@ -1,19 +1,19 @@
 package facetwright.script.api;
 
-import facetwright.geom.Decimals;
-import facetwright.geom.Length;
-import facetwright.geom.Unit;
-import facetwright.net.Mend;
-import facetwright.script.Dial;
+import facetwright.measure.Length;
+import facetwright.measure.Unit;
+import facetwright.script.design.Dial;
 import facetwright.script.sandbox.CallException;
+import facetwright.words.Decimals;
+import facetwright.words.Mend;
 import java.util.List;
 import java.util.function.DoubleFunction;
 
 /** Reads a dial's declaration and the value its user has turned it to. */
-final class DialReader {
+public final class DialReader {
   private DialReader() {}
 
-  static double read(Call call, String name, Given start, Given from, Given to, Given step) {
+  public static double read(Call call, String name, Given start, Given from, Given to, Given step) {
     Session session = call.session();
     Unit unit = session.unit();
     boolean length = isText(start) || isText(from) || isText(to) || isText(step);
@@ -112,7 +112,7 @@ final class DialReader {
 
   private static double number(String dial, String what, Given value, Unit unit) {
     try {
-      double n = new Length(Kinds.mm(value, unit)).in(unit);
+      double n = new Length(Amounts.mm(value, unit)).in(unit);
       if (Math.abs(n) > 1e6) {
         throw new Kind.Unfit(Decimals.plain(n) + " is too large");
       }

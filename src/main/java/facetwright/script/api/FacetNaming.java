@@ -2,17 +2,17 @@ package facetwright.script.api;
 
 import facetwright.form.Facet;
 import facetwright.form.Form;
-import facetwright.net.NearName;
 import facetwright.script.sandbox.CallException;
+import facetwright.words.NearName;
 import java.util.ArrayList;
 import java.util.List;
 
 /** How a script names facets: one by one, by the word they share, or all. */
-final class FacetNaming {
-  static final String DOES =
+public final class FacetNaming {
+  public static final String DOES =
       "a facet such as \"top\" or \"side 2\", several as a list, the word they share such as"
           + " \"side\", or \"all\"";
-  static final Kind<List<String>> KIND =
+  public static final Kind<List<String>> KIND =
       Kinds.either(
           Kinds.map(Kinds.text(List.of("all", "side", "top", "base")), List::of),
           Kinds.list(Kinds.text(), 1, 1_000));
@@ -20,7 +20,7 @@ final class FacetNaming {
   private FacetNaming() {}
 
   /** The names meant, in the form's order. */
-  static List<String> of(Form form, List<String> wanted, String function) {
+  public static List<String> of(Form form, List<String> wanted, String function) {
     List<String> names = form.facets().stream().map(Facet::name).toList();
     List<String> meant = new ArrayList<>();
     for (String word : wanted) {

@@ -1,9 +1,9 @@
 package facetwright.script.api;
 
-import facetwright.geom.Decimals;
-import facetwright.geom.Length;
-import facetwright.geom.Unit;
-import facetwright.net.NearName;
+import facetwright.measure.Length;
+import facetwright.measure.Unit;
+import facetwright.words.Decimals;
+import facetwright.words.NearName;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;

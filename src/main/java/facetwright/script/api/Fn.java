@@ -42,7 +42,7 @@ public record Fn<T>(
     return options.stream().<String>map(Arg::name).toList();
   }
 
-  static <T> Builder<T> named(String name) {
+  public static <T> Builder<T> named(String name) {
     return new Builder<>(name);
   }
 
@@ -60,7 +60,7 @@ public record Fn<T>(
     return text.append(')').toString();
   }
 
-  static final class Builder<T> {
+  public static final class Builder<T> {
     private final String name;
     private String does = "";
     private List<Arg<?>> places = List.of();
@@ -73,37 +73,37 @@ public record Fn<T>(
       this.name = name;
     }
 
-    Builder<T> does(String text) {
+    public Builder<T> does(String text) {
       does = text;
       return this;
     }
 
-    Builder<T> takes(Arg<?>... args) {
+    public Builder<T> takes(Arg<?>... args) {
       places = List.of(args);
       return this;
     }
 
-    Builder<T> options(Arg<?>... args) {
+    public Builder<T> options(Arg<?>... args) {
       options = List.of(args);
       return this;
     }
 
-    Builder<T> returns(String text) {
+    public Builder<T> returns(String text) {
       returns = text;
       return this;
     }
 
-    Builder<T> gives(Thing<?> thing, String words) {
+    public Builder<T> gives(Thing<?> thing, String words) {
       gives = Optional.of(thing);
       return returns(words);
     }
 
-    Builder<T> example(String script) {
+    public Builder<T> example(String script) {
       example = script;
       return this;
     }
 
-    Fn<T> runs(Body<T> body) {
+    public Fn<T> runs(Body<T> body) {
       return new Fn<>(name, does, places, options, returns, gives, example, body);
     }
   }

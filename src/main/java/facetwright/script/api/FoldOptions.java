@@ -2,13 +2,13 @@ package facetwright.script.api;
 
 import static facetwright.script.api.Arg.optional;
 
-import facetwright.geom.Decimals;
 import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
+import facetwright.words.Decimals;
 
 /** The options that say how a score is folded: how far, and which way. */
-record FoldOptions(Arg<Double> fold, Arg<Sense> sense) {
-  static FoldOptions fresh() {
+public record FoldOptions(Arg<Double> fold, Arg<Sense> sense) {
+  public static FoldOptions fresh() {
     return new FoldOptions(
         optional(
             "fold", far(), "how far it is folded; where left out it is found by closing the form"),
@@ -19,19 +19,19 @@ record FoldOptions(Arg<Double> fold, Arg<Sense> sense) {
                 + " closes the form"));
   }
 
-  FoldAngle angle(Call call) {
+  public FoldAngle angle(Call call) {
     if (call.has(fold)) {
       return FoldAngle.degrees(call.get(fold));
     }
     return call.has(sense) ? FoldAngle.TO_SOLVE_AS_SAID : FoldAngle.TO_SOLVE;
   }
 
-  Sense way(Call call) {
+  public Sense way(Call call) {
     return call.has(sense) ? call.get(sense) : Sense.MOUNTAIN;
   }
 
   /** How far a score is folded, in degrees; which way is said elsewhere. */
-  static Kind<Double> far() {
+  public static Kind<Double> far() {
     Kind<Double> angle = Kinds.degrees(0, 180);
     return Kinds.of(
         angle.wanted(),

@@ -1,8 +1,8 @@
 package facetwright.script.api;
 
 import facetwright.form.FormException;
-import facetwright.net.Site;
 import facetwright.script.sandbox.CallException;
+import facetwright.words.Site;
 import java.util.List;
 import java.util.Optional;
 import org.graalvm.polyglot.Value;
@@ -68,7 +68,7 @@ public final class Handle<T> implements ProxyObject {
    * handle.
    */
   @SuppressWarnings("ReferenceEquality") // Itself, not one that is like it.
-  static <T> ProxyExecutable callable(
+  public static <T> ProxyExecutable callable(
       Session session, String shown, Fn<T> fn, T receiver, Handle<T> self) {
     return arguments -> {
       // On the script's own time: to read what it gives may run what it wrote.

@@ -1,6 +1,6 @@
 package facetwright.script.api;
 
-import facetwright.net.Mend;
+import facetwright.words.Mend;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,9 +1,8 @@
 package facetwright.script.api;
 
-import facetwright.geom.Decimals;
-import facetwright.geom.Length;
-import facetwright.geom.PlainText;
-import facetwright.geom.Unit;
+import facetwright.measure.Unit;
+import facetwright.words.Decimals;
+import facetwright.words.PlainText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -32,15 +31,15 @@ public final class Kinds {
 
   /** How a kind reads. */
   @FunctionalInterface
-  interface Reader<T> {
+  public interface Reader<T> {
     T read(Given value, Session session) throws Kind.Unfit;
   }
 
-  static <T> Kind<T> of(String wanted, Reader<T> reader) {
+  public static <T> Kind<T> of(String wanted, Reader<T> reader) {
     return new Simple<>(wanted, List.of(), reader);
   }
 
-  static <T> Kind<T> of(String wanted, List<String> words, Reader<T> reader) {
+  public static <T> Kind<T> of(String wanted, List<String> words, Reader<T> reader) {
     return new Simple<>(wanted, List.copyOf(words), reader);
   }
 
@@ -49,7 +48,7 @@ public final class Kinds {
     return of(
         "a whole number from " + from + " to " + to,
         (value, _) -> {
-          double n = number(value);
+          double n = Amounts.number(value);
           double whole = Math.rint(n);
           if (Math.abs(n - whole) > ROUNDING * Math.max(1, Math.abs(whole))) {
             double near = Math.clamp(whole, from, to);
@@ -65,7 +64,7 @@ public final class Kinds {
     return of(
         "a number from " + Decimals.plain(from) + " to " + Decimals.plain(to),
         (value, _) -> {
-          double n = number(value);
+          double n = Amounts.number(value);
           return Fit.inRange(n, from, to, Decimals.plain(n), Decimals::plain);
         });
   }
@@ -75,7 +74,7 @@ public final class Kinds {
     return of(
         "an angle from " + Decimals.plain(from) + " to " + Decimals.plain(to) + " degrees",
         (value, _) -> {
-          double n = number(value);
+          double n = Amounts.number(value);
           return Fit.inRange(n, from, to, Decimals.plain(n) + " degrees", Decimals::plain);
         });
   }
@@ -99,19 +98,23 @@ public final class Kinds {
             + " mm"
             + LENGTH_GIVEN,
         (value, session) -> {
-          double mm = mm(value, session.unit());
+          double mm = Amounts.mm(value, session.unit());
           return Fit.inRange(
-              mm, from, to, shown(value, mm), end -> Fit.bound(end, end == from, value, session));
+              mm,
+              from,
+              to,
+              Amounts.shown(value, mm),
+              end -> Fit.bound(end, end == from, value, session));
         });
   }
 
   /** Any value, to be read by the function itself: a number or a length as text. */
-  static Kind<Given> raw() {
+  public static Kind<Given> raw() {
     return of("a number, or a length as text", (value, _) -> value);
   }
 
   /** Text, numbers, or a list of them, as they are shown to a person. */
-  static Kind<List<String>> shown() {
+  public static Kind<List<String>> shown() {
     return of(
         "text, a number, or a list of them",
         (value, _) -> {
@@ -119,7 +122,7 @@ public final class Kinds {
               value instanceof Given.Items(_, List<Given> items) ? items : List.of(value);
           return all.stream()
               .limit(100)
-              .map(word -> word instanceof Given.Text(String text) ? text : Shown.quote(word))
+              .map(word -> word instanceof Given.Text(String text) ? text : GivenText.quote(word))
               .toList();
         });
   }
@@ -130,13 +133,13 @@ public final class Kinds {
   }
 
   /** Words, not empty; some are usual and offered while one writes. */
-  static Kind<String> text(List<String> usual) {
+  public static Kind<String> text(List<String> usual) {
     return of(
         "text in quotes",
         usual,
         (value, _) -> {
           if (!(value instanceof Given.Text(String text)) || text.isBlank()) {
-            throw new Kind.Unfit(Shown.quote(value) + " is not text");
+            throw new Kind.Unfit(GivenText.quote(value) + " is not text");
           }
           if (text.length() > 2_000) {
             throw new Kind.Unfit(
@@ -151,7 +154,7 @@ public final class Kinds {
         "true or false",
         (value, _) -> {
           if (!(value instanceof Given.Flag(boolean flag))) {
-            throw new Kind.Unfit(Shown.quote(value) + " is neither true nor false");
+            throw new Kind.Unfit(GivenText.quote(value) + " is neither true nor false");
           }
           return flag;
         });
@@ -167,10 +170,11 @@ public final class Kinds {
         "one of \"" + String.join("\", \"", words) + "\"",
         words,
         (value, _) -> {
-          String word = words(value).toLowerCase(Locale.ROOT);
+          String word = Amounts.words(value).toLowerCase(Locale.ROOT);
           int at = words.indexOf(word);
           if (at < 0) {
-            throw new Kind.Unfit(Shown.quote(value) + " is not one of them", Fit.near(word, words));
+            throw new Kind.Unfit(
+                GivenText.quote(value) + " is not one of them", Fit.near(word, words));
           }
           return type.getEnumConstants()[at];
         });
@@ -187,18 +191,18 @@ public final class Kinds {
         UNITS,
         (value, _) -> {
           for (Unit unit : Unit.values()) {
-            if (words(value).equalsIgnoreCase(unit.symbol())) {
+            if (Amounts.words(value).equalsIgnoreCase(unit.symbol())) {
               return unit;
             }
           }
-          String typed = words(value);
+          String typed = Amounts.words(value);
           String meant =
               UNITS.stream()
                   .filter(u -> typed.startsWith(u))
                   .findFirst()
                   .map(Fit::inQuotes)
                   .orElse(Fit.near(typed, UNITS));
-          throw new Kind.Unfit(Shown.quote(value) + " is not a unit", meant);
+          throw new Kind.Unfit(GivenText.quote(value) + " is not a unit", meant);
         });
   }
 
@@ -213,7 +217,7 @@ public final class Kinds {
         item.words(),
         (value, session) -> {
           if (!(value instanceof Given.Items(long n, List<Given> items))) {
-            throw new Kind.Unfit(Shown.quote(value) + " is not a list");
+            throw new Kind.Unfit(GivenText.quote(value) + " is not a list");
           }
           if (n < least || n > Math.min(most, Given.MOST_ITEMS)) {
             throw new Kind.Unfit("a list of " + n + " values is not that long");
@@ -261,43 +265,10 @@ public final class Kinds {
         "a " + type.name() + " made before",
         (value, _) -> {
           if (!(value instanceof Given.Held(Handle<?> handle)) || handle.thing() != type) {
-            throw new Kind.Unfit(Shown.quote(value) + " is not a " + type.name());
+            throw new Kind.Unfit(GivenText.quote(value) + " is not a " + type.name());
           }
           handle.use();
           return type.type().cast(handle.receiver());
         });
-  }
-
-  static double mm(Given value, Unit unit) throws Kind.Unfit {
-    if (value instanceof Given.Text(String text)) {
-      try {
-        return Length.parse(text, unit).mm();
-      } catch (IllegalArgumentException e) {
-        throw new Kind.Unfit(e.getMessage());
-      }
-    }
-    return number(value) * unit.mm();
-  }
-
-  private static String words(Given value) {
-    return value instanceof Given.Text(String text) ? text.strip() : "";
-  }
-
-  private static double number(Given value) throws Kind.Unfit {
-    if (!(value instanceof Given.Amount(double n))) {
-      throw new Kind.Unfit(Shown.quote(value) + " is not a number");
-    }
-    if (!Double.isFinite(n)) {
-      throw new Kind.Unfit(
-          Double.isNaN(n)
-              ? "NaN is not a number; to reckon with a length in quotes, read it first: length(\"1"
-                  + " 1/4 in\") * 2"
-              : "infinity is not a usable number");
-    }
-    return n;
-  }
-
-  private static String shown(Given value, double mm) {
-    return value instanceof Given.Text ? Shown.quote(value) : Decimals.plain(mm) + " mm";
   }
 }

@@ -3,12 +3,12 @@ package facetwright.script.api;
 import static facetwright.script.api.Arg.usual;
 
 /** The options of every function that plans a decorative paper. */
-final class LayerArgs {
+public final class LayerArgs {
   /** A sixteenth of an inch, near enough, a side; common practice, no source. */
-  static final Arg<Double> REVEAL =
+  public static final Arg<Double> REVEAL =
       usual("reveal", Kinds.length(0, 100), 1.5, "the border of card left showing");
 
-  static final Arg<String> PAPER =
+  public static final Arg<String> PAPER =
       usual("paper", Kinds.text(), "layer paper", "the name of the paper, to sort by");
 
   private LayerArgs() {}

@@ -1,6 +1,6 @@
 package facetwright.script.api;
 
-import facetwright.net.Site;
+import facetwright.words.Site;
 
 /**
  * What one call of the script made, each time it ran, that does nothing by itself: a form, or a

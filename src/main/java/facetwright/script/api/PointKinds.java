@@ -5,11 +5,11 @@ import facetwright.geom.Vec3;
 import java.util.List;
 
 /** The kinds of value that say where: points and directions. */
-final class PointKinds {
+public final class PointKinds {
   private PointKinds() {}
 
   /** A point in the plane: [x, y], each a length. */
-  static Kind<Vec2> point() {
+  public static Kind<Vec2> point() {
     Kind<List<Double>> two = Kinds.list(Kinds.length(-Kinds.LONGEST, Kinds.LONGEST), 2, 2);
     return Kinds.of(
         "a point [x, y] of two lengths",
@@ -20,7 +20,7 @@ final class PointKinds {
   }
 
   /** A point in space: [x, y, z], each a length. */
-  static Kind<Vec3> point3() {
+  public static Kind<Vec3> point3() {
     Kind<List<Double>> three = Kinds.list(Kinds.length(-Kinds.LONGEST, Kinds.LONGEST), 3, 3);
     return Kinds.of(
         "a point [x, y, z] of three lengths",
@@ -31,7 +31,7 @@ final class PointKinds {
   }
 
   /** A direction in space: [x, y, z], plain numbers, not all 0. */
-  static Kind<Vec3> direction() {
+  public static Kind<Vec3> direction() {
     Kind<List<Double>> three = Kinds.list(Kinds.number(-1e6, 1e6), 3, 3);
     return Kinds.of(
         "a direction [x, y, z] of three numbers, not all 0",

@@ -1,17 +1,17 @@
 package facetwright.script.api;
 
-import facetwright.check.Finding;
-import facetwright.geom.PlainText;
-import facetwright.geom.Unit;
+import facetwright.check.finding.Finding;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
-import facetwright.net.PanelBuild;
-import facetwright.net.Site;
-import facetwright.net.Stock;
-import facetwright.script.AskedAim;
-import facetwright.script.Dial;
+import facetwright.net.panel.PanelBuild;
+import facetwright.net.sheet.Stock;
+import facetwright.script.design.AskedAim;
+import facetwright.script.design.Dial;
 import facetwright.script.sandbox.CallException;
 import facetwright.script.sandbox.HostClock;
 import facetwright.script.sandbox.SiteFinder;
+import facetwright.words.PlainText;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,7 +43,7 @@ public final class Session {
     this.settings = Map.copyOf(settings);
   }
 
-  void connect(SiteFinder finder, HostClock hostClock) {
+  public void connect(SiteFinder finder, HostClock hostClock) {
     sites = finder;
     clock = hostClock;
   }
@@ -62,7 +62,7 @@ public final class Session {
     return unit == null ? Unit.MM : unit;
   }
 
-  void name(String newTitle, Unit newUnit) {
+  public void name(String newTitle, Unit newUnit) {
     if (title != null) {
       throw new CallException(
           "design() was called twice", "Name the design once, on the first line.");
@@ -96,7 +96,7 @@ public final class Session {
     return List.copyOf(dials.values());
   }
 
-  void aim(AskedAim asked) {
+  public void aim(AskedAim asked) {
     if (aim != null) {
       throw new CallException(
           "aim() was called twice", "Put all that it should come to into one aim.");
@@ -109,7 +109,7 @@ public final class Session {
     return Optional.ofNullable(aim);
   }
 
-  void stock(Stock newStock, double newMargin) {
+  public void stock(Stock newStock, double newMargin) {
     stock = newStock;
     margin = newMargin;
   }
@@ -125,7 +125,7 @@ public final class Session {
   }
 
   /** Adds a part of the design; its net is asked for when the script has ended. */
-  void part(Supplier<Net> part) {
+  public void part(Supplier<Net> part) {
     parts.add(part);
   }
 
@@ -134,7 +134,7 @@ public final class Session {
   }
 
   /** Adds something the maker should know that came up while a part was made. */
-  void find(Finding finding) {
+  public void find(Finding finding) {
     findings.add(finding);
   }
 
@@ -155,7 +155,7 @@ public final class Session {
   }
 
   /** The one build all panels of the script belong to; a part of the design once it is used. */
-  PanelBuild panels() {
+  public PanelBuild panels() {
     if (panels == null) {
       panels = new PanelBuild();
       part(panels::build);
@@ -163,7 +163,7 @@ public final class Session {
     return panels;
   }
 
-  void say(String text) {
+  public void say(String text) {
     if (said.size() < 1_000) {
       said.add(PlainText.message(text));
     }

@@ -30,11 +30,11 @@ public final class Thing<T> {
   }
 
   /** One whose things are no part of the design until something is done with them. */
-  static <T> Thing<T> inert(String name, Class<T> type, String does) {
+  public static <T> Thing<T> inert(String name, Class<T> type, String does) {
     return new Thing<>(name, type, does, true);
   }
 
-  Thing<T> with(Fn<T> function) {
+  public Thing<T> with(Fn<T> function) {
     if (function(function.name()).isPresent()) {
       throw new IllegalStateException(name + " has " + function.name() + " twice");
     }

@@ -1,15 +1,15 @@
 package facetwright.script.api;
 
 import facetwright.form.Form;
-import facetwright.net.Blank;
-import facetwright.net.CardPanel;
-import facetwright.net.CellSelection;
-import facetwright.net.WrapDraft;
+import facetwright.net.blank.Blank;
+import facetwright.net.panel.CardPanel;
+import facetwright.net.wrap.CellSelection;
+import facetwright.net.wrap.WrapDraft;
 
 /** The kinds of thing that scripts hold. */
-final class Things {
+public final class Things {
   /** A form in space, not yet a net. */
-  static final Thing<Form> FORM =
+  public static final Thing<Form> FORM =
       Thing.inert(
           "form",
           Form.class,
@@ -17,21 +17,21 @@ final class Things {
               + " and leave the old one as it was; `unfold` makes the net.");
 
   /** A wrap in the making. */
-  static final Thing<WrapDraft> WRAP =
+  public static final Thing<WrapDraft> WRAP =
       Thing.named(
           "wrap",
           WrapDraft.class,
           "Columns and rows that close round. It becomes part of the design by itself.");
 
   /** Chosen cells of a wrap. */
-  static final Thing<CellSelection> CELLS =
+  public static final Thing<CellSelection> CELLS =
       Thing.inert(
           "selection of cells",
           CellSelection.class,
           "The cells where chosen columns and rows of a wrap cross.");
 
   /** A panel of a piece built panel by panel. */
-  static final Thing<CardPanel> PANEL =
+  public static final Thing<CardPanel> PANEL =
       Thing.named(
           "panel",
           CardPanel.class,
@@ -39,7 +39,7 @@ final class Things {
               + " itself.");
 
   /** A sheet that a net is drawn on. */
-  static final Thing<Blank> BLANK =
+  public static final Thing<Blank> BLANK =
       Thing.named(
           "blank",
           Blank.class,

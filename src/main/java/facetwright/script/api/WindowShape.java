@@ -7,12 +7,12 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.net.NetException;
 import facetwright.net.Shapes;
-import facetwright.net.Site;
 import facetwright.script.sandbox.CallException;
+import facetwright.words.Site;
 import java.util.List;
 
 /** The shape of a window, as a script asks for it. */
-sealed interface WindowShape {
+public sealed interface WindowShape {
   /** The panel's own shape with an even border, in mm. */
   record Border(double border) implements WindowShape {}
 
@@ -50,11 +50,11 @@ sealed interface WindowShape {
       Arg<List<Vec2>> corners,
       Arg<Vec2> at) {
 
-    Arg<?>[] all() {
+    public Arg<?>[] all() {
       return new Arg<?>[] {border, width, height, sides, across, corners, at};
     }
 
-    WindowShape read(Call call, String function) {
+    public WindowShape read(Call call, String function) {
       boolean rectangle = call.has(width) && call.has(height);
       boolean regular = call.has(sides) && call.has(across);
       boolean half = call.has(width) != call.has(height) || call.has(sides) != call.has(across);

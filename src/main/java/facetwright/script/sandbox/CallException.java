@@ -1,7 +1,7 @@
 package facetwright.script.sandbox;
 
-import facetwright.net.Mend;
-import facetwright.net.Site;
+import facetwright.words.Mend;
+import facetwright.words.Site;
 import java.util.List;
 
 /**

@@ -1,8 +1,8 @@
 package facetwright.script.sandbox;
 
-import facetwright.net.Site;
 import facetwright.script.text.Reading;
 import facetwright.script.text.Token.Kind;
+import facetwright.words.Site;
 
 /** Where in a call the name of what is called stands: {@code rows} in {@code a.b(1).rows(2)}. */
 final class Callee {

@@ -1,7 +1,7 @@
 package facetwright.script.sandbox;
 
-import facetwright.net.Site;
 import facetwright.script.text.Reading;
+import facetwright.words.Site;
 
 /** Where a script goes deepest into brackets. */
 final class Deepest {

@@ -1,9 +1,9 @@
 package facetwright.script.sandbox;
 
-import facetwright.net.Mend;
-import facetwright.net.NearName;
 import facetwright.net.NetException;
-import facetwright.net.Site;
+import facetwright.words.Mend;
+import facetwright.words.NearName;
+import facetwright.words.Site;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -114,7 +114,7 @@ final class Faults {
     if (e.isSyntaxError()) {
       String text = SYNTAX_PLACE.matcher(message).replaceFirst("").lines().findFirst().orElse("");
       boolean inParts = text.contains("import") || text.contains("export");
-      SyntaxWords words = SyntaxWords.of(text);
+      SyntaxText words = SyntaxText.of(text);
       return new ScriptException(
           ScriptException.Kind.SYNTAX, words.fault(), site, inParts ? ONE_FILE : words.remedy());
     }
@@ -164,7 +164,7 @@ final class Faults {
 
   private static ScriptException thrown(String message, Site site, SourceSection section) {
     CharSequence text = isScript(section) ? section.getCharacters() : "";
-    ThrownWords words = ThrownWords.of(message, text);
+    ThrownText words = ThrownText.of(message, text);
     return new ScriptException(
         ScriptException.Kind.THROWN,
         JAVA_NAME.matcher(words.fault()).replaceAll("this value"),

@@ -1,8 +1,8 @@
 package facetwright.script.sandbox;
 
-import facetwright.net.Mend;
-import facetwright.net.NearName;
-import facetwright.net.Site;
+import facetwright.words.Mend;
+import facetwright.words.NearName;
+import facetwright.words.Site;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

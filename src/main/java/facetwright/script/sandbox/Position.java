@@ -1,6 +1,6 @@
 package facetwright.script.sandbox;
 
-import facetwright.net.Site;
+import facetwright.words.Site;
 import org.graalvm.polyglot.PolyglotException;
 import org.graalvm.polyglot.SourceSection;
 import org.graalvm.polyglot.management.ExecutionEvent;

@@ -1,6 +1,6 @@
 package facetwright.script.sandbox;
 
-import facetwright.net.Site;
+import facetwright.words.Site;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.graalvm.polyglot.Context;

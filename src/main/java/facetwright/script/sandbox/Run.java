@@ -1,6 +1,6 @@
 package facetwright.script.sandbox;
 
-import facetwright.net.Site;
+import facetwright.words.Site;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import org.graalvm.polyglot.Context;

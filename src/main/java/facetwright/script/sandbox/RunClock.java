@@ -1,9 +1,9 @@
 package facetwright.script.sandbox;
 
 import com.sun.management.ThreadMXBean;
-import facetwright.net.Mend;
 import facetwright.net.NetException;
-import facetwright.net.Site;
+import facetwright.words.Mend;
+import facetwright.words.Site;
 import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.function.Supplier;

@@ -1,10 +1,10 @@
 package facetwright.script.sandbox;
 
-import facetwright.geom.LengthWords;
-import facetwright.geom.PlainText;
-import facetwright.geom.Unit;
-import facetwright.net.Mend;
-import facetwright.net.Site;
+import facetwright.measure.LengthWords;
+import facetwright.measure.Unit;
+import facetwright.words.Mend;
+import facetwright.words.PlainText;
+import facetwright.words.Site;
 import java.util.List;
 
 /** Why a script came to nothing: what is wrong, in a maker's words, where, and what to do. */

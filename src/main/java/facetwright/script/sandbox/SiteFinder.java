@@ -1,6 +1,6 @@
 package facetwright.script.sandbox;
 
-import facetwright.net.Site;
+import facetwright.words.Site;
 
 /** Finds out where in the script the host call now running was made. */
 @FunctionalInterface

@@ -1,6 +1,6 @@
 package facetwright.script.sandbox;
 
-import facetwright.net.Site;
+import facetwright.words.Site;
 import java.util.concurrent.TimeUnit;
 
 /** Waits for a run and ends it when it takes more than its budget. */

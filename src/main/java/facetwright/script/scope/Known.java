@@ -1,8 +1,8 @@
 package facetwright.script.scope;
 
 import facetwright.script.api.Fn;
-import facetwright.script.api.Language;
 import facetwright.script.api.Thing;
+import facetwright.script.vocabulary.Language;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,13 +1,13 @@
 package facetwright.script.scope;
 
 import facetwright.script.api.Fn;
-import facetwright.script.api.Language;
 import facetwright.script.api.Thing;
 import facetwright.script.text.Name;
 import facetwright.script.text.Names;
 import facetwright.script.text.Reading;
 import facetwright.script.text.Span;
 import facetwright.script.text.Token.Kind;
+import facetwright.script.vocabulary.Language;
 import java.util.List;
 import java.util.Optional;
 

@@ -24,12 +24,12 @@ final class FaultStrip extends HBox {
 
   private final Desk desk;
   private final CardText text;
-  private final Marks marks;
+  private final TextMarks marks;
   private final Label message = new Label();
   private final Label remedy = new Label();
   private final Button apply = new Button();
 
-  FaultStrip(Desk desk, CardText text, Marks marks) {
+  FaultStrip(Desk desk, CardText text, TextMarks marks) {
     this.desk = desk;
     this.text = text;
     this.marks = marks;

@@ -1,10 +1,10 @@
 package facetwright.workbench.card;
 
-import facetwright.script.api.Language;
 import facetwright.script.scope.Known;
 import facetwright.script.text.Reading;
 import facetwright.script.text.Stretch;
 import facetwright.script.text.Token;
+import facetwright.script.vocabulary.Language;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;

@@ -1,9 +1,9 @@
 package facetwright.workbench.card;
 
 import facetwright.net.Net;
-import facetwright.net.Site;
-import facetwright.script.Design;
+import facetwright.script.design.Design;
 import facetwright.script.text.Reading;
+import facetwright.words.Site;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
 import java.util.Set;

@@ -20,7 +20,7 @@ import javafx.scene.layout.StackPane;
 /** The margin: line numbers, the findings' pins, the fault's sign. */
 final class Margin implements IntFunction<Node> {
   private final CardText text;
-  private final Marks marks;
+  private final TextMarks marks;
   private final Consumer<Mark> pressed;
 
   /** What the pins say that were drawn last, by line. */
@@ -35,11 +35,11 @@ final class Margin implements IntFunction<Node> {
    *
    * @param pressed what pressing a pin does
    */
-  static void attach(CardText text, Marks marks, Consumer<Mark> pressed) {
+  static void attach(CardText text, TextMarks marks, Consumer<Mark> pressed) {
     text.area().setParagraphGraphicFactory(new Margin(text, marks, pressed));
   }
 
-  private Margin(CardText text, Marks marks, Consumer<Mark> pressed) {
+  private Margin(CardText text, TextMarks marks, Consumer<Mark> pressed) {
     this.text = text;
     this.marks = marks;
     this.pressed = pressed;

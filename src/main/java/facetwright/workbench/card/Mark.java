@@ -1,6 +1,6 @@
 package facetwright.workbench.card;
 
-import facetwright.check.Finding;
+import facetwright.check.finding.Finding;
 import facetwright.script.text.Stretch;
 import java.util.Locale;
 

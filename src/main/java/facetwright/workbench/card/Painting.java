@@ -13,7 +13,7 @@ import org.fxmisc.richtext.CodeArea;
 /** Keeps the text painted: inks, marks, the brackets at the caret, what was found, the halo. */
 final class Painting {
   private final CardText text;
-  private final Marks marks;
+  private final TextMarks marks;
   private final ObjectProperty<Hits> hits = new SimpleObjectProperty<>(Hits.NONE);
   private final ObjectProperty<Integer> halo = new SimpleObjectProperty<>(0);
   private List<Inks.Over> brackets = List.of();
@@ -22,7 +22,7 @@ final class Painting {
   /** Whether a line may have a style of its own. */
   private boolean styled;
 
-  Painting(CardText text, Marks marks) {
+  Painting(CardText text, TextMarks marks) {
     this.text = text;
     this.marks = marks;
     text.area().textProperty().addListener((_, _, _) -> changed());

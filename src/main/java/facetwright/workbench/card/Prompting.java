@@ -24,7 +24,7 @@ import org.fxmisc.richtext.event.MouseOverTextEvent;
 /** Help where one types: what could be written, what the argument is, what a word means. */
 final class Prompting {
   private final CardText text;
-  private final Marks marks;
+  private final TextMarks marks;
   private final Layer layer;
   private final OfferList list;
   private final TextFlow written = new TextFlow();
@@ -33,7 +33,7 @@ final class Prompting {
   private final VBox note = new VBox();
   private boolean hinting;
 
-  Prompting(CardText text, Marks marks, Layer layer) {
+  Prompting(CardText text, TextMarks marks, Layer layer) {
     this.text = text;
     this.marks = marks;
     this.layer = layer;

@@ -1,6 +1,6 @@
 package facetwright.workbench.card;
 
-import facetwright.check.Finding;
+import facetwright.check.finding.Finding;
 import facetwright.workbench.card.text.Typing;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.FocusRing;
@@ -23,7 +23,7 @@ import org.fxmisc.richtext.CodeArea;
 public final class ScriptCard extends BorderPane {
   private final Desk desk;
   private final CardText text;
-  private final Marks marks;
+  private final TextMarks marks;
   private final Prompting prompting;
   private final FindBar find;
   private final FaultStrip fault;
@@ -35,7 +35,7 @@ public final class ScriptCard extends BorderPane {
     getStyleClass().add("card");
     getStylesheets().add(ScriptCard.class.getResource("card.css").toExternalForm());
     text = new CardText(desk);
-    marks = new Marks(desk, text);
+    marks = new TextMarks(desk, text);
     Painting painting = new Painting(text, marks);
     Margin.attach(text, marks, this::press);
     Linking.attach(desk, text, painting);
@@ -106,7 +106,7 @@ public final class ScriptCard extends BorderPane {
     return text.area();
   }
 
-  Marks marks() {
+  TextMarks marks() {
     return marks;
   }
 

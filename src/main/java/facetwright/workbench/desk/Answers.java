@@ -1,8 +1,8 @@
 package facetwright.workbench.desk;
 
-import facetwright.net.Mend;
-import facetwright.net.Site;
-import facetwright.script.Design;
+import facetwright.script.design.Design;
+import facetwright.words.Mend;
+import facetwright.words.Site;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import java.util.List;

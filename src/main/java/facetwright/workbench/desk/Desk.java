@@ -1,8 +1,8 @@
 package facetwright.workbench.desk;
 
-import facetwright.check.Finding;
-import facetwright.net.Site;
-import facetwright.script.Design;
+import facetwright.check.finding.Finding;
+import facetwright.script.design.Design;
+import facetwright.words.Site;
 import facetwright.worker.Request;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -197,7 +197,7 @@ public final class Desk {
     story.again().ifPresent(this::follow);
   }
 
-  private void follow(Story.Step step) {
+  private void follow(Story.Deed step) {
     follow(step.to(), step.change().in(text.get()));
   }
 

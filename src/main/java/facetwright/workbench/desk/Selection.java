@@ -1,10 +1,10 @@
 package facetwright.workbench.desk;
 
-import facetwright.check.Finding;
-import facetwright.check.Place;
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Place;
 import facetwright.net.EdgeRef;
 import facetwright.net.Net;
-import facetwright.net.Site;
+import facetwright.words.Site;
 import java.util.List;
 
 /** What the user points out, in the net, the folded form and the script alike. */

@@ -11,11 +11,11 @@ import java.util.Optional;
  * and done again.
  */
 final class Story {
-  private final Deque<Step> before = new ArrayDeque<>();
-  private final Deque<Step> after = new ArrayDeque<>();
+  private final Deque<Deed> before = new ArrayDeque<>();
+  private final Deque<Deed> after = new ArrayDeque<>();
 
   /** What could be done again before the last step. */
-  private List<Step> dropped = List.of();
+  private List<Deed> dropped = List.of();
 
   private Open open = new Open.Closed();
   private boolean holding;
@@ -27,13 +27,13 @@ final class Story {
    * @param to the dials after it
    * @param change what it does to the script
    */
-  record Step(Map<String, String> from, Map<String, String> to, Change change) {
+  record Deed(Map<String, String> from, Map<String, String> to, Change change) {
     private boolean isNone() {
       return change.isNone() && from.equals(to);
     }
 
-    private Step back() {
-      return new Step(to, from, change.back());
+    private Deed back() {
+      return new Deed(to, from, change.back());
     }
   }
 
@@ -56,7 +56,7 @@ final class Story {
 
   /** A step that nothing goes on with. */
   void done(Map<String, String> from, Map<String, String> to, Change change) {
-    Step step = new Step(from, to, change);
+    Deed step = new Deed(from, to, change);
     open = new Open.Closed();
     if (!step.isNone()) {
       before.push(step);
@@ -68,8 +68,8 @@ final class Story {
   /** A dial is turned; in the hand that holds it, it goes on with the last turn. */
   void turned(String dial, Map<String, String> from, Map<String, String> to) {
     if (open.equals(new Open.Turning(dial))) {
-      Step step = before.pop();
-      before.push(new Step(step.from, to, step.change));
+      Deed step = before.pop();
+      before.push(new Deed(step.from, to, step.change));
     } else {
       done(from, to, new Change(0, "", ""));
       open = holding ? new Open.Turning(dial) : new Open.Closed();
@@ -82,7 +82,7 @@ final class Story {
     if (open instanceof Open.Writing(String start, Change last)
         && (holding || change.goesOn(last))) {
       before.pop();
-      before.push(new Step(dials, dials, Change.between(start, to)));
+      before.push(new Deed(dials, dials, Change.between(start, to)));
       open = new Open.Writing(start, change);
     } else {
       done(dials, dials, change);
@@ -104,7 +104,7 @@ final class Story {
 
   /** Forgets the last step if it has come back to where it began, as if it had not been done. */
   private void settle() {
-    Step step = before.peek();
+    Deed step = before.peek();
     if (step != null && step.isNone()) {
       before.pop();
       after.addAll(dropped);
@@ -118,10 +118,10 @@ final class Story {
   }
 
   /** The last step, turned about, to be followed; it can be done again. */
-  Optional<Step> back() {
+  Optional<Deed> back() {
     close();
     settle();
-    Step step = before.poll();
+    Deed step = before.poll();
     if (step == null) {
       return Optional.empty();
     }
@@ -130,10 +130,10 @@ final class Story {
   }
 
   /** The step that was taken back, to be followed again. */
-  Optional<Step> again() {
+  Optional<Deed> again() {
     close();
     settle();
-    Step step = after.poll();
+    Deed step = after.poll();
     if (step == null) {
       return Optional.empty();
     }

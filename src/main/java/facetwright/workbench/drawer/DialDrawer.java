@@ -1,7 +1,7 @@
 package facetwright.workbench.drawer;
 
-import facetwright.script.Design;
-import facetwright.script.Dial;
+import facetwright.script.design.Design;
+import facetwright.script.design.Dial;
 import facetwright.workbench.desk.Desk;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package facetwright.workbench.drawer;
 
-import facetwright.geom.Unit;
-import facetwright.script.Dial;
-import facetwright.script.DialText;
+import facetwright.measure.Unit;
+import facetwright.script.design.Dial;
+import facetwright.script.design.DialText;
 import facetwright.workbench.desk.Desk;
 import java.util.List;
 import java.util.function.Consumer;

@@ -1,9 +1,9 @@
 package facetwright.workbench.drawer;
 
-import facetwright.script.Design;
-import facetwright.script.Dial;
 import facetwright.script.DialSetting;
-import facetwright.script.DialText;
+import facetwright.script.design.Design;
+import facetwright.script.design.Dial;
+import facetwright.script.design.DialText;
 import facetwright.workbench.desk.Desk;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,7 +1,7 @@
 package facetwright.workbench.file;
 
-import facetwright.export.ExportException;
-import facetwright.export.WholeFiles;
+import facetwright.export.file.ExportException;
+import facetwright.export.file.WholeFiles;
 import facetwright.workbench.desk.Work;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

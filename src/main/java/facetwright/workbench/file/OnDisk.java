@@ -1,9 +1,9 @@
 package facetwright.workbench.file;
 
-import facetwright.export.ExportException;
-import facetwright.export.WholeFiles;
-import facetwright.geom.Sentence;
+import facetwright.export.file.ExportException;
+import facetwright.export.file.WholeFiles;
 import facetwright.script.sandbox.ScriptLength;
+import facetwright.words.Sentence;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;

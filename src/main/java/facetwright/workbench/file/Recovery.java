@@ -1,6 +1,6 @@
 package facetwright.workbench.file;
 
-import facetwright.geom.Sentence;
+import facetwright.words.Sentence;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.notice.Notice;
 import facetwright.workbench.notice.Notices;

@@ -1,7 +1,7 @@
 package facetwright.workbench.findings;
 
-import facetwright.check.Finding;
-import facetwright.script.Design;
+import facetwright.check.finding.Finding;
+import facetwright.script.design.Design;
 import facetwright.script.scope.Scope;
 import facetwright.workbench.card.text.Repair;
 import facetwright.workbench.card.text.Repairs;

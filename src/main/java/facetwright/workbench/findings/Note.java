@@ -1,6 +1,6 @@
 package facetwright.workbench.findings;
 
-import facetwright.check.Finding;
+import facetwright.check.finding.Finding;
 import facetwright.workbench.card.text.Repair;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.goal.Wish;

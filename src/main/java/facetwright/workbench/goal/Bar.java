@@ -1,8 +1,8 @@
 package facetwright.workbench.goal;
 
-import facetwright.geom.Sentence;
-import facetwright.geom.Unit;
-import facetwright.script.Design;
+import facetwright.measure.Unit;
+import facetwright.script.design.Design;
+import facetwright.words.Sentence;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.WayBack;

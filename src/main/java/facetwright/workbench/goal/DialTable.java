@@ -1,22 +1,22 @@
 package facetwright.workbench.goal;
 
-import facetwright.turn.Turned;
+import facetwright.adjust.DialChange;
 import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 
 /** Dials and where they go, a row each. */
 final class DialTable extends GridPane {
-  DialTable(List<Turned> dials) {
+  DialTable(List<DialChange> dials) {
     getStyleClass().add("turned");
     setHgap(14);
     setVgap(2);
     setMinWidth(USE_PREF_SIZE);
     addRow(0, quiet("dial"), quiet("now"), quiet("becomes"), quiet(""));
-    for (Turned dial : dials) {
+    for (DialChange dial : dials) {
       Label name = new Label(dial.name());
       Label becomes = new Label(dial.becomes());
-      if (!dial.becomes().equals(Turned.STAYS)) {
+      if (!dial.becomes().equals(DialChange.STAYS)) {
         name.getStyleClass().add("dial-name");
         becomes.getStyleClass().add("dial-name");
       }

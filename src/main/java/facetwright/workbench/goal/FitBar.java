@@ -1,9 +1,9 @@
 package facetwright.workbench.goal;
 
+import facetwright.adjust.fit.Fitting;
+import facetwright.adjust.propose.Question;
 import facetwright.aim.GoalReader;
-import facetwright.script.Design;
-import facetwright.turn.fit.Fitting;
-import facetwright.turn.propose.Question;
+import facetwright.script.design.Design;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
 import java.util.ArrayList;

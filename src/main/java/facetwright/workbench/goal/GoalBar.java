@@ -1,8 +1,8 @@
 package facetwright.workbench.goal;
 
 import facetwright.aim.GoalReader;
-import facetwright.script.Design;
-import facetwright.script.Dial;
+import facetwright.script.design.Design;
+import facetwright.script.design.Dial;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
 import java.util.ArrayList;

@@ -1,12 +1,12 @@
 package facetwright.workbench.goal;
 
-import facetwright.geom.Sentence;
-import facetwright.net.Site;
-import facetwright.turn.Remark;
-import facetwright.turn.Turned;
-import facetwright.turn.propose.Proposal;
-import facetwright.turn.propose.Question;
-import facetwright.turn.propose.Way;
+import facetwright.adjust.DialChange;
+import facetwright.adjust.Remark;
+import facetwright.adjust.propose.Proposal;
+import facetwright.adjust.propose.Question;
+import facetwright.adjust.propose.Suggestion;
+import facetwright.words.Sentence;
+import facetwright.words.Site;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
 import facetwright.worker.Reply;
@@ -155,11 +155,11 @@ final class Offer extends VBox {
       remarks.getChildren().add(remark(came.remarks().get(i), i == 0 && !came.isMet()));
     }
     HBox.setHgrow(remarks, Priority.ALWAYS);
-    boolean turns = came.dials().stream().anyMatch(d -> !d.becomes().equals(Turned.STAYS));
+    boolean turns = came.dials().stream().anyMatch(d -> !d.becomes().equals(DialChange.STAYS));
     List<Node> parts = !turns ? List.of(remarks) : List.of(new DialTable(came.dials()), remarks);
     found.getChildren().setAll(parts);
     found.setVisible(true);
-    way.getItems().setAll(came.ways().stream().map(Way::name).toList());
+    way.getItems().setAll(came.ways().stream().map(Suggestion::name).toList());
     if (!came.ways().isEmpty()) {
       way.setValue(way.getItems().getFirst());
       taking.setVisible(true);
@@ -220,7 +220,7 @@ final class Offer extends VBox {
 
   private void take() {
     if (proposal != null && way.getSelectionModel().getSelectedIndex() >= 0) {
-      Way chosen = proposal.ways().get(way.getSelectionModel().getSelectedIndex());
+      Suggestion chosen = proposal.ways().get(way.getSelectionModel().getSelectedIndex());
       taken.run();
       desk.take(chosen.settings(), chosen.source());
       tell("Taken. Ctrl+Z takes it back in one step.");

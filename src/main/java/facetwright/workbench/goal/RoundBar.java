@@ -1,7 +1,7 @@
 package facetwright.workbench.goal;
 
-import facetwright.geom.Ruler;
-import facetwright.turn.propose.Question;
+import facetwright.adjust.propose.Question;
+import facetwright.measure.Ruler;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
 import java.util.List;

@@ -1,8 +1,8 @@
 package facetwright.workbench.goal;
 
 import facetwright.aim.Grid;
-import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.control.ComboBox;

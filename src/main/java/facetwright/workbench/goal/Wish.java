@@ -1,11 +1,11 @@
 package facetwright.workbench.goal;
 
+import facetwright.adjust.propose.Question;
 import facetwright.aim.GoalReader;
 import facetwright.aim.Grid;
-import facetwright.check.Finding;
-import facetwright.geom.Unit;
-import facetwright.script.Design;
-import facetwright.turn.propose.Question;
+import facetwright.check.finding.Finding;
+import facetwright.measure.Unit;
+import facetwright.script.design.Design;
 import java.util.List;
 import java.util.Optional;
 

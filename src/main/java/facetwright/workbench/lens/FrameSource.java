@@ -1,9 +1,9 @@
 package facetwright.workbench.lens;
 
 import facetwright.draw.FoldedDrawing;
-import facetwright.fold.FoldPath;
-import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.walk.FoldPath;
 import facetwright.net.Net;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;

@@ -3,16 +3,16 @@ package facetwright.workbench.lens;
 import facetwright.draw.FoldedDrawing;
 import facetwright.draw.Mark;
 import facetwright.draw.Viewpoint;
-import facetwright.fold.Vertices;
+import facetwright.fold.pose.Vertices;
 import facetwright.geom.Vec2;
 import facetwright.net.EdgeRef;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.Score;
 import facetwright.workbench.desk.Selection;
+import facetwright.workbench.look.Camera;
 import facetwright.workbench.look.Pen;
 import facetwright.workbench.look.Shade;
-import facetwright.workbench.table.Camera;
 import java.util.List;
 import java.util.Locale;
 import javafx.geometry.VPos;
@@ -159,7 +159,7 @@ record LensPainter(
   }
 
   /** The way from flat to made, as a slider. */
-  void way(Way way, double made, boolean focused) {
+  void way(FoldSlider way, double made, boolean focused) {
     on.setLineCap(StrokeLineCap.ROUND);
     on.setLineJoin(StrokeLineJoin.ROUND);
     on.setLineDashes();
@@ -181,7 +181,7 @@ record LensPainter(
   }
 
   /** The part of the way that leads from flat so far. */
-  private void rail(Way way, double to, Color colour) {
+  private void rail(FoldSlider way, double to, Color colour) {
     on.setStroke(colour);
     on.beginPath();
     Vec2 start = way.at(0);

@@ -9,8 +9,8 @@ import facetwright.geom.Vec2;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
 import facetwright.workbench.focus.FocusRing;
+import facetwright.workbench.look.Camera;
 import facetwright.workbench.look.Shade;
-import facetwright.workbench.table.Camera;
 import java.util.List;
 import java.util.concurrent.Executor;
 import javafx.beans.property.BooleanProperty;
@@ -209,7 +209,7 @@ public final class LensView extends Region {
   }
 
   /** Where one slides from flat to made. */
-  Way way() {
+  FoldSlider way() {
     return round.get() ? rim() : new Rule(getWidth() - kept.get(), getHeight(), shade.get().type());
   }
 

@@ -8,7 +8,7 @@ import facetwright.geom.Vec2;
  * @param width of the lens, in pixels
  * @param height of it
  */
-record Rim(double width, double height) implements Way {
+record Rim(double width, double height) implements FoldSlider {
   /** How broad it is, in pixels. */
   static final double BROAD = 9;
 

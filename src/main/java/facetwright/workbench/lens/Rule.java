@@ -9,7 +9,7 @@ import facetwright.geom.Vec2;
  * @param height of the lens
  * @param type how large its words are, as a part of the usual size
  */
-record Rule(double width, double height, double type) implements Way {
+record Rule(double width, double height, double type) implements FoldSlider {
   private static final double LONGEST = 360;
 
   /** From the edge to its words, in pixels. */

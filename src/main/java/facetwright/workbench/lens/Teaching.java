@@ -1,8 +1,8 @@
 package facetwright.workbench.lens;
 
-import facetwright.fold.Dihedrals;
-import facetwright.fold.FoldedForm;
-import facetwright.fold.Vertices;
+import facetwright.fold.pose.Dihedrals;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.pose.Vertices;
 import facetwright.net.Net;
 import java.util.List;
 

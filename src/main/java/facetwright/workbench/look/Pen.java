@@ -6,7 +6,6 @@ import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
-import facetwright.workbench.table.Camera;
 import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;

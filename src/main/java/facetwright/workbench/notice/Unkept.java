@@ -1,6 +1,6 @@
 package facetwright.workbench.notice;
 
-import facetwright.geom.Sentence;
+import facetwright.words.Sentence;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;

@@ -1,8 +1,8 @@
 package facetwright.workbench.papers;
 
-import facetwright.export.ExportException;
 import facetwright.export.Job;
-import facetwright.export.PaperFolder;
+import facetwright.export.file.ExportException;
+import facetwright.export.file.PaperFolder;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.notice.Notice;
 import facetwright.workbench.notice.Notices;

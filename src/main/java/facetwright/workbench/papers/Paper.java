@@ -11,7 +11,7 @@ import facetwright.export.Job;
 import facetwright.export.LayoutWriter;
 import facetwright.export.Order;
 import facetwright.export.RingWriter;
-import facetwright.script.Design;
+import facetwright.script.design.Design;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -49,7 +49,7 @@ public record Paper(String name, String what, Exporter exporter) {
   /**
    * The pages to look at and to print; empty where it is only a file.
    *
-   * @throws facetwright.export.ExportException when it can't be made of this job
+   * @throws facetwright.export.file.ExportException when it can't be made of this job
    */
   List<Drawing> pages(Job job) {
     return switch (exporter.format()) {

@@ -1,6 +1,6 @@
 package facetwright.workbench.papers;
 
-import facetwright.export.ExportException;
+import facetwright.export.file.ExportException;
 import facetwright.pace.Pace;
 import facetwright.pace.Stopped;
 import facetwright.pace.TooMuch;

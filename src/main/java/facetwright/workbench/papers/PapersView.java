@@ -2,8 +2,8 @@ package facetwright.workbench.papers;
 
 import facetwright.draw.Drawing;
 import facetwright.export.Job;
-import facetwright.geom.Ruler;
-import facetwright.script.Design;
+import facetwright.measure.Ruler;
+import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.notice.Notices;
 import java.util.HashMap;

@@ -1,10 +1,10 @@
 package facetwright.workbench.papers;
 
 import facetwright.export.Order;
-import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
-import facetwright.net.SheetSize;
-import facetwright.net.SheetSizes;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.SheetSize;
+import facetwright.net.sheet.SheetSizes;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

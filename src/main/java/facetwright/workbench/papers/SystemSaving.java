@@ -2,8 +2,8 @@ package facetwright.workbench.papers;
 
 import facetwright.draw.Drawing;
 import facetwright.geom.Vec2;
+import facetwright.workbench.look.Camera;
 import facetwright.workbench.look.Pen;
-import facetwright.workbench.table.Camera;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

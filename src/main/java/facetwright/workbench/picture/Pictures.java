@@ -1,7 +1,7 @@
 package facetwright.workbench.picture;
 
-import facetwright.export.ExportException;
-import facetwright.export.WholeFiles;
+import facetwright.export.file.ExportException;
+import facetwright.export.file.WholeFiles;
 import facetwright.workbench.desk.Asking;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;

@@ -1,7 +1,7 @@
 package facetwright.workbench.shelf;
 
-import facetwright.script.Design;
 import facetwright.script.ScriptHeader;
+import facetwright.script.design.Design;
 import facetwright.workbench.file.FileName;
 import java.nio.file.Path;
 import java.util.Arrays;

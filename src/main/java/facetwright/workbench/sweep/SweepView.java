@@ -1,10 +1,10 @@
 package facetwright.workbench.sweep;
 
-import facetwright.geom.Unit;
-import facetwright.script.Design;
-import facetwright.script.Dial;
-import facetwright.script.DialText;
-import facetwright.turn.sweep.SweepValues;
+import facetwright.adjust.sweep.SweepValues;
+import facetwright.measure.Unit;
+import facetwright.script.design.Design;
+import facetwright.script.design.Dial;
+import facetwright.script.design.DialText;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.WayBack;
 import facetwright.workbench.picture.Picture;

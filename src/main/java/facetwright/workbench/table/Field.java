@@ -2,7 +2,8 @@ package facetwright.workbench.table;
 
 import facetwright.geom.Box2;
 import facetwright.geom.Vec2;
-import facetwright.net.Laid;
+import facetwright.net.sheet.Laid;
+import facetwright.workbench.look.Camera;
 
 /**
  * A part of the view, in whole pixels. What is painted at every change is kept to the part it

@@ -1,7 +1,8 @@
 package facetwright.workbench.table;
 
 import facetwright.geom.Box2;
-import facetwright.net.Laid;
+import facetwright.net.sheet.Laid;
+import facetwright.workbench.look.Camera;
 
 /** How near one has to be for the sheets to be seen whole, with their rulers. */
 final class Fitting {

@@ -1,8 +1,9 @@
 package facetwright.workbench.table;
 
 import facetwright.geom.Box2;
-import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
+import facetwright.measure.Unit;
+import facetwright.workbench.look.Camera;
 import facetwright.workbench.look.Shade;
 import java.util.List;
 import javafx.scene.canvas.Canvas;

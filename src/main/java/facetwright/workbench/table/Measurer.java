@@ -1,7 +1,7 @@
 package facetwright.workbench.table;
 
-import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
+import facetwright.measure.Unit;
 import java.util.function.Consumer;
 
 /** Measures from place to place, with the mouse or from corner to corner by keys. */

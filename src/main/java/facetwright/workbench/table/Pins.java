@@ -1,11 +1,11 @@
 package facetwright.workbench.table;
 
-import facetwright.check.Finding;
-import facetwright.check.Place;
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Place;
 import facetwright.geom.Vec2;
 import facetwright.net.Join;
-import facetwright.net.Laid;
 import facetwright.net.Net;
+import facetwright.net.sheet.Laid;
 
 /** Where findings are pinned. */
 final class Pins {

@@ -4,7 +4,7 @@ import facetwright.draw.Drawing;
 import facetwright.draw.NetDrawing;
 import facetwright.geom.Box2;
 import facetwright.geom.Vec2;
-import facetwright.net.Laid;
+import facetwright.net.sheet.Laid;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,7 +1,7 @@
 package facetwright.workbench.table;
 
 import facetwright.geom.Vec2;
-import facetwright.script.Design;
+import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
 import javafx.scene.input.MouseButton;

@@ -1,8 +1,8 @@
 package facetwright.workbench.table;
 
 import facetwright.geom.Vec2;
-import facetwright.net.Site;
-import facetwright.script.Design;
+import facetwright.script.design.Design;
+import facetwright.words.Site;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
 import javafx.scene.input.KeyCode;

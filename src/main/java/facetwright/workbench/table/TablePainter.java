@@ -2,12 +2,13 @@ package facetwright.workbench.table;
 
 import facetwright.geom.Box2;
 import facetwright.geom.Segment2;
-import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
+import facetwright.measure.Unit;
 import facetwright.net.EdgeRef;
-import facetwright.net.Laid;
 import facetwright.net.Net;
+import facetwright.net.sheet.Laid;
 import facetwright.workbench.desk.Selection;
+import facetwright.workbench.look.Camera;
 import facetwright.workbench.look.Pen;
 import facetwright.workbench.look.Shade;
 import java.util.List;

@@ -1,11 +1,12 @@
 package facetwright.workbench.table;
 
-import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
-import facetwright.net.Laid;
-import facetwright.script.Design;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.Laid;
+import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.FocusRing;
+import facetwright.workbench.look.Camera;
 import facetwright.workbench.look.Shade;
 import java.util.List;
 import javafx.beans.property.DoubleProperty;
@@ -231,7 +232,7 @@ public final class TableView extends Region {
       painter.pin(
           Pins.place(design.laid(), finding),
           i + 1,
-          finding.severity() == facetwright.check.Finding.Severity.ERROR);
+          finding.severity() == facetwright.check.finding.Finding.Severity.ERROR);
     }
     painter.measured(measurer.now(), design.unit());
     painter.corner(measurer.corner());

@@ -1,10 +1,10 @@
 package facetwright.workbench.table;
 
 import facetwright.geom.Box2;
-import facetwright.geom.Length;
 import facetwright.geom.Polygon2;
-import facetwright.geom.Unit;
 import facetwright.geom.Vec2;
+import facetwright.measure.Length;
+import facetwright.measure.Unit;
 import facetwright.net.EdgeRef;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import facetwright.fold.Card;
-import facetwright.fold.Closure;
-import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
 import facetwright.geom.Polygon2;
@@ -14,9 +14,9 @@ import facetwright.geom.Vec3;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import facetwright.net.Opening;
-import facetwright.net.PanelDraft;
 import facetwright.net.Sense;
-import facetwright.net.Site;
+import facetwright.net.draft.PanelDraft;
+import facetwright.words.Site;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

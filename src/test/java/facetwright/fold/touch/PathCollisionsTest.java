@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import facetwright.fold.Card;
-import facetwright.fold.FoldPath;
 import facetwright.fold.Folding;
+import facetwright.fold.walk.FoldPath;
 import facetwright.geom.LengthTolerance;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
-import facetwright.net.PanelDraft;
 import facetwright.net.Sense;
+import facetwright.net.draft.PanelDraft;
 import org.junit.jupiter.api.Test;
 
 class PathCollisionsTest {

@@ -3,13 +3,13 @@ package facetwright.papers.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.fold.FoldedForm;
-import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Vec2;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
-import facetwright.script.Design;
 import facetwright.script.Facetwright;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,15 +2,15 @@ package facetwright.papers.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.geom.Ruler;
+import facetwright.measure.Ruler;
 import facetwright.net.Net;
-import facetwright.net.Pinch;
-import facetwright.net.Site;
-import facetwright.net.WrapDraft;
-import facetwright.net.WrapRow;
-import facetwright.script.Design;
+import facetwright.net.wrap.Pinch;
+import facetwright.net.wrap.WrapDraft;
+import facetwright.net.wrap.WrapRow;
 import facetwright.script.Facetwright;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
+import facetwright.words.Site;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

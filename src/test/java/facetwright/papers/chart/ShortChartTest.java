@@ -3,13 +3,13 @@ package facetwright.papers.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
-import facetwright.net.Pinch;
-import facetwright.net.Site;
-import facetwright.net.WrapDraft;
-import facetwright.net.WrapRow;
+import facetwright.net.wrap.Pinch;
+import facetwright.net.wrap.WrapDraft;
+import facetwright.net.wrap.WrapRow;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -103,7 +103,7 @@ class ShortChartTest {
     // 28.3 lies 0.2 from 28.5.
     assertThat(String.join(" ", ChartNotes.of(chart, Unit.MM)))
         .contains("28.3 mm lies between two marks; the nearest, 28.5 mm, is 0.2 mm too much");
-    assertThat(String.join(" ", StepWords.of(chart))).contains("about 28.5");
+    assertThat(String.join(" ", StepText.of(chart))).contains("about 28.5");
   }
 
   private static PieceChart chart(Net net) {

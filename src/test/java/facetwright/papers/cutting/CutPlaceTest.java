@@ -26,7 +26,7 @@ class CutPlaceTest {
   void numbersAreThoseOfTheSteps() {
     for (SheetPlan sheet : plan().sheets()) {
       Set<Integer> told = new TreeSet<>();
-      for (Step step : Steps.of(sheet, WANTED)) {
+      for (Cut step : Cuts.of(sheet, WANTED)) {
         for (int n = step.first(); n <= step.last(); n++) {
           assertThat(told.add(n)).as("cut %d stands once", n).isTrue();
         }
@@ -45,7 +45,7 @@ class CutPlaceTest {
     for (SheetPlan sheet : plan().sheets()) {
       List<CutPlace> places = CutPlace.of(sheet, WANTED);
       assertThat(places).hasSize(sheet.whole().cuts());
-      for (Step step : Steps.of(sheet, WANTED)) {
+      for (Cut step : Cuts.of(sheet, WANTED)) {
         for (int n = step.first(); n <= step.last(); n++) {
           int number = n;
           assertThat(places.stream().filter(p -> p.number() == number)).hasSize(step.of());
@@ -58,14 +58,14 @@ class CutPlaceTest {
   @Test
   void theFirstCutRunsOverTheSheet() {
     for (SheetPlan sheet : plan().sheets()) {
-      Step first = Steps.of(sheet, WANTED).getFirst();
+      Cut first = Cuts.of(sheet, WANTED).getFirst();
       Segment2 line =
           CutPlace.of(sheet, WANTED).stream()
               .filter(p -> p.number() == 1)
               .findFirst()
               .orElseThrow()
               .line();
-      if (first.way() == Way.LEFT) {
+      if (first.way() == FromEdge.LEFT) {
         assertThat(line.from().x()).isEqualTo(first.at());
         assertThat(line.length()).isEqualTo(297);
       } else {

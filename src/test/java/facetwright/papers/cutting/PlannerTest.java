@@ -70,7 +70,7 @@ class PlannerTest {
         .isCloseTo(area, org.assertj.core.data.Offset.offset(1e-3));
     for (SheetPlan sheet : plan.sheets()) {
       int cuts = sheet.whole().cuts();
-      List<Step> steps = Steps.of(sheet, wanted);
+      List<Cut> steps = Cuts.of(sheet, wanted);
       assertThat(steps.stream().mapToInt(s -> s.times() * s.of()).sum()).isEqualTo(cuts);
     }
   }

@@ -38,7 +38,7 @@ class SliverTest {
     int cuts = plan.sheets().stream().mapToInt(s -> s.whole().cuts()).sum();
     int told =
         plan.sheets().stream()
-            .flatMap(s -> Steps.of(s, wanted).stream())
+            .flatMap(s -> Cuts.of(s, wanted).stream())
             .mapToInt(s -> s.times() * s.of())
             .sum();
     assertThat(told).isEqualTo(cuts);

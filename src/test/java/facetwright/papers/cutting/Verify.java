@@ -73,7 +73,7 @@ public final class Verify {
             piece.turned() ? want.width() : want.height());
       }
       case Part.Cut cut -> {
-        boolean left = cut.way() == Way.LEFT;
+        boolean left = cut.way() == FromEdge.LEFT;
         double long1 = left ? cut.width() : cut.height();
         double beyond = Math.max(0, long1 - cut.at() - plan.kerf());
         if (!(cut.at() > 0 && cut.at() < long1)) {

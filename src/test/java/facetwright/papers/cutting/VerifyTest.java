@@ -15,13 +15,13 @@ class VerifyTest {
   private static final Part B = new Part.Piece(40, 20, 1, false);
 
   private static Part column() {
-    Part two = new Part.Cut(40, 40, Way.BOTTOM, 20, B, B);
-    return new Part.Cut(40, 60, Way.BOTTOM, 20, B, two);
+    Part two = new Part.Cut(40, 40, FromEdge.BOTTOM, 20, B, B);
+    return new Part.Cut(40, 60, FromEdge.BOTTOM, 20, B, two);
   }
 
   private static Part good() {
-    Part rest = new Part.Cut(70, 60, Way.LEFT, 30, A, column());
-    return new Part.Cut(100, 60, Way.LEFT, 30, A, rest);
+    Part rest = new Part.Cut(70, 60, FromEdge.LEFT, 30, A, column());
+    return new Part.Cut(100, 60, FromEdge.LEFT, 30, A, rest);
   }
 
   private static CutPlan plan(Part whole) {
@@ -36,7 +36,7 @@ class VerifyTest {
 
   @Test
   void stepsAsAMakerReadsThem() {
-    List<Step> steps = Steps.of(new SheetPlan(PAPER, 1, good()), WANTED);
+    List<Cut> steps = Cuts.of(new SheetPlan(PAPER, 1, good()), WANTED);
     assertThat(steps.stream().map(s -> s.text(s.at() + " mm")))
         .containsExactly(
             "Cuts 1 to 2: the whole sheet at 30.0 mm from the left, each from the fresh edge. Off"
@@ -47,14 +47,14 @@ class VerifyTest {
 
   @Test
   void aCutThatStopsShort() {
-    Part shortCut = new Part.Cut(100, 60, Way.LEFT, 30, new Part.Waste(30, 50), good());
+    Part shortCut = new Part.Cut(100, 60, FromEdge.LEFT, 30, new Part.Waste(30, 50), good());
     assertThat(String.join("|", Verify.atMost(plan(shortCut)))).contains("first part's edge");
   }
 
   @Test
   void partsThatDoNotAddUp() {
-    Part rest = new Part.Cut(80, 60, Way.LEFT, 30, A, new Part.Waste(50, 60));
-    Part whole = new Part.Cut(100, 60, Way.LEFT, 30, A, rest);
+    Part rest = new Part.Cut(80, 60, FromEdge.LEFT, 30, A, new Part.Waste(50, 60));
+    Part whole = new Part.Cut(100, 60, FromEdge.LEFT, 30, A, rest);
     assertThat(String.join("|", Verify.exactly(plan(whole))))
         .contains("second part's length", "b: 0 pieces, wanted 3");
   }
@@ -63,15 +63,15 @@ class VerifyTest {
   void aPieceOfTheWrongSize() {
     Part whole =
         new Part.Cut(
-            100, 60, Way.LEFT, 29, new Part.Piece(29, 60, 0, false), new Part.Waste(71, 60));
+            100, 60, FromEdge.LEFT, 29, new Part.Piece(29, 60, 0, false), new Part.Waste(71, 60));
     assertThat(String.join("|", Verify.atMost(plan(whole)))).contains("a's width is 29.0");
   }
 
   @Test
   void aPieceTurnedAgainstItsPattern() {
     Part strip =
-        new Part.Cut(100, 30, Way.LEFT, 60, new Part.Piece(60, 30, 0, true), waste(40, 30));
-    Part whole = new Part.Cut(100, 60, Way.BOTTOM, 30, strip, waste(100, 30));
+        new Part.Cut(100, 30, FromEdge.LEFT, 60, new Part.Piece(60, 30, 0, true), waste(40, 30));
+    Part whole = new Part.Cut(100, 60, FromEdge.BOTTOM, 30, strip, waste(100, 30));
     assertThat(Verify.atMost(plan(whole))).containsExactly("a is turned against its pattern");
   }
 

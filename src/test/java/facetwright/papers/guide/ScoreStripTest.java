@@ -3,11 +3,11 @@ package facetwright.papers.guide;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.geom.Ruler;
+import facetwright.measure.Ruler;
 import facetwright.papers.chart.Replay;
 import facetwright.papers.chart.ScoreChart;
-import facetwright.script.Design;
 import facetwright.script.Facetwright;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,18 +3,18 @@ package facetwright.papers.handout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.fold.FoldedForm;
 import facetwright.fold.Folding;
-import facetwright.form.Solids;
-import facetwright.form.Tabs;
-import facetwright.form.UnfoldStyle;
-import facetwright.form.Unfolding;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.form.make.Solids;
+import facetwright.form.unfold.Tabs;
+import facetwright.form.unfold.UnfoldStyle;
+import facetwright.form.unfold.Unfolding;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec3;
 import facetwright.net.Join;
 import facetwright.net.Net;
-import facetwright.script.Design;
 import facetwright.script.Facetwright;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,7 +43,7 @@ class AssemblyTest {
             .unfold(Solids.prismBySide(sides, 30, 40))
             .net();
     FoldedForm form = Folding.fold(net);
-    List<Assembly.Turn> turns = Assembly.of(net, form);
+    List<Assembly.Stage> turns = Assembly.of(net, form);
     assertThat(Assembly.numbered(turns))
         .containsExactlyInAnyOrderElementsOf(
             IntStream.range(0, net.joins().size()).<Bond>mapToObj(Bond.Joined::new).toList());
@@ -51,7 +51,7 @@ class AssemblyTest {
     assertThat(turns.getFirst().bonds()).hasSize(1);
     assertThat(middle(net, form, turns.getFirst().bonds().getFirst()).z())
         .isCloseTo(20, within(0.1));
-    for (Assembly.Turn turn : turns) {
+    for (Assembly.Stage turn : turns) {
       if (turn.bonds().size() == 2) {
         Vec3 sum =
             middle(net, form, turn.bonds().getFirst())

@@ -3,10 +3,10 @@ package facetwright.papers.handout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.net.Net;
-import facetwright.net.PanelBuild;
-import facetwright.net.Site;
-import facetwright.net.WrapDraft;
-import facetwright.net.WrapRow;
+import facetwright.net.panel.PanelBuild;
+import facetwright.net.wrap.WrapDraft;
+import facetwright.net.wrap.WrapRow;
+import facetwright.words.Site;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -10,7 +10,7 @@ import facetwright.net.Layer;
 import facetwright.net.Opening;
 import facetwright.net.Panel;
 import facetwright.net.PanelRole;
-import facetwright.net.Site;
+import facetwright.words.Site;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

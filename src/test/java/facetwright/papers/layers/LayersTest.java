@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.papers.cutting.Paper;
 import facetwright.papers.cutting.Verify;
-import facetwright.script.Design;
 import facetwright.script.Facetwright;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;

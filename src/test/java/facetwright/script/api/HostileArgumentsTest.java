@@ -9,6 +9,7 @@ import facetwright.script.sandbox.HostClock;
 import facetwright.script.sandbox.Sandbox;
 import facetwright.script.sandbox.ScriptException;
 import facetwright.script.sandbox.SiteFinder;
+import facetwright.script.vocabulary.Language;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,8 +3,8 @@ package facetwright.script.sandbox;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import facetwright.net.Site;
 import facetwright.script.sandbox.ScriptException.Kind;
+import facetwright.words.Site;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

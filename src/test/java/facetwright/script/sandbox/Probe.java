@@ -1,6 +1,6 @@
 package facetwright.script.sandbox;
 
-import facetwright.net.Site;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 import org.graalvm.polyglot.Context;

@@ -2,7 +2,7 @@ package facetwright.workbench.card;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.net.Site;
+import facetwright.words.Site;
 import facetwright.workbench.Fx;
 import facetwright.workbench.desk.Selection;
 import facetwright.workbench.desk.Work;

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
-import facetwright.net.Site;
-import facetwright.script.Design;
 import facetwright.script.Facetwright;
+import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
+import facetwright.words.Site;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;

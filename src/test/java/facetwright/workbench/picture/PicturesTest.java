@@ -3,10 +3,10 @@ package facetwright.workbench.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import facetwright.net.Site;
 import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.words.Site;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import java.io.IOException;

@@ -4,9 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.geom.Box2;
 import facetwright.geom.Vec2;
-import facetwright.net.Laid;
+import facetwright.net.sheet.Laid;
 import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;
+import facetwright.workbench.look.Camera;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 

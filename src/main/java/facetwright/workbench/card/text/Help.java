@@ -1,15 +1,15 @@
 package facetwright.workbench.card.text;
 
-import facetwright.geom.Sentence;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
-import facetwright.script.api.Language;
 import facetwright.script.api.Thing;
 import facetwright.script.scope.CallSite;
 import facetwright.script.scope.Known;
 import facetwright.script.scope.Scope;
 import facetwright.script.text.Reading;
 import facetwright.script.text.Token.Kind;
+import facetwright.script.vocabulary.Language;
+import facetwright.words.Sentence;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;

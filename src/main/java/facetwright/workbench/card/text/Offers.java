@@ -2,7 +2,6 @@ package facetwright.workbench.card.text;
 
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
-import facetwright.script.api.Language;
 import facetwright.script.scope.CallSite;
 import facetwright.script.scope.Known;
 import facetwright.script.scope.Scope;
@@ -12,6 +11,7 @@ import facetwright.script.text.Reading;
 import facetwright.script.text.Stretch;
 import facetwright.script.text.Token;
 import facetwright.script.text.Token.Kind;
+import facetwright.script.vocabulary.Language;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,8 +1,6 @@
 package facetwright.workbench.card.text;
 
-import facetwright.geom.Unit;
-import facetwright.net.Mend;
-import facetwright.net.Site;
+import facetwright.measure.Unit;
 import facetwright.script.scope.DesignCall;
 import facetwright.script.scope.Scope;
 import facetwright.script.text.Call;
@@ -11,6 +9,8 @@ import facetwright.script.text.Reading;
 import facetwright.script.text.Span;
 import facetwright.script.text.Stretch;
 import facetwright.script.text.Token.Kind;
+import facetwright.words.Mend;
+import facetwright.words.Site;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;

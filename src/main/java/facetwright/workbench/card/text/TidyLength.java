@@ -1,11 +1,11 @@
 package facetwright.workbench.card.text;
 
-import facetwright.geom.Decimals;
-import facetwright.geom.Length;
 import facetwright.geom.LengthTolerance;
-import facetwright.geom.Ruler;
-import facetwright.geom.Unit;
-import facetwright.net.Mend;
+import facetwright.measure.Length;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
+import facetwright.words.Decimals;
+import facetwright.words.Mend;
 import java.util.List;
 import java.util.Optional;
 

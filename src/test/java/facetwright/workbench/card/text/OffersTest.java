@@ -3,12 +3,12 @@ package facetwright.workbench.card.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.script.Facetwright;
-import facetwright.script.api.Language;
 import facetwright.script.api.Thing;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.scope.CallSite;
 import facetwright.script.scope.Scope;
 import facetwright.script.text.Reading;
+import facetwright.script.vocabulary.Language;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;

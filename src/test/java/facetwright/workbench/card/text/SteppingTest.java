@@ -2,8 +2,8 @@ package facetwright.workbench.card.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.geom.Length;
-import facetwright.geom.Unit;
+import facetwright.measure.Length;
+import facetwright.measure.Unit;
 import facetwright.script.scope.Scope;
 import facetwright.script.text.Stretch;
 import net.jqwik.api.ForAll;

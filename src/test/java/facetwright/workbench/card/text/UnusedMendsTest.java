@@ -2,7 +2,7 @@ package facetwright.workbench.card.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.check.Finding;
+import facetwright.check.finding.Finding;
 import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;

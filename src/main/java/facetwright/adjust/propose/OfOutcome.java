@@ -1,0 +1,23 @@
+package facetwright.adjust.propose;
+
+import facetwright.adjust.DialChange;
+import facetwright.aim.Outcome;
+import facetwright.aim.OutcomeText;
+import java.util.List;
+
+/** Where an aim turns dials, as proposals tell it. */
+final class OfOutcome {
+  private OfOutcome() {}
+
+  static List<DialChange> dials(Outcome outcome) {
+    return outcome.turns().stream()
+        .map(
+            t ->
+                new DialChange(
+                    t.knob().name(),
+                    OutcomeText.told(t.was()),
+                    t.isMoved() ? OutcomeText.told(t.typed()) : DialChange.STAYS,
+                    ""))
+        .toList();
+  }
+}

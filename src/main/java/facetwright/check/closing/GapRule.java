@@ -1,0 +1,128 @@
+package facetwright.check.closing;
+
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Mm;
+import facetwright.check.finding.Place;
+import facetwright.check.finding.Rule;
+import facetwright.check.finding.Subject;
+import facetwright.fold.pose.JoinGap;
+import facetwright.fold.pose.Laps;
+import facetwright.net.EdgeRef;
+import facetwright.net.Join;
+import facetwright.net.Score;
+import facetwright.words.Sentence;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Joins that miss when folded. It keeps silent below what a hand can cut, and on what the unlike
+ * lengths of a seam's sides explain, or a column wider than all others, which have rules of their
+ * own. A lap that lies beside its panel is told as such.
+ */
+public final class GapRule implements Rule {
+  /** So many joins are named. */
+  private static final int NAMED = 3;
+
+  @Override
+  public List<Finding> find(Subject subject) {
+    List<Finding> found = new ArrayList<>();
+    List<JoinGap> missing = new ArrayList<>();
+    Set<Integer> explained = WideColumnRule.joins(subject);
+    for (JoinGap gap : subject.folded().gaps()) {
+      Join join = subject.net().joins().get(gap.join());
+      if (explained.contains(gap.join())) {
+        continue;
+      }
+      if (gap.mm() <= SeamLengthsRule.difference(subject, join) + Mm.HAIR) {
+        continue;
+      }
+      if (join instanceof Join.Lap lap && Laps.isBeside(subject.net(), subject.folded(), lap)) {
+        found.add(beside(subject, gap, lap));
+      } else {
+        missing.add(gap);
+      }
+    }
+    if (!missing.isEmpty()) {
+      found.addFirst(missing(subject, missing));
+    }
+    return found;
+  }
+
+  /** All that miss have one cause more often than not. */
+  private static Finding missing(Subject subject, List<JoinGap> gaps) {
+    gaps.sort(Comparator.comparingDouble(JoinGap::mm).reversed());
+    JoinGap worst = gaps.getFirst();
+    Join join = subject.net().joins().get(worst.join());
+    int others = gaps.size() - 1;
+    String named =
+        gaps.stream()
+            .skip(1)
+            .limit(NAMED)
+            .map(g -> subject.name(subject.net().joins().get(g.join())))
+            .collect(Collectors.joining(", "));
+    String also =
+        switch (others) {
+          case 0 -> ".";
+          case 1 -> ", and so does " + named + ", by " + Mm.text(gaps.get(1).mm()) + ".";
+          default ->
+              String.format(
+                  ", and %d others miss by up to %s: %s%s.",
+                  others,
+                  Mm.text(gaps.get(1).mm()),
+                  named,
+                  others > NAMED ? " and " + (others - NAMED) + " more" : "");
+        };
+    return new Finding(
+        "gap",
+        Finding.Severity.ERROR,
+        "When folded, " + subject.name(join) + " misses by " + Mm.text(worst.mm()) + also,
+        fix(subject, join),
+        new Place.AtJoin(worst.join()),
+        subject.site(join));
+  }
+
+  private static String fix(Subject subject, Join join) {
+    String reach =
+        join instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _) && a.panel() != b.panel()
+            ? "make "
+                + subject.name(a.panel())
+                + " and "
+                + subject.name(b.panel())
+                + " reach farther, or what lies between them smaller"
+            : "change the lengths between the two until they agree";
+    return GivenAngles.any(subject.net())
+        ? "Leave fold angles out, so that they are found from the joins. If it misses then too, "
+            + reach
+            + "."
+        : Sentence.of(reach);
+  }
+
+  /** A lap that nothing holds can't be made, however little is missing. */
+  private static Finding beside(Subject subject, JoinGap gap, Join.Lap lap) {
+    String under = subject.name(lap.under());
+    String over = subject.name(lap.over());
+    Optional<Score> between =
+        subject.net().scores().stream()
+            .filter(s -> s.a().panel() == lap.under() || s.b().panel() == lap.under())
+            .filter(s -> s.across(lap.under()) == lap.over())
+            .findFirst();
+    return new Finding(
+        "gap",
+        Finding.Severity.ERROR,
+        String.format(
+            "When folded, %s lies beside %s, not under it, so that no glue holds it: its middle is"
+                + " %s off.",
+            under, over, Mm.text(gap.mm())),
+        between.isPresent()
+            ? "Fold " + subject.name(between.get()) + " right over: 180°, a mountain."
+            : "Fold the scores between them the other way, make "
+                + under
+                + " reach farther, or let it lie under the panel where it comes to.",
+        new Place.AtJoin(gap.join()),
+        subject.site(lap));
+  }
+}

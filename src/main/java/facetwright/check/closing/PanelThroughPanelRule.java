@@ -1,0 +1,110 @@
+package facetwright.check.closing;
+
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Mm;
+import facetwright.check.finding.Place;
+import facetwright.check.finding.Rule;
+import facetwright.check.finding.Subject;
+import facetwright.fold.touch.Collision;
+import facetwright.net.PanelRole;
+import facetwright.words.Site;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Panels that pass through each other in the folded form, tabs apart from the others: of each kind
+ * those that are deepest in each other, and how many more. It keeps silent below what a hand can
+ * cut, and where the form's own gap is as large: mending that may mend both.
+ */
+public final class PanelThroughPanelRule implements Rule {
+  @Override
+  public List<Finding> find(Subject subject) {
+    // Two panels may each be off by what the joins miss.
+    double gap = subject.folded().closes() ? 0 : 2 * subject.folded().gap();
+    List<Finding> found = new ArrayList<>();
+    for (boolean ofTabs : new boolean[] {false, true}) {
+      List<Collision> through =
+          subject.folded().obstacles(subject.net()).stream()
+              .filter(c -> c.isOfTab(subject.net()) == ofTabs)
+              .filter(c -> c.isInOnePlace() || c.depth() > gap)
+              .sorted(
+                  Comparator.comparing(Collision::isInOnePlace)
+                      .thenComparingDouble(Collision::depth)
+                      .reversed())
+              .toList();
+      if (!through.isEmpty()) {
+        found.add(finding(subject, through));
+      }
+    }
+    return found;
+  }
+
+  private static Finding finding(Subject subject, List<Collision> through) {
+    Collision worst = through.getFirst();
+    return new Finding(
+        "panel-through-panel",
+        Finding.Severity.ERROR,
+        message(subject, worst) + others(through),
+        fix(subject, worst),
+        new Place.AtPanel(worst.b()),
+        site(subject, worst));
+  }
+
+  private static String others(List<Collision> through) {
+    int others = through.size() - 1;
+    return switch (others) {
+      case 0 -> "";
+      case 1 -> " So do two others.";
+      default -> " So do " + others + " other pairs.";
+    };
+  }
+
+  private static String message(Subject subject, Collision c) {
+    if (c.isInOnePlace()) {
+      return String.format(
+          "When folded, %s and %s lie in one place, and what is joined to them comes round so that"
+              + " each would have to be outside the other.",
+          subject.named(c.a()), subject.named(c.b()));
+    }
+    return String.format(
+        "When folded, %s and %s pass through each other: %s deep, %s long, %s above the table.",
+        subject.named(c.a()),
+        subject.named(c.b()),
+        Mm.text(c.depth()),
+        Mm.text(c.length()),
+        Mm.text(Math.max(0, c.place().z())));
+  }
+
+  private static String fix(Subject subject, Collision c) {
+    if (c.isInOnePlace()) {
+      return "The card runs round more than once: change the fold angles, so that they add up to"
+          + " 360° once round, or take panels out.";
+    }
+    Optional<String> shorter = Shorter.words(subject, c);
+    for (int panel : new int[] {c.a(), c.b()}) {
+      if (subject.panel(panel).role() == PanelRole.TAB) {
+        return shorter
+            .map(s -> s + " That, or change its fold angle.")
+            .orElse(
+                "Bevel the ends of " + subject.name(panel) + " more, or change its fold angle.");
+      }
+    }
+    for (int panel : new int[] {c.a(), c.b()}) {
+      if (subject.panel(panel).role() == PanelRole.GUSSET) {
+        return "Make the walls beside the gussets longer, the pinched columns narrower, or let the"
+            + " points go out: gusset({ point: \"out\" }).";
+      }
+    }
+    return shorter
+        .map(s -> s + " That, or change the fold angle of one of them.")
+        .orElse(
+            "Change the fold angle of one of them, or cut a window for the other to go through.");
+  }
+
+  private static Site site(Subject subject, Collision c) {
+    Site later = subject.panel(c.b()).site();
+    return later.isKnown() ? later : subject.panel(c.a()).site();
+  }
+}

@@ -1,0 +1,69 @@
+package facetwright.check.closing;
+
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Place;
+import facetwright.check.finding.Rule;
+import facetwright.check.finding.Subject;
+import facetwright.fold.pose.Senses;
+import facetwright.net.Score;
+import facetwright.net.Sense;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Scores that the form folds against the sense the script asks for, or not at all, their angles
+ * being left open. It does not look at scores whose angle is given.
+ */
+public final class SenseRule implements Rule {
+  @Override
+  public List<Finding> find(Subject subject) {
+    List<Finding> found = new ArrayList<>();
+    List<Double> folds = Senses.folds(subject.net(), subject.folded());
+    for (int s : Senses.contrary(subject.net(), subject.folded())) {
+      Score score = subject.net().scores().get(s);
+      found.add(
+          new Finding(
+              "sense",
+              Finding.Severity.WARNING,
+              String.format(
+                  Locale.ROOT,
+                  "The score between %s and %s is to be a %s, but the form as it was found folds it"
+                      + " by %.1f° as a %s.",
+                  subject.name(score.a().panel()),
+                  subject.name(score.b().panel()),
+                  word(score.sense()),
+                  Math.abs(folds.get(s)),
+                  word(score.sense().other())),
+              "Ask for a "
+                  + word(score.sense().other())
+                  + " there, or change the lengths round it so that it can fold as asked.",
+              new Place.AtScore(s),
+              score.site()));
+    }
+    for (int s : Senses.unfolded(subject.net(), subject.folded())) {
+      Score score = subject.net().scores().get(s);
+      found.add(
+          new Finding(
+              "sense",
+              Finding.Severity.WARNING,
+              String.format(
+                  "The score between %s and %s is to be a %s, but the form as it was found does not"
+                      + " fold it at all.",
+                  subject.name(score.a().panel()),
+                  subject.name(score.b().panel()),
+                  word(score.sense())),
+              "If it is to stay flat, give it a fold of 0. If it is to fold, another of the scores"
+                  + " that meet at its ends has to be a "
+                  + word(score.sense().other())
+                  + ": where all go one way, no more than one line of them folds.",
+              new Place.AtScore(s),
+              score.site()));
+    }
+    return found;
+  }
+
+  private static String word(Sense sense) {
+    return sense.name().toLowerCase(Locale.ROOT);
+  }
+}

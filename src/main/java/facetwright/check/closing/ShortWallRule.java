@@ -1,0 +1,160 @@
+package facetwright.check.closing;
+
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Mm;
+import facetwright.check.finding.Place;
+import facetwright.check.finding.Subject;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Walls of a pinched wrap that are too short: they do not reach from the waist in to the rim; or
+ * they lie so flat that points that go in reach through the row beyond the waist. Points of wide
+ * columns that go past the axis, where those of the others are, are told too.
+ *
+ * <p>It keeps silent where the form can be made, and on rows whose columns are not alike.
+ */
+final class ShortWallRule implements CauseRule {
+
+  /**
+   * A row that can't be made as it is.
+   *
+   * @param row which
+   * @param needed the least length of its walls, in mm; not a number where no length helps
+   * @param scales whether narrower columns need as much shorter walls
+   */
+  private record Lack(PinchedRow row, double needed, boolean scales) {
+    private boolean isOfLength() {
+      return !Double.isNaN(needed);
+    }
+
+    /** Whether it can be made with its points out, its walls as they are. */
+    private boolean isRightOut() {
+      return row.isInward() && !row.isShort();
+    }
+
+    /** The widest that its pinched columns may be, in mm. */
+    private double widest() {
+      return isOfLength()
+          ? row.length() * row.column() / needed
+          : row.wall() / Math.sin(Math.PI / row.pinched());
+    }
+  }
+
+  @Override
+  public List<Finding> find(Subject subject) {
+    Map<String, List<Lack>> alike = new LinkedHashMap<>();
+    for (Lack lack : lacks(subject)) {
+      alike.computeIfAbsent(why(lack) + fix(lack), _ -> new ArrayList<>()).add(lack);
+    }
+    return alike.values().stream().map(lacks -> finding(subject, lacks)).toList();
+  }
+
+  @Override
+  public Optional<String> words(Subject subject) {
+    return lacks(subject).stream()
+        .findFirst()
+        .map(
+            lack ->
+                lack.isOfLength()
+                    ? String.format(
+                        "its walls are %s long and have to be %s long at least%s",
+                        Mm.text(lack.row.length()), Mm.atLeast(lack.needed), out(lack))
+                    : "the points of its pinched columns reach past each other in the middle");
+  }
+
+  private static String out(Lack lack) {
+    return lack.isRightOut()
+        ? ", or their points have to go out"
+        : lack.row.isInward() && lack.needed > lack.row.reach()
+            ? ", or " + Mm.atLeast(lack.row.reach()) + " where the points go out"
+            : "";
+  }
+
+  private static Finding finding(Subject subject, List<Lack> lacks) {
+    Lack first = lacks.getFirst();
+    int wall = first.row.first();
+    return new Finding(
+        "short-wall",
+        Finding.Severity.ERROR,
+        String.format(
+            "%s and %d other walls like it are %s long%s",
+            subject.named(wall),
+            lacks.size() * first.row.pinched() - 1,
+            Mm.text(first.row.length()),
+            why(first)),
+        fix(first),
+        new Place.AtPanel(wall),
+        subject.panel(wall).site());
+  }
+
+  private static String why(Lack lack) {
+    String columns = lack.row.pinched() + " pinched columns of " + Mm.text(lack.row.column());
+    if (!lack.isOfLength()) {
+      return ": the points of " + columns + " go in so far that they reach past each other.";
+    }
+    return lack.row.isShort()
+        ? ", too short to lean in so far that " + columns + " close."
+        : ", so short and flat that the points of "
+            + columns
+            + " go in below the waist, through the row beyond.";
+  }
+
+  private static String fix(Lack lack) {
+    List<String> ways = new ArrayList<>();
+    if (lack.isOfLength()) {
+      ways.add("make the walls " + Mm.atLeast(lack.needed) + " long or longer");
+    }
+    if (lack.scales || !lack.isOfLength()) {
+      ways.add("make the pinched columns " + Mm.atMost(lack.widest()) + " wide or narrower");
+    }
+    if (lack.isRightOut()) {
+      ways.add("let the points go out: gusset({ point: \"out\" })");
+    } else if (lack.row.isInward() && lack.needed > lack.row.reach()) {
+      ways.add(
+          "let the points go out, gusset({ point: \"out\" }), with walls of "
+              + Mm.atLeast(lack.row.reach())
+              + " or longer");
+    }
+    String all = String.join(", or ", ways);
+    return Character.toUpperCase(all.charAt(0)) + all.substring(1) + ".";
+  }
+
+  private static List<Lack> lacks(Subject subject) {
+    if (subject.folded().canBeMade(subject.net())) {
+      return List.of();
+    }
+    PinchedRow.Found found = PinchedRow.all(subject.net());
+    Map<PinchedRow, PinchedRow> beyond = new LinkedHashMap<>();
+    for (PinchedRow.Pair pair : found.pairs()) {
+      beyond.put(pair.one(), pair.two());
+      beyond.put(pair.two(), pair.one());
+    }
+    List<Lack> lacks = new ArrayList<>();
+    for (PinchedRow row : found.rows()) {
+      lack(row, Optional.ofNullable(beyond.get(row))).ifPresent(lacks::add);
+    }
+    return lacks;
+  }
+
+  private static Optional<Lack> lack(PinchedRow row, Optional<PinchedRow> beyond) {
+    if (!row.isInward()) {
+      return row.isShort() ? Optional.of(new Lack(row, row.reach(), true)) : Optional.empty();
+    }
+    // What the row beyond rises from level leaves room for this one to come below it.
+    double level = beyond.map(b -> b.isShort() ? 0 : Math.max(0, b.rise())).orElse(Math.PI);
+    double needed = Math.max(row.reach(), row.lengthFor(-level));
+    boolean isLow = row.isShort() || row.rise() < -level;
+    if (!isLow) {
+      return row.room(row.length()) < 0
+          ? Optional.of(new Lack(row, Double.NaN, false))
+          : Optional.empty();
+    }
+    boolean hasRoom = row.room(needed) >= 0;
+    return Optional.of(
+        new Lack(row, hasRoom ? needed : Double.NaN, level == 0 || beyond.isEmpty()));
+  }
+}

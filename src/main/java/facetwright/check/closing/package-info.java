@@ -1,0 +1,2 @@
+/** Rules about closing: joins, laps, walls, senses and panels in each other's way. */
+package facetwright.check.closing;

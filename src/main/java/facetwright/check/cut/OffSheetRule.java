@@ -1,0 +1,164 @@
+package facetwright.check.cut;
+
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Mm;
+import facetwright.check.finding.Place;
+import facetwright.check.finding.Rule;
+import facetwright.check.finding.Subject;
+import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
+import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.SheetLayout;
+import facetwright.net.sheet.SheetSize;
+import facetwright.net.sheet.SheetSizes;
+import facetwright.net.sheet.Stock;
+import facetwright.words.Mend;
+import facetwright.words.Site;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Pieces that do not lie whole on a sheet. */
+public final class OffSheetRule implements Rule {
+  @Override
+  public List<Finding> find(Subject subject) {
+    if (subject.laid().fits()) {
+      return List.of();
+    }
+    Optional<SheetSize> larger = larger(subject.laid());
+    List<Mend> mends = larger.<Mend>map(s -> new Mend.Sheet(s.name())).stream().toList();
+    String fix = fix(larger, percent(subject.laid()));
+    List<Finding> found = new ArrayList<>();
+    int[] piece = subject.net().pieceOfPanel();
+    for (int n = 0; n < subject.net().pieces(); n++) {
+      int number = n;
+      List<Integer> panels =
+          IntStream.range(0, piece.length).filter(p -> piece[p] == number).boxed().toList();
+      Box2 box =
+          panels.stream()
+              .map(p -> subject.panel(p).outline().box())
+              .reduce(Box2::union)
+              .orElseThrow();
+      if (!liesOnASheet(subject.laid(), box)) {
+        int first = panels.getFirst();
+        found.add(finding(subject, message(subject, box, first), fix, first, mends));
+      }
+    }
+    if (found.isEmpty()) {
+      found.add(
+          new Finding(
+              "off-sheet",
+              Finding.Severity.ERROR,
+              "The net does not fit the "
+                  + subject.laid().stock().name()
+                  + " sheet with its margin.",
+              fix,
+              new Place.WholeNet(),
+              Site.NONE,
+              mends));
+    }
+    return found;
+  }
+
+  private static Finding finding(
+      Subject subject, String message, String fix, int panel, List<Mend> mends) {
+    return new Finding(
+        "off-sheet",
+        Finding.Severity.ERROR,
+        message,
+        fix,
+        new Place.AtPanel(panel),
+        subject.panel(panel).site(),
+        mends);
+  }
+
+  private static boolean liesOnASheet(Laid laid, Box2 box) {
+    return laid.sheetBoxes().stream().anyMatch(sheet -> sheet.holds(box, LengthTolerance.FINE));
+  }
+
+  private static String message(Subject subject, Box2 box, int first) {
+    Stock stock = subject.laid().stock();
+    List<String> over = new ArrayList<>();
+    if (box.width() > stock.width()) {
+      over.add(Mm.text(box.width() - stock.width()) + " too wide");
+    }
+    if (box.height() > stock.height()) {
+      over.add(Mm.text(box.height() - stock.height()) + " too high");
+    }
+    return String.format(
+        "The piece with %s is %s wide and %s high; the %s sheet is %s wide and %s high%s.",
+        subject.name(first),
+        Mm.text(box.width()),
+        Mm.text(box.height()),
+        stock.name(),
+        Mm.text(stock.width()),
+        Mm.text(stock.height()),
+        over.isEmpty() ? "" : ": " + String.join(" and ", over));
+  }
+
+  private static String fix(Optional<SheetSize> larger, int percent) {
+    String smaller =
+        percent < 1
+            ? "Make it smaller, or divide it into more pieces."
+            : "Make it smaller, at "
+                + percent
+                + " % or less of every length, tabs and borders too, or divide it into more"
+                + " pieces.";
+    return larger
+        .map(size -> "Use a larger sheet: " + size.name() + " would do. " + smaller)
+        .orElse(smaller);
+  }
+
+  /** The largest whole percentage of its size at which it fits; 0 where it is less than one. */
+  private static int percent(Laid laid) {
+    int fits = 0;
+    int over = 100;
+    while (over - fits > 1) {
+      int tried = (fits + over) / 2;
+      if (fits(laid, tried / 100.0)) {
+        fits = tried;
+      } else {
+        over = tried;
+      }
+    }
+    return fits;
+  }
+
+  /** Whether the net made smaller fits; a larger sheet for the net as it is comes to the same. */
+  private static boolean fits(Laid laid, double scale) {
+    Stock stock = laid.stock();
+    double border = 2 * laid.margin();
+    Stock larger =
+        new Stock(
+            stock.name(),
+            (stock.width() - border) / scale,
+            (stock.height() - border) / scale,
+            stock.weight(),
+            stock.caliper(),
+            stock.grain());
+    double gap = Math.min(SheetLayout.MOST_GAP, SheetLayout.USUAL_GAP / scale);
+    return SheetLayout.lay(laid.net(), larger, 0, gap).fits();
+  }
+
+  /** The least named size on which it fits, of the same series where the sheet belongs to one. */
+  private static Optional<SheetSize> larger(Laid laid) {
+    Stock stock = laid.stock();
+    String series = stock.name().replaceFirst("\\d+$", "");
+    boolean inSeries =
+        !series.equals(stock.name())
+            && SheetSizes.list().stream().anyMatch(s -> s.name().equals(stock.name()));
+    return SheetSizes.list().stream()
+        .filter(s -> !inSeries || s.name().replaceFirst("\\d+$", "").equals(series))
+        .filter(s -> s.width() * s.height() > stock.width() * stock.height())
+        .sorted(Comparator.comparingDouble(s -> s.width() * s.height()))
+        .filter(s -> 2 * laid.margin() < Math.min(s.width(), s.height()))
+        .filter(
+            s ->
+                SheetLayout.lay(
+                        laid.net(), s.stock(stock.weight()), laid.margin(), SheetLayout.USUAL_GAP)
+                    .fits())
+        .findFirst();
+  }
+}

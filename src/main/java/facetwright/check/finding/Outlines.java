@@ -1,0 +1,227 @@
+package facetwright.check.finding;
+
+import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** How the outline of an opening compares with that of what goes into it. */
+public final class Outlines {
+  /** Sides that turn less than this from each other are one. */
+  private static final double STRAIGHT = Math.toRadians(1);
+
+  /** Corners that differ by more than this are not made for each other. */
+  private static final double ALIKE = Math.toRadians(8);
+
+  /** Lengths that differ by less are one length, in mm. */
+  private static final double SAME = 1e-6;
+
+  private static final int HALVINGS = 60;
+
+  private Outlines() {}
+
+  /** The same without the corners that turn nowhere. */
+  public static List<Vec2> plain(List<Vec2> corners) {
+    List<Vec2> kept = new ArrayList<>();
+    int n = corners.size();
+    for (int i = 0; i < n; i++) {
+      if (Math.abs(turn(corners, i)) >= STRAIGHT) {
+        kept.add(corners.get(i));
+      }
+    }
+    return kept;
+  }
+
+  private static double turn(List<Vec2> corners, int i) {
+    int n = corners.size();
+    Vec2 in = corners.get(i).minus(corners.get((i + n - 1) % n));
+    Vec2 out = corners.get((i + 1) % n).minus(corners.get(i));
+    return Math.atan2(in.cross(out), in.dot(out));
+  }
+
+  public static boolean isRectangle(Polygon2 outline) {
+    return outline.size() == 4
+        && outline.corners().stream()
+            .mapToInt(outline.corners()::indexOf)
+            .allMatch(i -> Math.abs(turn(outline.corners(), i) - Math.PI / 2) < STRAIGHT);
+  }
+
+  /** Whether it has equal sides and equal corners. */
+  public static boolean isRegular(Polygon2 outline) {
+    for (int i = 0; i < outline.size(); i++) {
+      if (Math.abs(outline.side(i).length() - outline.side(0).length()) > SAME
+          || Math.abs(turn(outline.corners(), i) - 2 * Math.PI / outline.size()) > SAME) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** From the middle of equal sides to one of them. */
+  public static double inRadius(Polygon2 outline) {
+    Vec2 middle = outline.centroid();
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < outline.size(); i++) {
+      least = Math.min(least, off(outline.side(i), middle));
+    }
+    return least;
+  }
+
+  /** The same turned over. */
+  public static Polygon2 mirrored(Polygon2 outline) {
+    return Polygon2.ofEitherSense(
+        outline.corners().stream().map(c -> new Vec2(-c.x(), c.y())).toList());
+  }
+
+  /**
+   * The room on the side where there is least, in mm, below 0 where the inner one stands over; as
+   * it lies where that is most, its sides along those of the outer one. NaN where their corners
+   * differ.
+   */
+  public static double room(Polygon2 outer, Polygon2 inner) {
+    int n = outer.size();
+    if (inner.size() != n) {
+      return Double.NaN;
+    }
+    return IntStream.range(0, n)
+        .boxed()
+        .filter(shift -> isAlike(outer, inner, shift))
+        .min(Comparator.comparingDouble(shift -> Math.rint(1e6 * unlike(outer, inner, shift))))
+        .map(shift -> room(outer, inner, shift))
+        .orElse(Double.NaN);
+  }
+
+  /**
+   * The room in an outline without inward corners for another of whatever corners, middle on
+   * middle, turned by whole half degrees to where it is most; below 0 where it stands over.
+   */
+  public static double turnedRoom(Polygon2 outer, Polygon2 inner) {
+    double most = Double.NEGATIVE_INFINITY;
+    Vec2 middle = inner.centroid();
+    for (int half = 0; half < 720 && outer.isConvex(); half++) {
+      Vec2 turn = Vec2.polar(1, Math.toRadians(half / 2.0));
+      double least = Double.POSITIVE_INFINITY;
+      for (Vec2 corner : inner.corners()) {
+        Vec2 c = corner.minus(middle);
+        Vec2 at =
+            new Vec2(c.x() * turn.x() - c.y() * turn.y(), c.x() * turn.y() + c.y() * turn.x())
+                .plus(outer.centroid());
+        for (int i = 0; i < outer.size(); i++) {
+          least = Math.min(least, off(outer.side(i), at));
+        }
+      }
+      most = Math.max(most, least);
+    }
+    return most;
+  }
+
+  private static boolean isAlike(Polygon2 outer, Polygon2 inner, int shift) {
+    for (int i = 0; i < outer.size(); i++) {
+      double other = turn(inner.corners(), (i + shift) % outer.size());
+      if (Math.abs(turn(outer.corners(), i) - other) > ALIKE) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** By how much the shares differ that their sides have in going round. */
+  private static double unlike(Polygon2 outer, Polygon2 inner, int shift) {
+    double round = length(outer);
+    double other = length(inner);
+    double most = 0;
+    for (int i = 0; i < outer.size(); i++) {
+      double share = inner.side((i + shift) % outer.size()).length() / other;
+      most = Math.max(most, Math.abs(outer.side(i).length() / round - share));
+    }
+    return most;
+  }
+
+  private static double length(Polygon2 outline) {
+    double sum = 0;
+    for (int i = 0; i < outline.size(); i++) {
+      sum += outline.side(i).length();
+    }
+    return sum;
+  }
+
+  /**
+   * The least room is a concave function of where the inner one lies: its best is found by thirds.
+   */
+  private static double room(Polygon2 outer, Polygon2 inner, int shift) {
+    Vec2 along = Vec2.ZERO;
+    for (int i = 0; i < outer.size(); i++) {
+      Vec2 from = inner.side((i + shift) % outer.size()).direction();
+      Vec2 to = outer.side(i).direction();
+      along = along.plus(new Vec2(from.dot(to), from.cross(to)));
+    }
+    Vec2 turn = along.unit();
+    Vec2 middle = inner.centroid();
+    List<Vec2> laid = new ArrayList<>();
+    for (int i = 0; i < outer.size(); i++) {
+      Vec2 c = inner.corner((i + shift) % outer.size()).minus(middle);
+      laid.add(
+          new Vec2(c.x() * turn.x() - c.y() * turn.y(), c.x() * turn.y() + c.y() * turn.x())
+              .plus(outer.centroid()));
+    }
+    double middling = least(outer, laid, 0, 0);
+    double reach = most(outer, laid) - middling;
+    if (reach < SAME) {
+      return middling;
+    }
+    double[] x = {-reach, reach};
+    for (int i = 0; i < HALVINGS; i++) {
+      double one = (2 * x[0] + x[1]) / 3;
+      double two = (x[0] + 2 * x[1]) / 3;
+      if (best(outer, laid, one, reach) < best(outer, laid, two, reach)) {
+        x[0] = one;
+      } else {
+        x[1] = two;
+      }
+    }
+    return Math.max(middling, best(outer, laid, (x[0] + x[1]) / 2, reach));
+  }
+
+  private static double best(Polygon2 outer, List<Vec2> laid, double x, double reach) {
+    double low = -reach;
+    double high = reach;
+    for (int i = 0; i < HALVINGS; i++) {
+      double one = (2 * low + high) / 3;
+      double two = (low + 2 * high) / 3;
+      if (least(outer, laid, x, one) < least(outer, laid, x, two)) {
+        low = one;
+      } else {
+        high = two;
+      }
+    }
+    return least(outer, laid, x, (low + high) / 2);
+  }
+
+  private static double least(Polygon2 outer, List<Vec2> laid, double x, double y) {
+    Vec2 moved = new Vec2(x, y);
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < laid.size(); i++) {
+      Segment2 side = outer.side(i);
+      least = Math.min(least, off(side, laid.get(i).plus(moved)));
+      least = Math.min(least, off(side, laid.get((i + 1) % laid.size()).plus(moved)));
+    }
+    return least;
+  }
+
+  private static double most(Polygon2 outer, List<Vec2> laid) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < laid.size(); i++) {
+      most = Math.max(most, off(outer.side(i), laid.get(i)));
+      most = Math.max(most, off(outer.side(i), laid.get((i + 1) % laid.size())));
+    }
+    return most;
+  }
+
+  /** How far inside of a side's line a place lies. */
+  private static double off(Segment2 side, Vec2 place) {
+    return side.direction().cross(place.minus(side.from()));
+  }
+}

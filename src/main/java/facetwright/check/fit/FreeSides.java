@@ -1,0 +1,109 @@
+package facetwright.check.fit;
+
+import facetwright.check.finding.Mm;
+import facetwright.check.finding.Subject;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec3;
+import facetwright.net.EdgeRef;
+import facetwright.net.Join;
+import facetwright.net.PanelRole;
+import facetwright.net.Score;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The sides of a folded body's skin with nothing on their other side, such as those round an
+ * opening. Tabs, and what a lap hides, do not bound it.
+ */
+final class FreeSides {
+  /** Sides shorter than this have no direction to speak of, in mm. */
+  private static final double SHORT = 1e-6;
+
+  private FreeSides() {}
+
+  /**
+   * One of them as it stands.
+   *
+   * @param ref which side of which panel
+   * @param outside direction of its panel
+   */
+  record Side(EdgeRef ref, Vec3 from, Vec3 to, Vec3 outside) {
+    Vec3 along() {
+      return to.minus(from).unit();
+    }
+  }
+
+  /** All of a body's, in the order of its panels. */
+  static List<Side> of(Subject subject, List<Integer> body) {
+    Set<Integer> hidden = new HashSet<>();
+    Set<Integer> glued = new HashSet<>();
+    Set<EdgeRef> met = new HashSet<>();
+    for (int p : body) {
+      if (subject.panel(p).role() == PanelRole.TAB) {
+        hidden.add(p);
+      }
+    }
+    for (Join join : subject.net().joins()) {
+      switch (join) {
+        case Join.Seam s -> {
+          met.add(s.a());
+          met.add(s.b());
+          glued.add(s.tab());
+        }
+        case Join.Lap l -> hidden.add(l.under());
+      }
+    }
+    for (Score s : subject.net().scores()) {
+      boolean open = isLoose(s.a().panel(), hidden, glued) || isLoose(s.b().panel(), hidden, glued);
+      if (!open) {
+        met.add(s.a());
+        met.add(s.b());
+      }
+    }
+    List<Side> sides = new ArrayList<>();
+    for (int p : body) {
+      for (int e = 0; !hidden.contains(p) && e < subject.panel(p).outline().size(); e++) {
+        EdgeRef ref = new EdgeRef(p, e);
+        if (!met.contains(ref) && subject.net().segment(ref).length() > SHORT) {
+          Segment2 flat = subject.net().segment(ref);
+          var pose = subject.folded().poses().get(p);
+          sides.add(new Side(ref, pose.apply(flat.from()), pose.apply(flat.to()), pose.ez()));
+        }
+      }
+    }
+    return sides;
+  }
+
+  private static boolean isLoose(int panel, Set<Integer> hidden, Set<Integer> glued) {
+    return hidden.contains(panel) && !glued.contains(panel);
+  }
+
+  /** The closed rings they make, each side from the end of the one before. */
+  static List<List<Side>> rings(List<Side> sides) {
+    List<Side> left = new ArrayList<>(sides);
+    List<List<Side>> rings = new ArrayList<>();
+    while (!left.isEmpty()) {
+      List<Side> ring = new ArrayList<>(List.of(left.removeFirst()));
+      Vec3 start = ring.getFirst().from();
+      boolean goesOn = true;
+      while (goesOn && ring.getLast().to().distance(start) > Mm.HAIR) {
+        Vec3 end = ring.getLast().to();
+        Optional<Side> next =
+            left.stream().filter(s -> s.from().distance(end) <= Mm.HAIR).findFirst();
+        next.ifPresent(
+            s -> {
+              ring.add(s);
+              left.remove(s);
+            });
+        goesOn = next.isPresent();
+      }
+      if (goesOn) {
+        rings.add(List.copyOf(ring));
+      }
+    }
+    return rings;
+  }
+}

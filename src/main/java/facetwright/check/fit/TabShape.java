@@ -1,0 +1,176 @@
+package facetwright.check.fit;
+
+import facetwright.check.finding.Mm;
+import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/**
+ * How a tab can be shaped on its foot: how far its ends are beveled and how deep it is.
+ *
+ * @param bevel degrees its ends are cut back from square
+ * @param depth in mm
+ */
+record TabShape(int bevel, double depth) {
+  /** A tab's end is at least this part of its foot in what is proposed. */
+  private static final double LEAST_END = 0.1;
+
+  /** Steeper bevels are not to be had everywhere, in degrees. */
+  private static final int STEEPEST = 75;
+
+  /** A gentler bevel is proposed where it leaves so much of the most area that one leaves. */
+  private static final double ENOUGH = 0.9;
+
+  private static final int HALVINGS = 30;
+
+  /** A tab reaches past an outline by less in what is proposed, in mm. */
+  private static final double WITHIN = 1e-3;
+
+  /**
+   * What leaves a tab nearly as much area as can be, of all that pass; empty where none does.
+   *
+   * @param foot from one end to the other, the tab on its left
+   * @param now the tab as it is
+   * @param passes whether a tab of this outline will do; what is shallower then will, too
+   */
+  static Optional<TabShape> of(Segment2 foot, Polygon2 now, Predicate<Polygon2> passes) {
+    double depth = depth(foot, now);
+    double[] deepest = new double[STEEPEST + 1];
+    double most = 0;
+    int first = Math.min(STEEPEST, bevel(foot, now));
+    for (int bevel = first; bevel <= STEEPEST; bevel++) {
+      deepest[bevel] = deepest(foot, bevel, depth, passes);
+      most = Math.max(most, area(foot, bevel, deepest[bevel]));
+    }
+    for (int bevel = first; bevel <= STEEPEST; bevel++) {
+      if (deepest[bevel] >= 0.01 && area(foot, bevel, deepest[bevel]) >= ENOUGH * most) {
+        return Optional.of(new TabShape(bevel, deepest[bevel]));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The words for a tab that stays within a region, such as the panel it is glued under. */
+  static String within(String tab, Segment2 foot, Polygon2 now, Polygon region) {
+    return words(tab, foot, now, shape -> past(shape, region) <= WITHIN);
+  }
+
+  /** The words for a tab, or several alike, that pass. */
+  static String words(String tabs, Segment2 foot, Polygon2 now, Predicate<Polygon2> passes) {
+    Optional<TabShape> shape = of(foot, now, passes);
+    if (shape.isEmpty()) {
+      return "There is no room for " + tabs + " there: take it out, or put it elsewhere.";
+    }
+    int bevel = shape.get().bevel();
+    String deep = "at most " + Mm.atMost(shape.get().depth()) + " deep";
+    if (bevel == 0) {
+      return "Make " + tabs + " " + deep + ".";
+    }
+    return "Bevel the ends of "
+        + tabs
+        + " by "
+        + bevel
+        + "°"
+        + (shape.get().depth() < depth(foot, now) - 1e-6 ? " and make it " + deep : "")
+        + ".";
+  }
+
+  /** The shape in which two tabs keep clear of each other, as deep as the deeper at most. */
+  static Optional<TabShape> clear(Glued one, Glued two) {
+    boolean isDeeper = depth(one.foot(), one.lying()) >= depth(two.foot(), two.lying());
+    Glued deep = isDeeper ? one : two;
+    Glued other = isDeeper ? two : one;
+    return of(
+        deep.foot(),
+        deep.lying(),
+        tab -> {
+          TabShape shape = new TabShape(bevel(deep.foot(), tab), depth(deep.foot(), tab));
+          double slope = Math.tan(Math.toRadians(shape.bevel()));
+          boolean isPointed = 2 * shape.depth() * slope >= other.foot().length();
+          return !isPointed && !Glued.share(tab, drawn(other.foot(), slope, shape.depth()));
+        });
+  }
+
+  private static double depth(Segment2 foot, Polygon2 tab) {
+    return tab.corners().stream().mapToDouble(c -> off(foot, c)).max().orElse(0);
+  }
+
+  /** How far a tab reaches past a region, in mm. */
+  static double past(Polygon2 tab, Polygon region) {
+    Geometry past = OverlayNGRobust.overlay(Planar.polygon(tab), region, OverlayNG.DIFFERENCE);
+    double most = 0;
+    for (Coordinate c : past.getCoordinates()) {
+      most = Math.max(most, region.distance(Planar.factory().createPoint(c)));
+    }
+    return most;
+  }
+
+  private static double off(Segment2 foot, Vec2 place) {
+    return foot.direction().cross(place.minus(foot.from()));
+  }
+
+  /** The bevel a tab has, at its less beveled end, in whole degrees. */
+  private static int bevel(Segment2 foot, Polygon2 tab) {
+    Vec2 along = foot.direction();
+    double least = 90;
+    for (int i = 0; i < tab.size(); i++) {
+      Segment2 side = tab.side(i);
+      if (side.from().distance(foot.to()) < Mm.HAIR) {
+        least = Math.min(least, lean(side.direction(), along.times(-1)));
+      }
+      if (side.to().distance(foot.from()) < Mm.HAIR) {
+        least = Math.min(least, lean(side.direction().times(-1), along));
+      }
+    }
+    return (int) Math.max(0, Math.floor(least + 1e-6));
+  }
+
+  /** How far a tab's end leans from square toward its middle, in degrees. */
+  private static double lean(Vec2 end, Vec2 inward) {
+    return Math.toDegrees(Math.asin(Math.clamp(end.dot(inward), -1, 1)));
+  }
+
+  private static double area(Segment2 foot, int bevel, double depth) {
+    return depth * (foot.length() - depth * Math.tan(Math.toRadians(bevel)));
+  }
+
+  /** How deep a tab so beveled may be; 0 where none passes. */
+  private static double deepest(
+      Segment2 foot, int bevel, double depth, Predicate<Polygon2> passes) {
+    double slope = Math.tan(Math.toRadians(bevel));
+    double most = slope == 0 ? depth : Math.min(depth, foot.length() * (1 - LEAST_END) / 2 / slope);
+    if (passes.test(drawn(foot, slope, most))) {
+      return most;
+    }
+    double in = 0;
+    double out = most;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (in + out) / 2;
+      if (passes.test(drawn(foot, slope, middle))) {
+        in = middle;
+      } else {
+        out = middle;
+      }
+    }
+    return in < Mm.HAIR ? 0 : in;
+  }
+
+  /** A tab so beveled and so deep. */
+  static Polygon2 drawn(Segment2 foot, double slope, double depth) {
+    Vec2 along = foot.direction();
+    Vec2 up = along.left().times(depth);
+    Vec2 in = along.times(depth * slope);
+    return Polygon2.ofEitherSense(
+        List.of(
+            foot.from(), foot.to(), foot.to().plus(up).minus(in), foot.from().plus(up).plus(in)));
+  }
+}

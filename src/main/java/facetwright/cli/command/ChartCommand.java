@@ -1,0 +1,77 @@
+package facetwright.cli.command;
+
+import facetwright.cli.desk.DesignFile;
+import facetwright.cli.desk.Exit;
+import facetwright.cli.desk.Rulers;
+import facetwright.cli.json.ChartJson;
+import facetwright.cli.json.Json;
+import facetwright.measure.Ruler;
+import facetwright.papers.chart.AsSet;
+import facetwright.papers.chart.ChartNotes;
+import facetwright.papers.chart.PieceChart;
+import facetwright.papers.chart.ScoreChart;
+import facetwright.papers.chart.StepText;
+import facetwright.script.design.Design;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Tells how to score and cut a design, step by step. */
+@Command(
+    name = "chart",
+    mixinStandardHelpOptions = true,
+    description = "Tells how to score and cut a design, step by step, for the ruler you own.")
+public final class ChartCommand implements Callable<Integer> {
+  @Mixin private DesignFile design;
+
+  @Option(
+      names = "--ruler",
+      paramLabel = "1/16in|0.5mm",
+      description = "the ruler you own (usual: 1/16 in for designs in inches, else 0.5 mm)")
+  private String ruler = "";
+
+  @Mixin private Json json;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    Design made = design.evaluate();
+    Ruler marks = Rulers.asked(ruler, made.unit());
+    ScoreChart chart = ScoreChart.of(made.net(), marks);
+    PrintWriter out = spec.commandLine().getOut();
+    if (json.isAsked()) {
+      out.println(ChartJson.of(made, marks, chart));
+    } else {
+      lines(made, marks, chart).forEach(out::println);
+    }
+    out.flush();
+    return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;
+  }
+
+  private static List<String> lines(Design made, Ruler ruler, ScoreChart chart) {
+    List<String> lines = new ArrayList<>();
+    lines.add(made.title() + ": score chart for a ruler of " + ruler.name());
+    for (int i = 0; i < chart.pieces().size(); i++) {
+      PieceChart piece = chart.pieces().get(i);
+      if (chart.pieces().size() > 1) {
+        lines.add("Piece " + (i + 1) + ", with " + piece.name());
+      }
+      ChartNotes.of(piece, made.unit()).forEach(n -> lines.add("  " + n));
+      List<String> words = StepText.of(piece);
+      for (int k = 0; k < words.size(); k++) {
+        lines.add("  " + (k + 1) + ". " + words.get(k).replace("\n", "\n     "));
+      }
+      lines.add("  " + (words.size() + 1) + ". " + ChartNotes.folding());
+    }
+    AsSet.words(made.laid(), made.folded(), chart, made.unit()).ifPresent(w -> lines.add("  " + w));
+    ChartNotes.cautions().forEach(c -> lines.add("  Caution: " + c));
+    return lines;
+  }
+}

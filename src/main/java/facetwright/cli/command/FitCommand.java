@@ -1,0 +1,182 @@
+package facetwright.cli.command;
+
+import facetwright.adjust.fit.FitWriting;
+import facetwright.adjust.fit.Fitting;
+import facetwright.adjust.fit.FittingText;
+import facetwright.adjust.write.Written;
+import facetwright.aim.Goal;
+import facetwright.aim.GoalReader;
+import facetwright.aim.Grid;
+import facetwright.aim.OutcomeText;
+import facetwright.cli.desk.Calls;
+import facetwright.cli.desk.DesignFile;
+import facetwright.cli.desk.Exit;
+import facetwright.cli.desk.Output;
+import facetwright.cli.desk.Replacing;
+import facetwright.cli.desk.Trouble;
+import facetwright.cli.json.FitJson;
+import facetwright.cli.json.Json;
+import facetwright.draw.page.CopyPages;
+import facetwright.export.PdfWriter;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.SheetSize;
+import facetwright.script.WhatIf;
+import facetwright.script.design.Design;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.SequencedMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Makes a design as large as a sheet takes it, and lays as many as go on one. */
+@Command(
+    name = "fit",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Finds the dials that make a design as large as a sheet takes it, on your ruler's marks, and"
+          + " how many lie on one sheet.",
+      "With --count 4 four of it shall lie there. Exit code 1 says that they don't at any setting."
+    })
+public final class FitCommand implements Callable<Integer> {
+  @Mixin private DesignFile design;
+
+  @Option(
+      names = "--sheet",
+      required = true,
+      paramLabel = "Letter|A4|200x300 mm",
+      description = "the sheet, by its name or its sides")
+  private String sheet;
+
+  @Option(
+      names = "--count",
+      paramLabel = "N",
+      description = "so many shall lie on one sheet (usual: 1)")
+  private int count = 1;
+
+  @Option(
+      names = "--turn",
+      paramLabel = "dial",
+      split = ",",
+      description = "the dials that may be turned (usual: all lengths, in proportion)")
+  private List<String> turn = List.of();
+
+  @Option(
+      names = "--ruler",
+      paramLabel = "1/16in|0.5mm|none",
+      description = "the ruler they are set by (usual: 1/16 in for designs in inches, else 0.5 mm)")
+  private String ruler = "";
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "write layout.pdf into this folder: how they lie, and the sheet at true size")
+  private Path out;
+
+  @Option(
+      names = "--script",
+      paramLabel = "FILE",
+      description = "write the script with its dials and this sheet into this file")
+  private Path script;
+
+  @Mixin private Replacing replacing;
+
+  @Mixin private Json json;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    WhatIf what = design.whatIf();
+    Unit unit = what.design().unit();
+    SheetSize size = size(unit);
+    Grid grid = grid(unit);
+    Fitting fitting;
+    try {
+      List<String> names = turn.stream().map(String::strip).toList();
+      fitting = design.ask(() -> Fitting.of(what, size, count, names, grid));
+    } catch (IllegalArgumentException e) {
+      throw new Trouble.WrongCall(e.getMessage() + ".");
+    }
+    String command = Calls.make(design.path(), what.settings(fitting.outcome()));
+    PrintWriter print = spec.commandLine().getOut();
+    if (json.isAsked()) {
+      print.println(FitJson.of(what.design(), fitting, command));
+    } else {
+      lines(what.design(), fitting).forEach(print::println);
+      print.println("  " + command);
+    }
+    if (out != null) {
+      Output.write(
+          out,
+          layout(what.design(), fitting),
+          design.papers(out, what.design()),
+          replacing.isAsked(),
+          json.isAsked() ? null : print);
+    }
+    if (script != null) {
+      Written written = design.ask(() -> FitWriting.of(what, fitting, grid));
+      Output.write(script, written, replacing.isAsked(), json.isAsked() ? null : print);
+    }
+    print.flush();
+    return fitting.isMet() ? Exit.SOUND : Exit.ERROR_FOUND;
+  }
+
+  private SheetSize size(Unit unit) {
+    try {
+      return ((Goal.Fit) GoalReader.read("fits", sheet, unit)).sheet();
+    } catch (IllegalArgumentException e) {
+      throw new Trouble.WrongCall(
+          "--sheet: " + e.getMessage() + (e.getMessage().endsWith("?") ? "" : "."));
+    }
+  }
+
+  private Grid grid(Unit unit) {
+    try {
+      return ruler.isEmpty() ? Grid.usual(unit) : Grid.read(ruler, unit);
+    } catch (IllegalArgumentException e) {
+      throw new Trouble.WrongCall("--ruler: " + e.getMessage() + ".");
+    }
+  }
+
+  private static List<String> lines(Design was, Fitting fitting) {
+    List<String> lines = new ArrayList<>();
+    String name = fitting.sheet().name();
+    lines.add(was.title() + " on " + name);
+    FittingText text = new FittingText(was, fitting);
+    lines.add("  " + text.before());
+    OutcomeText.turns(fitting.outcome()).forEach(t -> lines.add("  " + t));
+    text.after().forEach(l -> lines.add("  " + l));
+    text.effect().forEach(l -> lines.add("  " + l));
+    if (fitting.isMet() && text.isOtherSheet()) {
+      lines.add(
+          "  The script has its papers made for "
+              + was.laid().stock().name()
+              + "; --script FILE writes it for "
+              + name
+              + ".");
+    }
+    lines.add(
+        "  Tried "
+            + fitting.outcome().trials()
+            + (fitting.outcome().trials() == 1 ? " setting." : " settings."));
+    return lines;
+  }
+
+  private static SequencedMap<String, byte[]> layout(Design was, Fitting fitting) {
+    SequencedMap<String, byte[]> files = new LinkedHashMap<>();
+    files.put(
+        "layout.pdf",
+        PdfWriter.write(
+            was.title(),
+            was.header().author(),
+            CopyPages.of(was.title(), was.unit(), fitting.after().laid(), fitting.after().plan())));
+    return files;
+  }
+}

@@ -1,0 +1,144 @@
+package facetwright.cli.command;
+
+import facetwright.check.finding.Finding;
+import facetwright.cli.desk.DesignFile;
+import facetwright.cli.desk.Exit;
+import facetwright.cli.desk.Output;
+import facetwright.cli.desk.PapersFor;
+import facetwright.cli.desk.Progress;
+import facetwright.cli.desk.Replacing;
+import facetwright.cli.desk.Report;
+import facetwright.cli.desk.Trouble;
+import facetwright.cli.json.CheckJson;
+import facetwright.cli.json.Json;
+import facetwright.json.JsonText;
+import facetwright.script.design.Design;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SequencedMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Makes everything a maker needs, into a folder. */
+@Command(
+    name = "make",
+    mixinStandardHelpOptions = true,
+    description = "Makes the papers and models of a design, into a folder.")
+public final class MakeCommand implements Callable<Integer> {
+  @Mixin private DesignFile design;
+
+  @Mixin private PapersFor papers;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description =
+          "the folder; made where missing (usual: one beside you, named after the design)")
+  private Path out;
+
+  @Option(
+      names = "--only",
+      paramLabel = "pdf,svg,…",
+      split = ",",
+      description = "just these: ${COMPLETION-CANDIDATES}",
+      completionCandidates = Formats.class)
+  private List<String> only = List.of();
+
+  @Mixin private Replacing replacing;
+
+  @Mixin private Json json;
+
+  @Spec private CommandSpec spec;
+
+  /** The formats by name, for help. */
+  static final class Formats implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return PapersFor.formats().iterator();
+    }
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    List<String> wanted = only.stream().map(String::strip).toList();
+    papers.check();
+    for (String name : wanted) {
+      if (!PapersFor.formats().contains(name)) {
+        throw new Trouble.WrongCall(
+            "--only: there is no \""
+                + name
+                + "\". Choose from "
+                + String.join(", ", PapersFor.formats())
+                + ".");
+      }
+    }
+    return make(
+        design,
+        out == null ? Path.of(design.stem()) : out,
+        papers,
+        wanted,
+        replacing.isAsked(),
+        json,
+        spec.commandLine().getOut(),
+        spec.commandLine().getErr());
+  }
+
+  public static int make(
+      DesignFile file,
+      Path folder,
+      PapersFor papers,
+      List<String> asked,
+      boolean replace,
+      Json json,
+      PrintWriter out,
+      PrintWriter err)
+      throws Exception {
+    Progress progress = new Progress(err);
+    Design made = file.evaluate();
+    made.said().forEach(err::println);
+    SequencedMap<String, byte[]> files = PapersFor.files(papers.job(made), asked, progress);
+    if (json.isAsked()) {
+      Optional<Path> kept = Output.write(folder, files, file.papers(folder, made), replace, null);
+      out.println(object(made, folder.toAbsolutePath().normalize(), files, kept));
+    } else {
+      Report.lines(made).forEach(out::println);
+      Output.write(folder, files, file.papers(folder, made), replace, out);
+    }
+    out.flush();
+    return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;
+  }
+
+  private static String object(
+      Design made, Path where, SequencedMap<String, byte[]> files, Optional<Path> kept) {
+    return JsonText.object(
+        json -> {
+          json.writeStringProperty("title", made.title());
+          json.writeBooleanProperty("sound", made.isSound());
+          json.writeStringProperty("folder", where.toString());
+          if (kept.isPresent()) {
+            json.writeStringProperty(
+                "replaced_kept_in", kept.get().toAbsolutePath().normalize().toString());
+          }
+          JsonText.objects(
+              json,
+              "files",
+              files.entrySet(),
+              file -> {
+                json.writeStringProperty("name", file.getKey());
+                json.writeNumberProperty("bytes", file.getValue().length);
+              });
+          json.writeArrayPropertyStart("findings");
+          for (Finding finding : made.findings()) {
+            CheckJson.finding(json, finding);
+          }
+          json.writeEndArray();
+        });
+  }
+}

@@ -1,0 +1,134 @@
+package facetwright.cli.command;
+
+import facetwright.cli.desk.DesignFile;
+import facetwright.cli.desk.Exit;
+import facetwright.cli.desk.Output;
+import facetwright.cli.desk.PapersFor;
+import facetwright.cli.desk.Progress;
+import facetwright.cli.desk.Replacing;
+import facetwright.cli.desk.Trouble;
+import facetwright.cli.json.Json;
+import facetwright.cli.json.RingJson;
+import facetwright.export.Job;
+import facetwright.export.RingWriter;
+import facetwright.papers.ring.RingPlan;
+import facetwright.papers.ring.RingText;
+import facetwright.papers.ring.Rings;
+import facetwright.script.design.Design;
+import facetwright.words.Decimals;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SequencedMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Plans a ring of several copies of a design. */
+@Command(
+    name = "ring",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Plans a ring of several copies: which facets meet, how large it is, what goes between.",
+      "With --out it makes a page on the ring and the papers of the piece, too."
+    })
+public final class RingCommand implements Callable<Integer> {
+  @Mixin private DesignFile design;
+
+  @Option(
+      names = "--count",
+      paramLabel = "N",
+      required = true,
+      description = "how many pieces, 3 to 72")
+  private int count;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "a folder to make the papers in; made where missing")
+  private Path out;
+
+  @Mixin private Replacing replacing;
+
+  @Mixin private Json json;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    if (count < Rings.LEAST || count > Rings.MOST) {
+      throw new Trouble.WrongCall(
+          "--count: a ring is of "
+              + Rings.LEAST
+              + " to "
+              + Rings.MOST
+              + " pieces, not "
+              + count
+              + ".");
+    }
+    Design made = design.evaluate();
+    PrintWriter err = spec.commandLine().getErr();
+    made.said().forEach(err::println);
+    Rings rings;
+    try {
+      rings = Rings.of(made.net(), made.folded());
+    } catch (IllegalArgumentException e) {
+      err.println(
+          "facetwright: "
+              + e.getMessage()
+              + ". Give the open fold angles or more joins; facetwright check says which.");
+      return Exit.ERROR_FOUND;
+    }
+    List<RingPlan> plans = rings.plans(count);
+    Job job = new PapersFor().job(made, count);
+    PrintWriter words = spec.commandLine().getOut();
+    if (json.isAsked()) {
+      words.println(RingJson.of(made, rings, count, plans, RingWriter.works(job).materials()));
+    } else {
+      lines(made, rings, plans).forEach(words::println);
+      if (!plans.isEmpty()) {
+        words.println("  All " + count + " take:");
+        RingWriter.materials(job, plans.getFirst()).forEach(l -> words.println("    " + l));
+      }
+    }
+    if (out != null && !plans.isEmpty()) {
+      SequencedMap<String, byte[]> files = files(job);
+      Output.write(
+          out, files, design.papers(out, made), replacing.isAsked(), json.isAsked() ? null : words);
+    }
+    words.flush();
+    return plans.isEmpty() || !made.isSound() ? Exit.ERROR_FOUND : Exit.SOUND;
+  }
+
+  private List<String> lines(Design made, Rings rings, List<RingPlan> plans) {
+    List<String> lines = new ArrayList<>();
+    lines.add(made.title());
+    if (plans.isEmpty()) {
+      lines.add(
+          "  No two facets of this piece can seat a ring of "
+              + count
+              + ": a piece may take no more than "
+              + Decimals.plain(Math.rint(3600.0 / count) / 10)
+              + "° of the circle.");
+    } else {
+      RingText.lines(plans.getFirst(), made.net(), made.unit()).forEach(l -> lines.add("  " + l));
+      if (plans.size() > 1) {
+        lines.add("  Another way:");
+        RingText.lines(plans.get(1), made.net(), made.unit()).forEach(l -> lines.add("    " + l));
+      }
+    }
+    RingText.hints(rings, count).forEach(l -> lines.add("  " + l));
+    return lines;
+  }
+
+  private SequencedMap<String, byte[]> files(Job job) {
+    SequencedMap<String, byte[]> files = new RingWriter().files(job);
+    PrintWriter err = spec.commandLine().getErr();
+    files.putAll(PapersFor.files(job, List.of(), new Progress(err)));
+    return files;
+  }
+}

@@ -1,0 +1,203 @@
+package facetwright.cli.command;
+
+import facetwright.adjust.sweep.Sweep;
+import facetwright.adjust.sweep.SweepText;
+import facetwright.adjust.sweep.SweepValues;
+import facetwright.cli.desk.Columns;
+import facetwright.cli.desk.DesignFile;
+import facetwright.cli.desk.Exit;
+import facetwright.cli.desk.Output;
+import facetwright.cli.desk.Replacing;
+import facetwright.cli.desk.Trouble;
+import facetwright.cli.json.Json;
+import facetwright.cli.json.SweepJson;
+import facetwright.draw.Drawing;
+import facetwright.draw.page.ComparingPages;
+import facetwright.export.PdfWriter;
+import facetwright.export.SvgWriter;
+import facetwright.measure.Length;
+import facetwright.measure.Unit;
+import facetwright.script.design.Design;
+import facetwright.script.design.Dial;
+import facetwright.script.design.DialText;
+import facetwright.words.NearName;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.SequencedMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Shows one dial of a design over its range. */
+@Command(
+    name = "sweep",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Shows what a design comes to as one dial is turned over its range: whether it closes, its"
+          + " size, its gap, whether it fits its sheet, how many measures it takes, what is found.",
+      "With --out the folded forms are drawn side by side."
+    })
+public final class SweepCommand implements Callable<Integer> {
+  @Mixin private DesignFile design;
+
+  @Option(names = "--dial", required = true, paramLabel = "name", description = "the dial to turn")
+  private String name;
+
+  @Option(names = "--from", paramLabel = "value", description = "where to begin (usual: its least)")
+  private String from = "";
+
+  @Option(names = "--to", paramLabel = "value", description = "where to end (usual: its greatest)")
+  private String to = "";
+
+  @Option(
+      names = "--step",
+      paramLabel = "value",
+      description =
+          "from value to value (usual: the dial's own steps, or a few marks of the ruler)")
+  private String step = "";
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "write sweep.pdf and sweep.svg into this folder")
+  private Path out;
+
+  @Mixin private Replacing replacing;
+
+  @Mixin private Json json;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws Exception {
+    Design now = design.evaluate();
+    Unit unit = now.unit();
+    Dial dial = dial(now);
+    List<Double> values = values(dial, unit);
+    String source = design.source();
+    Sweep sweep =
+        design.ask(
+            () -> Sweep.of(dial, unit, values, v -> design.evaluate(source, dial.name(), v)));
+    PrintWriter print = spec.commandLine().getOut();
+    if (json.isAsked()) {
+      print.println(SweepJson.of(now, sweep));
+    } else {
+      lines(now, sweep).forEach(print::println);
+    }
+    if (out != null) {
+      Output.write(
+          out,
+          files(now, sweep),
+          design.papers(out, now),
+          replacing.isAsked(),
+          json.isAsked() ? null : print);
+    }
+    print.flush();
+    return Exit.SOUND;
+  }
+
+  private Dial dial(Design now) {
+    List<String> known = now.dials().stream().map(Dial::name).toList();
+    return now.dials().stream()
+        .filter(d -> d.name().equals(name.strip()))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new Trouble.WrongCall(
+                    "--dial: there is no dial called \""
+                        + name
+                        + "\". "
+                        + NearName.nearest(name, known)
+                            .map(n -> "Did you mean \"" + n + "\"? ")
+                            .orElse("")
+                        + (known.isEmpty()
+                            ? "The design has no dials."
+                            : "Its dials are " + String.join(", ", known) + ".")));
+  }
+
+  private List<Double> values(Dial dial, Unit unit) {
+    double start = from.isEmpty() ? dial.from() : read("--from", from, unit);
+    double end = to.isEmpty() ? dial.to() : read("--to", to, unit);
+    double slack = 1e-9 * (dial.to() - dial.from());
+    if (start < dial.from() - slack || end > dial.to() + slack || start > end) {
+      throw new Trouble.WrongCall(
+          dial.name()
+              + " goes from "
+              + shown(dial, dial.from(), unit)
+              + " to "
+              + shown(dial, dial.to(), unit)
+              + ": take --from and --to within that, the lesser first.");
+    }
+    if (step.isEmpty()) {
+      return from.isEmpty() && to.isEmpty()
+          ? SweepValues.of(dial, unit)
+          : SweepValues.between(dial, start, end, unit);
+    }
+    try {
+      return SweepValues.stepping(start, end, read("--step", step, unit));
+    } catch (IllegalArgumentException e) {
+      throw new Trouble.WrongCall("--step: " + e.getMessage() + ".");
+    }
+  }
+
+  private static String shown(Dial dial, double value, Unit unit) {
+    return DialText.of(dial, value, unit);
+  }
+
+  private static double read(String option, String text, Unit unit) {
+    try {
+      return Length.parse(text, unit).in(unit);
+    } catch (IllegalArgumentException e) {
+      throw new Trouble.WrongCall(option + ": " + e.getMessage() + ".");
+    }
+  }
+
+  private static List<String> lines(Design now, Sweep sweep) {
+    SweepText text = new SweepText(sweep.unit());
+    List<String> lines = new ArrayList<>();
+    lines.add(now.title() + ": " + sweep.dial().name() + " over its range");
+    List<List<String>> rows = new ArrayList<>(List.of(SweepText.head(sweep.dial().name())));
+    sweep.steps().forEach(s -> rows.add(text.row(sweep, s)));
+    lines.addAll(Columns.aligned(rows));
+    for (Sweep.Sample s : sweep.steps()) {
+      if (s.design().isEmpty()) {
+        lines.add("  " + s.typed() + ": " + s.why());
+      }
+    }
+    return lines;
+  }
+
+  private static SequencedMap<String, byte[]> files(Design now, Sweep sweep) {
+    SweepText text = new SweepText(sweep.unit());
+    List<ComparingPages.Form> forms = new ArrayList<>();
+    for (Sweep.Sample s : sweep.steps()) {
+      s.design()
+          .ifPresent(
+              d ->
+                  forms.add(
+                      new ComparingPages.Form(
+                          sweep.dial().name()
+                              + " "
+                              + s.typed()
+                              + (SweepText.isNow(sweep, s) ? " (now)" : ""),
+                          text.below(s),
+                          d.net(),
+                          d.folded().poses())));
+    }
+    String title = now.title() + ": " + sweep.dial().name();
+    List<Drawing> pages = ComparingPages.of(title, sweep.unit(), forms);
+    SequencedMap<String, byte[]> files = new LinkedHashMap<>();
+    files.put("sweep.pdf", PdfWriter.write(title, now.header().author(), pages));
+    for (int i = 0; i < pages.size(); i++) {
+      String file = i == 0 ? "sweep.svg" : "sweep-" + (i + 1) + ".svg";
+      files.put(file, SvgWriter.write(title, pages.get(i)));
+    }
+    return files;
+  }
+}

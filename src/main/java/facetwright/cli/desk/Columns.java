@@ -1,0 +1,30 @@
+package facetwright.cli.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Rows of a table as lines of text. */
+public final class Columns {
+  private Columns() {}
+
+  /** Names to the left, numbers to the right. */
+  public static List<String> aligned(List<List<String>> rows) {
+    int columns = rows.getFirst().size();
+    int[] wide = new int[columns];
+    for (List<String> row : rows) {
+      for (int c = 0; c < columns; c++) {
+        wide[c] = Math.max(wide[c], row.get(c).length());
+      }
+    }
+    List<String> lines = new ArrayList<>();
+    for (List<String> row : rows) {
+      StringBuilder line = new StringBuilder();
+      for (int c = 0; c < columns; c++) {
+        String pad = " ".repeat(wide[c] - row.get(c).length());
+        line.append("  ").append(c == 0 ? row.get(c) + pad : pad + row.get(c));
+      }
+      lines.add(line.toString().stripTrailing());
+    }
+    return lines;
+  }
+}

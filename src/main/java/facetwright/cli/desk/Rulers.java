@@ -1,0 +1,22 @@
+package facetwright.cli.desk;
+
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
+import facetwright.papers.chart.ScoreChart;
+
+/** The ruler that a command is asked to measure by. */
+public final class Rulers {
+  private Rulers() {}
+
+  /** The ruler that was asked for, or the usual one where nothing was written. */
+  public static Ruler asked(String written, Unit unit) {
+    if (written.isEmpty()) {
+      return ScoreChart.usualRuler(unit);
+    }
+    try {
+      return Ruler.parse(written, unit);
+    } catch (IllegalArgumentException e) {
+      throw new Trouble.WrongCall("--ruler: " + e.getMessage() + ".");
+    }
+  }
+}

@@ -1,0 +1,84 @@
+package facetwright.cli.json;
+
+import facetwright.json.JsonText;
+import facetwright.papers.materials.Materials;
+import facetwright.papers.materials.Prices;
+import facetwright.papers.ring.RingPlan;
+import facetwright.papers.ring.Rings;
+import facetwright.papers.ring.Seating;
+import facetwright.papers.ring.SideCounts;
+import facetwright.papers.ring.Spacer;
+import facetwright.script.design.Design;
+import java.util.List;
+import tools.jackson.core.JsonGenerator;
+
+/** The ways to seat a ring as one JSON object. */
+public final class RingJson {
+  private static final int MOST_SIDES = 24;
+
+  private RingJson() {}
+
+  public static String of(
+      Design design, Rings rings, int count, List<RingPlan> plans, Materials materials) {
+    return JsonText.object(
+        json -> {
+          json.writeStringProperty("title", design.title());
+          json.writeNumberProperty("count", count);
+          json.writeNumberProperty("flush_degrees", RingPlan.flushDegrees(count));
+          json.writeBooleanProperty(
+              "flush", !plans.isEmpty() && plans.getFirst().seating().isFlush());
+          json.writeArrayPropertyStart("ways");
+          for (RingPlan plan : plans) {
+            way(json, design, plan);
+          }
+          json.writeEndArray();
+          numbers(json, "flush_sides", SideCounts.flush(count, MOST_SIDES));
+          numbers(json, "flush_counts", rings.flushCounts());
+          json.writeObjectPropertyStart("materials");
+          WorksJson.materials(json, materials, Prices.NONE);
+          json.writeEndObject();
+        });
+  }
+
+  private static void way(JsonGenerator json, Design design, RingPlan plan) {
+    Seating seating = plan.seating();
+    json.writeStartObject();
+    json.writeBooleanProperty("flush", seating.isFlush());
+    panels(json, "one", design, seating.one());
+    panels(json, "other", design, seating.other());
+    json.writeNumberProperty("normals_degrees", seating.normalsDegrees());
+    json.writeNumberProperty("tipped_degrees", seating.tippedDegrees());
+    json.writeNumberProperty("contact_mm2", seating.contact());
+    json.writeNumberProperty("glued_mm2", plan.glued());
+    json.writeNumberProperty("inner_mm", plan.inner());
+    json.writeNumberProperty("outer_mm", plan.outer());
+    json.writeNumberProperty("height_mm", plan.height());
+    if (seating.spacer().isPresent()) {
+      Spacer spacer = seating.spacer().get();
+      json.writeObjectPropertyStart("spacer");
+      json.writeNumberProperty("degrees", spacer.degrees());
+      json.writeNumberProperty("inner_mm", spacer.inner());
+      json.writeNumberProperty("outer_mm", spacer.outer());
+      json.writeNumberProperty("length_mm", spacer.length());
+      json.writeNumberProperty("height_mm", spacer.height());
+      json.writeEndObject();
+    }
+    json.writeEndObject();
+  }
+
+  private static void panels(JsonGenerator json, String name, Design design, List<Integer> panels) {
+    json.writeArrayPropertyStart(name);
+    for (int p : panels) {
+      json.writeString(design.net().panels().get(p).name());
+    }
+    json.writeEndArray();
+  }
+
+  private static void numbers(JsonGenerator json, String name, List<Integer> numbers) {
+    json.writeArrayPropertyStart(name);
+    for (int n : numbers) {
+      json.writeNumber(n);
+    }
+    json.writeEndArray();
+  }
+}

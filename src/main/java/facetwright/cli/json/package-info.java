@@ -1,0 +1,2 @@
+/** Answers of commands as JSON. */
+package facetwright.cli.json;

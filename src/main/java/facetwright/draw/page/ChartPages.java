@@ -1,0 +1,111 @@
+package facetwright.draw.page;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.LineKinds;
+import facetwright.draw.picture.Block;
+import facetwright.draw.picture.FoldPicture;
+import facetwright.draw.picture.Legend;
+import facetwright.draw.picture.StepPicture;
+import facetwright.fold.Folding;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
+import facetwright.net.Net;
+import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.SheetSizes;
+import facetwright.papers.chart.AsSet;
+import facetwright.papers.chart.ChartNotes;
+import facetwright.papers.chart.PieceChart;
+import facetwright.papers.chart.Replay;
+import facetwright.papers.chart.ScoreChart;
+import facetwright.papers.chart.Step;
+import facetwright.papers.chart.StepText;
+import java.util.List;
+
+/** The pages of a score chart: what to know, then each step with its picture. */
+public final class ChartPages {
+  /** How much of the width a picture takes that has its words beside it, in mm. */
+  static final double PICTURE = 80;
+
+  /** The most that such a picture takes of the height, in mm. */
+  static final double LOW = 50;
+
+  /** A picture of points has to be larger, in mm. */
+  private static final double HIGH = 104;
+
+  private final Flow flow;
+
+  private ChartPages(Flow flow) {
+    this.flow = flow;
+  }
+
+  /** By the ruler usual for the design's unit. */
+  public static List<Drawing> of(String title, Unit unit, Laid laid) {
+    return of(title, unit, laid, ScoreChart.usualRuler(unit));
+  }
+
+  /**
+   * @param title of the design
+   * @param unit Letter pages for inches, A4 for others
+   * @param ruler the maker's
+   */
+  public static List<Drawing> of(String title, Unit unit, Laid laid, Ruler ruler) {
+    ScoreChart chart = ScoreChart.of(laid.net(), ruler);
+    Flow flow =
+        new Flow(SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4"), title, "score chart");
+    ChartPages pages = new ChartPages(flow);
+    flow.title(title, summary(chart, ruler));
+    AsSet.words(laid, Folding.fold(laid), chart, unit).ifPresent(flow::words);
+    ChartNotes.cautions().forEach(c -> flow.words("Caution: " + c));
+    for (int i = 0; i < chart.pieces().size(); i++) {
+      pages.piece(laid.net(), i, chart, unit);
+    }
+    return flow.pages();
+  }
+
+  private static String summary(ScoreChart chart, Ruler ruler) {
+    int n = chart.distinctMeasures();
+    return "Score chart. "
+        + (chart.pieces().size() == 1 ? "" : chart.pieces().size() + " pieces. ")
+        + "Ruler: "
+        + ruler.name()
+        + ". The scores take "
+        + n
+        + " different measure"
+        + (n == 1 ? "." : "s.");
+  }
+
+  private void piece(Net net, int index, ScoreChart all, Unit unit) {
+    PieceChart chart = all.pieces().get(index);
+    if (all.pieces().size() > 1) {
+      flow.heading("Piece " + (index + 1) + ", with " + chart.name(), LOW);
+    }
+    ChartNotes.of(chart, unit).forEach(n -> flow.item("–", n));
+    flow.gap(3);
+    List<Replay.Frame> frames = Replay.frames(chart.steps());
+    List<String> words = StepText.of(chart);
+    for (int i = 0; i < words.size(); i++) {
+      Step step = chart.steps().get(i);
+      String lead = i + 1 + ".";
+      if (step instanceof Step.Points points) {
+        flow.under(picture(chart, frames, i, flow.width(), 150), lead, StepText.INTRO_TO_POINTS);
+        flow.columns(StepText.points(points));
+        flow.gap(3);
+      } else if (step instanceof Step.Trim) {
+        flow.beside(picture(chart, frames, i, PICTURE, LOW * 0.7), PICTURE, lead, words.get(i));
+      } else if (chart.isForBoard()) {
+        flow.beside(picture(chart, frames, i, PICTURE, LOW), PICTURE, lead, words.get(i));
+      } else {
+        flow.under(picture(chart, frames, i, flow.width(), HIGH), lead, words.get(i));
+      }
+    }
+    Block folds = FoldPicture.of(net, index, chart, PICTURE - 12, LOW - 12);
+    flow.beside(folds, PICTURE, words.size() + 1 + ".", ChartNotes.folding());
+    flow.put(Legend.of(LineKinds.used(folds.marks()), 1));
+    flow.gap(3);
+  }
+
+  private static Block picture(
+      PieceChart chart, List<Replay.Frame> frames, int step, double width, double height) {
+    return StepPicture.of(chart, frames, step, width, height);
+  }
+}

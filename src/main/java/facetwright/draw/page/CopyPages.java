@@ -1,0 +1,200 @@
+package facetwright.draw.page;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.FillKind;
+import facetwright.draw.Ink;
+import facetwright.draw.Lettering;
+import facetwright.draw.LineKind;
+import facetwright.draw.Mark;
+import facetwright.draw.Mark.Anchor;
+import facetwright.draw.Mark.Stroke;
+import facetwright.draw.Mark.Text;
+import facetwright.draw.Mark.Weight;
+import facetwright.draw.NetDrawing;
+import facetwright.draw.picture.Block;
+import facetwright.draw.picture.Scaling;
+import facetwright.geom.Box2;
+import facetwright.geom.Motion2;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.measure.Length;
+import facetwright.measure.Unit;
+import facetwright.net.Net;
+import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.SheetSize;
+import facetwright.net.sheet.SheetSizes;
+import facetwright.papers.copies.CopyPlan;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * As many copies of a net as one sheet gives: a page with their picture and where each lies, then
+ * the sheet at true size.
+ */
+public final class CopyPages {
+  private static final double EDGE = 15;
+  private static final double GAP = 6;
+  private static final double MOST_HIGH = 0.6;
+  private static final int MOST_TOLD = 36;
+
+  private CopyPages() {}
+
+  /**
+   * Draws the pages.
+   *
+   * @param title of the design
+   * @param unit lengths are told in it; the first page is A4 or Letter by it
+   * @param laid the net that was planned
+   */
+  public static List<Drawing> of(String title, Unit unit, Laid laid, CopyPlan plan) {
+    if (plan.count() == 0) {
+      return List.of(page(title, unit, laid, plan));
+    }
+    List<Drawing> pages = new ArrayList<>(List.of(page(title, unit, laid, plan)));
+    pages.addAll(TemplatePages.of(title, unit, plan.laid(laid.net())));
+    return List.copyOf(pages);
+  }
+
+  private static Drawing page(String title, Unit unit, Laid laid, CopyPlan plan) {
+    SheetSize paper = SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4");
+    double width = paper.width() - 2 * EDGE;
+    List<Mark> marks = new ArrayList<>();
+    Block head =
+        Block.text(
+            Lettering.printable(title).strip() + ": " + heading(plan),
+            words(unit, laid, plan),
+            width);
+    double y = paper.height() - EDGE - head.height();
+    marks.addAll(head.at(place(y, head), false));
+    if (plan.count() == 0) {
+      return new Drawing(paper.width(), paper.height(), marks);
+    }
+    double scale =
+        Math.min(width / plan.stock().width(), MOST_HIGH * paper.height() / plan.stock().height());
+    y -= GAP + scale * plan.stock().height();
+    Vec2 corner = new Vec2((paper.width() - scale * plan.stock().width()) / 2, y);
+    picture(marks, laid.net(), plan, corner, scale);
+    y -= GAP;
+    Block told = Block.text("", List.of(places(unit, laid.net(), plan)), width);
+    if (told.height() <= y - EDGE) {
+      marks.addAll(told.at(place(y - told.height(), told), false));
+    }
+    return new Drawing(paper.width(), paper.height(), marks);
+  }
+
+  private static Box2 place(double y, Block block) {
+    return new Box2(EDGE, y, EDGE + block.width(), y + block.height());
+  }
+
+  private static String heading(CopyPlan plan) {
+    return switch (plan.count()) {
+      case 0 -> "more than one sheet";
+      case 1 -> "one from a sheet";
+      default -> CopyPlan.counted(plan.count()) + " from a sheet";
+    };
+  }
+
+  private static List<String> words(Unit unit, Laid laid, CopyPlan plan) {
+    List<String> words = new ArrayList<>();
+    if (plan.count() == 0) {
+      words.add(
+          laid.fits()
+              ? "One takes " + laid.sheets() + " sheets of " + plan.stock().name() + "."
+              : "It does not fit " + plan.stock().name() + ".");
+      return words;
+    }
+    String apart = plan.gap() > 0 ? length(plan.gap(), unit) + " is" : "nothing is";
+    String margin = plan.margin() > 0 ? ", " + length(plan.margin(), unit) + " at the edges" : "";
+    words.add(
+        "One sheet of "
+            + plan.stock().name()
+            + ", "
+            + length(plan.stock().width(), unit)
+            + " wide and "
+            + length(plan.stock().height(), unit)
+            + " high as it lies, gives "
+            + CopyPlan.counted(plan.count())
+            + ". Between two of them "
+            + apart
+            + " left for the knife"
+            + margin
+            + ".");
+    words.add(
+        "The picture is not to scale; the next page is. Cut the sheet apart between them before you"
+            + " score.");
+    return words;
+  }
+
+  private static void picture(List<Mark> marks, Net net, CopyPlan plan, Vec2 corner, double scale) {
+    Drawing drawn = NetDrawing.of(plan.laid(net), 0, EnumSet.of(NetDrawing.Content.GLUE));
+    Motion2 there = Motion2.shift(corner);
+    Polygon2 sheet = Polygon2.rectangle(0, 0, plan.stock().width(), plan.stock().height());
+    List<Polygon2> rings = new ArrayList<>(List.of(sheet));
+    rings.addAll(plan.outlines(net));
+    List<Mark> all = new ArrayList<>(List.of(new Mark.Fill(rings, FillKind.WASTE)));
+    all.addAll(drawn.marks());
+    all.add(Stroke.around(sheet, LineKind.SHEET));
+    new Scaling(scale).of(all).forEach(m -> marks.add(m.moved(there)));
+    double size = Lettering.pt(13);
+    for (int i = 0; i < plan.count(); i++) {
+      for (Vec2 middle : middles(net)) {
+        Vec2 at = corner.plus(plan.copies().get(i).apply(middle).times(scale));
+        marks.add(
+            new Text(
+                at.minus(new Vec2(0, size * Lettering.CAP_HEIGHT / 2)),
+                size,
+                0,
+                Anchor.MIDDLE,
+                Weight.BOLD,
+                Ink.BLACK,
+                String.valueOf(i + 1)));
+      }
+    }
+  }
+
+  /** The middle of each piece's largest panel, which card surely covers. */
+  private static List<Vec2> middles(Net net) {
+    int[] piece = net.pieceOfPanel();
+    return IntStream.range(0, net.pieces())
+        .mapToObj(
+            of ->
+                IntStream.range(0, piece.length)
+                    .filter(p -> piece[p] == of)
+                    .mapToObj(p -> net.panels().get(p).outline())
+                    .max(Comparator.comparingDouble(Polygon2::area))
+                    .orElseThrow()
+                    .centroid())
+        .toList();
+  }
+
+  private static String places(Unit unit, Net net, CopyPlan plan) {
+    List<String> each = new ArrayList<>();
+    for (int i = 0; i < Math.min(MOST_TOLD, plan.count()); i++) {
+      Motion2 m = plan.copies().get(i);
+      Box2 box = net.moved(Collections.nCopies(net.pieces(), m)).box();
+      each.add(
+          (i + 1) + ": " + length(box.minX(), unit) + ", " + length(box.minY(), unit) + turned(m));
+    }
+    String more = plan.count() > MOST_TOLD ? "; …" : "";
+    return "How far each one's box lies from the left edge and from the foot of the sheet, and how"
+        + " far it is turned to the left: "
+        + each.stream().collect(Collectors.joining("; "))
+        + more
+        + ".";
+  }
+
+  private static String turned(Motion2 motion) {
+    double degrees = Math.toDegrees(Math.atan2(motion.sin(), motion.cos()));
+    long whole = Math.floorMod(Math.round(degrees), 360L);
+    return whole == 0 ? "" : ", " + whole + "°";
+  }
+
+  private static String length(double mm, Unit unit) {
+    return new Length(Math.abs(mm) < 1e-6 ? 0 : mm).read(unit);
+  }
+}

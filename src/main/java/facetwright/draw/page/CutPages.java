@@ -1,0 +1,54 @@
+package facetwright.draw.page;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.picture.CutPicture;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.SheetSizes;
+import facetwright.papers.cutting.SheetPlan;
+import facetwright.papers.layers.LayerPlan;
+import facetwright.papers.materials.Works;
+import facetwright.papers.materials.WorksText;
+import java.util.List;
+
+/** How layers are cut: for each sheet its picture, not to scale, and its numbered cuts. */
+public final class CutPages {
+  /** How much of the page's height the picture of a sheet takes. */
+  private static final double TALL = 0.46;
+
+  private CutPages() {}
+
+  /**
+   * @param title of the design
+   * @param unit lengths are told in it; the pages are A4 or Letter by it
+   * @return pages on each sheet that is cut in a way of its own; none where there are no layers
+   */
+  public static List<Drawing> of(String title, Unit unit, Works works) {
+    if (works.plans().isEmpty()) {
+      return List.of();
+    }
+    var paper = SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4");
+    WorksText words = new WorksText(unit);
+    Flow flow = new Flow(paper, title, "cutting the layers");
+    flow.title(title, "Cutting the layers.");
+    flow.words(WorksText.CAUTION);
+    for (LayerPlan plan : works.plans()) {
+      flow.heading(plan.paper().words());
+      flow.words(words.summary(plan));
+      words.groups(plan).forEach(g -> flow.item("–", g));
+      words.lost(works).ifPresent(flow::words);
+      List<SheetPlan> sheets = plan.plan().sheets();
+      for (SheetPlan sheet : sheets) {
+        flow.heading(words.sheet(sheet), TALL * paper.height() + 20);
+        flow.words(words.given(sheet, plan));
+        flow.words(
+            "A number at a line is the cut that makes it; equal parts are cut alike. The picture is"
+                + " not to scale; what is shaded is waste.");
+        flow.gap(2);
+        flow.putCentred(CutPicture.of(sheet, plan, flow.width(), TALL * paper.height()));
+        flow.gap(3);
+        words.steps(sheet, plan).forEach(flow::words);
+      }
+    }
+    return flow.pages();
+  }
+}

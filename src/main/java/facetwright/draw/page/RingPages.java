@@ -1,0 +1,110 @@
+package facetwright.draw.page;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.FoldedDrawing;
+import facetwright.draw.LineKind;
+import facetwright.draw.Mark;
+import facetwright.draw.Viewpoint;
+import facetwright.draw.picture.Block;
+import facetwright.draw.picture.CheckRuler;
+import facetwright.draw.picture.Scaling;
+import facetwright.geom.Motion3;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.measure.Unit;
+import facetwright.net.Net;
+import facetwright.net.NetMerge;
+import facetwright.net.sheet.SheetSize;
+import facetwright.net.sheet.SheetSizes;
+import facetwright.papers.ring.RingPlan;
+import facetwright.papers.ring.Spacer;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** A page on a ring: words, the ring from above, and the ring as it stands. */
+public final class RingPages {
+  /** The most that a picture takes of the page's height, in mm. */
+  private static final double TALL = 110;
+
+  /** A longer strip finds no room on a page beside its words, in mm. */
+  private static final double LONGEST = 205;
+
+  private static final Viewpoint ABOVE = new Viewpoint(-Math.PI / 2, Math.PI / 2);
+  private static final Viewpoint STANDING = new Viewpoint(Math.toRadians(-80), Math.toRadians(32));
+
+  private RingPages() {}
+
+  /** The copies of a ring as one net and its poses. */
+  static FoldedDrawing drawing(Net piece, List<Motion3> poses, RingPlan plan) {
+    List<Motion3> placed = new ArrayList<>();
+    for (Motion3 copy : plan.copies()) {
+      poses.forEach(p -> placed.add(p.then(copy)));
+    }
+    Net all = NetMerge.of(Collections.nCopies(plan.count(), piece));
+    return new FoldedDrawing(all, placed, true);
+  }
+
+  /**
+   * @param title of the design
+   * @param unit lengths are told in it; the page is A4 or Letter by it
+   * @param poses where the panels of a single piece stand
+   * @param words what to say of the ring
+   * @param materials what to buy for all its pieces, a line a thing
+   */
+  public static List<Drawing> of(
+      String title,
+      Unit unit,
+      Net piece,
+      List<Motion3> poses,
+      RingPlan plan,
+      List<String> words,
+      List<String> materials) {
+    SheetSize paper = SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4");
+    Flow flow = new Flow(paper, title, "a ring of " + plan.count());
+    flow.title(title, "A ring of " + plan.count() + ".");
+    FoldedDrawing ring = drawing(piece, poses, plan);
+    double wide = (flow.width() - 6) / 2;
+    flow.row(
+        List.of(picture(ring, ABOVE, wide, TALL), picture(ring, STANDING, wide, TALL)),
+        List.of("", ""),
+        List.of("From above.", "As it stands."),
+        2);
+    flow.heading("How it is put together");
+    words.forEach(w -> flow.item("–", w));
+    flow.heading("What all " + plan.count() + " take");
+    materials.forEach(m -> flow.item("–", m));
+    plan.seating().spacer().ifPresent(s -> spacer(flow, s));
+    return flow.pages();
+  }
+
+  /** The strip of a spacer at true size, upright where it is longer than the page is wide. */
+  private static void spacer(Flow flow, Spacer s) {
+    boolean isUpright = s.strip() > flow.width();
+    double wide = isUpright ? s.height() : s.strip();
+    double high = isUpright ? s.strip() : s.height();
+    if (wide > flow.width() || high > LONGEST) {
+      return;
+    }
+    List<Mark> marks = new ArrayList<>();
+    marks.add(Mark.Stroke.around(Polygon2.rectangle(0, 0, wide, high), LineKind.CUT));
+    for (double at : s.scores()) {
+      Vec2 from = isUpright ? new Vec2(0, at) : new Vec2(at, 0);
+      Vec2 to = isUpright ? new Vec2(wide, at) : new Vec2(at, high);
+      marks.add(Mark.Stroke.line(from, to, LineKind.MOUNTAIN));
+    }
+    Block ruler = CheckRuler.both(LineKind.GUIDE);
+    flow.heading("The spacer at true size", ruler.height() + high + 20);
+    flow.words(
+        "Print at 100 %, without fitting to the page, and lay a ruler on the check ruler. Score"
+            + " along the dash-dot lines, crests outward; cut along the solid ones.");
+    flow.gap(2);
+    flow.put(ruler);
+    flow.gap(4);
+    flow.put(new Block(wide, high, marks));
+  }
+
+  private static Block picture(FoldedDrawing ring, Viewpoint from, double wide, double tall) {
+    return Scaling.fitted(ring.seen(from), ring.bounds(from), wide, tall);
+  }
+}

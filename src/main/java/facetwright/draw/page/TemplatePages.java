@@ -1,0 +1,272 @@
+package facetwright.draw.page;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.FreeSpace;
+import facetwright.draw.FreeSpace.Corner;
+import facetwright.draw.Lettering;
+import facetwright.draw.LineKind;
+import facetwright.draw.LineKinds;
+import facetwright.draw.Mark;
+import facetwright.draw.NetDrawing;
+import facetwright.draw.SheetPart;
+import facetwright.draw.picture.Block;
+import facetwright.draw.picture.CheckRuler;
+import facetwright.draw.picture.Legend;
+import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Motion2;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import facetwright.measure.Length;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
+import facetwright.net.Net;
+import facetwright.net.sheet.Laid;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * The true-size pages of a template: one page a sheet, as large as the sheet. Title, legend,
+ * caution and check ruler stand where no panel lies. What finds no room on any sheet stands on one
+ * more page at the end; the check ruler then lies inside a panel, drawn lightly.
+ */
+public final class TemplatePages {
+  private static final double EDGE = 5;
+  private static final double CLEARANCE = 1;
+  private static final double BETWEEN = 3;
+
+  /** Room left beside the panels where the page has it. */
+  private static final double ROOMY = 2;
+
+  /** Common practice, no source. */
+  static final String CAUTION =
+      "Caution: knives are sharp. Cut on a mat, away from yourself, with a fresh blade, in several"
+          + " light strokes. Children cut and score only with an adult beside them.";
+
+  private final String title;
+  private final Unit unit;
+  private final Laid laid;
+  private final List<Drawing> nets;
+  private final List<LineKind> kinds;
+  private final List<String> missing = new ArrayList<>();
+
+  private TemplatePages(String title, Unit unit, Laid laid) {
+    this.title = Lettering.title(title);
+    this.unit = unit;
+    this.laid = laid;
+    this.nets = IntStream.range(0, laid.sheets()).mapToObj(i -> NetDrawing.of(laid, i)).toList();
+    this.kinds = LineKinds.used(nets.stream().flatMap(n -> n.marks().stream()).toList());
+  }
+
+  /**
+   * @param title of the design
+   * @param unit the sheet's size is given in it
+   * @return a page for each sheet, and one more where a sheet has no room for its words
+   */
+  public static List<Drawing> of(String title, Unit unit, Laid laid) {
+    TemplatePages pages = new TemplatePages(title, unit, laid);
+    List<Drawing> all = new ArrayList<>();
+    for (int i = 0; i < laid.sheets(); i++) {
+      all.add(pages.sheet(i));
+    }
+    if (!pages.missing.isEmpty()) {
+      all.add(pages.key());
+    }
+    return List.copyOf(all);
+  }
+
+  private Drawing sheet(int index) {
+    SheetPart part = SheetPart.of(laid, index);
+    Drawing page = nets.get(index);
+    FreeSpace free = new FreeSpace(page.width(), page.height());
+    Net net = laid.net();
+    Vec2 shift = part.shift();
+    for (int p : part.panels()) {
+      free.take(moved(net.panels().get(p).outline(), shift), CLEARANCE);
+    }
+    if (part.over()) {
+      Box2 sheet = laid.sheet(index);
+      free.line(
+          moved(
+              Polygon2.rectangle(sheet.minX(), sheet.minY(), sheet.width(), sheet.height()), shift),
+          CLEARANCE);
+    }
+    net.ticks().stream()
+        .filter(t -> part.has(t.mark().middle()))
+        .forEach(t -> free.take(box(t.mark(), shift), CLEARANCE));
+    List<Mark> words = new ArrayList<>();
+    List<Block> rulers = rulers(free, words);
+    if (!rulers.isEmpty()) {
+      missing.add("Sheet " + (index + 1) + " is full: a check ruler is drawn lightly on a panel.");
+      rulers.forEach(r -> rulerOnPanel(page, part, words, r));
+    }
+    List<String> left = new ArrayList<>();
+    if (!place(free, words, heading(index, part.over()), Corner.TOP_LEFT)) {
+      left.add("title");
+    }
+    if (!place(free, words, legends(), Corner.BOTTOM_RIGHT)) {
+      left.add("legend");
+    }
+    if (!place(free, words, cautions(), Corner.BOTTOM_LEFT)) {
+      left.add("caution");
+    }
+    if (!left.isEmpty()) {
+      missing.add(
+          "Sheet " + (index + 1) + " has no room for its " + String.join(" and ", left) + ".");
+    }
+    return page.with(words);
+  }
+
+  /** Puts both scales together, or else apart; gives back, drawn lightly, what found no room. */
+  private static List<Block> rulers(FreeSpace free, List<Mark> words) {
+    LineKind dark = LineKind.GUIDE;
+    LineKind light = LineKind.TICK;
+    if (place(free, words, List.of(CheckRuler.both(dark)), Corner.BOTTOM_LEFT)) {
+      return List.of();
+    }
+    boolean mm = place(free, words, List.of(CheckRuler.mm(dark)), Corner.BOTTOM_LEFT);
+    boolean inches = place(free, words, List.of(CheckRuler.inches(dark)), Corner.BOTTOM_LEFT);
+    if (mm && inches) {
+      return List.of();
+    }
+    return List.of(
+        mm ? CheckRuler.inches(light) : inches ? CheckRuler.mm(light) : CheckRuler.both(light));
+  }
+
+  /** The last resort: where it crosses no line, and failing that in the middle of the page. */
+  private void rulerOnPanel(Drawing page, SheetPart part, List<Mark> words, Block ruler) {
+    FreeSpace between = new FreeSpace(page.width(), page.height());
+    for (int p : part.panels()) {
+      between.line(moved(laid.net().panels().get(p).outline(), part.shift()), 0.5);
+      laid.net()
+          .panels()
+          .get(p)
+          .openings()
+          .forEach(o -> between.take(moved(o.outline(), part.shift()), CLEARANCE));
+    }
+    for (Mark mark : page.marks()) {
+      if (mark instanceof Mark.Text text) {
+        between.take(
+            new Box2(
+                text.at().x() - text.width() / 2,
+                text.at().y() - text.size(),
+                text.at().x() + text.width() / 2,
+                text.at().y() + text.size()),
+            CLEARANCE);
+      }
+    }
+    if (!place(between, words, List.of(ruler), Corner.BOTTOM_LEFT)) {
+      boolean upright = page.height() > page.width();
+      double width = upright ? ruler.height() : ruler.width();
+      double height = upright ? ruler.width() : ruler.height();
+      double x = (page.width() - width) / 2;
+      double y = (page.height() - height) / 2;
+      words.addAll(ruler.at(new Box2(x, y, x + width, y + height), upright));
+    }
+  }
+
+  /** Puts the first of these that fits, level before upright, and takes its place. */
+  private static boolean place(
+      FreeSpace free, List<Mark> words, List<Block> variants, Corner corner) {
+    for (boolean upright : new boolean[] {false, true}) {
+      for (double room : new double[] {ROOMY, 0}) {
+        for (Block block : variants) {
+          double width = upright ? block.height() : block.width();
+          double height = upright ? block.width() : block.height();
+          Optional<Box2> place =
+              free.find(width + 2 * room, height + 2 * room, EDGE - room, corner)
+                  .map(p -> p.grown(-room));
+          if (place.isPresent()) {
+            free.take(place.get(), BETWEEN);
+            words.addAll(block.at(place.get(), upright));
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  private List<Block> heading(int index, boolean over) {
+    List<String> lines = new ArrayList<>();
+    lines.add("Outside faces up.");
+    String sheets =
+        laid.sheets() == 1 ? "" : "Sheet " + (index + 1) + " of " + laid.sheets() + ". ";
+    if (over) {
+      lines.add(sheets + "True size. The net is larger than the sheet: " + size() + ".");
+    } else {
+      lines.add(sheets + "True size on " + size() + ".");
+    }
+    lines.add("Print at 100 %, without fitting to the page, and lay a ruler on the check ruler.");
+    return widths(title, lines);
+  }
+
+  private List<Block> legends() {
+    return List.of(4, 3, 2, 1).stream()
+        .map(columns -> Legend.of(kinds, Math.min(columns, Math.max(1, kinds.size()))))
+        .sorted((a, b) -> Double.compare(a.width(), b.width()))
+        .toList();
+  }
+
+  private static List<Block> cautions() {
+    return widths("", List.of(CAUTION));
+  }
+
+  private static List<Block> widths(String heading, List<String> lines) {
+    return List.of(
+        Block.text(heading, lines, 90),
+        Block.text(heading, lines, 60),
+        Block.text(heading, lines, 130),
+        Block.text(heading, lines, 190),
+        Block.text(heading, lines, 260),
+        Block.text(heading, lines, 40));
+  }
+
+  private String size() {
+    double width = laid.stock().width();
+    double height = laid.stock().height();
+    String name = Lettering.printable(laid.stock().name()).strip();
+    return (name.isEmpty() ? "" : name + ", ")
+        + number(width)
+        + " × "
+        + number(height)
+        + " "
+        + unit.symbol();
+  }
+
+  private String number(double mm) {
+    Ruler ruler = unit == Unit.INCH ? Ruler.SIXTEENTHS : new Ruler(unit, unit == Unit.MM ? 1 : 10);
+    Ruler.Reading reading = ruler.read(new Length(mm));
+    if (reading.exact(new LengthTolerance(1e-3))) {
+      return reading.text().replace(" " + unit.symbol(), "");
+    }
+    return String.format(Locale.ROOT, unit == Unit.MM ? "%.1f" : "%.2f", new Length(mm).in(unit));
+  }
+
+  private Drawing key() {
+    Drawing page = new Drawing(laid.stock().width(), laid.stock().height(), List.of());
+    FreeSpace free = new FreeSpace(page.width(), page.height());
+    List<Mark> words = new ArrayList<>();
+    List<String> lines = new ArrayList<>();
+    lines.add("Key to the template. Outside faces up on every sheet. Sheets: " + size() + ".");
+    lines.addAll(missing);
+    lines.add("Print at 100 %, without fitting to the page, and lay a ruler on the check ruler.");
+    place(free, words, widths(title, lines), Corner.TOP_LEFT);
+    place(free, words, legends(), Corner.TOP_LEFT);
+    place(free, words, cautions(), Corner.TOP_LEFT);
+    rulers(free, words);
+    return page.with(words);
+  }
+
+  private static Polygon2 moved(Polygon2 outline, Vec2 shift) {
+    return Motion2.shift(shift).apply(outline);
+  }
+
+  private static Box2 box(Segment2 mark, Vec2 shift) {
+    return Box2.around(List.of(mark.from().plus(shift), mark.to().plus(shift)));
+  }
+}

@@ -1,0 +1,2 @@
+/** Pages of every paper, put together from words and pictures. */
+package facetwright.draw.page;

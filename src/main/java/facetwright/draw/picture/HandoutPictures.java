@@ -1,0 +1,99 @@
+package facetwright.draw.picture;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.FoldedDrawing;
+import facetwright.draw.NetDrawing;
+import facetwright.draw.SheetPart;
+import facetwright.draw.Viewpoint;
+import facetwright.fold.Folding;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.walk.FoldPath;
+import facetwright.geom.Box2;
+import facetwright.geom.Motion3;
+import facetwright.net.sheet.Laid;
+import facetwright.papers.chart.PieceChart;
+import facetwright.papers.chart.Replay;
+import facetwright.papers.chart.ScoreChart;
+import facetwright.papers.chart.Step;
+import facetwright.papers.handout.Assembly;
+import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Picture;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The pictures of a handout, each about as large as a given size at most. */
+public final class HandoutPictures {
+  private static final Set<NetDrawing.Content> LAYERED =
+      EnumSet.of(NetDrawing.Content.CARD, NetDrawing.Content.LAYERS);
+
+  /** The bare blank needs no more than this part of the height. */
+  private static final double LOW = 0.7;
+
+  private final Laid laid;
+  private final FoldedForm form;
+  private final ScoreChart chart;
+  private final List<Assembly.Stage> turns;
+  private final Map<Integer, List<Replay.Frame>> frames = new HashMap<>();
+  private final Map<Double, FoldedDrawing> drawings = new HashMap<>();
+  private FoldPath path;
+
+  /**
+   * @param form the folded form of the laid net
+   * @param handout of the same
+   */
+  public HandoutPictures(Laid laid, FoldedForm form, Handout handout) {
+    this.laid = laid;
+    this.form = form;
+    this.chart = handout.chart();
+    this.turns = handout.turns();
+  }
+
+  /** Where the panels are part of the way, 0 flat to 1 made. */
+  List<Motion3> poses(double t) {
+    if (t == 1) {
+      return form.poses();
+    }
+    if (path == null) {
+      path = Folding.path(laid);
+    }
+    return path.at(t);
+  }
+
+  /** About this wide and high at most, in mm; what is small is larger than life, and says so. */
+  public Drawing of(Picture picture, double width, double height) {
+    Block block = block(picture, width, height);
+    return new Drawing(block.width(), block.height(), block.marks());
+  }
+
+  public Block block(Picture picture, double width, double height) {
+    return switch (picture) {
+      case Picture.Scored s -> {
+        PieceChart piece = chart.pieces().get(s.piece());
+        boolean isBare = piece.steps().get(s.step()) instanceof Step.Trim;
+        yield StepPicture.plain(
+            piece,
+            frames.computeIfAbsent(s.piece(), _ -> Replay.frames(piece.steps())),
+            s.step(),
+            width,
+            isBare ? LOW * height : height);
+      }
+      case Picture.Senses s ->
+          FoldPicture.of(laid.net(), s.piece(), chart.pieces().get(s.piece()), width, height);
+      case Picture.Layered l -> {
+        SheetPart part = SheetPart.of(laid, l.sheet());
+        yield Scaling.fitted(NetDrawing.of(part, LAYERED).marks(), part.panelBox(), width, height);
+      }
+      case Picture.Numbered n -> GluePicture.of(laid, n.sheet(), turns, width, height);
+      case Picture.Folded folded -> {
+        FoldedDrawing drawing =
+            drawings.computeIfAbsent(
+                folded.t(), t -> new FoldedDrawing(laid.net(), poses(t), true));
+        Box2 box = drawing.bounds(Viewpoint.USUAL);
+        yield Scaling.fitted(drawing.seen(Viewpoint.USUAL), box, width, height);
+      }
+    };
+  }
+}

@@ -1,0 +1,2 @@
+/** Pictures that stand on pages: blocks of marks with a size, each made from what it shows. */
+package facetwright.draw.picture;

@@ -1,0 +1,2 @@
+/** The way from flat to made, step by step. */
+package facetwright.fold.walk;

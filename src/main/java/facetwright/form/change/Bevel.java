@@ -1,0 +1,157 @@
+package facetwright.form.change;
+
+import facetwright.form.Change;
+import facetwright.form.Facet;
+import facetwright.form.FacetFrame;
+import facetwright.form.FacetNames;
+import facetwright.form.Form;
+import facetwright.form.FormCheck;
+import facetwright.form.FormEdge;
+import facetwright.form.FormException;
+import facetwright.form.FormMeasure;
+import facetwright.form.Limits;
+import facetwright.form.Newell;
+import facetwright.form.Sides;
+import facetwright.form.make.HalfSpaces;
+import facetwright.geom.Vec3;
+import facetwright.words.Decimals;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Bevels: edges or corners cut back. */
+public final class Bevel {
+  private Bevel() {}
+
+  /**
+   * Planes every edge off so that each facet loses a margin of this width along its sides; the new
+   * facets are named "edge 1", …. Convex forms only.
+   *
+   * @param amount in mm
+   */
+  public static Change edges(double amount) {
+    return form -> edges(form, amount);
+  }
+
+  /**
+   * Cuts every corner off through the points at a distance along its edges; the new facets are
+   * named "corner 1", …. At half an edge the cuts meet and the edge is gone.
+   *
+   * @param distance in mm, at most half the shortest edge
+   */
+  public static Change corners(double distance) {
+    return form -> corners(form, distance);
+  }
+
+  /** Every edge planed off so that each facet loses a margin of this width along its sides. */
+  private static Form edges(Form form, double amount) {
+    Limits.length("the bevel", amount);
+    FormCheck.require(
+        form.isConvex(), "edges can be beveled on a closed form without hollows only");
+    Vec3 inner = form.centre();
+    List<HalfSpaces.Plane> planes = new ArrayList<>();
+    for (int f = 0; f < form.facets().size(); f++) {
+      FacetFrame frame = form.frame(f);
+      planes.add(
+          new HalfSpaces.Plane(frame.normal(), frame.origin().minus(inner).dot(frame.normal())));
+    }
+    List<String> names = new ArrayList<>();
+    for (FormEdge e : form.edges()) {
+      Vec3 left = planes.get(e.left()).normal();
+      Vec3 right = planes.get(e.right()).normal();
+      double fold = FormMeasure.fold(form, e);
+      Vec3 normal = left.plus(right).unit();
+      double depth = amount * Math.sin(fold / 2);
+      double distance = form.corners().get(e.from()).minus(inner).dot(normal) - depth;
+      if (fold > 1e-6) {
+        FormCheck.require(distance > 0, tooMuch(amount));
+        names.add("edge " + (names.size() + 1));
+        planes.add(new HalfSpaces.Plane(normal, distance));
+      }
+    }
+    HalfSpaces.Body body;
+    try {
+      body = HalfSpaces.under(inner, planes);
+    } catch (FormException slivers) {
+      throw new FormException(
+          "a bevel of "
+              + Decimals.plain(amount)
+              + " mm leaves slivers too fine to make: take another");
+    }
+    List<Facet> facets = new ArrayList<>();
+    for (int p = 0; p < planes.size(); p++) {
+      List<Integer> loop = body.loops().get(p);
+      FormCheck.require(loop.size() >= 3, tooMuch(amount));
+      facets.add(
+          p < form.facets().size()
+              ? Carry.onto(form, p, loop, body.corners())
+              : Facet.of(names.get(p - form.facets().size()), loop));
+    }
+    return Form.of(body.corners(), FacetNames.apart(facets));
+  }
+
+  private static String tooMuch(double amount) {
+    return "a bevel of "
+        + Decimals.plain(amount)
+        + " mm takes a facet or an edge away whole: take less";
+  }
+
+  /** Every corner cut off through the points at this distance along its edges. */
+  private static Form corners(Form form, double distance) {
+    Limits.length("the bevel", distance);
+    FormCheck.require(
+        form.isClosed(), "corners can be beveled on a closed form only: open it afterwards");
+    double shortest = form.edges().stream().mapToDouble(form::length).min().orElseThrow();
+    FormCheck.require(
+        distance <= shortest / 2 + 1e-7,
+        "a bevel of corners can be at most half the shortest edge, "
+            + Decimals.plain(shortest / 2)
+            + " mm, not "
+            + Decimals.plain(distance));
+    List<Vec3> corners = new ArrayList<>();
+    int[] nearFrom = new int[form.edges().size()];
+    int[] nearTo = new int[form.edges().size()];
+    int[][] edgeOf = Sides.edgeOfSide(form);
+    for (int e = 0; e < nearFrom.length; e++) {
+      FormEdge edge = form.edges().get(e);
+      Vec3 from = form.corners().get(edge.from());
+      Vec3 to = form.corners().get(edge.to());
+      double length = from.distance(to);
+      boolean meet = Math.abs(length - 2 * distance) <= 2e-7;
+      nearFrom[e] = corners.size();
+      corners.add(from.toward(to, meet ? 0.5 : distance / length));
+      nearTo[e] = meet ? nearFrom[e] : corners.size();
+      if (!meet) {
+        corners.add(to.toward(from, distance / length));
+      }
+    }
+    List<Facet> facets = new ArrayList<>();
+    for (int f = 0; f < form.facets().size(); f++) {
+      List<Integer> loop = new ArrayList<>();
+      for (int s = 0; s < form.facets().get(f).size(); s++) {
+        int e = edgeOf[f][s];
+        boolean forward = form.edges().get(e).left() == f && form.edges().get(e).leftSide() == s;
+        loop.add(forward ? nearFrom[e] : nearTo[e]);
+        if (nearFrom[e] != nearTo[e]) {
+          loop.add(forward ? nearTo[e] : nearFrom[e]);
+        }
+      }
+      facets.add(Carry.onto(form, f, loop, corners));
+    }
+    for (int c = 0; c < form.corners().size(); c++) {
+      List<Integer> loop = new ArrayList<>();
+      for (int e : Sides.edgesRound(form, edgeOf, c)) {
+        loop.add(form.edges().get(e).from() == c ? nearFrom[e] : nearTo[e]);
+      }
+      String name = "corner " + (c + 1);
+      double warp = Newell.warp(loop.stream().map(corners::get).toList());
+      FormCheck.require(
+          warp <= FormCheck.FLAT.mm(),
+          "the cut at "
+              + name
+              + " would not be flat: more than three edges meet there at different slants; cut it"
+              + " by a plane instead");
+      facets.add(Facet.of(name, loop));
+    }
+    return Form.of(corners, FacetNames.apart(facets));
+  }
+}

@@ -1,0 +1,18 @@
+package facetwright.measure;
+
+import facetwright.words.Decimals;
+
+/**
+ * An area as its reader knows areas: in square centimetres, or in square inches where the design
+ * counts in inches.
+ *
+ * @param mm2 square millimetres
+ */
+public record Area(double mm2) {
+
+  /** Such as "12.5 cm²" or "1.9 in²". */
+  public String text(Unit unit, int places) {
+    Unit read = unit == Unit.INCH ? Unit.INCH : Unit.CM;
+    return Decimals.places(mm2 / (read.mm() * read.mm()), places) + " " + read.symbol() + "²";
+  }
+}

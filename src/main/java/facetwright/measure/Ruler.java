@@ -1,0 +1,167 @@
+package facetwright.measure;
+
+import facetwright.geom.LengthTolerance;
+import facetwright.words.Decimals;
+import java.io.Serializable;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+
+/**
+ * The ruler a maker owns: a unit and the finest division it shows.
+ *
+ * @param unit the unit its numbers count
+ * @param parts of one unit, such as 16 for 1/16 in, 1 for 1 mm, 2 for 0.5 mm
+ * @param each so many of these parts lie between two marks: 5 of 1 mm for a ruler of 5 mm, else 1
+ */
+public record Ruler(Unit unit, int parts, int each) implements Serializable {
+  public static final Ruler EIGHTHS = new Ruler(Unit.INCH, 8);
+  public static final Ruler SIXTEENTHS = new Ruler(Unit.INCH, 16);
+  public static final Ruler THIRTY_SECONDS = new Ruler(Unit.INCH, 32);
+  public static final Ruler HALF_MM = new Ruler(Unit.MM, 2);
+  public static final Ruler MM = new Ruler(Unit.MM, 1);
+
+  private static final int FINEST = 1000;
+
+  /** What is so little short of the middle between two marks, in divisions, counts as there. */
+  private static final double HALVES = 1e-9;
+
+  /** A ruler read from text has no more marks to a unit: 0.2 mm is no part of an inch. */
+  private static final int FINEST_READ = 100;
+
+  /** What sizes are told by: sixteenths of an inch, tenths of a millimetre. */
+  public static Ruler usual(Unit unit) {
+    return unit == Unit.INCH ? SIXTEENTHS : new Ruler(unit, unit == Unit.CM ? 100 : 10);
+  }
+
+  public Ruler {
+    if (parts < 1 || parts > FINEST) {
+      throw new IllegalArgumentException(
+          "a ruler shows 1 to " + FINEST + " divisions a unit, not " + parts);
+    }
+    if (each < 1 || each > FINEST) {
+      throw new IllegalArgumentException(
+          "1 to " + FINEST + " parts lie between two marks of a ruler, not " + each);
+    }
+  }
+
+  /** A ruler with a mark at each part. */
+  public Ruler(Unit unit, int parts) {
+    this(unit, parts, 1);
+  }
+
+  /**
+   * The ruler of a unit whose marks are so far apart.
+   *
+   * @param division the distance between two marks, in that unit
+   * @return empty where no whole number of such distances makes a unit
+   */
+  public static Optional<Ruler> withMarks(double division, Unit unit) {
+    double parts = division > 0 ? 1 / division : 0;
+    long whole = Math.round(parts);
+    return whole >= 1 && whole <= FINEST && Math.abs(parts - whole) <= 1e-9 * parts
+        ? Optional.of(new Ruler(unit, (int) whole))
+        : Optional.empty();
+  }
+
+  /**
+   * What the ruler reads for a length.
+   *
+   * @param length the nearest place on the ruler
+   * @param text how the ruler names it, such as "1 7/8 in" or "48 mm"
+   * @param errorMm the reading less the true length, in mm
+   */
+  public record Reading(Length length, String text, double errorMm) implements Serializable {
+    /** As it is typed on the command line: "1-7/8in", "48mm". */
+    public String typed() {
+      int unit = text.lastIndexOf(' ');
+      return text.substring(0, unit).replace(' ', '-') + text.substring(unit + 1);
+    }
+
+    /** Whether the length lies on the ruler's grid. */
+    public boolean exact(LengthTolerance tolerance) {
+      return Math.abs(errorMm) <= tolerance.mm();
+    }
+  }
+
+  /**
+   * Reads the distance between two marks of a ruler: "1/16 in", "0.5 mm", "1mm". One that is
+   * written in millimetres reads millimetres.
+   *
+   * @param plain what a number without a unit counts
+   * @throws IllegalArgumentException when it is no length, or no whole number of such distances
+   *     makes a unit
+   */
+  public static Ruler parse(String text, Unit plain) {
+    Length division = Length.parse(text, plain);
+    for (Unit unit : new Unit[] {Unit.INCH, Unit.MM, Unit.CM}) {
+      Optional<Ruler> ruler =
+          withMarks(division.in(unit), unit).filter(r -> r.parts <= FINEST_READ);
+      if (ruler.isPresent()) {
+        return unit == Unit.CM && LengthText.unit(text, plain) == Unit.MM
+            ? ruler.get().inMillimetres()
+            : ruler.get();
+      }
+    }
+    throw new IllegalArgumentException(
+        "\""
+            + text
+            + "\" is no ruler: give the distance between two of its marks, such as \"1/16 in\" or"
+            + " \"0.5 mm\"");
+  }
+
+  /** A ruler of centimetres with the same marks, numbered in millimetres. */
+  private Ruler inMillimetres() {
+    int same = (int) gcd(10, parts);
+    return new Ruler(Unit.MM, parts / same, 10 / same);
+  }
+
+  /** What it is called: the distance between two of its marks, such as "1/16 in" or "5 mm". */
+  public String name() {
+    return unit == Unit.INCH
+        ? parts == 1 ? "1 in" : "1/" + parts + " in"
+        : Decimals.places(divisionMm(), 4) + " mm";
+  }
+
+  /** The division in mm. */
+  public double divisionMm() {
+    return unit.mm() * each / parts;
+  }
+
+  /**
+   * The nearest place on this ruler, halves away from zero, and what is a half but for rounding.
+   */
+  public Reading read(Length length) {
+    double exact = length.in(unit) * parts / each;
+    if (Math.abs(exact) > 1e12) {
+      throw new IllegalArgumentException("no ruler reads " + length.mm() + " mm");
+    }
+    long count = Math.round(Math.abs(exact) + HALVES);
+    long signed = exact < 0 ? -count : count;
+    Length nearest = Length.of((double) (signed * each) / parts, unit);
+    return new Reading(nearest, text(signed * each), nearest.mm() - length.mm());
+  }
+
+  /** The reading so many parts from 0. */
+  private String text(long count) {
+    String sign = count < 0 ? "-" : "";
+    long n = Math.abs(count);
+    if (unit != Unit.INCH) {
+      BigDecimal amount =
+          BigDecimal.valueOf(n).divide(BigDecimal.valueOf(parts), 4, RoundingMode.HALF_UP);
+      return sign + amount.stripTrailingZeros().toPlainString() + " " + unit.symbol();
+    }
+    long whole = n / parts;
+    long rest = n % parts;
+    if (rest == 0) {
+      return sign + whole + " in";
+    }
+    long divisor = gcd(rest, parts);
+    String fraction = rest / divisor + "/" + parts / divisor;
+    return sign + (whole == 0 ? fraction : whole + " " + fraction) + " in";
+  }
+
+  private static long gcd(long a, long b) {
+    return b == 0 ? a : gcd(b, a % b);
+  }
+}

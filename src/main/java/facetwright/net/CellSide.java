@@ -1,9 +1,0 @@
-package facetwright.net;
-
-/** The sides of a wrap's cell, seen on the outside. */
-public enum CellSide {
-  BOTTOM,
-  RIGHT,
-  TOP,
-  LEFT
-}

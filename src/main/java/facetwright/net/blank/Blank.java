@@ -1,0 +1,283 @@
+package facetwright.net.blank;
+
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import facetwright.net.Ask;
+import facetwright.net.FoldAngle;
+import facetwright.net.Net;
+import facetwright.net.NetException;
+import facetwright.net.PanelRole;
+import facetwright.net.Sense;
+import facetwright.net.Shapes;
+import facetwright.net.Tick;
+import facetwright.words.Site;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * A net drawn on a rectangular blank: score and cut lines by measurements from its edges. {@link
+ * #build()} finds the panels between them. Places are in mm from the blank's lower left corner, its
+ * outside up; a panel is meant by any point inside it.
+ *
+ * <p>A cut laid on a score parts the panels there, so that a score may run right across and be slit
+ * at its ends. Every line must end on other lines or on the edge of the blank: one that ends inside
+ * a panel is refused at {@code build()}, and so is a score inside a panel's window.
+ */
+public final class Blank {
+  final double width;
+  final double height;
+  final Site site;
+  final List<Line> lines = new ArrayList<>();
+  final List<Mark> marks = new ArrayList<>();
+  final List<Tick> ticks = new ArrayList<>();
+
+  /**
+   * A line drawn.
+   *
+   * @param sense null for a cut
+   */
+  record Line(Segment2 at, Sense sense, FoldAngle angle, boolean perforated, Site site) {
+    boolean isCut() {
+      return sense == null;
+    }
+  }
+
+  /** Something said of the panel at a point. */
+  sealed interface Mark {
+    Site site();
+
+    record Waste(Vec2 at, Site site) implements Mark {}
+
+    record Name(Vec2 at, String name, Site site) implements Mark {}
+
+    record Role(Vec2 at, PanelRole role, Site site) implements Mark {}
+
+    record Layered(Vec2 at, double reveal, String paper, Site site) implements Mark {}
+
+    record Window(Polygon2 outline, Site site) implements Mark {}
+
+    record Hole(Vec2 at, double diameter, Site site) implements Mark {}
+
+    record Base(Vec2 at, Site site) implements Mark {}
+
+    record Joined(Vec2 a, Vec2 b, Vec2 tab, Site site) implements Mark {}
+
+    record Lapped(Vec2 under, Vec2 over, Site site) implements Mark {}
+  }
+
+  private Blank(double width, double height, Site site) {
+    this.width = Ask.length("the blank's width", width, site);
+    this.height = Ask.length("the blank's height", height, site);
+    this.site = site;
+  }
+
+  /** A blank cut to this size. */
+  public static Blank of(double width, double height, Site site) {
+    return new Blank(width, height, site);
+  }
+
+  /** A line from bottom to top, measured from the left edge. */
+  public Segment2 fromLeft(double x, Site at) {
+    return fromLeft(x, 0, height, at);
+  }
+
+  /** The same, starting and stopping at these measures from the bottom. */
+  public Segment2 fromLeft(double x, double start, double stop, Site at) {
+    return line(new Vec2(x, start), new Vec2(x, stop), at);
+  }
+
+  /** A line from bottom to top, measured from the right edge. */
+  public Segment2 fromRight(double x, Site at) {
+    return fromLeft(width - x, at);
+  }
+
+  /** The same, starting and stopping at these measures from the bottom. */
+  public Segment2 fromRight(double x, double start, double stop, Site at) {
+    return fromLeft(width - x, start, stop, at);
+  }
+
+  /** A line from left to right, measured from the bottom edge. */
+  public Segment2 fromBottom(double y, Site at) {
+    return fromBottom(y, 0, width, at);
+  }
+
+  /** The same, starting and stopping at these measures from the left. */
+  public Segment2 fromBottom(double y, double start, double stop, Site at) {
+    return line(new Vec2(start, y), new Vec2(stop, y), at);
+  }
+
+  /** A line from left to right, measured from the top edge. */
+  public Segment2 fromTop(double y, Site at) {
+    return fromBottom(height - y, at);
+  }
+
+  /** The same, starting and stopping at these measures from the left. */
+  public Segment2 fromTop(double y, double start, double stop, Site at) {
+    return fromBottom(height - y, start, stop, at);
+  }
+
+  /** A line between two points of the blank. */
+  public Segment2 line(Vec2 from, Vec2 to, Site at) {
+    within(from, at);
+    within(to, at);
+    Ask.that(from.distance(to) > BlankRegions.GRID * 100, "this line has no length", at);
+    return new Segment2(from, to);
+  }
+
+  public Blank score(Segment2 line, Sense sense, FoldAngle angle, Site at) {
+    inside("score", line, at);
+    lines.add(new Line(line(line.from(), line.to(), at), sense, angle, false, at));
+    return this;
+  }
+
+  /** A score that is perforated rather than pressed. */
+  public Blank perforate(Segment2 line, Sense sense, FoldAngle angle, Site at) {
+    inside("score", line, at);
+    lines.add(new Line(line(line.from(), line.to(), at), sense, angle, true, at));
+    return this;
+  }
+
+  public Blank cut(Segment2 line, Site at) {
+    inside("cut", line, at);
+    return cutLine(line, at);
+  }
+
+  private Blank cutLine(Segment2 line, Site at) {
+    lines.add(new Line(line(line.from(), line.to(), at), null, FoldAngle.TO_SOLVE, false, at));
+    return this;
+  }
+
+  /** Refuses a line along an edge of the blank, where there is nothing to part. */
+  private void inside(String what, Segment2 line, Site at) {
+    Vec2 a = line.from();
+    Vec2 b = line.to();
+    boolean upright = isBoth(a.x(), b.x(), 0) || isBoth(a.x(), b.x(), width);
+    boolean level = isBoth(a.y(), b.y(), 0) || isBoth(a.y(), b.y(), height);
+    Ask.that(
+        !upright && !level,
+        "the "
+            + what
+            + " from "
+            + Ask.text(a)
+            + " to "
+            + Ask.text(b)
+            + " lies on the edge of the blank, where there is nothing to "
+            + (what.equals("cut") ? "cut" : "fold")
+            + ": measure it over 0 and under "
+            + Ask.text(upright ? width : height)
+            + " mm, or leave it out",
+        at);
+  }
+
+  private static boolean isBoth(double a, double b, double edge) {
+    return LengthTolerance.FINE.same(a, edge) && LengthTolerance.FINE.same(b, edge);
+  }
+
+  /**
+   * Cuts along a path of points, such as a notch from edge to edge; a part of it may run along an
+   * edge of the blank.
+   */
+  public Blank cut(List<Vec2> path, Site at) {
+    Ask.count("the points of a cut", path.size(), 2, 2000, at);
+    for (int i = 0; i + 1 < path.size(); i++) {
+      cutLine(new Segment2(path.get(i), path.get(i + 1)), at);
+    }
+    return this;
+  }
+
+  /** The panel at this point is cut away. */
+  public Blank waste(Vec2 point, Site at) {
+    return mark(new Mark.Waste(within(point, at), at));
+  }
+
+  /** Names the panel at this point. */
+  public Blank name(Vec2 point, String name, Site at) {
+    return mark(new Mark.Name(within(point, at), name, at));
+  }
+
+  /** The panel at this point is a tab, a gusset or a facet. */
+  public Blank role(Vec2 point, PanelRole role, Site at) {
+    return mark(new Mark.Role(within(point, at), role, at));
+  }
+
+  /** Glues a decorative paper on the panel at this point. */
+  public Blank layer(Vec2 point, double reveal, String paper, Site at) {
+    Ask.between("a reveal", reveal, 0, Ask.MOST_MM, " mm", at);
+    return mark(new Mark.Layered(within(point, at), reveal, paper, at));
+  }
+
+  /** Cuts a window inside a panel. */
+  public Blank window(List<Vec2> corners, Site at) {
+    corners.forEach(c -> within(c, at));
+    return mark(new Mark.Window(Shapes.outline("a window", corners, at), at));
+  }
+
+  public Blank hole(Vec2 middle, double diameter, Site at) {
+    Ask.length("a hole's diameter", diameter, at);
+    return mark(new Mark.Hole(within(middle, at), diameter, at));
+  }
+
+  /** The form stands on the panel at this point; without this, on its largest facet. */
+  public Blank standOn(Vec2 point, Site at) {
+    return mark(new Mark.Base(within(point, at), at));
+  }
+
+  /**
+   * Two sides meet when made: of the panel at {@code a} and of that at {@code b}, each the side
+   * nearest to the point.
+   *
+   * @param tab a point in the tab that hangs on {@code a}'s panel and is glued under {@code b}'s;
+   *     the side it hangs on is then the one that meets. Null for none
+   */
+  public Blank join(Vec2 a, Vec2 b, Vec2 tab, Site at) {
+    return mark(
+        new Mark.Joined(within(a, at), within(b, at), tab == null ? null : within(tab, at), at));
+  }
+
+  /** The panel at one point lies flat under the panel at another when made. */
+  public Blank lap(Vec2 under, Vec2 over, Site at) {
+    return mark(new Mark.Lapped(within(under, at), within(over, at), at));
+  }
+
+  public Blank tick(Segment2 mark, Site at) {
+    ticks.add(new Tick(line(mark.from(), mark.to(), at), at));
+    return this;
+  }
+
+  /**
+   * The net between the lines.
+   *
+   * @throws NetException naming the line that ends inside a panel, the point that lies in none, or
+   *     the broken invariant
+   */
+  public Net build() {
+    return new BlankBuild(this).build();
+  }
+
+  private Blank mark(Mark mark) {
+    marks.add(mark);
+    return this;
+  }
+
+  private Vec2 within(Vec2 p, Site at) {
+    double slack = BlankRegions.GRID;
+    Ask.that(
+        p.x() >= -slack && p.x() <= width + slack && p.y() >= -slack && p.y() <= height + slack,
+        "the point "
+            + Ask.text(p)
+            + " lies off the blank, which is "
+            + Ask.text(width)
+            + " mm wide and "
+            + Ask.text(height)
+            + " mm high",
+        at);
+    return p;
+  }
+
+  static Vec2 at(Geometry point) {
+    return new Vec2(point.getCoordinate().x, point.getCoordinate().y);
+  }
+}

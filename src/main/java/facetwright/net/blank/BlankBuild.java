@@ -1,0 +1,171 @@
+package facetwright.net.blank;
+
+import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.net.Ask;
+import facetwright.net.Net;
+import facetwright.net.NetException;
+import facetwright.net.Opening;
+import facetwright.net.PanelRole;
+import facetwright.net.draft.EdgeDraft;
+import facetwright.net.draft.NetDraft;
+import facetwright.net.draft.PanelDraft;
+import facetwright.words.Site;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.locationtech.jts.geom.Point;
+
+/** Makes a net of a blank's regions. */
+final class BlankBuild {
+  private final Blank blank;
+  private final BlankRegions lines;
+  private final List<BlankRegions.Region> regions;
+  private final PanelDraft[] panels;
+  private final NetDraft net = new NetDraft();
+
+  private record Ends(Vec2 from, Vec2 to) {}
+
+  BlankBuild(Blank blank) {
+    this.blank = blank;
+    lines = new BlankRegions(blank);
+    regions = lines.find();
+    panels = new PanelDraft[regions.size()];
+  }
+
+  Net build() {
+    boolean[] waste = new boolean[regions.size()];
+    for (Blank.Mark mark : blank.marks) {
+      if (mark instanceof Blank.Mark.Waste w) {
+        waste[region(w.at(), w.site())] = true;
+      }
+    }
+    int number = 0;
+    for (int i = 0; i < panels.length; i++) {
+      if (!waste[i]) {
+        number++;
+        panels[i] =
+            net.panel(
+                "panel " + number, PanelRole.FACET, regions.get(i).outline().corners(), blank.site);
+        openInner(i);
+      }
+    }
+    Ask.that(number > 0, "nothing is left of the blank", blank.site);
+    pairSides();
+    blank.marks.forEach(this::apply);
+    blank.ticks.forEach(t -> net.tick(t.mark(), t.site()));
+    if (blank.marks.stream().noneMatch(Blank.Mark.Base.class::isInstance)) {
+      net.panels().stream()
+          .filter(p -> p.role() == PanelRole.FACET)
+          .max(Comparator.comparingDouble(p -> Math.rint(p.outline().area() * 1e6)))
+          .ifPresent(net::standOn);
+    }
+    return net.build();
+  }
+
+  private void openInner(int region) {
+    for (Polygon2 inner : regions.get(region).inner()) {
+      Site site = blank.site;
+      for (int e = 0; e < inner.size(); e++) {
+        Blank.Line line = lines.lineAt(inner.side(e).middle());
+        Ask.that(
+            line.isCut(),
+            "the score from "
+                + Ask.text(line.at().from())
+                + " to "
+                + Ask.text(line.at().to())
+                + " lies inside a panel and joins nothing to its edge: run it across the panel",
+            line.site());
+        site = line.site();
+      }
+      panels[region].open(new Opening.Window(inner, site));
+    }
+  }
+
+  /** Scores and slits where two regions share a side. */
+  private void pairSides() {
+    Map<Ends, EdgeDraft> open = new LinkedHashMap<>();
+    for (PanelDraft panel : panels) {
+      if (panel == null) {
+        continue;
+      }
+      for (EdgeDraft side : panel.edges()) {
+        EdgeDraft other = open.remove(new Ends(side.to(), side.from()));
+        if (other == null) {
+          open.put(new Ends(side.from(), side.to()), side);
+          continue;
+        }
+        Blank.Line line = lines.lineAt(side.segment().middle());
+        if (line.isCut()) {
+          net.slit(other, side, line.site());
+        } else if (line.perforated()) {
+          net.perforation(other, side, line.sense(), line.angle(), line.site());
+        } else {
+          net.score(other, side, line.sense(), line.angle(), line.site());
+        }
+      }
+    }
+  }
+
+  private void apply(Blank.Mark mark) {
+    switch (mark) {
+      case Blank.Mark.Waste _ -> {}
+      case Blank.Mark.Name(Vec2 at, String name, Site site) -> panel(at, site).rename(name);
+      case Blank.Mark.Role(Vec2 at, PanelRole role, Site site) -> panel(at, site).become(role);
+      case Blank.Mark.Layered(Vec2 at, double reveal, String paper, Site site) ->
+          panel(at, site).layer(reveal, paper, site);
+      case Blank.Mark.Window(Polygon2 outline, Site site) ->
+          panel(inside(outline), site).open(new Opening.Window(outline, site));
+      case Blank.Mark.Hole(Vec2 at, double diameter, Site site) ->
+          panel(at, site).open(new Opening.Hole(at, diameter, site));
+      case Blank.Mark.Base(Vec2 at, Site site) -> net.standOn(panel(at, site));
+      case Blank.Mark.Lapped(Vec2 under, Vec2 over, Site site) ->
+          net.lap(panel(under, site), panel(over, site), site);
+      case Blank.Mark.Joined(Vec2 a, Vec2 b, Vec2 tab, Site site) -> join(a, b, tab, site);
+    }
+  }
+
+  private void join(Vec2 a, Vec2 b, Vec2 tab, Site site) {
+    PanelDraft glued = tab == null ? null : panel(tab, site);
+    List<EdgeDraft> sides = new ArrayList<>(panel(a, site).edges());
+    if (glued != null) {
+      sides.removeIf(s -> net.across(s) == null || net.across(s).panel() != glued);
+      Ask.that(
+          !sides.isEmpty(),
+          "the tab at " + Ask.text(tab) + " does not hang on the panel at " + Ask.text(a),
+          site);
+      glued.become(PanelRole.TAB);
+    }
+    net.seam(nearest(sides, a), nearest(panel(b, site).edges(), b), glued, site);
+  }
+
+  private static EdgeDraft nearest(List<EdgeDraft> sides, Vec2 point) {
+    return sides.stream()
+        .min(Comparator.comparingDouble(s -> s.segment().distance(point)))
+        .orElseThrow();
+  }
+
+  private static Vec2 inside(Polygon2 outline) {
+    return Blank.at(Planar.polygon(outline).getInteriorPoint());
+  }
+
+  private PanelDraft panel(Vec2 at, Site site) {
+    PanelDraft panel = panels[region(at, site)];
+    Ask.that(panel != null, "the panel at " + Ask.text(at) + " is cut away as waste", site);
+    return panel;
+  }
+
+  private int region(Vec2 at, Site site) {
+    Point point = Planar.factory().createPoint(Planar.coordinate(at));
+    for (int i = 0; i < regions.size(); i++) {
+      if (regions.get(i).shape().contains(point)) {
+        return i;
+      }
+    }
+    throw new NetException(
+        "the point " + Ask.text(at) + " lies on a line: give one inside a panel", site);
+  }
+}

@@ -1,0 +1,41 @@
+package facetwright.net.draft;
+
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+
+/** One side of a panel in the making; it keeps its identity while its neighbours change. */
+public final class EdgeDraft {
+  private final PanelDraft panel;
+  private Vec2 from;
+
+  EdgeDraft(PanelDraft panel, Vec2 from) {
+    this.panel = panel;
+    this.from = from;
+  }
+
+  public PanelDraft panel() {
+    return panel;
+  }
+
+  /** Where the side starts, going counter-clockwise round its panel. */
+  public Vec2 from() {
+    return from;
+  }
+
+  /** Where it ends: where the next side starts. */
+  public Vec2 to() {
+    return panel.after(this).from;
+  }
+
+  public Segment2 segment() {
+    return new Segment2(from(), to());
+  }
+
+  public double length() {
+    return segment().length();
+  }
+
+  void moveStart(Vec2 to) {
+    from = to;
+  }
+}

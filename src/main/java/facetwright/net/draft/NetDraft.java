@@ -1,0 +1,184 @@
+package facetwright.net.draft;
+
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import facetwright.net.Cutaway;
+import facetwright.net.EdgeRef;
+import facetwright.net.FoldAngle;
+import facetwright.net.Join;
+import facetwright.net.Layer;
+import facetwright.net.Net;
+import facetwright.net.NetException;
+import facetwright.net.Panel;
+import facetwright.net.PanelRole;
+import facetwright.net.Score;
+import facetwright.net.Sense;
+import facetwright.net.Slit;
+import facetwright.net.Stance;
+import facetwright.net.Tick;
+import facetwright.words.Site;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+
+/**
+ * A net in the making. Panels and sides are handles that keep their identity while sides are
+ * divided, corners cut back and panels removed; {@link #build()} numbers them and checks the
+ * invariants.
+ */
+public final class NetDraft {
+  private final List<PanelDraft> panels = new ArrayList<>();
+  private final List<ScoreDraft> scores = new ArrayList<>();
+  private final List<SlitDraft> slits = new ArrayList<>();
+  private final List<SeamDraft> seams = new ArrayList<>();
+  private final List<LapDraft> laps = new ArrayList<>();
+  private final List<Tick> ticks = new ArrayList<>();
+  private final List<CutawayDraft> cutaways = new ArrayList<>();
+  private List<CornerDraft> stance = List.of();
+
+  private record ScoreDraft(
+      EdgeDraft a, EdgeDraft b, Sense sense, FoldAngle angle, boolean perforated, Site site) {}
+
+  private record SlitDraft(EdgeDraft a, EdgeDraft b, Site site) {}
+
+  private record SeamDraft(EdgeDraft a, EdgeDraft b, PanelDraft tab, Site site) {}
+
+  private record LapDraft(PanelDraft under, PanelDraft over, Site site) {}
+
+  private record CutawayDraft(List<EdgeDraft> sides, Site site) {}
+
+  /** The corner at which a side starts: how a stance names it while sides may still be divided. */
+  public record CornerDraft(EdgeDraft startOf) {}
+
+  /** A new panel; corners counter-clockwise. */
+  public PanelDraft panel(String name, PanelRole role, List<Vec2> corners, Site site) {
+    PanelDraft panel = new PanelDraft(name, role, corners, site);
+    panels.add(panel);
+    return panel;
+  }
+
+  public List<PanelDraft> panels() {
+    return List.copyOf(panels);
+  }
+
+  public void score(EdgeDraft a, EdgeDraft b, Sense sense, FoldAngle angle, Site site) {
+    scores.add(new ScoreDraft(a, b, sense, angle, false, site));
+  }
+
+  /** A score that is perforated rather than pressed. */
+  public void perforation(EdgeDraft a, EdgeDraft b, Sense sense, FoldAngle angle, Site site) {
+    scores.add(new ScoreDraft(a, b, sense, angle, true, site));
+  }
+
+  public void slit(EdgeDraft a, EdgeDraft b, Site site) {
+    slits.add(new SlitDraft(a, b, site));
+  }
+
+  /** Two sides meet when made; {@code tab} is glued under b's panel and may be null for no tab. */
+  public void seam(EdgeDraft a, EdgeDraft b, PanelDraft tab, Site site) {
+    seams.add(new SeamDraft(a, b, tab, site));
+  }
+
+  public void lap(PanelDraft under, PanelDraft over, Site site) {
+    laps.add(new LapDraft(under, over, site));
+  }
+
+  public void tick(Segment2 mark, Site site) {
+    ticks.add(new Tick(mark, site));
+  }
+
+  /** Card was cut away that lay against these sides. */
+  public void cutaway(List<EdgeDraft> sides, Site site) {
+    cutaways.add(new CutawayDraft(List.copyOf(sides), site));
+  }
+
+  /** The corners that lie level when made, counter-clockwise from above. */
+  public void stance(List<CornerDraft> ring) {
+    stance = List.copyOf(ring);
+  }
+
+  /** Stands on this panel, its outside to the table. */
+  public void standOn(PanelDraft base) {
+    stance = base.edges().reversed().stream().map(CornerDraft::new).toList();
+  }
+
+  /** The side scored to this one, or null when it is not scored. */
+  public EdgeDraft across(EdgeDraft side) {
+    for (ScoreDraft s : scores) {
+      if (s.a == side) {
+        return s.b;
+      }
+      if (s.b == side) {
+        return s.a;
+      }
+    }
+    return null;
+  }
+
+  /** Whether the side is neither scored nor slit. */
+  public boolean isFree(EdgeDraft side) {
+    return across(side) == null && slits.stream().noneMatch(s -> s.a == side || s.b == side);
+  }
+
+  /**
+   * Numbers everything and checks the invariants. Where no stance was given, the net stands on its
+   * first facet.
+   *
+   * @throws NetException when an invariant is broken
+   */
+  public Net build() {
+    if (panels.isEmpty()) {
+      throw new NetException("a net needs at least one panel", Site.NONE);
+    }
+    if (stance.size() < 3) {
+      standOn(
+          panels.stream()
+              .filter(p -> p.role() == PanelRole.FACET)
+              .findFirst()
+              .orElse(panels.getFirst()));
+    }
+    IdentityHashMap<EdgeDraft, EdgeRef> refs = new IdentityHashMap<>();
+    IdentityHashMap<PanelDraft, Integer> numbers = new IdentityHashMap<>();
+    List<Panel> built = new ArrayList<>();
+    List<Layer> layers = new ArrayList<>();
+    for (PanelDraft panel : panels) {
+      int number = built.size();
+      numbers.put(panel, number);
+      for (int e = 0; e < panel.edges().size(); e++) {
+        refs.put(panel.edges().get(e), new EdgeRef(number, e));
+      }
+      built.add(panel.build());
+      panel.layer().ifPresent(l -> layers.add(new Layer(number, l.reveal(), l.paper(), l.site())));
+    }
+    List<Join> joins = new ArrayList<>();
+    for (SeamDraft s : seams) {
+      int tab = s.tab == null ? Join.Seam.NO_TAB : numbers.get(s.tab);
+      joins.add(new Join.Seam(refs.get(s.a), refs.get(s.b), tab, s.site));
+    }
+    for (LapDraft l : laps) {
+      joins.add(new Join.Lap(numbers.get(l.under), numbers.get(l.over), l.site));
+    }
+    return new Net(
+        built,
+        scores.stream()
+            .map(
+                s ->
+                    new Score(refs.get(s.a), refs.get(s.b), s.sense, s.angle, s.perforated, s.site))
+            .toList(),
+        slits.stream().map(s -> new Slit(refs.get(s.a), refs.get(s.b), s.site)).toList(),
+        joins,
+        layers,
+        ticks,
+        cutaways.stream()
+            .map(
+                c ->
+                    new Cutaway(
+                        c.sides.stream().filter(refs::containsKey).map(refs::get).toList(), c.site))
+            .toList(),
+        new Stance(
+            stance.stream()
+                .map(c -> refs.get(c.startOf))
+                .map(r -> new Stance.Corner(r.panel(), r.edge()))
+                .toList()));
+  }
+}

@@ -1,0 +1,128 @@
+package facetwright.net.draft;
+
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.net.NetException;
+import facetwright.net.Opening;
+import facetwright.net.Panel;
+import facetwright.net.PanelRole;
+import facetwright.words.Site;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A panel in the making. */
+public final class PanelDraft {
+  private String name;
+  private PanelRole role;
+  private final Site site;
+  private final List<EdgeDraft> edges = new ArrayList<>();
+  private final List<Opening> openings = new ArrayList<>();
+  private LayerDraft layer;
+
+  /** A decorative paper to be glued on. */
+  public record LayerDraft(double reveal, String paper, Site site) {}
+
+  PanelDraft(String name, PanelRole role, List<Vec2> corners, Site site) {
+    this.name = name;
+    this.role = role;
+    this.site = site;
+    corners.forEach(c -> edges.add(new EdgeDraft(this, c)));
+  }
+
+  public String name() {
+    return name;
+  }
+
+  public void rename(String newName) {
+    name = newName;
+  }
+
+  public PanelRole role() {
+    return role;
+  }
+
+  public void become(PanelRole newRole) {
+    role = newRole;
+  }
+
+  public Site site() {
+    return site;
+  }
+
+  /** The sides, counter-clockwise. */
+  public List<EdgeDraft> edges() {
+    return List.copyOf(edges);
+  }
+
+  /** Side by number, counted round and round. */
+  public EdgeDraft edge(int index) {
+    return edges.get(Math.floorMod(index, edges.size()));
+  }
+
+  /** The outline as it stands now. */
+  public Polygon2 outline() {
+    return new Polygon2(edges.stream().map(EdgeDraft::from).toList());
+  }
+
+  /** Whether the outline, as it stands now, neither crosses nor touches itself. */
+  public boolean isSimple() {
+    try {
+      return outline().isSimple();
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
+  }
+
+  /** The side after this one. */
+  public EdgeDraft after(EdgeDraft edge) {
+    return edges.get((edges.indexOf(edge) + 1) % edges.size());
+  }
+
+  /**
+   * Divides a side at a point: the given side keeps the first part, the returned one is the rest.
+   */
+  public EdgeDraft split(EdgeDraft edge, Vec2 at) {
+    EdgeDraft rest = new EdgeDraft(this, at);
+    edges.add(edges.indexOf(edge) + 1, rest);
+    return rest;
+  }
+
+  /**
+   * Cuts a corner back: the corner where {@code edge} starts is replaced by one point on the side
+   * before and one on {@code edge}. The returned new side joins them.
+   */
+  public EdgeDraft cutCorner(EdgeDraft edge, Vec2 onBefore, Vec2 onEdge) {
+    EdgeDraft bevel = new EdgeDraft(this, onBefore);
+    edges.add(edges.indexOf(edge), bevel);
+    edge.moveStart(onEdge);
+    return bevel;
+  }
+
+  /** Puts corners between the start and the end of a side: a notch. Returns the new sides. */
+  public List<EdgeDraft> detour(EdgeDraft edge, List<Vec2> corners) {
+    List<EdgeDraft> added = corners.stream().map(c -> new EdgeDraft(this, c)).toList();
+    edges.addAll(edges.indexOf(edge) + 1, added);
+    return added;
+  }
+
+  public void open(Opening opening) {
+    openings.add(opening);
+  }
+
+  public void layer(double reveal, String paper, Site layerSite) {
+    layer = new LayerDraft(reveal, paper, layerSite);
+  }
+
+  Optional<LayerDraft> layer() {
+    return Optional.ofNullable(layer);
+  }
+
+  Panel build() {
+    try {
+      return new Panel(name, role, outline(), openings, site);
+    } catch (IllegalArgumentException e) {
+      throw new NetException("panel \"" + name + "\": " + e.getMessage(), site);
+    }
+  }
+}

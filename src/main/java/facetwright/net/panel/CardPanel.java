@@ -1,0 +1,231 @@
+package facetwright.net.panel;
+
+import facetwright.geom.Motion2;
+import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import facetwright.net.Ask;
+import facetwright.net.Datum;
+import facetwright.net.NetException;
+import facetwright.net.Opening;
+import facetwright.net.PanelRole;
+import facetwright.net.Shapes;
+import facetwright.net.draft.EdgeDraft;
+import facetwright.net.draft.NetDraft;
+import facetwright.net.draft.PanelDraft;
+import facetwright.words.NearName;
+import facetwright.words.Site;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * A panel of a {@link PanelBuild}. Its edges are called "1", "2", … counter-clockwise from its
+ * first corner; a four-sided one's also "bottom", "right", "top", "left", and a triangle's
+ * "bottom", "right", "left". An attached panel is named and measured as seen with its hinge at the
+ * bottom. Windows and holes are measured from its middle (its centre of area), ticks from the
+ * corners it was given by, or from the left end of its hinge.
+ */
+public final class CardPanel {
+  private final NetDraft net;
+  private final PanelDraft draft;
+  private final Motion2 motion;
+  private final Map<String, CardEdge> edges = new LinkedHashMap<>();
+
+  CardPanel(NetDraft net, PanelDraft draft, Motion2 motion) {
+    this.net = net;
+    this.draft = draft;
+    this.motion = motion;
+    List<String> words =
+        switch (draft.edges().size()) {
+          case 3 -> List.of("bottom", "right", "left");
+          case 4 -> List.of("bottom", "right", "top", "left");
+          default -> List.of();
+        };
+    for (int i = 0; i < draft.edges().size(); i++) {
+      String word = words.isEmpty() ? String.valueOf(i + 1) : words.get(i);
+      String full = "edge \"" + word + "\" of \"" + draft.name() + "\"";
+      CardEdge edge = new CardEdge(net, full, draft.edge(i));
+      edges.put(word, edge);
+      edges.put(String.valueOf(i + 1), edge);
+    }
+  }
+
+  PanelDraft draft() {
+    return draft;
+  }
+
+  public String name() {
+    return draft.name();
+  }
+
+  /** The edge with this name. */
+  public CardEdge edge(String name, Site site) {
+    CardEdge edge = edges.get(name.strip().toLowerCase(Locale.ROOT));
+    if (edge == null) {
+      throw new NetException(
+          "panel \""
+              + draft.name()
+              + "\" has no edge \""
+              + name
+              + "\"; its edges are "
+              + NearName.listed(name, List.copyOf(edges.keySet())),
+          site,
+          NearName.mends(name, edges.keySet()));
+    }
+    return edge;
+  }
+
+  /** Attaches a visible panel along the hinge. */
+  public CardPanel attach(String name, String edge, FlapShape shape, Hinge hinge, Site site) {
+    return attach(name, PanelRole.FACET, edge, shape, hinge, site);
+  }
+
+  /** Attaches a tab along the hinge. */
+  public CardPanel tab(String name, String edge, FlapShape shape, Hinge hinge, Site site) {
+    return attach(name, PanelRole.TAB, edge, shape, hinge, site);
+  }
+
+  private CardPanel attach(
+      String name, PanelRole role, String edgeName, FlapShape shape, Hinge hinge, Site site) {
+    CardEdge edge = edge(edgeName, site);
+    double begin;
+    double width;
+    if (shape instanceof FlapShape.Own own) {
+      List<Vec2> corners = own.corners(0, site);
+      begin = corners.get(0).x();
+      width = corners.get(1).x() - begin;
+    } else if (Double.isNaN(hinge.width())) {
+      EdgeDraft part = edge.longestFree(site);
+      begin = edge.begin(part);
+      width = edge.end(part) - begin;
+    } else {
+      width = Ask.length("the width on " + edge.name(), hinge.width(), edge.length(), site);
+      begin = Double.isNaN(hinge.offset()) ? (edge.length() - width) / 2 : hinge.offset();
+    }
+    List<Vec2> shaped = shape.corners(width, site);
+    EdgeDraft part = edge.isolate(begin, begin + width, site);
+    Motion2 onto =
+        Motion2.carrying(shaped.get(0), shaped.get(1), /* ontoFrom= */ part.to(), part.from());
+    List<Vec2> corners = new ArrayList<>(shaped.stream().map(onto::apply).toList());
+    corners.set(0, part.to());
+    corners.set(1, part.from());
+    PanelDraft panel = net.panel(name, role, corners, site);
+    if (hinge.perforated()) {
+      net.perforation(part, panel.edge(0), hinge.sense(), hinge.angle(), site);
+    } else {
+      net.score(part, panel.edge(0), hinge.sense(), hinge.angle(), site);
+    }
+    return new CardPanel(net, panel, onto);
+  }
+
+  /** Cuts a window that leaves a border all round. */
+  public CardPanel window(double border, Site site) {
+    Ask.length("a window's border", border, site);
+    List<Polygon2> left = Planar.inset(draft.outline(), border);
+    Ask.that(
+        !left.isEmpty(),
+        "a border of " + Ask.text(border) + " mm leaves no window in \"" + draft.name() + "\"",
+        site);
+    left.forEach(w -> draft.open(new Opening.Window(w, site)));
+    return this;
+  }
+
+  /** Cuts a window of its own shape, measured from the panel's middle. */
+  public CardPanel window(List<Vec2> corners, Site site) {
+    Polygon2 outline = Shapes.outline("a window", corners, site);
+    Motion2 about = aboutMiddle();
+    draft.open(new Opening.Window(about.apply(outline), Datum.of(about), site));
+    return this;
+  }
+
+  /** From measures about the panel's middle (its centre of area) into the net. */
+  private Motion2 aboutMiddle() {
+    return new Motion2(motion.cos(), motion.sin(), draft.outline().centroid());
+  }
+
+  /**
+   * Punches a hole.
+   *
+   * @param at measured from the panel's middle
+   */
+  public CardPanel hole(double diameter, Vec2 at, Site site) {
+    Ask.length("a hole's diameter", diameter, site);
+    Motion2 about = aboutMiddle();
+    draft.open(new Opening.Hole(about.apply(at), diameter, Datum.of(about), site));
+    return this;
+  }
+
+  /**
+   * Cuts a notch into a free edge.
+   *
+   * @param at where its middle is along the edge, from the left
+   */
+  public CardPanel notch(
+      String edgeName, NotchShape shape, double at, double width, double depth, Site site) {
+    CardEdge edge = edge(edgeName, site);
+    Ask.length("a notch's width", width, edge.length(), site);
+    Ask.length("a notch's depth", depth, site);
+    EdgeDraft part = edge.isolate(at - width / 2, at + width / 2, site);
+    Vec2 from = part.from();
+    Vec2 to = part.to();
+    draft.detour(part, shape.corners(from, to, depth));
+    edge.forget(part);
+    Ask.that(
+        draft.isSimple(),
+        "the notch in " + edge.name() + " reaches across the panel: make it less deep",
+        site);
+    return this;
+  }
+
+  /**
+   * Cuts the corner at which an edge begins back, the same way along both edges.
+   *
+   * @param corner from 1; corner k lies between edges k − 1 and k (1: bottom left of a rectangle)
+   */
+  public CardPanel bevel(int corner, double size, Site site) {
+    int count = (int) edges.values().stream().distinct().count();
+    Ask.count("a corner of \"" + draft.name() + "\"", corner, 1, count, site);
+    CardEdge edge = edge(String.valueOf(corner), site);
+    CardEdge other = edge(String.valueOf(corner == 1 ? count : corner - 1), site);
+    Ask.that(
+        !edge.parts().isEmpty() && !other.parts().isEmpty(),
+        "corner " + corner + " of \"" + draft.name() + "\" is cut away already",
+        site);
+    EdgeDraft after = edge.parts().getFirst();
+    EdgeDraft before = other.parts().getLast();
+    Ask.that(
+        draft.after(before) == after && net.isFree(after) && net.isFree(before),
+        "corner " + corner + " of \"" + draft.name() + "\" is not free on both sides",
+        site);
+    double most = Math.min(after.length(), before.length());
+    Ask.between("a bevel there", size, 0.01, most * 0.999, " mm", site);
+    Vec2 at = after.from();
+    draft.cutCorner(
+        after,
+        at.minus(before.segment().direction().times(size)),
+        at.plus(after.segment().direction().times(size)));
+    return this;
+  }
+
+  /** Glues a decorative paper on, smaller by the reveal all round. */
+  public CardPanel layer(double reveal, String paper, Site site) {
+    draft.layer(Ask.between("a reveal", reveal, 0, Ask.MOST_MM, " mm", site), paper, site);
+    return this;
+  }
+
+  /** Draws a tick. */
+  public CardPanel tick(Vec2 from, Vec2 to, Site site) {
+    net.tick(new Segment2(motion.apply(from), motion.apply(to)), site);
+    return this;
+  }
+
+  /** What the panel is for. */
+  public CardPanel become(PanelRole role) {
+    draft.become(role);
+    return this;
+  }
+}

@@ -1,0 +1,161 @@
+package facetwright.net.panel;
+
+import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Motion2;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.net.Ask;
+import facetwright.net.FoldAngle;
+import facetwright.net.Net;
+import facetwright.net.NetException;
+import facetwright.net.PanelRole;
+import facetwright.net.Sense;
+import facetwright.net.Shapes;
+import facetwright.net.draft.EdgeDraft;
+import facetwright.net.draft.NetDraft;
+import facetwright.net.draft.PanelDraft;
+import facetwright.words.Site;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A net made panel by panel: start with a panel, attach panels and tabs to its edges. Each start
+ * panel begins a piece of its own, such as a box and its lid; the pieces are laid apart. The form
+ * stands on the first panel, its outside to the table. Every measure is in mm.
+ */
+public final class PanelBuild {
+  /** Room between two pieces as they are laid apart, in mm. */
+  private static final double APART = 10;
+
+  /** Where the next piece is drawn before it is laid: farther than any piece reaches. */
+  private static final double FAR = 200_000;
+
+  private final NetDraft net = new NetDraft();
+  private final List<CardPanel> starts = new ArrayList<>();
+
+  /** Starts a piece with a rectangle. */
+  public CardPanel rectangle(String name, double width, double height, Site site) {
+    Ask.length("the width of \"" + name + "\"", width, site);
+    Ask.length("the height of \"" + name + "\"", height, site);
+    return start(name, Polygon2.rectangle(0, 0, width, height).corners(), site);
+  }
+
+  /** Starts a piece with a regular polygon whose first edge lies at the bottom. */
+  public CardPanel regular(String name, int sides, double side, Site site) {
+    Ask.length("the side of \"" + name + "\"", side, site);
+    return start(name, new FlapShape.Regular(sides).corners(side, site), site);
+  }
+
+  /** Starts a piece with a panel of any outline; a clockwise one is turned round. */
+  public CardPanel polygon(String name, List<Vec2> corners, Site site) {
+    return start(name, Shapes.outline("\"" + name + "\"", corners, site).corners(), site);
+  }
+
+  private CardPanel start(String name, List<Vec2> corners, Site site) {
+    Motion2 motion = Motion2.shift(new Vec2(starts.size() * FAR, 0));
+    PanelDraft draft =
+        net.panel(name, PanelRole.FACET, corners.stream().map(motion::apply).toList(), site);
+    CardPanel panel = new CardPanel(net, draft, motion);
+    starts.add(panel);
+    return panel;
+  }
+
+  /**
+   * Two edges meet when made. They should be equally long, yet need not be: then their ends are not
+   * sure to meet, and of edges in several parts the longest part takes the difference.
+   *
+   * @param tab the tab on {@code a} that is glued under {@code b}'s panel, or null
+   * @throws NetException when the tab hangs elsewhere, or a part of the longer edge meets nothing
+   */
+  public PanelBuild join(CardEdge a, CardEdge b, CardPanel tab, Site site) {
+    if (tab == null && b.parts().size() > a.parts().size()) {
+      return join(b, a, null, site);
+    }
+    PanelDraft glued = tab == null ? null : tab.draft();
+    EdgeDraft longest =
+        a.parts().stream().max(Comparator.comparingDouble(EdgeDraft::length)).orElseThrow();
+    double more = b.length() - a.length();
+    Ask.that(
+        longest.length() + more > LengthTolerance.FINE.mm(),
+        a.name()
+            + " is "
+            + Ask.text(-more)
+            + " mm longer than "
+            + b.name()
+            + ": part of it meets"
+            + " nothing",
+        site);
+    boolean found = tab == null;
+    for (EdgeDraft part : a.parts()) {
+      // The left end of a meets the right end of b, so that what follows is measured back from it.
+      boolean after = part != longest && a.begin(part) > a.begin(longest);
+      double end = b.length() - a.begin(part) - (after ? more : 0);
+      double begin = b.length() - a.end(part) - (after || part == longest ? more : 0);
+      EdgeDraft other = b.meeting(begin, end, site);
+      EdgeDraft across = net.across(part);
+      boolean carries = across != null && across.panel() == glued;
+      found |= carries;
+      net.seam(part, other, carries ? glued : null, site);
+    }
+    Ask.that(found, "the tab does not hang on " + a.name(), site);
+    return this;
+  }
+
+  /** Attaches a tab to {@code edge} of {@code panel} and joins that edge to the other with it. */
+  public CardPanel join(CardPanel panel, String edge, CardEdge other, FlapShape shape, Site site) {
+    Hinge hinge = Hinge.whole(Sense.MOUNTAIN, FoldAngle.TO_SOLVE);
+    CardPanel tab = panel.tab("tab of " + panel.name(), edge, shape, hinge, site);
+    join(panel.edge(edge, site), other, tab, site);
+    return tab;
+  }
+
+  /** One panel lies flat on another when made. */
+  public PanelBuild lap(CardPanel under, CardPanel over, Site site) {
+    Ask.that(under.draft() != over.draft(), "a panel can't lie on itself", site);
+    net.lap(under.draft(), over.draft(), site);
+    return this;
+  }
+
+  /** Two edges that lie along each other in the net are parted by a slit, not left as two cuts. */
+  public PanelBuild slit(CardEdge a, CardEdge b, Site site) {
+    EdgeDraft one = a.longestFree(site);
+    EdgeDraft two = b.longestFree(site);
+    Ask.that(
+        LengthTolerance.FINE.same(one.from(), two.to())
+            && LengthTolerance.FINE.same(one.to(), two.from()),
+        a.name() + " and " + b.name() + " do not lie along each other",
+        site);
+    net.slit(one, two, site);
+    return this;
+  }
+
+  /**
+   * The net, its pieces side by side from the origin.
+   *
+   * @throws NetException when it breaks an invariant of nets
+   */
+  public Net build() {
+    starts.stream()
+        .map(CardPanel::draft)
+        .filter(net.panels()::contains)
+        .findFirst()
+        .ifPresent(net::standOn);
+    Net built = net.build();
+    int[] piece = built.pieceOfPanel();
+    Box2[] boxes = new Box2[built.pieces()];
+    for (int p = 0; p < piece.length; p++) {
+      Box2 box = built.panels().get(p).outline().box();
+      boxes[piece[p]] = boxes[piece[p]] == null ? box : boxes[piece[p]].union(box);
+    }
+    double x = 0;
+    List<Motion2> motions = new ArrayList<>();
+    for (Box2 box : Arrays.asList(boxes)) {
+      motions.add(Motion2.shift(new Vec2(x - box.minX(), -box.minY())));
+      x += box.width() + APART;
+    }
+    return built.moved(motions);
+  }
+}

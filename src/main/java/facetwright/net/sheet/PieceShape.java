@@ -1,0 +1,142 @@
+package facetwright.net.sheet;
+
+import facetwright.geom.Box2;
+import facetwright.geom.Motion2;
+import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.net.Net;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.algorithm.MinimumAreaRectangle;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/**
+ * The outline of a whole piece, for laying it on a sheet. What takes long to find is found where it
+ * is asked for: a piece alone on its sheet needs no more than its corners.
+ */
+final class PieceShape {
+  /** How near the boundary two pieces with no gap may be taken to touch, in mm. */
+  private static final double TOUCH = 1e-5;
+
+  private static final double MERE_TURN = 1e-6;
+
+  private final List<Polygon2> panels;
+  private final double gap;
+  private Geometry outline;
+
+  private PieceShape(List<Polygon2> panels, double gap) {
+    this.panels = panels;
+    this.gap = gap;
+  }
+
+  /** A piece turned, its lower left corner at the origin. */
+  final class Turned {
+    private final Motion2 motion;
+    private final Box2 box;
+    private Geometry at;
+    private Geometry reach;
+
+    private Turned(Motion2 motion, Box2 box) {
+      this.motion = motion;
+      this.box = box;
+    }
+
+    /** From where the piece lies in the net to here. */
+    Motion2 motion() {
+      return motion;
+    }
+
+    double width() {
+      return box.maxX();
+    }
+
+    double height() {
+      return box.maxY();
+    }
+
+    /** The true outline. */
+    Geometry outline() {
+      if (at == null) {
+        at = moved(PieceShape.this.outline(), motion);
+      }
+      return at;
+    }
+
+    /** The outline grown by the gap: no other piece's outline may meet it. */
+    Geometry reach() {
+      if (reach == null) {
+        reach = BufferOp.bufferOp(outline(), gap > TOUCH ? gap : -TOUCH);
+      }
+      return reach;
+    }
+  }
+
+  static List<PieceShape> of(Net net, double gap) {
+    int[] pieceOfPanel = net.pieceOfPanel();
+    List<PieceShape> shapes = new ArrayList<>();
+    for (int piece = 0; piece < net.pieces(); piece++) {
+      List<Polygon2> parts = new ArrayList<>();
+      for (int p = 0; p < pieceOfPanel.length; p++) {
+        if (pieceOfPanel[p] == piece) {
+          parts.add(net.panels().get(p).outline());
+        }
+      }
+      shapes.add(new PieceShape(parts, gap));
+    }
+    return shapes;
+  }
+
+  private Geometry outline() {
+    if (outline == null) {
+      List<Geometry> parts = panels.stream().map(p -> (Geometry) Planar.polygon(p)).toList();
+      outline = OverlayNGRobust.union(Planar.factory().buildGeometry(parts));
+    }
+    return outline;
+  }
+
+  double area() {
+    return outline().getArea();
+  }
+
+  /** The directions to try, as given first. */
+  List<Turned> turns(boolean mayTurn) {
+    List<Double> angles = new ArrayList<>(List.of(0.0));
+    if (mayTurn) {
+      angles.add(Math.PI / 2);
+      double slant = slant();
+      if (Math.abs(Math.IEEEremainder(slant, Math.PI / 2)) > MERE_TURN) {
+        angles.add(-slant);
+        angles.add(Math.PI / 2 - slant);
+      }
+      angles.add(Math.PI);
+      angles.add(3 * Math.PI / 2);
+    }
+    return angles.stream().map(this::turned).toList();
+  }
+
+  private double slant() {
+    Coordinate[] corners = MinimumAreaRectangle.getMinimumRectangle(outline()).getCoordinates();
+    Coordinate a = corners[0];
+    Coordinate b = corners[1];
+    return Math.atan2(b.y - a.y, b.x - a.x);
+  }
+
+  private Turned turned(double angle) {
+    Motion2 turn = Motion2.turn(angle);
+    List<Vec2> corners = panels.stream().flatMap(p -> p.corners().stream()).toList();
+    Box2 box = turn.boxOf(corners);
+    Motion2 whole = turn.then(Motion2.shift(new Vec2(-box.minX(), -box.minY())));
+    return new Turned(whole, whole.boxOf(corners));
+  }
+
+  private static Geometry moved(Geometry g, Motion2 m) {
+    return new AffineTransformation(
+            m.cos(), -m.sin(), m.shift().x(), m.sin(), m.cos(), m.shift().y())
+        .transform(g);
+  }
+}

@@ -1,0 +1,47 @@
+package facetwright.net.sheet;
+
+import java.io.Serializable;
+
+/**
+ * The paper a net is cut from.
+ *
+ * @param name such as "A4", or the measures where it has no name
+ * @param width of the sheet as it lies, in mm
+ * @param height of the sheet as it lies, in mm
+ * @param weight in g/m²
+ * @param caliper thickness in mm
+ * @param grain which way the fibres run
+ */
+public record Stock(
+    String name, double width, double height, double weight, double caliper, Grain grain)
+    implements Serializable {
+
+  /** The direction of the fibres: card folds more cleanly along it. */
+  public enum Grain {
+    LONG,
+    SHORT,
+    UNKNOWN
+  }
+
+  /** Thickness per weight of smooth uncoated card, cm³/g; common practice, no source. */
+  public static final double USUAL_BULK = 1.25;
+
+  /**
+   * @throws IllegalArgumentException when a measure is not over 0
+   */
+  public Stock {
+    if (!(width > 0 && height > 0 && weight > 0 && caliper > 0)) {
+      throw new IllegalArgumentException("a sheet's measures, weight and caliper must be over 0");
+    }
+  }
+
+  /** Thickness in mm of usual card of this weight, where the maker has not measured it. */
+  public static double usualCaliper(double weight) {
+    return weight * USUAL_BULK / 1000;
+  }
+
+  /** The same sheet turned a quarter. */
+  public Stock turned() {
+    return new Stock(name, /* width= */ height, /* height= */ width, weight, caliper, grain);
+  }
+}

@@ -1,0 +1,244 @@
+package facetwright.net.wrap;
+
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.net.Ask;
+import facetwright.net.FoldAngle;
+import facetwright.net.Sense;
+import facetwright.net.Shapes;
+import facetwright.net.draft.PanelDraft;
+import facetwright.words.Site;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.function.Predicate;
+
+/** Chosen cells of a wrap, and what can be done with them. Each call returns the selection. */
+public final class CellSelection {
+  private static final double STEEPEST_BEVEL = 75;
+  private static final double OF_PANEL = -1;
+
+  private final WrapDraft wrap;
+  private final List<WrapCell> cells;
+
+  CellSelection(WrapDraft wrap, List<WrapCell> cells) {
+    this.wrap = wrap;
+    this.cells = List.copyOf(cells);
+  }
+
+  /** Of these cells, those in columns "even", "odd" or "all". Column 1 is odd. */
+  public CellSelection columns(String which, Site at) {
+    IntPredicate test = wrap.columnTest(which, at);
+    return narrowed(c -> test.test(c.column), at);
+  }
+
+  /** Of these cells, those in these columns, counted from 1. */
+  public CellSelection columns(List<Integer> numbers, Site at) {
+    numbers.forEach(n -> Ask.count("a column's number", n, 1, wrap.columnCount(), at));
+    return narrowed(c -> numbers.contains(c.column + 1), at);
+  }
+
+  /** Of these cells, those in rows with this name, or "all". */
+  public CellSelection rows(String name, Site at) {
+    IntPredicate test = wrap.rowTest(name, at);
+    return narrowed(c -> test.test(c.row), at);
+  }
+
+  /** Of these cells, those in these rows, counted from 1 at the bottom. */
+  public CellSelection rows(List<Integer> numbers, Site at) {
+    numbers.forEach(n -> Ask.count("a row's number", n, 1, wrap.rows.size(), at));
+    return narrowed(c -> numbers.contains(c.row + 1), at);
+  }
+
+  private CellSelection narrowed(Predicate<WrapCell> test, Site at) {
+    List<WrapCell> kept = cells.stream().filter(test).toList();
+    Ask.that(!kept.isEmpty(), "no cell of the wrap is in both selections", at);
+    return new CellSelection(wrap, kept);
+  }
+
+  /** Cuts the cells away. */
+  public CellSelection remove(Site at) {
+    for (WrapCell c : cells) {
+      c.removedSite = c.removed ? c.removedSite : at;
+      c.removed = true;
+    }
+    Ask.that(
+        wrap.all().cells.stream().anyMatch(c -> !c.removed), "this removes the whole wrap", at);
+    return this;
+  }
+
+  /**
+   * Pinches the free edge of each cell: two diagonal scores run from its corners at the waist to
+   * the middle of the free edge, whose halves meet. The middle triangle stays a facet, the two
+   * right triangles become gussets.
+   */
+  public CellSelection gusset(Pinch pinch, Site at) {
+    for (WrapCell c : kept("pinched", at)) {
+      Ask.that(c.tab == null, named(c) + " is a tab and can't be pinched", at);
+      c.gusset = pinch;
+      c.gussetSite = at;
+    }
+    return this;
+  }
+
+  /** Makes the cells tabs with the usual bevel, so that they keep clear of each other. */
+  public CellSelection tabs(Site at) {
+    return makeTabs(OF_PANEL, at);
+  }
+
+  /**
+   * Makes the cells tabs, each end cut back.
+   *
+   * @param bevel degrees from square, 0 to 75
+   */
+  public CellSelection tabs(double bevel, Site at) {
+    return makeTabs(Ask.between("a tab's bevel", bevel, 0, STEEPEST_BEVEL, "°", at), at);
+  }
+
+  private CellSelection makeTabs(double bevel, Site at) {
+    for (WrapCell c : kept("a tab", at)) {
+      Ask.that(c.gusset == null, named(c) + " is pinched and can't be a tab", at);
+      double width = wrap.widths.get(c.column);
+      double height = wrap.rows.get(c.row).height();
+      double back = height * Math.tan(Math.toRadians(bevel));
+      double most = Math.toDegrees(Math.atan(width / 2 / height));
+      Ask.that(
+          2 * back <= width + LengthTolerance.FINE.mm(),
+          "a bevel of "
+              + Ask.text(bevel)
+              + "° leaves no tab: "
+              + named(c)
+              + " allows at most "
+              + Ask.text(Math.floor(1e-9 + most))
+              + "°",
+          at);
+      c.tab = new WrapCell.Tab(bevel, at);
+    }
+    return this;
+  }
+
+  /** Cuts a window that leaves a border all round each cell, or round a pinched cell's facet. */
+  public CellSelection window(double border, Site at) {
+    for (WrapCell c : kept("given a window", at)) {
+      double least = Math.min(wrap.widths.get(c.column), wrap.rows.get(c.row).height());
+      Ask.that(
+          border > 0 && 2 * border < least,
+          "a border of "
+              + Ask.text(border)
+              + " mm leaves no window in "
+              + named(c)
+              + ": it must be over 0 and under "
+              + Ask.text(least / 2)
+              + " mm",
+          at);
+      c.cutouts.add(new WrapCell.Cutout.Border(border, at));
+    }
+    return this;
+  }
+
+  /** Cuts a window of its own shape, measured from the middle of each cell. */
+  public CellSelection window(List<Vec2> corners, Site at) {
+    Polygon2 outline = Shapes.outline("a window", corners, at);
+    kept("given a window", at).forEach(c -> c.cutouts.add(new WrapCell.Cutout.Shape(outline, at)));
+    return this;
+  }
+
+  /** Punches a hole in the middle of each panel. */
+  public CellSelection hole(double diameter, Site at) {
+    return hole(diameter, null, at);
+  }
+
+  /**
+   * Punches a hole.
+   *
+   * @param place measured from the middle of each cell; null for the middle of the panel
+   */
+  public CellSelection hole(double diameter, Vec2 place, Site at) {
+    Ask.length("a hole's diameter", diameter, at);
+    for (WrapCell c : kept("punched", at)) {
+      double least = Math.min(wrap.widths.get(c.column), wrap.rows.get(c.row).height());
+      Ask.length("the diameter of a hole in " + named(c), diameter, least, at);
+      c.cutouts.add(new WrapCell.Cutout.Punch(diameter, place, at));
+    }
+    return this;
+  }
+
+  /** Glues a decorative paper on each facet, smaller by the reveal all round. */
+  public CellSelection layer(double reveal, String paper, Site at) {
+    for (WrapCell c : kept("given a layer", at)) {
+      double least = Math.min(wrap.widths.get(c.column), wrap.rows.get(c.row).height());
+      Ask.between("the reveal on " + named(c), reveal, 0, least / 2, " mm", at);
+      c.layer = new PanelDraft.LayerDraft(reveal, paper, at);
+    }
+    return this;
+  }
+
+  /**
+   * Sets the fold of the scores on one side of each cell. The right side of the last column is the
+   * seam flap's score.
+   *
+   * @param sense null to leave it as it is
+   */
+  public CellSelection fold(CellSide side, FoldAngle angle, Sense sense, Site at) {
+    int set = 0;
+    for (WrapCell c : cells) {
+      set += setFold(c, side, new WrapDraft.Fold(angle, sense, at)) ? 1 : 0;
+    }
+    Ask.that(set > 0, "no score runs along that side of the chosen cells", at);
+    return this;
+  }
+
+  /**
+   * Sets the fold of the row scores between the chosen cells and the rows next to them, such as
+   * those between rim and wall.
+   */
+  public CellSelection fold(FoldAngle angle, Sense sense, Site at) {
+    Set<Long> chosen = new HashSet<>();
+    cells.forEach(c -> chosen.add(key(c.row, c.column)));
+    int set = 0;
+    for (WrapCell c : cells) {
+      if (!chosen.contains(key(c.row + 1, c.column))) {
+        set += setFold(c, CellSide.TOP, new WrapDraft.Fold(angle, sense, at)) ? 1 : 0;
+      }
+      if (!chosen.contains(key(c.row - 1, c.column))) {
+        set += setFold(c, CellSide.BOTTOM, new WrapDraft.Fold(angle, sense, at)) ? 1 : 0;
+      }
+    }
+    Ask.that(set > 0, "no row score runs beside the chosen cells", at);
+    return this;
+  }
+
+  private static long key(int row, int column) {
+    return row * 1000L + column;
+  }
+
+  private boolean setFold(WrapCell c, CellSide side, WrapDraft.Fold fold) {
+    int n = wrap.columnCount();
+    WrapDraft.ScoreKey key =
+        switch (side) {
+          case TOP -> new WrapDraft.ScoreKey(c.row, c.column, true);
+          case BOTTOM -> new WrapDraft.ScoreKey(c.row - 1, c.column, true);
+          case RIGHT -> new WrapDraft.ScoreKey(c.row, c.column, false);
+          case LEFT -> new WrapDraft.ScoreKey(c.row, (c.column + n - 1) % n, false);
+        };
+    if (key.above() && (key.row() < 0 || key.row() + 1 >= wrap.rows.size())) {
+      return false;
+    }
+    wrap.folds.put(key, fold);
+    return true;
+  }
+
+  private List<WrapCell> kept(String what, Site at) {
+    List<WrapCell> kept = new ArrayList<>(cells);
+    kept.removeIf(c -> c.removed);
+    Ask.that(!kept.isEmpty(), "the chosen cells are cut away and can't be " + what, at);
+    return kept;
+  }
+
+  private String named(WrapCell c) {
+    return WrapBuild.name(wrap, c.row, c.column);
+  }
+}

@@ -1,0 +1,185 @@
+package facetwright.net.wrap;
+
+import facetwright.geom.Vec2;
+import facetwright.net.Ask;
+import facetwright.net.Net;
+import facetwright.net.draft.EdgeDraft;
+import facetwright.net.draft.NetDraft;
+import facetwright.words.Site;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Draws a wrap's pattern as a net. */
+final class WrapBuild {
+  private final WrapDraft wrap;
+  private final int n;
+  private final int high;
+  private final double[] x;
+  private final double[] y;
+  private final NetDraft net = new NetDraft();
+  private final DrawnCell[][] drawn;
+  private final WrapAngles angles;
+
+  WrapBuild(WrapDraft wrap) {
+    this.wrap = wrap;
+    n = wrap.widths.size();
+    high = wrap.rows.size();
+    x = lines(wrap.widths);
+    y = lines(wrap.rows.stream().map(WrapRow::height).toList());
+    drawn = new DrawnCell[high][n];
+    angles = new WrapAngles(wrap);
+  }
+
+  private static double[] lines(List<Double> steps) {
+    double[] lines = new double[steps.size() + 1];
+    for (int i = 0; i < steps.size(); i++) {
+      lines[i + 1] = lines[i] + steps.get(i);
+    }
+    return lines;
+  }
+
+  static String name(WrapDraft wrap, int row, int column) {
+    String rowName = wrap.rows.get(row).name();
+    boolean alone = wrap.rows.stream().filter(r -> r.name().equals(rowName)).count() == 1;
+    return rowName + " " + (column + 1) + (alone ? "" : " (row " + (row + 1) + ")");
+  }
+
+  Net build() {
+    for (int r = 0; r < high; r++) {
+      for (int c = 0; c < n; c++) {
+        if (!wrap.cells[r][c].removed) {
+          drawn[r][c] = draw(wrap.cells[r][c]);
+        }
+      }
+    }
+    for (int r = 0; r < high; r++) {
+      for (int c = 0; c < n; c++) {
+        columnScore(r, c);
+        rowScore(r, c);
+      }
+    }
+    new SeamFlap(wrap, net, drawn, angles, x[n], y).draw();
+    cutaways();
+    stance();
+    return net.build();
+  }
+
+  private DrawnCell draw(WrapCell cell) {
+    boolean above = isKept(cell.row + 1, cell.column);
+    boolean below = isKept(cell.row - 1, cell.column);
+    String name = name(wrap, cell.row, cell.column);
+    CellFrame frame =
+        new CellFrame(
+            new Vec2(x[cell.column], y[cell.row]), new Vec2(x[cell.column + 1], y[cell.row + 1]));
+    if (cell.gusset != null) {
+      Ask.that(
+          !above || !below,
+          name + " can't be pinched: cut away the cell above or below it, to free an edge",
+          cell.gussetSite);
+      boolean atTop = WrapAngles.pinchedAtTop(wrap, cell.row, cell.column);
+      return DrawnCell.pinched(net, cell, name, frame, atTop);
+    }
+    if (cell.tab != null) {
+      Ask.that(
+          above != below,
+          above
+              ? name + " can't be a tab: a tab has one free side; cut away the cell above or below"
+              : name + " can't be a tab: it hangs on nothing",
+          cell.tab.site());
+      return DrawnCell.tab(net, cell, name, frame, above, angles);
+    }
+    return DrawnCell.plain(net, cell, name, frame, wrap.site);
+  }
+
+  private boolean isKept(int row, int column) {
+    return WrapAngles.isKept(wrap, row, column);
+  }
+
+  private void columnScore(int r, int c) {
+    if (c + 1 >= n || drawn[r][c] == null || drawn[r][c + 1] == null) {
+      return;
+    }
+    EdgeDraft right = drawn[r][c].right();
+    EdgeDraft left = drawn[r][c + 1].left();
+    if (wrap.cells[r][c].tab != null || wrap.cells[r][c + 1].tab != null) {
+      if (right.from().equals(left.to()) && right.to().equals(left.from())) {
+        net.slit(right, left, wrap.site);
+      }
+      return;
+    }
+    net.score(right, left, angles.columnSense(r, c), angles.column(r, c), foldSite(r, c, false));
+  }
+
+  private void rowScore(int r, int c) {
+    if (r + 1 >= high || drawn[r][c] == null || drawn[r + 1][c] == null) {
+      return;
+    }
+    net.score(
+        drawn[r][c].top(),
+        drawn[r + 1][c].bottom(),
+        angles.rowSense(r, c),
+        angles.row(r, c),
+        foldSite(r, c, true));
+  }
+
+  /** Where the fold of a score was said, or where the wrap was made. */
+  private Site foldSite(int r, int c, boolean above) {
+    WrapDraft.Fold told = wrap.folds.get(new WrapDraft.ScoreKey(r, c, above));
+    return told == null ? wrap.site : told.site();
+  }
+
+  /** Remembers what cut away cells lay against. */
+  private void cutaways() {
+    for (int r = 0; r < high; r++) {
+      for (int c = 0; c < n; c++) {
+        WrapCell cell = wrap.cells[r][c];
+        if (cell.removed) {
+          List<EdgeDraft> sides = new ArrayList<>();
+          at(r + 1, c).ifPresent(d -> sides.addAll(d.below()));
+          at(r - 1, c).ifPresent(d -> sides.addAll(d.above()));
+          at(r, c - 1).ifPresent(d -> sides.add(d.right()));
+          at(r, c + 1).ifPresent(d -> sides.add(d.left()));
+          net.cutaway(sides, cell.removedSite);
+        }
+      }
+    }
+  }
+
+  private Optional<DrawnCell> at(int r, int c) {
+    return r >= 0 && r < high && c >= 0 && c < n
+        ? Optional.ofNullable(drawn[r][c])
+        : Optional.empty();
+  }
+
+  /** The corners round the waist of a pinched wrap, else round the foot of its lowest full row. */
+  private void stance() {
+    int line = -1;
+    for (int r = 0; r < high && line < 0; r++) {
+      for (int c = 0; c < n && line < 0; c++) {
+        if (drawn[r][c] != null && wrap.cells[r][c].gusset != null) {
+          line = drawn[r][c].bottom() == null ? r + 1 : r;
+        }
+      }
+    }
+    for (int r = 0; r < high && line < 0; r++) {
+      long facets = 0;
+      for (int c = 0; c < n; c++) {
+        facets += drawn[r][c] != null && wrap.cells[r][c].tab == null ? 1 : 0;
+      }
+      line = facets >= 3 ? r : -1;
+    }
+    List<NetDraft.CornerDraft> ring = new ArrayList<>();
+    for (int c = 0; c < n && line >= 0; c++) {
+      if (line < high && drawn[line][c] != null && drawn[line][c].bottom() != null) {
+        ring.add(new NetDraft.CornerDraft(drawn[line][c].bottom()));
+      } else if (line > 0 && drawn[line - 1][c] != null && drawn[line - 1][c].top() != null) {
+        EdgeDraft top = drawn[line - 1][c].top();
+        ring.add(new NetDraft.CornerDraft(top.panel().after(top)));
+      }
+    }
+    if (ring.size() >= 3) {
+      net.stance(ring);
+    }
+  }
+}

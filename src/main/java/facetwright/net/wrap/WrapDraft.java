@@ -1,0 +1,154 @@
+package facetwright.net.wrap;
+
+import facetwright.net.Ask;
+import facetwright.net.FoldAngle;
+import facetwright.net.Net;
+import facetwright.net.NetException;
+import facetwright.net.Sense;
+import facetwright.words.NearName;
+import facetwright.words.Site;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+
+/**
+ * A wrap in the making: a row of columns repeated round, several rows high, closed by a seam. The
+ * columns run left to right seen on the outside, which is counter-clockwise from above, and count
+ * from 1; the rows run from bottom to top and count from 1.
+ *
+ * <p>Column scores are mountains. While nothing is gusseted the wrap stands as a prism with its
+ * corners on one circle, so that every angle is known: 360°/n for n equal columns, 90° for the
+ * sides of a rectangle, 90° for rim tabs. Gussets leave the angles beside them to the solver.
+ *
+ * <p>Every measure is in mm. A wrong one is refused at once with a {@link NetException}; what
+ * depends on the finished pattern, such as whether a pinched cell has a free edge, at {@link
+ * #build()}.
+ */
+public final class WrapDraft {
+  /** Words that choose columns. */
+  public static final List<String> COLUMN_WORDS = List.of("even", "odd", "all");
+
+  static final int MOST_COLUMNS = 64;
+  static final int MOST_ROWS = 24;
+  static final double USUAL_BEVEL = 45;
+
+  final List<Double> widths;
+  final List<WrapRow> rows;
+  final WrapCell[][] cells;
+  final Map<ScoreKey, Fold> folds = new HashMap<>();
+  final Site site;
+  double seam;
+  double seamBevel = USUAL_BEVEL;
+  Site seamSite;
+
+  /** A score of the grid: above a cell, or to its right. */
+  record ScoreKey(int row, int column, boolean above) {}
+
+  record Fold(FoldAngle angle, Sense sense, Site site) {}
+
+  private WrapDraft(List<Double> widths, List<WrapRow> rows, Site site) {
+    this.widths = List.copyOf(widths);
+    this.rows = List.copyOf(rows);
+    this.site = site;
+    this.seamSite = site;
+    Ask.count("the number of columns", widths.size(), 3, MOST_COLUMNS, site);
+    Ask.count("the number of rows", rows.size(), 1, MOST_ROWS, site);
+    widths.forEach(w -> Ask.length("a column's width", w, site));
+    rows.forEach(r -> Ask.length("the height of row \"" + r.name() + "\"", r.height(), site));
+    cells = new WrapCell[rows.size()][widths.size()];
+    for (int r = 0; r < rows.size(); r++) {
+      for (int c = 0; c < widths.size(); c++) {
+        cells[r][c] = new WrapCell(r, c);
+      }
+    }
+  }
+
+  /**
+   * Columns of one width.
+   *
+   * @param columns 3 to 64
+   * @param rows 1 to 24, bottom to top; see {@link WrapRow#usual}
+   */
+  public static WrapDraft equal(int columns, double width, List<WrapRow> rows, Site site) {
+    Ask.count("the number of columns", columns, 3, MOST_COLUMNS, site);
+    return new WrapDraft(IntStream.range(0, columns).mapToObj(_ -> width).toList(), rows, site);
+  }
+
+  /** Columns of their own widths, left to right seen on the outside. */
+  public static WrapDraft of(List<Double> widths, List<WrapRow> rows, Site site) {
+    return new WrapDraft(widths, rows, site);
+  }
+
+  /** A seam flap with its ends cut back at 45°. */
+  public WrapDraft seam(double width, Site seamAt) {
+    return seam(width, USUAL_BEVEL, seamAt);
+  }
+
+  /**
+   * A flap right of the last column, to be glued under the first, along every row that is not "rim"
+   * and where both columns keep their cells.
+   *
+   * @param width 0 for none, less than the first column's width
+   * @param bevel degrees its free ends are cut back from square, 0 to 75
+   */
+  public WrapDraft seam(double width, double bevel, Site seamAt) {
+    Ask.between("the seam's width", width, 0, widths.getFirst() * 0.999, " mm", seamAt);
+    seamBevel = Ask.between("the seam's bevel", bevel, 0, 75, "°", seamAt);
+    seam = width;
+    seamSite = seamAt;
+    return this;
+  }
+
+  /** All cells. */
+  public CellSelection all() {
+    List<WrapCell> every = new ArrayList<>();
+    for (WrapCell[] row : cells) {
+      every.addAll(List.of(row));
+    }
+    return new CellSelection(this, every);
+  }
+
+  public int columnCount() {
+    return widths.size();
+  }
+
+  /**
+   * The net.
+   *
+   * @throws NetException when the pattern can't be made, with the script place of the part at fault
+   */
+  public Net build() {
+    return new WrapBuild(this).build();
+  }
+
+  IntPredicate columnTest(String which, Site at) {
+    return switch (which.strip().toLowerCase(Locale.ROOT)) {
+      case "all" -> _ -> true;
+      case "even" -> c -> c % 2 == 1;
+      case "odd" -> c -> c % 2 == 0;
+      default ->
+          throw new NetException(
+              "columns are \"even\", \"odd\", \"all\" or numbers, not \"" + which + "\"",
+              at,
+              NearName.mends(which, COLUMN_WORDS));
+    };
+  }
+
+  IntPredicate rowTest(String name, Site at) {
+    if (name.equals("all")) {
+      return _ -> true;
+    }
+    List<String> names = rows.stream().map(WrapRow::name).distinct().toList();
+    if (!names.contains(name)) {
+      throw new NetException(
+          "no row is called \"" + name + "\"; the rows are " + NearName.listed(name, names),
+          at,
+          NearName.mends(name, names));
+    }
+    return r -> rows.get(r).name().equals(name);
+  }
+}

@@ -1,0 +1,43 @@
+package facetwright.script.api;
+
+import facetwright.measure.Length;
+import facetwright.measure.Unit;
+import facetwright.words.Decimals;
+
+/** Numbers and lengths as scripts give them. */
+final class Amounts {
+  private Amounts() {}
+
+  static double mm(Given value, Unit unit) throws Kind.Unfit {
+    if (value instanceof Given.Text(String text)) {
+      try {
+        return Length.parse(text, unit).mm();
+      } catch (IllegalArgumentException e) {
+        throw new Kind.Unfit(e.getMessage());
+      }
+    }
+    return number(value) * unit.mm();
+  }
+
+  static String words(Given value) {
+    return value instanceof Given.Text(String text) ? text.strip() : "";
+  }
+
+  static double number(Given value) throws Kind.Unfit {
+    if (!(value instanceof Given.Amount(double n))) {
+      throw new Kind.Unfit(GivenText.quote(value) + " is not a number");
+    }
+    if (!Double.isFinite(n)) {
+      throw new Kind.Unfit(
+          Double.isNaN(n)
+              ? "NaN is not a number; to reckon with a length in quotes, read it first: length(\"1"
+                  + " 1/4 in\") * 2"
+              : "infinity is not a usable number");
+    }
+    return n;
+  }
+
+  static String shown(Given value, double mm) {
+    return value instanceof Given.Text ? GivenText.quote(value) : Decimals.plain(mm) + " mm";
+  }
+}

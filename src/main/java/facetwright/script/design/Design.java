@@ -1,0 +1,68 @@
+package facetwright.script.design;
+
+import facetwright.check.finding.Finding;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.measure.Unit;
+import facetwright.net.Net;
+import facetwright.net.sheet.Laid;
+import java.io.Serializable;
+import java.util.List;
+
+/**
+ * Everything one script and its dials come to, as one value. Windows and commands only show it.
+ *
+ * @param title what the design is called
+ * @param unit what its plain numbers count
+ * @param header who made it and under what licence
+ * @param dials its dials, in the order the script declares them
+ * @param laid the net on its sheets
+ * @param folded the folded form
+ * @param findings what a maker should know
+ * @param said what the script said on its way, line by line
+ */
+public record Design(
+    String title,
+    Unit unit,
+    Header header,
+    List<Dial> dials,
+    Laid laid,
+    FoldedForm folded,
+    List<Finding> findings,
+    List<String> said)
+    implements Serializable {
+
+  public Design {
+    dials = List.copyOf(dials);
+    findings = List.copyOf(findings);
+    said = List.copyOf(said);
+  }
+
+  /** The same with what was found in it. */
+  public Design found(List<Finding> newFindings) {
+    return new Design(title, unit, header, dials, laid, folded, newFindings, said);
+  }
+
+  public Net net() {
+    return laid.net();
+  }
+
+  /** Whether a finding says that it can't be made as it stands. */
+  public boolean isSound() {
+    return findings.stream().noneMatch(f -> f.severity() == Finding.Severity.ERROR);
+  }
+
+  /**
+   * What the comment block at the head of a script says.
+   *
+   * @param author who made it, or empty
+   * @param licence how it may be used, or empty
+   * @param tags what to find it by
+   * @param notes free words, or empty
+   */
+  public record Header(String author, String licence, List<String> tags, String notes)
+      implements Serializable {
+    public Header {
+      tags = List.copyOf(tags);
+    }
+  }
+}

@@ -1,0 +1,101 @@
+package facetwright.script.design;
+
+import facetwright.measure.Length;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
+import facetwright.words.Decimals;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Dial values as a person types them, and places of a slider as dial values. */
+public final class DialText {
+  /** A plain number whose range has fewer ruler marks than this is no length, but a part or so. */
+  private static final int MARKS = 8;
+
+  /** Inches are written in the coarsest fraction that is exact, down to 1/64. */
+  private static final List<Ruler> FRACTIONS = List.of(Ruler.SIXTEENTHS, new Ruler(Unit.INCH, 64));
+
+  /** The finest lines that a steel rule shows, in inches; common practice, no source. */
+  private static final double FINEST = 1.0 / 64;
+
+  private DialText() {}
+
+  /** A value as it stands in the field: inches in fractions, the rest as numbers. */
+  public static String of(Dial dial, double value, Unit unit) {
+    if (dial.kind() == Dial.Kind.LENGTH && unit == Unit.INCH) {
+      for (Ruler ruler : FRACTIONS) {
+        Ruler.Reading reading = ruler.read(Length.of(value, Unit.INCH));
+        if (Math.abs(reading.errorMm()) < 1e-6) {
+          return reading.text().replace(" in", "");
+        }
+      }
+    }
+    return Decimals.plain(Math.round(value * 1e4) / 1e4);
+  }
+
+  /**
+   * What a dial is turned to, by settings that its design may not have come to yet; its value in
+   * the design where they do not name it, or name what it can't take.
+   *
+   * @param settings dial values by name, as a person types them
+   */
+  public static double wanted(Dial dial, Map<String, String> settings, Unit unit) {
+    return read(dial, settings, unit).orElse(dial.value());
+  }
+
+  /** What settings turn a dial to; empty where they do not name it, or name what it can't take. */
+  private static Optional<Double> read(Dial dial, Map<String, String> settings, Unit unit) {
+    String set = settings.get(dial.name());
+    if (set == null) {
+      return Optional.empty();
+    }
+    try {
+      double value = Length.parse(set, unit).in(unit);
+      return value >= dial.from() && value <= dial.to() ? Optional.of(value) : Optional.empty();
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * What a dial's field says: what the dial is turned to, or what was typed where it can't take
+   * that; arguments as for {@link #wanted}.
+   */
+  public static String standing(Dial dial, Map<String, String> settings, Unit unit) {
+    return read(dial, settings, unit)
+        .map(value -> of(dial, value, unit))
+        .orElseGet(() -> settings.getOrDefault(dial.name(), of(dial, dial.value(), unit)));
+  }
+
+  /** The allowed value nearest to a place of the slider: on the dial's steps, or on the ruler. */
+  public static double snapped(Dial dial, double value, Unit unit) {
+    double step = step(dial, unit);
+    double base = dial.step() > 0 ? dial.from() : 0;
+    double near = base + Math.round((value - base) / step) * step;
+    return Math.clamp(near, dial.from(), dial.to());
+  }
+
+  /** The distance between two values that a slider stops at. */
+  public static double step(Dial dial, Unit unit) {
+    if (dial.step() > 0) {
+      return dial.step();
+    }
+    double mark = unit == Unit.INCH ? 1.0 / 16 : unit == Unit.CM ? 0.05 : 0.5;
+    double range = dial.to() - dial.from();
+    return dial.kind() == Dial.Kind.LENGTH
+        ? unit == Unit.INCH ? fineEnough(mark, range) : mark
+        : range >= MARKS * mark
+            ? mark
+            : range > 0 ? Math.pow(10, Math.floor(Math.log10(range / 50))) : mark;
+  }
+
+  /** A ruler's division with some marks in the range, or the finest there is. */
+  private static double fineEnough(double mark, double range) {
+    double fine = mark;
+    while (range > 0 && range < MARKS * fine && fine > FINEST) {
+      fine /= 2;
+    }
+    return fine;
+  }
+}

@@ -1,0 +1,179 @@
+package facetwright.script.vocabulary;
+
+import static facetwright.script.api.Arg.needed;
+import static facetwright.script.api.Arg.optional;
+import static facetwright.script.api.Arg.usual;
+
+import facetwright.geom.Vec2;
+import facetwright.net.FoldAngle;
+import facetwright.net.Sense;
+import facetwright.net.wrap.CellSelection;
+import facetwright.net.wrap.CellSide;
+import facetwright.net.wrap.Pinch;
+import facetwright.script.api.Arg;
+import facetwright.script.api.Fn;
+import facetwright.script.api.FoldOptions;
+import facetwright.script.api.Kinds;
+import facetwright.script.api.LayerArgs;
+import facetwright.script.api.PointKinds;
+import facetwright.script.api.Things;
+import facetwright.script.api.WindowShape;
+import java.util.List;
+
+/** What can be done to chosen cells of a wrap. */
+final class CellWords {
+  private CellWords() {}
+
+  static List<Fn<CellSelection>> all() {
+    return List.of(remove(), gusset(), tabs(), window(), hole(), layer(), fold());
+  }
+
+  private static Fn<CellSelection> remove() {
+    return Fn.<CellSelection>named("remove")
+        .does("Cuts the chosen cells away.")
+        .gives(Things.CELLS, "the chosen cells")
+        .example(
+            """
+            design("Crown");
+            const crown = wrap({ columns: 8, width: 40, rows: [30, 20], names: ["band", "points"] });
+            crown.columns("even").rows("points").remove();
+            sheet("A3");
+            """)
+        .runs((cells, call) -> cells.remove(call.site()));
+  }
+
+  private static Fn<CellSelection> gusset() {
+    Arg<Pinch> pinch =
+        usual("point", Kinds.word(Pinch.class), Pinch.IN, "which way the pinched edge points");
+    return Fn.<CellSelection>named("gusset")
+        .does(
+            "Pinches the free edge of the chosen cells to a point: two slanted scores run from its"
+                + " other corners to the middle of the free edge.")
+        .options(pinch)
+        .gives(Things.CELLS, "the chosen cells")
+        .example(
+            """
+            design("Half lantern");
+            const body = wrap({ columns: 8, width: 26, rows: [20, 55], names: ["foot", "wall"] });
+            body.columns("even").rows("wall").gusset({ point: "in" });
+            """)
+        .runs((cells, call) -> cells.gusset(call.get(pinch), call.site()));
+  }
+
+  private static Fn<CellSelection> tabs() {
+    Arg<Double> hole =
+        optional("hole", Kinds.length(0.5, 100), "diameter of a hole in each tab's middle");
+    Arg<Double> bevel =
+        optional("bevel", Kinds.degrees(0, 75), "how far each end is cut back from square");
+    return Fn.<CellSelection>named("tabs")
+        .does(
+            "Makes tabs of the chosen cells, their ends cut back so that they keep clear of each"
+                + " other.")
+        .options(hole, bevel)
+        .gives(Things.CELLS, "the chosen cells")
+        .example(
+            """
+            design("Band with tabs");
+            const band = wrap({ columns: 6, width: 30, rows: [14, 50, 14] });
+            band.rows("rim").tabs({ bevel: 45 });
+            """)
+        .runs(
+            (cells, call) -> {
+              if (call.has(bevel)) {
+                cells.tabs(call.get(bevel), call.site());
+              } else {
+                cells.tabs(call.site());
+              }
+              return call.has(hole) ? cells.hole(call.get(hole), call.site()) : cells;
+            });
+  }
+
+  private static Fn<CellSelection> window() {
+    WindowShape.Options options = WindowShape.options();
+    return Fn.<CellSelection>named("window")
+        .does("Cuts a window into the middle of each chosen cell.")
+        .options(options.all())
+        .gives(Things.CELLS, "the chosen cells")
+        .example(
+            """
+            design("Lit band");
+            const band = wrap({ columns: 6, width: 32, rows: [60] });
+            band.columns("odd").rows("wall").window({ border: 7 });
+            band.columns("even").rows("wall").window({ sides: 8, across: 20 });
+            """)
+        .runs(
+            (cells, call) ->
+                switch (options.read(call, "window")) {
+                  case WindowShape.Border(double border) -> cells.window(border, call.site());
+                  case WindowShape.Outline(var outline) ->
+                      cells.window(outline.corners(), call.site());
+                });
+  }
+
+  private static Fn<CellSelection> hole() {
+    Arg<Double> across = needed("across", Kinds.length(0.5, 200), "the punch's diameter");
+    Arg<Vec2> at = optional("at", PointKinds.point(), "its place, counted from the cell's middle");
+    return Fn.<CellSelection>named("hole")
+        .does("Punches a hole into each chosen cell.")
+        .options(across, at)
+        .gives(Things.CELLS, "the chosen cells")
+        .example(
+            """
+            design("Band to thread");
+            const band = wrap({ columns: 8, width: 22, rows: [40] });
+            band.columns("odd").rows("wall").hole({ across: 4, at: [0, 12] });
+            """)
+        .runs((cells, call) -> cells.hole(call.get(across), call.get(at), call.site()));
+  }
+
+  private static Fn<CellSelection> layer() {
+    return Fn.<CellSelection>named("layer")
+        .does("Plans a decorative paper on each chosen cell, a little smaller all round.")
+        .options(LayerArgs.REVEAL, LayerArgs.PAPER)
+        .gives(Things.CELLS, "the chosen cells")
+        .example(
+            """
+            design("Papered drum", { units: "in" });
+            const drum = wrap({ columns: 8, width: "1 1/4 in", rows: ["2 1/2 in"], seam: "1/2 in" });
+            drum.rows("wall").layer({ reveal: "1/16 in", paper: "waves" });
+            sheet("A3");
+            """)
+        .runs(
+            (cells, call) ->
+                cells.layer(call.get(LayerArgs.REVEAL), call.get(LayerArgs.PAPER), call.site()));
+  }
+
+  private static Fn<CellSelection> fold() {
+    Arg<Double> degrees =
+        needed("degrees", FoldOptions.far(), "0 is flat, 180 is folded right over");
+    Arg<CellSide> side =
+        optional(
+            "side",
+            Kinds.word(CellSide.class),
+            "which side's score; where left out, the score to the next row");
+    Arg<Sense> sense =
+        optional(
+            "sense", Kinds.word(Sense.class), "which way its crest points, seen on the outside");
+    return Fn.<CellSelection>named("fold")
+        .does(
+            "Says how far a score of the chosen cells is folded, where it is not what the wrap"
+                + " reckons.")
+        .takes(degrees)
+        .options(side, sense)
+        .gives(Things.CELLS, "the chosen cells")
+        .example(
+            """
+            design("Band with flared rim");
+            const band = wrap({ columns: 6, width: 30, rows: [14, 50, 14] });
+            band.rows("rim").tabs();
+            band.rows("rim").fold(60, { sense: "valley" });
+            """)
+        .runs(
+            (cells, call) -> {
+              FoldAngle angle = FoldAngle.degrees(call.get(degrees));
+              return call.has(side)
+                  ? cells.fold(call.get(side), angle, call.get(sense), call.site())
+                  : cells.fold(angle, call.get(sense), call.site());
+            });
+  }
+}

@@ -1,0 +1,138 @@
+package facetwright.script.vocabulary;
+
+import static facetwright.script.api.Arg.needed;
+import static facetwright.script.api.Arg.usual;
+
+import facetwright.form.Form;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import facetwright.script.api.Arg;
+import facetwright.script.api.Call;
+import facetwright.script.api.FacetNaming;
+import facetwright.script.api.Fn;
+import facetwright.script.api.Kinds;
+import facetwright.script.api.LayerArgs;
+import facetwright.script.api.PointKinds;
+import facetwright.script.api.Things;
+import facetwright.script.api.WindowShape;
+import java.util.List;
+import java.util.function.BiFunction;
+
+/** What can be done to single facets of a form: windows, holes, layers, leaving them out. */
+final class FacetWords {
+  private static final Arg<List<String>> FACETS =
+      needed("facets", FacetNaming.KIND, FacetNaming.DOES);
+
+  private FacetWords() {}
+
+  static List<Fn<Form>> all() {
+    return List.of(window(), hole(), layer(), open());
+  }
+
+  private static Object each(
+      Call call, Form form, String function, BiFunction<Form, String, Form> change) {
+    Form changed = form;
+    for (String name : FacetNaming.of(form, call.get(FACETS), function)) {
+      changed = change.apply(changed, name);
+    }
+    return call.hold(Things.FORM, changed);
+  }
+
+  private static Fn<Form> window() {
+    WindowShape.Options options = WindowShape.options();
+    return Fn.<Form>named("window")
+        .does(
+            "Cuts a window into facets: of the facet's own shape with an even border, a rectangle,"
+                + " or a shape with equal sides. Places count from the facet's middle, x along its"
+                + " most level edge.")
+        .takes(FACETS)
+        .options(options.all())
+        .gives(Things.FORM, "a new form")
+        .example(
+            """
+            design("Lantern with windows");
+            prism({ sides: 6, side: 34, height: 60 })
+              .window("side", { border: 7 })
+              .window("top", { sides: 6, across: 20 })
+              .unfold();
+            """)
+        .runs(
+            (form, call) -> {
+              WindowShape shape = options.read(call, "window");
+              return each(
+                  call,
+                  form,
+                  "window",
+                  (f, name) ->
+                      switch (shape) {
+                        case WindowShape.Border(double border) ->
+                            f.withWindowInset(name, border, call.site());
+                        case WindowShape.Outline(Polygon2 outline) ->
+                            f.withWindow(name, outline, call.site());
+                      });
+            });
+  }
+
+  private static Fn<Form> hole() {
+    Arg<Double> across = needed("across", Kinds.length(0.5, 200), "the punch's diameter");
+    Arg<Vec2> at =
+        usual("at", PointKinds.point(), Vec2.ZERO, "its place, counted from the facet's middle");
+    return Fn.<Form>named("hole")
+        .does("Punches a hole into facets.")
+        .takes(FACETS)
+        .options(across, at)
+        .gives(Things.FORM, "a new form")
+        .example(
+            """
+            design("Bauble to hang");
+            pyramid({ sides: 6, side: 30, height: 50 }).hole("base", { across: 4 }).unfold();
+            """)
+        .runs(
+            (form, call) ->
+                each(
+                    call,
+                    form,
+                    "hole",
+                    (f, name) -> f.withHole(name, call.get(at), call.get(across), call.site())));
+  }
+
+  private static Fn<Form> layer() {
+    return Fn.<Form>named("layer")
+        .does("Plans a decorative paper on facets, a little smaller all round.")
+        .takes(FACETS)
+        .options(LayerArgs.REVEAL, LayerArgs.PAPER)
+        .gives(Things.FORM, "a new form")
+        .example(
+            """
+            design("Papered box");
+            box({ width: 60, depth: 60, height: 40 })
+              .layer("side", { reveal: "1/16 in", paper: "snow pattern" })
+              .unfold();
+            """)
+        .runs(
+            (form, call) ->
+                each(
+                    call,
+                    form,
+                    "layer",
+                    (f, name) ->
+                        f.withLayer(
+                            name,
+                            call.get(LayerArgs.REVEAL),
+                            call.get(LayerArgs.PAPER),
+                            call.site())));
+  }
+
+  private static Fn<Form> open() {
+    return Fn.<Form>named("open")
+        .does("Leaves facets out, so that the form is open there.")
+        .takes(FACETS)
+        .gives(Things.FORM, "a new form")
+        .example(
+            """
+            design("Pen pot");
+            prism({ sides: 6, side: 26, height: 90 }).open("top").unfold();
+            """)
+        .runs((form, call) -> each(call, form, "open", Form::withoutFacet));
+  }
+}

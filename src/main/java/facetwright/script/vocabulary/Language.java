@@ -1,0 +1,78 @@
+package facetwright.script.vocabulary;
+
+import facetwright.script.api.Fn;
+import facetwright.script.api.Handle;
+import facetwright.script.api.Session;
+import facetwright.script.api.Thing;
+import facetwright.script.api.Things;
+import facetwright.script.sandbox.HostClock;
+import facetwright.script.sandbox.SiteFinder;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.SequencedSet;
+import org.graalvm.polyglot.Context;
+import org.graalvm.polyglot.Value;
+
+/** The whole script language: every kind of thing and its functions. */
+public final class Language {
+  /** The functions that stand on their own. */
+  public static final Thing<Session> TOP =
+      Thing.named("script", Session.class, "Functions that stand on their own.");
+
+  private static final List<Thing<?>> ALL = setUp();
+
+  private Language() {}
+
+  private static List<Thing<?>> setUp() {
+    TopWords.all().forEach(TOP::with);
+    AimWords.all().forEach(TOP::with);
+    SolidWords.all().forEach(TOP::with);
+    WrapWords.top().forEach(TOP::with);
+    PanelWords.top().forEach(TOP::with);
+    PanelWords.onPanel().forEach(Things.PANEL::with);
+    PanelJoinWords.all().forEach(Things.PANEL::with);
+    PanelCutWords.all().forEach(Things.PANEL::with);
+    BlankWords.top().forEach(TOP::with);
+    BlankWords.onBlank().forEach(Things.BLANK::with);
+    BlankPanelWords.all().forEach(Things.BLANK::with);
+    FormWords.all().forEach(Things.FORM::with);
+    FacetWords.all().forEach(Things.FORM::with);
+    UnfoldWords.all().forEach(Things.FORM::with);
+    WrapWords.onWrap().forEach(Things.WRAP::with);
+    WrapWords.onCells().forEach(Things.CELLS::with);
+    CellWords.all().forEach(Things.CELLS::with);
+    return List.of(TOP, Things.FORM, Things.WRAP, Things.CELLS, Things.PANEL, Things.BLANK);
+  }
+
+  /** Puts the functions that stand on their own into a script's globals. */
+  public static void install(Session session, Context context, SiteFinder sites, HostClock clock) {
+    session.connect(sites, clock);
+    Value globals = context.getBindings("js");
+    for (Fn<Session> fn : TOP.functions()) {
+      globals.putMember(fn.name(), Handle.callable(session, fn.name(), fn, session, null));
+    }
+  }
+
+  /** Every kind of thing, the top level first. */
+  public static List<Thing<?>> things() {
+    return ALL;
+  }
+
+  /** The functions of each kind of thing but the top level, by what such a thing is called. */
+  public static Map<String, List<String>> functions() {
+    Map<String, List<String>> all = new LinkedHashMap<>();
+    ALL.stream()
+        .filter(t -> t != TOP)
+        .forEach(t -> all.put("a " + t.name(), t.functions().stream().map(Fn::name).toList()));
+    return all;
+  }
+
+  /** Every name a script may call, for suggestions. */
+  public static SequencedSet<String> names() {
+    SequencedSet<String> names = new LinkedHashSet<>();
+    ALL.forEach(t -> t.functions().forEach(f -> names.add(f.name())));
+    return names;
+  }
+}

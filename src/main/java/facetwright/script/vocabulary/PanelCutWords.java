@@ -1,0 +1,143 @@
+package facetwright.script.vocabulary;
+
+import static facetwright.script.api.Arg.needed;
+import static facetwright.script.api.Arg.usual;
+
+import facetwright.geom.Vec2;
+import facetwright.net.panel.CardPanel;
+import facetwright.net.panel.NotchShape;
+import facetwright.script.api.Arg;
+import facetwright.script.api.Fn;
+import facetwright.script.api.Kinds;
+import facetwright.script.api.LayerArgs;
+import facetwright.script.api.PointKinds;
+import facetwright.script.api.Things;
+import facetwright.script.api.WindowShape;
+import java.util.List;
+
+/** What is cut out of a panel or laid on it. */
+final class PanelCutWords {
+  private PanelCutWords() {}
+
+  static List<Fn<CardPanel>> all() {
+    return List.of(window(), hole(), notch(), bevel(), layer(), tick());
+  }
+
+  private static Fn<CardPanel> window() {
+    WindowShape.Options options = WindowShape.options();
+    return Fn.<CardPanel>named("window")
+        .does(
+            "Cuts a window into the panel; places count from its middle, the hinge at the bottom.")
+        .options(options.all())
+        .gives(Things.PANEL, "the panel")
+        .example(
+            """
+            design("Shop front");
+            const front = panel("front", { width: 80, height: 60 });
+            front.window({ width: 14, height: 20, at: [-22, 5] }).window({ sides: 8, across: 18, at: [20, 8] });
+            """)
+        .runs(
+            (panel, call) ->
+                switch (options.read(call, "window")) {
+                  case WindowShape.Border(double border) -> panel.window(border, call.site());
+                  case WindowShape.Outline(var outline) ->
+                      panel.window(outline.corners(), call.site());
+                });
+  }
+
+  private static Fn<CardPanel> hole() {
+    Arg<Double> across = needed("across", Kinds.length(0.5, 200), "the punch's diameter");
+    Arg<Vec2> at =
+        usual("at", PointKinds.point(), Vec2.ZERO, "its place, counted from the panel's middle");
+    return Fn.<CardPanel>named("hole")
+        .does("Punches a hole into the panel.")
+        .options(across, at)
+        .gives(Things.PANEL, "the panel")
+        .example(
+            """
+            design("Tag");
+            panel("tag", { width: 40, height: 70 }).hole({ across: 4, at: [0, 26] });
+            """)
+        .runs((panel, call) -> panel.hole(call.get(across), call.get(at), call.site()));
+  }
+
+  private static Fn<CardPanel> notch() {
+    Arg<String> edge = needed("edge", Kinds.text(), "the free edge it is cut into");
+    Arg<Double> at =
+        needed(
+            "at", Kinds.length(0, Kinds.LONGEST), "where its middle is, from the edge's left end");
+    Arg<Double> width = needed("width", Kinds.length(), "how wide its mouth is");
+    Arg<Double> depth = needed("depth", Kinds.length(), "how deep it is");
+    Arg<NotchShape> shape =
+        usual("shape", Kinds.word(NotchShape.class), NotchShape.V, "to a point, square, or round");
+    return Fn.<CardPanel>named("notch")
+        .does("Cuts a notch into a free edge.")
+        .takes(edge)
+        .options(at, width, depth, shape)
+        .gives(Things.PANEL, "the panel")
+        .example(
+            """
+            design("Thumb cut");
+            panel("side", { width: 60, height: 60 }).notch("top", { at: 30, width: 20, depth: 10, shape: "round" });
+            """)
+        .runs(
+            (panel, call) ->
+                panel.notch(
+                    call.get(edge),
+                    call.get(shape),
+                    call.get(at),
+                    call.get(width),
+                    call.get(depth),
+                    call.site()));
+  }
+
+  private static Fn<CardPanel> bevel() {
+    Arg<Integer> corner =
+        needed(
+            "corner",
+            Kinds.count(1, 200),
+            "which corner, from 1 at the bottom left, counter-clockwise");
+    Arg<Double> by = needed("by", Kinds.length(), "how far along both edges");
+    return Fn.<CardPanel>named("bevel")
+        .does("Cuts a free corner back.")
+        .takes(corner, by)
+        .gives(Things.PANEL, "the panel")
+        .example(
+            """
+            design("Luggage tag");
+            panel("tag", { width: 45, height: 80 }).bevel(3, 12).bevel(4, 12).hole({ across: 4, at: [0, 30] });
+            """)
+        .runs((panel, call) -> panel.bevel(call.get(corner), call.get(by), call.site()));
+  }
+
+  private static Fn<CardPanel> layer() {
+    return Fn.<CardPanel>named("layer")
+        .does("Plans a decorative paper on the panel, a little smaller all round.")
+        .options(LayerArgs.REVEAL, LayerArgs.PAPER)
+        .gives(Things.PANEL, "the panel")
+        .example(
+            """
+            design("Papered card");
+            panel("front", { width: 100, height: 70 }).layer({ reveal: 3, paper: "gulls" });
+            """)
+        .runs(
+            (panel, call) ->
+                panel.layer(call.get(LayerArgs.REVEAL), call.get(LayerArgs.PAPER), call.site()));
+  }
+
+  private static Fn<CardPanel> tick() {
+    Arg<Vec2> from =
+        needed("from", PointKinds.point(), "where it starts, from the panel's lower left corner");
+    Arg<Vec2> to = needed("to", PointKinds.point(), "where it ends");
+    return Fn.<CardPanel>named("tick")
+        .does("Draws a short light mark, such as where something is to be glued.")
+        .takes(from, to)
+        .gives(Things.PANEL, "the panel")
+        .example(
+            """
+            design("Marked card");
+            panel("front", { width: 100, height: 70 }).tick([50, 0], [50, 4]);
+            """)
+        .runs((panel, call) -> panel.tick(call.get(from), call.get(to), call.site()));
+  }
+}

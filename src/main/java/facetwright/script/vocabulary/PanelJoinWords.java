@@ -1,0 +1,121 @@
+package facetwright.script.vocabulary;
+
+import static facetwright.script.api.Arg.needed;
+import static facetwright.script.api.Arg.optional;
+import static facetwright.script.api.Arg.usual;
+
+import facetwright.net.panel.CardPanel;
+import facetwright.net.panel.PanelBuild;
+import facetwright.script.api.Arg;
+import facetwright.script.api.Fn;
+import facetwright.script.api.Kinds;
+import facetwright.script.api.Things;
+import java.util.List;
+
+/** What panels have to do with each other: edges that meet, laps, slits. */
+final class PanelJoinWords {
+  private static final Arg<String> EDGE = PanelWords.EDGE;
+
+  private PanelJoinWords() {}
+
+  static List<Fn<CardPanel>> all() {
+    return List.of(join(), lap(), slit());
+  }
+
+  private static Fn<CardPanel> join() {
+    Arg<CardPanel> other = needed("other", Kinds.thing(Things.PANEL), "the panel it meets");
+    Arg<String> otherEdge = needed("otherEdge", Kinds.text(), "the other panel's edge");
+    Arg<Boolean> tab = usual("tab", Kinds.flag(), true, "whether a tab is added to hold them");
+    Arg<Double> depth = usual("depth", Kinds.length(), 10.0, "how far the tab reaches");
+    Arg<Double> bevel =
+        optional(
+            "bevel",
+            Kinds.degrees(0, 80),
+            "how far the tab's ends are cut back from square; 45, or what its depth leaves, where"
+                + " left out");
+    return Fn.<CardPanel>named("join")
+        .does(
+            "Says that an edge meets another panel's edge when made, and adds the tab that holds"
+                + " them.")
+        .takes(EDGE, other, otherEdge)
+        .options(tab, depth, bevel)
+        .gives(Things.PANEL, "the panel it was called on")
+        .example(
+            """
+            design("Corner shelf");
+            const shelf = panel("shelf", { width: 60, height: 60 });
+            const back = shelf.attach("top", "back", { depth: 40, fold: 90, sense: "valley" });
+            const side = shelf.attach("left", "side", { depth: 40, fold: 90, sense: "valley" });
+            back.join("left", side, "right", { depth: 9 });
+            """)
+        .runs(
+            (panel, call) -> {
+              PanelBuild build = call.session().panels();
+              CardPanel met = call.get(other);
+              if (call.get(tab)) {
+                build.join(
+                    panel,
+                    call.get(EDGE),
+                    met.edge(call.get(otherEdge), call.site()),
+                    PanelWords.tab(call, depth, bevel),
+                    call.site());
+              } else {
+                build.join(
+                    panel.edge(call.get(EDGE), call.site()),
+                    met.edge(call.get(otherEdge), call.site()),
+                    null,
+                    call.site());
+              }
+              return panel;
+            });
+  }
+
+  private static Fn<CardPanel> lap() {
+    Arg<CardPanel> over = needed("over", Kinds.thing(Things.PANEL), "the panel it ends up under");
+    return Fn.<CardPanel>named("lap")
+        .does("Says that this panel lies flat under another when made.")
+        .takes(over)
+        .gives(Things.PANEL, "the panel it was called on")
+        .example(
+            """
+            design("Sleeve");
+            const one = panel("one", { width: 60, height: 40 });
+            const two = one.attach("right", "two", { depth: 60, fold: 180 });
+            const flap = two.attach("top", "flap", { depth: 12, fold: 180 });
+            flap.lap(one);
+            """)
+        .runs(
+            (panel, call) -> {
+              call.session().panels().lap(panel, call.get(over), call.site());
+              return panel;
+            });
+  }
+
+  private static Fn<CardPanel> slit() {
+    Arg<CardPanel> other =
+        needed("other", Kinds.thing(Things.PANEL), "the panel beside it in the net");
+    Arg<String> otherEdge = needed("otherEdge", Kinds.text(), "the other panel's edge");
+    return Fn.<CardPanel>named("slit")
+        .does("Says that two edges lying along each other in the net are parted by one cut.")
+        .takes(EDGE, other, otherEdge)
+        .gives(Things.PANEL, "the panel it was called on")
+        .example(
+            """
+            design("Two flaps");
+            const back = panel("back", { width: 80, height: 60 });
+            const left = back.attach("top", "left flap", { depth: 30, width: 40, offset: 0, fold: 90 });
+            const right = back.attach("top", "right flap", { depth: 30, width: 40, offset: 40, fold: 45 });
+            left.slit("right", right, "left");
+            """)
+        .runs(
+            (panel, call) -> {
+              call.session()
+                  .panels()
+                  .slit(
+                      panel.edge(call.get(EDGE), call.site()),
+                      call.get(other).edge(call.get(otherEdge), call.site()),
+                      call.site());
+              return panel;
+            });
+  }
+}

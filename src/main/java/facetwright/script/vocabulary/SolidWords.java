@@ -1,0 +1,217 @@
+package facetwright.script.vocabulary;
+
+import static facetwright.script.api.Arg.needed;
+import static facetwright.script.api.Arg.optional;
+
+import facetwright.form.Form;
+import facetwright.form.make.Solids;
+import facetwright.geom.Vec2;
+import facetwright.geom.Vec3;
+import facetwright.script.api.Arg;
+import facetwright.script.api.Call;
+import facetwright.script.api.Fn;
+import facetwright.script.api.Kinds;
+import facetwright.script.api.PointKinds;
+import facetwright.script.api.Session;
+import facetwright.script.api.Things;
+import facetwright.script.sandbox.CallException;
+import java.util.List;
+
+/** The words that make a form. */
+final class SolidWords {
+  private static final Arg<Integer> SIDES =
+      needed("sides", Kinds.count(3, 64), "how many sides it has round");
+  private static final Arg<Double> SIDE =
+      optional("side", Kinds.length(), "length of one edge of the base; give this or radius");
+  private static final Arg<Double> RADIUS =
+      optional(
+          "radius", Kinds.length(), "from the axis to a corner of the base; give this or side");
+  private static final Arg<Double> HEIGHT = needed("height", Kinds.length(), "how tall it stands");
+
+  private SolidWords() {}
+
+  static List<Fn<Session>> all() {
+    return List.of(
+        prism(), box(), pyramid(), frustum(), antiprism(), bipyramid(), turned(), hull(), mesh());
+  }
+
+  /** Makes one form from a measure of its base. */
+  @FunctionalInterface
+  private interface Maker {
+    Form make(Call call, int sides, double measure, double height);
+  }
+
+  private static Form sized(String name, Call call, Maker bySide, Maker byRadius) {
+    if (call.has(SIDE) == call.has(RADIUS)) {
+      throw new CallException(
+          name + " needs side or radius, one of the two",
+          "Give side for the length of a base edge, or radius from the axis to a corner.");
+    }
+    int sides = call.get(SIDES);
+    double height = call.get(HEIGHT);
+    return call.has(SIDE)
+        ? bySide.make(call, sides, call.get(SIDE), height)
+        : byRadius.make(call, sides, call.get(RADIUS), height);
+  }
+
+  private static Object held(Call call, Form form) {
+    return call.hold(Things.FORM, form.withSite(call.site()));
+  }
+
+  private static Fn<Session> simple(
+      String name, String does, String example, Maker bySide, Maker byRadius) {
+    return Fn.<Session>named(name)
+        .does(does)
+        .options(SIDES, SIDE, RADIUS, HEIGHT)
+        .gives(Things.FORM, "a form")
+        .example(example)
+        .runs((_, call) -> held(call, sized(name, call, bySide, byRadius)));
+  }
+
+  private static Fn<Session> prism() {
+    return simple(
+        "prism",
+        "A drum: a base and a top of the same shape, with upright sides. Its facets are \"base\","
+            + " \"top\", \"side 1\", \"side 2\" and so on.",
+        """
+        design("Six-sided box");
+        prism({ sides: 6, side: "1 1/4 in", height: 50 }).unfold();
+        """,
+        (_, n, side, h) -> Solids.prismBySide(n, side, h),
+        (_, n, radius, h) -> Solids.prism(n, radius, h));
+  }
+
+  private static Fn<Session> box() {
+    Arg<Double> width = needed("width", Kinds.length(), "left to right");
+    Arg<Double> depth = needed("depth", Kinds.length(), "front to back");
+    return Fn.<Session>named("box")
+        .does("A box with square corners. Its facets are named as a prism's.")
+        .options(width, depth, HEIGHT)
+        .gives(Things.FORM, "a form")
+        .example(
+            """
+            design("Soap box");
+            box({ width: 70, depth: 45, height: 25 }).unfold();
+            """)
+        .runs(
+            (_, call) ->
+                held(call, Solids.box(call.get(width), call.get(depth), call.get(HEIGHT))));
+  }
+
+  private static Fn<Session> pyramid() {
+    return simple(
+        "pyramid",
+        "A base with sides that meet in a point above its middle.",
+        """
+        design("Steeple");
+        pyramid({ sides: 4, side: 40, height: 60 }).unfold();
+        """,
+        (_, n, side, h) -> Solids.pyramidBySide(n, side, h),
+        (_, n, radius, h) -> Solids.pyramid(n, radius, h));
+  }
+
+  private static Fn<Session> frustum() {
+    Arg<Double> top =
+        needed("top", Kinds.length(), "the same measure of the top: a side, or a radius");
+    return Fn.<Session>named("frustum")
+        .does("A drum whose top is smaller or larger than its base: a flower pot, a lampshade.")
+        .options(SIDES, SIDE, RADIUS, top, HEIGHT)
+        .gives(Things.FORM, "a form")
+        .example(
+            """
+            design("Flower pot");
+            frustum({ sides: 8, side: 18, top: 26, height: 50 }).open("top").unfold();
+            """)
+        .runs(
+            (_, call) ->
+                held(
+                    call,
+                    sized(
+                        "frustum",
+                        call,
+                        (c, n, side, h) -> Solids.frustumBySide(n, side, c.get(top), h),
+                        (c, n, radius, h) -> Solids.frustum(n, radius, c.get(top), h))));
+  }
+
+  private static Fn<Session> antiprism() {
+    return simple(
+        "antiprism",
+        "A drum whose top is turned half a side against its base, with triangles for sides.",
+        """
+        design("Fog drum");
+        antiprism({ sides: 6, side: 28, height: 34 }).unfold();
+        """,
+        (_, n, side, h) -> Solids.antiprismBySide(n, side, h),
+        (_, n, radius, h) -> Solids.antiprism(n, radius, h));
+  }
+
+  private static Fn<Session> bipyramid() {
+    return simple(
+        "bipyramid",
+        "Two pyramids on one waist; the height is from point to point.",
+        """
+        design("Float bauble");
+        bipyramid({ sides: 8, side: 18, height: 80 }).unfold();
+        """,
+        (_, n, side, h) -> Solids.bipyramidBySide(n, side, h / 2),
+        (_, n, radius, h) -> Solids.bipyramid(n, radius, h / 2));
+  }
+
+  private static Fn<Session> turned() {
+    Arg<List<Vec2>> profile =
+        needed(
+            "profile",
+            Kinds.list(PointKinds.point(), 2, 40),
+            "points [radius, height] from the bottom up; a radius of 0 closes to a point");
+    return Fn.<Session>named("turned")
+        .does(
+            "A profile turned about an upright axis in so many flat sides: a gem, a vase, a buoy.")
+        .options(SIDES, profile)
+        .gives(Things.FORM, "a form")
+        .example(
+            """
+            design("Cut gem");
+            turned({ sides: 8, profile: [[0, 0], [26, 30], [17, 42]] }).unfold();
+            """)
+        .runs((_, call) -> held(call, Solids.turned(call.get(profile), call.get(SIDES))));
+  }
+
+  private static Fn<Session> hull() {
+    Arg<List<Vec3>> points =
+        needed("points", Kinds.list(PointKinds.point3(), 4, 500), "points [x, y, z], z up");
+    return Fn.<Session>named("skin")
+        .does("The tightest convex body round points, as if a skin were drawn over them.")
+        .takes(points)
+        .gives(Things.FORM, "a form")
+        .example(
+            """
+            design("Pebble");
+            skin([[0, 0, 0], [50, 0, 0], [0, 50, 0], [50, 50, 0], [25, 25, 40], [25, 10, 30]]).unfold();
+            """)
+        .runs((_, call) -> held(call, Solids.hull(call.get(points))));
+  }
+
+  private static Fn<Session> mesh() {
+    Arg<List<Vec3>> points =
+        needed("points", Kinds.list(PointKinds.point3(), 3, 2_000), "the corners [x, y, z], z up");
+    Arg<List<List<Integer>>> facets =
+        needed(
+            "facets",
+            Kinds.list(Kinds.list(Kinds.count(0, 1_999), 3, 100), 1, 1_000),
+            "each facet's corners by their number in points, from 0, counter-clockwise seen from"
+                + " outside");
+    return Fn.<Session>named("mesh")
+        .does("A form given corner by corner and facet by facet; it may be open.")
+        .options(points, facets)
+        .gives(Things.FORM, "a form")
+        .example(
+            """
+            design("Wedge");
+            mesh({
+              points: [[0, 0, 0], [60, 0, 0], [60, 40, 0], [0, 40, 0], [0, 0, 30], [0, 40, 30]],
+              facets: [[0, 3, 2, 1], [0, 1, 4], [3, 5, 2], [0, 4, 5, 3], [1, 2, 5, 4]],
+            }).unfold();
+            """)
+        .runs((_, call) -> held(call, Solids.mesh(call.get(points), call.get(facets))));
+  }
+}

@@ -1,0 +1,195 @@
+package facetwright.script.vocabulary;
+
+import static facetwright.script.api.Arg.needed;
+import static facetwright.script.api.Arg.optional;
+import static facetwright.script.api.Arg.usual;
+
+import facetwright.measure.Unit;
+import facetwright.net.sheet.SheetSize;
+import facetwright.net.sheet.SheetSizes;
+import facetwright.net.sheet.Stock;
+import facetwright.script.api.Arg;
+import facetwright.script.api.Call;
+import facetwright.script.api.DialReader;
+import facetwright.script.api.Fn;
+import facetwright.script.api.Given;
+import facetwright.script.api.Kinds;
+import facetwright.script.api.Session;
+import facetwright.script.sandbox.CallException;
+import facetwright.words.Decimals;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The words every script starts with: its name, its dials, its sheet. */
+final class TopWords {
+  /** The weight of card most makers own, g/m²; common practice, no source. */
+  private static final double USUAL_WEIGHT = 220;
+
+  private static final List<String> SIZES =
+      SheetSizes.list().stream().map(SheetSize::name).toList();
+
+  private TopWords() {}
+
+  static List<Fn<Session>> all() {
+    return List.of(design(), dial(), sheet(), length(), say());
+  }
+
+  private static Fn<Session> design() {
+    Arg<String> title = needed("title", Kinds.text(), "what the design is called");
+    Arg<Unit> units = usual("units", Kinds.unit(), Unit.MM, "what plain numbers count");
+    return Fn.<Session>named("design")
+        .does("Names the design and says what plain numbers count. It comes first in every script.")
+        .takes(title)
+        .options(units)
+        .example(
+            """
+            design("Quay box", { units: "in" });
+            prism({ sides: 4, side: 2, height: "1 1/2 in" }).unfold();
+            """)
+        .runs(
+            (session, call) -> {
+              session.name(call.get(title), call.get(units));
+              return null;
+            });
+  }
+
+  private static Fn<Session> dial() {
+    Arg<String> name = needed("name", Kinds.text(), "what the maker calls it");
+    Arg<Given> start = needed("value", Kinds.raw(), "its value when nobody turns it");
+    Arg<Given> from = optional("from", Kinds.raw(), "the least value");
+    Arg<Given> to = optional("to", Kinds.raw(), "the greatest value");
+    Arg<Given> step =
+        optional("step", Kinds.raw(), "the distance between values, counted from the least");
+    return Fn.<Session>named("dial")
+        .does("A measure or a number that the user of the design may turn. Returns its value now.")
+        .takes(name, start)
+        .options(from, to, step)
+        .returns("the dial's value as a plain number, lengths in the design's unit")
+        .example(
+            """
+            design("Lantern drum");
+            const sides = dial("sides", 8, { from: 5, to: 12, step: 1 });
+            const tall = dial("tall", "60 mm", { from: "40 mm", to: "90 mm" });
+            prism({ sides, side: 25, height: tall }).unfold();
+            """)
+        .runs(
+            (session, call) ->
+                DialReader.read(
+                    call,
+                    call.get(name),
+                    call.get(start),
+                    call.get(from),
+                    call.get(to),
+                    call.get(step)));
+  }
+
+  private static Fn<Session> sheet() {
+    Arg<String> name =
+        optional("size", Kinds.text(SIZES), "its name, such as \"A4\" or \"Letter\"");
+    Arg<Double> width = optional("width", Kinds.length(), "its width where it has no name");
+    Arg<Double> height = optional("height", Kinds.length(), "its height where it has no name");
+    Arg<Double> weight =
+        usual("weight", Kinds.number(40, 1_000), USUAL_WEIGHT, "grams per square metre");
+    Arg<Double> caliper =
+        optional(
+            "caliper", Kinds.length(0.01, 5), "its thickness; measured is better than reckoned");
+    Arg<Stock.Grain> grain =
+        usual(
+            "grain",
+            Kinds.word(Stock.Grain.class),
+            Stock.Grain.UNKNOWN,
+            "which side the fibres run along");
+    Arg<Double> margin =
+        usual("margin", Kinds.length(0, 100), 0.0, "a border of the sheet to stay clear of");
+    return Fn.<Session>named("sheet")
+        .does(
+            "The card it is cut from. Without it the smallest common sheet that holds the net is"
+                + " taken.")
+        .takes(name)
+        .options(width, height, weight, caliper, grain, margin)
+        .example(
+            """
+            design("Lid");
+            sheet("A5", { weight: 240, grain: "long" });
+            prism({ sides: 6, side: 20, height: 15 }).unfold();
+            """)
+        .runs(
+            (session, call) -> {
+              if (call.has(name) == (call.has(width) || call.has(height))
+                  || call.has(width) != call.has(height)) {
+                throw new CallException(
+                    "sheet needs either a size by name or both a width and a height",
+                    "Write sheet(\"A4\") or sheet({ width: 200, height: 300 }).");
+              }
+              double gsm = call.get(weight);
+              double thick = call.has(caliper) ? call.get(caliper) : Stock.usualCaliper(gsm);
+              session.stock(
+                  stock(call, name, width, height, gsm, thick, call.get(grain)), call.get(margin));
+              return null;
+            });
+  }
+
+  private static Stock stock(
+      Call call,
+      Arg<String> name,
+      Arg<Double> width,
+      Arg<Double> height,
+      double gsm,
+      double caliper,
+      Stock.Grain grain) {
+    if (!call.has(name)) {
+      double w = call.get(width);
+      double h = call.get(height);
+      Unit unit = call.session().unit();
+      String shown =
+          Decimals.plain(call.plain(w))
+              + " × "
+              + Decimals.plain(call.plain(h))
+              + " "
+              + unit.symbol();
+      return new Stock(shown, w, h, gsm, caliper, grain);
+    }
+    try {
+      return SheetSizes.named(call.get(name)).stock(gsm, caliper, grain);
+    } catch (IllegalArgumentException e) {
+      throw new CallException("sheet: " + e.getMessage(), "", SheetSizes.mends(call.get(name)));
+    }
+  }
+
+  private static Fn<Session> length() {
+    Arg<Double> text =
+        needed("text", Kinds.length(-Kinds.LONGEST, Kinds.LONGEST), "the length to read");
+    return Fn.<Session>named("length")
+        .does(
+            "Reads a length such as \"1 7/8 in\" or \"48 mm\" into a plain number of the design's"
+                + " unit.")
+        .takes(text)
+        .returns("the length in the design's unit")
+        .example(
+            """
+            design("Metric from inches");
+            const side = length("1 1/4 in"); // 31.75
+            prism({ sides: 5, side, height: side * 2 }).unfold();
+            """)
+        .runs((_, call) -> call.plain(call.get(text)));
+  }
+
+  private static Fn<Session> say() {
+    Arg<List<String>> words = needed("text", Kinds.shown(), "text, a number, or a list of them");
+    return Fn.<Session>named("say")
+        .does("Shows a line while the script is being written: a value to look at.")
+        .takes(words)
+        .example(
+            """
+            design("A thing to look at");
+            const gem = bipyramid({ sides: 6, side: 20, height: 70 });
+            say(["volume", gem.volume()]);
+            gem.unfold();
+            """)
+        .runs(
+            (session, call) -> {
+              session.say(call.get(words).stream().collect(Collectors.joining(" ")));
+              return null;
+            });
+  }
+}

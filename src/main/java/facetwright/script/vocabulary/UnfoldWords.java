@@ -1,0 +1,111 @@
+package facetwright.script.vocabulary;
+
+import static facetwright.script.api.Arg.optional;
+import static facetwright.script.api.Arg.usual;
+
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Place;
+import facetwright.form.Form;
+import facetwright.form.FormException;
+import facetwright.form.unfold.Tabs;
+import facetwright.form.unfold.UnfoldResult;
+import facetwright.form.unfold.UnfoldStyle;
+import facetwright.form.unfold.Unfolding;
+import facetwright.net.Net;
+import facetwright.net.NetException;
+import facetwright.net.sheet.Stock;
+import facetwright.script.api.Arg;
+import facetwright.script.api.Fn;
+import facetwright.script.api.Kinds;
+import facetwright.script.api.Session;
+import facetwright.words.Site;
+import java.util.List;
+
+/** The word that makes a net of a form. */
+final class UnfoldWords {
+  private UnfoldWords() {}
+
+  static List<Fn<Form>> all() {
+    return List.of(unfold());
+  }
+
+  private static Fn<Form> unfold() {
+    Arg<UnfoldStyle> as =
+        usual(
+            "as",
+            Kinds.word(UnfoldStyle.class),
+            UnfoldStyle.SEARCH,
+            "a strip of sides with the base and top at its edge, petals round the base, gores from"
+                + " pole to pole, or a search for the net that packs small");
+    Arg<String> base =
+        optional("base", Kinds.text(), "the facet it stands on; usually \"base\" or the lowest");
+    Arg<Boolean> tabs = usual("tabs", Kinds.flag(), true, "whether tabs are added");
+    Arg<Double> tab = usual("tab", Kinds.length(1, 100), Tabs.USUAL.depth(), "how deep tabs are");
+    Arg<Double> bevel =
+        usual(
+            "bevel",
+            Kinds.degrees(0, 80),
+            Tabs.USUAL.bevel(),
+            "how far a tab's ends are cut back from square");
+    Arg<String> part =
+        optional(
+            "part", Kinds.text(), "what this part is called, where a design has several: \"lid\"");
+    return Fn.<Form>named("unfold")
+        .does(
+            "Lays the form flat: the net becomes part of the design. Each cut edge gets a tab on"
+                + " one of its sides, cut back where it would clash or show.")
+        .options(as, base, tabs, tab, bevel, part)
+        .example(
+            """
+            design("Six-sided box");
+            prism({ sides: 6, side: 30, height: 40 }).unfold({ as: "petals", tab: 8 });
+            """)
+        .runs(
+            (form, call) -> {
+              Tabs made =
+                  call.get(tabs)
+                      ? Tabs.deep(call.get(tab)).withBevel(90 - call.get(bevel))
+                      : Tabs.NONE;
+              Unfolding unfolding = Unfolding.as(call.get(as)).with(made);
+              if (call.has(base)) {
+                // A wrong name is told here, at the call.
+                form.facet(call.get(base));
+                unfolding = unfolding.on(call.get(base));
+              }
+              Unfolding based = unfolding;
+              Session session = call.session();
+              String called = call.get(part);
+              session.part(
+                  () -> {
+                    Net net = net(session, form, based, call.site());
+                    return called == null ? net : net.renamed(name -> called + " " + name);
+                  });
+              return null;
+            });
+  }
+
+  /** Made when the script has ended, since the sheet to fit may be named after the form. */
+  private static Net net(Session session, Form form, Unfolding unfolding, Site site) {
+    Stock stock = session.stock();
+    double clear = 2 * session.margin();
+    boolean room = stock != null && stock.width() > clear && stock.height() > clear;
+    try {
+      UnfoldResult result =
+          (room ? unfolding.fitting(stock.width() - clear, stock.height() - clear) : unfolding)
+              .unfold(form);
+      for (String note : result.notes()) {
+        session.find(
+            new Finding(
+                "unfolding",
+                result.splits() ? Finding.Severity.WARNING : Finding.Severity.NOTE,
+                note,
+                "",
+                new Place.WholeNet(),
+                site));
+      }
+      return result.net();
+    } catch (FormException e) {
+      throw new NetException(e.getMessage(), site);
+    }
+  }
+}

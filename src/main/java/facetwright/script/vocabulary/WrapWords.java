@@ -1,0 +1,180 @@
+package facetwright.script.vocabulary;
+
+import static facetwright.script.api.Arg.needed;
+import static facetwright.script.api.Arg.optional;
+import static facetwright.script.api.Arg.usual;
+
+import facetwright.net.wrap.CellSelection;
+import facetwright.net.wrap.WrapDraft;
+import facetwright.net.wrap.WrapRow;
+import facetwright.script.api.Arg;
+import facetwright.script.api.Call;
+import facetwright.script.api.Fn;
+import facetwright.script.api.Kind;
+import facetwright.script.api.Kinds;
+import facetwright.script.api.Session;
+import facetwright.script.api.Things;
+import facetwright.script.sandbox.CallException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The words for a wrap: columns round, rows high, and choosing cells. */
+final class WrapWords {
+  /** What rows are called when the script does not name them. */
+  private static final List<String> ROW_WORDS = List.of("rim", "wall", "all");
+
+  private WrapWords() {}
+
+  static List<Fn<Session>> top() {
+    return List.of(wrap());
+  }
+
+  static List<Fn<WrapDraft>> onWrap() {
+    return List.of(
+        columns((draft, call, which) -> which.from(draft, call)),
+        rows((draft, call, which) -> which.from(draft, call)));
+  }
+
+  static List<Fn<CellSelection>> onCells() {
+    return List.of(
+        columns((cells, call, which) -> which.from(cells, call)),
+        rows((cells, call, which) -> which.from(cells, call)));
+  }
+
+  private static Fn<Session> wrap() {
+    Arg<Integer> columns = optional("columns", Kinds.count(3, 64), "how many equal columns round");
+    Arg<Double> width = optional("width", Kinds.length(), "width of each column");
+    Arg<List<Double>> widths =
+        optional("widths", Kinds.list(Kinds.length(), 3, 64), "instead: each column's own width");
+    Arg<List<Double>> rows =
+        needed("rows", Kinds.list(Kinds.length(), 1, 24), "the rows' heights, bottom to top");
+    Arg<List<String>> names =
+        optional(
+            "names",
+            Kinds.list(Kinds.text(), 1, 24),
+            "the rows' names, bottom to top; of three or more the outermost are \"rim\" and the"
+                + " others \"wall\", of fewer all are \"wall\"");
+    Arg<Double> seam =
+        usual("seam", Kinds.length(0, 200), 12.0, "width of the flap that closes it; 0 for none");
+    return Fn.<Session>named("wrap")
+        .does(
+            "Columns side by side, rows above each other, and a flap to close them round: the way a"
+                + " scoring board likes it. Columns count from 1, left to right on the outside.")
+        .options(columns, width, widths, rows, names, seam)
+        .gives(Things.WRAP, "a wrap")
+        .example(
+            """
+            design("Harbour lantern", { units: "mm" });
+            const body = wrap({ columns: 8, width: 28, rows: [28, 60, 60, 28], seam: 12 });
+            body.columns("even").rows("rim").remove();
+            body.columns("even").rows("wall").gusset();
+            body.columns("odd").rows("rim").tabs({ hole: 3 });
+            sheet("A4");
+            """)
+        .runs(
+            (session, call) -> {
+              List<WrapRow> built = rows(call.get(rows), call.has(names) ? call.get(names) : null);
+              boolean equal = call.has(columns) && call.has(width) && !call.has(widths);
+              boolean own = call.has(widths) && !call.has(columns) && !call.has(width);
+              if (!equal && !own) {
+                throw new CallException(
+                    "wrap needs to know its columns",
+                    "Give columns and width, or widths for columns of different width.");
+              }
+              WrapDraft draft =
+                  equal
+                      ? WrapDraft.equal(call.get(columns), call.get(width), built, call.site())
+                      : WrapDraft.of(call.get(widths), built, call.site());
+              draft.seam(call.get(seam), call.site());
+              session.part(draft::build);
+              return call.hold(Things.WRAP, draft);
+            });
+  }
+
+  private static List<WrapRow> rows(List<Double> heights, List<String> names) {
+    if (names == null) {
+      return WrapRow.usual(heights);
+    }
+    if (names.size() != heights.size()) {
+      throw new CallException(
+          "wrap: " + heights.size() + " rows but " + names.size() + " names",
+          "Give one name for each row, bottom to top.");
+    }
+    List<WrapRow> rows = new ArrayList<>();
+    for (int i = 0; i < heights.size(); i++) {
+      rows.add(new WrapRow(names.get(i), heights.get(i)));
+    }
+    return rows;
+  }
+
+  /** Which columns or rows: by a word or by numbers. */
+  private record Which(String word, List<Integer> numbers, boolean columns) {
+    CellSelection from(WrapDraft draft, Call call) {
+      return from(draft.all(), call);
+    }
+
+    CellSelection from(CellSelection cells, Call call) {
+      if (columns) {
+        return word == null
+            ? cells.columns(numbers, call.site())
+            : cells.columns(word, call.site());
+      }
+      return word == null ? cells.rows(numbers, call.site()) : cells.rows(word, call.site());
+    }
+  }
+
+  /** How a selection is narrowed from what the function is called on. */
+  @FunctionalInterface
+  private interface Narrowing<T> {
+    CellSelection narrow(T receiver, Call call, Which which);
+  }
+
+  private static <T> Fn<T> columns(Narrowing<T> narrowing) {
+    Kind<Which> kind =
+        Kinds.either(
+            Kinds.map(Kinds.text(WrapDraft.COLUMN_WORDS), w -> new Which(w, null, true)),
+            Kinds.map(Kinds.list(Kinds.count(1, 64), 1, 64), n -> new Which(null, n, true)));
+    Arg<Which> which =
+        needed("which", kind, "\"even\", \"odd\", \"all\", or numbers such as [1, 4]");
+    return Fn.<T>named("columns")
+        .does("Chooses columns; column 1 is odd.")
+        .takes(which)
+        .gives(Things.CELLS, "the chosen cells")
+        .example(
+            """
+            design("Window band");
+            const band = wrap({ columns: 6, width: 30, rows: [50] });
+            band.columns([1, 3, 5]).rows("all").window({ border: 8 });
+            band.rows("wall").columns("even").layer({ reveal: 1.5 });
+            """)
+        .runs(
+            (receiver, call) ->
+                call.hold(Things.CELLS, narrowing.narrow(receiver, call, call.get(which))));
+  }
+
+  private static <T> Fn<T> rows(Narrowing<T> narrowing) {
+    Kind<Which> kind =
+        Kinds.either(
+            Kinds.map(Kinds.text(ROW_WORDS), w -> new Which(w, null, false)),
+            Kinds.map(Kinds.list(Kinds.count(1, 24), 1, 24), n -> new Which(null, n, false)));
+    Arg<Which> which =
+        needed(
+            "which",
+            kind,
+            "a row's name such as \"rim\" or \"wall\", \"all\", or numbers from the bottom");
+    return Fn.<T>named("rows")
+        .does("Chooses rows.")
+        .takes(which)
+        .gives(Things.CELLS, "the chosen cells")
+        .example(
+            """
+            design("Papered band");
+            const band = wrap({ columns: 6, width: 30, rows: [15, 50, 15] });
+            band.rows("rim").tabs();
+            band.columns("odd").rows("wall").layer({ reveal: 1.5 });
+            """)
+        .runs(
+            (receiver, call) ->
+                call.hold(Things.CELLS, narrowing.narrow(receiver, call, call.get(which))));
+  }
+}

@@ -1,2 +1,0 @@
-/** One dial of a design over a range of values, side by side. */
-package facetwright.turn.sweep;
