@@ -1,5 +1,6 @@
 package facetwright;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static java.util.stream.Collectors.joining;
@@ -15,6 +16,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** Floors use each other downward only, and no room, sub-rooms counted, goes round in a circle. */
@@ -42,15 +44,15 @@ class ArrowsTest {
     floor("export", "pace words json geom measure net fold papers draw");
     floor("aim", "words geom measure net");
     floor("script", "pace words geom measure net form fold check aim");
-    floor("turn", "pace words geom measure net form fold check papers draw aim script");
-    floor("worker", "pace words geom measure net form fold check papers draw aim script turn");
+    floor("adjust", "pace words geom measure net form fold check papers draw aim script");
+    floor("worker", "pace words geom measure net form fold check papers draw aim script adjust");
     floor(
         "cli",
-        "pace words json geom measure net form fold check papers draw export aim script turn"
+        "pace words json geom measure net form fold check papers draw export aim script adjust"
             + " worker");
     floor(
         "workbench",
-        "pace words json geom measure net form fold check papers draw export aim script turn"
+        "pace words json geom measure net form fold check papers draw export aim script adjust"
             + " worker");
   }
 
@@ -83,7 +85,7 @@ class ArrowsTest {
         CLASSES.stream()
             .map(ArrowsTest::floor)
             .filter(f -> !f.isEmpty())
-            .collect(java.util.stream.Collectors.toCollection(TreeSet::new));
+            .collect(Collectors.toCollection(TreeSet::new));
     assertThat(there).isEqualTo(MAY_USE.keySet());
   }
 
@@ -104,6 +106,29 @@ class ArrowsTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("org.graalvm..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void scriptsAreReadAsTextAlone() {
+    classes()
+        .that()
+        .resideInAPackage("facetwright.script.text..")
+        .should()
+        .onlyDependOnClassesThat()
+        .resideInAnyPackage("facetwright.script.text..", "java..")
+        .check(CLASSES);
+  }
+
+  /** The library is set up in one place; who writes fields is handed its writer. */
+  @Test
+  void jsonIsSetUpInItsRoom() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("facetwright.json..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("tools.jackson.core.json..", "tools.jackson.core.util..")
         .check(CLASSES);
   }
 
