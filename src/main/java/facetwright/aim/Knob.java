@@ -43,12 +43,12 @@ public record Knob(String name, boolean isLength, double now, double from, doubl
   }
 
   /** How many steps lie between its ends; 0 where it has none. */
-  public long steps() {
+  long steps() {
     return isStepped() ? (long) Math.floor(range() / step + ROUNDING) : 0;
   }
 
   /** The nearest value it can take. */
-  public double settle(double value) {
+  double settle(double value) {
     if (!isStepped()) {
       return Math.clamp(value, from, to);
     }

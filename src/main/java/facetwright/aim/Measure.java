@@ -46,12 +46,12 @@ public enum Measure {
   }
 
   /** A value of this measure counted in a unit, or in its square or cube. */
-  public double in(Unit unit, double value) {
+  double in(Unit unit, double value) {
     return value / Math.pow(unit.mm(), power);
   }
 
   /** "120 mm", "4.724 in", "75 cm³", "0.4 %"; areas and volumes of metric designs in cm. */
-  public String text(double value, Unit unit) {
+  String text(double value, Unit unit) {
     return power == 0 ? number(value, unit) + " %" : number(value, unit) + " " + symbol(unit);
   }
 

@@ -79,7 +79,7 @@ public final class Checks {
   private Checks() {}
 
   /** The rules, in order. */
-  public static List<Rule> rules() {
+  static List<Rule> rules() {
     List<Rule> rules = new ArrayList<>(CauseRule.ALL);
     rules.addAll(RULES);
     return List.copyOf(rules);

@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Writes the reference of the script language into a file. */
-public final class WriteReference {
+final class WriteReference {
   private WriteReference() {}
 
   /** Takes the file's path. */

@@ -23,7 +23,7 @@ import org.locationtech.jts.geom.Polygon;
  * with it (H. Fuchs, Z. Kedem and B. Naylor, On visible surface generation by a priori tree
  * structures, SIGGRAPH 1980; from memory).
  */
-public final class Hiding {
+final class Hiding {
   /** Panels nearer than this to a plane lie in it, in mm. */
   private static final double FLAT = 0.02;
 
@@ -82,7 +82,7 @@ public final class Hiding {
    *
    * @param poses for each panel, from its place in the net
    */
-  public static Hiding of(Net net, List<Motion3> poses) {
+  static Hiding of(Net net, List<Motion3> poses) {
     return new Hiding(net, poses);
   }
 

@@ -39,7 +39,7 @@ public enum LineKind {
   }
 
   /** What it is on the other face of the card. */
-  public LineKind turnedOver() {
+  LineKind turnedOver() {
     return switch (this) {
       case MOUNTAIN -> VALLEY;
       case VALLEY -> MOUNTAIN;

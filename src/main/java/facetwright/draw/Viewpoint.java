@@ -26,7 +26,7 @@ public record Viewpoint(double turn, double tilt) {
   }
 
   /** The direction from the form to the viewer, of length 1. */
-  public Vec3 toward() {
+  Vec3 toward() {
     return new Vec3(
         Math.cos(tilt) * Math.cos(turn), Math.cos(tilt) * Math.sin(turn), Math.sin(tilt));
   }

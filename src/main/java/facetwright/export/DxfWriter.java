@@ -19,7 +19,7 @@ import java.util.Set;
  * The version is AC1015; holes are true circles, cuts are joined into few polylines. Words, hatch
  * and check ruler are left out; the edge of each sheet is a layer of its own.
  */
-public final class DxfWriter implements Exporter {
+final class DxfWriter implements Exporter {
   private static final Set<NetDrawing.Content> CONTENT =
       Set.of(NetDrawing.Content.LAYERS, NetDrawing.Content.TICKS);
 

@@ -19,7 +19,7 @@ import tools.jackson.core.JsonGenerator;
  * those measured in it. Where it is not known how the net folds, the second frame is left out, the
  * net's own angles stand, and the description says so.
  */
-public final class FoldWriter implements Exporter {
+final class FoldWriter implements Exporter {
   private static final double VERSION = 1.2;
   private static final int DECIMALS = 9;
 

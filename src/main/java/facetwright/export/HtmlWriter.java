@@ -24,7 +24,7 @@ import javax.xml.stream.XMLStreamWriter;
  * and turns, and the templates, which print at true size. Without script the view is a still
  * picture. It is well-formed XML, too.
  */
-public final class HtmlWriter implements Exporter {
+final class HtmlWriter implements Exporter {
   /** So wide, in mm, a picture and its words of 8 pt are legible on the narrowest telephone. */
   private static final double PICTURE = 74;
 

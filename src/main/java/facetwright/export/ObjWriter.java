@@ -12,7 +12,7 @@ import java.util.List;
  * openings or hollow outlines are given as triangles, all others whole. A form whose fold angles
  * are not all known is written as far as it folds, and says so.
  */
-public final class ObjWriter implements Exporter {
+final class ObjWriter implements Exporter {
   private static final int DECIMALS = 9;
 
   @Override

@@ -12,7 +12,7 @@ import java.util.List;
  * The folded form as triangles, binary, in mm, z up. A form that closes is given by its facets
  * alone, as a body; one that does not, with all its panels. Windows and holes stay open.
  */
-public final class StlWriter implements Exporter {
+final class StlWriter implements Exporter {
   private static final int HEADER = 80;
   private static final int TRIANGLE = 50;
 

@@ -4,7 +4,7 @@ import facetwright.draw.Drawing;
 import java.util.List;
 
 /** The template over pages of the printer's paper, for sheets that are larger than it. */
-public final class TilesWriter implements Exporter {
+final class TilesWriter implements Exporter {
   @Override
   public String format() {
     return "tiles";

@@ -132,7 +132,7 @@ public final class Folding {
   }
 
   /** Where each panel is part of the way, t from 0 to 1; see {@link FoldPath#at}. */
-  public static List<Motion3> at(Net net, double t) {
+  static List<Motion3> at(Net net, double t) {
     return path(net).at(t);
   }
 

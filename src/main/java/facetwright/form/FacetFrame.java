@@ -66,7 +66,7 @@ public record FacetFrame(Vec3 origin, Vec3 x, Vec3 y, Vec3 normal) implements Se
   }
 
   /** A point of this frame in space. */
-  public Vec3 space(Vec2 p) {
+  Vec3 space(Vec2 p) {
     return origin.plus(x.times(p.x())).plus(y.times(p.y()));
   }
 

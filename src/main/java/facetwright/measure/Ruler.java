@@ -30,7 +30,7 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
   private static final int FINEST_READ = 100;
 
   /** What sizes are told by: sixteenths of an inch, tenths of a millimetre. */
-  public static Ruler usual(Unit unit) {
+  static Ruler usual(Unit unit) {
     return unit == Unit.INCH ? SIXTEENTHS : new Ruler(unit, unit == Unit.CM ? 100 : 10);
   }
 

@@ -20,7 +20,7 @@ public record Datum(Motion2 into, double scale) implements Serializable {
   }
 
   /** A place as it was measured, in mm. */
-  public Vec2 measured(Vec2 place) {
+  Vec2 measured(Vec2 place) {
     Vec2 d = place.minus(into.shift());
     return new Vec2(
             into.cos() * d.x() + into.sin() * d.y(), into.cos() * d.y() - into.sin() * d.x())
@@ -28,7 +28,7 @@ public record Datum(Motion2 into, double scale) implements Serializable {
   }
 
   /** Where a place lies that was measured so. */
-  public Vec2 place(Vec2 measured) {
+  Vec2 place(Vec2 measured) {
     return into.apply(measured.times(scale));
   }
 

@@ -4,7 +4,7 @@ package facetwright.pace;
 public final class TooMuch extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  public TooMuch(String message) {
+  TooMuch(String message) {
     super(message);
   }
 }

@@ -76,7 +76,7 @@ public record DialSetting(String name, Map<String, String> values) implements Se
   }
 
   /** Whether it has this name, large and small letters alike. */
-  public boolean isCalled(String other) {
+  boolean isCalled(String other) {
     return name.toLowerCase(Locale.ROOT).equals(other.strip().toLowerCase(Locale.ROOT));
   }
 

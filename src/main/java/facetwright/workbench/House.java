@@ -34,7 +34,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** All that is in the window: the menu bar, the places, and what is laid over them for a while. */
-public final class House extends StackPane {
+final class House extends StackPane {
   /** The design shown when nothing else is named. */
   static final String DEMO = "harbour-lantern.js";
 
@@ -61,7 +61,7 @@ public final class House extends StackPane {
   private final ToggleButton toPapers;
   private final HouseKeys keys;
 
-  public House(Tools tools) {
+  House(Tools tools) {
     this.tools = tools;
     desk = new Desk(tools.designs(), tools.ui());
     room = new Room(desk, tools.aside(), tools.ui());
@@ -173,7 +173,7 @@ public final class House extends StackPane {
   }
 
   /** Opens a script and goes to the table. */
-  public void open(Path file) {
+  void open(Path file) {
     places.now().set(Place.TABLE);
     filing.open(file);
   }

@@ -14,7 +14,7 @@ import javafx.scene.layout.StackPane;
  * The places one goes to and comes back from; one shows at a time. Each keeps what had the focus in
  * it.
  */
-public final class Places extends StackPane {
+final class Places extends StackPane {
   /** The places, in their order. */
   public enum Place {
     SHELF,
@@ -70,7 +70,7 @@ public final class Places extends StackPane {
   }
 
   /** Where one is. */
-  public ObjectProperty<Place> now() {
+  ObjectProperty<Place> now() {
     return now;
   }
 

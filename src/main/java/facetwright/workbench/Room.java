@@ -201,7 +201,7 @@ public final class Room extends BorderPane {
   }
 
   /** Whether the room is dark. */
-  public BooleanProperty dark() {
+  BooleanProperty dark() {
     return dark;
   }
 
@@ -269,11 +269,11 @@ public final class Room extends BorderPane {
     return corner;
   }
 
-  public TableView table() {
+  TableView table() {
     return table;
   }
 
-  public LensView lens() {
+  LensView lens() {
     return lens;
   }
 

@@ -26,7 +26,7 @@ import java.util.function.Supplier;
  * @param home the folder that the program's library and docs are in
  * @param quit ends the program
  */
-public record Tools(
+record Tools(
     Asking designs,
     Supplier<Pictures.Helpers> hire,
     Executor aside,

@@ -4,7 +4,7 @@ import facetwright.script.sandbox.ScriptException;
 
 /** Answers what is asked of a script. */
 @FunctionalInterface
-public interface Evaluator {
+interface Evaluator {
   /**
    * Answers one request. Should end soon, with an exception of kind {@link
    * ScriptException.Kind#STOPPED}, when its thread is interrupted.

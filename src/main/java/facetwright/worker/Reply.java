@@ -53,7 +53,7 @@ public sealed interface Reply extends Serializable {
     }
 
     /** From 1; 0 when unknown. */
-    public int column() {
+    int column() {
       return site.column();
     }
   }

@@ -12,7 +12,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
 /** The worker process. Speaks in frames on standard input and output; started by a workshop. */
-public final class WorkerMain {
+final class WorkerMain {
   private WorkerMain() {}
 
   public static void main(String[] args) {

@@ -73,7 +73,7 @@ public final class Workshop implements AutoCloseable {
   }
 
   /** How many workers were started so far. */
-  public int started() {
+  int started() {
     return started.get();
   }
 

@@ -105,7 +105,7 @@ public record Fitting(
   }
 
   /** The turned dials that stand at their greatest, so that the sheet might take a larger one. */
-  public List<String> atEnd() {
+  List<String> atEnd() {
     return outcome.turns().stream()
         .filter(t -> t.value() >= t.knob().last() - 1e-9 * t.knob().range())
         .map(t -> t.knob().name())
@@ -118,7 +118,7 @@ public record Fitting(
   }
 
   /** How many times as large the finished form is in height, width and depth together. */
-  public double scale(Design from) {
+  double scale(Design from) {
     double now = sum(design);
     double was = sum(from);
     return was > 0 ? now / was : 1;

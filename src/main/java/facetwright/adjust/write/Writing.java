@@ -35,7 +35,7 @@ public final class Writing {
    * @param ruler fractions of it are written as such
    * @return empty where a dial's value is not written plainly in the script
    */
-  public static Optional<List<Edit>> dials(
+  static Optional<List<Edit>> dials(
       String source, List<Dial> dials, Map<String, Double> values, Ruler ruler, Unit unit) {
     List<Edit> edits = new ArrayList<>();
     Reading reading = Reading.of(source);
@@ -54,7 +54,7 @@ public final class Writing {
   }
 
   /** Whether dials stand where others, turned so, would. */
-  public static boolean stand(List<Dial> dials, List<Dial> before, Map<String, Double> values) {
+  static boolean stand(List<Dial> dials, List<Dial> before, Map<String, Double> values) {
     Map<String, Double> now =
         dials.stream().collect(Collectors.toMap(Dial::name, Dial::value, (a, _) -> a));
     return dials.size() == before.size()
@@ -142,7 +142,7 @@ public final class Writing {
   }
 
   /** The script's own aim as a comment, so that it no longer turns the dials. */
-  public static List<Edit> withoutAim(String source) {
+  static List<Edit> withoutAim(String source) {
     Reading reading = Reading.of(source);
     List<Edit> edits = new ArrayList<>();
     for (Call call : Call.of(reading, "aim")) {

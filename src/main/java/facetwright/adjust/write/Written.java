@@ -18,7 +18,7 @@ public record Written(String text, String why, String note) {
   public static final String NO_SHEET = "does not write its sheet as a plain name";
 
   /** The whole script. */
-  public static Written as(String text) {
+  static Written as(String text) {
     return new Written(text, "", "");
   }
 

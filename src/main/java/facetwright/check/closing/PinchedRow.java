@@ -34,7 +34,7 @@ import java.util.Set;
  * @param length of the walls: h, in mm
  * @param isInward whether the points go in
  */
-public record PinchedRow(
+record PinchedRow(
     int first, int pinched, double wall, double column, double length, boolean isInward) {
   /** Lengths that differ by less are alike, in mm. */
   private static final double SAME = 1e-6;

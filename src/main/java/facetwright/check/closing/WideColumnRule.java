@@ -74,7 +74,7 @@ public final class WideColumnRule implements Rule {
   }
 
   /** The joins that miss for it. */
-  public static Set<Integer> joins(Subject subject) {
+  static Set<Integer> joins(Subject subject) {
     Set<Integer> joins = new HashSet<>();
     wide(subject).forEach(tube -> joins.add(tube.join()));
     return joins;

@@ -11,11 +11,11 @@ import java.util.Optional;
 import tools.jackson.core.JsonGenerator;
 
 /** What several answers tell alike: a folded form, its size, and measures to set; in mm. */
-public final class FormJson {
+final class FormJson {
   private FormJson() {}
 
   /** What a form comes to, or null where that is not known. */
-  public static void form(JsonGenerator json, String name, Net net, Optional<FoldedForm> form) {
+  static void form(JsonGenerator json, String name, Net net, Optional<FoldedForm> form) {
     if (form.isEmpty() || form.get().closure() == Closure.NOT_SOLVED) {
       json.writeNullProperty(name);
       return;
@@ -29,7 +29,7 @@ public final class FormJson {
   }
 
   /** Width, depth and height of a form, or null where they are not known. */
-  public static void size(JsonGenerator json, String name, FoldedForm form) {
+  static void size(JsonGenerator json, String name, FoldedForm form) {
     if (form.closure() == Closure.NOT_SOLVED) {
       json.writeNullProperty(name);
       return;
@@ -40,7 +40,7 @@ public final class FormJson {
   }
 
   /** What is set, as the ruler reads it and by how much that is off. */
-  public static void measures(JsonGenerator json, String name, List<Measure> measures) {
+  static void measures(JsonGenerator json, String name, List<Measure> measures) {
     JsonText.objects(
         json,
         name,

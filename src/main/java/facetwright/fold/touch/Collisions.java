@@ -6,7 +6,6 @@ import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiPredicate;
-import java.util.function.DoubleFunction;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
@@ -51,28 +50,8 @@ public final class Collisions {
    * @param touching how deep still counts as touching
    */
   public static List<Collision> of(Net net, List<Motion3> poses, LengthTolerance touching) {
-    return of(net, poses, touching, (_, _) -> true);
-  }
-
-  /**
-   * The first place on the way from flat to made where panels of one piece pass through each other.
-   *
-   * <p>Pairs of a glued tab and its host are left out, since a maker tucks tabs in by hand, and so
-   * are pairs of different pieces, which are put together only when folded. What passes through and
-   * comes free again between two samples is not seen; the answer says how far apart they were.
-   */
-  public static PathCollisions onPath(
-      Net net, DoubleFunction<List<Motion3>> path, PathSampling sampling) {
-    return new PathSearch(net, path, sampling).search();
-  }
-
-  static List<Collision> of(
-      Net net,
-      List<Motion3> poses,
-      LengthTolerance touching,
-      BiPredicate<Integer, Integer> counts) {
     List<PosedPanel> placed = placed(net, poses);
-    return passing(placed, pairs(placed, 0, counts), touching);
+    return passing(placed, pairs(placed, 0, (_, _) -> true), touching);
   }
 
   private static List<Collision> made(

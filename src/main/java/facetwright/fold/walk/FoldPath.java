@@ -91,7 +91,7 @@ public final class FoldPath {
   }
 
   /** Of so many even steps the state that strains most; of equals the first. */
-  public State hardest(int steps) {
+  State hardest(int steps) {
     State hardest = state(0);
     for (int i = 1; i <= steps; i++) {
       State next = state((double) i / steps);
@@ -107,7 +107,7 @@ public final class FoldPath {
    *
    * @throws IllegalArgumentException outside 0 to 1
    */
-  public State state(double t) {
+  State state(double t) {
     if (!(t >= 0 && t <= 1)) {
       throw new IllegalArgumentException("folding runs from 0 to 1, not to " + t);
     }

@@ -18,7 +18,7 @@ public enum UnfoldStyle {
   }
 
   /** What a maker calls it. */
-  public String words() {
+  String words() {
     return words;
   }
 }

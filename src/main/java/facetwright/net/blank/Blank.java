@@ -120,7 +120,7 @@ public final class Blank {
   }
 
   /** A line between two points of the blank. */
-  public Segment2 line(Vec2 from, Vec2 to, Site at) {
+  Segment2 line(Vec2 from, Vec2 to, Site at) {
     within(from, at);
     within(to, at);
     Ask.that(from.distance(to) > BlankRegions.GRID * 100, "this line has no length", at);
@@ -242,7 +242,7 @@ public final class Blank {
     return mark(new Mark.Lapped(within(under, at), within(over, at), at));
   }
 
-  public Blank tick(Segment2 mark, Site at) {
+  Blank tick(Segment2 mark, Site at) {
     ticks.add(new Tick(line(mark.from(), mark.to(), at), at));
     return this;
   }

@@ -31,12 +31,12 @@ public final class CardEdge {
   }
 
   /** Its length as it was made, in mm. */
-  public double length() {
+  double length() {
     return whole.length();
   }
 
   /** How it is called in messages: the edge and its panel. */
-  public String name() {
+  String name() {
     return name;
   }
 

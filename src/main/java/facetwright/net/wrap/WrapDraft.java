@@ -112,7 +112,7 @@ public final class WrapDraft {
     return new CellSelection(this, every);
   }
 
-  public int columnCount() {
+  int columnCount() {
     return widths.size();
   }
 

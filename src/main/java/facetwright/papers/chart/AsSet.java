@@ -58,7 +58,7 @@ public final class AsSet {
    * @param chart of this net
    * @return empty where the ruler is so coarse that a panel is left without area
    */
-  public static Optional<Net> net(Net net, ScoreChart chart) {
+  static Optional<Net> net(Net net, ScoreChart chart) {
     try {
       return Optional.of(new AsSet(net, chart).net());
     } catch (IllegalArgumentException | NetException _) {

@@ -1,7 +1,7 @@
 package facetwright.papers.chart;
 
 /** How one coordinate of the blank is told. */
-public sealed interface Guide {
+sealed interface Guide {
   /** In words, such as "line B" or "40 mm from the top edge". */
   String text();
 

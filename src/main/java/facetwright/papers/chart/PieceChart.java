@@ -38,7 +38,7 @@ public record PieceChart(
   }
 
   /** Measures, the blank's own among them, that lie between two marks of the ruler. */
-  public List<Measure> offRuler() {
+  List<Measure> offRuler() {
     return Stream.of(
             List.of(Measure.of(width, ruler), Measure.of(height, ruler)),
             scoreMeasures,
@@ -50,7 +50,7 @@ public record PieceChart(
   }
 
   /** Whether a measure of the blank's size or of a score lies between two marks of the ruler. */
-  public boolean isFormOff() {
+  boolean isFormOff() {
     return offRuler().stream().anyMatch(m -> !cutMeasures.contains(m));
   }
 
@@ -58,7 +58,7 @@ public record PieceChart(
    * By how much two neighbouring lines may come nearer or farther apart when all is set by the
    * ruler, in mm: each may be off to its own side.
    */
-  public double mostOff() {
+  double mostOff() {
     List<Double> errors =
         offRuler().stream().map(m -> Math.abs(m.reading().errorMm())).sorted().toList();
     double sum = 0;

@@ -10,7 +10,7 @@ public enum Side {
   BOTTOM;
 
   /** Such as "top". */
-  public String word() {
+  String word() {
     return name().toLowerCase(Locale.ROOT);
   }
 

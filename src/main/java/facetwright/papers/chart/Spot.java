@@ -1,7 +1,7 @@
 package facetwright.papers.chart;
 
 /** A point of the blank. */
-public sealed interface Spot {
+sealed interface Spot {
   /** Short enough to stand in a list, such as "B2" or "B top". */
   String text();
 

@@ -27,7 +27,7 @@ public record Cut(
   }
 
   /** Number of the last cut, where several equal parts are cut counted for one of them. */
-  public int last() {
+  int last() {
     return first + times - 1;
   }
 

@@ -14,7 +14,7 @@ public enum FromEdge {
   }
 
   /** Such as "from the left". */
-  public String words() {
+  String words() {
     return words;
   }
 }

@@ -22,7 +22,7 @@ public record SheetPlan(Paper paper, int copies, Part whole) {
   }
 
   /** Area of all pieces of one sheet, in mm². */
-  public double used() {
+  double used() {
     double[] sum = {0};
     whole.each(part -> sum[0] += part instanceof Part.Piece ? part.area() : 0);
     return sum[0];

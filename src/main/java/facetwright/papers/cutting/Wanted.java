@@ -35,7 +35,7 @@ public record Wanted(
   }
 
   /** In mm². */
-  public double area() {
+  double area() {
     return width * height;
   }
 

@@ -56,7 +56,7 @@ public final class Assembly {
   private record Located(Bond bond, Vec3 place, boolean upright) {}
 
   /** All that is glued of a net, each once. */
-  public static List<Stage> of(Net net, FoldedForm form) {
+  static List<Stage> of(Net net, FoldedForm form) {
     return new Assembly(net, form).turns();
   }
 
@@ -66,7 +66,7 @@ public final class Assembly {
   }
 
   /** Whether two edges of gussets meet there because they are pinched. */
-  public static boolean isPinch(Net net, Join join) {
+  static boolean isPinch(Net net, Join join) {
     return join instanceof Join.Seam s
         && s.tab() == Join.Seam.NO_TAB
         && net.panels().get(s.a().panel()).role() == PanelRole.GUSSET

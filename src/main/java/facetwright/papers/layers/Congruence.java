@@ -15,12 +15,12 @@ import java.util.stream.IntStream;
  *
  * @param tolerance how far corners may miss
  */
-public record Congruence(LengthTolerance tolerance) {
+record Congruence(LengthTolerance tolerance) {
   /** Finer than a knife follows: 0.01 mm. */
   public static final Congruence USUAL = new Congruence(new LengthTolerance(0.01));
 
   /** Whether the one may be turned and shifted onto the other. */
-  public boolean turned(Inset a, Inset b) {
+  boolean turned(Inset a, Inset b) {
     if (!alike(a, b)) {
       return false;
     }
@@ -32,7 +32,7 @@ public record Congruence(LengthTolerance tolerance) {
   }
 
   /** Whether the one may be shifted onto the other, without a turn. */
-  public boolean shifted(Inset a, Inset b) {
+  boolean shifted(Inset a, Inset b) {
     Vec2 shift = b.outline().box().centre().minus(a.outline().box().centre());
     return alike(a, b) && meet(a.moved(Motion2.shift(shift)), b);
   }

@@ -39,7 +39,7 @@ public record Inset(Polygon2 outline, List<Polygon2> windows) {
    *
    * @param reveal 0 or more, in mm
    */
-  public static List<Inset> of(Panel panel, double reveal) {
+  static List<Inset> of(Panel panel, double reveal) {
     if (panel.openings().isEmpty() && panel.outline().isConvex()) {
       return Polygon2.wide(pulledIn(panel.outline(), reveal)).stream()
           .map(left -> new Inset(tidy(left), List.of()))
@@ -113,12 +113,12 @@ public record Inset(Polygon2 outline, List<Polygon2> windows) {
   }
 
   /** Turned and shifted. */
-  public Inset moved(Motion2 motion) {
+  Inset moved(Motion2 motion) {
     return new Inset(motion.apply(outline), windows.stream().map(motion::apply).toList());
   }
 
   /** As seen in a mirror. */
-  public Inset mirrored() {
+  Inset mirrored() {
     return new Inset(mirrored(outline), windows.stream().map(Inset::mirrored).toList());
   }
 

@@ -24,7 +24,7 @@ public record Strip(double base, double height, double lead, boolean startsBelow
    *
    * @param side the side that lies along the edge
    */
-  public static Optional<Strip> of(Polygon2 triangle, int side, int triangles) {
+  static Optional<Strip> of(Polygon2 triangle, int side, int triangles) {
     Vec2 from = triangle.corner(side);
     Vec2 along = triangle.corner(side + 1).minus(from);
     Vec2 point = triangle.corner(side + 2).minus(from);

@@ -47,7 +47,7 @@ public record Materials(
    * @param layers how its layers are cut, for the same number of pieces
    * @param pieces 1 or more
    */
-  public static Materials of(Laid laid, FoldedForm form, List<LayerPlan> layers, int pieces) {
+  static Materials of(Laid laid, FoldedForm form, List<LayerPlan> layers, int pieces) {
     Net net = laid.net();
     Stocking card = Stocking.of(laid, pieces);
     List<Need> needs = new ArrayList<>();

@@ -71,7 +71,7 @@ public record WorksText(Unit unit) {
   }
 
   /** How the ticks of a strip are set. */
-  public String ticks(Strip s) {
+  String ticks(Strip s) {
     String first = s.startsBelow() ? "lower" : "upper";
     String other = s.startsBelow() ? "upper" : "lower";
     return "ticks on the %s edge at 0 and every %s, on the %s edge at %s and every %s; cut from tick to tick, edge to edge in turn; %s, %s waste at the ends"

@@ -18,7 +18,7 @@ public final class SideCounts {
    * @param sides of the piece, at least 3
    * @param count of pieces, at least 3
    */
-  public static OptionalInt apart(int sides, int count) {
+  static OptionalInt apart(int sides, int count) {
     int product = sides * (count - 2);
     return product % (2 * count) == 0 ? OptionalInt.of(product / (2 * count)) : OptionalInt.empty();
   }

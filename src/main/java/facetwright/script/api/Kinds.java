@@ -180,7 +180,7 @@ public final class Kinds {
         });
   }
 
-  public static String wordOf(Enum<?> value) {
+  static String wordOf(Enum<?> value) {
     return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 

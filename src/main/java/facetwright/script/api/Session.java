@@ -53,7 +53,7 @@ public final class Session {
   }
 
   /** Where the script is now. */
-  public Site here() {
+  Site here() {
     return sites.here();
   }
 

@@ -30,7 +30,7 @@ public final class Thing<T> {
   }
 
   /** One whose things are no part of the design until something is done with them. */
-  public static <T> Thing<T> inert(String name, Class<T> type, String does) {
+  static <T> Thing<T> inert(String name, Class<T> type, String does) {
     return new Thing<>(name, type, does, true);
   }
 
@@ -51,7 +51,7 @@ public final class Thing<T> {
     return inert;
   }
 
-  public Class<T> type() {
+  Class<T> type() {
     return type;
   }
 

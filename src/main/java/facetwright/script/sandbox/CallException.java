@@ -49,17 +49,17 @@ public final class CallException extends RuntimeException {
   }
 
   /** What to do about it, or empty. */
-  public String fix() {
+  String fix() {
     return fix;
   }
 
   /** Where in the script; {@link Site#NONE} for the call that throws it. */
-  public Site site() {
+  Site site() {
     return site;
   }
 
   /** Changes of the script's text that would put it right; often none. */
-  public List<Mend> mends() {
+  List<Mend> mends() {
     return mends;
   }
 }

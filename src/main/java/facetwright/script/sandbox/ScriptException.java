@@ -44,14 +44,14 @@ public final class ScriptException extends Exception {
    * @param site where in the script; {@link Site#NONE} when that is not known
    * @param remedy what to do, or empty
    */
-  public ScriptException(Kind kind, String message, Site site, String remedy) {
+  ScriptException(Kind kind, String message, Site site, String remedy) {
     this(kind, message, site, remedy, List.of());
   }
 
   /**
    * @param mends changes of the script's text that would put it right
    */
-  public ScriptException(Kind kind, String message, Site site, String remedy, List<Mend> mends) {
+  ScriptException(Kind kind, String message, Site site, String remedy, List<Mend> mends) {
     this(kind, message, site, remedy, mends, false);
   }
 

@@ -67,7 +67,7 @@ public final class Scope {
   }
 
   /** The thing a name stands for, if it is known. */
-  public Optional<Thing<?>> thing(Name name) {
+  Optional<Thing<?>> thing(Name name) {
     return thing(name, DEEPEST);
   }
 

@@ -24,7 +24,7 @@ public record Token(Kind kind, int start, int end) {
   }
 
   /** Whether the character at an offset is part of it. */
-  public boolean holds(int offset) {
+  boolean holds(int offset) {
     return start <= offset && offset < end;
   }
 

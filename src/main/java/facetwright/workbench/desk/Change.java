@@ -26,7 +26,7 @@ public record Change(int at, String taken, String put) {
   }
 
   /** Whether it changes nothing. */
-  public boolean isNone() {
+  boolean isNone() {
     return taken.isEmpty() && put.isEmpty();
   }
 

@@ -229,7 +229,7 @@ public final class Desk {
   }
 
   /** Asks for the design anew. */
-  public void ask() {
+  void ask() {
     changed.set(isUnsaved());
     answers.ask(request());
   }

@@ -15,7 +15,7 @@ public final class FileName {
   }
 
   /** A plain file name: small letters, digits and hyphens. */
-  public static String of(String title) {
+  static String of(String title) {
     String plain =
         Normalizer.normalize(title, Normalizer.Form.NFD)
             .replaceAll("\\p{M}", "")

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * Work that an answer gave up, the latest {@value #MOST} of it, in a folder of its own: changes
  * that were not saved, and what was replaced in a file. Whatever was answered can so be undone.
  */
-public final class GivenUp {
+final class GivenUp {
   static final int MOST = 20;
 
   private static final String BEGIN = "given-up-";
@@ -35,7 +35,7 @@ public final class GivenUp {
   /**
    * @param folder made where it is missing, when something is given up
    */
-  public GivenUp(Path folder) {
+  GivenUp(Path folder) {
     this.folder = folder;
   }
 
@@ -44,7 +44,7 @@ public final class GivenUp {
    *
    * @return why it is not safe on disk; empty where it is
    */
-  public Optional<String> put(Kept kept) {
+  Optional<String> put(Kept kept) {
     try {
       List<Path> before = pieces();
       int number = before.isEmpty() ? 1 : number(before.getLast()) + 1;
@@ -65,7 +65,7 @@ public final class GivenUp {
   }
 
   /** What was given up last; empty where there is nothing. */
-  public Optional<Piece> last() {
+  Optional<Piece> last() {
     try {
       for (Path place : pieces().reversed()) {
         if (Files.size(place) < LARGEST) {
@@ -82,7 +82,7 @@ public final class GivenUp {
   }
 
   /** Takes a piece away, once it is safe elsewhere. */
-  public void takeAway(Piece piece) {
+  void takeAway(Piece piece) {
     try {
       Files.deleteIfExists(piece.place);
     } catch (IOException e) {

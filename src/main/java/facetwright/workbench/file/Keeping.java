@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  * its own as long as its program lives; what nobody holds any more was left by a program that ended
  * unexpectedly. Windows therefore never touch each other's.
  */
-public final class Keeping implements AutoCloseable {
+final class Keeping implements AutoCloseable {
   private static final String LOCK = ".lock";
   private static final String TEXT = ".json";
   private static final int MOST = 1000;
@@ -44,7 +44,7 @@ public final class Keeping implements AutoCloseable {
       this.kept = kept;
     }
 
-    public Kept kept() {
+    Kept kept() {
       return kept;
     }
   }
@@ -52,7 +52,7 @@ public final class Keeping implements AutoCloseable {
   /**
    * @param folder made where it is missing, when something is kept
    */
-  public Keeping(Path folder) {
+  Keeping(Path folder) {
     this.folder = folder;
   }
 
@@ -61,7 +61,7 @@ public final class Keeping implements AutoCloseable {
    *
    * @return why it is not safe on disk; empty where it is
    */
-  public synchronized Optional<String> keep(Kept kept) {
+  synchronized Optional<String> keep(Kept kept) {
     try {
       // A folder cleared while the window is open holds no lock by which it would be found.
       if (own == null || Files.notExists(folder.resolve(own.name + LOCK))) {
@@ -80,14 +80,14 @@ public final class Keeping implements AutoCloseable {
   }
 
   /** Nothing is unsaved any more. */
-  public synchronized void clear() {
+  synchronized void clear() {
     if (own != null) {
       delete(folder.resolve(own.name + TEXT));
     }
   }
 
   /** What programs left that ended unexpectedly. */
-  public synchronized List<Left> left() {
+  synchronized List<Left> left() {
     List<Left> found = new ArrayList<>();
     for (String name : names()) {
       Held held = own != null && own.name.equals(name) ? null : hold(name);
@@ -104,7 +104,7 @@ public final class Keeping implements AutoCloseable {
   }
 
   /** Puts away what was left. */
-  public synchronized void putAway(Left left) {
+  synchronized void putAway(Left left) {
     release(left.held);
   }
 

@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
  * How the dials of saved scripts were left, one small file a script, in a folder of their own. The
  * script itself stays as it was written: it says how its dials stand for everyone else.
  */
-public final class LeftDials {
+final class LeftDials {
   private static final String SCRIPT = "script";
   private static final String FILE = "file";
   private static final int NAME = 24;
@@ -48,7 +48,7 @@ public final class LeftDials {
   /**
    * @param folder made where it is missing, when dials are left turned
    */
-  public LeftDials(Path folder) {
+  LeftDials(Path folder) {
     this.folder = folder;
   }
 

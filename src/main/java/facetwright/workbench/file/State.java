@@ -45,7 +45,7 @@ public final class State {
     return folder;
   }
 
-  public Optional<String> text(String key) {
+  Optional<String> text(String key) {
     return Optional.ofNullable(values.get(key));
   }
 
@@ -63,7 +63,7 @@ public final class State {
   }
 
   /** A file or folder. */
-  public Optional<Path> path(String key) {
+  Optional<Path> path(String key) {
     return text(key).filter(t -> !t.isBlank()).flatMap(State::of);
   }
 
@@ -104,7 +104,7 @@ public final class State {
   }
 
   /** Puts a file first among the recent ones. */
-  public void opened(Path file) {
+  void opened(Path file) {
     Map<String, String> next = onDisk(folder);
     List<Path> files = new ArrayList<>(recent(next));
     Path whole = file.toAbsolutePath().normalize();
@@ -116,7 +116,7 @@ public final class State {
   }
 
   /** Leaves a file out of the recent ones. */
-  public void forget(Path file) {
+  void forget(Path file) {
     Map<String, String> next = onDisk(folder);
     List<Path> files = new ArrayList<>(recent(next));
     files.remove(file.toAbsolutePath().normalize());

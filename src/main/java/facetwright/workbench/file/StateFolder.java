@@ -17,7 +17,7 @@ public final class StateFolder {
   }
 
   /** The user's home folder. */
-  public static Path home() {
+  static Path home() {
     return home(System.getProperty("os.name"), System::getProperty, System::getenv);
   }
 

@@ -117,7 +117,7 @@ public abstract class Bar extends VBox {
   }
 
   /** Lays the line open, ready to be chosen in. */
-  public void open() {
+  void open() {
     opening.run();
     back.remember(this);
     offer.tell("");
@@ -170,7 +170,7 @@ public abstract class Bar extends VBox {
   }
 
   /** The ways to take what is offered. */
-  public final List<String> ways() {
+  final List<String> ways() {
     return offer.ways();
   }
 

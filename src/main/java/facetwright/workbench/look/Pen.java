@@ -33,7 +33,7 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
   private static final double LEAST_TYPE = 8;
 
   /** A colour of the screen. */
-  public static Color colour(Ink ink) {
+  static Color colour(Ink ink) {
     return Color.rgb(ink.red(), ink.green(), ink.blue());
   }
 

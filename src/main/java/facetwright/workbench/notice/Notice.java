@@ -45,7 +45,7 @@ public record Notice(
   }
 
   /** Something to be read and put away. */
-  public static Notice telling(String about, String title, String words) {
+  static Notice telling(String about, String title, String words) {
     return new Notice(about, title, words, List.of(new Choice("Close", () -> {})));
   }
 }

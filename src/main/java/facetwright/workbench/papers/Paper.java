@@ -22,7 +22,7 @@ import java.util.List;
  * @param what a sentence on what it is good for
  * @param exporter which writes it
  */
-public record Paper(String name, String what, Exporter exporter) {
+record Paper(String name, String what, Exporter exporter) {
 
   /** What exporters need to know of a design, for an order. */
   static Job job(Design design, Order order) {

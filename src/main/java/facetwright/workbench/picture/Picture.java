@@ -40,7 +40,7 @@ public record Picture(String size, List<Mark.Patch> patches) {
   }
 
   /** What a design looks like, a little from the left and above. */
-  public static Picture of(Design design) {
+  static Picture of(Design design) {
     Measures m = design.folded().measures();
     Unit unit = design.unit();
     return new Picture(

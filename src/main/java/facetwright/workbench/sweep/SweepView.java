@@ -115,7 +115,7 @@ public final class SweepView extends BorderPane {
   }
 
   /** Goes away; what is not drawn yet is not drawn any more. */
-  public void close() {
+  void close() {
     pictures.forget();
     if (isVisible()) {
       back.go(this, otherwise);

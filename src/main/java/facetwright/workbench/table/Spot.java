@@ -6,7 +6,7 @@ import facetwright.net.EdgeRef;
 import facetwright.net.Net;
 
 /** What lies at a place of the net. */
-public sealed interface Spot {
+sealed interface Spot {
   /** Nothing of the net. */
   record Bare() implements Spot {}
 

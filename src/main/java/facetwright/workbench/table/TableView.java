@@ -95,7 +95,7 @@ public final class TableView extends Region {
   }
 
   /** How often it was painted so far. */
-  public long paints() {
+  long paints() {
     return paints;
   }
 

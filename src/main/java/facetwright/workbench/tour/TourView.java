@@ -104,7 +104,7 @@ public final class TourView extends Pane {
   }
 
   /** The number of the step one is at, from 0; -1 when there is no tour. */
-  public int at() {
+  int at() {
     return at;
   }
 
@@ -125,7 +125,7 @@ public final class TourView extends Pane {
   }
 
   /** Goes on to the next step; after the last one the tour ends. */
-  public void next() {
+  void next() {
     go(at + 1);
   }
 

@@ -44,7 +44,7 @@ public record Help(
     }
   }
 
-  public static Help of(Fn<?> fn) {
+  static Help of(Fn<?> fn) {
     Thing<?> owner = Known.owner(fn);
     return new Help(
         fn.signature(),
@@ -56,7 +56,7 @@ public record Help(
   }
 
   /** What there is to say about one argument of a function. */
-  public static Help of(Fn<?> fn, Arg<?> arg) {
+  static Help of(Fn<?> fn, Arg<?> arg) {
     return new Help(
         arg.name(),
         (fn.options().contains(arg) ? "an option of " : "an argument of ") + fn.name(),
@@ -97,7 +97,7 @@ public record Help(
   }
 
   /** What there is to say about a name of the script's own. */
-  public static Help own(String word, String meaning) {
+  static Help own(String word, String meaning) {
     String does =
         meaning.equals("value") ? "A value of this script." : "A " + meaning + " of this script.";
     return new Help(word, "made in this script", does, List.of(), "", "");

@@ -18,7 +18,7 @@ public record Offer(String word, String sort, String written, int caret, Help he
   }
 
   /** The edit that writes it in the place of what is typed of it. */
-  public Edit edit(Stretch typed) {
+  Edit edit(Stretch typed) {
     int at = typed.start() + caret;
     return new Edit(typed.start(), typed.end(), written, at, at);
   }
