@@ -5,8 +5,8 @@ library's own page tells which parts they cover, or that you may choose. The typ
 SIL Open Font License 1.1, whose text lies beside them. The same list is on the page *About* of the window.
 It is written by `scripts/docs`; a test holds it to what the build takes along.
 
-| library | version | licences |
-|---|---|---|
+| library | version | licences | page of its makers |
+|---|---|---|---|
 <#list dependencyMap as e>
-| [${e.key.artifactId}](${e.key.url}) | ${e.key.version} | ${e.value?join(", ")} |
+| ${e.key.artifactId} | ${e.key.version} | ${e.value?join(", ")} | ${e.key.url} |
 </#list>
