@@ -105,7 +105,7 @@ class ArrowsTest {
         .resideOutsideOfPackages("facetwright.script..", "facetwright.worker..")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage("org.graalvm..")
+        .resideInAnyPackage("org.graalvm..", "com.oracle..")
         .check(CLASSES);
   }
 

@@ -31,6 +31,7 @@ final class Guest {
           .build();
 
   static {
+    PlainLists.in(ENGINE);
     ExecutionListener _ =
         ExecutionListener.newBuilder()
             .statements(true)
@@ -76,11 +77,6 @@ final class Guest {
         .option("js.locale", "en-US")
         .option("js.string-length-limit", Integer.toString(LONGEST_TEXT))
         .option("js.max-typed-array-length", "1000")
-        // With places of names kept from one run to the next, the engine gets arithmetic in lists
-        // wrong: of const W = 160 the second [W / 2, 1.5] is [NaN, 1.5], that of [W - 5, 1.5] [0,
-        // 1.5]. ListArithmeticTest holds it to the right ones. The 5 of [5 - W,
-        // 1.5] it still takes for 0 the second time: no option is known that helps there.
-        .option("js.property-cache-limit", "0")
         .build();
   }
 
