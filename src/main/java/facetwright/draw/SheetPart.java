@@ -26,15 +26,7 @@ public record SheetPart(Laid laid, int sheet, List<Integer> panels, Box2 page, b
     }
     Net net = laid.net();
     int[] piece = net.pieceOfPanel();
-    List<Box2> boxes = new ArrayList<>();
-    for (int p = 0; p < piece.length; p++) {
-      Box2 box = net.panels().get(p).outline().box();
-      if (piece[p] < boxes.size()) {
-        boxes.set(piece[p], boxes.get(piece[p]).union(box));
-      } else {
-        boxes.add(box);
-      }
-    }
+    List<Box2> boxes = net.boxOfPiece();
     List<Integer> here = new ArrayList<>();
     Box2 page = laid.sheet(sheet);
     boolean over = false;

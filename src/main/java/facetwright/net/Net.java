@@ -153,6 +153,21 @@ public record Net(
     return piece;
   }
 
+  /** The box round each piece as it lies in the net. */
+  public List<Box2> boxOfPiece() {
+    int[] piece = pieceOfPanel();
+    List<Box2> boxes = new ArrayList<>();
+    for (int p = 0; p < piece.length; p++) {
+      Box2 box = panels.get(p).outline().box();
+      if (piece[p] < boxes.size()) {
+        boxes.set(piece[p], boxes.get(piece[p]).union(box));
+      } else {
+        boxes.add(box);
+      }
+    }
+    return boxes;
+  }
+
   /** How many pieces of card it is cut as. */
   public int pieces() {
     return Arrays.stream(pieceOfPanel()).max().orElse(-1) + 1;

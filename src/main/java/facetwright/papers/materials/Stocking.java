@@ -1,7 +1,6 @@
 package facetwright.papers.materials;
 
 import facetwright.geom.Box2;
-import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.papers.copies.CopyPlan;
@@ -29,7 +28,7 @@ record Stocking(int perSheet, int sheets) {
     double gap = SheetLayout.USUAL_GAP;
     int perSheet = CopyPlan.of(laid, gap).count();
     int whole = perSheet == 0 ? simple : (pieces + perSheet - 1) / perSheet;
-    List<Box2> boxes = boxes(laid.net());
+    List<Box2> boxes = laid.net().boxOfPiece();
     if (boxes.size() == 1 || whole == 1) {
       return new Stocking(perSheet, whole);
     }
@@ -48,19 +47,5 @@ record Stocking(int perSheet, int sheets) {
   private static boolean holds(Paper card, Box2 box) {
     return Math.max(box.width(), box.height()) <= Math.max(card.width(), card.height())
         && Math.min(box.width(), box.height()) <= Math.min(card.width(), card.height());
-  }
-
-  private static List<Box2> boxes(Net net) {
-    List<Box2> boxes = new ArrayList<>();
-    int[] piece = net.pieceOfPanel();
-    for (int p = 0; p < piece.length; p++) {
-      Box2 box = net.panels().get(p).outline().box();
-      if (piece[p] < boxes.size()) {
-        boxes.set(piece[p], boxes.get(piece[p]).union(box));
-      } else {
-        boxes.add(box);
-      }
-    }
-    return boxes;
   }
 }
