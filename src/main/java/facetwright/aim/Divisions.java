@@ -26,28 +26,30 @@ record Divisions(Knob knob, double origin, double apart, Unit unit, Unit design,
   private static final double ROUNDING = 1e-9;
   private static final double AS_TYPED = 1e-6;
 
-  /** The finest lines that a steel rule shows, 1/64 in; common practice, no source. */
-  private static final double FINEST_LINES = Unit.INCH.mm() / 64;
-
   static Divisions of(Knob knob, Grid grid, Unit design) {
     if (knob.isStepped()) {
       return new Divisions(knob, knob.from(), knob.step(), design, design, true);
     }
-    if (grid.division() == 0) {
-      return new Divisions(knob, 0, AS_TYPED, design, design, false);
-    }
-    double apart = grid.division() * grid.unit().mm() / design.mm();
+    return switch (grid) {
+      case Grid.Any _ -> new Divisions(knob, 0, AS_TYPED, design, design, false);
+      case Grid.Marks marks -> of(knob, marks, design);
+    };
+  }
+
+  private static Divisions of(Knob knob, Grid.Marks grid, Unit design) {
+    Unit unit = grid.ruler().unit();
+    double apart = grid.ruler().divisionMm() / design.mm();
     if (knob.isLength()) {
       while (grid.isUsual()
           && knob.range() < FEW * apart
-          && apart * design.mm() / 2 >= FINEST_LINES) {
+          && apart * design.mm() / 2 >= Ruler.SIXTY_FOURTHS.divisionMm()) {
         apart /= 2;
       }
-      return new Divisions(knob, 0, apart, grid.unit(), design, true);
+      return new Divisions(knob, 0, apart, unit, design, true);
     }
     boolean fine = knob.range() >= FEW * apart && Math.abs(knob.now()) >= MANY * apart;
     if (fine || knob.range() >= MANY * apart || !grid.isUsual()) {
-      return new Divisions(knob, 0, apart, grid.unit(), design, true);
+      return new Divisions(knob, 0, apart, unit, design, true);
     }
     double part = Math.pow(10, Math.floor(Math.log10(knob.range() / PARTS)));
     return new Divisions(knob, 0, part, design, design, true);

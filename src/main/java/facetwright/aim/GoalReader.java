@@ -2,12 +2,10 @@ package facetwright.aim;
 
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
-import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.words.NearName;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,8 +19,6 @@ public final class GoalReader {
   private static final Pattern SPREAD =
       Pattern.compile(
           "(?<number>(?:\\d+\\.?\\d*|\\.\\d+)(?:e\\d{1,2})?)\\s*(?<unit>(?:mm|cm|in)[23²³]|ml)?");
-  private static final Pattern SIDES = Pattern.compile("(.+?)\\s*[x×]\\s*(.+)");
-  private static final Pattern NO_UNIT = Pattern.compile(".*\\d\\s*");
 
   private GoalReader() {}
 
@@ -52,7 +48,7 @@ public final class GoalReader {
       case "height", "width", "depth" -> length(measure(name), value, unit);
       case "volume", "area" -> spread(measure(name), value, unit);
       case "gap" -> gap(value, unit);
-      case "fits" -> new Goal.Fit(sheet(value, unit));
+      case "fits" -> new Goal.Fit(SheetSizes.read(value, unit));
       default ->
           throw new IllegalArgumentException(
               "there is no goal called \""
@@ -121,39 +117,5 @@ public final class GoalReader {
       return 0;
     }
     return Math.pow(Unit.named(written.substring(0, 2)).orElseThrow().mm(), power);
-  }
-
-  /**
-   * A sheet by its name, or by its two sides, such as "8.5 x 11 in" or "200 x 300".
-   *
-   * @throws IllegalArgumentException when there is no such sheet
-   */
-  public static SheetSize sheet(String text, Unit unit) {
-    Matcher sides = SIDES.matcher(text.strip());
-    try {
-      return SheetSizes.named(text);
-    } catch (IllegalArgumentException e) {
-      Optional<Length> second =
-          sides.matches() ? length(sides.group(2), unit) : Optional.<Length>empty();
-      if (second.isEmpty()) {
-        throw e;
-      }
-      boolean plain = NO_UNIT.matcher(sides.group(1)).matches();
-      String tail = sides.group(2).replaceFirst("^[\\d.,/\\s-]+", "");
-      Optional<Length> first = length(plain ? sides.group(1) + tail : sides.group(1), unit);
-      if (first.isEmpty()) {
-        throw e;
-      }
-      Unit named = Unit.named(tail.strip().toLowerCase(Locale.ROOT).replace(".", "")).orElse(unit);
-      return SheetSize.custom(first.get().mm(), second.get().mm(), named);
-    }
-  }
-
-  private static Optional<Length> length(String text, Unit unit) {
-    try {
-      return Optional.of(Length.parse(text, unit));
-    } catch (IllegalArgumentException e) {
-      return Optional.empty();
-    }
   }
 }

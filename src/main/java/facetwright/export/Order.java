@@ -2,8 +2,8 @@ package facetwright.export;
 
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
+import facetwright.net.sheet.CommonSheets;
 import facetwright.net.sheet.SheetSize;
-import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.chart.ScoreChart;
 import java.util.Objects;
 
@@ -31,7 +31,7 @@ public record Order(int copies, SheetSize paper, Ruler ruler) {
 
   /** One piece, on A4 by a ruler of 0.5 mm, or for designs in inches on Letter by 1/16 in. */
   public static Order usual(Unit unit) {
-    SheetSize paper = SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4");
+    SheetSize paper = CommonSheets.page(unit);
     return new Order(1, paper, ScoreChart.usualRuler(unit));
   }
 }

@@ -47,9 +47,9 @@ public record Length(double mm) implements Serializable {
     return number(unit) + " " + unit.symbol();
   }
 
-  /** As the usual ruler of a unit reads it: "120.1 mm", "4 3/4 in"; see {@link Ruler#usual}. */
+  /** As sizes are told in a unit: "120.1 mm", "4 3/4 in"; see {@link Ruler#forSizes}. */
   public String read(Unit unit) {
-    return Ruler.usual(unit).read(this).text();
+    return Ruler.forSizes(unit).read(this).text();
   }
 
   /** As {@link #text}, without the unit. */

@@ -46,11 +46,15 @@ final class LengthText {
     return name.isEmpty() ? plain : Unit.named(name).orElseThrow(() -> wrong(text));
   }
 
+  /** What was written, as a message quotes it. */
+  static String shown(String text) {
+    return text.length() > 60 ? text.substring(0, 57) + "..." : text;
+  }
+
   private static IllegalArgumentException wrong(String text) {
-    String quoted = text.length() > 60 ? text.substring(0, 57) + "..." : text;
     return new IllegalArgumentException(
         "\""
-            + quoted
+            + shown(text)
             + "\" is not a length: write a number, \"48 mm\", \"4.8 cm\", \"1 7/8 in\" or"
             + " \"1-7/8\"");
   }

@@ -15,9 +15,6 @@ public final class LengthWords {
           "\"[^\"]*\"|(?<![\\w.])(?<one>-?\\d+(?:\\.\\d+)?)(?: × (?<two>\\d+(?:\\.\\d+)?))? mm"
               + "(?<square>²?)(?![\\w²³])");
 
-  /** The finest lines that a steel rule shows; common practice, no source. */
-  private static final Ruler FINEST = new Ruler(Unit.INCH, 64);
-
   /** Sentences round lengths to hundredths of a millimetre at least. */
   private static final double ROUNDED = 0.00501;
 
@@ -75,12 +72,12 @@ public final class LengthWords {
   }
 
   private static boolean liesOnMark(double mm) {
-    Ruler.Reading reading = FINEST.read(new Length(mm));
+    Ruler.Reading reading = Ruler.SIXTY_FOURTHS.read(new Length(mm));
     return Math.abs(reading.errorMm()) < ROUNDED && (mm == 0 || reading.length().mm() != 0);
   }
 
   private static String mark(double mm) {
-    String text = FINEST.read(new Length(mm)).text();
+    String text = Ruler.SIXTY_FOURTHS.read(new Length(mm)).text();
     return text.substring(0, text.lastIndexOf(' '));
   }
 

@@ -5,6 +5,7 @@ import facetwright.words.Decimals;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -15,23 +16,68 @@ import java.util.Optional;
  * @param each so many of these parts lie between two marks: 5 of 1 mm for a ruler of 5 mm, else 1
  */
 public record Ruler(Unit unit, int parts, int each) implements Serializable {
+  public static final Ruler QUARTERS = new Ruler(Unit.INCH, 4);
   public static final Ruler EIGHTHS = new Ruler(Unit.INCH, 8);
   public static final Ruler SIXTEENTHS = new Ruler(Unit.INCH, 16);
   public static final Ruler THIRTY_SECONDS = new Ruler(Unit.INCH, 32);
+
+  /** The finest lines that a steel rule shows; common practice, no source. */
+  public static final Ruler SIXTY_FOURTHS = new Ruler(Unit.INCH, 64);
+
+  public static final Ruler TENTH_MM = new Ruler(Unit.MM, 10);
   public static final Ruler HALF_MM = new Ruler(Unit.MM, 2);
   public static final Ruler MM = new Ruler(Unit.MM, 1);
+  public static final Ruler FIVE_MM = new Ruler(Unit.MM, 1, 5);
 
   private static final int FINEST = 1000;
 
-  /** What is so little short of the middle between two marks, in divisions, counts as there. */
+  /**
+   * What is so little short of a mark or of the middle between two, in divisions, counts as there.
+   */
   private static final double HALVES = 1e-9;
 
   /** A ruler read from text has no more marks to a unit: 0.2 mm is no part of an inch. */
   private static final int FINEST_READ = 100;
 
+  /** Nor are its marks further apart, in mm: what is set by it would be no measure. */
+  private static final double WIDEST_READ = 100;
+
+  /**
+   * The ruler that a maker is taken to own where nobody says which: 1/16 in for designs in inches,
+   * else 0.5 mm; common practice, no source.
+   */
+  public static Ruler usual(Unit unit) {
+    return unit == Unit.INCH ? SIXTEENTHS : HALF_MM;
+  }
+
+  /** Rulers to choose from, the usual one first. */
+  public static List<Ruler> common(Unit unit) {
+    return unit == Unit.INCH
+        ? List.of(SIXTEENTHS, EIGHTHS, QUARTERS, THIRTY_SECONDS)
+        : List.of(HALF_MM, MM, FIVE_MM);
+  }
+
   /** What sizes are told by: sixteenths of an inch, tenths of a millimetre. */
-  static Ruler usual(Unit unit) {
-    return unit == Unit.INCH ? SIXTEENTHS : new Ruler(unit, unit == Unit.CM ? 100 : 10);
+  public static Ruler forSizes(Unit unit) {
+    return of(unit, SIXTEENTHS, TENTH_MM);
+  }
+
+  /** What sizes are told by at a glance: sixteenths of an inch, whole millimetres. */
+  public static Ruler atAGlance(Unit unit) {
+    return of(unit, SIXTEENTHS, MM);
+  }
+
+  /**
+   * The one of two rulers that reads a unit.
+   *
+   * @param metric a ruler of millimetres, which is numbered in centimetres for these
+   */
+  public static Ruler of(Unit unit, Ruler inches, Ruler metric) {
+    return switch (unit) {
+      case INCH -> inches;
+      case MM -> metric;
+      case CM -> metric.inCentimetres();
+    };
   }
 
   public Ruler {
@@ -54,13 +100,21 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
    * The ruler of a unit whose marks are so far apart.
    *
    * @param division the distance between two marks, in that unit
-   * @return empty where no whole number of such distances makes a unit
+   * @return empty where neither a whole number of such distances makes a unit, nor a whole number
+   *     of units one such distance
    */
   public static Optional<Ruler> withMarks(double division, Unit unit) {
-    double parts = division > 0 ? 1 / division : 0;
-    long whole = Math.round(parts);
-    return whole >= 1 && whole <= FINEST && Math.abs(parts - whole) <= 1e-9 * parts
-        ? Optional.of(new Ruler(unit, (int) whole))
+    return division > 0
+        ? whole(1 / division)
+            .map(parts -> new Ruler(unit, parts))
+            .or(() -> whole(division).map(each -> new Ruler(unit, 1, each)))
+        : Optional.empty();
+  }
+
+  private static Optional<Integer> whole(double number) {
+    long whole = Math.round(number);
+    return whole >= 1 && whole <= FINEST && Math.abs(number - whole) <= HALVES * number
+        ? Optional.of((int) whole)
         : Optional.empty();
   }
 
@@ -85,42 +139,55 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
   }
 
   /**
-   * Reads the distance between two marks of a ruler: "1/16 in", "0.5 mm", "1mm". One that is
-   * written in millimetres reads millimetres.
+   * Reads the distance between two marks of a ruler: "1/16 in", "0.5 mm", "1mm", "5 mm". It reads
+   * the unit that it is written in, or where its marks do not make one, that which they make: "12.7
+   * mm" is 1/2 in.
    *
    * @param plain what a number without a unit counts
-   * @throws IllegalArgumentException when it is no length, or no whole number of such distances
-   *     makes a unit
+   * @throws IllegalArgumentException when it is no length, or one that neither makes a unit a whole
+   *     number of times nor is a whole number of units, or one over 100 mm
    */
   public static Ruler parse(String text, Unit plain) {
-    Length division = Length.parse(text, plain);
-    for (Unit unit : new Unit[] {Unit.INCH, Unit.MM, Unit.CM}) {
+    Length division;
+    try {
+      division = Length.parse(text, plain);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(wanted(text), e);
+    }
+    Unit written = LengthText.unit(text, plain);
+    for (Unit unit : new Unit[] {written, Unit.INCH, Unit.MM, Unit.CM}) {
       Optional<Ruler> ruler =
-          withMarks(division.in(unit), unit).filter(r -> r.parts <= FINEST_READ);
+          withMarks(division.in(unit), unit)
+              .filter(r -> r.parts <= FINEST_READ && r.divisionMm() <= WIDEST_READ);
       if (ruler.isPresent()) {
-        return unit == Unit.CM && LengthText.unit(text, plain) == Unit.MM
-            ? ruler.get().inMillimetres()
-            : ruler.get();
+        return unit == Unit.CM && written == Unit.MM ? ruler.get().inMillimetres() : ruler.get();
       }
     }
-    throw new IllegalArgumentException(
-        "\""
-            + text
-            + "\" is no ruler: give the distance between two of its marks, such as \"1/16 in\" or"
-            + " \"0.5 mm\"");
+    throw new IllegalArgumentException(wanted(text));
+  }
+
+  private static String wanted(String text) {
+    return "\""
+        + LengthText.shown(text)
+        + "\" is no ruler: give the distance between two of its marks, such as \"1/16 in\" or"
+        + " \"0.5 mm\"";
+  }
+
+  /** A ruler of millimetres with the same marks, numbered in centimetres. */
+  private Ruler inCentimetres() {
+    int same = (int) gcd(each, 10L * parts);
+    return new Ruler(Unit.CM, 10 * parts / same, each / same);
   }
 
   /** A ruler of centimetres with the same marks, numbered in millimetres. */
   private Ruler inMillimetres() {
-    int same = (int) gcd(10, parts);
-    return new Ruler(Unit.MM, parts / same, 10 / same);
+    int same = (int) gcd(10L * each, parts);
+    return new Ruler(Unit.MM, parts / same, 10 * each / same);
   }
 
   /** What it is called: the distance between two of its marks, such as "1/16 in" or "5 mm". */
   public String name() {
-    return unit == Unit.INCH
-        ? parts == 1 ? "1 in" : "1/" + parts + " in"
-        : Decimals.places(divisionMm(), 4) + " mm";
+    return unit == Unit.INCH ? text(each) : Decimals.places(divisionMm(), 4) + " mm";
   }
 
   /** The division in mm. */

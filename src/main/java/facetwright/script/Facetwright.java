@@ -8,9 +8,11 @@ import facetwright.fold.pose.Senses;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
+import facetwright.net.sheet.CommonSheets;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
-import facetwright.net.sheet.SheetSizes;
+import facetwright.net.sheet.SheetSize;
+import facetwright.net.sheet.Stock;
 import facetwright.script.api.Session;
 import facetwright.script.design.AskedAim;
 import facetwright.script.design.Design;
@@ -36,8 +38,6 @@ import org.graalvm.polyglot.Context;
 /** The front door: from a script and its dials to the whole design. */
 public final class Facetwright {
   /** The weight reckoned with where the script names no sheet, g/m²; common practice, no source. */
-  private static final double USUAL_WEIGHT = 220;
-
   private Facetwright() {}
 
   /**
@@ -271,11 +271,9 @@ public final class Facetwright {
       if (session.stock() != null) {
         return SheetLayout.lay(net, session.stock(), session.margin(), SheetLayout.USUAL_GAP);
       }
-      List<String> usual =
-          session.unit() == Unit.INCH ? List.of("Letter", "Tabloid") : List.of("A4", "A3", "A2");
       Laid laid = null;
-      for (String name : usual) {
-        laid = SheetLayout.lay(net, SheetSizes.named(name).stock(USUAL_WEIGHT));
+      for (SheetSize size : CommonSheets.forNets(session.unit())) {
+        laid = SheetLayout.lay(net, size.stock(Stock.USUAL_WEIGHT));
         if (laid.fits() && laid.sheets() == 1) {
           return laid;
         }

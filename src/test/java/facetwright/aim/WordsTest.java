@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
+import facetwright.net.sheet.SheetSizes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -48,7 +50,7 @@ class WordsTest {
     "20cm x 300 mm, INCH, 200, 300"
   })
   void sheetsAreRead(String text, Unit unit, double width, double height) {
-    SheetSize sheet = GoalReader.sheet(text, unit);
+    SheetSize sheet = SheetSizes.read(text, unit);
     assertThat(sheet.width()).isCloseTo(width, within(1e-9));
     assertThat(sheet.height()).isCloseTo(height, within(1e-9));
   }
@@ -77,12 +79,13 @@ class WordsTest {
 
   @Test
   void rulersAreRead() {
-    assertThat(Grid.read("1/16in", Unit.MM)).isEqualTo(new Grid(Unit.INCH, 1.0 / 16, false));
-    assertThat(Grid.read("0.5 mm", Unit.INCH)).isEqualTo(new Grid(Unit.MM, 0.5, false));
-    assertThat(Grid.read("1/8", Unit.INCH)).isEqualTo(new Grid(Unit.INCH, 1.0 / 8, false));
+    assertThat(Grid.read("1/16in", Unit.MM)).isEqualTo(new Grid.Marks(Ruler.SIXTEENTHS, false));
+    assertThat(Grid.read("0.5 mm", Unit.INCH)).isEqualTo(new Grid.Marks(Ruler.HALF_MM, false));
+    assertThat(Grid.read("1/8", Unit.INCH)).isEqualTo(new Grid.Marks(Ruler.EIGHTHS, false));
     assertThat(Grid.read("none", Unit.MM)).isEqualTo(Grid.NONE);
     assertThatThrownBy(() -> Grid.read("fine", Unit.MM)).hasMessageContaining("1/16 in");
     assertThatThrownBy(() -> Grid.read("0", Unit.MM)).hasMessageContaining("1/16 in");
+    assertThatThrownBy(() -> Grid.read("0.3 mm", Unit.MM)).hasMessageContaining(", or none");
   }
 
   /** What is typed is the value itself, read by the rules for lengths. */
@@ -96,7 +99,7 @@ class WordsTest {
     assertThat(inches.typed(tall, Unit.INCH, 1.43)).isEqualTo("1.43");
     Knob plain = new Knob("angle", false, 1, 1, 30, 0);
     assertThat(inches.typed(plain, Unit.INCH, 1.4375)).isEqualTo("1.4375");
-    assertThat(new Grid(Unit.MM, 0.5, false).typed(tall, Unit.INCH, 50.5 / 25.4))
+    assertThat(new Grid.Marks(Ruler.HALF_MM, false).typed(tall, Unit.INCH, 50.5 / 25.4))
         .isEqualTo("50.5mm");
     assertThat(Grid.usual(Unit.MM).typed(tall, Unit.MM, 62.5)).isEqualTo("62.5");
   }

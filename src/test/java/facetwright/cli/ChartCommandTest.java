@@ -27,7 +27,7 @@ class ChartCommandTest {
     assertThat(Math.abs(measure.path("off_mm").asDouble())).isEqualTo(0.25);
     assertThat(json.path("different_measures").asInt()).isEqualTo(1);
     assertThat(run(2, "chart", "library/supper-tray.js", "--ruler", "blue"))
-        .contains("--ruler: \"blue\" is not a length");
+        .contains("--ruler: \"blue\" is no ruler");
     assertThat(run(2, "chart", "library/supper-tray.js", "--ruler", "0.3mm"))
         .contains("is no ruler");
   }

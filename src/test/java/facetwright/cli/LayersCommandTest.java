@@ -23,13 +23,13 @@ class LayersCommandTest {
         .contains("blade is sharp");
   }
 
-  /** 13 1/2 in are 342.9 mm. */
+  /** 13 1/2 in are 342.9 mm; the sheet goes by the unit that it was given in. */
   @Test
   void sizesTakeTheUnitWrittenLast() throws Exception {
     Run run = run("layers", LANTERN, "--paper", "wave paper=13 1/2x4in", "--json");
     assertThat(run.exit()).as(run.err()).isZero();
     JsonNode paper = new ObjectMapper().readTree(run.out()).path("papers").path(0);
-    assertThat(paper.path("plans").path(0).path("sheet").asString()).isEqualTo("342.9 × 101.6 mm");
+    assertThat(paper.path("plans").path(0).path("sheet").asString()).isEqualTo("13.5 × 4 in");
     int all = 0;
     for (JsonNode group : paper.path("groups")) {
       all += group.path("all").asInt();

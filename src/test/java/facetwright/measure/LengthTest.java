@@ -14,6 +14,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.ObjectMapper;
 
@@ -118,6 +119,11 @@ class LengthTest {
     "1cm, 10 mm, 4 cm, -4.8",
     "10 mm, 10 mm, 40 mm, -4.8",
     "0.5 cm, 5 mm, 4.5 cm, 0.2",
+    "0.1 cm, 1 mm, 4.5 cm, 0.2",
+    "3 mm, 3 mm, 45 mm, 0.2",
+    "25 mm, 25 mm, 50 mm, 5.2",
+    "12.7 mm, 1/2 in, 2 in, 6",
+    "2 in, 2 in, 2 in, 6",
     "0.5 mm, 0.5 mm, 45 mm, 0.2"
   })
   void wideMarksReadTheUnitTheyAreWrittenIn(String text, String name, String reads, double error) {
@@ -126,6 +132,27 @@ class LengthTest {
     assertThat(ruler.read(new Length(44.8)).text()).isEqualTo(reads);
     assertThat(ruler.read(new Length(44.8)).errorMm()).isCloseTo(error, within(1e-9));
     assertThat(ruler.read(new Length(-44.8)).text()).isEqualTo("-" + reads);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0", "-1 mm", "0.3 mm", "0.005 mm", "101 mm", "4 1/2 in", "blue", ""})
+  void whatIsNoRulerIsToldSo(String text) {
+    assertThatThrownBy(() -> Ruler.parse(text, Unit.MM))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageStartingWith("\"" + text + "\" is no ruler: give the distance");
+  }
+
+  /** Every ruler that is offered reads as what it is called, so that a choice can be typed. */
+  @ParameterizedTest
+  @EnumSource(Unit.class)
+  void offeredRulersAreWhatTheyAreCalled(Unit unit) {
+    assertThat(Ruler.common(unit)).startsWith(Ruler.usual(unit)).doesNotHaveDuplicates();
+    for (Ruler ruler : Ruler.common(unit)) {
+      assertThat(Ruler.parse(ruler.name(), unit)).isEqualTo(ruler);
+    }
+    double mm = Ruler.forSizes(unit).divisionMm();
+    assertThat(Ruler.atAGlance(unit).divisionMm()).isBetween(mm, 10 * mm);
+    assertThat(Ruler.forSizes(unit).unit()).isEqualTo(unit);
   }
 
   @Property(seed = "20261125")

@@ -6,6 +6,7 @@ import facetwright.adjust.fit.FitWriting;
 import facetwright.adjust.fit.Fitting;
 import facetwright.adjust.fit.FittingText;
 import facetwright.adjust.write.Written;
+import facetwright.aim.Grid;
 import facetwright.measure.Ruler;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.ToSet;
@@ -28,12 +29,9 @@ final class FitAnswer {
     remarks.add(Remark.of(text.before()));
     text.after().stream().map(Remark::of).forEach(remarks::add);
     text.effect().stream().map(Remark::of).forEach(remarks::add);
-    asked
-        .grid()
-        .ruler()
-        .map(r -> onMarks(was, fitting, text.isTurned(), r))
-        .map(Remark::of)
-        .ifPresent(remarks::add);
+    if (asked.grid() instanceof Grid.Marks(Ruler ruler, _)) {
+      remarks.add(Remark.of(onMarks(was, fitting, text.isTurned(), ruler)));
+    }
     Suggestions ways = ways(what, asked, fitting, text, remarks);
     remarks.addAll(ways.remarks());
     return new Proposal(fitting.isMet(), OfOutcome.dials(fitting.outcome()), remarks, ways.all());

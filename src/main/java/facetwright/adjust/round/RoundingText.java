@@ -22,7 +22,6 @@ import java.util.stream.Collectors;
 /** What a rounding comes to, in words. */
 public final class RoundingText {
   private static final int MOST_NAMED = 5;
-  private static final Ruler FINEST = new Ruler(Unit.INCH, 64);
 
   private final Rounding rounding;
   private final Unit unit;
@@ -43,7 +42,7 @@ public final class RoundingText {
   private DialChange dial(Rounding.Turn turn) {
     Length was = Length.of(turn.knob().now(), unit);
     Length is = Length.of(turn.value(), unit);
-    String now = reads(was, unit == Unit.INCH ? FINEST : rounding.ruler());
+    String now = reads(was, unit == Unit.INCH ? Ruler.SIXTY_FOURTHS : rounding.ruler());
     if (!turn.isTurned()) {
       return new DialChange(turn.knob().name(), now, DialChange.STAYS, "");
     }

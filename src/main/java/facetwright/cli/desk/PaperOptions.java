@@ -1,7 +1,6 @@
 package facetwright.cli.desk;
 
 import facetwright.export.Order;
-import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
@@ -120,25 +119,10 @@ public final class PaperOptions {
 
   private static Paper size(String text, Unit unit) {
     try {
-      String[] sides = text.split("[x×]", 2);
-      boolean measures = sides.length == 2 && Character.isDigit(text.charAt(0)) && !isNamed(text);
-      SheetSize size;
-      if (measures) {
-        double height = Length.parse(sides[1], unit).mm();
-        String tail = sides[1].strip().replaceAll("^[\\d\\s./-]+", "");
-        boolean bare = sides[0].strip().matches("[\\d\\s./-]+");
-        double width = Length.parse(bare ? sides[0] + " " + tail : sides[0], unit).mm();
-        size = SheetSize.custom(width, height);
-      } else {
-        size = SheetSizes.named(text);
-      }
+      SheetSize size = SheetSizes.read(text, unit);
       return new Paper(size.name(), size.width(), size.height());
     } catch (IllegalArgumentException e) {
       throw new Trouble.WrongCall("--paper: " + e.getMessage() + ".");
     }
-  }
-
-  private static boolean isNamed(String text) {
-    return SheetSizes.list().stream().anyMatch(s -> s.name().equalsIgnoreCase(text));
   }
 }

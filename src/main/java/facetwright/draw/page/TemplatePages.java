@@ -239,8 +239,7 @@ public final class TemplatePages {
   }
 
   private String number(double mm) {
-    Ruler ruler = unit == Unit.INCH ? Ruler.SIXTEENTHS : new Ruler(unit, unit == Unit.MM ? 1 : 10);
-    Ruler.Reading reading = ruler.read(new Length(mm));
+    Ruler.Reading reading = Ruler.atAGlance(unit).read(new Length(mm));
     if (reading.exact(new LengthTolerance(1e-3))) {
       return reading.text().replace(" " + unit.symbol(), "");
     }

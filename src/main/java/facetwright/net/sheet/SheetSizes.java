@@ -1,11 +1,15 @@
 package facetwright.net.sheet;
 
+import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.words.Mend;
 import facetwright.words.NearName;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Sheets that go by a name.
@@ -18,6 +22,8 @@ import java.util.Locale;
 public final class SheetSizes {
   private static final List<SheetSize> ALL = all();
   private static final int NEAR_NAMES = 4;
+  private static final Pattern SIDES = Pattern.compile("(.+?)\\s*[x×]\\s*(.+)");
+  private static final Pattern NO_UNIT = Pattern.compile(".*\\d\\s*");
 
   private SheetSizes() {}
 
@@ -37,6 +43,40 @@ public final class SheetSizes {
         .filter(s -> key(s.name()).equals(wanted))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException(unknown(name)));
+  }
+
+  /**
+   * A sheet by its name, or by its two sides, such as "8.5 x 11 in" or "200 x 300".
+   *
+   * @throws IllegalArgumentException when there is no such sheet
+   */
+  public static SheetSize read(String text, Unit unit) {
+    Matcher sides = SIDES.matcher(text.strip());
+    try {
+      return named(text);
+    } catch (IllegalArgumentException e) {
+      Optional<Length> second =
+          sides.matches() ? length(sides.group(2), unit) : Optional.<Length>empty();
+      if (second.isEmpty()) {
+        throw e;
+      }
+      boolean plain = NO_UNIT.matcher(sides.group(1)).matches();
+      String tail = sides.group(2).replaceFirst("^[\\d.,/\\s-]+", "");
+      Optional<Length> first = length(plain ? sides.group(1) + tail : sides.group(1), unit);
+      if (first.isEmpty()) {
+        throw e;
+      }
+      Unit named = Unit.named(tail.strip().toLowerCase(Locale.ROOT).replace(".", "")).orElse(unit);
+      return SheetSize.custom(first.get().mm(), second.get().mm(), named);
+    }
+  }
+
+  private static Optional<Length> length(String text, Unit unit) {
+    try {
+      return Optional.of(Length.parse(text, unit));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
   }
 
   /** The change to the nearest name; none where none is near. */

@@ -23,6 +23,9 @@ public record Stock(
     UNKNOWN
   }
 
+  /** The weight of card where nobody says which, in g/m²; common practice, no source. */
+  public static final double USUAL_WEIGHT = 220;
+
   /** Thickness per weight of smooth uncoated card, cm³/g; common practice, no source. */
   public static final double USUAL_BULK = 1.25;
 

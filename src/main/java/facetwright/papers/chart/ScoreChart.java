@@ -28,7 +28,7 @@ public record ScoreChart(List<PieceChart> pieces) {
 
   /** The ruler taken where nobody says which: 1/16 in for designs in inches, else 0.5 mm. */
   public static Ruler usualRuler(Unit unit) {
-    return unit == Unit.INCH ? Ruler.SIXTEENTHS : Ruler.HALF_MM;
+    return Ruler.usual(unit);
   }
 
   /** The chart for a net as it lies on its sheet. */

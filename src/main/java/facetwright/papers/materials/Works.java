@@ -2,9 +2,9 @@ package facetwright.papers.materials;
 
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Unit;
+import facetwright.net.sheet.CommonSheets;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetSize;
-import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.cutting.Paper;
 import facetwright.papers.layers.LayerCuts;
 import facetwright.papers.layers.LayerGroup;
@@ -57,12 +57,7 @@ public record Works(Layers layers, List<LayerPlan> plans, Materials materials) {
       wide = Math.max(wide, Math.min(g.width(), g.height()));
       high = Math.max(high, Math.max(g.width(), g.height()));
     }
-    List<String> sizes =
-        unit == Unit.INCH
-            ? List.of("12x12", "12x18", "Arch C", "Arch D", "Arch E")
-            : List.of("A4", "A3", "A2", "A1", "A0");
-    for (String name : sizes) {
-      SheetSize size = SheetSizes.named(name);
+    for (SheetSize size : CommonSheets.forLayers(unit)) {
       if (wide <= size.width() && high <= size.height()) {
         return new Paper(size.name(), size.width(), size.height());
       }
@@ -70,9 +65,9 @@ public record Works(Layers layers, List<LayerPlan> plans, Materials materials) {
     return new Paper("a sheet as large as the layers", wide, high);
   }
 
-  /** The usual sheet of layer paper: 12 x 12 in or A4; common practice, no source. */
+  /** The usual sheet of layer paper. */
   public static Paper usual(Unit unit) {
-    SheetSize size = SheetSizes.named(unit == Unit.INCH ? "12x12" : "A4");
+    SheetSize size = CommonSheets.forLayers(unit).getFirst();
     return new Paper(size.name(), size.width(), size.height());
   }
 }

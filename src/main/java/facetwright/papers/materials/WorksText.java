@@ -33,9 +33,8 @@ public record WorksText(Unit unit) {
 
   /** As the maker's ruler reads it; with the exact measure where it lies between two marks. */
   public String length(double mm) {
-    Ruler ruler =
-        unit == Unit.INCH ? Ruler.THIRTY_SECONDS : new Ruler(unit, unit == Unit.CM ? 20 : 2);
-    Ruler.Reading reading = ruler.read(new Length(mm));
+    Ruler.Reading reading =
+        Ruler.of(unit, Ruler.THIRTY_SECONDS, Ruler.HALF_MM).read(new Length(mm));
     return Math.abs(reading.errorMm()) < 0.005 ? reading.text() : new Length(mm).text(unit);
   }
 

@@ -14,10 +14,7 @@ public final class DialText {
   private static final int MARKS = 8;
 
   /** Inches are written in the coarsest fraction that is exact, down to 1/64. */
-  private static final List<Ruler> FRACTIONS = List.of(Ruler.SIXTEENTHS, new Ruler(Unit.INCH, 64));
-
-  /** The finest lines that a steel rule shows, in inches; common practice, no source. */
-  private static final double FINEST = 1.0 / 64;
+  private static final List<Ruler> FRACTIONS = List.of(Ruler.SIXTEENTHS, Ruler.SIXTY_FOURTHS);
 
   private DialText() {}
 
@@ -81,7 +78,7 @@ public final class DialText {
     if (dial.step() > 0) {
       return dial.step();
     }
-    double mark = unit == Unit.INCH ? 1.0 / 16 : unit == Unit.CM ? 0.05 : 0.5;
+    double mark = Ruler.usual(unit).divisionMm() / unit.mm();
     double range = dial.to() - dial.from();
     return dial.kind() == Dial.Kind.LENGTH
         ? unit == Unit.INCH ? fineEnough(mark, range) : mark
@@ -90,10 +87,11 @@ public final class DialText {
             : range > 0 ? Math.pow(10, Math.floor(Math.log10(range / 50))) : mark;
   }
 
-  /** A ruler's division with some marks in the range, or the finest there is. */
+  /** A division in inches with some marks in the range, or the finest there is. */
   private static double fineEnough(double mark, double range) {
+    double finest = Ruler.SIXTY_FOURTHS.divisionMm() / Unit.INCH.mm();
     double fine = mark;
-    while (range > 0 && range < MARKS * fine && fine > FINEST) {
+    while (range > 0 && range < MARKS * fine && fine > finest) {
       fine /= 2;
     }
     return fine;

@@ -23,8 +23,6 @@ import java.util.stream.Collectors;
 /** The words every script starts with: its name, its dials, its sheet. */
 final class TopWords {
   /** The weight of card most makers own, g/m²; common practice, no source. */
-  private static final double USUAL_WEIGHT = 220;
-
   private static final List<String> SIZES =
       SheetSizes.list().stream().map(SheetSize::name).toList();
 
@@ -89,7 +87,7 @@ final class TopWords {
     Arg<Double> width = optional("width", Kinds.length(), "its width where it has no name");
     Arg<Double> height = optional("height", Kinds.length(), "its height where it has no name");
     Arg<Double> weight =
-        usual("weight", Kinds.number(40, 1_000), USUAL_WEIGHT, "grams per square metre");
+        usual("weight", Kinds.number(40, 1_000), Stock.USUAL_WEIGHT, "grams per square metre");
     Arg<Double> caliper =
         optional(
             "caliper", Kinds.length(0.01, 5), "its thickness; measured is better than reckoned");

@@ -2,7 +2,9 @@ package facetwright.workbench.goal;
 
 import facetwright.adjust.fit.Fitting;
 import facetwright.adjust.propose.Question;
-import facetwright.aim.GoalReader;
+import facetwright.net.sheet.CommonSheets;
+import facetwright.net.sheet.SheetSize;
+import facetwright.net.sheet.SheetSizes;
 import facetwright.script.design.Design;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
@@ -10,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
@@ -18,12 +21,6 @@ import javafx.scene.control.Tooltip;
 
 /** Makes the design on the table as large as a sheet takes it, or several of it. */
 public final class FitBar extends Bar {
-  /** What makers have at hand; any other can be typed. */
-  private static final List<String> USUAL =
-      List.of(
-          "A5", "A4", "A3", "A2", "Letter", "Legal", "Tabloid", "12x12", "8x8", "6x6", "5x7",
-          "12x18", "13x19");
-
   private final ComboBox<String> sheet;
   private final TextField copies = new TextField("1");
   private final RulerBox ruler;
@@ -56,7 +53,10 @@ public final class FitBar extends Bar {
   public void open() {
     Design design = desk().design().get();
     ruler.of(unit());
-    List<String> names = new ArrayList<>(USUAL);
+    List<String> names =
+        CommonSheets.atHand().stream()
+            .map(SheetSize::name)
+            .collect(Collectors.toCollection(ArrayList::new));
     if (design != null) {
       String own = design.laid().stock().name();
       names.remove(own);
@@ -87,8 +87,7 @@ public final class FitBar extends Bar {
     }
     String size = sheet.getEditor().getText().strip();
     offer()
-        .ask(
-            new Question.Fit(GoalReader.sheet(size, unit()), Integer.parseInt(many), ruler.grid()));
+        .ask(new Question.Fit(SheetSizes.read(size, unit()), Integer.parseInt(many), ruler.grid()));
   }
 
   @Override

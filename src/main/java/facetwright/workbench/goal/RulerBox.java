@@ -9,9 +9,6 @@ import javafx.scene.control.ComboBox;
 
 /** The ruler at hand: of the design's unit unless another is chosen, and then that one. */
 final class RulerBox {
-  private static final List<String> INCHES = List.of("1/16 in", "1/8 in", "1/4 in", "1/32 in");
-  private static final List<String> METRIC = List.of("0.5 mm", "1 mm", "5 mm");
-
   private final ComboBox<String> box;
   private Unit unit = Unit.MM;
 
@@ -24,19 +21,18 @@ final class RulerBox {
   /** Lets the rulers of a design's unit stand first; the usual one is chosen where none was. */
   void of(Unit design) {
     if (box.getItems().isEmpty() || design != unit) {
-      boolean isInch = design == Unit.INCH;
-      List<String> all = new ArrayList<>(isInch ? INCHES : METRIC);
-      all.addAll(isInch ? METRIC : INCHES);
+      List<Ruler> all = new ArrayList<>(Ruler.common(design));
+      all.addAll(Ruler.common(design == Unit.INCH ? Unit.MM : Unit.INCH));
       boolean isUsual = box.getItems().isEmpty() || text().equals(usual(unit));
       String before = text();
       unit = design;
-      box.getItems().setAll(all);
+      box.getItems().setAll(all.stream().map(Ruler::name).toList());
       put(isUsual ? usual(design) : before);
     }
   }
 
   private static String usual(Unit unit) {
-    return unit == Unit.INCH ? INCHES.getFirst() : METRIC.getFirst();
+    return Ruler.usual(unit).name();
   }
 
   private void put(String text) {

@@ -6,7 +6,6 @@ import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import javafx.geometry.Pos;
@@ -24,15 +23,6 @@ final class PrintOrder extends HBox {
 
   private static final String USUAL = "usual paper";
   private static final String USUAL_RULER = "usual ruler";
-  private static final List<Ruler> RULERS =
-      List.of(
-          Ruler.SIXTEENTHS,
-          Ruler.EIGHTHS,
-          Ruler.THIRTY_SECONDS,
-          new Ruler(Unit.INCH, 4),
-          Ruler.HALF_MM,
-          Ruler.MM,
-          new Ruler(Unit.CM, 2));
 
   private final TextField pieces = new TextField("1");
   private final ChoiceBox<String> paper = new ChoiceBox<>();
@@ -80,7 +70,8 @@ final class PrintOrder extends HBox {
     paper.setTooltip(new Tooltip("What your printer takes"));
     paper.valueProperty().addListener((_, _, _) -> changed.run());
     ruler.getItems().add(USUAL_RULER);
-    RULERS.forEach(r -> rulers.put(r.name(), r));
+    Ruler.common(Unit.INCH).forEach(r -> rulers.put(r.name(), r));
+    Ruler.common(Unit.MM).forEach(r -> rulers.put(r.name(), r));
     ruler.getItems().addAll(rulers.keySet());
     ruler.setValue(USUAL_RULER);
     ruler.setAccessibleText("Your ruler");

@@ -53,8 +53,7 @@ public record Picture(String size, List<Mark.Patch> patches) {
   }
 
   private static String length(double mm, Unit unit) {
-    Ruler ruler = unit == Unit.INCH ? Ruler.SIXTEENTHS : new Ruler(unit, unit == Unit.CM ? 10 : 1);
-    return ruler.read(new Length(mm)).text();
+    return Ruler.atAGlance(unit).read(new Length(mm)).text();
   }
 
   /** Paints it into a field of this size. */

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.measure.Unit;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
@@ -99,5 +101,38 @@ class SheetSizesTest {
     Stock stock = SheetSizes.named("A4").stock(220);
     assertThat(stock.caliper()).isCloseTo(0.275, within(1e-12));
     assertThat(stock.turned().width()).isEqualTo(297);
+  }
+
+  /** What is taken or offered where nobody says is of the catalogue, and a larger one follows. */
+  @ParameterizedTest
+  @EnumSource(Unit.class)
+  void commonSheetsAreNamedAndGrow(Unit unit) {
+    assertThat(SheetSizes.list()).containsAll(CommonSheets.atHand());
+    assertThat(CommonSheets.atHand()).doesNotHaveDuplicates().contains(CommonSheets.page(unit));
+    assertThat(CommonSheets.forNets(unit)).startsWith(CommonSheets.page(unit));
+    for (List<SheetSize> sizes :
+        List.of(CommonSheets.forNets(unit), CommonSheets.forLayers(unit))) {
+      assertThat(SheetSizes.list()).containsAll(sizes);
+      for (int i = 1; i < sizes.size(); i++) {
+        assertThat(sizes.get(i).width()).isGreaterThanOrEqualTo(sizes.get(i - 1).width());
+        assertThat(sizes.get(i).height()).isGreaterThan(sizes.get(i - 1).height());
+      }
+    }
+  }
+
+  /** A sheet that has no name goes by its sides, in the unit that stands last. */
+  @ParameterizedTest
+  @CsvSource({
+    "12x12, MM, 12x12, 304.8",
+    "12 x 12 in, MM, 12 × 12 in, 304.8",
+    "200x300, MM, 200 × 300 mm, 200",
+    "20 x 30, CM, 20 × 30 cm, 200",
+    "7 1/2 × 10 in, MM, 7.5 × 10 in, 190.5",
+    "a4, INCH, A4, 210"
+  })
+  void sheetsAreReadByNameOrSides(String text, Unit unit, String name, double width) {
+    SheetSize size = SheetSizes.read(text, unit);
+    assertThat(size.name()).isEqualTo(name);
+    assertThat(size.width()).isCloseTo(width, within(1e-9));
   }
 }

@@ -1,5 +1,6 @@
 package facetwright.workbench.card.text;
 
+import facetwright.measure.Ruler;
 import facetwright.script.api.Arg;
 import facetwright.script.scope.CallSite;
 import facetwright.script.scope.Scope;
@@ -26,7 +27,7 @@ public record Stepping(Stretch at, String written, boolean whole) {
   private static final Pattern PARTS =
       Pattern.compile("(?:(\\d+)(\\s+|\\s*-\\s*))?(\\d+)\\s*/\\s*(\\d+)(.*)");
   private static final Pattern INCHES = Pattern.compile("\\s*(?:in|inch|inches|\"|″)\\.?");
-  private static final int SIXTEENTHS = 16;
+  private static final int SIXTEENTHS = Ruler.SIXTEENTHS.parts();
   private static final int FINER = 4;
   private static final long FINEST = 1024;
 

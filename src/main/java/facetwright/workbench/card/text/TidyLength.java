@@ -14,12 +14,9 @@ final class TidyLength {
   private static final LengthTolerance SAME = new LengthTolerance(1e-4);
   private static final List<Ruler> INCHES =
       List.of(
-          Ruler.SIXTEENTHS,
-          Ruler.THIRTY_SECONDS,
-          new Ruler(Unit.INCH, 64),
-          new Ruler(Unit.INCH, 1000));
+          Ruler.SIXTEENTHS, Ruler.THIRTY_SECONDS, Ruler.SIXTY_FOURTHS, new Ruler(Unit.INCH, 1000));
   private static final List<Ruler> MILLIMETRES =
-      List.of(Ruler.HALF_MM, new Ruler(Unit.MM, 10), new Ruler(Unit.MM, 100));
+      List.of(Ruler.HALF_MM, Ruler.TENTH_MM, new Ruler(Unit.MM, 100));
 
   private TidyLength() {}
 
