@@ -54,37 +54,30 @@ public final class Facetwright {
   public static Design evaluate(
       String fileName, String source, Map<String, String> settings, Budget budget)
       throws ScriptException {
-    return evaluate(fileName, source, settings, UnknownDials.REFUSED, budget);
+    return evaluate(fileName, source, settings, StrayDials.REFUSED, budget);
   }
 
   /**
    * The same.
    *
-   * @param unknown what becomes of settings of dials that the script does not have
+   * @param stray what becomes of settings that no dial of the script takes
    */
   public static Design evaluate(
-      String fileName,
-      String source,
-      Map<String, String> settings,
-      UnknownDials unknown,
-      Budget budget)
+      String fileName, String source, Map<String, String> settings, StrayDials stray, Budget budget)
       throws ScriptException {
-    return settle(fileName, source, settings, unknown, budget).made().design();
+    return settle(fileName, source, settings, stray, budget).made().design();
   }
 
   /** The design, and the dials it takes to get it. */
   static Settled settle(
-      String fileName,
-      String source,
-      Map<String, String> settings,
-      UnknownDials unknown,
-      Budget budget)
+      String fileName, String source, Map<String, String> settings, StrayDials stray, Budget budget)
       throws ScriptException {
     Made made =
-        once(fileName, source, budget, new Run(source, settings, unknown, true, Optional.empty()));
+        once(fileName, source, budget, new Run(source, settings, stray, true, Optional.empty()));
+    Map<String, String> taken = stray.taken(settings, made.design());
     return made.aim().isPresent()
-        ? ScriptAim.follow(fileName, source, settings, budget, made)
-        : new Settled(made, settings);
+        ? ScriptAim.follow(fileName, source, taken, budget, made)
+        : new Settled(made, taken);
   }
 
   /**
@@ -101,7 +94,7 @@ public final class Facetwright {
         fileName,
         source,
         budget,
-        new Run(source, settings, UnknownDials.LEFT_OUT, checked, Optional.empty()));
+        new Run(source, settings, StrayDials.PASSED_OVER, checked, Optional.empty()));
   }
 
   /** Runs a script a single time with dials turned a little, its form on the branch of another. */
@@ -112,7 +105,7 @@ public final class Facetwright {
         fileName,
         source,
         budget,
-        new Run(source, settings, UnknownDials.LEFT_OUT, false, Optional.of(other)));
+        new Run(source, settings, StrayDials.PASSED_OVER, false, Optional.of(other)));
   }
 
   private static Made once(String fileName, String source, Budget budget, Run run)
@@ -177,7 +170,7 @@ public final class Facetwright {
     private final String source;
     private final Map<String, String> settings;
     private final Session session;
-    private final UnknownDials unknown;
+    private final StrayDials stray;
     private final boolean checked;
     private final Optional<Design> beside;
 
@@ -187,15 +180,15 @@ public final class Facetwright {
     Run(
         String source,
         Map<String, String> settings,
-        UnknownDials unknown,
+        StrayDials stray,
         boolean checked,
         Optional<Design> beside) {
-      this.unknown = unknown;
+      this.stray = stray;
       this.beside = beside;
       this.source = source;
       this.settings = settings;
       this.checked = checked;
-      this.session = new Session(settings);
+      this.session = new Session(settings, stray == StrayDials.YIELDING);
     }
 
     Unit unit() {
@@ -221,7 +214,7 @@ public final class Facetwright {
 
     @Override
     public Made finish() {
-      unknown.check(settings.keySet(), session.dials());
+      stray.check(settings.keySet(), session.dials());
       if (session.title().isEmpty()) {
         throw new CallException(
             "the script does not name its design",

@@ -51,23 +51,19 @@ public final class WhatIf {
   public static WhatIf of(
       String fileName, String source, Map<String, String> settings, Budget budget)
       throws ScriptException {
-    return of(fileName, source, settings, UnknownDials.REFUSED, budget);
+    return of(fileName, source, settings, StrayDials.REFUSED, budget);
   }
 
   /**
    * The same.
    *
-   * @param unknown what becomes of settings of dials that the script does not have; those that are
+   * @param stray what becomes of settings that no dial of the script takes; those of dials that are
    *     left out are still among {@link #settings()}
    */
   public static WhatIf of(
-      String fileName,
-      String source,
-      Map<String, String> settings,
-      UnknownDials unknown,
-      Budget budget)
+      String fileName, String source, Map<String, String> settings, StrayDials stray, Budget budget)
       throws ScriptException {
-    Facetwright.Settled settled = Facetwright.settle(fileName, source, settings, unknown, budget);
+    Facetwright.Settled settled = Facetwright.settle(fileName, source, settings, stray, budget);
     return new WhatIf(fileName, source, settled.settings(), budget, settled.made());
   }
 

@@ -2,7 +2,7 @@ package facetwright.worker;
 
 import facetwright.adjust.propose.Question;
 import facetwright.script.Facetwright;
-import facetwright.script.UnknownDials;
+import facetwright.script.StrayDials;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A script to evaluate. Its dials may have been turned when it read otherwise: settings of dials
- * that it does not have are left out.
+ * A script to evaluate. Its dials may have been turned when it read otherwise: settings that they
+ * do not take give way.
  *
  * @param fileName what its user calls it
  * @param source its text
@@ -52,10 +52,9 @@ public record Request(
   public Reply answer(Budget budget, Runnable tried) throws ScriptException {
     if (questions.isEmpty()) {
       return new Reply.Done(
-          Facetwright.evaluate(fileName, source, settings, UnknownDials.LEFT_OUT, budget));
+          Facetwright.evaluate(fileName, source, settings, StrayDials.YIELDING, budget));
     }
-    WhatIf what =
-        WhatIf.of(fileName, source, settings, UnknownDials.LEFT_OUT, budget).telling(tried);
+    WhatIf what = WhatIf.of(fileName, source, settings, StrayDials.YIELDING, budget).telling(tried);
     return new Reply.Proposed(questions.getFirst().answer(what));
   }
 }

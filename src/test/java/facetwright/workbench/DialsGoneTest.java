@@ -74,6 +74,27 @@ class DialsGoneTest {
     assertThat(says(LEFT_OUT)).isFalse();
   }
 
+  /** A range that no longer holds what a dial was turned to does not block the design. */
+  @Test
+  void takeTheNearestWhereTheirRangeIsLessAndHoldAgainOnceItIsNot() throws Exception {
+    String note = "tall can't be 55: it goes from 20 to 50, and stands at 50.";
+    write(WITH.replace("to: 400", "to: 50"));
+    made(Map.of("tall", 50.0, "side", 33.0));
+    assertThat(says(note)).isTrue();
+    assertThat(says(LEFT_OUT)).isFalse();
+    write(WITH);
+    made(Map.of("tall", 55.0, "side", 33.0));
+    assertThat(says(note)).isFalse();
+  }
+
+  @Test
+  void takeTheNearestOfTheirSteps() throws Exception {
+    Fx.run(() -> visit.house.desk().turn("tall", "57"));
+    write(WITH.replace("to: 400", "to: 400, step: 10"));
+    made(Map.of("tall", 60.0, "side", 33.0));
+    assertThat(says("tall can't be 57: it goes from 20 to 400 by 10, and stands at 60.")).isTrue();
+  }
+
   @Test
   void areLeftOutWhereNoDialIsLeft() throws Exception {
     write("design(\"Plain\");\nprism({ sides: 4, side: 30, height: 40 }).unfold({ tab: 6 });\n");

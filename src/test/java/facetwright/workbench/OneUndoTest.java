@@ -74,6 +74,19 @@ class OneUndoTest {
     }
   }
 
+  @Test
+  void aWordTypedBeforeItsOwnLettersIsTakenBackInOneStep() throws Exception {
+    var area = visit.house.room().card().area();
+    int at = visit.text().indexOf("tall");
+    for (int i = 0; i < 4; i++) {
+      int place = at + i;
+      Fx.run(() -> area.insertText(place, "tall".substring(place - at, place - at + 1)));
+    }
+    assertThat(visit.text()).contains("const talltall = ");
+    Fx.run(() -> visit.house.commands().named("undo").run());
+    assertThat(visit.text()).isEqualTo(BOX);
+  }
+
   private void press(String keys) throws Exception {
     Fx.run(() -> Fx.press(visit.house, keys));
   }

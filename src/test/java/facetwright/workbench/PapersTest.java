@@ -98,6 +98,16 @@ class PapersTest {
     assertThat(folder.resolve("out").resolve("ring.pdf")).isNotEmptyFile();
   }
 
+  /** A button that does nothing says why; grey, it would say nothing. */
+  @Test
+  void printingSaysWhyItCantBe() throws Exception {
+    assertThat(Fx.get(() -> Fx.button(visit.house.papers(), "Print …").isDisabled())).isFalse();
+    choose("Handout");
+    Fx.until("its pages are drawn", () -> says("Page 1 of"));
+    Fx.run(() -> Fx.button(visit.house.papers(), "Print …").fire());
+    assertThat(visit.house.papers().told()).startsWith("✕ This system knows no printer.");
+  }
+
   @Test
   void whatIsNoNumberIsPutBack() throws Exception {
     pieces("12");

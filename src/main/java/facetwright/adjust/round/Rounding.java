@@ -1,7 +1,6 @@
 package facetwright.adjust.round;
 
 import facetwright.aim.Knob;
-import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.SteadyOrder;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
@@ -173,8 +172,8 @@ public record Rounding(
     return ruler.parts() <= 500 ? new Ruler(ruler.unit(), 2 * ruler.parts(), ruler.each()) : ruler;
   }
 
-  /** The form of a draft when each measure is set on the nearest mark; empty where that fails. */
-  public static Optional<FoldedForm> asSet(Draft draft) {
-    return AsSet.form(draft.design().laid(), draft.chart());
+  /** What a draft comes to when each measure is set on the nearest mark; empty where that fails. */
+  public static Optional<AsSet.Result> asSet(Draft draft) {
+    return AsSet.of(draft.design().laid(), draft.chart());
   }
 }

@@ -125,12 +125,7 @@ public final class RoundingText {
     boolean board = after.chart().pieces().stream().allMatch(PieceChart::isForBoard);
     if (board) {
       lines.add(
-          AsSet.words(
-              after.design().laid(),
-              after.design().folded(),
-              after.chart(),
-              Rounding.asSet(after),
-              unit));
+          AsSet.words(after.design().laid(), after.design().folded(), Rounding.asSet(after), unit));
     } else {
       lines.add(
           "Set by this ruler, a side comes out up to "

@@ -24,7 +24,8 @@ public final class ChartJson {
           json.writeStringProperty("unit", design.unit().symbol());
           json.writeStringProperty("ruler", ruler.name());
           json.writeNumberProperty("different_measures", chart.distinctMeasures());
-          FormJson.form(json, "as_set", design.net(), AsSet.form(design.laid(), chart));
+          FormJson.form(
+              json, "as_set", design.net(), AsSet.of(design.laid(), chart).map(AsSet.Result::form));
           json.writeArrayPropertyStart("pieces");
           for (PieceChart piece : chart.pieces()) {
             piece(json, piece, design.unit());

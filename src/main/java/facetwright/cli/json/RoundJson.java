@@ -4,6 +4,7 @@ import facetwright.adjust.round.Draft;
 import facetwright.adjust.round.Rounding;
 import facetwright.json.JsonText;
 import facetwright.measure.Unit;
+import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.ToSet;
 import facetwright.script.design.Design;
 import java.util.Optional;
@@ -56,7 +57,8 @@ public final class RoundJson {
     json.writeNumberProperty("most_off_mm", draft.toSet().mostOff());
     json.writeBooleanProperty("fits", draft.design().laid().fits());
     FormJson.form(json, "folded", draft.design().net(), Optional.of(draft.design().folded()));
-    FormJson.form(json, "as_set", draft.design().net(), Rounding.asSet(draft));
+    FormJson.form(
+        json, "as_set", draft.design().net(), Rounding.asSet(draft).map(AsSet.Result::form));
     FormJson.measures(json, "form_measures", ToSet.distinct(draft.toSet().form()));
     FormJson.measures(json, "cut_measures", ToSet.distinct(draft.toSet().cuts()));
     json.writeEndObject();

@@ -67,34 +67,41 @@ public final class AsSet {
   }
 
   /**
-   * The form of that net.
+   * What a chart's net comes to in a maker's hands.
+   *
+   * @param net as set
+   * @param form of that net
+   */
+  public record Result(Net net, FoldedForm form) {}
+
+  /**
+   * That net and its form.
    *
    * @param laid the net of the chart
    * @return empty as for {@link #net(Net, ScoreChart)}
    */
-  public static Optional<FoldedForm> form(Laid laid, ScoreChart chart) {
-    return net(laid.net(), chart).map(n -> Folding.near(n, laid));
+  public static Optional<Result> of(Laid laid, ScoreChart chart) {
+    return net(laid.net(), chart).map(n -> new Result(n, Folding.near(n, laid)));
   }
 
   /**
    * What setting all on the nearest marks does to the form, in a sentence. Where it is made of
    * several bodies, such as a box and its lid, the size is told of the one that changes most.
    *
-   * @param laid the net of the chart
+   * @param laid the net as it should be
    * @param meant the form as it should be
-   * @param set the form as it is set; empty where there is none
+   * @param set what it comes to; empty where there is nothing
    * @param unit what the maker reckons in
    */
-  public static String words(
-      Laid laid, FoldedForm meant, ScoreChart chart, Optional<FoldedForm> set, Unit unit) {
+  public static String words(Laid laid, FoldedForm meant, Optional<Result> set, Unit unit) {
     boolean isKnown =
         meant.closure() != Closure.NOT_SOLVED
-            && set.filter(s -> s.closure() != Closure.NOT_SOLVED).isPresent();
+            && set.filter(s -> s.form().closure() != Closure.NOT_SOLVED).isPresent();
     if (!isKnown) {
       return "What setting all on the nearest marks does to the form is not known.";
     }
-    FoldedForm form = set.orElseThrow();
-    Net asSet = net(laid.net(), chart).orElseThrow();
+    FoldedForm form = set.orElseThrow().form();
+    Net asSet = set.orElseThrow().net();
     double most =
         Bodies.of(laid.net()).stream()
             .mapToDouble(
@@ -118,7 +125,7 @@ public final class AsSet {
   public static Optional<String> words(Laid laid, FoldedForm meant, ScoreChart chart, Unit unit) {
     return chart.pieces().stream().allMatch(p -> p.offRuler().isEmpty())
         ? Optional.empty()
-        : Optional.of(words(laid, meant, chart, form(laid, chart), unit));
+        : Optional.of(words(laid, meant, of(laid, chart), unit));
   }
 
   private static double change(Measures from, Measures to) {

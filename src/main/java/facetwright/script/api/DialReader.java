@@ -3,10 +3,12 @@ package facetwright.script.api;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.script.design.Dial;
+import facetwright.script.design.DialText;
 import facetwright.script.sandbox.CallException;
 import facetwright.words.Decimals;
 import facetwright.words.Mend;
 import java.util.List;
+import java.util.Map;
 import java.util.function.DoubleFunction;
 
 /** Reads a dial's declaration and the value its user has turned it to. */
@@ -46,7 +48,12 @@ public final class DialReader {
             call.site());
     allowed(dial, usual, unit, "its own value", near -> own(near, start, unit));
     String set = session.settings().get(name);
-    double now = set == null ? usual : typed(dial, set, unit);
+    double now =
+        set == null
+            ? usual
+            : session.yielding()
+                ? DialText.wanted(dial, Map.of(name, set), unit)
+                : typed(dial, set, unit);
     session.dial(dial.turned(now));
     return now;
   }
@@ -71,19 +78,18 @@ public final class DialReader {
   private static double allowed(
       Dial dial, double value, Unit unit, String which, DoubleFunction<List<Mend>> mends) {
     String told = which + ", " + Decimals.plain(value) + in(dial, unit) + ", is ";
-    double slack = 1e-9 * Math.max(1, Math.abs(dial.to()));
-    if (!(value >= dial.from() - slack && value <= dial.to() + slack)) {
+    if (!dial.reaches(value)) {
       throw fault(
           dial.name(),
           told + "outside its range",
           "Set it from " + range(dial, unit) + ".",
-          mends.apply(Math.clamp(value, dial.from(), dial.to())));
+          mends.apply(dial.nearest(value)));
     }
     if (dial.step() == 0) {
       return value;
     }
-    double nearest = dial.from() + Math.rint((value - dial.from()) / dial.step()) * dial.step();
-    if (Math.abs(nearest - value) > 1e-6 * dial.step() + slack) {
+    double nearest = dial.nearest(value);
+    if (!dial.takes(value)) {
       throw fault(
           dial.name(),
           told + "not one of its steps of " + Decimals.plain(dial.step()) + in(dial, unit),

@@ -22,6 +22,7 @@ import java.util.function.Supplier;
 /** What one run of a script has said so far. */
 public final class Session {
   private final Map<String, String> settings;
+  private final boolean yielding;
   private SiteFinder sites = () -> Site.NONE;
   private HostClock clock;
   private String title;
@@ -38,9 +39,11 @@ public final class Session {
 
   /**
    * @param settings dial values given from outside, by dial name, as a person types them
+   * @param yielding whether one that its dial can't take gives way to the nearest that it can
    */
-  public Session(Map<String, String> settings) {
+  public Session(Map<String, String> settings, boolean yielding) {
     this.settings = Map.copyOf(settings);
+    this.yielding = yielding;
   }
 
   public void connect(SiteFinder finder, HostClock hostClock) {
@@ -82,6 +85,11 @@ public final class Session {
 
   Map<String, String> settings() {
     return settings;
+  }
+
+  /** Whether a setting that its dial can't take gives way to the nearest that it can. */
+  boolean yielding() {
+    return yielding;
   }
 
   void dial(Dial dial) {

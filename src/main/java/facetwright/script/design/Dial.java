@@ -32,6 +32,30 @@ public record Dial(
     NUMBER
   }
 
+  /** What a value may differ from one that is allowed, for rounding alone. */
+  private double slack() {
+    return 1e-9 * Math.max(1, Math.abs(to));
+  }
+
+  /** Whether a value lies in its range. */
+  public boolean reaches(double wanted) {
+    return wanted >= from - slack() && wanted <= to + slack();
+  }
+
+  /** Whether it may stand at a value: one in its range, and on its steps where it has any. */
+  public boolean takes(double wanted) {
+    return reaches(wanted) && Math.abs(nearest(wanted) - wanted) <= 1e-6 * step + slack();
+  }
+
+  /** The value allowed that is nearest to one that need not be. */
+  public double nearest(double wanted) {
+    if (step == 0) {
+      return Math.clamp(wanted, from, to);
+    }
+    double last = Math.floor((to - from + slack()) / step);
+    return from + Math.clamp(Math.rint((wanted - from) / step), 0, last) * step;
+  }
+
   /** The same dial turned to another value. */
   public Dial turned(double newValue) {
     return new Dial(name, kind, newValue, usual, from, to, step, site);

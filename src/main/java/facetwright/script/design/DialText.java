@@ -32,45 +32,46 @@ public final class DialText {
   }
 
   /**
-   * What a dial is turned to, by settings that its design may not have come to yet; its value in
-   * the design where they do not name it, or name what it can't take.
+   * What a dial is turned to, by settings that its design may not have come to yet: the nearest
+   * that it can take; its value in the design where they do not name it, or name no number.
    *
    * @param settings dial values by name, as a person types them
    */
   public static double wanted(Dial dial, Map<String, String> settings, Unit unit) {
-    return read(dial, settings, unit).orElse(dial.value());
+    return read(dial, settings, unit).map(dial::nearest).orElse(dial.value());
   }
 
-  /** What settings turn a dial to; empty where they do not name it, or name what it can't take. */
+  /**
+   * What settings would have a dial turned to that it can't take, as typed; empty where they do not
+   * name it or it takes that. Arguments as for {@link #wanted}.
+   */
+  public static Optional<String> yielded(Dial dial, Map<String, String> settings, Unit unit) {
+    return Optional.ofNullable(settings.get(dial.name()))
+        .filter(_ -> read(dial, settings, unit).filter(dial::takes).isEmpty());
+  }
+
+  /** What settings would have a dial turned to; empty where they do not name it or no number. */
   private static Optional<Double> read(Dial dial, Map<String, String> settings, Unit unit) {
     String set = settings.get(dial.name());
     if (set == null) {
       return Optional.empty();
     }
     try {
-      double value = Length.parse(set, unit).in(unit);
-      return value >= dial.from() && value <= dial.to() ? Optional.of(value) : Optional.empty();
+      return Optional.of(Length.parse(set, unit).in(unit));
     } catch (IllegalArgumentException e) {
       return Optional.empty();
     }
   }
 
-  /**
-   * What a dial's field says: what the dial is turned to, or what was typed where it can't take
-   * that; arguments as for {@link #wanted}.
-   */
+  /** What a dial's field says: what the dial is turned to; arguments as for {@link #wanted}. */
   public static String standing(Dial dial, Map<String, String> settings, Unit unit) {
-    return read(dial, settings, unit)
-        .map(value -> of(dial, value, unit))
-        .orElseGet(() -> settings.getOrDefault(dial.name(), of(dial, dial.value(), unit)));
+    return of(dial, wanted(dial, settings, unit), unit);
   }
 
   /** The allowed value nearest to a place of the slider: on the dial's steps, or on the ruler. */
   public static double snapped(Dial dial, double value, Unit unit) {
     double step = step(dial, unit);
-    double base = dial.step() > 0 ? dial.from() : 0;
-    double near = base + Math.round((value - base) / step) * step;
-    return Math.clamp(near, dial.from(), dial.to());
+    return dial.nearest(dial.step() > 0 ? value : Math.round(value / step) * step);
   }
 
   /** The distance between two values that a slider stops at. */

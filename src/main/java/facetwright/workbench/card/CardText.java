@@ -17,6 +17,7 @@ final class CardText {
   private final ReadOnlyObjectWrapper<Scope> scope = new ReadOnlyObjectWrapper<>();
   private final Desk desk;
   private long laid;
+  private Change last = new Change(0, "", "");
 
   CardText(Desk desk) {
     this.desk = desk;
@@ -25,13 +26,15 @@ final class CardText {
     read(desk.text().get());
     area.replaceText(desk.text().get());
     area.moveTo(0);
+    area.plainTextChanges()
+        .subscribe(c -> last = new Change(c.getPosition(), c.getRemoved(), c.getInserted()));
     area.textProperty().addListener((_, _, text) -> changed(text));
     desk.text().addListener((_, _, text) -> laid(text));
   }
 
   private void changed(String text) {
     read(text);
-    desk.write(text);
+    desk.write(text, last);
   }
 
   private void read(String text) {

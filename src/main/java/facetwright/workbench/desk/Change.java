@@ -45,6 +45,11 @@ public record Change(int at, String taken, String put) {
     return text.substring(0, at) + put + text.substring(end());
   }
 
+  /** Whether it makes one text of another. */
+  boolean makes(String from, String to) {
+    return from.startsWith(taken, at) && in(from).equals(to);
+  }
+
   /** Whether it is a letter more where the last one was typed, in the same word. */
   private boolean isTypedAfter(Change last) {
     return taken.isEmpty()

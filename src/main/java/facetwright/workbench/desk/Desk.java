@@ -7,6 +7,7 @@ import facetwright.worker.Request;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -40,7 +41,7 @@ public final class Desk {
   private Work saved = Work.of("");
   private boolean adrift;
   private boolean following;
-  private boolean writing;
+  private Optional<Change> writing = Optional.empty();
   private final ReadOnlyLongWrapper laid = new ReadOnlyLongWrapper();
 
   /**
@@ -149,11 +150,16 @@ public final class Desk {
     story.close();
   }
 
-  /** Writes in the script; letters typed one after another are taken back word by word. */
-  public void write(String script) {
-    writing = true;
+  /**
+   * Writes in the script; letters typed one after another are taken back word by word.
+   *
+   * @param script as it then reads
+   * @param where what is written, and where
+   */
+  public void write(String script, Change where) {
+    writing = Optional.of(where);
     text.set(script);
-    writing = false;
+    writing = Optional.empty();
   }
 
   /** Turns a dial. */
@@ -213,11 +219,13 @@ public final class Desk {
     if (following) {
       return;
     }
-    if (!writing) {
+    if (writing.isEmpty()) {
       story.close();
     }
-    story.wrote(old, now, settings.get());
-    if (!writing) {
+    Change change =
+        writing.filter(w -> w.makes(old, now)).orElseGet(() -> Change.between(old, now));
+    story.wrote(old, now, change, settings.get());
+    if (writing.isEmpty()) {
       story.close();
     }
     ask();

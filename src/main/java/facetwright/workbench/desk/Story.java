@@ -76,9 +76,12 @@ final class Story {
     }
   }
 
-  /** The script is written in; in the hand that holds it, or in one word, it goes on. */
-  void wrote(String from, String to, Map<String, String> dials) {
-    Change change = Change.between(from, to);
+  /**
+   * The script is written in; in the hand that holds it, or in one word, it goes on.
+   *
+   * @param change where it is written in: a letter typed before its like could be either of them
+   */
+  void wrote(String from, String to, Change change, Map<String, String> dials) {
     if (open instanceof Open.Writing(String start, Change last)
         && (holding || change.goesOn(last))) {
       before.pop();

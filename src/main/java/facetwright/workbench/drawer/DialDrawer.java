@@ -2,11 +2,15 @@ package facetwright.workbench.drawer;
 
 import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
+import facetwright.script.design.DialText;
 import facetwright.workbench.desk.Desk;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.StringJoiner;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -25,6 +29,9 @@ public final class DialDrawer extends FlowPane {
 
   /** Tells dials that are turned and that the script does not have now. */
   private final Label gone = note();
+
+  /** Tells dials that are turned to what they can't take now. */
+  private final Label yielding = note();
 
   public DialDrawer(Desk desk) {
     this.desk = desk;
@@ -84,7 +91,7 @@ public final class DialDrawer extends FlowPane {
       dials.forEach(
           d -> rows.add(new DialRow(desk, d, design.unit(), name -> compare.accept(name))));
       getChildren().setAll(rows);
-      getChildren().addAll(none, gone);
+      getChildren().addAll(none, gone, yielding);
     }
     say(
         none,
@@ -93,6 +100,7 @@ public final class DialDrawer extends FlowPane {
                 + " one."
             : "");
     say(gone, leftOut(dials));
+    say(yielding, yielded(design));
   }
 
   private String leftOut(List<Dial> dials) {
@@ -108,6 +116,28 @@ public final class DialDrawer extends FlowPane {
     return "Turned, but not in the script now: "
         + each
         + (left.size() == 1 ? ". It holds again once it is back." : ". They hold again once back.");
+  }
+
+  private String yielded(Design design) {
+    Map<String, String> settings = desk.settings().get();
+    StringJoiner all = new StringJoiner(" ");
+    for (Dial dial : design.dials()) {
+      DialText.yielded(dial, settings, design.unit())
+          .ifPresent(
+              set -> {
+                DoubleFunction<String> text = value -> DialText.of(dial, value, design.unit());
+                all.add(
+                    "%s can't be %s: it goes from %s to %s%s, and stands at %s."
+                        .formatted(
+                            dial.name(),
+                            set,
+                            text.apply(dial.from()),
+                            text.apply(dial.to()),
+                            dial.step() > 0 ? " by " + text.apply(dial.step()) : "",
+                            text.apply(DialText.wanted(dial, settings, design.unit()))));
+              });
+    }
+    return all.toString();
   }
 
   private static Label note() {

@@ -89,11 +89,7 @@ public final class PapersView extends BorderPane {
     all.setOnAction(_ -> save(true));
     all.setTooltip(new Tooltip("Save every paper into a folder"));
     print.setOnAction(_ -> print());
-    print.setTooltip(
-        new Tooltip(
-            saving.canPrint()
-                ? "Print these pages at true size"
-                : "This system has no printer; save the PDF instead"));
+    print.setTooltip(new Tooltip("Print these pages at true size"));
     again.setOnAction(_ -> draw());
     again.setTooltip(new Tooltip("Draw this paper once more"));
     again.setVisible(false);
@@ -118,7 +114,6 @@ public final class PapersView extends BorderPane {
             e.consume();
           }
         });
-    print.setDisable(true);
   }
 
   /** The parts one leaps to, in the order in which one reads them. */
@@ -249,12 +244,21 @@ public final class PapersView extends BorderPane {
     which.setText(pages.isEmpty() ? "No pages" : "Page " + (at + 1) + " of " + pages.size());
     back.setDisable(at == 0);
     on.setDisable(at + 1 >= pages.size());
-    print.setDisable(pages.isEmpty() || !saving.canPrint());
   }
 
   private void print() {
-    boolean done = saving.print(made.title(), pages());
-    told.setText(done ? "Sent to the printer." : "Nothing was printed.");
+    told.setText(printed());
+  }
+
+  private String printed() {
+    if (pages().isEmpty()) {
+      return "✕ There is no page to print here.";
+    }
+    if (!saving.canPrint()) {
+      return "✕ This system knows no printer. Save the paper, and print its PDF at true size"
+          + " (100 %).";
+    }
+    return saving.print(made.title(), pages()) ? "Sent to the printer." : "Nothing was printed.";
   }
 
   private void save(boolean all) {

@@ -176,7 +176,7 @@ class RoundingTest {
         WhatIf.of(
             "tray.js", Files.readString(Path.of("library/supper-tray.js")), Map.of(), Budget.USUAL);
     Draft draft = Draft.of(Map.of(), what.design(), Ruler.MM);
-    FoldedForm form = Rounding.asSet(draft).orElseThrow();
+    FoldedForm form = Rounding.asSet(draft).orElseThrow().form();
     Measures m = form.measures();
     assertThat(m.width()).isEqualTo(165, within(1e-6));
     assertThat(m.depth()).isEqualTo(88, within(1e-6));

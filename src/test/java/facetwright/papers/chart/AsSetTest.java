@@ -52,7 +52,7 @@ class AsSetTest {
             .isEqualTo(was.get(c).distance(was.get(d)), within(0.01));
       }
     }
-    FoldedForm form = AsSet.form(design.laid(), chart).orElseThrow();
+    FoldedForm form = AsSet.of(design.laid(), chart).orElseThrow().form();
     assertThat(form.gap()).isLessThan(0.05);
     assertThat(form.measures().height())
         .isEqualTo(design.folded().measures().height(), within(0.05));
@@ -79,7 +79,7 @@ class AsSetTest {
   void foldsItAsItIsMeant(int parts) throws Exception {
     Design lantern = library("harbour-lantern");
     ScoreChart chart = ScoreChart.of(lantern.net(), new Ruler(Unit.INCH, parts));
-    FoldedForm form = AsSet.form(lantern.laid(), chart).orElseThrow();
+    FoldedForm form = AsSet.of(lantern.laid(), chart).orElseThrow().form();
     double off = 25.4 / parts;
     assertThat(form.measures().height())
         .isEqualTo(lantern.folded().measures().height(), within(3 * off));

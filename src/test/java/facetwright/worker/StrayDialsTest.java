@@ -8,7 +8,7 @@ import facetwright.aim.GoalReader;
 import facetwright.aim.Grid;
 import facetwright.measure.Unit;
 import facetwright.script.Facetwright;
-import facetwright.script.UnknownDials;
+import facetwright.script.StrayDials;
 import facetwright.script.WhatIf;
 import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
@@ -21,10 +21,11 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Dials that are set and that a script has or has not, every subset of three against another. */
-class UnknownDialsTest {
+class StrayDialsTest {
   private static final List<String> NAMES = List.of("side", "tall", "tab");
   private static final Map<String, String> SET = Map.of("side", "32", "tall", "47", "tab", "7");
   private static final Map<String, String> USUAL = Map.of("side", "30", "tall", "50", "tab", "6");
@@ -87,8 +88,7 @@ class UnknownDialsTest {
   void areLeftOutOrRefused(Case given) throws Exception {
     String script = given.script("");
     Design design =
-        Facetwright.evaluate(
-            "box.js", script, given.settings(), UnknownDials.LEFT_OUT, Budget.USUAL);
+        Facetwright.evaluate("box.js", script, given.settings(), StrayDials.YIELDING, Budget.USUAL);
     assertThat(values(design)).isEqualTo(given.values());
     if (given.declared.containsAll(given.set)) {
       assertThat(values(Facetwright.evaluate("box.js", script, given.settings(), Budget.USUAL)))
@@ -116,9 +116,47 @@ class UnknownDialsTest {
             "box.js",
             given.script("aim({ height: 66, turn: \"tall\" });"),
             given.settings(),
-            UnknownDials.LEFT_OUT,
+            StrayDials.YIELDING,
             Budget.USUAL);
     assertThat(values(design)).containsEntry("tall", 66.0).containsOnlyKeys(given.declared);
+  }
+
+  /**
+   * Every value in and out of a range, with steps and without: each gives way to the nearest that
+   * the dial can take, whoever set it by name is told what is wrong, and answers to questions are
+   * found from where it stands.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "0, 1, 20", "0, 20, 20", "0, 33.3, 33.3", "0, 60, 60", "0, 60.001, 60", "0, 999, 60",
+    "7, 1, 20", "7, 20, 20", "7, 33.3, 34", "7, 60, 55", "7, 999, 55", "7, -999, 20",
+  })
+  void giveWayToTheNearest(double step, String set, double stands) throws Exception {
+    String script =
+        """
+        design("Box");
+        const tall = dial("tall", 27, { from: 20, to: 60, step: %s });
+        const side = dial("side", 30, { from: 20, to: 90 });
+        prism({ sides: 4, side, height: tall }).unfold({ tab: 6 });
+        sheet("A2");
+        """
+            .formatted(step);
+    Map<String, String> settings = Map.of("tall", set);
+    Design design =
+        Facetwright.evaluate("box.js", script, settings, StrayDials.YIELDING, Budget.USUAL);
+    assertThat(values(design)).containsEntry("tall", stands);
+    boolean fits = Double.parseDouble(set) == stands;
+    if (fits) {
+      assertThat(values(Facetwright.evaluate("box.js", script, settings, Budget.USUAL)))
+          .containsEntry("tall", stands);
+    } else {
+      assertThatThrownBy(() -> Facetwright.evaluate("box.js", script, settings, Budget.USUAL))
+          .isInstanceOf(ScriptException.class)
+          .hasMessageContaining("tall");
+    }
+    WhatIf what = WhatIf.of("box.js", script, settings, StrayDials.YIELDING, Budget.USUAL);
+    assertThat(what.turned(Map.of("side", 40.0))).isPresent();
+    assertThat(Double.parseDouble(what.settings().get("tall"))).isEqualTo(stands);
   }
 
   /** An answer to a question keeps them, so that taking it does not forget how they were turned. */
