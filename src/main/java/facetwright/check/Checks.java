@@ -9,7 +9,6 @@ import facetwright.check.closing.PanelThroughPanelRule;
 import facetwright.check.closing.PinchedInTurnRule;
 import facetwright.check.closing.SeamLengthsRule;
 import facetwright.check.closing.SenseRule;
-import facetwright.check.closing.WideColumnRule;
 import facetwright.check.cut.GrainRule;
 import facetwright.check.cut.HoleNearEdgeRule;
 import facetwright.check.cut.LayerLostRule;
@@ -44,7 +43,6 @@ public final class Checks {
           new OffSheetRule(),
           new SeamLengthsRule(),
           new InsideOutRule(),
-          new WideColumnRule(),
           new GapRule(),
           new FoldFlatRule(),
           new TearRule(),

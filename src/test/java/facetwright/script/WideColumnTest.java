@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
  * Euclid I.20 for three). It is a fault of the design: told with its net, not refused.
  */
 class WideColumnTest {
-  private static final Pattern LESS = Pattern.compile("less than ([0-9.]+) mm wide");
+  private static final Pattern LESS = Pattern.compile("Make it ([0-9.]+) mm wide");
 
   private static Design wrap(List<Double> widths) throws ScriptException {
     String script =
@@ -31,7 +31,7 @@ class WideColumnTest {
   }
 
   private static List<Finding> found(Design design) {
-    return design.findings().stream().filter(f -> f.rule().equals("wide-column")).toList();
+    return design.findings().stream().filter(f -> f.rule().equals("wide-wall")).toList();
   }
 
   @Test

@@ -15,13 +15,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
  * Joins that miss when folded. It keeps silent below what a hand can cut, and on what the unlike
- * lengths of a seam's sides explain, or a column wider than all others, which have rules of their
- * own. A lap that lies beside its panel is told as such.
+ * lengths of a seam's sides explain, which have a rule of their own. A lap that lies beside its
+ * panel is told as such.
  */
 public final class GapRule implements Rule {
   /** So many joins are named. */
@@ -31,12 +30,8 @@ public final class GapRule implements Rule {
   public List<Finding> find(Subject subject) {
     List<Finding> found = new ArrayList<>();
     List<JoinGap> missing = new ArrayList<>();
-    Set<Integer> explained = WideColumnRule.joins(subject);
     for (JoinGap gap : subject.folded().gaps()) {
       Join join = subject.net().joins().get(gap.join());
-      if (explained.contains(gap.join())) {
-        continue;
-      }
       if (gap.mm() <= SeamLengthsRule.difference(subject, join) + Mm.HAIR) {
         continue;
       }
