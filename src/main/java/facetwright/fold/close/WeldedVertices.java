@@ -8,14 +8,12 @@ import facetwright.net.Net;
 import facetwright.net.Score;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
  * The corners of the panels sought, numbered as points: one number where scores and seams bring
- * corners together. A seam whose sides differ, or that would fold a panel onto itself, is left
+ * corners together. A seam whose sides differ, or that would fold any panel onto itself, is left
  * apart.
  */
 public final class WeldedVertices {
@@ -68,17 +66,26 @@ public final class WeldedVertices {
     int[] before = root.clone();
     weld(seam.a(), seam.b());
     if (Math.abs(a - b) > slack * Math.max(a, b)
-        || collapses(seam.a().panel())
-        || collapses(seam.b().panel())) {
+        || collapses(corner(seam.a().panel(), seam.a().edge()))
+        || collapses(corner(seam.a().panel(), seam.a().edge() + 1))) {
       System.arraycopy(before, 0, root, 0, root.length);
       apart.add(seam);
     }
   }
 
-  private boolean collapses(int panel) {
-    Set<Integer> seen = new HashSet<>();
-    return IntStream.range(first[panel], first[panel + 1])
-        .anyMatch(c -> !seen.add(Unknowns.root(root, c)));
+  /** Whether any panel has two corners where this one is. */
+  private boolean collapses(int corner) {
+    int here = Unknowns.root(root, corner);
+    for (int p = 0; p < net.panels().size(); p++) {
+      int there = 0;
+      for (int c = first[p]; c < first[p + 1]; c++) {
+        there += Unknowns.root(root, c) == here ? 1 : 0;
+      }
+      if (there > 1) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void weld(EdgeRef a, EdgeRef b) {
