@@ -138,6 +138,7 @@ public final class Workbench extends Application {
         LOOK_OUTSIDE,
         () -> {
           house.filing().lookOutside();
+          house.keeping().lookAgain(Platform::runLater);
           lookOutside();
         });
   }

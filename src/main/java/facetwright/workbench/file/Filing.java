@@ -76,11 +76,6 @@ public final class Filing {
     }
   }
 
-  /** Opens a copy without a file. */
-  public void startFrom(Path file) {
-    startFrom(file, () -> {});
-  }
-
   /** Opens a copy without a file, then goes on. */
   public void startFrom(Path file, Runnable then) {
     try {
@@ -140,17 +135,22 @@ public final class Filing {
   }
 
   /** Lays a script on the desk, unasked, its dials as they were left. */
-  void lay(Path file, OnDisk read) {
+  private void lay(Path file, OnDisk read) {
+    lay(file, read, Optional.empty());
+  }
+
+  /** The same, with unsaved work on it. */
+  void lay(Path file, OnDisk read, Optional<Work> unsaved) {
     toDisk.isOnDisk(read);
     outside.forget();
     notices.withdraw(DIALS);
     Optional<LeftDials.Left> left = file == null ? Optional.empty() : dials.of(file, read.text());
-    desk.lay(
-        file,
-        new Work(
-            read.text(),
-            left.filter(LeftDials.Left::isOfThis).map(LeftDials.Left::values).orElse(Map.of())));
-    left.filter(l -> !l.isOfThis()).ifPresent(l -> askOfDials(OnDisk.name(file), l));
+    Optional<LeftDials.Left> own = left.filter(LeftDials.Left::isOfThis);
+    Work saved = new Work(read.text(), own.map(LeftDials.Left::values).orElse(Map.of()));
+    desk.lay(file, saved, unsaved.orElse(saved));
+    if (own.isEmpty() && unsaved.isEmpty()) {
+      left.ifPresent(l -> askOfDials(OnDisk.name(file), l));
+    }
   }
 
   /** Dials of a script that is another now may not fit it: they are turned only when asked for. */

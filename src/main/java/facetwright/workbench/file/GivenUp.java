@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -66,19 +67,23 @@ final class GivenUp {
 
   /** What was given up last; empty where there is nothing. */
   Optional<Piece> last() {
+    return all().stream().findFirst();
+  }
+
+  /** All that was given up, the latest first. */
+  List<Piece> all() {
+    List<Piece> all = new ArrayList<>();
     try {
       for (Path place : pieces().reversed()) {
         if (Files.size(place) < LARGEST) {
-          Optional<Kept> kept = Kept.of(Files.readString(place));
-          if (kept.isPresent()) {
-            return Optional.of(new Piece(place, kept.get()));
-          }
+          Kept.of(Files.readString(place)).ifPresent(kept -> all.add(new Piece(place, kept)));
         }
       }
     } catch (IOException e) {
-      return Optional.empty();
+      // What was read before can be had.
+      return all;
     }
-    return Optional.empty();
+    return all;
   }
 
   /** Takes a piece away, once it is safe elsewhere. */

@@ -4,13 +4,13 @@ import facetwright.export.file.ExportException;
 import facetwright.export.file.WholeFiles;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,12 +23,14 @@ import java.util.stream.Stream;
  * unexpectedly. Windows therefore never touch each other's.
  */
 final class Keeping implements AutoCloseable {
+  private static final String BEGIN = "unsaved-";
   private static final String LOCK = ".lock";
   private static final String TEXT = ".json";
   private static final int MOST = 1000;
   private static final long LARGEST = 8_000_000;
 
   private final Path folder;
+  private final List<Left> found = new ArrayList<>();
   private Held own;
 
   /** A name in the folder, and the lock that makes it ours. */
@@ -38,10 +40,22 @@ final class Keeping implements AutoCloseable {
   public static final class Left {
     private final Held held;
     private final Kept kept;
+    private final Instant when;
 
-    private Left(Held held, Kept kept) {
+    private Left(Held held, Kept kept, Instant when) {
       this.held = held;
       this.kept = kept;
+      this.when = when;
+    }
+
+    /** What it is called in the folder, as nothing else there is. */
+    String name() {
+      return held.name;
+    }
+
+    /** When it was kept. */
+    Instant when() {
+      return when;
     }
 
     Kept kept() {
@@ -64,8 +78,12 @@ final class Keeping implements AutoCloseable {
   synchronized Optional<String> keep(Kept kept) {
     try {
       // A folder cleared while the window is open holds no lock by which it would be found.
-      if (own == null || Files.notExists(folder.resolve(own.name + LOCK))) {
-        close();
+      if (own != null && Files.notExists(folder.resolve(own.name + LOCK))) {
+        close(own.channel);
+        delete(folder.resolve(own.name + TEXT));
+        own = null;
+      }
+      if (own == null) {
         own = fresh();
       }
       LinkedHashMap<String, byte[]> files = new LinkedHashMap<>();
@@ -86,26 +104,37 @@ final class Keeping implements AutoCloseable {
     }
   }
 
-  /** What programs left that ended unexpectedly. */
+  /**
+   * What programs left that ended unexpectedly, as far as it is not put away. A program that is
+   * killed may take a while to die: what it holds till then is found by a later look.
+   */
   synchronized List<Left> left() {
-    List<Left> found = new ArrayList<>();
     for (String name : names()) {
-      Held held = own != null && own.name.equals(name) ? null : hold(name);
+      // A lock that is opened a second time is lost when the second is closed.
+      Held held = isOurs(name) ? null : hold(name, StandardOpenOption.CREATE);
       if (held != null) {
-        Optional<Kept> kept = read(folder.resolve(name + TEXT));
+        Path text = folder.resolve(name + TEXT);
+        Optional<Kept> kept = read(text);
         if (kept.isPresent()) {
-          found.add(new Left(held, kept.get()));
+          found.add(new Left(held, kept.get(), when(text)));
         } else {
           release(held);
         }
       }
     }
-    return found;
+    return List.copyOf(found);
+  }
+
+  private boolean isOurs(String name) {
+    return (own != null && own.name.equals(name))
+        || found.stream().anyMatch(left -> left.held.name.equals(name));
   }
 
   /** Puts away what was left. */
   synchronized void putAway(Left left) {
-    release(left.held);
+    if (found.remove(left)) {
+      release(left.held);
+    }
   }
 
   /** Ends in order: nothing is kept. */
@@ -120,13 +149,17 @@ final class Keeping implements AutoCloseable {
   private Held fresh() throws IOException {
     Files.createDirectories(folder);
     for (int i = 1; i < MOST; i++) {
-      String name = "unsaved-" + i;
+      String name = BEGIN + i;
+      // A text that lost its lock is somebody's still.
+      if (Files.exists(folder.resolve(name + TEXT))) {
+        continue;
+      }
       try {
         Files.createFile(folder.resolve(name + LOCK));
       } catch (FileAlreadyExistsException e) {
         continue;
       }
-      Held held = hold(name);
+      Held held = hold(name, StandardOpenOption.WRITE);
       if (held != null) {
         return held;
       }
@@ -135,12 +168,13 @@ final class Keeping implements AutoCloseable {
   }
 
   /** Null where another program holds it. */
-  private Held hold(String name) {
+  private Held hold(String name, StandardOpenOption how) {
     FileChannel channel = null;
+    Path lock = folder.resolve(name + LOCK);
     try {
-      channel = FileChannel.open(folder.resolve(name + LOCK), StandardOpenOption.WRITE);
-      FileLock lock = channel.tryLock();
-      if (lock != null) {
+      channel = FileChannel.open(lock, StandardOpenOption.WRITE, how);
+      // A lock on a file that was deleted meanwhile is none that others see.
+      if (channel.tryLock() != null && Files.exists(lock)) {
         return new Held(name, channel);
       }
     } catch (IOException | OverlappingFileLockException e) {
@@ -156,6 +190,7 @@ final class Keeping implements AutoCloseable {
     close(held.channel);
   }
 
+  /** The names of what lies there: a text may have lost its lock. */
   private List<String> names() {
     if (!Files.isDirectory(folder)) {
       return List.of();
@@ -163,8 +198,10 @@ final class Keeping implements AutoCloseable {
     try (Stream<Path> files = Files.list(folder)) {
       return files
           .map(OnDisk::name)
-          .filter(n -> n.endsWith(LOCK))
-          .map(n -> n.substring(0, n.length() - LOCK.length()))
+          .filter(n -> n.endsWith(LOCK) || n.endsWith(TEXT))
+          .map(n -> n.substring(0, n.lastIndexOf('.')))
+          .filter(n -> n.startsWith(BEGIN))
+          .distinct()
           .sorted()
           .toList();
     } catch (IOException e) {
@@ -179,6 +216,15 @@ final class Keeping implements AutoCloseable {
           : Optional.empty();
     } catch (IOException e) {
       return Optional.empty();
+    }
+  }
+
+  /** When a file was written last. */
+  static Instant when(Path file) {
+    try {
+      return Files.getLastModifiedTime(file).toInstant();
+    } catch (IOException e) {
+      return Instant.EPOCH;
     }
   }
 

@@ -6,16 +6,26 @@ import facetwright.workbench.notice.Notice;
 import facetwright.workbench.notice.Notices;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Gives back what was kept when a program ended unexpectedly. For the window's thread. */
 final class Recovery {
+  private static final String BACK = "back";
+
   private final Desk desk;
   private final Filing filing;
   private final Notices notices;
   private final Keeping keeping;
   private final Keeper keeper;
+  private final Set<Keeping.Left> offered = new HashSet<>();
+
+  /** What is open here already, while the keeper still puts it away. */
+  private final Set<Keeping.Left> opened = new HashSet<>();
 
   Recovery(Desk desk, Filing filing, Notices notices, Keeping keeping, Keeper keeper) {
     this.desk = desk;
@@ -25,33 +35,59 @@ final class Recovery {
     this.keeper = keeper;
   }
 
-  /** Offers what was left, text by text. */
+  /** Offers what was left and was not offered yet, text by text. */
   void offer() {
-    for (Keeping.Left left : keeping.left()) {
+    offer(keeping.left());
+  }
+
+  /** The same, for what a look has found. */
+  void offer(List<Keeping.Left> found) {
+    for (Keeping.Left left : found) {
       if (filing.isSaved(left.kept())) {
         keeping.putAway(left);
-        continue;
+      } else if (offered.add(left)) {
+        ask(left);
       }
-      notices.show(
-          new Notice(
-              "left " + System.identityHashCode(left),
-              "Facetwright ended unexpectedly",
-              "Your changes to " + left.kept().name() + " were kept.",
-              List.of(
-                  new Notice.Choice(
-                      "Open",
-                      () ->
-                          filing.guard(
-                              "opening them",
-                              () -> restore(left.kept(), () -> keeping.putAway(left)))),
-                  new Notice.Choice("Discard", () -> discard(left)),
-                  new Notice.Choice("Later", () -> {}))));
     }
+  }
+
+  private void ask(Keeping.Left left) {
+    notices.show(
+        new Notice(
+            about(left),
+            "Facetwright ended unexpectedly",
+            "Your changes to " + left.kept().name() + " were kept: " + of(left).words(),
+            List.of(
+                new Notice.Choice("Open", () -> open(left)),
+                new Notice.Choice("Discard", () -> discard(left)),
+                new Notice.Choice("Later", () -> {}))));
+  }
+
+  /** The offer stays until it is open, whatever is asked meanwhile. */
+  private void open(Keeping.Left left) {
+    ask(left);
+    filing.guard("opening them", () -> restore(of(left)));
+  }
+
+  private static String about(Keeping.Left left) {
+    return "left " + left.name();
+  }
+
+  private Recoverable of(Keeping.Left left) {
+    return new Recoverable(
+        left.kept(),
+        left.when(),
+        () -> {
+          opened.add(left);
+          notices.withdraw(about(left));
+        },
+        () -> keeping.putAway(left));
   }
 
   private void discard(Keeping.Left left) {
     Optional<String> trouble = filing.givenUp().put(left.kept());
     if (trouble.isEmpty()) {
+      Optional<GivenUp.Piece> piece = filing.givenUp().last();
       keeping.putAway(left);
       notices.show(
           new Notice(
@@ -59,7 +95,7 @@ final class Recovery {
               "Your changes to " + left.kept().name() + " were discarded",
               "Bring back, in the File menu, finds them again.",
               List.of(
-                  new Notice.Choice("Bring back", this::bringBack),
+                  new Notice.Choice("Bring back", () -> piece.map(this::of).ifPresent(this::open)),
                   new Notice.Choice("Close", () -> {}))));
     } else {
       notices.tell(
@@ -69,26 +105,52 @@ final class Recovery {
     }
   }
 
-  /** Opens what an answer gave up last. */
-  void bringBack() {
-    Optional<GivenUp.Piece> last = filing.givenUp().last();
-    if (last.isEmpty()) {
-      notices.tell(
-          "back", "Nothing was given up", "What you don't save or let be replaced is found here.");
-      return;
-    }
-    GivenUp.Piece piece = last.get();
-    filing.guard(
-        "bringing back " + piece.kept().name(),
-        () -> restore(piece.kept(), () -> filing.givenUp().takeAway(piece)));
+  private Recoverable of(GivenUp.Piece piece) {
+    return new Recoverable(
+        piece.kept(),
+        Keeping.when(piece.place()),
+        () -> {},
+        () -> filing.givenUp().takeAway(piece));
   }
 
-  /**
-   * Lays kept work on the desk, unsaved.
-   *
-   * @param safe what to do once this window has kept it itself
-   */
-  private void restore(Kept kept, Runnable safe) {
+  private void open(Recoverable piece) {
+    filing.guard("bringing back " + piece.kept().name(), () -> restore(piece));
+  }
+
+  /** Opens what can be brought back, the latest first; where there is more, asks which. */
+  void bringBack() {
+    offer();
+    List<Recoverable> all = new ArrayList<>();
+    keeping.left().stream().filter(l -> !opened.contains(l)).map(this::of).forEach(all::add);
+    filing.givenUp().all().stream().map(this::of).forEach(all::add);
+    all.sort(Comparator.comparing(Recoverable::when).reversed());
+    switch (all.size()) {
+      case 0 ->
+          notices.tell(
+              BACK,
+              "There is nothing to bring back",
+              "What you don't save or let be replaced is found here.");
+      case 1 -> open(all.getFirst());
+      default -> ask(all, 0);
+    }
+  }
+
+  /** Which of several, one after the other. */
+  private void ask(List<Recoverable> all, int at) {
+    Recoverable piece = all.get(at);
+    notices.show(
+        Notice.question(
+            BACK,
+            "Bring back " + (at + 1) + " of " + all.size() + ", the latest first?",
+            piece.words(),
+            new Notice.Choice("Bring it back", () -> open(piece)),
+            new Notice.Choice("Next", () -> ask(all, (at + 1) % all.size())),
+            new Notice.Choice("Cancel", () -> {})));
+  }
+
+  /** Lays kept work on the desk, unsaved. */
+  private void restore(Recoverable piece) {
+    Kept kept = piece.kept();
     OnDisk now = OnDisk.fresh(kept.base());
     Path file = kept.file();
     if (file != null && Files.exists(file)) {
@@ -98,13 +160,13 @@ final class Recovery {
         file = null;
       }
     }
-    filing.lay(file, now);
-    desk.take(kept.work().dials(), kept.work().text());
+    filing.lay(file, now, Optional.of(kept.work()));
+    piece.taken().run();
     Kept again = new Kept(file, kept.name(), now.text(), kept.work());
     keeper.now(
         () -> {
           if (keeping.keep(again).isEmpty()) {
-            safe.run();
+            piece.safe().run();
           }
         });
     if (file != null && !now.text().equals(kept.base())) {

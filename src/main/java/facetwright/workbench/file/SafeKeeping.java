@@ -3,7 +3,9 @@ package facetwright.workbench.file;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.notice.Notices;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
 /**
@@ -13,6 +15,7 @@ import java.util.function.Consumer;
 public final class SafeKeeping implements AutoCloseable {
   private final Keeping keeping;
   private final Recovery recovery;
+  private final Keeper keeper;
   private final Autosave autosave;
 
   /**
@@ -27,16 +30,33 @@ public final class SafeKeeping implements AutoCloseable {
       Keeper keeper,
       Consumer<Optional<String>> told) {
     keeping = new Keeping(state.resolve("unsaved"));
+    this.keeper = keeper;
     recovery = new Recovery(desk, filing, notices, keeping, keeper);
     autosave = new Autosave(desk, filing::asItStands, keeping, keeper, told);
   }
 
-  /** Offers what a program left that ended unexpectedly. */
+  /** Offers what programs left that ended unexpectedly, and was not offered yet. */
   public void offer() {
     recovery.offer();
   }
 
-  /** Opens what an answer gave up last. */
+  /**
+   * Looks once more, beside the window, whether a program was ended: one that is killed may take a
+   * while to die, and other windows may be.
+   *
+   * @param ui runs work on the window's thread
+   */
+  public void lookAgain(Executor ui) {
+    keeper.now(
+        () -> {
+          List<Keeping.Left> found = keeping.left();
+          if (!found.isEmpty()) {
+            ui.execute(() -> recovery.offer(found));
+          }
+        });
+  }
+
+  /** Opens what was given up or left, the latest first; where there is more, asks which. */
   public void bringBack() {
     recovery.bringBack();
   }

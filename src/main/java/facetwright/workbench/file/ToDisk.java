@@ -19,6 +19,10 @@ import java.util.function.Predicate;
  */
 final class ToDisk {
   private static final String REFUSED = "refused";
+
+  /** Not what is said when the file changes: that stays, whatever is answered here. */
+  private static final String OVER = "over";
+
   private static final String THERE = "there";
 
   private final Desk desk;
@@ -69,7 +73,7 @@ final class ToDisk {
       case Found.Text(String now) when !now.equals(desk.saved().text()) ->
           notices.show(
               Notice.question(
-                  Outside.ABOUT,
+                  OVER,
                   OnDisk.name(file) + " was changed by another program",
                   "Saving now replaces those changes with what you see here. Save as keeps both.",
                   new Choice("Save as …", () -> saveAs(then)),
@@ -78,7 +82,7 @@ final class ToDisk {
       case Found.Unreadable(OnDisk.Refused why) ->
           notices.show(
               Notice.question(
-                  Outside.ABOUT,
+                  OVER,
                   OnDisk.name(file) + " was changed by another program",
                   why.getMessage() + ": it was not replaced. Save your script under another name.",
                   new Choice("Save as …", () -> saveAs(then)),

@@ -158,7 +158,7 @@ public final class ShelfView extends BorderPane {
       for (Entry entry : entries) {
         Runnable open = entry.own() ? () -> take(() -> filing.open(entry.file())) : null;
         DesignCard card =
-            new DesignCard(entry, open, () -> take(() -> filing.startFrom(entry.file())));
+            new DesignCard(entry, open, () -> take(() -> filing.startFrom(entry.file(), () -> {})));
         next.add(card);
         known.addAll(entry.header().tags());
         pictures.of(

@@ -171,6 +171,12 @@ class FilingTest {
     Files.writeString(file, "design(\"Changed\");\n", StandardCharsets.UTF_8);
     now.filing.lookOutside();
     assertThat(now.said()).isEqualTo("mine.js was changed by another program");
+    now.filing.save();
+    assertThat(now.notices.now().get().isAwaited()).isTrue();
+    now.choose("Cancel");
+    assertThat(now.said())
+        .as("the question stays")
+        .isEqualTo("mine.js was changed by another program");
     now.choose("Keep mine");
     now.filing.lookOutside();
     assertThat(now.said()).as("it is asked once").isEmpty();

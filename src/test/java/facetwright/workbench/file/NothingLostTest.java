@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -167,9 +168,11 @@ class NothingLostTest {
     writeTheirs();
     now.choose("Take theirs");
     assertThat(now.desk.text().get()).isEqualTo(THEIRS);
-    now.filing.guard("trying", () -> now.filing.lay(file, OnDisk.fresh(THEIRS)));
+    now.filing.guard("trying", () -> now.filing.lay(file, OnDisk.fresh(THEIRS), Optional.empty()));
     now.choose("Don't save");
     now.keeping.bringBack();
+    assertThat(now.said()).isEqualTo("Bring back 1 of 2, the latest first?");
+    now.choose("Bring it back");
     assertThat(now.desk.work()).as("not saved").isEqualTo(new Work(THEIRS, TURNED));
     now.filing.save();
     now.keeping.bringBack();
@@ -183,7 +186,7 @@ class NothingLostTest {
     assertThat(now.desk.changed().get()).isTrue();
     now.filing.save();
     now.keeping.bringBack();
-    assertThat(now.said()).isEqualTo("Nothing was given up");
+    assertThat(now.said()).isEqualTo("There is nothing to bring back");
     now.keeping.close();
   }
 
