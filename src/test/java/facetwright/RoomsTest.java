@@ -21,6 +21,7 @@ class RoomsTest {
   private static final Path MAIN = Path.of("src/main/java");
   private static final int LONGEST_FILE = 300;
   private static final int LARGEST_ROOM = 30;
+  private static final Pattern NAMED = Pattern.compile("`([A-Z][a-z]\\w+)(?:[.(][^`]*)?`");
   private static final Pattern ROW = Pattern.compile("\\| `([a-z.]+)` \\|.*");
 
   @Test
@@ -63,14 +64,35 @@ class RoomsTest {
     assertThat(shown).isEqualTo(there);
   }
 
+  /** A word in code face that begins like a class is one of ours. */
+  @Test
+  void whatTheGuideNamesIsThere() {
+    Set<String> ours = new TreeSet<>();
+    files().forEach(f -> ours.add(f.getFileName().toString().replace(".java", "")));
+    files("src/test/java").forEach(f -> ours.add(f.getFileName().toString().replace(".java", "")));
+    Set<String> named = new TreeSet<>();
+    for (String line : lines(Path.of("DEVELOPERS.md"))) {
+      Matcher word = NAMED.matcher(line);
+      while (word.find()) {
+        named.add(word.group(1));
+      }
+    }
+    assertThat(named).isNotEmpty();
+    assertThat(ours).containsAll(named);
+  }
+
   private static String room(Path file) {
     Path under = MAIN.resolve("facetwright").relativize(file.getParent());
     return under.toString().replace('/', '.').replace('\\', '.');
   }
 
   private static List<Path> files() {
-    try (Stream<Path> main = Files.walk(MAIN)) {
-      return main.filter(f -> f.toString().endsWith(".java")).toList();
+    return files(MAIN.toString());
+  }
+
+  private static List<Path> files(String folder) {
+    try (Stream<Path> all = Files.walk(Path.of(folder))) {
+      return all.filter(f -> f.toString().endsWith(".java")).toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
