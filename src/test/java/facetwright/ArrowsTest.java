@@ -35,25 +35,28 @@ class ArrowsTest {
     floor("json", "");
     floor("geom", "");
     floor("measure", "words geom");
-    floor("net", "words geom measure");
-    floor("form", "words geom measure net");
-    floor("fold", "words geom measure net");
-    floor("check", "words geom measure net fold");
-    floor("papers", "pace words geom measure net fold check");
-    floor("draw", "pace words geom measure net fold papers");
-    floor("export", "pace words json geom measure net fold papers draw");
-    floor("aim", "words geom measure net");
-    floor("script", "pace words geom measure net form fold check aim");
-    floor("adjust", "pace words geom measure net form fold check papers draw aim script");
-    floor("worker", "pace words geom measure net form fold check papers draw aim script adjust");
+    floor("message", "words measure");
+    floor("net", "words geom measure message");
+    floor("form", "words geom measure message net");
+    floor("fold", "words geom measure message net");
+    floor("check", "words geom measure message net fold");
+    floor("papers", "pace words geom measure message net fold check");
+    floor("draw", "pace words geom measure message net fold papers");
+    floor("export", "pace words json geom measure message net fold papers draw");
+    floor("aim", "words geom measure message net");
+    floor("script", "pace words geom measure message net form fold check aim");
+    floor("adjust", "pace words geom measure message net form fold check papers draw aim script");
+    floor(
+        "worker",
+        "pace words geom measure message net form fold check papers draw aim script adjust");
     floor(
         "cli",
-        "pace words json geom measure net form fold check papers draw export aim script adjust"
-            + " worker");
+        "pace words json geom measure message net form fold check papers draw export aim script"
+            + " adjust worker");
     floor(
         "workbench",
-        "pace words json geom measure net form fold check papers draw export aim script adjust"
-            + " worker");
+        "pace words json geom measure message net form fold check papers draw export aim script"
+            + " adjust worker");
   }
 
   private static void floor(String name, String others) {

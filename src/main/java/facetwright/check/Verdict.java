@@ -13,8 +13,9 @@ import facetwright.fold.pose.PanelStrain;
 import facetwright.fold.pose.ScoreGap;
 import facetwright.fold.solve.SolverSettings;
 import facetwright.fold.touch.Collision;
-import facetwright.measure.LengthWords;
 import facetwright.measure.Unit;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Join;
 import facetwright.net.sheet.Laid;
 import java.util.Comparator;
@@ -41,10 +42,10 @@ public final class Verdict {
    */
   public static String of(Laid laid, FoldedForm folded, Unit unit) {
     Verdict verdict = new Verdict(new Subject(laid, folded));
-    return LengthWords.in(unit, verdict.words());
+    return verdict.words().in(unit);
   }
 
-  private String words() {
+  private Message words() {
     return switch (form.closure()) {
       case CLOSES -> closes();
       case CLOSES_WITH_STRAIN -> strained();
@@ -55,75 +56,77 @@ public final class Verdict {
     };
   }
 
-  private String closes() {
+  private Message closes() {
     return withTab().orElseGet(this::meets);
   }
 
   /** What of tabs, which can be cut otherwise, keeps a form that closes from being made. */
-  private Optional<String> withTab() {
-    return worst().map(c -> "Can't be made as it stands: every join meets, but " + met(c) + ".");
+  private Optional<Message> withTab() {
+    return worst()
+        .map(c -> Message.of("Can't be made as it stands: every join meets, but %s.", met(c)));
   }
 
-  private String meets() {
-    String fits = FitRule.words(subject).map(w -> ", but " + w).orElse("");
+  private Message meets() {
+    Message fits = FitRule.words(subject).map(w -> Message.of(", but %s", w)).orElse(Message.EMPTY);
     if (form.gaps().isEmpty()) {
-      return "Closes: it has no joins that could miss" + fits + ".";
+      return Message.of("Closes: it has no joins that could miss%s.", fits);
     }
     double within = Math.max(FINE, Math.ceil(form.gap() / FINE) * FINE);
-    return "Closes: every join meets to within " + Mm.fine(within) + " mm" + fits + ".";
+    return Message.of("Closes: every join meets to within %s%s.", Value.within(within), fits);
   }
 
-  private String strained() {
+  private Message strained() {
     PanelStrain worst = form.worst().orElseThrow();
     return withTab()
         .orElseGet(
             () ->
-                String.format(
+                Message.of(
                     "Closes if the card bends by %s in %s; card forgives %s.",
-                    Mm.percent(worst.part()), subject.name(worst.panel()), forgiven()));
+                    Value.share(worst.part()), subject.name(worst.panel()), forgiven()));
   }
 
-  private String forgivenMiss() {
+  private Message forgivenMiss() {
     return withTab()
-        .orElseGet(() -> "Closes: " + miss() + ", less than a steady hand holds when cutting.");
+        .orElseGet(
+            () -> Message.of("Closes: %s, less than a steady hand holds when cutting.", miss()));
   }
 
-  private String open() {
+  private Message open() {
     return cause()
         .orElseGet(
             () ->
-                "Does not close: "
-                    + miss()
-                    + "."
-                    + form.worst()
+                Message.of(
+                    "Does not close: %s.%s",
+                    miss(),
+                    form.worst()
                         .map(
                             w ->
-                                String.format(
+                                Message.of(
                                     " The joins would meet if the card bent by %s in %s, but it"
                                         + " forgives %s.",
-                                    Mm.percentOver(w.part()), subject.name(w.panel()), forgiven()))
-                        .orElse(""));
+                                    Value.shareOver(w.part()), subject.name(w.panel()), forgiven()))
+                        .orElse(Message.EMPTY)));
   }
 
   /** What keeps it from closing, where that is known. */
-  private Optional<String> cause() {
-    return CauseRule.first(subject).map(w -> "Does not close: " + w + ".");
+  private Optional<Message> cause() {
+    return CauseRule.first(subject).map(w -> Message.of("Does not close: %s.", w));
   }
 
-  private String inItself() {
+  private Message inItself() {
     return cause()
         .orElseGet(
             () ->
-                "Does not close: every join meets, but "
-                    + worst()
+                Message.of(
+                    "Does not close: every join meets, but %s.",
+                    worst()
                         .map(this::met)
                         .or(
                             () ->
                                 form.locked().stream()
                                     .findFirst()
                                     .map(f -> FoldFlatRule.words(subject, f)))
-                        .orElse("its pinched rows reach through each other")
-                    + ".");
+                        .orElse(Message.text("its pinched rows reach through each other"))));
   }
 
   /** Of panels in each other's way those that are deepest in each other. */
@@ -133,15 +136,15 @@ public final class Verdict {
         .max(facets.thenComparing(Collision::isInOnePlace).thenComparingDouble(Collision::depth));
   }
 
-  private String met(Collision c) {
-    String both = subject.name(c.a()) + " and " + subject.name(c.b());
+  private Message met(Collision c) {
+    Message both = Message.of("%s and %s", subject.name(c.a()), subject.name(c.b()));
     return c.isInOnePlace()
-        ? both + " lie in one place, for the card runs round more than once"
-        : both + " pass through each other, " + Mm.text(c.depth()) + " deep";
+        ? both.plus(" lie in one place, for the card runs round more than once")
+        : Message.of("%s pass through each other, %s deep", both, Value.length(c.depth()));
   }
 
   /** What misses most, why where that is known, and how much else misses. */
-  private String miss() {
+  private Message miss() {
     List<JoinGap> gaps =
         form.gaps().stream()
             .filter(g -> g.mm() > 0)
@@ -150,45 +153,46 @@ public final class Verdict {
     Optional<ScoreGap> tear = form.tears().stream().max(Comparator.comparingDouble(ScoreGap::mm));
     double worst = form.gap();
     if (tear.isPresent() && tear.get().mm() >= worst) {
-      return "the card would tear or buckle by "
-          + Mm.text(tear.get().mm())
-          + " at "
-          + subject.name(subject.net().scores().get(tear.get().score()));
+      return Message.of(
+          "the card would tear or buckle by %s at %s",
+          Value.length(tear.get().mm()),
+          subject.name(subject.net().scores().get(tear.get().score())));
     }
     JoinGap first = gaps.getFirst();
     Join join = subject.net().joins().get(first.join());
     double uneven = SeamLengthsRule.difference(subject, join);
     long others = gaps.stream().skip(1).filter(g -> g.mm() > Mm.HAIR).count();
-    return subject.name(join)
-        + " misses by "
-        + Mm.text(first.mm())
-        + (join instanceof Join.Lap lap && Laps.isBeside(subject.net(), form, lap)
+    return Message.of(
+        "%s misses by %s%s%s%s",
+        subject.name(join),
+        Value.length(first.mm()),
+        join instanceof Join.Lap lap && Laps.isBeside(subject.net(), form, lap)
             ? ", for it lies beside it, not under it"
-            : "")
-        + (uneven > Mm.HAIR ? ", for its sides differ by " + Mm.text(uneven) : "")
-        + (others == 0
+            : "",
+        uneven > Mm.HAIR ? Message.of(", for its sides differ by %s", Value.length(uneven)) : "",
+        others == 0
             ? ""
             : others == 1
                 ? ", and one other join misses too"
-                : ", and " + others + " other joins miss too");
+                : Message.of(", and %s other joins miss too", others));
   }
 
-  private String notKnown() {
+  private Message notKnown() {
     return cause().orElseGet(this::free);
   }
 
   /** What nothing determines. */
-  private String free() {
+  private Message free() {
     List<Integer> open = form.free();
     int others = open.size() - 1;
-    return String.format(
+    return Message.of(
         "Not known: it can't be told whether it closes, because nothing determines how far to fold"
             + " %s%s.",
         subject.name(subject.net().scores().get(open.getFirst())),
-        others == 0 ? "" : others == 1 ? " and one other" : " and " + others + " others");
+        others == 0 ? "" : others == 1 ? " and one other" : Message.of(" and %s others", others));
   }
 
-  private static String forgiven() {
-    return Mm.percent(SolverSettings.USUAL.card().forgivenStrain());
+  private static Value forgiven() {
+    return Value.share(SolverSettings.USUAL.card().forgivenStrain());
   }
 }

@@ -5,6 +5,7 @@ import facetwright.aim.Outcome;
 import facetwright.aim.OutcomeText;
 import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
+import facetwright.message.Message;
 import facetwright.script.design.AskedAim;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -54,8 +55,8 @@ final class ScriptAim {
     return new Finding(
         RULE,
         Finding.Severity.NOTE,
-        "The aim at " + goals + " is not followed: every dial it may turn is set by hand.",
-        "Leave one of them unset to have it turned.",
+        Message.of("The aim at %s is not followed: every dial it may turn is set by hand.", goals),
+        Message.text("Leave one of them unset to have it turned."),
         new Place.WholeNet(),
         asked.site());
   }
@@ -68,15 +69,15 @@ final class ScriptAim {
         ? new Finding(
             RULE,
             Finding.Severity.NOTE,
-            "Aimed with " + OutcomeText.settings(outcome) + ": " + came,
-            "",
+            Message.of("Aimed with %s: %s", OutcomeText.settings(outcome), came),
+            Message.EMPTY,
             new Place.WholeNet(),
             asked.site())
         : new Finding(
             RULE,
             Finding.Severity.WARNING,
-            "The aim is missed: " + came,
-            fix(outcome),
+            Message.of("The aim is missed: %s", came),
+            Message.text(fix(outcome)),
             new Place.WholeNet(),
             asked.site());
   }

@@ -2,6 +2,7 @@ package facetwright.script;
 
 import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
+import facetwright.message.Message;
 import facetwright.script.api.Made;
 import facetwright.script.text.Reading;
 import facetwright.words.Mend;
@@ -107,6 +108,13 @@ final class Unused {
 
   private static Finding finding(
       Made made, Finding.Severity severity, String message, String fix, List<Mend> mends) {
-    return new Finding(RULE, severity, message, fix, new Place.WholeNet(), made.site(), mends);
+    return new Finding(
+        RULE,
+        severity,
+        Message.text(message),
+        Message.text(fix),
+        new Place.WholeNet(),
+        made.site(),
+        mends);
   }
 }

@@ -3,7 +3,6 @@ package facetwright.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.fold.Card;
 import facetwright.geom.Polygon2;
@@ -246,12 +245,5 @@ class FoldRulesTest {
     assertThat(found).extracting(Finding::severity).isSorted();
     assertThat(found).hasSize(2);
     assertThat(Looks.at(card)).isEqualTo(found);
-  }
-
-  @Test
-  void verySmallMeasuresAreNotCalledNothing() {
-    assertThat(Mm.text(0.001)).isEqualTo("less than 0.01 mm");
-    assertThat(Mm.text(0)).isEqualTo("0 mm");
-    assertThat(Mm.area(1234.5)).isEqualTo("1234.5 mm²");
   }
 }

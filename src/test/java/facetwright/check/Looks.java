@@ -7,6 +7,7 @@ import facetwright.fold.Card;
 import facetwright.fold.Folding;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Unit;
+import facetwright.message.Message;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
@@ -14,10 +15,12 @@ import facetwright.net.sheet.SheetSizes;
 import facetwright.net.sheet.Stock;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * What the checks say about a card as it lies on an A3 sheet of 220 g/m². Whatever card it is, the
- * verdict does not say that it closes above an error that says it can't.
+ * verdict does not say that it closes above an error that says it can't, and no length stands in
+ * its findings as mere words.
  */
 public final class Looks {
   /** Rules whose errors say that the form can't be folded. */
@@ -30,6 +33,8 @@ public final class Looks {
           "fold-flat",
           "tear",
           "inside-out");
+
+  private static final Pattern LENGTH = Pattern.compile("\\d mm\\b");
 
   private Looks() {}
 
@@ -45,7 +50,16 @@ public final class Looks {
         .anyMatch(f -> f.severity() == Finding.Severity.ERROR && FOLDED.contains(f.rule()))) {
       assertThat(Verdict.of(laid, form, Unit.MM)).doesNotStartWith("Closes");
     }
+    all.forEach(Looks::carriesItsLengths);
     return all;
+  }
+
+  private static void carriesItsLengths(Finding finding) {
+    for (Message told : List.of(finding.what(), finding.remedy())) {
+      assertThat(told.parts())
+          .noneMatch(
+              p -> p instanceof Message.Literal(String words) && LENGTH.matcher(words).find());
+    }
   }
 
   /** As drawn, not moved on the sheet. */

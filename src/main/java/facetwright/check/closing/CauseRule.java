@@ -2,6 +2,7 @@ package facetwright.check.closing;
 
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
+import facetwright.message.Message;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,10 +16,10 @@ public interface CauseRule extends Rule {
   List<CauseRule> ALL = List.of(new ShortWallRule(), new NarrowCornerRule(), new WideWallRule());
 
   /** What keeps it from closing, as it follows "Does not close:"; empty where this does not. */
-  Optional<String> words(Subject subject);
+  Optional<Message> words(Subject subject);
 
   /** The first cause there is, in words. */
-  static Optional<String> first(Subject subject) {
+  static Optional<Message> first(Subject subject) {
     return ALL.stream().flatMap(rule -> rule.words(subject).stream()).findFirst();
   }
 }

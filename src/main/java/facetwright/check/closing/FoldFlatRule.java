@@ -1,19 +1,18 @@
 package facetwright.check.closing;
 
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.FlatFolding;
 import facetwright.fold.pose.FlatMend;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Score;
 import facetwright.net.Sense;
 import facetwright.net.Stance;
-import facetwright.words.Sentence;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /**
  * Points where scores meet that are all to be folded right over, 180°, or to stay flat, yet can't:
@@ -32,17 +31,15 @@ public final class FoldFlatRule implements Rule {
   }
 
   /** Which scores can't all be folded right over. */
-  public static String words(Subject subject, FlatFolding at) {
+  public static Message words(Subject subject, FlatFolding at) {
     int scores = at.sectors().size();
-    return (scores == 1 ? "the score that ends" : "the " + scores + " scores that meet")
-        + " between "
-        + at.corners().stream()
-            .map(Stance.Corner::panel)
-            .map(subject::name)
-            .collect(Collectors.joining(", "))
-        + " can't "
-        + (scores == 1 ? "be" : "all be")
-        + " folded right over";
+    List<Value.Name> panels =
+        at.corners().stream().map(Stance.Corner::panel).map(subject::name).toList();
+    return Message.of(
+        "%s between %s can't %s folded right over",
+        scores == 1 ? "the score that ends" : Message.of("the %s scores that meet", scores),
+        Message.join(", ", panels),
+        scores == 1 ? "be" : "all be");
   }
 
   private static Finding finding(Subject subject, FlatFolding at) {
@@ -53,37 +50,37 @@ public final class FoldFlatRule implements Rule {
     return new Finding(
         "fold-flat",
         Finding.Severity.ERROR,
-        Sentence.capital(words(subject, at)) + ": " + why(subject, at),
+        Message.of("%s: %s", words(subject, at).capital(), why(subject, at)),
         fix(subject, at),
         new Place.AtPanel(panel),
         subject.panel(panel).site());
   }
 
-  private static String why(Subject subject, FlatFolding at) {
+  private static Message why(Subject subject, FlatFolding at) {
     int scores = at.sectors().size();
     if (scores % 2 != 0) {
-      return "an odd number of scores never lies flat.";
+      return Message.text("an odd number of scores never lies flat.");
     }
     if (!at.areAnglesRight()) {
       double one = (360 + at.alternating()) / 2;
-      return String.format(
-          "every second angle between them has to add up to 180°, and they add up to %s° and %s°.",
-          Mm.number(one), Mm.number(360 - one));
+      return Message.of(
+          "every second angle between them has to add up to 180°, and they add up to %s and %s.",
+          Value.angle(one), Value.angle(360 - one));
     }
     int mountains = (scores + at.surplus()) / 2;
     if (Math.abs(at.surplus()) != 2) {
-      return String.format(
-          "mountains and valleys have to differ by two, and there are %d and %d.",
+      return Message.of(
+          "mountains and valleys have to differ by two, and there are %s and %s.",
           mountains, scores - mountains);
     }
     int stuck = at.stuck().orElseThrow();
     return isNarrowest(at, stuck)
-        ? String.format(
+        ? Message.of(
             "%s has its scores on both sides folded the same way, and no room for that between the"
                 + " wider panels beside it.",
             subject.name(panelOf(at, stuck)))
-        : String.format(
-            "there are as many mountains and valleys as it takes, %d and %d, but in this order one"
+        : Message.of(
+            "there are as many mountains and valleys as it takes, %s and %s, but in this order one"
                 + " panel gets in the way of another.",
             mountains, scores - mountains);
   }
@@ -100,32 +97,32 @@ public final class FoldFlatRule implements Rule {
     return at.corners().get(at.first().get(sector)).panel();
   }
 
-  private static String fix(Subject subject, FlatFolding at) {
+  private static Message fix(Subject subject, FlatFolding at) {
     FlatMend mend = FlatMend.of(at).orElse(null);
-    String others =
+    Message others =
         mend == null
-            ? ""
-            : mend.others().stream()
-                .map(i -> other(subject, at, i))
-                .collect(Collectors.joining(" and "));
-    String also = others.isEmpty() ? "." : ", and make " + others + ".";
+            ? Message.EMPTY
+            : Message.join(
+                " and ", mend.others().stream().map(i -> other(subject, at, i)).toList());
+    Message also = others.isEmpty() ? Message.text(".") : Message.of(", and make %s.", others);
     return switch (mend) {
       case null ->
-          "Score it otherwise: no turn of one score and no other mountains and valleys let it lie"
-              + " flat.";
-      case FlatMend.Senses _ -> "Make " + others + ".";
+          Message.text(
+              "Score it otherwise: no turn of one score and no other mountains and valleys let it"
+                  + " lie flat.");
+      case FlatMend.Senses _ -> Message.of("Make %s.", others);
       case FlatMend.Refold(int place, double degrees, _) ->
-          String.format(
-              "Turn %s about that point by %s° toward %s%s",
+          Message.of(
+              "Turn %s about that point by %s toward %s%s",
               subject.name(score(subject, at, place)),
-              Mm.number(Math.abs(degrees)),
+              Value.angle(Math.abs(degrees)),
               subject.name(beside(at, place, degrees > 0)),
               also);
       case FlatMend.Add(int sector, double degrees, Sense sense, _) ->
-          String.format(
-              "Add a score across %s, from that point, %s° from %s: 180°, a %s%s",
+          Message.of(
+              "Add a score across %s, from that point, %s from %s: 180°, a %s%s",
               subject.name(panelOf(at, sector)),
-              Mm.number(degrees),
+              Value.angle(degrees),
               subject.name(score(subject, at, Math.floorMod(sector - 1, at.sectors().size()))),
               sense.name().toLowerCase(Locale.ROOT),
               also);
@@ -142,9 +139,10 @@ public final class FoldFlatRule implements Rule {
     return at.corners().get(Math.floorMod(after ? next : next - 1, at.corners().size())).panel();
   }
 
-  private static String other(Subject subject, FlatFolding at, int place) {
-    return subject.name(score(subject, at, place))
-        + " a "
-        + at.senses().get(place).other().name().toLowerCase(Locale.ROOT);
+  private static Message other(Subject subject, FlatFolding at, int place) {
+    return Message.of(
+        "%s a %s",
+        subject.name(score(subject, at, place)),
+        at.senses().get(place).other().name().toLowerCase(Locale.ROOT));
   }
 }

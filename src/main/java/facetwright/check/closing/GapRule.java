@@ -7,15 +7,15 @@ import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.JoinGap;
 import facetwright.fold.pose.Laps;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.Score;
-import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * Joins that miss when folded. It keeps silent below what a hand can cut, and on what the unlike
@@ -53,53 +53,55 @@ public final class GapRule implements Rule {
     JoinGap worst = gaps.getFirst();
     Join join = subject.net().joins().get(worst.join());
     int others = gaps.size() - 1;
-    String named =
-        gaps.stream()
-            .skip(1)
-            .limit(NAMED)
-            .map(g -> subject.name(subject.net().joins().get(g.join())))
-            .collect(Collectors.joining(", "));
-    String also =
+    Message named =
+        Message.join(
+            ", ",
+            gaps.stream()
+                .skip(1)
+                .limit(NAMED)
+                .map(g -> subject.name(subject.net().joins().get(g.join())))
+                .toList());
+    Message also =
         switch (others) {
-          case 0 -> ".";
-          case 1 -> ", and so does " + named + ", by " + Mm.text(gaps.get(1).mm()) + ".";
+          case 0 -> Message.text(".");
+          case 1 -> Message.of(", and so does %s, by %s.", named, Value.length(gaps.get(1).mm()));
           default ->
-              String.format(
-                  ", and %d others miss by up to %s: %s%s.",
+              Message.of(
+                  ", and %s others miss by up to %s: %s%s.",
                   others,
-                  Mm.text(gaps.get(1).mm()),
+                  Value.length(gaps.get(1).mm()),
                   named,
                   others > NAMED ? " and " + (others - NAMED) + " more" : "");
         };
     return new Finding(
         "gap",
         Finding.Severity.ERROR,
-        "When folded, " + subject.name(join) + " misses by " + Mm.text(worst.mm()) + also,
+        Message.of(
+            "When folded, %s misses by %s%s", subject.name(join), Value.length(worst.mm()), also),
         fix(subject, join),
         new Place.AtJoin(worst.join()),
         subject.site(join));
   }
 
-  private static String fix(Subject subject, Join join) {
-    String reach =
+  private static Message fix(Subject subject, Join join) {
+    Message reach =
         join instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _) && a.panel() != b.panel()
-            ? "make "
-                + subject.name(a.panel())
-                + " and "
-                + subject.name(b.panel())
-                + " reach farther, or what lies between them smaller"
-            : "change the lengths between the two until they agree";
+            ? Message.of(
+                "make %s and %s reach farther, or what lies between them smaller",
+                subject.name(a.panel()), subject.name(b.panel()))
+            : Message.text("change the lengths between the two until they agree");
     return GivenAngles.any(subject.net())
-        ? "Leave fold angles out, so that they are found from the joins. If it misses then too, "
-            + reach
-            + "."
-        : Sentence.of(reach);
+        ? Message.of(
+            "Leave fold angles out, so that they are found from the joins. If it misses then too,"
+                + " %s.",
+            reach)
+        : reach.capital().plus(".");
   }
 
   /** A lap that nothing holds can't be made, however little is missing. */
   private static Finding beside(Subject subject, JoinGap gap, Join.Lap lap) {
-    String under = subject.name(lap.under());
-    String over = subject.name(lap.over());
+    Value.Name under = subject.name(lap.under());
+    Value.Name over = subject.name(lap.over());
     Optional<Score> between =
         subject.net().scores().stream()
             .filter(s -> s.a().panel() == lap.under() || s.b().panel() == lap.under())
@@ -108,15 +110,16 @@ public final class GapRule implements Rule {
     return new Finding(
         "gap",
         Finding.Severity.ERROR,
-        String.format(
+        Message.of(
             "When folded, %s lies beside %s, not under it, so that no glue holds it: its middle is"
                 + " %s off.",
-            under, over, Mm.text(gap.mm())),
+            under, over, Value.length(gap.mm())),
         between.isPresent()
-            ? "Fold " + subject.name(between.get()) + " right over: 180°, a mountain."
-            : "Fold the scores between them the other way, make "
-                + under
-                + " reach farther, or let it lie under the panel where it comes to.",
+            ? Message.of("Fold %s right over: 180°, a mountain.", subject.name(between.get()))
+            : Message.of(
+                "Fold the scores between them the other way, make %s reach farther, or let it lie"
+                    + " under the panel where it comes to.",
+                under),
         new Place.AtJoin(gap.join()),
         subject.site(lap));
   }

@@ -6,6 +6,7 @@ import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
+import facetwright.message.Message;
 import facetwright.net.PanelRole;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -34,11 +35,12 @@ public final class InsideOutRule implements Rule {
         new Finding(
             "inside-out",
             Finding.Severity.ERROR,
-            "When folded, the walls lie so flat that the points of one pinched row, such as that of"
-                + " "
-                + subject.named(gusset)
-                + ", reach through the row beyond.",
-            "Make the walls longer, or let the gussets point out: gusset({ point: \"out\" }).",
+            Message.of(
+                "When folded, the walls lie so flat that the points of one pinched row, such as"
+                    + " that of %s, reach through the row beyond.",
+                subject.named(gusset)),
+            Message.text(
+                "Make the walls longer, or let the gussets point out: gusset({ point: \"out\" })."),
             new Place.AtPanel(gusset),
             subject.panel(gusset).site()));
   }

@@ -1,16 +1,17 @@
 package facetwright.check.closing;
 
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.Vertices;
 import facetwright.geom.Polygon2;
+import facetwright.measure.Unit;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.EdgeRef;
 import facetwright.net.Score;
 import facetwright.net.Stance;
-import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -72,7 +73,7 @@ final class NarrowCornerRule implements CauseRule {
   }
 
   @Override
-  public Optional<String> words(Subject subject) {
+  public Optional<Message> words(Subject subject) {
     return narrow(subject).stream().findFirst().map(n -> why(subject, n));
   }
 
@@ -81,55 +82,62 @@ final class NarrowCornerRule implements CauseRule {
     return new Finding(
         "narrow-corner",
         Finding.Severity.ERROR,
-        Sentence.capital(why(subject, n)) + ".",
+        why(subject, n).capital().plus("."),
         fix(subject, n),
         new Place.AtPanel(panel),
         subject.panel(panel).site());
   }
 
-  private static String why(Subject subject, Narrow n) {
+  private static Message why(Subject subject, Narrow n) {
     Optional<Petals> petals = petals(subject, n);
     if (petals.isPresent()) {
       Petals p = petals.get();
       double one = p.one.reachFor(p.side);
       double two = p.two.reachFor(p.side);
       boolean alike = Math.abs(one - two) < SAME && Math.abs(p.one.reach - p.two.reach) < SAME;
-      return String.format(
+      return Message.of(
           "%s and %s reach %s, and have to reach %s at least to meet over %s",
           subject.name(p.one.panel),
           subject.name(p.two.panel),
-          alike ? Mm.text(p.one.reach) : Mm.text(p.one.reach) + " and " + Mm.text(p.two.reach),
-          alike ? Mm.atLeast(one) : Mm.atLeast(one) + " and " + Mm.atLeast(two),
+          alike
+              ? Value.length(p.one.reach)
+              : Message.of("%s and %s", Value.length(p.one.reach), Value.length(p.two.reach)),
+          alike
+              ? Value.atLeast(one)
+              : Message.of("%s and %s", Value.atLeast(one), Value.atLeast(two)),
           subject.name(n.wide.panel()));
     }
-    return String.format(
-        "where %s meet, the angle of %s is %s°, more than the %s° of the others together",
-        names(subject, n), subject.name(n.wide.panel()), Mm.number(n.angle), Mm.number(n.together));
+    return Message.of(
+        "where %s meet, the angle of %s is %s, more than the %s of the others together",
+        names(subject, n),
+        subject.name(n.wide.panel()),
+        Value.angle(n.angle),
+        Value.angle(n.together));
   }
 
-  private static String names(Subject subject, Narrow n) {
-    List<String> names = new ArrayList<>();
+  private static Message names(Subject subject, Narrow n) {
+    List<Value.Name> names = new ArrayList<>();
     n.others.forEach(c -> names.add(subject.name(c.panel())));
-    return String.join(", ", names) + " and " + subject.name(n.wide.panel());
+    return Message.of("%s and %s", Message.join(", ", names), subject.name(n.wide.panel()));
   }
 
-  private static String fix(Subject subject, Narrow n) {
+  private static Message fix(Subject subject, Narrow n) {
     Optional<Petals> petals = petals(subject, n);
     if (petals.isPresent()) {
       Petals p = petals.get();
-      String one = Mm.atLeast(p.one.reachFor(p.side));
-      String two = Mm.atLeast(p.two.reachFor(p.side));
-      return (one.equals(two)
-              ? "Make both at least " + one + " deep"
-              : String.format(
+      Value one = Value.atLeast(p.one.reachFor(p.side));
+      Value two = Value.atLeast(p.two.reachFor(p.side));
+      return (one.in(Unit.MM).equals(two.in(Unit.MM))
+              ? Message.of("Make both at least %s deep", one)
+              : Message.of(
                   "Make %s at least %s deep and %s %s",
                   subject.name(p.one.panel), one, subject.name(p.two.panel), two))
-          + "; so deep they close flat, deeper they rise.";
+          .plus("; so deep they close flat, deeper they rise.");
     }
     double lacks = Math.ceil(100 * (n.angle - n.together)) / 100;
-    return String.format(
-        "Make that angle of %s at least %s° narrower, or those of the others as much wider in all.",
-        subject.name(n.wide.panel()), Mm.number(lacks));
+    return Message.of(
+        "Make that angle of %s at least %s narrower, or those of the others as much wider in all.",
+        subject.name(n.wide.panel()), Value.angle(lacks));
   }
 
   private static List<Narrow> narrow(Subject subject) {

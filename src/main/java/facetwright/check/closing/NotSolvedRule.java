@@ -5,6 +5,7 @@ import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.Closure;
+import facetwright.message.Message;
 import facetwright.net.Score;
 import java.util.List;
 
@@ -28,13 +29,16 @@ public final class NotSolvedRule implements Rule {
         new Finding(
             "not-solved",
             Finding.Severity.NOTE,
-            String.format(
+            Message.of(
                 "Nothing determines how far %s folded%s. So it can't be told whether the form"
                     + " closes.",
-                open.size() == 1 ? subject.name(score) + " is" : open.size() + " scores are",
-                open.size() == 1 ? "" : ": the first is " + subject.name(score)),
-            "Give the fold angles you know, join sides that have to meet, and say with lap which"
-                + " panel lies under which.",
+                open.size() == 1
+                    ? subject.name(score).plus(" is")
+                    : Message.of("%s scores are", open.size()),
+                open.size() == 1 ? "" : Message.of(": the first is %s", subject.name(score))),
+            Message.text(
+                "Give the fold angles you know, join sides that have to meet, and say with lap"
+                    + " which panel lies under which."),
             new Place.AtScore(first),
             score.site()));
   }

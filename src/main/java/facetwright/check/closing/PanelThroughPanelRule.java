@@ -1,11 +1,12 @@
 package facetwright.check.closing;
 
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.fold.touch.Collision;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.PanelRole;
 import facetwright.words.Site;
 import java.util.ArrayList;
@@ -46,61 +47,66 @@ public final class PanelThroughPanelRule implements Rule {
     return new Finding(
         "panel-through-panel",
         Finding.Severity.ERROR,
-        message(subject, worst) + others(through),
+        message(subject, worst).plus(others(through)),
         fix(subject, worst),
         new Place.AtPanel(worst.b()),
         site(subject, worst));
   }
 
-  private static String others(List<Collision> through) {
+  private static Message others(List<Collision> through) {
     int others = through.size() - 1;
     return switch (others) {
-      case 0 -> "";
-      case 1 -> " So do two others.";
-      default -> " So do " + others + " other pairs.";
+      case 0 -> Message.EMPTY;
+      case 1 -> Message.text(" So do two others.");
+      default -> Message.of(" So do %s other pairs.", others);
     };
   }
 
-  private static String message(Subject subject, Collision c) {
+  private static Message message(Subject subject, Collision c) {
     if (c.isInOnePlace()) {
-      return String.format(
+      return Message.of(
           "When folded, %s and %s lie in one place, and what is joined to them comes round so that"
               + " each would have to be outside the other.",
           subject.named(c.a()), subject.named(c.b()));
     }
-    return String.format(
+    return Message.of(
         "When folded, %s and %s pass through each other: %s deep, %s long, %s above the table.",
         subject.named(c.a()),
         subject.named(c.b()),
-        Mm.text(c.depth()),
-        Mm.text(c.length()),
-        Mm.text(Math.max(0, c.place().z())));
+        Value.length(c.depth()),
+        Value.length(c.length()),
+        Value.length(Math.max(0, c.place().z())));
   }
 
-  private static String fix(Subject subject, Collision c) {
+  private static Message fix(Subject subject, Collision c) {
     if (c.isInOnePlace()) {
-      return "The card runs round more than once: change the fold angles, so that they add up to"
-          + " 360° once round, or take panels out.";
+      return Message.text(
+          "The card runs round more than once: change the fold angles, so that they add up to 360°"
+              + " once round, or take panels out.");
     }
-    Optional<String> shorter = Shorter.words(subject, c);
+    Optional<Message> shorter = Shorter.words(subject, c);
     for (int panel : new int[] {c.a(), c.b()}) {
       if (subject.panel(panel).role() == PanelRole.TAB) {
         return shorter
-            .map(s -> s + " That, or change its fold angle.")
+            .map(s -> s.plus(" That, or change its fold angle."))
             .orElse(
-                "Bevel the ends of " + subject.name(panel) + " more, or change its fold angle.");
+                Message.of(
+                    "Bevel the ends of %s more, or change its fold angle.", subject.name(panel)));
       }
     }
     for (int panel : new int[] {c.a(), c.b()}) {
       if (subject.panel(panel).role() == PanelRole.GUSSET) {
-        return "Make the walls beside the gussets longer, the pinched columns narrower, or let the"
-            + " points go out: gusset({ point: \"out\" }).";
+        return Message.text(
+            "Make the walls beside the gussets longer, the pinched columns narrower, or let the"
+                + " points go out: gusset({ point: \"out\" }).");
       }
     }
     return shorter
-        .map(s -> s + " That, or change the fold angle of one of them.")
+        .map(s -> s.plus(" That, or change the fold angle of one of them."))
         .orElse(
-            "Change the fold angle of one of them, or cut a window for the other to go through.");
+            Message.text(
+                "Change the fold angle of one of them, or cut a window for the other to go"
+                    + " through."));
   }
 
   private static Site site(Subject subject, Collision c) {

@@ -6,6 +6,7 @@ import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.Closure;
+import facetwright.message.Message;
 import facetwright.net.EdgeRef;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
@@ -62,14 +63,14 @@ public final class PinchedInTurnRule implements Rule {
     return new Finding(
         "pinched-in-turn",
         Finding.Severity.WARNING,
-        String.format(
+        Message.of(
             "%s and %s stand side by side with no gusset between them: every second column is"
-                + " pinched, and %d columns are an odd number.%s",
+                + " pinched, and %s columns are an odd number.%s",
             subject.named(walls.a().panel()),
             subject.named(walls.b().panel()),
             columns,
             sways ? " Nothing holds the form in one shape: it can be pushed askew." : ""),
-        "Use an even number of columns: " + (columns - 1) + " or " + (columns + 1) + ".",
+        Message.of("Use an even number of columns: %s or %s.", columns - 1, columns + 1),
         new Place.AtPanel(walls.a().panel()),
         subject.panel(walls.a().panel()).site(),
         List.of(

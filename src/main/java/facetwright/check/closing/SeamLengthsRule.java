@@ -5,6 +5,8 @@ import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import java.util.ArrayList;
@@ -28,22 +30,22 @@ public final class SeamLengthsRule implements Rule {
           new Finding(
               "seam-lengths",
               subject.folded().closes() ? Finding.Severity.WARNING : Finding.Severity.ERROR,
-              String.format(
+              Message.of(
                   "The seam between %s and %s: its sides differ by %s. That of %s is %s long, that"
                       + " of %s %s.",
                   subject.named(seam.a().panel()),
                   subject.named(seam.b().panel()),
-                  Mm.text(miss),
+                  Value.length(miss),
                   subject.name(shorter.panel()),
-                  Mm.text(length(subject, shorter)),
+                  Value.length(length(subject, shorter)),
                   subject.name(longer.panel()),
-                  Mm.text(length(subject, longer))),
-              String.format(
+                  Value.length(length(subject, longer))),
+              Message.of(
                   "Make that side of %s %s longer, or that of %s %s shorter.",
                   subject.name(shorter.panel()),
-                  Mm.text(miss),
+                  Value.length(miss),
                   subject.name(longer.panel()),
-                  Mm.text(miss)),
+                  Value.length(miss)),
               new Place.AtJoin(j),
               subject.site(seam)));
     }

@@ -5,6 +5,8 @@ import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.Senses;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Score;
 import facetwright.net.Sense;
 import java.util.ArrayList;
@@ -26,18 +28,18 @@ public final class SenseRule implements Rule {
           new Finding(
               "sense",
               Finding.Severity.WARNING,
-              String.format(
-                  Locale.ROOT,
+              Message.of(
                   "The score between %s and %s is to be a %s, but the form as it was found folds it"
-                      + " by %.1f° as a %s.",
+                      + " by %s as a %s.",
                   subject.name(score.a().panel()),
                   subject.name(score.b().panel()),
                   word(score.sense()),
-                  Math.abs(folds.get(s)),
+                  Value.foldAngle(Math.abs(folds.get(s))),
                   word(score.sense().other())),
-              "Ask for a "
-                  + word(score.sense().other())
-                  + " there, or change the lengths round it so that it can fold as asked.",
+              Message.of(
+                  "Ask for a %s there, or change the lengths round it so that it can fold as"
+                      + " asked.",
+                  word(score.sense().other())),
               new Place.AtScore(s),
               score.site()));
     }
@@ -47,16 +49,17 @@ public final class SenseRule implements Rule {
           new Finding(
               "sense",
               Finding.Severity.WARNING,
-              String.format(
+              Message.of(
                   "The score between %s and %s is to be a %s, but the form as it was found does not"
                       + " fold it at all.",
                   subject.name(score.a().panel()),
                   subject.name(score.b().panel()),
                   word(score.sense())),
-              "If it is to stay flat, give it a fold of 0. If it is to fold, another of the scores"
-                  + " that meet at its ends has to be a "
-                  + word(score.sense().other())
-                  + ": where all go one way, no more than one line of them folds.",
+              Message.of(
+                  "If it is to stay flat, give it a fold of 0. If it is to fold, another of the"
+                      + " scores that meet at its ends has to be a %s: where all go one way, no"
+                      + " more than one line of them folds.",
+                  word(score.sense().other())),
               new Place.AtScore(s),
               score.site()));
     }

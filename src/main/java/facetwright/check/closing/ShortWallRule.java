@@ -1,9 +1,11 @@
 package facetwright.check.closing;
 
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Subject;
+import facetwright.measure.Unit;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -48,30 +50,33 @@ final class ShortWallRule implements CauseRule {
   public List<Finding> find(Subject subject) {
     Map<String, List<Lack>> alike = new LinkedHashMap<>();
     for (Lack lack : lacks(subject)) {
-      alike.computeIfAbsent(why(lack) + fix(lack), _ -> new ArrayList<>()).add(lack);
+      alike
+          .computeIfAbsent(why(lack).plus(fix(lack)).in(Unit.MM), _ -> new ArrayList<>())
+          .add(lack);
     }
     return alike.values().stream().map(lacks -> finding(subject, lacks)).toList();
   }
 
   @Override
-  public Optional<String> words(Subject subject) {
+  public Optional<Message> words(Subject subject) {
     return lacks(subject).stream()
         .findFirst()
         .map(
             lack ->
                 lack.isOfLength()
-                    ? String.format(
+                    ? Message.of(
                         "its walls are %s long and have to be %s long at least%s",
-                        Mm.text(lack.row.length()), Mm.atLeast(lack.needed), out(lack))
-                    : "the points of its pinched columns reach past each other in the middle");
+                        Value.length(lack.row.length()), Value.atLeast(lack.needed), out(lack))
+                    : Message.text(
+                        "the points of its pinched columns reach past each other in the middle"));
   }
 
-  private static String out(Lack lack) {
+  private static Message out(Lack lack) {
     return lack.isRightOut()
-        ? ", or their points have to go out"
+        ? Message.text(", or their points have to go out")
         : lack.row.isInward() && lack.needed > lack.row.reach()
-            ? ", or " + Mm.atLeast(lack.row.reach()) + " where the points go out"
-            : "";
+            ? Message.of(", or %s where the points go out", Value.atLeast(lack.row.reach()))
+            : Message.EMPTY;
   }
 
   private static Finding finding(Subject subject, List<Lack> lacks) {
@@ -80,47 +85,50 @@ final class ShortWallRule implements CauseRule {
     return new Finding(
         "short-wall",
         Finding.Severity.ERROR,
-        String.format(
-            "%s and %d other walls like it are %s long%s",
+        Message.of(
+            "%s and %s other walls like it are %s long%s",
             subject.named(wall),
             lacks.size() * first.row.pinched() - 1,
-            Mm.text(first.row.length()),
+            Value.length(first.row.length()),
             why(first)),
         fix(first),
         new Place.AtPanel(wall),
         subject.panel(wall).site());
   }
 
-  private static String why(Lack lack) {
-    String columns = lack.row.pinched() + " pinched columns of " + Mm.text(lack.row.column());
+  private static Message why(Lack lack) {
+    Message columns =
+        Message.of("%s pinched columns of %s", lack.row.pinched(), Value.length(lack.row.column()));
     if (!lack.isOfLength()) {
-      return ": the points of " + columns + " go in so far that they reach past each other.";
+      return Message.of(
+          ": the points of %s go in so far that they reach past each other.", columns);
     }
     return lack.row.isShort()
-        ? ", too short to lean in so far that " + columns + " close."
-        : ", so short and flat that the points of "
-            + columns
-            + " go in below the waist, through the row beyond.";
+        ? Message.of(", too short to lean in so far that %s close.", columns)
+        : Message.of(
+            ", so short and flat that the points of %s go in below the waist, through the row"
+                + " beyond.",
+            columns);
   }
 
-  private static String fix(Lack lack) {
-    List<String> ways = new ArrayList<>();
+  private static Message fix(Lack lack) {
+    List<Message> ways = new ArrayList<>();
     if (lack.isOfLength()) {
-      ways.add("make the walls " + Mm.atLeast(lack.needed) + " long or longer");
+      ways.add(Message.of("make the walls %s long or longer", Value.atLeast(lack.needed)));
     }
     if (lack.scales || !lack.isOfLength()) {
-      ways.add("make the pinched columns " + Mm.atMost(lack.widest()) + " wide or narrower");
+      ways.add(
+          Message.of("make the pinched columns %s wide or narrower", Value.atMost(lack.widest())));
     }
     if (lack.isRightOut()) {
-      ways.add("let the points go out: gusset({ point: \"out\" })");
+      ways.add(Message.text("let the points go out: gusset({ point: \"out\" })"));
     } else if (lack.row.isInward() && lack.needed > lack.row.reach()) {
       ways.add(
-          "let the points go out, gusset({ point: \"out\" }), with walls of "
-              + Mm.atLeast(lack.row.reach())
-              + " or longer");
+          Message.of(
+              "let the points go out, gusset({ point: \"out\" }), with walls of %s or longer",
+              Value.atLeast(lack.row.reach())));
     }
-    String all = String.join(", or ", ways);
-    return Character.toUpperCase(all.charAt(0)) + all.substring(1) + ".";
+    return Message.join(", or ", ways).capital().plus(".");
   }
 
   private static List<Lack> lacks(Subject subject) {

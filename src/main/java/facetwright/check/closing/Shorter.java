@@ -7,6 +7,8 @@ import facetwright.geom.Motion3;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.PanelRole;
@@ -27,7 +29,7 @@ final class Shorter {
    * Of two that pass through each other the one with less to take off, the tab where one is; empty
    * where nothing can be taken off.
    */
-  static Optional<String> words(Subject subject, Collision c) {
+  static Optional<Message> words(Subject subject, Collision c) {
     boolean ofTab = c.isOfTab(subject.net());
     double a = ofTab && !isTab(subject, c.a()) ? Double.NaN : excess(subject, c.a(), c);
     double b = ofTab && !isTab(subject, c.b()) ? Double.NaN : excess(subject, c.b(), c);
@@ -37,11 +39,9 @@ final class Shorter {
     int panel = Double.isNaN(b) || a <= b ? c.a() : c.b();
     String shorter = ofTab ? " shallower." : " shorter.";
     return Optional.of(
-        "Make "
-            + subject.name(panel)
-            + " at least "
-            + Mm.atLeast(panel == c.a() ? a : b)
-            + shorter);
+        Message.of(
+            "Make %s at least %s%s",
+            subject.name(panel), Value.atLeast(panel == c.a() ? a : b), shorter));
   }
 
   private static boolean isTab(Subject subject, int panel) {

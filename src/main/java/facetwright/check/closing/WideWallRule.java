@@ -1,11 +1,12 @@
 package facetwright.check.closing;
 
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.Closure;
 import facetwright.geom.Segment2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.EdgeRef;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -45,24 +46,26 @@ final class WideWallRule implements CauseRule {
                 new Finding(
                     "wide-wall",
                     Finding.Severity.ERROR,
-                    subject.named(w.wall) + words(w) + ".",
-                    String.format(
+                    Message.of("%s%s.", subject.named(w.wall), words(w)),
+                    Message.of(
                         "Make it %s wide or narrower, or the others %s wider in all.",
-                        Mm.atMost(w.others), Mm.atLeast(w.wide - w.others)),
+                        Value.atMost(w.others), Value.atLeast(w.wide - w.others)),
                     new Place.AtPanel(w.wall),
                     subject.panel(w.wall).site()))
         .toList();
   }
 
   @Override
-  public Optional<String> words(Subject subject) {
-    return wide(subject).stream().findFirst().map(w -> subject.name(w.wall) + words(w));
+  public Optional<Message> words(Subject subject) {
+    return wide(subject).stream()
+        .findFirst()
+        .map(w -> Message.of("%s%s", subject.name(w.wall), words(w)));
   }
 
-  private static String words(Wide w) {
-    return String.format(
+  private static Message words(Wide w) {
+    return Message.of(
         " is %s wide, wider than the other walls round it together, which are %s",
-        Mm.text(w.wide), Mm.text(w.others));
+        Value.length(w.wide), Value.length(w.others));
   }
 
   private static List<Wide> wide(Subject subject) {

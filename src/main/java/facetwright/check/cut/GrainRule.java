@@ -6,6 +6,7 @@ import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
 import facetwright.net.sheet.Stock;
 import facetwright.words.Site;
 import java.util.List;
@@ -38,11 +39,13 @@ public final class GrainRule implements Rule {
         new Finding(
             "grain",
             Finding.Severity.NOTE,
-            across
-                + " of the "
-                + longs.size()
-                + " long scores run across the grain of the sheet, where card cracks more easily.",
-            "Turn the net a quarter on the sheet, or take a sheet with its grain the other way.",
+            Message.of(
+                "%s of the %s long scores run across the grain of the sheet, where card cracks more"
+                    + " easily.",
+                across, longs.size()),
+            Message.text(
+                "Turn the net a quarter on the sheet, or take a sheet with its grain the other"
+                    + " way."),
             new Place.WholeNet(),
             Site.NONE));
   }

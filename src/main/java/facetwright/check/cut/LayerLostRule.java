@@ -1,7 +1,6 @@
 package facetwright.check.cut;
 
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
@@ -9,6 +8,8 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Layer;
 import facetwright.net.Opening;
 import facetwright.net.Panel;
@@ -33,16 +34,15 @@ public final class LayerLostRule implements Rule {
           new Finding(
               "layer-lost",
               Finding.Severity.WARNING,
-              "A reveal of "
-                  + Mm.text(layer.reveal())
-                  + " leaves no paper on "
-                  + subject.name(layer.panel())
-                  + " as wide as "
-                  + Mm.text(Layer.NARROWEST)
-                  + ": the layer is left out.",
+              Message.of(
+                  "A reveal of %s leaves no paper on %s as wide as %s: the layer is left out.",
+                  Value.length(layer.reveal()),
+                  subject.name(layer.panel()),
+                  Value.length(Layer.NARROWEST)),
               most >= NEAR
-                  ? "Make the reveal " + Mm.atMost(most) + " or less, or leave the layer out."
-                  : "Leave the layer out: the panel is too narrow for it.",
+                  ? Message.of(
+                      "Make the reveal %s or less, or leave the layer out.", Value.atMost(most))
+                  : Message.text("Leave the layer out: the panel is too narrow for it."),
               new Place.AtPanel(layer.panel()),
               layer.site()));
     }

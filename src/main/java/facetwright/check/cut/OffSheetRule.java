@@ -1,12 +1,13 @@
 package facetwright.check.cut;
 
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSize;
@@ -29,7 +30,7 @@ public final class OffSheetRule implements Rule {
     }
     Optional<SheetSize> larger = larger(subject.laid());
     List<Mend> mends = larger.<Mend>map(s -> new Mend.Sheet(s.name())).stream().toList();
-    String fix = fix(larger, percent(subject.laid()));
+    Message fix = fix(larger, percent(subject.laid()));
     List<Finding> found = new ArrayList<>();
     int[] piece = subject.net().pieceOfPanel();
     for (int n = 0; n < subject.net().pieces(); n++) {
@@ -51,9 +52,9 @@ public final class OffSheetRule implements Rule {
           new Finding(
               "off-sheet",
               Finding.Severity.ERROR,
-              "The net does not fit the "
-                  + subject.laid().stock().name()
-                  + " sheet with its margin.",
+              Message.of(
+                  "The net does not fit the %s sheet with its margin.",
+                  subject.laid().stock().name()),
               fix,
               new Place.WholeNet(),
               Site.NONE,
@@ -63,7 +64,7 @@ public final class OffSheetRule implements Rule {
   }
 
   private static Finding finding(
-      Subject subject, String message, String fix, int panel, List<Mend> mends) {
+      Subject subject, Message message, Message fix, int panel, List<Mend> mends) {
     return new Finding(
         "off-sheet",
         Finding.Severity.ERROR,
@@ -78,36 +79,36 @@ public final class OffSheetRule implements Rule {
     return laid.sheetBoxes().stream().anyMatch(sheet -> sheet.holds(box, LengthTolerance.FINE));
   }
 
-  private static String message(Subject subject, Box2 box, int first) {
+  private static Message message(Subject subject, Box2 box, int first) {
     Stock stock = subject.laid().stock();
-    List<String> over = new ArrayList<>();
+    List<Message> over = new ArrayList<>();
     if (box.width() > stock.width()) {
-      over.add(Mm.text(box.width() - stock.width()) + " too wide");
+      over.add(Message.of("%s too wide", Value.length(box.width() - stock.width())));
     }
     if (box.height() > stock.height()) {
-      over.add(Mm.text(box.height() - stock.height()) + " too high");
+      over.add(Message.of("%s too high", Value.length(box.height() - stock.height())));
     }
-    return String.format(
+    return Message.of(
         "The piece with %s is %s wide and %s high; the %s sheet is %s wide and %s high%s.",
         subject.name(first),
-        Mm.text(box.width()),
-        Mm.text(box.height()),
+        Value.length(box.width()),
+        Value.length(box.height()),
         stock.name(),
-        Mm.text(stock.width()),
-        Mm.text(stock.height()),
-        over.isEmpty() ? "" : ": " + String.join(" and ", over));
+        Value.length(stock.width()),
+        Value.length(stock.height()),
+        over.isEmpty() ? "" : Message.of(": %s", Message.join(" and ", over)));
   }
 
-  private static String fix(Optional<SheetSize> larger, int percent) {
-    String smaller =
+  private static Message fix(Optional<SheetSize> larger, int percent) {
+    Message smaller =
         percent < 1
-            ? "Make it smaller, or divide it into more pieces."
-            : "Make it smaller, at "
-                + percent
-                + " % or less of every length, tabs and borders too, or divide it into more"
-                + " pieces.";
+            ? Message.text("Make it smaller, or divide it into more pieces.")
+            : Message.of(
+                "Make it smaller, at %s or less of every length, tabs and borders too, or divide"
+                    + " it into more pieces.",
+                Value.share(percent / 100.0));
     return larger
-        .map(size -> "Use a larger sheet: " + size.name() + " would do. " + smaller)
+        .map(size -> Message.of("Use a larger sheet: %s would do. %s", size.name(), smaller))
         .orElse(smaller);
   }
 

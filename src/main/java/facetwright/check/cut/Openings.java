@@ -1,10 +1,11 @@
 package facetwright.check.cut;
 
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Subject;
 import facetwright.geom.Segment2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Clearance;
 import facetwright.net.Opening;
 import facetwright.net.OpeningMends;
@@ -37,13 +38,13 @@ final class Openings {
             new Finding(
                 rule,
                 Finding.Severity.WARNING,
-                String.format(
+                Message.of(
                     "A %s in %s comes within %s of %s.",
-                    opening.word(), subject.name(p), Mm.text(room), side),
-                String.format(
+                    opening.word(), subject.name(p), Value.length(room), side),
+                Message.of(
                     "Leave at least %s, or the strip between may give way: move it %s inward or"
                         + " make it smaller.",
-                    Mm.text(least), Mm.atLeast(least - room)),
+                    Value.length(least), Value.atLeast(least - room)),
                 new Place.AtPanel(p),
                 opening.site().isKnown() ? opening.site() : subject.panel(p).site(),
                 mends.computeIfAbsent(opening.site(), s -> mends(subject, s))));

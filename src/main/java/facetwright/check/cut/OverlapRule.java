@@ -1,10 +1,11 @@
 package facetwright.check.cut;
 
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Overlap;
 import facetwright.net.Overlaps;
 import facetwright.net.PanelRole;
@@ -26,12 +27,14 @@ public final class OverlapRule implements Rule {
     return new Finding(
         NAME,
         Finding.Severity.ERROR,
-        String.format(
+        Message.of(
             "%s and %s share %s of the sheet: they can't both be cut from it.",
-            subject.name(o.a()), subject.name(o.b()), Mm.area(o.area())),
+            subject.name(o.a()), subject.name(o.b()), Value.area(o.area())),
         tab
-            ? "Make the tab shallower, bevel it more, or put it on the other side of its seam."
-            : "Cut one of them loose and join it by a tab, or hang it on another side.",
+            ? Message.text(
+                "Make the tab shallower, bevel it more, or put it on the other side of its seam.")
+            : Message.text(
+                "Cut one of them loose and join it by a tab, or hang it on another side."),
         new Place.AtPanel(o.b()),
         subject.panel(o.b()).site());
   }

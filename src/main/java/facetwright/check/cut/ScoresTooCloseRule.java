@@ -1,11 +1,12 @@
 package facetwright.check.cut;
 
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.geom.Segment2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Score;
 import facetwright.words.Site;
 import java.util.ArrayList;
@@ -31,15 +32,15 @@ public final class ScoresTooCloseRule implements Rule {
             new Finding(
                 "scores-too-close",
                 Finding.Severity.WARNING,
-                String.format(
+                Message.of(
                     "Two scores of %s are only %s apart; card %s thick needs %s to fold twice.",
                     subject.name(p),
-                    Mm.text(strip),
-                    Mm.text(subject.laid().stock().caliper()),
-                    Mm.atLeast(least)),
-                "Move them "
-                    + Mm.atLeast(least - strip)
-                    + " farther apart, use one score, or use thinner card.",
+                    Value.length(strip),
+                    Value.length(subject.laid().stock().caliper()),
+                    Value.atLeast(least)),
+                Message.of(
+                    "Move them %s farther apart, use one score, or use thinner card.",
+                    Value.atLeast(least - strip)),
                 new Place.AtPanel(p),
                 site(subject, p)));
       }

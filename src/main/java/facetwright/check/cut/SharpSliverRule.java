@@ -6,6 +6,8 @@ import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.geom.Planar;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.algorithm.MinimumDiameter;
@@ -25,11 +27,10 @@ public final class SharpSliverRule implements Rule {
             new Finding(
                 "sharp-sliver",
                 Finding.Severity.WARNING,
-                subject.name(p)
-                    + (width < Mm.LEAST ? " is " : " is only ")
-                    + Mm.text(width)
-                    + " wide: it is hard to cut and to crease.",
-                "Make it at least " + Mm.text(LEAST) + " wide, or leave it out.",
+                Message.of(
+                    "%s %s %s wide: it is hard to cut and to crease.",
+                    subject.name(p), width < Mm.LEAST ? "is" : "is only", Value.length(width)),
+                Message.of("Make it at least %s wide, or leave it out.", Value.length(LEAST)),
                 new Place.AtPanel(p),
                 subject.panel(p).site()));
       }

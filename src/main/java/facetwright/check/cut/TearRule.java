@@ -6,6 +6,8 @@ import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.ScoreGap;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Score;
 import java.util.Comparator;
 import java.util.List;
@@ -29,17 +31,17 @@ public final class TearRule implements Rule {
         new Finding(
             "tear",
             subject.folded().closes() ? Finding.Severity.WARNING : Finding.Severity.ERROR,
-            String.format(
+            Message.of(
                 "The card would tear or buckle by %s at %s%s: the fold angles round its end do not"
                     + " agree.",
-                Mm.text(worst.mm()),
+                Value.length(worst.mm()),
                 subject.name(score),
                 others == 0
                     ? ""
                     : others == 1
                         ? ", and by up to as much at one other"
-                        : ", and by up to as much at " + others + " others"),
-            "Change one of the fold angles there, or cut the score open.",
+                        : Message.of(", and by up to as much at %s others", others)),
+            Message.text("Change one of the fold angles there, or cut the score open."),
             new Place.AtScore(worst.score()),
             score.site()));
   }

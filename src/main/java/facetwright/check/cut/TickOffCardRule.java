@@ -7,6 +7,8 @@ import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.geom.Planar;
 import facetwright.geom.Segment2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Panel;
 import facetwright.net.Tick;
 import java.util.ArrayList;
@@ -27,11 +29,11 @@ public final class TickOffCardRule implements Rule {
             new Finding(
                 "tick-off-card",
                 Finding.Severity.WARNING,
-                Mm.text(off)
-                    + " of a tick, "
-                    + Mm.text(tick.mark().length())
-                    + " long in all, lies off the card.",
-                "Draw it between places of its panel, counted from the panel's own corner.",
+                Message.of(
+                    "%s of a tick, %s long in all, lies off the card.",
+                    Value.length(off), Value.length(tick.mark().length())),
+                Message.text(
+                    "Draw it between places of its panel, counted from the panel's own corner."),
                 new Place.WholeNet(),
                 tick.site()));
       }

@@ -1,7 +1,7 @@
 package facetwright.check.finding;
 
-import facetwright.measure.LengthWords;
 import facetwright.measure.Unit;
+import facetwright.message.Message;
 import facetwright.words.Mend;
 import facetwright.words.Site;
 import java.io.Serializable;
@@ -12,41 +12,58 @@ import java.util.List;
  *
  * @param rule short name of the rule, such as "off-sheet"
  * @param severity how bad it is
- * @param message what is wrong, where and why, in plain words
- * @param fix what to do about it
+ * @param what is wrong, where and why, in plain words
+ * @param remedy what to do about it
  * @param place where in the net
  * @param site where in the script
  * @param mends changes of the script's text that would put it right
+ * @param unit what its reader reads it in
  */
 public record Finding(
     String rule,
     Severity severity,
-    String message,
-    String fix,
+    Message what,
+    Message remedy,
     Place place,
     Site site,
-    List<Mend> mends)
+    List<Mend> mends,
+    Unit unit)
     implements Serializable {
   public Finding {
     mends = List.copyOf(mends);
   }
 
-  /** One that no change of the script's text is known for. */
+  /** One that is read in millimetres. */
   public Finding(
-      String rule, Severity severity, String message, String fix, Place place, Site site) {
-    this(rule, severity, message, fix, place, site, List.of());
+      String rule,
+      Severity severity,
+      Message what,
+      Message remedy,
+      Place place,
+      Site site,
+      List<Mend> mends) {
+    this(rule, severity, what, remedy, place, site, mends, Unit.MM);
   }
 
-  /** The same with its lengths in the design's own unit. */
-  public Finding in(Unit unit) {
-    return new Finding(
-        rule,
-        severity,
-        LengthWords.in(unit, message),
-        LengthWords.in(unit, fix),
-        place,
-        site,
-        mends);
+  /** One that no change of the script's text is known for. */
+  public Finding(
+      String rule, Severity severity, Message what, Message remedy, Place place, Site site) {
+    this(rule, severity, what, remedy, place, site, List.of());
+  }
+
+  /** The same for who reads another unit. */
+  public Finding in(Unit other) {
+    return new Finding(rule, severity, what, remedy, place, site, mends, other);
+  }
+
+  /** What is wrong, as its reader reads it. */
+  public String message() {
+    return what.in(unit);
+  }
+
+  /** What to do about it, as its reader reads it. */
+  public String fix() {
+    return remedy.in(unit);
   }
 
   /** How bad a finding is. */

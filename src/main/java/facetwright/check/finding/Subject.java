@@ -2,6 +2,8 @@ package facetwright.check.finding;
 
 import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Segment2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Panel;
@@ -28,21 +30,21 @@ public record Subject(Laid laid, FoldedForm folded) {
   }
 
   /** A panel's name in quotes. */
-  public String name(int index) {
-    return "\"" + panel(index).name() + "\"";
+  public Value.Name name(int index) {
+    return Value.name(panel(index).name());
   }
 
   /** A panel's name with the script line that made it, where that is known. */
-  public String named(int index) {
-    Site site = panel(index).site();
-    return name(index) + (site.isKnown() ? " (line " + site.line() + ")" : "");
+  public Value.Name named(int index) {
+    return new Value.Name(panel(index).name(), panel(index).site().line());
   }
 
   /** How a join is called in a message. */
-  public String name(Join join) {
+  public Message name(Join join) {
     return switch (join) {
-      case Join.Seam s -> "the seam between " + name(s.a().panel()) + " and " + name(s.b().panel());
-      case Join.Lap l -> "the lap of " + name(l.under()) + " under " + name(l.over());
+      case Join.Seam s ->
+          Message.of("the seam between %s and %s", name(s.a().panel()), name(s.b().panel()));
+      case Join.Lap l -> Message.of("the lap of %s under %s", name(l.under()), name(l.over()));
     };
   }
 
@@ -57,8 +59,9 @@ public record Subject(Laid laid, FoldedForm folded) {
   }
 
   /** How a score is called in a message. */
-  public String name(Score score) {
-    return "the score between " + name(score.a().panel()) + " and " + name(score.b().panel());
+  public Message name(Score score) {
+    return Message.of(
+        "the score between %s and %s", name(score.a().panel()), name(score.b().panel()));
   }
 
   /** For each panel its scored sides, in order. */

@@ -2,15 +2,15 @@ package facetwright.check.fit;
 
 import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
+import facetwright.measure.Unit;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.words.Mend;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * What a rule finds again and again, told once: findings of one place in the script that read alike
@@ -23,20 +23,17 @@ public final class Alike {
   /** So many of the others are named. */
   private static final int NAMED = 3;
 
-  /** The name of a panel, and where it was made. */
-  private static final Pattern NAME = Pattern.compile("(\"[^\"]*\")( \\(line \\d+\\))?");
-
-  /** What a message is about: the panel that it names first, or the two. */
-  private static final Pattern SUBJECT = Pattern.compile(NAME.pattern() + "( and \"[^\"]*\")?");
+  /** Between two panels that a message is about. */
+  private static final Message.Literal AND = new Message.Literal(" and ");
 
   private record Kind(
       Finding.Severity severity, String message, String fix, Site site, List<Mend> mends) {
     private static Kind of(Finding f) {
-      return new Kind(f.severity(), masked(f.message()), masked(f.fix()), f.site(), f.mends());
+      return new Kind(f.severity(), masked(f.what()), masked(f.remedy()), f.site(), f.mends());
     }
 
-    private static String masked(String words) {
-      return NAME.matcher(words).replaceAll("*");
+    private static String masked(Message words) {
+      return words.with(v -> v instanceof Value.Name ? Value.name("") : v).in(Unit.MM);
     }
   }
 
@@ -58,24 +55,38 @@ public final class Alike {
     if (others == 0) {
       return first;
     }
-    String names =
-        alike.stream().skip(1).limit(NAMED).map(Alike::subject).collect(Collectors.joining("; "));
+    Message names =
+        Message.join("; ", alike.stream().skip(1).limit(NAMED).map(Alike::subject).toList());
     String more = others > NAMED ? "; and " + (others - NAMED) + " more" : "";
     return new Finding(
         first.rule(),
         first.severity(),
-        first.message() + " The same holds for " + names + more + ".",
-        first.fix(),
+        first.what().plus(Message.of(" The same holds for %s%s.", names, more)),
+        first.remedy(),
         first.place(),
         first.site(),
         first.mends());
   }
 
-  private static String subject(Finding finding) {
-    Matcher about = SUBJECT.matcher(finding.message());
-    return about.find()
-        ? about.group(1) + (about.group(3) == null ? "" : about.group(3))
-        : "another";
+  /** What a message is about: the panel that it names first, or the two. */
+  private static Message subject(Finding finding) {
+    List<Message.Part> parts = finding.what().parts();
+    for (int i = 0; i < parts.size(); i++) {
+      if (parts.get(i) instanceof Value.Name one) {
+        boolean areTwo =
+            i + 2 < parts.size()
+                && parts.get(i + 1).equals(AND)
+                && parts.get(i + 2) instanceof Value.Name;
+        return areTwo
+            ? Message.of("%s and %s", unplaced(one), unplaced((Value.Name) parts.get(i + 2)))
+            : Message.of("%s", unplaced(one));
+      }
+    }
+    return Message.text("another");
+  }
+
+  private static Value.Name unplaced(Value.Name panel) {
+    return Value.name(panel.name());
   }
 
   private static List<Finding> few(List<Finding> found) {
@@ -88,8 +99,8 @@ public final class Alike {
         new Finding(
             like.rule(),
             like.severity(),
-            (found.size() - MOST_OF_A_KIND) + " more like this.",
-            like.fix(),
+            Message.of("%s more like this.", found.size() - MOST_OF_A_KIND),
+            like.remedy(),
             new Place.WholeNet(),
             Site.NONE));
     return few;

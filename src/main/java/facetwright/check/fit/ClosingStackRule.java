@@ -5,11 +5,12 @@ import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Join;
 import facetwright.net.PanelRole;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * Panels that lie on each other where a panel is glued over them, or so many that no pressing makes
@@ -45,23 +46,24 @@ public final class ClosingStackRule implements Rule {
 
   private static Finding finding(Subject subject, ClosingStack stack) {
     double thick = stack.thickness();
-    String names =
-        stack.panels().stream().limit(NAMED).map(subject::name).collect(Collectors.joining(", "));
+    Message names =
+        Message.join(", ", stack.panels().stream().limit(NAMED).map(subject::name).toList());
     int last = stack.panels().getLast();
     return new Finding(
         "closing-stack",
         thick > Mm.MISFIT ? Finding.Severity.WARNING : Finding.Severity.NOTE,
-        String.format(
-            "%d panels lie on each other when folded (%s%s): the card is %s thick there, and what"
+        Message.of(
+            "%s panels lie on each other when folded (%s%s): the card is %s thick there, and what"
                 + " closes over it stands off by as much.",
             stack.panels().size(),
             names,
             stack.panels().size() > NAMED ? " and more" : "",
-            Mm.text(thick)),
+            Value.length(thick)),
         stack.panels().stream().anyMatch(p -> subject.panel(p).role() == PanelRole.TAB)
-            ? "Make the tabs shallower or bevel their ends more, so that fewer meet in one place;"
-                + " or take thinner card."
-            : "Take thinner card, or give what closes over it that much more room.",
+            ? Message.text(
+                "Make the tabs shallower or bevel their ends more, so that fewer meet in one place;"
+                    + " or take thinner card.")
+            : Message.text("Take thinner card, or give what closes over it that much more room."),
         new Place.AtPanel(last),
         subject.panel(last).site());
   }

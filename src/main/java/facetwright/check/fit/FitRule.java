@@ -6,6 +6,7 @@ import facetwright.check.finding.Outlines;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.Closure;
+import facetwright.message.Message;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -45,7 +46,7 @@ public final class FitRule implements Rule {
   }
 
   /** What does not go together though its names say it should, in words; empty where all does. */
-  public static Optional<String> words(Subject subject) {
+  public static Optional<Message> words(Subject subject) {
     double caliper = subject.laid().stock().caliper();
     return slips(subject).stream()
         .filter(Slip::isTight)

@@ -5,8 +5,10 @@ import facetwright.check.finding.Mm;
 import facetwright.check.finding.Outlines;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Subject;
+import facetwright.measure.Unit;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.words.Decimals;
-import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -55,10 +57,10 @@ final class FitText {
   }
 
   /** In the design's first sentence. */
-  String verdict() {
+  Message verdict() {
     return isLid
-        ? "the " + outer + " with " + name(slip.outer()) + " does not go over the " + inner
-        : "the " + inner + " with " + name(slip.into()) + " does not go into the " + outer;
+        ? Message.of("the %s with %s does not go over the %s", outer, name(slip.outer()), inner)
+        : Message.of("the %s with %s does not go into the %s", inner, name(slip.into()), outer);
   }
 
   Finding finding() {
@@ -72,84 +74,76 @@ final class FitText {
         subject.panel(panel).site());
   }
 
-  private String message() {
-    String one = "the " + outer + " with " + name(slip.outer());
-    String other = "the " + inner + " with " + name(slip.into());
-    String sizes =
+  private Message message() {
+    Message one = Message.of("the %s with %s", outer, name(slip.outer()));
+    Message other = Message.of("the %s with %s", inner, name(slip.into()));
+    Message sizes =
         switch (slip.shape()) {
           case RECTANGLE ->
-              one
-                  + " is "
-                  + size(slip.outer(0), slip.outer(1))
-                  + " and "
-                  + other
-                  + " "
-                  + size(slip.inner().get(0), slip.inner().get(1))
-                  + (slip.isEndOn() ? " seen from where it goes in" : "");
+              Message.of(
+                  "%s is %s and %s %s%s",
+                  one,
+                  size(slip.outer(0), slip.outer(1)),
+                  other,
+                  size(slip.inner().get(0), slip.inner().get(1)),
+                  slip.isEndOn() ? " seen from where it goes in" : "");
           case REGULAR ->
-              "the sides of "
-                  + one
-                  + " are "
-                  + Mm.text(slip.outer(0))
-                  + " long and those of "
-                  + other
-                  + " "
-                  + Mm.text(slip.inner().getFirst());
-          case OTHER -> one + how() + other;
+              Message.of(
+                  "the sides of %s are %s long and those of %s %s",
+                  one, Value.length(slip.outer(0)), other, Value.length(slip.inner().getFirst()));
+          case OTHER -> Message.of("%s is %s %s", one, how(), other);
         };
-    String start = (isTold() || !isLid ? "" : "If the one is to go over the other: ") + sizes;
-    String thick = ". The card is " + Mm.text(caliper) + " thick, so ";
-    String what;
+    Message start =
+        isTold() || !isLid ? sizes : Message.of("If the one is to go over the other: %s", sizes);
+    Message what;
     if (slip.isTight()) {
-      what = isLid ? "the " + outer + " does not go over it" : "the " + inner + " does not go in";
-      what += drops() ? "; it drops in" : "";
+      what =
+          Message.of(
+              "the %s%s",
+              isLid ? outer + " does not go over it" : inner + " does not go in",
+              drops() ? "; it drops in" : "");
     } else {
       what =
-          (isLid ? "the " + outer + " lies" : "the " + inner + " is")
-              + " loose, with "
-              + Mm.text(slip.most())
-              + " more room across than the card takes";
+          Message.of(
+              "the %s loose, with %s more room across than the card takes",
+              isLid ? outer + " lies" : inner + " is", Value.length(slip.most()));
     }
-    return Sentence.capital(start) + thick + what + ".";
+    return Message.of(
+        "%s. The card is %s thick, so %s.", start.capital(), Value.length(caliper), what);
   }
 
-  private String how() {
+  /** How an opening compares with what goes into it. */
+  private Message how() {
     double room = slip.least() / 2 + caliper;
     if (Math.abs(room) < Mm.LEAST) {
-      return " is exactly as wide as ";
+      return Message.text("exactly as wide as");
     }
-    return " is "
-        + Mm.text(Math.abs(room))
-        + (room > 0 ? " wider" : " narrower")
-        + " on a side than ";
+    return Message.of(
+        "%s %s on a side than", Value.length(Math.abs(room)), room > 0 ? "wider" : "narrower");
   }
 
   /** Of an opening or of what goes in, in the order of the opening's sides, the longer first. */
-  private String size(double first, double second) {
+  private Value size(double first, double second) {
     boolean isTurned = slip.outer(0) < slip.outer(1);
-    return Mm.number(isTurned ? second : first)
-        + " × "
-        + Mm.number(isTurned ? first : second)
-        + " mm";
+    return Value.size(isTurned ? second : first, isTurned ? first : second);
   }
 
-  private String fix() {
+  private Message fix() {
     String use = drops() ? " If it is meant to lie inside, call it an insert." : "";
     if (slip.shape() == Slip.Shape.OTHER) {
-      return other() + "." + use;
+      return Message.of("%s.%s", other(), use);
     }
-    String smaller = slip.isTight() ? measures(false) : "";
-    return "Make the "
-        + outer
-        + " "
-        + measures(true)
-        + (smaller.isEmpty() ? "" : ", or the " + inner + " " + smaller)
-        + "."
-        + use;
+    Message smaller = slip.isTight() ? measures(false) : Message.EMPTY;
+    return Message.of(
+        "Make the %s %s%s.%s",
+        outer,
+        measures(true),
+        smaller.isEmpty() ? "" : Message.of(", or the %s %s", inner, smaller),
+        use);
   }
 
   /** What the one of them has to measure, and how much that changes its numbers. */
-  private String measures(boolean isOuter) {
+  private Message measures(boolean isOuter) {
     return slip.shape() == Slip.Shape.RECTANGLE ? rectangle(isOuter) : regular(isOuter);
   }
 
@@ -161,8 +155,8 @@ final class FitText {
     return clear > Slip.LOOSE + Slip.LEAST ? Slip.EASY - clear : 0;
   }
 
-  private String rectangle(boolean isOuter) {
-    List<String> changes = new ArrayList<>();
+  private Message rectangle(boolean isOuter) {
+    List<Message> changes = new ArrayList<>();
     double[] made = new double[2];
     for (int side = 0; side < 2; side++) {
       double is = isOuter ? slip.outer(side) : slip.inner().get(side);
@@ -170,18 +164,21 @@ final class FitText {
       double more = made(is, isOuter ? grows : -Math.max(0, grows)) - is;
       made[side] = is + more;
       if (grows != 0) {
-        String by = Mm.text(Math.abs(more)) + (more > 0 ? " more" : " less");
         changes.add(
-            slip.outer(0) < slip.outer(1) ? 0 : changes.size(), by + " than its " + Mm.text(is));
+            slip.outer(0) < slip.outer(1) ? 0 : changes.size(),
+            Message.of(
+                "%s %s than its %s",
+                Value.length(Math.abs(more)), more > 0 ? "more" : "less", Value.length(is)));
       }
     }
     if (Math.min(made[0], made[1]) < 1) {
-      return "";
+      return Message.EMPTY;
     }
-    if (changes.size() == 2 && changes.getFirst().equals(changes.getLast())) {
+    if (changes.size() == 2
+        && changes.getFirst().in(Unit.MM).equals(changes.getLast().in(Unit.MM))) {
       changes.removeLast();
     }
-    return size(made[0], made[1]) + " (" + String.join(" and ", changes) + ")";
+    return Message.of("%s (%s)", size(made[0], made[1]), Message.join(" and ", changes));
   }
 
   /** A length that grows or shrinks by so much at least, in hundredths of a millimetre. */
@@ -193,36 +190,36 @@ final class FitText {
     return Math.ceil(100 * mm - 1e-6) / 100;
   }
 
-  private String regular(boolean isOuter) {
+  private Message regular(boolean isOuter) {
     int n = slip.mouth().outline().size();
     double grows = grows(slip.least());
     double is = isOuter ? slip.outer(0) : slip.inner().getFirst();
     double side = made(is, (isOuter ? grows : -grows) * Math.tan(Math.PI / n));
     double radius = 1 / (2 * Math.sin(Math.PI / n));
     return side < 1
-        ? ""
-        : String.format(
+        ? Message.EMPTY
+        : Message.of(
             "%s on a side instead of %s (%s from its middle to a corner instead of %s)",
-            Mm.text(side),
-            Mm.text(is),
-            Mm.text(isOuter ? up(side * radius) : -up(-side * radius)),
-            Mm.text(is * radius));
+            Value.length(side),
+            Value.length(is),
+            Value.length(isOuter ? up(side * radius) : -up(-side * radius)),
+            Value.length(is * radius));
   }
 
   /** Set off evenly, or made larger as a whole, which sets every side off as much at least. */
-  private String other() {
+  private Message other() {
     double by = grows(slip.least()) / 2;
     double in = Outlines.inRadius(slip.mouth().outline());
     double times = Math.ceil(1e4 * (1 + by / in)) / 1e4;
-    String set =
-        String.format(
+    Message set =
+        Message.of(
             "Set each side of the %s %s farther %s",
-            outer, Mm.text(up(Math.abs(by))), by > 0 ? "out" : "in");
+            outer, Value.length(up(Math.abs(by))), by > 0 ? "out" : "in");
     String whole =
         in > 0 && times > 0
             ? ", as by making it " + Decimals.places(times, 4) + " times as large across"
             : "";
-    return set + whole + (by > 0 ? "; or set each side of the " + inner + " as far in" : "");
+    return set.plus(whole).plus(by > 0 ? "; or set each side of the " + inner + " as far in" : "");
   }
 
   /** A lid with other corners than all it could go over. */
@@ -231,16 +228,17 @@ final class FitText {
     return new Finding(
         FitRule.NAME,
         Finding.Severity.WARNING,
-        String.format(
-            "The %s with %s has %d corners, and nothing in this design that it could go over has"
+        Message.of(
+            "The %s with %s has %s corners, and nothing in this design that it could go over has"
                 + " the same.",
             lid.word(), subject.name(lid.panel()), corners),
-        "Give the " + lid.word() + " the sides and angles of its box, or call it something else.",
+        Message.of(
+            "Give the %s the sides and angles of its box, or call it something else.", lid.word()),
         new Place.AtPanel(lid.panel()),
         subject.panel(lid.panel()).site());
   }
 
-  private String name(Part part) {
+  private Value.Name name(Part part) {
     return subject.name(part.panel());
   }
 }

@@ -5,6 +5,8 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -60,28 +62,26 @@ record TabShape(int bevel, double depth) {
   }
 
   /** The words for a tab that stays within a region, such as the panel it is glued under. */
-  static String within(String tab, Segment2 foot, Polygon2 now, Polygon region) {
-    return words(tab, foot, now, shape -> past(shape, region) <= WITHIN);
+  static Message within(Value tab, Segment2 foot, Polygon2 now, Polygon region) {
+    return words(tab, foot, now, shape -> past(shape, region) <= WITHIN).plus(".");
   }
 
-  /** The words for a tab, or several alike, that pass. */
-  static String words(String tabs, Segment2 foot, Polygon2 now, Predicate<Polygon2> passes) {
+  /** The words for a tab, or several alike, that pass; without a full stop. */
+  static Message words(Value tabs, Segment2 foot, Polygon2 now, Predicate<Polygon2> passes) {
     Optional<TabShape> shape = of(foot, now, passes);
     if (shape.isEmpty()) {
-      return "There is no room for " + tabs + " there: take it out, or put it elsewhere.";
+      return Message.of("There is no room for %s there: take it out, or put it elsewhere", tabs);
     }
     int bevel = shape.get().bevel();
-    String deep = "at most " + Mm.atMost(shape.get().depth()) + " deep";
+    Message deep = Message.of("at most %s deep", Value.atMost(shape.get().depth()));
     if (bevel == 0) {
-      return "Make " + tabs + " " + deep + ".";
+      return Message.of("Make %s %s", tabs, deep);
     }
-    return "Bevel the ends of "
-        + tabs
-        + " by "
-        + bevel
-        + "°"
-        + (shape.get().depth() < depth(foot, now) - 1e-6 ? " and make it " + deep : "")
-        + ".";
+    return Message.of(
+        "Bevel the ends of %s by %s%s",
+        tabs,
+        Value.angle(bevel),
+        shape.get().depth() < depth(foot, now) - 1e-6 ? Message.of(" and make it %s", deep) : "");
   }
 
   /** The shape in which two tabs keep clear of each other, as deep as the deeper at most. */

@@ -13,6 +13,8 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.EdgeRef;
 import facetwright.net.PanelRole;
 import facetwright.net.Score;
@@ -106,13 +108,13 @@ public final class TabSticksOutRule implements Rule {
   }
 
   private static Finding finding(Subject subject, Folded folded, double past) {
-    String tab = subject.name(folded.tab());
+    Value.Name tab = subject.name(folded.tab());
     return new Finding(
         "tab-sticks-out",
         Finding.Severity.WARNING,
-        String.format(
+        Message.of(
             "%s, folded over the opening it stands at, sticks out %s past the rim.",
-            tab, Mm.text(past)),
+            tab, Value.length(past)),
         TabShape.within(tab, folded.foot(), folded.outline(), folded.opening()),
         new Place.AtPanel(folded.tab()),
         subject.panel(folded.tab()).site());

@@ -2,12 +2,13 @@ package facetwright.check.fit;
 
 import facetwright.check.closing.SeamLengthsRule;
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Opening;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,9 +39,9 @@ public final class TabTooBigRule implements Rule {
                 subject,
                 glued,
                 past - uneven > FAR ? Finding.Severity.ERROR : Finding.Severity.WARNING,
-                String.format(
+                Message.of(
                     "%s reaches %s past the edge of %s, under which it is glued.",
-                    subject.name(glued.tab()), Mm.text(past), subject.name(glued.host())),
+                    subject.name(glued.tab()), Value.length(past), subject.name(glued.host())),
                 TabShape.within(
                     subject.name(glued.tab()),
                     glued.foot(),
@@ -54,7 +55,7 @@ public final class TabTooBigRule implements Rule {
                   subject,
                   glued,
                   Finding.Severity.WARNING,
-                  String.format(
+                  Message.of(
                       "%s shows in a %s of %s, under which it is glued.",
                       subject.name(glued.tab()), opening.word(), subject.name(glued.host())),
                   room(subject, glued, opening)));
@@ -64,22 +65,21 @@ public final class TabTooBigRule implements Rule {
     return found;
   }
 
-  private static String room(Subject subject, Glued glued, Opening opening) {
+  private static Message room(Subject subject, Glued glued, Opening opening) {
     Polygon2 host = subject.panel(glued.host()).outline();
     Polygon window = Planar.polygon(opening.outline());
-    String shape =
-        TabShape.words(
+    return TabShape.words(
             subject.name(glued.tab()),
             glued.foot(),
             glued.lying(),
             tab ->
                 Planar.sharedArea(Planar.polygon(tab), window) <= LEAST
-                    && TabShape.past(tab, Planar.polygon(host)) <= Glued.SHALLOW);
-    return shape.substring(0, shape.length() - 1) + "; or move the opening.";
+                    && TabShape.past(tab, Planar.polygon(host)) <= Glued.SHALLOW)
+        .plus("; or move the opening.");
   }
 
   private static Finding finding(
-      Subject subject, Glued glued, Finding.Severity severity, String message, String fix) {
+      Subject subject, Glued glued, Finding.Severity severity, Message message, Message fix) {
     return new Finding(
         "tab-too-big",
         severity,

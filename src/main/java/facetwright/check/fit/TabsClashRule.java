@@ -1,10 +1,11 @@
 package facetwright.check.fit;
 
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,7 +26,7 @@ public final class TabsClashRule implements Rule {
               new Finding(
                   "tabs-clash",
                   Finding.Severity.WARNING,
-                  String.format(
+                  Message.of(
                       "%s and %s lie over each other once glued under %s: the card gets a bump"
                           + " there.",
                       subject.name(one.tab()), subject.name(two.tab()), subject.name(one.host())),
@@ -39,19 +40,16 @@ public final class TabsClashRule implements Rule {
   }
 
   /** Both of them shaped alike. */
-  private static String fix(Subject subject, Glued one, Glued two) {
+  private static Message fix(Subject subject, Glued one, Glued two) {
     return TabShape.clear(one, two)
         .map(
             s ->
-                "Bevel the ends of "
-                    + subject.name(one.tab())
-                    + " and "
-                    + subject.name(two.tab())
-                    + " by "
-                    + s.bevel()
-                    + "° and make them at most "
-                    + Mm.atMost(s.depth())
-                    + " deep.")
-        .orElse("Take one of the two out: there is no room for both.");
+                Message.of(
+                    "Bevel the ends of %s and %s by %s and make them at most %s deep.",
+                    subject.name(one.tab()),
+                    subject.name(two.tab()),
+                    Value.angle(s.bevel()),
+                    Value.atMost(s.depth())))
+        .orElse(Message.text("Take one of the two out: there is no room for both."));
   }
 }

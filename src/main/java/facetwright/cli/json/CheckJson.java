@@ -11,6 +11,7 @@ import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Measures;
 import facetwright.geom.Box2;
 import facetwright.json.JsonText;
+import facetwright.message.Message;
 import facetwright.net.Net;
 import facetwright.net.Overlaps;
 import facetwright.net.sheet.Laid;
@@ -54,8 +55,8 @@ public final class CheckJson {
         new Finding(
             "script",
             Finding.Severity.ERROR,
-            fault.getMessage(),
-            fault.remedy(),
+            Message.text(fault.getMessage()),
+            Message.text(fault.remedy()),
             new Place.WholeNet(),
             fault.site());
     return JsonText.object(

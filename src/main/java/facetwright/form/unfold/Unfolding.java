@@ -5,6 +5,7 @@ import facetwright.form.FormCheck;
 import facetwright.form.FormException;
 import facetwright.geom.SteadyOrder;
 import facetwright.geom.Vec3;
+import facetwright.message.Message;
 import facetwright.net.NetException;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -86,7 +87,7 @@ public record Unfolding(
   public UnfoldResult unfold(Form form) {
     FlatForm flat = new FlatForm(form);
     int root = baseOf(form);
-    List<String> notes = new ArrayList<>();
+    List<Message> notes = new ArrayList<>();
     List<Layout> found = drawn(flat, root);
     int tried = Math.max(1, found.size());
     if (found.isEmpty()) {
@@ -95,9 +96,10 @@ public record Unfolding(
       found = search.whole().isEmpty() ? List.of(search.fewest()) : search.whole();
       if (style != UnfoldStyle.SEARCH) {
         notes.add(
-            "This form can't be laid flat as "
-                + style.words()
-                + " without overlap, so a searched tree is used instead.");
+            Message.of(
+                "This form can't be laid flat as %s without overlap, so a searched tree is used"
+                    + " instead.",
+                style.words()));
       }
     }
     Candidate chosen = best(found);

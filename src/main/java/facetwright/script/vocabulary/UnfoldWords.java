@@ -11,6 +11,7 @@ import facetwright.form.unfold.Tabs;
 import facetwright.form.unfold.UnfoldResult;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
+import facetwright.message.Message;
 import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.sheet.Stock;
@@ -93,13 +94,13 @@ final class UnfoldWords {
       UnfoldResult result =
           (room ? unfolding.fitting(stock.width() - clear, stock.height() - clear) : unfolding)
               .unfold(form);
-      for (String note : result.notes()) {
+      for (Message note : result.notes()) {
         session.find(
             new Finding(
                 "unfolding",
                 result.splits() ? Finding.Severity.WARNING : Finding.Severity.NOTE,
                 note,
-                "",
+                Message.EMPTY,
                 new Place.WholeNet(),
                 site));
       }

@@ -6,10 +6,11 @@ import facetwright.check.Checks;
 import facetwright.check.Looks;
 import facetwright.check.Verdict;
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.fold.Folding;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Unit;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
@@ -20,7 +21,6 @@ import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
 import facetwright.words.Site;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import net.jqwik.api.Assume;
@@ -160,13 +160,11 @@ class ShortWallTest {
     assertThat(said.numbers(LONG)).containsExactly(least);
     assertThat(said.verdict)
         .isEqualTo(
-            String.format(
-                Locale.ROOT,
-                "Does not close: its walls are %s long and have to be %s long at least, or %s where"
-                    + " the points go out.",
-                Mm.text(0.95 * reach),
-                Mm.text(least),
-                Mm.atLeast(reach)));
+            Message.of(
+                    "Does not close: its walls are %s long and have to be %s long at least, or %s"
+                        + " where the points go out.",
+                    Value.length(0.95 * reach), Value.length(least), Value.atLeast(reach))
+                .in(Unit.MM));
   }
 
   /** Walls that just reach lie flat: points that go out close so, those that go in can't. */

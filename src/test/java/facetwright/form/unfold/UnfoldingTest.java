@@ -63,7 +63,7 @@ class UnfoldingTest {
         Solids.turned(
             List.of(new Vec2(15, 0), new Vec2(40, 30), new Vec2(40, 60), new Vec2(15, 90)), 10);
     UnfoldResult result = Unfolding.as(UnfoldStyle.GORES).unfold(globe);
-    assertThat(result.notes()).noneMatch(n -> n.contains("instead"));
+    assertThat(result.notes()).noneMatch(n -> n.toString().contains("instead"));
     Net net = result.net();
     int middle = globe.facet("row 2 side 4");
     assertThat(
@@ -131,7 +131,7 @@ class UnfoldingTest {
     NetChecks.congruent(result.net(), comb);
     NetChecks.edgesAccounted(result.net(), comb);
     NetChecks.overlapFree(result.net());
-    assertThat(result.notes().stream().anyMatch(n -> n.contains("pieces")))
+    assertThat(result.notes().stream().anyMatch(n -> n.toString().contains("pieces")))
         .isEqualTo(result.splits());
     assertThat(result.splits()).isEqualTo(result.net().pieces() > 1);
   }
@@ -164,7 +164,7 @@ class UnfoldingTest {
     }
     UnfoldResult result = Unfolding.as(UnfoldStyle.SEARCH).unfold(box);
     NetChecks.tabsHidden(result.net());
-    assertThat(result.notes()).anyMatch(n -> n.contains("narrower than 10 mm"));
+    assertThat(result.notes()).anyMatch(n -> n.toString().contains("narrower than 10 mm"));
     Form thin = Solids.box(60, 60, 60);
     for (Facet f : thin.facets()) {
       thin = thin.withWindowInset(f.name(), 2, Site.NONE);
@@ -172,7 +172,7 @@ class UnfoldingTest {
     UnfoldResult none = Unfolding.as(UnfoldStyle.SEARCH).unfold(thin);
     assertThat(none.net().panels()).hasSize(6);
     assertThat(none.net().joins()).hasSize(7);
-    assertThat(none.notes()).anyMatch(n -> n.contains("7 seams have no tab"));
+    assertThat(none.notes()).anyMatch(n -> n.toString().contains("7 seams have no tab"));
   }
 
   @Test
@@ -184,7 +184,7 @@ class UnfoldingTest {
     assertThat(Math.max(fits.net().box().width(), fits.net().box().height()))
         .isLessThanOrEqualTo(297);
     UnfoldResult small = Unfolding.as(UnfoldStyle.SEARCH).fitting(100, 100).unfold(box);
-    assertThat(small.notes()).anyMatch(n -> n.contains("fits the sheet"));
+    assertThat(small.notes()).anyMatch(n -> n.toString().contains("fits the sheet"));
   }
 
   @Test
