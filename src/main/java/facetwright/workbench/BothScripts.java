@@ -5,6 +5,7 @@ import facetwright.workbench.desk.Change;
 import facetwright.workbench.file.Abridged;
 import facetwright.workbench.file.Aligned;
 import facetwright.workbench.file.SideBySide;
+import facetwright.workbench.key.Key;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
@@ -14,7 +15,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -54,7 +54,7 @@ final class BothScripts implements SideBySide {
     list.addEventFilter(
         KeyEvent.KEY_PRESSED,
         e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
+          if (Key.AWAY.is(e)) {
             e.consume();
             pages.close();
           }

@@ -5,6 +5,7 @@ import facetwright.workbench.command.CommandBar;
 import facetwright.workbench.command.Commands;
 import facetwright.workbench.command.Pages;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Helpers;
 import facetwright.workbench.file.Filing;
 import facetwright.workbench.file.SafeKeeping;
 import facetwright.workbench.goal.Bar;
@@ -51,7 +52,7 @@ final class House extends StackPane {
   private final GoalBar goals;
   private final RoundBar rounding;
   private final FitBar fitting;
-  private Pictures.Helpers solvers;
+  private Helpers solvers;
   private final ShelfView shelf;
   private final PapersView papers;
   private final Pages pages = new Pages(this::rest);
@@ -143,7 +144,7 @@ final class House extends StackPane {
     room.shade().set(room.shade().get().lettered(times));
   }
 
-  private Pictures.Helpers solvers() {
+  private Helpers solvers() {
     solvers = solvers == null ? tools.hire().get() : solvers;
     return solvers;
   }

@@ -9,6 +9,7 @@ import facetwright.workbench.command.Commands;
 import facetwright.workbench.command.KeysPage;
 import facetwright.workbench.doc.DocPage;
 import facetwright.workbench.file.Filing;
+import facetwright.workbench.key.Key;
 import facetwright.workbench.table.TableView;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -50,36 +51,36 @@ final class HouseCommands {
     Filing filing = house.filing();
     commands
         .in(Command.In.FILE)
-        .act("new", "New", "Shortcut+N", "Begin a new design", at(filing::fresh))
+        .act("new", "New", Key.NEW, "Begin a new design", at(filing::fresh))
         .act(
             CommandBar.OPEN,
             "Open …",
-            "Shortcut+O",
+            Key.OPEN,
             "Open a design; or drag its file into the window",
             at(filing::open))
         .line()
-        .act("save", "Save", "Shortcut+S", "Save the script", filing::save)
+        .act("save", "Save", Key.SAVE, "Save the script", filing::save)
         .act(
             "save-as",
             "Save as …",
-            "Shortcut+Shift+S",
+            Key.SAVE_AS,
             "Save the script under another name",
             filing::saveAs)
         .act(
             "bring-back",
             "Bring back",
-            "",
+            null,
             "Bring back what you did not save, or what was replaced in a file; the latest first",
             house.keeping()::bringBack)
         .line()
         .act(
             "make",
             "Make papers …",
-            "Shortcut+P",
+            Key.MAKE,
             "Go to the papers, to save or print them",
             () -> house.places().now().set(Place.PAPERS))
         .line()
-        .act("quit", "Quit", "Shortcut+Q", "Close the window", house::quit);
+        .act("quit", "Quit", Key.QUIT, "Close the window", house::quit);
   }
 
   private void edit() {
@@ -90,42 +91,42 @@ final class HouseCommands {
         .act(
             "undo",
             "Undo",
-            Undoing.UNDO,
+            Key.UNDO,
             "Take back what was done last, to the script or a dial",
             undoing::undo)
-        .act("redo", "Redo", Undoing.REDO, "Do again what was taken back", undoing::redo)
+        .act("redo", "Redo", Key.REDO, "Do again what was taken back", undoing::redo)
         .line()
-        .act("find", "Find …", "Shortcut+F", "Find in the script", script(() -> card.find(false)))
+        .act("find", "Find …", Key.FIND, "Find in the script", script(() -> card.find(false)))
         .act(
             "replace",
             "Replace …",
-            "Shortcut+H",
+            Key.REPLACE,
             "Find in the script, and replace",
             script(() -> card.find(true)))
-        .act("line", "Go to line …", "Shortcut+L", "", script(card::goToLine))
+        .act("line", "Go to line …", Key.LINE, "", script(card::goToLine))
         .act(
             "comment",
             "Comment",
-            "Shortcut+SLASH",
+            Key.COMMENT,
             "Make the lines selected a comment, or script again",
             script(card::comment))
         .line()
         .act(
             "aim",
             "Aim …",
-            "Shortcut+T",
+            Key.AIM,
             "Find dials that give it a height, a volume, a sheet to fit",
             at(house.goals()::open))
         .act(
             "round",
             "Round to a ruler …",
-            "Shortcut+R",
+            Key.ROUND,
             "Find dials that put its measures on a ruler's marks, inches or millimetres",
             at(house.rounding()::open))
         .act(
             "fit-sheet",
             "Fit to a sheet …",
-            "Shortcut+Shift+R",
+            Key.FIT_SHEET,
             "Make it as large as your sheet takes, one or several",
             at(house.fitting()::open));
   }
@@ -136,85 +137,86 @@ final class HouseCommands {
     Room.Strip strip = room.strip();
     commands
         .in(Command.In.VIEW)
-        .act("shelf", "Shelf", "Shortcut+1", "Go to the shelf", go(Place.SHELF))
-        .act("table", "Table", "Shortcut+2", "Go to the table", go(Place.TABLE))
-        .act("papers", "Papers", "Shortcut+3", "Go to the papers", go(Place.PAPERS))
+        .act("shelf", "Shelf", Key.TO_SHELF, "Go to the shelf", go(Place.SHELF))
+        .act("table", "Table", Key.TO_TABLE, "Go to the table", go(Place.TABLE))
+        .act("papers", "Papers", Key.TO_PAPERS, "Go to the papers", go(Place.PAPERS))
         .act(
             "next-part",
             "Next part",
-            "F6",
+            Key.NEXT_PART,
             "Leap to the next part: menus, notice, strip, net, form, dials, findings, script",
             () -> house.leap(true))
         .act(
             "former-part",
             "Former part",
-            "Shift+F6",
+            Key.FORMER_PART,
             "Leap to the part before",
             () -> house.leap(false))
         .line()
         .tick(
             "inside",
             "Inside up",
-            "Shortcut+I",
+            Key.INSIDE,
             "Turn the sheet over: the inside of the card lies up",
             strip.inside())
-        .tick("layers", "Layers", "Shortcut+Shift+L", "Show decorative layers", strip.layers())
-        .tick("names", "Names", "Shortcut+Shift+N", "Show the panels' names", strip.names())
-        .tick("glue", "Glue", "Shortcut+Shift+G", "Show glued areas", strip.glue())
+        .tick("layers", "Layers", Key.LAYERS, "Show decorative layers", strip.layers())
+        .tick("names", "Names", Key.NAMES, "Show the panels' names", strip.names())
+        .tick("glue", "Glue", Key.GLUE, "Show glued areas", strip.glue())
         .tick(
             "measure",
             "Measure",
-            "Shortcut+M",
+            Key.MEASURE,
             "Measure between two points; Esc ends it",
             strip.measure())
         .line()
-        .act("fit", "Show the sheet whole", "Shortcut+0", "", table::fit)
-        .act("nearer", "Nearer", "Shortcut+EQUALS", "", () -> table.zoom(1.25))
-        .act("farther", "Farther", "Shortcut+MINUS", "", () -> table.zoom(0.8))
+        .act("fit", "Show the sheet whole", Key.WHOLE, "", table::fit)
+        .act("nearer", "Nearer", Key.NEARER, "", () -> table.zoom(1.25))
+        .act("farther", "Farther", Key.FARTHER, "", () -> table.zoom(0.8))
         .tick(
             "swap",
             "Swap net and folded form",
-            "Shortcut+Shift+F",
+            Key.SWAP,
             "Let net and folded form swap places; so does a double click in the lens",
             room.corner().swapped())
         .act(
             "play",
             "Fold it",
-            "Shortcut+Shift+P",
+            Key.PLAY,
             "Fold it from flat to made; so does Space in the lens",
             room.lens()::play)
         .line()
         .tick(
             "fold-script",
             "Fold the script away",
-            "Shortcut+E",
+            Key.FOLD_SCRIPT,
             "Fold the script away, or lay it open",
             room.fold().away())
-        .tick("dark", "Dark", "Shortcut+D", "Dark room, or light", room.dark())
-        .act("larger", "Larger text", "Shortcut+Shift+EQUALS", "", house.textSize()::larger)
-        .act("smaller", "Smaller text", "Shortcut+Shift+MINUS", "", house.textSize()::smaller)
-        .act("usual-text", "Usual text", "Shortcut+Shift+0", "", house.textSize()::usual);
+        .tick("dark", "Dark", Key.DARK, "Dark room, or light", room.dark())
+        .act("larger", "Larger text", Key.LARGER, "", house.textSize()::larger)
+        .act("smaller", "Smaller text", Key.SMALLER, "", house.textSize()::smaller)
+        .act("usual-text", "Usual text", Key.USUAL_TEXT, "", house.textSize()::usual);
   }
 
   private void help() {
     commands
         .in(Command.In.HELP)
-        .act("tour", "Tour", "Shift+F1", "Five things to try, one after another", house::tour)
-        .act("keys", "Keys", "F1", "Every key and what it does", this::keys)
-        .act("writing", DOCS.get(WRITING), "", "Read the guide", () -> doc(WRITING))
+        .act("tour", "Tour", Key.TOUR, "Five things to try, one after another", house::tour)
+        .act("keys", "Keys", Key.KEYS, "Every key and what it does", this::keys)
+        .act("writing", DOCS.get(WRITING), null, "Read the guide", () -> doc(WRITING))
         .act(
             "words",
             DOCS.get(REFERENCE),
-            "",
+            null,
             "Read what each function does, with an example",
             () -> doc(REFERENCE))
-        .act("paper-words", DOCS.get(PAPERS), "", "Read what each paper is for", () -> doc(PAPERS))
-        .act("changes", DOCS.get(CHANGES), "", "Read what is new", () -> doc(CHANGES))
+        .act(
+            "paper-words", DOCS.get(PAPERS), null, "Read what each paper is for", () -> doc(PAPERS))
+        .act("changes", DOCS.get(CHANGES), null, "Read what is new", () -> doc(CHANGES))
         .line()
         .act(
             "about",
             "About Facetwright",
-            "",
+            null,
             "",
             () -> house.pages().show("Facetwright", new AboutPage()));
   }

@@ -4,11 +4,11 @@ import facetwright.workbench.Places.Place;
 import facetwright.workbench.focus.Parts;
 import facetwright.workbench.focus.Parts.Part;
 import facetwright.workbench.focus.Reach;
+import facetwright.workbench.key.Key;
 import facetwright.workbench.notice.Notice;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
 /** Where keys lead in the window: from part to part, and back to where one was. */
@@ -31,6 +31,7 @@ final class HouseKeys {
     this.notice = notice;
     this.unkept = unkept;
     house.addEventHandler(KeyEvent.KEY_PRESSED, this::comeBack);
+    house.addEventHandler(KeyEvent.KEY_PRESSED, house.commands()::pressed);
   }
 
   /** What has the focus in a place to begin with. */
@@ -84,7 +85,7 @@ final class HouseKeys {
 
   /** Esc, where nothing nearer took it, puts away what came up, and then the place. */
   private void comeBack(KeyEvent e) {
-    if (e.getCode() != KeyCode.ESCAPE) {
+    if (!Key.AWAY.is(e)) {
       return;
     }
     if (house.notices().now().get() != null) {

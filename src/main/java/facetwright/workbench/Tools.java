@@ -1,11 +1,11 @@
 package facetwright.workbench;
 
 import facetwright.workbench.desk.Asking;
+import facetwright.workbench.desk.Helpers;
 import facetwright.workbench.file.Choosing;
 import facetwright.workbench.file.Keeper;
 import facetwright.workbench.file.State;
 import facetwright.workbench.papers.Saving;
-import facetwright.workbench.picture.Pictures;
 import java.nio.file.Path;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
@@ -14,7 +14,7 @@ import java.util.function.Supplier;
  * What the window works with, so that tests can hand it other tools.
  *
  * @param designs turns scripts into designs
- * @param hire starts workers for the shelf's pictures
+ * @param hire starts workers for pictures and for questions at the table
  * @param aside runs work in its order, beside the window
  * @param slow runs work that may wait, beside the window
  * @param papers runs the work on papers in its order, beside the window; it may take minutes
@@ -28,7 +28,7 @@ import java.util.function.Supplier;
  */
 record Tools(
     Asking designs,
-    Supplier<Pictures.Helpers> hire,
+    Supplier<Helpers> hire,
     Executor aside,
     Executor slow,
     Executor papers,

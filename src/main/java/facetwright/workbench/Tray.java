@@ -1,6 +1,7 @@
 package facetwright.workbench;
 
 import facetwright.workbench.focus.Reach;
+import facetwright.workbench.key.Key;
 import java.util.function.DoubleSupplier;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
@@ -8,7 +9,6 @@ import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 
@@ -74,9 +74,8 @@ final class Tray extends ScrollPane {
   private void page(KeyEvent e) {
     double high = getViewportBounds().getHeight();
     double hidden = content.getHeight() - high;
-    boolean down = e.getCode() == KeyCode.PAGE_DOWN;
-    if (hidden > 0 && (down || e.getCode() == KeyCode.PAGE_UP)) {
-      scroll(getVvalue() * hidden + (down ? PAGE : -PAGE) * high, hidden);
+    if (hidden > 0 && Key.TRAY_READ.is(e)) {
+      scroll(getVvalue() * hidden + PAGE * Key.TRAY_READ.sense(e) * high, hidden);
       e.consume();
     }
   }

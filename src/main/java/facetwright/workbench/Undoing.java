@@ -2,8 +2,8 @@ package facetwright.workbench;
 
 import facetwright.workbench.Places.Place;
 import facetwright.workbench.focus.OwnUndo;
+import facetwright.workbench.key.Key;
 import javafx.scene.control.TextInputControl;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 
 /**
@@ -11,15 +11,6 @@ import javafx.scene.input.KeyEvent;
  * done to script and dials, the latest first.
  */
 final class Undoing {
-  static final String UNDO = "Shortcut+Z";
-  static final String REDO = "Shortcut+Shift+Z";
-
-  private static final KeyCombination BACK = KeyCombination.valueOf(UNDO);
-  private static final KeyCombination AGAIN = KeyCombination.valueOf(REDO);
-
-  /** What other programs have for it. */
-  private static final KeyCombination AGAIN_TOO = KeyCombination.valueOf("Shortcut+Y");
-
   private final House house;
 
   private Undoing(House house) {
@@ -34,9 +25,9 @@ final class Undoing {
   }
 
   private void pressed(KeyEvent e) {
-    if (BACK.match(e)) {
+    if (Key.UNDO.is(e)) {
       undo();
-    } else if (AGAIN.match(e) || AGAIN_TOO.match(e)) {
+    } else if (Key.REDO.is(e)) {
       redo();
     } else {
       return;

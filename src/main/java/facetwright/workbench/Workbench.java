@@ -1,13 +1,12 @@
 package facetwright.workbench;
 
-import facetwright.workbench.desk.Asking;
+import facetwright.workbench.desk.Helpers;
 import facetwright.workbench.file.Folders;
 import facetwright.workbench.file.Keeper;
 import facetwright.workbench.file.State;
 import facetwright.workbench.file.StateFolder;
 import facetwright.workbench.file.SystemChoosing;
 import facetwright.workbench.papers.SystemSaving;
-import facetwright.workbench.picture.Pictures;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import facetwright.worker.Settings;
@@ -81,7 +80,7 @@ public final class Workbench extends Application {
         new House(
             new Tools(
                 workshop::ask,
-                () -> new ForShelf(new Workshop(Settings.USUAL)),
+                () -> new Hired(new Workshop(Settings.USUAL)),
                 aside,
                 slow,
                 papers,
@@ -175,8 +174,8 @@ public final class Workbench extends Application {
     boolean _ = papers.awaitTermination(2, TimeUnit.SECONDS);
   }
 
-  /** A workshop of the shelf's own. */
-  private record ForShelf(Workshop workshop) implements Pictures.Helpers, Asking {
+  /** A workshop with workers of its own. */
+  private record Hired(Workshop workshop) implements Helpers {
     @Override
     public CompletableFuture<Reply> ask(Request request) {
       return workshop.ask(request);

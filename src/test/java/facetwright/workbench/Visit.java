@@ -1,11 +1,11 @@
 package facetwright.workbench;
 
 import facetwright.draw.Drawing;
+import facetwright.workbench.desk.Helpers;
 import facetwright.workbench.file.Choosing;
 import facetwright.workbench.file.HeldKeeper;
 import facetwright.workbench.file.State;
 import facetwright.workbench.papers.Saving;
-import facetwright.workbench.picture.Pictures;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import java.nio.file.Files;
@@ -156,7 +156,7 @@ final class Visit implements Choosing, Saving {
   }
 
   /** Answers in this process; a question is held back while the visit holds questions. */
-  private final class InProcess implements Pictures.Helpers {
+  private final class InProcess implements Helpers {
     @Override
     public CompletableFuture<Reply> ask(Request request) {
       return Fx.evaluate(request);

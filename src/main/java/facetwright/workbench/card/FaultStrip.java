@@ -5,6 +5,7 @@ import facetwright.script.text.Stretch;
 import facetwright.workbench.card.text.Repair;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Fault;
+import facetwright.workbench.key.Key;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Platform;
@@ -47,7 +48,9 @@ final class FaultStrip extends HBox {
     Beside saying = new Beside(words, apply, () -> LEAST * message.getFont().getSize());
     HBox.setHgrow(saying, Priority.ALWAYS);
     apply.setMinWidth(USE_PREF_SIZE);
-    apply.setTooltip(new Tooltip("Change the script so (Alt+Enter); Ctrl+Z takes it back"));
+    apply.setTooltip(
+        new Tooltip(
+            Key.MEND.tip("Change the script so") + "; " + Key.UNDO.text() + " takes it back"));
     apply.setOnAction(_ -> apply());
     getChildren().addAll(sign, saying);
     marks.all().addListener((_, _, _) -> show());

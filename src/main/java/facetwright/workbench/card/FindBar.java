@@ -3,6 +3,7 @@ package facetwright.workbench.card;
 import facetwright.script.text.Edit;
 import facetwright.script.text.Stretch;
 import facetwright.workbench.card.text.Hits;
+import facetwright.workbench.key.Key;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -11,7 +12,6 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
@@ -55,7 +55,7 @@ final class FindBar extends VBox {
             button("↑", "The one before (Shift+F3)", () -> go(false)),
             button("↓", "The next (F3 or Enter)", () -> go(true)),
             capitals,
-            button("✕", "Close (Esc)", this::close));
+            button("✕", Key.AWAY.tip("Close"), this::close));
     replacing =
         row(
             by,
@@ -82,11 +82,11 @@ final class FindBar extends VBox {
     addEventFilter(
         KeyEvent.KEY_PRESSED,
         e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
+          if (Key.AWAY.is(e)) {
             close();
             e.consume();
-          } else if (e.getCode() == KeyCode.F3) {
-            go(!e.isShiftDown());
+          } else if (Key.FIND_ON.is(e)) {
+            go(Key.FIND_ON.sense(e) > 0);
             e.consume();
           }
         });

@@ -3,6 +3,8 @@ package facetwright.workbench.card;
 import facetwright.script.text.Edit;
 import facetwright.script.text.Stretch;
 import facetwright.workbench.card.text.Typing;
+import facetwright.workbench.key.Key;
+import facetwright.workbench.key.Where;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import javafx.scene.TraversalDirection;
@@ -50,117 +52,80 @@ final class Keys {
 
   private void pressed(KeyEvent e) {
     last = e.getCode();
-    boolean plain = !e.isShortcutDown() && !e.isAltDown() && !e.isShiftDown();
-    if ((plain && prompting.press(e.getCode())) || edits(e) || goes(e) || tools(e)) {
+    Key key = Key.of(Where.SCRIPT, e).orElse(null);
+    if (prompting.press(e) || writes(key, e) || goes(key, e) || asks(e)) {
       e.consume();
     }
   }
 
-  private boolean edits(KeyEvent e) {
-    boolean shift = e.isShiftDown();
-    boolean alt = e.isAltDown();
-    boolean ctrl = e.isShortcutDown();
-    switch (e.getCode()) {
-      case ENTER -> {
-        if (alt) {
-          fault.apply();
-        } else if (!ctrl) {
-          apply(Typing::enter);
-        }
-        return !ctrl;
-      }
-      case TAB -> {
-        if (alt) {
-          return false;
-        }
-        if (ctrl) {
-          text.area()
-              .requestFocusTraversal(shift ? TraversalDirection.PREVIOUS : TraversalDirection.NEXT);
-        } else if (shift) {
-          apply(Typing::outward);
-        } else {
-          apply(Typing::inward);
-        }
-      }
-      case UP, DOWN -> {
-        boolean up = e.getCode() == KeyCode.UP;
-        if (ctrl && alt) {
-          numbers.turn(up ? 1 : -1, shift);
-        } else if (alt) {
-          Typing.move(text.text(), text.selected(), up).ifPresent(text::apply);
-        } else {
-          return false;
-        }
-      }
-      case SLASH, DIVIDE -> {
-        if (!ctrl || alt) {
+  /** What changes the text. */
+  private boolean writes(Key key, KeyEvent e) {
+    switch (key) {
+      case MEND -> fault.apply();
+      case NEW_LINE -> apply(Typing::enter);
+      case INDENT -> apply(key.sense(e) > 0 ? Typing::inward : Typing::outward);
+      case TURN_NUMBER -> numbers.turn(key.sense(e), e.isShiftDown());
+      case MOVE_LINES ->
+          Typing.move(text.text(), text.selected(), key.sense(e) < 0).ifPresent(text::apply);
+      case TWICE -> apply(Typing::twice);
+      case null, default -> {
+        if (!Key.COMMENT.is(e)) {
           return false;
         }
         apply(Typing::comment);
       }
-      case D -> {
-        if (!ctrl || !shift || alt) {
-          return false;
-        }
-        apply(Typing::twice);
-      }
-      default -> {
+    }
+    return true;
+  }
+
+  /** What goes through the text, or changes how it is seen. */
+  private boolean goes(Key key, KeyEvent e) {
+    switch (key) {
+      case LINE_ENDS -> toEnd(key.sense(e) < 0, e.isShiftDown());
+      case LEAVE ->
+          text.area()
+              .requestFocusTraversal(
+                  key.sense(e) > 0 ? TraversalDirection.NEXT : TraversalDirection.PREVIOUS);
+      case FIND_ON -> find.go(key.sense(e) > 0);
+      case OFFER -> prompting.offer();
+      case HINT -> prompting.hint();
+      case SCRIPT_LARGER -> size.step(1);
+      case SCRIPT_SMALLER -> size.step(-1);
+      case SCRIPT_USUAL -> size.usual();
+      case null, default -> {
         return false;
       }
     }
     return true;
   }
 
-  /** Home and End go to the line's ends, however often it is broken at the card's edge. */
-  private boolean goes(KeyEvent e) {
-    boolean end = e.getCode() == KeyCode.END;
-    if ((!end && e.getCode() != KeyCode.HOME) || e.isShortcutDown() || e.isAltDown()) {
+  /** What the find bar does; the menu does it from elsewhere. */
+  private boolean asks(KeyEvent e) {
+    if (Key.AWAY.is(e) && find.isVisible()) {
+      find.close();
+    } else if (Key.FIND.is(e)) {
+      find.open(false);
+    } else if (Key.REPLACE.is(e)) {
+      find.open(true);
+    } else if (Key.LINE.is(e)) {
+      find.openLine();
+    } else {
       return false;
     }
+    return true;
+  }
+
+  /** The line's ends are where they are, however often it is broken at the card's edge. */
+  private void toEnd(boolean end, boolean selecting) {
     int line = text.area().getCurrentParagraph();
     String words = text.area().getParagraph(line).getText();
     int at = end ? words.length() : Typing.home(words, text.area().getCaretColumn());
-    text.area().moveTo(line, at, e.isShiftDown() ? SelectionPolicy.ADJUST : SelectionPolicy.CLEAR);
+    text.area().moveTo(line, at, selecting ? SelectionPolicy.ADJUST : SelectionPolicy.CLEAR);
     text.area().requestFollowCaret();
-    return true;
   }
 
   private void apply(BiFunction<String, Stretch, Edit> change) {
     text.apply(change.apply(text.text(), text.selected()));
-  }
-
-  private boolean tools(KeyEvent e) {
-    if (e.getCode() == KeyCode.F3) {
-      find.go(!e.isShiftDown());
-      return true;
-    }
-    if (e.getCode() == KeyCode.ESCAPE && find.isVisible()) {
-      find.close();
-      return true;
-    }
-    boolean shifted = e.isShiftDown() && e.getCode() != KeyCode.SPACE;
-    if (!e.isShortcutDown() || e.isAltDown() || shifted) {
-      return false;
-    }
-    switch (e.getCode()) {
-      case SPACE -> {
-        if (e.isShiftDown()) {
-          prompting.hint();
-        } else {
-          prompting.offer();
-        }
-      }
-      case F -> find.open(false);
-      case H -> find.open(true);
-      case G, L -> find.openLine();
-      case PLUS, EQUALS, ADD -> size.step(1);
-      case MINUS, SUBTRACT -> size.step(-1);
-      case DIGIT0, NUMPAD0 -> size.usual();
-      default -> {
-        return false;
-      }
-    }
-    return true;
   }
 
   private void typed(KeyEvent e) {

@@ -7,6 +7,8 @@ import facetwright.script.text.Reading;
 import facetwright.workbench.card.text.Help;
 import facetwright.workbench.card.text.Offer;
 import facetwright.workbench.card.text.Offers;
+import facetwright.workbench.key.Key;
+import facetwright.workbench.key.Where;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +16,7 @@ import javafx.application.Platform;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.control.Label;
-import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -216,22 +218,21 @@ final class Prompting {
   }
 
   /** Goes on with a key while offers are shown; false for a key that is not for them. */
-  boolean press(KeyCode key) {
+  boolean press(KeyEvent e) {
     if (isOffering()) {
+      Key key = Key.of(Where.OFFERS, e).orElse(null);
       switch (key) {
-        case UP -> list.step(-1);
-        case DOWN -> list.step(1);
-        case PAGE_UP -> list.step(-7);
-        case PAGE_DOWN -> list.step(7);
-        case ENTER, TAB -> take();
-        case ESCAPE -> layer.hide(list);
-        default -> {
+        case OFFERS_GO -> list.step(key.sense(e));
+        case OFFERS_LEAP -> list.step(7 * key.sense(e));
+        case OFFERS_TAKE -> take();
+        case OFFERS_CLOSE -> layer.hide(list);
+        case null, default -> {
           return false;
         }
       }
       return true;
     }
-    if (key == KeyCode.ESCAPE && (isHinting() || isNoting())) {
+    if (Key.OFFERS_CLOSE.is(e) && (isHinting() || isNoting())) {
       close();
       return true;
     }

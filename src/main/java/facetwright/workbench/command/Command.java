@@ -1,7 +1,7 @@
 package facetwright.workbench.command;
 
+import facetwright.workbench.key.Key;
 import javafx.beans.property.BooleanProperty;
-import javafx.scene.input.KeyCombination;
 
 /**
  * One thing the window can be told to do.
@@ -20,7 +20,7 @@ public record Command(
     In menu,
     int group,
     String name,
-    KeyCombination key,
+    Key key,
     String tip,
     Runnable action,
     BooleanProperty ticked) {
@@ -63,6 +63,6 @@ public record Command(
 
   /** Its keys as printed on them; empty for none. */
   public String keys() {
-    return key == null ? "" : key.getDisplayText();
+    return key == null ? "" : key.text();
   }
 }

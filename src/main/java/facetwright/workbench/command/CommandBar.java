@@ -55,7 +55,7 @@ public final class CommandBar extends MenuBar {
     item.setId(command.id());
     item.setMnemonicParsing(false);
     if (command.key() != null) {
-      item.setAccelerator(command.key());
+      item.setAccelerator(command.key().first());
     }
     return item;
   }

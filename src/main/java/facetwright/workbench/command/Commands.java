@@ -1,5 +1,6 @@
 package facetwright.workbench.command;
 
+import facetwright.workbench.key.Key;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -7,13 +8,13 @@ import java.util.Set;
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.control.Control;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 
 /** The table of all commands. */
 public final class Commands {
   private final List<Command> all = new ArrayList<>();
   private final Set<String> ids = new HashSet<>();
-  private final Set<KeyCombination> keys = new HashSet<>();
+  private final Set<Key> keys = new HashSet<>();
   private Command.In menu = Command.In.FILE;
   private int group;
 
@@ -33,15 +34,15 @@ public final class Commands {
   /**
    * Adds a command that does something.
    *
-   * @param key such as {@code Shortcut+S}; empty for none
+   * @param key null for none
    */
-  public Commands act(String id, String name, String key, String tip, Runnable action) {
-    return add(new Command(id, menu, group, name, combination(key), tip, action, null));
+  public Commands act(String id, String name, Key key, String tip, Runnable action) {
+    return add(new Command(id, menu, group, name, key, tip, action, null));
   }
 
   /** Adds a command that turns something on and off. */
-  public Commands tick(String id, String name, String key, String tip, BooleanProperty what) {
-    return add(new Command(id, menu, group, name, combination(key), tip, null, what));
+  public Commands tick(String id, String name, Key key, String tip, BooleanProperty what) {
+    return add(new Command(id, menu, group, name, key, tip, null, what));
   }
 
   /**
@@ -58,10 +59,6 @@ public final class Commands {
     return this;
   }
 
-  private static KeyCombination combination(String key) {
-    return key.isEmpty() ? null : KeyCombination.valueOf(key);
-  }
-
   /** All, in the order of the menus. */
   public List<Command> all() {
     return List.copyOf(all);
@@ -75,11 +72,21 @@ public final class Commands {
         .orElseThrow(() -> new IllegalArgumentException("no command is called " + id));
   }
 
+  /** Runs the command whose keys are pressed otherwise than its menu takes them. */
+  public void pressed(KeyEvent e) {
+    for (Command command : all) {
+      if (command.key() != null && command.key().isOther(e)) {
+        command.run();
+        e.consume();
+        return;
+      }
+    }
+  }
+
   /** Lets a control tell what the command does, and its keys. */
   public void explain(Control control, String id) {
     Command command = named(id);
     String tip = command.tip().isEmpty() ? command.name() : command.tip();
-    control.setTooltip(
-        new Tooltip(command.key() == null ? tip : tip + " (" + command.keys() + ")"));
+    control.setTooltip(new Tooltip(command.key() == null ? tip : command.key().tip(tip)));
   }
 }

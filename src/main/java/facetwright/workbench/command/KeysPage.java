@@ -1,5 +1,6 @@
 package facetwright.workbench.command;
 
+import facetwright.workbench.key.Key;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -26,8 +27,10 @@ public final class KeysPage extends GridPane {
             command.tip().isEmpty() ? command.name().replace(" …", "") : command.tip());
       }
     }
-    for (HeldKeys held : HeldKeys.ALL) {
-      add(held.where(), held.keys(), held.does());
+    for (Key key : Key.values()) {
+      if (!key.does().isEmpty()) {
+        add(key.where().title(), key.text(), key.does());
+      }
     }
   }
 

@@ -2,6 +2,7 @@ package facetwright.workbench.command;
 
 import facetwright.workbench.focus.Reach;
 import facetwright.workbench.focus.WayBack;
+import facetwright.workbench.key.Key;
 import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -9,7 +10,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -50,7 +50,7 @@ public final class Pages extends StackPane {
     addEventFilter(KeyEvent.KEY_PRESSED, Reach.goingRound(this));
     setOnKeyPressed(
         e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
+          if (Key.AWAY.is(e)) {
             close();
             e.consume();
           }
@@ -77,7 +77,7 @@ public final class Pages extends StackPane {
     HBox.setHgrow(space, Priority.ALWAYS);
     Button close = new Button("Close");
     close.setOnAction(_ -> close());
-    close.setTooltip(new Tooltip("Put this page away (Esc)"));
+    close.setTooltip(new Tooltip(Key.AWAY.tip("Put this page away")));
     HBox top = new HBox(name, space, close);
     top.setAlignment(Pos.CENTER_LEFT);
     top.getStyleClass().add("page-top");

@@ -4,6 +4,7 @@ import facetwright.measure.Unit;
 import facetwright.script.design.Dial;
 import facetwright.script.design.DialText;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.key.Key;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
@@ -12,7 +13,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -45,9 +45,12 @@ final class DialRow extends VBox {
     field.setPrefColumnCount(5);
     field.setAccessibleText("Value of " + dial.name());
     field.setTooltip(
-        new Tooltip("Type a value of " + dial.name() + " (Enter); Up and Down turn it by a step"));
+        new Tooltip(
+            Key.DIAL_TAKE.tip("Type a value of " + dial.name())
+                + "; Up and Down turn it by a step"));
     slider.setAccessibleText(dial.name());
-    slider.setTooltip(new Tooltip("Turn " + dial.name() + " (arrows); Ctrl+Z turns it back"));
+    slider.setTooltip(
+        new Tooltip("Turn " + dial.name() + " (arrows); " + Key.UNDO.text() + " turns it back"));
     Label counts = new Label(dial.kind() == Dial.Kind.LENGTH ? unit.symbol() : "");
     counts.getStyleClass().add("quiet");
     SVGPath arrow = new SVGPath();
@@ -84,7 +87,7 @@ final class DialRow extends VBox {
     slider.focusedProperty().addListener((_, _, focused) -> held(focused && isHeld));
     field.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     // The slider takes its keys itself.
-    slider.addEventFilter(KeyEvent.KEY_PRESSED, e -> held(e.getCode().isArrowKey()));
+    slider.addEventFilter(KeyEvent.KEY_PRESSED, e -> held(Key.SLIDE.is(e)));
     for (Node part : List.of(field, slider)) {
       part.addEventFilter(KeyEvent.KEY_RELEASED, _ -> held(false));
     }
@@ -138,12 +141,11 @@ final class DialRow extends VBox {
   }
 
   private void pressed(KeyEvent e) {
-    if (e.getCode() == KeyCode.ESCAPE && field.takeBack()) {
+    if (Key.DIAL_LEAVE.is(e) && field.takeBack()) {
       e.consume();
-    } else if (e.getCode() == KeyCode.UP || e.getCode() == KeyCode.DOWN) {
+    } else if (Key.DIAL_TURN.is(e)) {
       held(true);
-      double step = DialText.step(dial, unit);
-      slid(wanted() + (e.getCode() == KeyCode.UP ? step : -step));
+      slid(wanted() + Key.DIAL_TURN.sense(e) * DialText.step(dial, unit));
       e.consume();
     }
   }

@@ -5,6 +5,7 @@ import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
 import facetwright.script.design.DialText;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.key.Key;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,7 +18,6 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
 
 /** The named settings kept in the script, as flags above the dials. */
@@ -46,7 +46,7 @@ public final class SettingFlags extends FlowPane {
     name.setOnAction(_ -> add());
     name.setOnKeyPressed(
         e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
+          if (Key.AWAY.is(e)) {
             naming(false);
             keep.requestFocus();
             e.consume();

@@ -4,6 +4,7 @@ import facetwright.check.finding.Finding;
 import facetwright.workbench.card.text.Repair;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.goal.Wish;
+import facetwright.workbench.key.Key;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -12,7 +13,6 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -55,11 +55,11 @@ final class Note extends HBox {
     getStyleClass().add("note");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.BUTTON);
-    Tooltip.install(this, new Tooltip("Show where it stands, in net and script (Enter)"));
+    Tooltip.install(this, new Tooltip(Key.PRESS.tip("Show where it stands, in net and script")));
     setOnMouseClicked(_ -> desk.pointOut(said.finding()));
     setOnKeyPressed(
         e -> {
-          if (e.getCode() == KeyCode.ENTER || e.getCode() == KeyCode.SPACE) {
+          if (Key.PRESS.is(e)) {
             desk.pointOut(said.finding());
             e.consume();
           }
@@ -103,7 +103,11 @@ final class Note extends HBox {
                     .add(
                         button(
                             repair.label(),
-                            "Change the script so (Alt+Enter in its line); Ctrl+Z takes it back",
+                            "Change the script so ("
+                                + Key.MEND.text()
+                                + " in its line); "
+                                + Key.UNDO.text()
+                                + " takes it back",
                             this::repair)));
     said.wish()
         .ifPresent(

@@ -1,11 +1,11 @@
 package facetwright.workbench.focus;
 
+import facetwright.workbench.key.Key;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.event.EventHandler;
 import javafx.scene.Node;
 import javafx.scene.Parent;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
 /** What Tab reaches. */
@@ -58,9 +58,9 @@ public final class Reach {
   public static EventHandler<KeyEvent> goingRound(Node in) {
     return e -> {
       List<Node> all = within(in);
-      if (e.getCode() == KeyCode.TAB && !all.isEmpty() && !e.isShortcutDown()) {
+      if (Key.NEXT.is(e) && !all.isEmpty()) {
         int at = all.indexOf(in.getScene().getFocusOwner());
-        int next = e.isShiftDown() ? (at < 0 ? 0 : at) - 1 : at + 1;
+        int next = Key.NEXT.sense(e) < 0 ? (at < 0 ? 0 : at) - 1 : at + 1;
         all.get(Math.floorMod(next, all.size())).requestFocus();
         e.consume();
       }

@@ -6,6 +6,7 @@ import facetwright.words.Sentence;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.WayBack;
+import facetwright.workbench.key.Key;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
@@ -16,7 +17,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -39,7 +39,7 @@ public abstract class Bar extends VBox {
     getChildren().addAll(row, offer);
     setOnKeyPressed(
         e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
+          if (Key.AWAY.is(e)) {
             close();
             e.consume();
           }
@@ -54,11 +54,11 @@ public abstract class Bar extends VBox {
    */
   final void lay(List<? extends Node> controls, String tip) {
     Button find = new Button("Find dials");
-    find.setTooltip(new Tooltip(tip + "; nothing turns before you take it (Enter)"));
+    find.setTooltip(new Tooltip(Key.ASK.tip(tip + "; nothing turns before you take it")));
     find.setOnAction(_ -> find());
     Button close = new Button("Close");
     close.getStyleClass().add("plain");
-    close.setTooltip(new Tooltip("Put this line away (Esc)"));
+    close.setTooltip(new Tooltip(Key.AWAY.tip("Put this line away")));
     close.setOnAction(_ -> close());
     row.getChildren().setAll(controls);
     // Neither stands in a line of its own.
@@ -84,7 +84,7 @@ public abstract class Bar extends VBox {
             });
     box.setOnKeyPressed(
         e -> {
-          if (e.getCode() == KeyCode.ENTER) {
+          if (Key.ASK.is(e)) {
             find();
             e.consume();
           }

@@ -9,6 +9,7 @@ import facetwright.words.Sentence;
 import facetwright.words.Site;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.key.Key;
 import facetwright.worker.Reply;
 import java.util.List;
 import java.util.concurrent.Executor;
@@ -64,11 +65,12 @@ final class Offer extends VBox {
     saying.managedProperty().bind(said.textProperty().isNotEmpty());
     way.setAccessibleText("How to take it");
     way.setTooltip(new Tooltip("What changes: the dials, or the script"));
-    take.setTooltip(new Tooltip("Change it so, in one step; Ctrl+Z takes it back"));
+    take.setTooltip(
+        new Tooltip("Change it so, in one step; " + Key.UNDO.text() + " takes it back"));
     take.setOnAction(_ -> take());
     Button back = new Button("Leave it");
     back.getStyleClass().add("plain");
-    back.setTooltip(new Tooltip("Put this away; nothing changes (Esc)"));
+    back.setTooltip(new Tooltip(Key.AWAY.tip("Put this away; nothing changes")));
     back.setOnAction(_ -> leave.run());
     taking = new FlowPane(8, 4, way, take, back);
     taking.setAlignment(Pos.CENTER_LEFT);
@@ -223,7 +225,7 @@ final class Offer extends VBox {
       Suggestion chosen = proposal.ways().get(way.getSelectionModel().getSelectedIndex());
       taken.run();
       desk.take(chosen.settings(), chosen.source());
-      tell("Taken. Ctrl+Z takes it back in one step.");
+      tell("Taken. " + Key.UNDO.text() + " takes it back in one step.");
     }
   }
 

@@ -1,5 +1,7 @@
 package facetwright.workbench.lens;
 
+import facetwright.workbench.key.Key;
+import facetwright.workbench.key.Where;
 import javafx.scene.input.KeyEvent;
 
 /** What keys do on the lens: turn the form, fold it, bring it nearer. */
@@ -14,21 +16,15 @@ final class LensKeys {
   }
 
   void pressed(KeyEvent e) {
-    if (e.isShortcutDown() || e.isAltDown()) {
-      return;
-    }
-    switch (e.getCode()) {
-      case LEFT -> lens.turn(TURN, 0);
-      case RIGHT -> lens.turn(-TURN, 0);
-      case UP -> lens.turn(0, -TURN);
-      case DOWN -> lens.turn(0, TURN);
-      case SPACE -> lens.play();
-      case PAGE_UP -> fold(STEP);
-      case PAGE_DOWN -> fold(-STEP);
-      case PLUS, ADD, EQUALS -> lens.nearer(1.25);
-      case MINUS, SUBTRACT -> lens.nearer(0.8);
-      case HOME -> lens.usual();
-      default -> {
+    Key key = Key.of(Where.LENS, e).orElse(null);
+    switch (key) {
+      case LENS_TURN -> lens.turn(-TURN * Key.across(e), TURN * Key.down(e));
+      case LENS_PLAY -> lens.play();
+      case LENS_STEP -> fold(STEP * key.sense(e));
+      case LENS_NEARER -> lens.nearer(1.25);
+      case LENS_FARTHER -> lens.nearer(0.8);
+      case LENS_USUAL -> lens.usual();
+      case null, default -> {
         return;
       }
     }

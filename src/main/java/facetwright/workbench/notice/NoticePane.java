@@ -1,12 +1,12 @@
 package facetwright.workbench.notice;
 
 import facetwright.workbench.focus.WayBack;
+import facetwright.workbench.key.Key;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -38,7 +38,7 @@ public final class NoticePane extends HBox {
     notices.now().addListener((_, _, notice) -> show(notice));
     setOnKeyPressed(
         e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
+          if (Key.AWAY.is(e)) {
             notices.putAway();
             e.consume();
           }
@@ -74,7 +74,7 @@ public final class NoticePane extends HBox {
       Button button = new Button(choice.name());
       button.setOnAction(_ -> notices.choose(choice));
       boolean first = notice.isAwaited() && choices.getChildren().isEmpty();
-      String key = choice.equals(none) ? " (Esc)" : first ? " (Enter)" : " (F6 leads here)";
+      String key = choice.equals(none) ? Key.AWAY.tip("") : first ? " (Enter)" : " (F6 leads here)";
       button.setTooltip(new Tooltip(notice.title() + " " + choice.name() + key));
       button.setMinWidth(USE_PREF_SIZE);
       button.setAccessibleText(choice.name() + ". " + notice.title() + ". " + notice.words());

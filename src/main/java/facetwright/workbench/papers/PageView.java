@@ -4,6 +4,8 @@ import facetwright.draw.Drawing;
 import facetwright.geom.Box2;
 import facetwright.geom.Vec2;
 import facetwright.workbench.focus.FocusRing;
+import facetwright.workbench.key.Key;
+import facetwright.workbench.key.Where;
 import facetwright.workbench.look.Camera;
 import facetwright.workbench.look.Pen;
 import facetwright.workbench.look.Shade;
@@ -139,18 +141,12 @@ public final class PageView extends Region {
   }
 
   private void key(KeyEvent e) {
-    if (e.isShortcutDown() || e.isAltDown()) {
-      return;
-    }
-    switch (e.getCode()) {
-      case LEFT -> turnTo(camera.moved(STEP, 0));
-      case RIGHT -> turnTo(camera.moved(-STEP, 0));
-      case UP -> turnTo(camera.moved(0, STEP));
-      case DOWN -> turnTo(camera.moved(0, -STEP));
-      case PLUS, ADD, EQUALS -> nearer(1.25);
-      case MINUS, SUBTRACT -> nearer(0.8);
-      case HOME -> fit();
-      default -> {
+    switch (Key.of(Where.PAGE, e).orElse(null)) {
+      case PAGE_MOVE -> turnTo(camera.moved(-STEP * Key.across(e), -STEP * Key.down(e)));
+      case PAGE_NEARER -> nearer(1.25);
+      case PAGE_FARTHER -> nearer(0.8);
+      case PAGE_WHOLE -> fit();
+      case null, default -> {
         return;
       }
     }

@@ -5,6 +5,7 @@ import facetwright.export.Job;
 import facetwright.measure.Ruler;
 import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.key.Key;
 import facetwright.workbench.notice.Notices;
 import java.util.HashMap;
 import java.util.List;
@@ -19,7 +20,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -70,7 +70,7 @@ public final class PapersView extends BorderPane {
     list.addEventFilter(
         KeyEvent.KEY_PRESSED,
         e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
+          if (Key.AWAY.is(e)) {
             e.consume();
             Event.fireEvent(this, e.copyFor(this, this));
           }
@@ -109,8 +109,8 @@ public final class PapersView extends BorderPane {
     addEventFilter(
         KeyEvent.KEY_PRESSED,
         e -> {
-          if (e.getCode() == KeyCode.PAGE_DOWN || e.getCode() == KeyCode.PAGE_UP) {
-            turn(at + (e.getCode() == KeyCode.PAGE_DOWN ? 1 : -1));
+          if (Key.TURN_PAGES.is(e)) {
+            turn(at + Key.TURN_PAGES.sense(e));
             e.consume();
           }
         });

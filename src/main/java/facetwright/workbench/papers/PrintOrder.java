@@ -5,6 +5,7 @@ import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
+import facetwright.workbench.key.Key;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -13,7 +14,6 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 
 /** For how many pieces the papers are, what the printer takes, and the ruler at hand. */
@@ -55,8 +55,8 @@ final class PrintOrder extends HBox {
             });
     pieces.setOnKeyPressed(
         e -> {
-          if (e.getCode() == KeyCode.UP || e.getCode() == KeyCode.DOWN) {
-            order(copies + (e.getCode() == KeyCode.UP ? 1 : -1));
+          if (Key.MORE_COPIES.is(e)) {
+            order(copies + Key.MORE_COPIES.sense(e));
             e.consume();
           }
         });

@@ -2,7 +2,7 @@ package facetwright.workbench.picture;
 
 import facetwright.export.file.ExportException;
 import facetwright.export.file.WholeFiles;
-import facetwright.workbench.desk.Asking;
+import facetwright.workbench.desk.Helpers;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import java.io.IOException;
@@ -28,12 +28,6 @@ import java.util.function.Supplier;
  * is something to do. For the window's thread.
  */
 public final class Pictures {
-  /** Workers for pictures. */
-  public interface Helpers extends Asking, AutoCloseable {
-    @Override
-    void close();
-  }
-
   private final Path folder;
   private final Supplier<Helpers> hire;
   private final Executor aside;

@@ -5,22 +5,24 @@ import java.util.List;
 import java.util.stream.Stream;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
-import javafx.scene.input.KeyCode;
 
 /** Which card an arrow leads to. */
 final class CardWay {
   private CardWay() {}
 
-  /** Null where there is none that way, or the key is no arrow. */
-  static <T extends Node> T next(List<T> cards, T from, KeyCode key) {
+  /**
+   * Null where there is none that way.
+   *
+   * @param across 1 to the right, -1 to the left, 0 up or down
+   * @param down 1 down, -1 up
+   */
+  static <T extends Node> T next(List<T> cards, T from, int across, int down) {
+    if (across == 0) {
+      return nearest(cards, from, down);
+    }
     int at = cards.indexOf(from);
-    return switch (key) {
-      case LEFT -> at > 0 ? cards.get(at - 1) : null;
-      case RIGHT -> at >= 0 && at + 1 < cards.size() ? cards.get(at + 1) : null;
-      case UP -> nearest(cards, from, -1);
-      case DOWN -> nearest(cards, from, 1);
-      default -> null;
-    };
+    int to = at + across;
+    return at >= 0 && to >= 0 && to < cards.size() ? cards.get(to) : null;
   }
 
   private static <T extends Node> T nearest(List<T> cards, T from, int sense) {

@@ -1,5 +1,6 @@
 package facetwright.workbench.shelf;
 
+import facetwright.workbench.key.Key;
 import facetwright.workbench.picture.Picture;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -7,7 +8,6 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -81,8 +81,7 @@ final class DesignCard extends VBox {
         });
     setOnKeyPressed(
         e -> {
-          if (e.getTarget() == this
-              && (e.getCode() == KeyCode.ENTER || e.getCode() == KeyCode.SPACE)) {
+          if (e.getTarget() == this && Key.CARD_TAKE.is(e)) {
             usual.run();
             e.consume();
           }

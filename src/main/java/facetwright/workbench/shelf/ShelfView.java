@@ -2,6 +2,7 @@ package facetwright.workbench.shelf;
 
 import facetwright.workbench.file.Filing;
 import facetwright.workbench.file.State;
+import facetwright.workbench.key.Key;
 import facetwright.workbench.picture.Pictures;
 import facetwright.worker.Request;
 import java.nio.file.Files;
@@ -21,7 +22,6 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -75,7 +75,7 @@ public final class ShelfView extends BorderPane {
     getStyleClass().add("shelf");
     search.setPromptText("Search: words of a title, tags, notes");
     search.setAccessibleText("Search the shelf");
-    search.setTooltip(new Tooltip("Find designs (Ctrl+F)"));
+    search.setTooltip(new Tooltip(Key.SEARCH.tip("Find designs")));
     search.setPrefColumnCount(19);
     search.textProperty().addListener((_, _, _) -> sift());
     search.setOnAction(_ -> firstShown());
@@ -244,17 +244,18 @@ public final class ShelfView extends BorderPane {
 
   @SuppressWarnings("ReferenceEquality") // A node is no other.
   private void key(KeyEvent e) {
-    if (e.getCode() == KeyCode.F && e.isShortcutDown()) {
+    if (Key.SEARCH.is(e)) {
       search.requestFocus();
       search.selectAll();
       e.consume();
     } else if (e.getTarget() instanceof DesignCard from) {
-      DesignCard to = CardWay.next(shown(), from, e.getCode());
+      DesignCard to =
+          !Key.CARDS.is(e) ? null : CardWay.next(shown(), from, Key.across(e), Key.down(e));
       if (to != null) {
         go(to);
         e.consume();
       }
-    } else if (e.getTarget() == search && e.getCode() == KeyCode.DOWN) {
+    } else if (e.getTarget() == search && Key.down(e) > 0) {
       firstShown();
       e.consume();
     }

@@ -7,6 +7,7 @@ import facetwright.script.design.Dial;
 import facetwright.script.design.DialText;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.WayBack;
+import facetwright.workbench.key.Key;
 import facetwright.workbench.picture.Picture;
 import facetwright.workbench.picture.Pictures;
 import facetwright.worker.Request;
@@ -19,7 +20,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -48,7 +48,7 @@ public final class SweepView extends BorderPane {
     getStylesheets().add(SweepView.class.getResource("sweep.css").toExternalForm());
     title.getStyleClass().add("sweep-title");
     Button close = new Button("Close");
-    close.setTooltip(new Tooltip("Back to the table (Esc)"));
+    close.setTooltip(new Tooltip(Key.AWAY.tip("Back to the table")));
     close.setOnAction(_ -> close());
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);
@@ -64,7 +64,7 @@ public final class SweepView extends BorderPane {
     addEventFilter(
         KeyEvent.KEY_PRESSED,
         e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
+          if (Key.AWAY.is(e)) {
             close();
             e.consume();
           }
@@ -149,7 +149,7 @@ public final class SweepView extends BorderPane {
       setOnMouseClicked(_ -> take.run());
       setOnKeyPressed(
           e -> {
-            if (e.getCode() == KeyCode.ENTER || e.getCode() == KeyCode.SPACE) {
+            if (Key.PRESS.is(e)) {
               take.run();
               e.consume();
             }

@@ -5,7 +5,8 @@ import facetwright.script.design.Design;
 import facetwright.words.Site;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
-import javafx.scene.input.KeyCode;
+import facetwright.workbench.key.Key;
+import facetwright.workbench.key.Where;
 import javafx.scene.input.KeyEvent;
 
 /**
@@ -33,20 +34,18 @@ final class TableKeys {
   }
 
   void pressed(KeyEvent e) {
-    if (e.isShortcutDown() || e.isAltDown()) {
-      return;
-    }
+    Key key = Key.of(Where.TABLE, e).orElse(null);
     boolean done =
-        switch (e.getCode()) {
-          case LEFT, RIGHT, UP, DOWN -> arrow(e.getCode());
-          case PAGE_DOWN -> walk(1, e.isShiftDown());
-          case PAGE_UP -> walk(-1, e.isShiftDown());
-          case ENTER -> enter();
-          case ESCAPE -> letGo();
-          case PLUS, ADD, EQUALS -> nearer(1.25);
-          case MINUS, SUBTRACT -> nearer(0.8);
-          case HOME, DIGIT0, F -> whole();
-          default -> false;
+        switch (key) {
+          case TABLE_MOVE -> arrow(Key.across(e), Key.down(e));
+          case TABLE_PANEL -> walk(key.sense(e), false);
+          case TABLE_SCORE -> walk(key.sense(e), true);
+          case TABLE_GO -> enter();
+          case TABLE_LET_GO -> letGo();
+          case TABLE_NEARER -> nearer(1.25);
+          case TABLE_FARTHER -> nearer(0.8);
+          case TABLE_WHOLE -> whole();
+          case null, default -> false;
         };
     if (done) {
       e.consume();
@@ -64,12 +63,10 @@ final class TableKeys {
   }
 
   /** Moves the sheet; while one measures, goes to the next corner that way. */
-  private boolean arrow(KeyCode key) {
-    int x = key == KeyCode.LEFT ? -1 : key == KeyCode.RIGHT ? 1 : 0;
-    int y = key == KeyCode.DOWN ? -1 : key == KeyCode.UP ? 1 : 0;
+  private boolean arrow(int x, int down) {
     Design design = desk.design().get();
     if (design == null || !table.measures().get()) {
-      table.move(-STEP * x, STEP * y);
+      table.move(-STEP * x, -STEP * down);
       return true;
     }
     Steps steps = new Steps(design.net());
@@ -77,7 +74,7 @@ final class TableKeys {
     table.stand(
         now == null
             ? steps.nearest(table.middle())
-            : steps.corner(now, new Vec2(table.look().get().inside() ? -x : x, y), SAME));
+            : steps.corner(now, new Vec2(table.look().get().inside() ? -x : x, -down), SAME));
     return true;
   }
 
@@ -104,7 +101,7 @@ final class TableKeys {
     if (table.measures().get()) {
       Vec2 corner = table.measurer().corner();
       if (corner == null) {
-        return arrow(KeyCode.UNDEFINED);
+        return arrow(0, 0);
       }
       table.choose(corner);
       return true;

@@ -1,6 +1,7 @@
 package facetwright.workbench.tour;
 
 import facetwright.workbench.focus.WayBack;
+import facetwright.workbench.key.Key;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.InvalidationListener;
@@ -12,7 +13,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
@@ -67,7 +67,8 @@ public final class TourView extends Pane {
     back.setTooltip(new Tooltip("The step before"));
     on.setTooltip(new Tooltip("Go on, whether you did it or not"));
     Button end = new Button("End the tour");
-    end.setTooltip(new Tooltip("Put the tour away (Esc); it is under Help at any time"));
+    end.setTooltip(
+        new Tooltip(Key.AWAY.tip("Put the tour away") + "; it is under Help at any time"));
     end.getStyleClass().add("plain");
     end.setOnAction(_ -> end());
     Region space = new Region();
@@ -81,7 +82,7 @@ public final class TourView extends Pane {
     note.addEventHandler(
         javafx.scene.input.KeyEvent.KEY_PRESSED,
         e -> {
-          if (e.getCode() == KeyCode.ESCAPE) {
+          if (Key.AWAY.is(e)) {
             end();
             e.consume();
           }

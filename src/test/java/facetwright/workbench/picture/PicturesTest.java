@@ -7,6 +7,7 @@ import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import facetwright.words.Site;
+import facetwright.workbench.desk.Helpers;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
 import java.io.IOException;
@@ -29,7 +30,7 @@ class PicturesTest {
   private int hired;
   private int letGo;
 
-  private final class Fake implements Pictures.Helpers {
+  private final class Fake implements Helpers {
     @Override
     public CompletableFuture<Reply> ask(Request request) {
       asked.add(request.fileName());
