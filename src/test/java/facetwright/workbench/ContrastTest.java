@@ -124,7 +124,6 @@ class ContrastTest {
     for (Shade shade : List.of(Shade.LIGHT, Shade.DARK)) {
       assertThat(Contrast.of(shade.words(), shade.ground())).isGreaterThan(WORDS);
       assertThat(Contrast.of(shade.quiet(), shade.ground())).isGreaterThan(WORDS);
-      assertThat(Contrast.of(shade.trouble(), shade.ground())).isGreaterThan(WORDS);
       assertThat(Contrast.of(shade.selection(), shade.ground())).isGreaterThan(LINES);
       assertThat(Contrast.of(shade.selection(), shade.paper())).isGreaterThan(LINES);
     }

@@ -112,11 +112,6 @@ final class CardText {
       desk.hold(true);
     }
 
-    /** Where it stands now. */
-    Stretch at() {
-      return at;
-    }
-
     void show(String text) {
       if (!text.equals(area.getText(at.start(), at.end()))) {
         area.replaceText(at.start(), at.end(), text);

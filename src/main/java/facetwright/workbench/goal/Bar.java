@@ -169,11 +169,6 @@ public abstract class Bar extends VBox {
     return offer.words();
   }
 
-  /** The ways to take what is offered. */
-  final List<String> ways() {
-    return offer.ways();
-  }
-
   /** Chooses one of the ways. */
   public final void choose(String way) {
     offer.choose(way);

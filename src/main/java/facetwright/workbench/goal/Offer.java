@@ -234,11 +234,6 @@ final class Offer extends VBox {
     return words;
   }
 
-  /** The ways to take what is offered. */
-  List<String> ways() {
-    return List.copyOf(way.getItems());
-  }
-
   /** Chooses one of the ways. */
   void choose(String name) {
     way.setValue(name);

@@ -13,7 +13,6 @@ import javafx.scene.paint.Color;
  * @param words on the ground
  * @param quiet lesser words and ruler marks on the ground
  * @param selection what is pointed out
- * @param trouble what is wrong
  * @param type how large lettering is against the usual, over 0
  */
 public record Shade(
@@ -24,7 +23,6 @@ public record Shade(
     Color words,
     Color quiet,
     Color selection,
-    Color trouble,
     double type) {
   public static final Shade LIGHT =
       new Shade(
@@ -35,7 +33,6 @@ public record Shade(
           Color.web("#2B2A28"),
           Color.web("#6B6559"),
           Color.web("#C9622B"),
-          Color.web("#A3291F"),
           1);
   public static final Shade DARK =
       new Shade(
@@ -46,7 +43,6 @@ public record Shade(
           Color.web("#ECE7DC"),
           Color.web("#A79F90"),
           Color.web("#C9622B"),
-          Color.web("#F08A7E"),
           1);
 
   /** Whether words on the ground are lighter than it. */
@@ -60,6 +56,6 @@ public record Shade(
 
   /** The same with lettering so many times as large as usual. */
   public Shade lettered(double times) {
-    return new Shade(ground, paper, edge, shadow, words, quiet, selection, trouble, times);
+    return new Shade(ground, paper, edge, shadow, words, quiet, selection, times);
   }
 }

@@ -100,11 +100,6 @@ final class DesignCard extends VBox {
     return entry;
   }
 
-  /** What stands under the title. */
-  String size() {
-    return size.getText();
-  }
-
   void show(Picture picture) {
     size.setText(picture.size());
     picture.paint(canvas.getGraphicsContext2D(), WIDE, HIGH, MARGIN);

@@ -104,11 +104,6 @@ public final class TourView extends Pane {
     return at >= 0;
   }
 
-  /** The number of the step one is at, from 0; -1 when there is no tour. */
-  int at() {
-    return at;
-  }
-
   /** The control the step is about; empty when there is no tour. */
   public Optional<Node> beside() {
     return isRunning() ? Optional.of(steps.get(at).beside()) : Optional.empty();
@@ -123,11 +118,6 @@ public final class TourView extends Pane {
       setVisible(false);
       ended.run();
     }
-  }
-
-  /** Goes on to the next step; after the last one the tour ends. */
-  void next() {
-    go(at + 1);
   }
 
   private void go(int to) {
