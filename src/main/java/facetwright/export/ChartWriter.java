@@ -18,7 +18,7 @@ public final class ChartWriter implements Exporter {
 
   /** The pages, for the ruler of the order. */
   public static List<Drawing> pages(Job job) {
-    return ChartPages.of(job.title(), job.unit(), job.laid(), job.order().ruler());
+    return ChartPages.of(job.title(), job.order(), job.laid());
   }
 
   @Override

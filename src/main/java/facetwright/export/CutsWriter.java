@@ -27,10 +27,9 @@ public final class CutsWriter implements Exporter {
   /** The pages: of guides only, where nothing is left to cut. */
   public static List<Drawing> pages(Job job) {
     Works works = GuidesWriter.works(job);
-    List<Drawing> pages = new ArrayList<>(CutPages.of(job.title(), job.unit(), works));
+    List<Drawing> pages = new ArrayList<>(CutPages.of(job.title(), job.order(), works));
     if (pages.isEmpty()) {
-      pages.addAll(
-          GuidePages.of(job.title(), job.unit(), job.order().ruler(), job.laid().net(), works));
+      pages.addAll(GuidePages.of(job.title(), job.order(), job.laid().net(), works));
     }
     return pages;
   }

@@ -32,8 +32,7 @@ public final class GuidesWriter implements Exporter {
   }
 
   public static List<Drawing> pages(Job job) {
-    return GuidePages.of(
-        job.title(), job.unit(), job.order().ruler(), job.laid().net(), works(job));
+    return GuidePages.of(job.title(), job.order(), job.laid().net(), works(job));
   }
 
   @Override

@@ -16,8 +16,7 @@ record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> t
         Handout.of(
             job.title(),
             job.author(),
-            job.unit(),
-            job.order().ruler(),
+            job.order(),
             job.laid(),
             job.form(),
             GuidesWriter.works(job));
@@ -26,7 +25,7 @@ record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> t
             ? job.templates()
             : job.tiles().size() <= MOST_TILES
                 ? job.tiles()
-                : TiledPages.keys(job.title(), job.laid(), job.order().paper());
+                : TiledPages.keys(job.title(), job.laid(), job.order().page());
     return new HandoutContent(
         handout, new HandoutPictures(job.laid(), job.form(), handout), templates);
   }

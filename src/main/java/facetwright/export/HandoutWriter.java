@@ -5,7 +5,7 @@ import facetwright.draw.page.HandoutPages;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The handout as pages of the printer's paper, templates at the end. */
+/** The handout as the printer's pages, templates at the end. */
 public final class HandoutWriter implements Exporter {
   @Override
   public String format() {
@@ -25,7 +25,7 @@ public final class HandoutWriter implements Exporter {
             HandoutPages.of(
                 content.handout(),
                 content.pictures(),
-                job.order().paper(),
+                job.order().page(),
                 content.templates().size()));
     pages.addAll(content.templates());
     return pages;

@@ -227,12 +227,12 @@ final class HtmlWriter implements Exporter {
       return css.toString();
     }
 
-    /** Words print on the printer's paper, each template on a page of its own size. */
+    /** Words print on the printer's page, each template on a page of its own size. */
     private String sheetSizes() {
-      SheetSize paper = job.order().paper();
+      SheetSize printed = job.order().page();
       StringBuilder css = new StringBuilder();
-      css.append("@page { size: ").append(mm(paper.width())).append(' ');
-      css.append(mm(paper.height())).append("; margin: 15mm; }\n");
+      css.append("@page { size: ").append(mm(printed.width())).append(' ');
+      css.append(mm(printed.height())).append("; margin: 15mm; }\n");
       for (int i = 0; i < content.templates().size(); i++) {
         Drawing page = content.templates().get(i);
         String size = mm(page.width()) + " " + mm(page.height());

@@ -10,6 +10,7 @@ import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.papers.copies.CopyPlan;
 import facetwright.papers.materials.Works;
+import facetwright.papers.order.Order;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +24,6 @@ import java.util.function.Supplier;
 public final class Job {
   private final String title;
   private final String author;
-  private final Unit unit;
   private final Laid laid;
   private final FoldedForm form;
   private final Order order;
@@ -50,16 +50,14 @@ public final class Job {
   /**
    * @param title of the design
    * @param author who made it, blank where not said
-   * @param unit words on the pages give measures in it
    * @param laid the net on its sheets
    * @param form the folded form of the same net
-   * @param order how many pieces, the printer's paper, the maker's ruler
+   * @param order what the papers are for
    * @throws IllegalArgumentException when the form is not one of this net
    */
-  public Job(String title, String author, Unit unit, Laid laid, FoldedForm form, Order order) {
+  public Job(String title, String author, Laid laid, FoldedForm form, Order order) {
     this.title = Objects.requireNonNull(title);
     this.author = Objects.requireNonNull(author);
-    this.unit = Objects.requireNonNull(unit);
     this.order = Objects.requireNonNull(order);
     this.laid = laid;
     this.form = form;
@@ -68,11 +66,6 @@ public final class Job {
           "the folded form has %d panels, the net %d"
               .formatted(form.poses().size(), laid.net().panels().size()));
     }
-  }
-
-  /** For one piece, on the usual paper. */
-  public Job(String title, String author, Unit unit, Laid laid, FoldedForm form) {
-    this(title, author, unit, laid, form, Order.usual(unit));
   }
 
   public String title() {
@@ -84,7 +77,7 @@ public final class Job {
   }
 
   Unit unit() {
-    return unit;
+    return order.unit();
   }
 
   Laid laid() {
@@ -104,19 +97,19 @@ public final class Job {
     return form.closure() != Closure.NOT_SOLVED;
   }
 
-  /** Whether the sheet is larger than the printer's paper. */
+  /** Whether the sheet is larger than the printer's page. */
   boolean isTiled() {
-    return TiledPages.isLarger(laid, order.paper());
+    return TiledPages.isLarger(laid, order.page());
   }
 
   /** The template, a page a sheet. */
   public List<Drawing> templates() {
-    return templates.get(() -> TemplatePages.of(title, unit, laid));
+    return templates.get(() -> TemplatePages.of(title, unit(), laid));
   }
 
-  /** The template over pages of the printer's paper. */
+  /** The template over the printer's pages. */
   public List<Drawing> tiles() {
-    return tiles.get(() -> TiledPages.of(title, laid, order.paper()));
+    return tiles.get(() -> TiledPages.of(title, laid, order.page()));
   }
 
   /** As many copies as one sheet gives. */
@@ -130,7 +123,7 @@ public final class Job {
    * @throws IllegalArgumentException when a layer finds no room on them
    */
   Works works() {
-    return works.get(() -> Works.of(laid, form, unit, List.of(), order.copies()));
+    return works.get(() -> Works.of(laid, form, unit(), List.of(), order.copies()));
   }
 
   HandoutContent handout() {
@@ -153,7 +146,6 @@ public final class Job {
     return other instanceof Job j
         && title.equals(j.title)
         && author.equals(j.author)
-        && unit == j.unit
         && laid.equals(j.laid)
         && form.equals(j.form)
         && order.equals(j.order);
@@ -161,6 +153,6 @@ public final class Job {
 
   @Override
   public int hashCode() {
-    return Objects.hash(title, author, unit, laid, form, order);
+    return Objects.hash(title, author, laid, form, order);
   }
 }

@@ -23,7 +23,7 @@ public final class LayoutWriter implements Exporter {
   }
 
   public static List<Drawing> pages(Job job) {
-    return CopyPages.of(job.title(), job.unit(), job.laid(), job.copies());
+    return CopyPages.of(job.title(), job.order(), job.laid(), job.copies());
   }
 
   @Override

@@ -47,11 +47,11 @@ public final class RingWriter implements Exporter {
                     new ExportException(
                         "No ring of " + job.order().copies() + " can be made of this piece.",
                         null));
-    List<String> words = new ArrayList<>(RingText.lines(plan, job.laid().net(), job.unit()));
+    List<String> words = new ArrayList<>(RingText.lines(plan, job.laid().net(), job.order()));
     words.addAll(RingText.hints(Rings.of(job.laid().net(), job.form()), plan.count()));
     return RingPages.of(
         job.title(),
-        job.unit(),
+        job.order(),
         job.laid().net(),
         job.form().poses(),
         plan,
@@ -67,8 +67,8 @@ public final class RingWriter implements Exporter {
   /** What to buy for all pieces of a ring, a line a thing. */
   public static List<String> materials(Job job, RingPlan plan) {
     List<String> lines =
-        new ArrayList<>(new WorksText(job.unit()).materials(works(job).materials(), Prices.NONE));
-    lines.addAll(RingText.spacerCard(plan, job.unit()));
+        new ArrayList<>(new WorksText(job.order()).materials(works(job).materials(), Prices.NONE));
+    lines.addAll(RingText.spacerCard(plan, job.order()));
     return lines;
   }
 

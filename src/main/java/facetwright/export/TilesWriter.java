@@ -3,7 +3,7 @@ package facetwright.export;
 import facetwright.draw.Drawing;
 import java.util.List;
 
-/** The template over pages of the printer's paper, for sheets that are larger than it. */
+/** The template over the printer's pages, for sheets that are larger than it. */
 final class TilesWriter implements Exporter {
   @Override
   public String format() {

@@ -2,10 +2,17 @@ package facetwright.cli;
 
 import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,6 +62,74 @@ class PapersCommandTest {
         folder.toString());
     assertThat(text("chart.pdf")).contains("Ruler: 1/8 in.", "whole height at 1 1/8, 2 1/4, 3 3/8");
     assertThat(text("handout.pdf")).contains("1 1/8, 2 1/4, 3 3/8");
+  }
+
+  private void isOn(float width, float height) throws Exception {
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".pdf")).toList()) {
+        try (PDDocument document = Loader.loadPDF(file.toFile())) {
+          PDRectangle page = document.getPage(0).getMediaBox();
+          List<Float> sides = List.of(page.getWidth(), page.getHeight());
+          assertThat(Collections.min(sides)).as(file.toString()).isCloseTo(width, within(0.1f));
+          assertThat(Collections.max(sides)).as(file.toString()).isCloseTo(height, within(0.1f));
+        }
+      }
+    }
+  }
+
+  /** Letter is 8.5 × 11 in (from memory, ANSI Y14.1) of 72 pt (ISO 32000-1, 8.3.2.3). */
+  @Test
+  void everyPaperIsOnThePagesOfThePrinter() throws Exception {
+    String only = "handout,chart,guides,layers,tiles";
+    String out = folder.toString();
+    run(0, "make", LANTERN, "--page", "Letter", "--only", only, "--out", out);
+    run(0, "ring", LANTERN, "--count", "8", "--page", "Letter", "--ruler", "1/8in", "--out", out);
+    Files.delete(folder.resolve("template.pdf"));
+    run(0, "sweep", LANTERN, "--dial", "side", "--page", "Letter", "--out", out);
+    run(0, "fit", LANTERN, "--sheet", "A3", "--page", "Letter", "--out", out);
+    assertThat(folder.resolve("layout.pdf")).exists();
+    assertThat(folder.resolve("sweep.pdf")).exists();
+    assertThat(folder.resolve("ring.pdf")).exists();
+    isOn(8.5f * 72, 11 * 72);
+  }
+
+  @Test
+  void layersAndGuidesObeyTheRuler() throws Exception {
+    run(
+        0,
+        "make",
+        LANTERN,
+        "--ruler",
+        "1/8in",
+        "--only",
+        "layers,guides",
+        "--out",
+        folder.toString());
+    // A layer is 57 mm high; 2 1/4 in is 57.15 mm.
+    assertThat(text("layers.pdf")).contains("57 mm (2 1/4 in is nearest, 0.15 mm too much)");
+    assertThat(run(0, "layers", LANTERN, "--ruler", "1/8in"))
+        .contains("57 mm (2 1/4 in is nearest, 0.15 mm too much)");
+    assertThat(text("guides.pdf")).contains("is nearest, ");
+  }
+
+  /** Paper is what layers are cut from; a page is what the printer takes. */
+  @Test
+  void paperIsNotThePrintersPage() throws Exception {
+    for (String command :
+        List.of("make", "ring --count 8", "sweep --dial side", "fit --sheet A3")) {
+      List<String> words = new ArrayList<>(List.of(command.split(" ")));
+      words.addAll(List.of(LANTERN, "--paper", "A4"));
+      assertThat(Run.run(words.toArray(String[]::new)))
+          .satisfies(
+              run -> {
+                assertThat(run.exit()).isEqualTo(2);
+                assertThat(run.err())
+                    .contains("--paper is decorative paper", "printer takes write --page A4.");
+              });
+    }
+    assertThat(Run.run("make", LANTERN, "--page", "A5").err())
+        .contains("--page: A5 is too small for the check ruler");
+    assertThat(Run.run("make", LANTERN, "--page", "Leter").err()).contains("did you mean Letter");
   }
 
   @Test

@@ -12,6 +12,7 @@ import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.handout.Handout;
 import facetwright.papers.materials.Works;
+import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -67,14 +68,14 @@ class WordsApartTest {
     Design d = design(name);
     Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), 24);
     Handout handout =
-        Handout.of(d.title(), d.header().author(), d.unit(), d.laid(), d.folded(), works);
+        Handout.of(
+            d.title(), d.header().author(), Order.usual(d.unit()), d.laid(), d.folded(), works);
     HandoutPictures pictures = new HandoutPictures(d.laid(), d.folded(), handout);
     List<Drawing> pages = new ArrayList<>();
-    pages.addAll(
-        HandoutPages.of(handout, pictures, facetwright.export.Order.usual(d.unit()).paper(), 0));
-    pages.addAll(ChartPages.of(d.title(), d.unit(), d.laid()));
-    pages.addAll(CutPages.of(d.title(), d.unit(), works));
-    pages.addAll(GuidePages.of(d.title(), d.unit(), d.net(), works));
+    pages.addAll(HandoutPages.of(handout, pictures, Order.usual(d.unit()).page(), 0));
+    pages.addAll(ChartPages.of(d.title(), Order.usual(d.unit()), d.laid()));
+    pages.addAll(CutPages.of(d.title(), Order.usual(d.unit()), works));
+    pages.addAll(GuidePages.of(d.title(), Order.usual(d.unit()), d.net(), works));
     for (Drawing page : pages) {
       List<Mark.Text> words = level(page);
       for (int i = 0; i < words.size(); i++) {
@@ -94,7 +95,7 @@ class WordsApartTest {
     Design d = design(name);
     ScoreChart chart = ScoreChart.of(d.net(), ScoreChart.usualRuler(d.unit()));
     List<String> numbers =
-        ChartPages.of(d.title(), d.unit(), d.laid()).stream()
+        ChartPages.of(d.title(), Order.usual(d.unit()), d.laid()).stream()
             .flatMap(p -> level(p).stream())
             .map(Mark.Text::content)
             .toList();

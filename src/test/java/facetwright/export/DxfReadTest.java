@@ -7,6 +7,7 @@ import facetwright.draw.LineKind;
 import facetwright.fold.Folding;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
+import facetwright.papers.order.Order;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -66,7 +67,9 @@ class DxfReadTest {
   @Test
   void keepsSizeLayersAndDashes() throws IOException {
     Net net = Papers.tray(60, 20);
-    Job job = new Job("Tray", "", Unit.MM, Papers.at(net, Papers.A4, 30, 40), Folding.fold(net));
+    Job job =
+        new Job(
+            "Tray", "", Papers.at(net, Papers.A4, 30, 40), Folding.fold(net), Order.usual(Unit.MM));
     JsonNode found = read(job);
     JsonNode sheet = found.get("extents").get("SHEET");
     assertThat(sheet.get(2).asDouble()).isCloseTo(210, within(1e-6));

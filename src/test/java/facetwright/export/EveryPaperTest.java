@@ -26,6 +26,7 @@ import facetwright.net.sheet.SheetLayout;
 import facetwright.net.wrap.Pinch;
 import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
+import facetwright.papers.order.Order;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
@@ -180,7 +181,7 @@ class EveryPaperTest {
     Laid laid = SheetLayout.lay(net, Papers.A4);
     FoldedForm folded = Folding.fold(laid);
     assertThat(Checks.all(laid, folded)).isNotNull();
-    Job job = new Job("Any", "", Unit.MM, laid, folded);
+    Job job = new Job("Any", "", laid, folded, Order.usual(Unit.MM));
     for (Exporter exporter : Exporters.all().values()) {
       assertThat(exporter.files(job)).isNotEmpty().allSatisfy((_, f) -> assertThat(f).isNotEmpty());
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.fold.pose.Closure;
 import facetwright.geom.Vec3;
 import facetwright.net.Sense;
+import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -59,7 +60,8 @@ class FoldedFrameTest {
 
   private static void verify(String script) throws Exception {
     Design design = Facetwright.evaluate("design.js", script, Map.of(), Budget.USUAL);
-    Job job = new Job(design.title(), "", design.unit(), design.laid(), design.folded());
+    Job job =
+        new Job(design.title(), "", design.laid(), design.folded(), Order.usual(design.unit()));
     JsonNode fold = new ObjectMapper().readTree(new FoldWriter().write(job));
     List<Vec3> flat = points(fold.get("vertices_coords"));
     List<Vec3> folded = points(fold.get("file_frames").get(0).get("vertices_coords"));
@@ -99,7 +101,8 @@ class FoldedFrameTest {
             .formatted(depth);
     Design design = Facetwright.evaluate("design.js", script, Map.of(), Budget.USUAL);
     assertThat(design.folded().closure()).isEqualTo(Closure.CLOSES_WITH_STRAIN);
-    Job job = new Job(design.title(), "", design.unit(), design.laid(), design.folded());
+    Job job =
+        new Job(design.title(), "", design.laid(), design.folded(), Order.usual(design.unit()));
     JsonNode fold = new ObjectMapper().readTree(new FoldWriter().write(job));
     double open = openBy(fold, points(fold.get("file_frames").get(0).get("vertices_coords")));
     assertThat(open).isGreaterThan(0.001);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.draw.Drawing;
 import facetwright.net.Panel;
+import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -50,7 +51,9 @@ class HandoutPageTest {
     if (!JOBS.containsKey(name)) {
       Path file = Path.of("library/" + name + ".js");
       Design d = Facetwright.evaluate(name, Files.readString(file), Map.of(), Budget.USUAL);
-      JOBS.put(name, new Job(d.title(), d.header().author(), d.unit(), d.laid(), d.folded()));
+      JOBS.put(
+          name,
+          new Job(d.title(), d.header().author(), d.laid(), d.folded(), Order.usual(d.unit())));
     }
     return JOBS.get(name);
   }
@@ -201,8 +204,8 @@ class HandoutPageTest {
     assertThat(words).isBetween(2, 7);
     Order order = job(name).order();
     for (PdfReading.Page page : pages.subList(0, words)) {
-      assertThat(page.width()).isCloseTo(order.paper().width(), within(0.5));
-      assertThat(page.height()).isCloseTo(order.paper().height(), within(0.5));
+      assertThat(page.width()).isCloseTo(order.page().width(), within(0.5));
+      assertThat(page.height()).isCloseTo(order.page().height(), within(0.5));
       assertThat(page.letters()).isNotEmpty();
     }
     for (int i = 0; i < templates.size(); i++) {

@@ -15,6 +15,7 @@ import facetwright.net.panel.PanelBuild;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.pace.Pace;
+import facetwright.papers.order.Order;
 import facetwright.words.Site;
 import java.util.List;
 import java.util.SequencedMap;
@@ -46,7 +47,7 @@ class ManyHolesTest {
         .forEach(
             i -> panel.hole(1.5, new Vec2(i % 23 * 7.5 - 83, Math.floorDiv(i, 23) * 7.5 - 83), AT));
     Laid laid = SheetLayout.lay(build.build(), Papers.A4);
-    return new Job("Sieve", "", Unit.MM, laid, Folding.fold(laid));
+    return new Job("Sieve", "", laid, Folding.fold(laid), Order.usual(Unit.MM));
   }
 
   static List<Exporter> exporters() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import facetwright.draw.page.RingPages;
+import facetwright.papers.order.Order;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.Rings;
 import facetwright.papers.ring.Spacer;
@@ -34,14 +35,8 @@ class PaperPagesTest {
   private static Job job(String name, int copies) throws Exception {
     Path file = Path.of("library/" + name + ".js");
     Design d = Facetwright.evaluate(name, Files.readString(file), Map.of(), Budget.USUAL);
-    Order usual = Order.usual(d.unit());
     return new Job(
-        d.title(),
-        d.header().author(),
-        d.unit(),
-        d.laid(),
-        d.folded(),
-        new Order(copies, usual.paper(), usual.ruler()));
+        d.title(), d.header().author(), d.laid(), d.folded(), Order.usual(d.unit()).of(copies));
   }
 
   /**
@@ -112,7 +107,7 @@ class PaperPagesTest {
                 job.author(),
                 RingPages.of(
                     job.title(),
-                    job.unit(),
+                    job.order(),
                     job.laid().net(),
                     job.form().poses(),
                     plan,

@@ -7,6 +7,7 @@ import facetwright.measure.Unit;
 import facetwright.pace.Pace;
 import facetwright.pace.Stopped;
 import facetwright.pace.TooMuch;
+import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -31,14 +32,7 @@ class PaperStepsTest {
 
   private static Job job() {
     Unit unit = design.unit();
-    Order usual = Order.usual(unit);
-    return new Job(
-        design.title(),
-        "",
-        unit,
-        design.laid(),
-        design.folded(),
-        new Order(8, usual.paper(), usual.ruler()));
+    return new Job(design.title(), "", design.laid(), design.folded(), Order.usual(unit).of(8));
   }
 
   static List<Exporter> exporters() {

@@ -17,6 +17,7 @@ import facetwright.net.draft.PanelDraft;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.Stock;
+import facetwright.papers.order.Order;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -104,7 +105,7 @@ public final class Papers {
 
   public static Job job(String title, Net net, Stock stock) {
     Laid laid = SheetLayout.lay(net, stock, 5, 2);
-    return new Job(title, "Tidewell", Unit.MM, laid, Folding.fold(laid.net()));
+    return new Job(title, "Tidewell", laid, Folding.fold(laid.net()), Order.usual(Unit.MM));
   }
 
   /** Laid as it is, its lower left corner at the given place of a single sheet. */

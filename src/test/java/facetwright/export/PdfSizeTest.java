@@ -8,6 +8,7 @@ import facetwright.fold.Folding;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.sheet.Stock;
+import facetwright.papers.order.Order;
 import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
 import java.io.IOException;
@@ -72,7 +73,13 @@ class PdfSizeTest {
   @Test
   void netIsTrueSize() throws IOException {
     Net net = Papers.slitSquares(90);
-    Job job = new Job("Flags", "", Unit.MM, Papers.at(net, Papers.A4, 15, 90), Folding.fold(net));
+    Job job =
+        new Job(
+            "Flags",
+            "",
+            Papers.at(net, Papers.A4, 15, 90),
+            Folding.fold(net),
+            Order.usual(Unit.MM));
     Outside.render(pdf(job), DPI, folder.resolve("page"));
     BufferedImage page = ImageIO.read(folder.resolve("page-1.png").toFile());
     assertThat(longestRuns(page)[0]).isCloseTo(180 + LineKind.CUT.width(), within(0.2));

@@ -7,6 +7,7 @@ import facetwright.draw.FillKind;
 import facetwright.draw.Lettering;
 import facetwright.draw.Mark;
 import facetwright.geom.Box2;
+import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -32,7 +33,7 @@ class SmallAndLargeTest {
                 .formatted(edge, sheet),
             Map.of(),
             Budget.USUAL);
-    return new Job(d.title(), "", d.unit(), d.laid(), d.folded());
+    return new Job(d.title(), "", d.laid(), d.folded(), Order.usual(d.unit()));
   }
 
   private static List<Mark.Text> words(Drawing page) {

@@ -8,6 +8,7 @@ import facetwright.fold.Folding;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
+import facetwright.papers.order.Order;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,7 +31,7 @@ class SvgReadTest {
   private static Job tray() {
     Net net = Papers.tray(60, 20);
     Laid laid = Papers.at(net, Papers.A4, 30, 40);
-    return new Job("Tray & <lid>", "", Unit.MM, laid, Folding.fold(net));
+    return new Job("Tray & <lid>", "", laid, Folding.fold(net), Order.usual(Unit.MM));
   }
 
   private static Element group(Document svg, String id) {
@@ -105,7 +106,7 @@ class SvgReadTest {
   @Test
   void oneFileASheet() throws Exception {
     Laid two = new Laid(Papers.cube(40, 8), Papers.A4, 2, true);
-    Job job = new Job("Two", "", Unit.MM, two, Folding.fold(two.net()));
+    Job job = new Job("Two", "", two, Folding.fold(two.net()), Order.usual(Unit.MM));
     assertThat(new SvgWriter().files(job).keySet())
         .containsExactly("template.svg", "template-2.svg");
   }

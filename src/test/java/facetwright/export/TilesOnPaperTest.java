@@ -12,7 +12,7 @@ import facetwright.geom.Vec2;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
-import facetwright.net.sheet.SheetSizes;
+import facetwright.papers.order.Order;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -66,14 +66,7 @@ class TilesOnPaperTest {
   }
 
   private List<Page> pages(Box2 outer) throws IOException {
-    Job job =
-        new Job(
-            "Tray",
-            "",
-            Unit.MM,
-            LAID,
-            Folding.fold(LAID.net()),
-            new Order(1, SheetSizes.named("A4"), facetwright.measure.Ruler.HALF_MM));
+    Job job = new Job("Tray", "", LAID, Folding.fold(LAID.net()), Order.usual(Unit.MM));
     Path pdf = folder.resolve("tiles.pdf");
     Files.write(pdf, new TilesWriter().write(job));
     Outside.render(pdf, DPI, folder.resolve("page"));

@@ -2,7 +2,7 @@ package facetwright.cli.command;
 
 import facetwright.cli.desk.DesignFile;
 import facetwright.cli.desk.Exit;
-import facetwright.cli.desk.Rulers;
+import facetwright.cli.desk.RulerOption;
 import facetwright.cli.json.ChartJson;
 import facetwright.cli.json.Json;
 import facetwright.measure.Ruler;
@@ -19,7 +19,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Tells how to score and cut a design, step by step. */
@@ -30,11 +29,7 @@ import picocli.CommandLine.Spec;
 public final class ChartCommand implements Callable<Integer> {
   @Mixin private DesignFile design;
 
-  @Option(
-      names = "--ruler",
-      paramLabel = "1/16in|0.5mm",
-      description = "the ruler you own (usual: 1/16 in for designs in inches, else 0.5 mm)")
-  private String ruler = "";
+  @Mixin private RulerOption ruler;
 
   @Mixin private Json json;
 
@@ -43,7 +38,7 @@ public final class ChartCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Design made = design.evaluate();
-    Ruler marks = Rulers.asked(ruler, made.unit());
+    Ruler marks = ruler.of(made.unit());
     ScoreChart chart = ScoreChart.of(made.net(), marks);
     PrintWriter out = spec.commandLine().getOut();
     if (json.isAsked()) {

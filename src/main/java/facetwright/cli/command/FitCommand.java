@@ -12,6 +12,7 @@ import facetwright.cli.desk.Calls;
 import facetwright.cli.desk.DesignFile;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.Output;
+import facetwright.cli.desk.PrinterOptions;
 import facetwright.cli.desk.Replacing;
 import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.FitJson;
@@ -20,6 +21,7 @@ import facetwright.draw.page.CopyPages;
 import facetwright.export.PdfWriter;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
+import facetwright.papers.order.Order;
 import facetwright.script.WhatIf;
 import facetwright.script.design.Design;
 import java.io.PrintWriter;
@@ -85,6 +87,8 @@ public final class FitCommand implements Callable<Integer> {
       description = "write the script with its dials and this sheet into this file")
   private Path script;
 
+  @Mixin private PrinterOptions printer;
+
   @Mixin private Replacing replacing;
 
   @Mixin private Json json;
@@ -93,10 +97,12 @@ public final class FitCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
+    printer.check();
     WhatIf what = design.whatIf();
     Unit unit = what.design().unit();
     SheetSize size = size(unit);
     Grid grid = grid(unit);
+    Order order = order(unit, grid);
     Fitting fitting;
     try {
       List<String> names = turn.stream().map(String::strip).toList();
@@ -115,7 +121,7 @@ public final class FitCommand implements Callable<Integer> {
     if (out != null) {
       Output.write(
           out,
-          layout(what.design(), fitting),
+          layout(what.design(), fitting, order),
           design.papers(out, what.design()),
           replacing.isAsked(),
           json.isAsked() ? null : print);
@@ -145,6 +151,12 @@ public final class FitCommand implements Callable<Integer> {
     }
   }
 
+  /** The layout is told by the ruler that the dials are set by. */
+  private Order order(Unit unit, Grid grid) {
+    Order order = printer.order(unit);
+    return grid instanceof Grid.Marks marks ? order.by(marks.ruler()) : order;
+  }
+
   private static List<String> lines(Design was, Fitting fitting) {
     List<String> lines = new ArrayList<>();
     String name = fitting.sheet().name();
@@ -169,14 +181,14 @@ public final class FitCommand implements Callable<Integer> {
     return lines;
   }
 
-  private static SequencedMap<String, byte[]> layout(Design was, Fitting fitting) {
+  private static SequencedMap<String, byte[]> layout(Design was, Fitting fitting, Order order) {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
     files.put(
         "layout.pdf",
         PdfWriter.write(
             was.title(),
             was.header().author(),
-            CopyPages.of(was.title(), was.unit(), fitting.after().laid(), fitting.after().plan())));
+            CopyPages.of(was.title(), order, fitting.after().laid(), fitting.after().plan())));
     return files;
   }
 }

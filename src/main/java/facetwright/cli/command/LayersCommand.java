@@ -3,12 +3,14 @@ package facetwright.cli.command;
 import facetwright.cli.desk.DesignFile;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.PaperOptions;
+import facetwright.cli.desk.RulerOption;
 import facetwright.cli.json.Json;
 import facetwright.cli.json.WorksJson;
 import facetwright.papers.cutting.SheetPlan;
 import facetwright.papers.layers.LayerPlan;
 import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;
+import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
@@ -27,6 +29,8 @@ public final class LayersCommand implements Callable<Integer> {
   @Mixin private DesignFile design;
   @Mixin private PaperOptions papers;
 
+  @Mixin private RulerOption ruler;
+
   @Mixin private Json json;
 
   @Spec private CommandSpec spec;
@@ -35,19 +39,20 @@ public final class LayersCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Design made = design.evaluate();
     made.said().forEach(line -> spec.commandLine().getErr().println(line));
+    Order order = Order.usual(made.unit()).by(ruler.of(made.unit()));
     Works works = papers.works(made, spec.commandLine().getErr());
     PrintWriter out = spec.commandLine().getOut();
     if (json.isAsked()) {
-      out.println(WorksJson.layers(made, works));
+      out.println(WorksJson.layers(made, works, order));
     } else {
-      tell(out, made, works);
+      tell(out, made, works, order);
     }
     out.flush();
     return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;
   }
 
-  private static void tell(PrintWriter out, Design made, Works works) {
-    WorksText words = new WorksText(made.unit());
+  private static void tell(PrintWriter out, Design made, Works works, Order order) {
+    WorksText words = new WorksText(order);
     out.println(made.title());
     words.lost(works).ifPresent(l -> out.println("  " + l));
     if (works.plans().isEmpty()) {

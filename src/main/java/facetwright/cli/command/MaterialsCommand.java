@@ -11,6 +11,7 @@ import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Rules;
 import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;
+import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import facetwright.words.Count;
 import java.io.PrintWriter;
@@ -60,7 +61,7 @@ public final class MaterialsCommand implements Callable<Integer> {
     if (json.isAsked()) {
       out.println(WorksJson.materials(made, works, known));
     } else {
-      WorksText words = new WorksText(made.unit());
+      WorksText words = new WorksText(Order.usual(made.unit()));
       int pieces = works.materials().pieces();
       out.println(made.title() + ", " + Count.of(pieces, "piece"));
       words.materials(works.materials(), known).forEach(line -> out.println("  " + line));

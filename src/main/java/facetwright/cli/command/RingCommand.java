@@ -4,13 +4,16 @@ import facetwright.cli.desk.DesignFile;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.Output;
 import facetwright.cli.desk.PapersFor;
+import facetwright.cli.desk.PrinterOptions;
 import facetwright.cli.desk.Progress;
 import facetwright.cli.desk.Replacing;
+import facetwright.cli.desk.RulerOption;
 import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.Json;
 import facetwright.cli.json.RingJson;
 import facetwright.export.Job;
 import facetwright.export.RingWriter;
+import facetwright.papers.order.Order;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.RingText;
 import facetwright.papers.ring.Rings;
@@ -46,6 +49,10 @@ public final class RingCommand implements Callable<Integer> {
       description = "how many pieces, 3 to 72")
   private int count;
 
+  @Mixin private PrinterOptions printer;
+
+  @Mixin private RulerOption ruler;
+
   @Option(
       names = "--out",
       paramLabel = "DIR",
@@ -70,6 +77,7 @@ public final class RingCommand implements Callable<Integer> {
               + count
               + ".");
     }
+    printer.check();
     Design made = design.evaluate();
     PrintWriter err = spec.commandLine().getErr();
     made.said().forEach(err::println);
@@ -84,12 +92,12 @@ public final class RingCommand implements Callable<Integer> {
       return Exit.ERROR_FOUND;
     }
     List<RingPlan> plans = rings.plans(count);
-    Job job = new PapersFor().job(made, count);
+    Job job = PapersFor.job(made, printer.order(made.unit()).by(ruler.of(made.unit())).of(count));
     PrintWriter words = spec.commandLine().getOut();
     if (json.isAsked()) {
       words.println(RingJson.of(made, rings, count, plans, RingWriter.works(job).materials()));
     } else {
-      lines(made, rings, plans).forEach(words::println);
+      lines(made, job.order(), rings, plans).forEach(words::println);
       if (!plans.isEmpty()) {
         words.println("  All " + count + " take:");
         RingWriter.materials(job, plans.getFirst()).forEach(l -> words.println("    " + l));
@@ -104,7 +112,7 @@ public final class RingCommand implements Callable<Integer> {
     return plans.isEmpty() || !made.isSound() ? Exit.ERROR_FOUND : Exit.SOUND;
   }
 
-  private List<String> lines(Design made, Rings rings, List<RingPlan> plans) {
+  private List<String> lines(Design made, Order order, Rings rings, List<RingPlan> plans) {
     List<String> lines = new ArrayList<>();
     lines.add(made.title());
     if (plans.isEmpty()) {
@@ -115,10 +123,10 @@ public final class RingCommand implements Callable<Integer> {
               + Decimals.plain(Math.rint(3600.0 / count) / 10)
               + "° of the circle.");
     } else {
-      RingText.lines(plans.getFirst(), made.net(), made.unit()).forEach(l -> lines.add("  " + l));
+      RingText.lines(plans.getFirst(), made.net(), order).forEach(l -> lines.add("  " + l));
       if (plans.size() > 1) {
         lines.add("  Another way:");
-        RingText.lines(plans.get(1), made.net(), made.unit()).forEach(l -> lines.add("    " + l));
+        RingText.lines(plans.get(1), made.net(), order).forEach(l -> lines.add("    " + l));
       }
     }
     RingText.hints(rings, count).forEach(l -> lines.add("  " + l));

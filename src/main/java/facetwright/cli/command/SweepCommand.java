@@ -7,6 +7,7 @@ import facetwright.cli.desk.Columns;
 import facetwright.cli.desk.DesignFile;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.Output;
+import facetwright.cli.desk.PrinterOptions;
 import facetwright.cli.desk.Replacing;
 import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.Json;
@@ -17,6 +18,7 @@ import facetwright.export.PdfWriter;
 import facetwright.export.SvgWriter;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
+import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
 import facetwright.script.design.DialText;
@@ -68,6 +70,8 @@ public final class SweepCommand implements Callable<Integer> {
       description = "write sweep.pdf and sweep.svg into this folder")
   private Path out;
 
+  @Mixin private PrinterOptions printer;
+
   @Mixin private Replacing replacing;
 
   @Mixin private Json json;
@@ -76,8 +80,10 @@ public final class SweepCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
+    printer.check();
     Design now = design.evaluate();
     Unit unit = now.unit();
+    Order order = printer.order(unit);
     Dial dial = dial(now);
     List<Double> values = values(dial, unit);
     String source = design.source();
@@ -93,7 +99,7 @@ public final class SweepCommand implements Callable<Integer> {
     if (out != null) {
       Output.write(
           out,
-          files(now, sweep),
+          files(now, sweep, order),
           design.papers(out, now),
           replacing.isAsked(),
           json.isAsked() ? null : print);
@@ -173,7 +179,7 @@ public final class SweepCommand implements Callable<Integer> {
     return lines;
   }
 
-  private static SequencedMap<String, byte[]> files(Design now, Sweep sweep) {
+  private static SequencedMap<String, byte[]> files(Design now, Sweep sweep, Order order) {
     SweepText text = new SweepText(sweep.unit());
     List<ComparingPages.Form> forms = new ArrayList<>();
     for (Sweep.Sample s : sweep.steps()) {
@@ -191,7 +197,7 @@ public final class SweepCommand implements Callable<Integer> {
                           d.folded().poses())));
     }
     String title = now.title() + ": " + sweep.dial().name();
-    List<Drawing> pages = ComparingPages.of(title, sweep.unit(), forms);
+    List<Drawing> pages = ComparingPages.of(title, order.page(), forms);
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
     files.put("sweep.pdf", PdfWriter.write(title, now.header().author(), pages));
     for (int i = 0; i < pages.size(); i++) {

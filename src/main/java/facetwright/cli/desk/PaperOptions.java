@@ -1,12 +1,12 @@
 package facetwright.cli.desk;
 
-import facetwright.export.Order;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.cutting.Paper;
 import facetwright.papers.layers.LayerPaper;
 import facetwright.papers.materials.Works;
+import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -29,8 +29,8 @@ public final class PaperOptions {
       names = "--paper",
       paramLabel = "name=WxH",
       description =
-          "a layer paper and its sheet, such as \"wave paper=12x12 in\" or \"wave paper=A4\"; again"
-              + " for another size")
+          "a decorative paper and its sheet, such as \"wave paper=12x12 in\" or \"wave paper=A4\";"
+              + " again for another size")
   private List<String> papers = List.of();
 
   @Option(

@@ -3,21 +3,17 @@ package facetwright.cli.desk;
 import facetwright.export.Exporter;
 import facetwright.export.Exporters;
 import facetwright.export.Job;
-import facetwright.export.Order;
-import facetwright.net.sheet.SheetSize;
-import facetwright.net.sheet.SheetSizes;
+import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.SequencedMap;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** What papers are for: how many pieces, and what the printer takes. */
+/** What papers are for: how many pieces, what the printer takes, and the ruler at hand. */
 public final class PapersFor {
-  /** The check ruler and the words beside it need so much, in mm. */
-  private static final double NARROWEST = 200;
-
   @Option(
       names = {"--count", "--class"},
       paramLabel = "N",
@@ -25,34 +21,17 @@ public final class PapersFor {
       description = "how many pieces, such as one for each of a class (usual: 1)")
   private int makers = 1;
 
-  @Option(
-      names = "--paper",
-      paramLabel = "A4|Letter|…",
-      description =
-          "what the printer takes (usual: A4, or Letter for designs in inches); larger sheets are"
-              + " printed over several pages")
-  private String paper = "";
+  @Mixin private PrinterOptions printer = new PrinterOptions();
 
-  @Option(
-      names = "--ruler",
-      paramLabel = "1/16in|0.5mm",
-      description =
-          "the ruler you own, for chart, guides and handout (usual: 1/16 in for designs in inches,"
-              + " else 0.5 mm)")
-  private String ruler = "";
-
-  public Job job(Design made, int pieces) {
-    return new Job(
-        made.title(),
-        made.header().author(),
-        made.unit(),
-        made.laid(),
-        made.folded(),
-        order(made, pieces));
-  }
+  @Mixin private RulerOption ruler = new RulerOption();
 
   public Job job(Design made) {
-    return job(made, makers);
+    Order order = printer.order(made.unit()).by(ruler.of(made.unit()));
+    return job(made, order.of(makers));
+  }
+
+  public static Job job(Design made, Order order) {
+    return new Job(made.title(), made.header().author(), made.laid(), made.folded(), order);
   }
 
   /** Refuses what can't be, before anything is evaluated. */
@@ -60,29 +39,7 @@ public final class PapersFor {
     if (makers < 1 || makers > Order.MOST) {
       throw new Trouble.WrongCall("--count: 1 to " + Order.MOST + " pieces, not " + makers + ".");
     }
-    if (!paper.isEmpty()) {
-      SheetSize size = size();
-      if (Math.min(size.width(), size.height()) < NARROWEST) {
-        throw new Trouble.WrongCall(
-            "--paper: "
-                + size.name()
-                + " is too small for the check ruler on each page. Take A4, Letter or larger.");
-      }
-    }
-  }
-
-  private Order order(Design made, int pieces) {
-    Order usual = Order.usual(made.unit());
-    return new Order(
-        pieces, paper.isEmpty() ? usual.paper() : size(), Rulers.asked(ruler, made.unit()));
-  }
-
-  private SheetSize size() {
-    try {
-      return SheetSizes.named(paper);
-    } catch (IllegalArgumentException e) {
-      throw new Trouble.WrongCall("--paper: " + e.getMessage());
-    }
+    printer.check();
   }
 
   /**

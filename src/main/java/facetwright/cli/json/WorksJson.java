@@ -7,6 +7,7 @@ import facetwright.papers.materials.Materials;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;
+import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import java.util.Locale;
 import java.util.Optional;
@@ -16,14 +17,14 @@ import tools.jackson.core.JsonGenerator;
 public final class WorksJson {
   private WorksJson() {}
 
-  public static String layers(Design design, Works works) {
+  public static String layers(Design design, Works works, Order order) {
     return JsonText.object(
         json -> {
           json.writeStringProperty("title", design.title());
           json.writeNumberProperty("count", works.materials().pieces());
           json.writeArrayPropertyStart("papers");
           for (LayerPlan plan : works.plans()) {
-            paper(json, plan, new WorksText(design.unit()));
+            paper(json, plan, new WorksText(order));
           }
           json.writeEndArray();
           JsonText.strings(json, "without_layer", works.layers().lost());
@@ -69,7 +70,7 @@ public final class WorksJson {
                 json.writeNumberProperty("of", step.of());
                 json.writeStringProperty("from", step.way().name().toLowerCase(Locale.ROOT));
                 json.writeNumberProperty("at_mm", step.at());
-                json.writeStringProperty("text", step.text(words.length(step.at())));
+                json.writeStringProperty("text", step.text(words.measure(step.at())));
               });
         });
     json.writeEndObject();

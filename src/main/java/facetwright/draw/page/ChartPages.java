@@ -11,7 +11,6 @@ import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
-import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.PieceChart;
@@ -19,6 +18,7 @@ import facetwright.papers.chart.Replay;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.chart.StepText;
+import facetwright.papers.order.Order;
 import java.util.List;
 
 /** The pages of a score chart: what to know, then each step with its picture. */
@@ -38,26 +38,18 @@ public final class ChartPages {
     this.flow = flow;
   }
 
-  /** By the ruler usual for the design's unit. */
-  public static List<Drawing> of(String title, Unit unit, Laid laid) {
-    return of(title, unit, laid, ScoreChart.usualRuler(unit));
-  }
-
   /**
    * @param title of the design
-   * @param unit Letter pages for inches, A4 for others
-   * @param ruler the maker's
    */
-  public static List<Drawing> of(String title, Unit unit, Laid laid, Ruler ruler) {
-    ScoreChart chart = ScoreChart.of(laid.net(), ruler);
-    Flow flow =
-        new Flow(SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4"), title, "score chart");
+  public static List<Drawing> of(String title, Order order, Laid laid) {
+    ScoreChart chart = ScoreChart.of(laid.net(), order.ruler());
+    Flow flow = new Flow(order.page(), title, "score chart");
     ChartPages pages = new ChartPages(flow);
-    flow.title(title, summary(chart, ruler));
-    AsSet.words(laid, Folding.fold(laid), chart, unit).ifPresent(flow::words);
+    flow.title(title, summary(chart, order.ruler()));
+    AsSet.words(laid, Folding.fold(laid), chart, order.unit()).ifPresent(flow::words);
     ChartNotes.cautions().forEach(c -> flow.words("Caution: " + c));
     for (int i = 0; i < chart.pieces().size(); i++) {
-      pages.piece(laid.net(), i, chart, unit);
+      pages.piece(laid.net(), i, chart, order.unit());
     }
     return flow.pages();
   }

@@ -11,10 +11,8 @@ import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec2;
-import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.sheet.SheetSize;
-import facetwright.net.sheet.SheetSizes;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,12 +25,12 @@ public final class ComparingPages {
   /** Up to so many stand in two columns, more in three. */
   private static final int FEW = 4;
 
-  private final SheetSize paper;
+  private final SheetSize page;
   private final int columns;
   private final int rows;
 
-  private ComparingPages(Unit unit, int forms) {
-    this.paper = SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4");
+  private ComparingPages(SheetSize page, int forms) {
+    this.page = page;
     this.columns = forms <= FEW ? 2 : 3;
     this.rows = Math.clamp((forms + columns - 1) / columns, 2, MOST_ROWS);
   }
@@ -55,18 +53,18 @@ public final class ComparingPages {
    * Draws the pages.
    *
    * @param title of the first page
-   * @param unit the pages are A4 or Letter by it
+   * @param page what the printer takes
    */
-  public static List<Drawing> of(String title, Unit unit, List<Form> forms) {
-    return new ComparingPages(unit, forms.size()).draw(Lettering.printable(title).strip(), forms);
+  public static List<Drawing> of(String title, SheetSize page, List<Form> forms) {
+    return new ComparingPages(page, forms.size()).draw(Lettering.printable(title).strip(), forms);
   }
 
   private List<Drawing> draw(String title, List<Form> forms) {
-    double wide = (paper.width() - 2 * EDGE - (columns - 1) * GAP) / columns;
+    double wide = (page.width() - 2 * EDGE - (columns - 1) * GAP) / columns;
     List<Block> words = forms.stream().map(f -> words(f, wide)).toList();
     double told = words.stream().mapToDouble(Block::height).max().orElse(0);
     Block head = Block.text(title, List.of("All are drawn to one scale."), wide * columns + GAP);
-    double top = paper.height() - EDGE - head.height();
+    double top = page.height() - EDGE - head.height();
     double high = (top - EDGE) / rows - GAP;
     List<FoldedDrawing> drawings =
         forms.stream().map(f -> new FoldedDrawing(f.net(), f.poses(), true)).toList();
@@ -76,7 +74,7 @@ public final class ComparingPages {
     for (int i = 0; i < forms.size(); i++) {
       int place = i % (columns * rows);
       if (i > 0 && place == 0) {
-        pages.add(new Drawing(paper.width(), paper.height(), marks));
+        pages.add(new Drawing(page.width(), page.height(), marks));
         marks = new ArrayList<>();
       }
       double x = EDGE + place % columns * (wide + GAP);
@@ -85,7 +83,7 @@ public final class ComparingPages {
       marks.addAll(words.get(i).at(new Box2(x, foot, x + wide, foot + 1), false));
       picture(marks, drawings.get(i), scale, new Vec2(x + wide / 2, y + told + 1));
     }
-    pages.add(new Drawing(paper.width(), paper.height(), marks));
+    pages.add(new Drawing(page.width(), page.height(), marks));
     return pages;
   }
 

@@ -18,12 +18,13 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.measure.Length;
+import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetSize;
-import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.copies.CopyPlan;
+import facetwright.papers.order.Order;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -42,49 +43,51 @@ public final class CopyPages {
   private static final double MOST_HIGH = 0.6;
   private static final int MOST_TOLD = 36;
 
+  /** What no eye sees on a ruler, in mm. */
+  private static final double UNSEEN = 0.005;
+
   private CopyPages() {}
 
   /**
    * Draws the pages.
    *
    * @param title of the design
-   * @param unit lengths are told in it; the first page is A4 or Letter by it
    * @param laid the net that was planned
    */
-  public static List<Drawing> of(String title, Unit unit, Laid laid, CopyPlan plan) {
+  public static List<Drawing> of(String title, Order order, Laid laid, CopyPlan plan) {
     if (plan.count() == 0) {
-      return List.of(page(title, unit, laid, plan));
+      return List.of(page(title, order, laid, plan));
     }
-    List<Drawing> pages = new ArrayList<>(List.of(page(title, unit, laid, plan)));
-    pages.addAll(TemplatePages.of(title, unit, plan.laid(laid.net())));
+    List<Drawing> pages = new ArrayList<>(List.of(page(title, order, laid, plan)));
+    pages.addAll(TemplatePages.of(title, order.unit(), plan.laid(laid.net())));
     return List.copyOf(pages);
   }
 
-  private static Drawing page(String title, Unit unit, Laid laid, CopyPlan plan) {
-    SheetSize paper = SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4");
-    double width = paper.width() - 2 * EDGE;
+  private static Drawing page(String title, Order order, Laid laid, CopyPlan plan) {
+    SheetSize page = order.page();
+    double width = page.width() - 2 * EDGE;
     List<Mark> marks = new ArrayList<>();
     Block head =
         Block.text(
             Lettering.printable(title).strip() + ": " + heading(plan),
-            words(unit, laid, plan),
+            words(order, laid, plan),
             width);
-    double y = paper.height() - EDGE - head.height();
+    double y = page.height() - EDGE - head.height();
     marks.addAll(head.at(place(y, head), false));
     if (plan.count() == 0) {
-      return new Drawing(paper.width(), paper.height(), marks);
+      return new Drawing(page.width(), page.height(), marks);
     }
     double scale =
-        Math.min(width / plan.stock().width(), MOST_HIGH * paper.height() / plan.stock().height());
+        Math.min(width / plan.stock().width(), MOST_HIGH * page.height() / plan.stock().height());
     y -= GAP + scale * plan.stock().height();
-    Vec2 corner = new Vec2((paper.width() - scale * plan.stock().width()) / 2, y);
+    Vec2 corner = new Vec2((page.width() - scale * plan.stock().width()) / 2, y);
     picture(marks, laid.net(), plan, corner, scale);
     y -= GAP;
-    Block told = Block.text("", List.of(places(unit, laid.net(), plan)), width);
+    Block told = Block.text("", List.of(places(order, laid.net(), plan)), width);
     if (told.height() <= y - EDGE) {
       marks.addAll(told.at(place(y - told.height(), told), false));
     }
-    return new Drawing(paper.width(), paper.height(), marks);
+    return new Drawing(page.width(), page.height(), marks);
   }
 
   private static Box2 place(double y, Block block) {
@@ -99,7 +102,8 @@ public final class CopyPages {
     };
   }
 
-  private static List<String> words(Unit unit, Laid laid, CopyPlan plan) {
+  private static List<String> words(Order order, Laid laid, CopyPlan plan) {
+    Unit unit = order.unit();
     List<String> words = new ArrayList<>();
     if (plan.count() == 0) {
       words.add(
@@ -172,17 +176,26 @@ public final class CopyPages {
         .toList();
   }
 
-  private static String places(Unit unit, Net net, CopyPlan plan) {
+  /** Where each one is laid, by the ruler's marks. */
+  private static String places(Order order, Net net, CopyPlan plan) {
     List<String> each = new ArrayList<>();
+    double off = 0;
     for (int i = 0; i < Math.min(MOST_TOLD, plan.count()); i++) {
       Motion2 m = plan.copies().get(i);
       Box2 box = net.moved(Collections.nCopies(net.pieces(), m)).box();
-      each.add(
-          (i + 1) + ": " + length(box.minX(), unit) + ", " + length(box.minY(), unit) + turned(m));
+      Ruler.Reading across = order.ruler().read(length(box.minX()));
+      Ruler.Reading up = order.ruler().read(length(box.minY()));
+      off = Math.max(off, Math.max(Math.abs(across.errorMm()), Math.abs(up.errorMm())));
+      each.add((i + 1) + ": " + across.text() + ", " + up.text() + turned(m));
     }
     String more = plan.count() > MOST_TOLD ? "; …" : "";
-    return "How far each one's box lies from the left edge and from the foot of the sheet, and how"
-        + " far it is turned to the left: "
+    return "How far each one's box lies from the left edge and from the foot of the sheet"
+        + (off < UNSEEN
+            ? ""
+            : " (the nearest marks of your ruler, off by up to "
+                + new Length(off).text(order.unit())
+                + ")")
+        + ", and how far it is turned to the left: "
         + each.stream().collect(Collectors.joining("; "))
         + more
         + ".";
@@ -195,6 +208,11 @@ public final class CopyPages {
   }
 
   private static String length(double mm, Unit unit) {
-    return new Length(Math.abs(mm) < 1e-6 ? 0 : mm).read(unit);
+    return length(mm).read(unit);
+  }
+
+  /** Without a sign where it is nothing but for rounding. */
+  private static Length length(double mm) {
+    return new Length(Math.abs(mm) < 1e-6 ? 0 : mm);
   }
 }

@@ -2,12 +2,11 @@ package facetwright.draw.page;
 
 import facetwright.draw.Drawing;
 import facetwright.draw.picture.CutPicture;
-import facetwright.measure.Unit;
-import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.cutting.SheetPlan;
 import facetwright.papers.layers.LayerPlan;
 import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;
+import facetwright.papers.order.Order;
 import java.util.List;
 
 /** How layers are cut: for each sheet its picture, not to scale, and its numbered cuts. */
@@ -19,16 +18,15 @@ public final class CutPages {
 
   /**
    * @param title of the design
-   * @param unit lengths are told in it; the pages are A4 or Letter by it
    * @return pages on each sheet that is cut in a way of its own; none where there are no layers
    */
-  public static List<Drawing> of(String title, Unit unit, Works works) {
+  public static List<Drawing> of(String title, Order order, Works works) {
     if (works.plans().isEmpty()) {
       return List.of();
     }
-    var paper = SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4");
-    WorksText words = new WorksText(unit);
-    Flow flow = new Flow(paper, title, "cutting the layers");
+    double tall = TALL * order.page().height();
+    WorksText words = new WorksText(order);
+    Flow flow = new Flow(order.page(), title, "cutting the layers");
     flow.title(title, "Cutting the layers.");
     flow.words(WorksText.CAUTION);
     for (LayerPlan plan : works.plans()) {
@@ -38,13 +36,13 @@ public final class CutPages {
       words.lost(works).ifPresent(flow::words);
       List<SheetPlan> sheets = plan.plan().sheets();
       for (SheetPlan sheet : sheets) {
-        flow.heading(words.sheet(sheet), TALL * paper.height() + 20);
+        flow.heading(words.sheet(sheet), tall + 20);
         flow.words(words.given(sheet, plan));
         flow.words(
             "A number at a line is the cut that makes it; equal parts are cut alike. The picture is"
                 + " not to scale; what is shaded is waste.");
         flow.gap(2);
-        flow.putCentred(CutPicture.of(sheet, plan, flow.width(), TALL * paper.height()));
+        flow.putCentred(CutPicture.of(sheet, plan, flow.width(), tall));
         flow.gap(3);
         words.steps(sheet, plan).forEach(flow::words);
       }

@@ -32,17 +32,18 @@ final class Flow {
   private static final double INDENT = 7;
   private static final double BESIDE = 6;
 
-  private final SheetSize paper;
+  private final SheetSize page;
   private final String foot;
   private final List<List<Mark>> pages = new ArrayList<>();
   private double y;
 
   /**
+   * @param page what the printer takes
    * @param title of the design
    * @param kind what these pages are, such as "score chart"
    */
-  Flow(SheetSize paper, String title, String kind) {
-    this.paper = paper;
+  Flow(SheetSize page, String title, String kind) {
+    this.page = page;
     String brief = Lettering.title(title);
     this.foot = brief.isEmpty() ? kind : brief + " · " + kind;
     turn();
@@ -50,12 +51,12 @@ final class Flow {
 
   /** Of the column, in mm. */
   double width() {
-    return paper.width() - 2 * EDGE;
+    return page.width() - 2 * EDGE;
   }
 
   /** Of the column on one page, in mm. */
   double height() {
-    return paper.height() - EDGE - FOOT;
+    return page.height() - EDGE - FOOT;
   }
 
   /** What is left of this page below what stands on it, in mm. */
@@ -72,7 +73,7 @@ final class Flow {
       words(under);
     }
     y -= 1;
-    add(Stroke.line(new Vec2(EDGE, y), new Vec2(paper.width() - EDGE, y), LineKind.DONE));
+    add(Stroke.line(new Vec2(EDGE, y), new Vec2(page.width() - EDGE, y), LineKind.DONE));
     y -= 1.5;
   }
 
@@ -158,7 +159,7 @@ final class Flow {
   }
 
   void gap(double height) {
-    if (y < paper.height() - EDGE) {
+    if (y < page.height() - EDGE) {
       y -= height;
     }
   }
@@ -267,7 +268,7 @@ final class Flow {
 
   private void turn() {
     pages.add(new ArrayList<>());
-    y = paper.height() - EDGE;
+    y = page.height() - EDGE;
   }
 
   /** The pages with their feet. */
@@ -292,7 +293,7 @@ final class Flow {
       String brief = Lettering.wrap(foot, Weight.REGULAR, SMALL, last - 5).getFirst();
       marks.add(text(0, EDGE / 2 + 1, Weight.REGULAR, SMALL, Ink.GREY, brief));
       marks.add(text(last, EDGE / 2 + 1, Weight.REGULAR, SMALL, Ink.GREY, number));
-      drawn.add(new Drawing(paper.width(), paper.height(), marks));
+      drawn.add(new Drawing(page.width(), page.height(), marks));
     }
     return List.copyOf(drawn);
   }

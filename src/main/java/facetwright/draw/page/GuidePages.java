@@ -12,10 +12,8 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.measure.Area;
-import facetwright.measure.Ruler;
-import facetwright.measure.Unit;
+import facetwright.measure.Length;
 import facetwright.net.Net;
-import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.guide.PunchGuide;
 import facetwright.papers.guide.ScoreStrip;
@@ -25,6 +23,7 @@ import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Rules;
 import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;
+import facetwright.papers.order.Order;
 import facetwright.words.Count;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,32 +47,18 @@ public final class GuidePages {
   private final Flow flow;
   private final double width;
 
-  private GuidePages(String title, Unit unit) {
-    words = new WorksText(unit);
-    flow =
-        new Flow(
-            SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4"),
-            title,
-            "shopping list and guides");
+  private GuidePages(String title, Order order) {
+    words = new WorksText(order);
+    flow = new Flow(order.page(), title, "shopping list and guides");
     width = flow.width();
   }
 
   /**
    * @param title of the design
-   * @param unit lengths are told in it; the pages are A4 or Letter by it
    * @param works what its pieces take
    */
-  public static List<Drawing> of(String title, Unit unit, Net net, Works works) {
-    return of(title, unit, ScoreChart.usualRuler(unit), net, works);
-  }
-
-  /**
-   * The same for another ruler.
-   *
-   * @param ruler the maker's
-   */
-  public static List<Drawing> of(String title, Unit unit, Ruler ruler, Net net, Works works) {
-    GuidePages all = new GuidePages(title, unit);
+  public static List<Drawing> of(String title, Order order, Net net, Works works) {
+    GuidePages all = new GuidePages(title, order);
     int pieces = works.materials().pieces();
     all.flow.title(
         title, "Shopping list for " + (pieces == 1 ? "one piece" : pieces + " pieces") + ".");
@@ -83,7 +68,8 @@ public final class GuidePages {
         List.of(
             "The net is %s wide and %s high."
                 .formatted(
-                    all.words.length(net.box().width()), all.words.length(net.box().height()))));
+                    new Length(net.box().width()).read(order.unit()),
+                    new Length(net.box().height()).read(order.unit()))));
     all.flow.heading("Rules of thumb");
     all.list(Rules.words());
     List<PunchGuide> places = PunchGuide.of(net);
@@ -101,7 +87,7 @@ public final class GuidePages {
       strips.addAll(TickStrip.of(plan));
     }
     List<ScoreStrip> scores =
-        ScoreStrip.of(ScoreChart.of(net, ruler)).stream()
+        ScoreStrip.of(ScoreChart.of(net, order.ruler())).stream()
             .filter(s -> s.length() <= all.flow.height() - WORDS)
             .toList();
     if (!guides.isEmpty() || !strips.isEmpty() || !scores.isEmpty()) {
@@ -133,9 +119,9 @@ public final class GuidePages {
     String text =
         "Punch guide, hole %s across, %s from the end and %s from the edge. %s It serves %s: %s."
             .formatted(
-                words.length(g.diameter()),
-                words.length(g.along()),
-                words.length(g.up()),
+                words.measure(g.diameter()),
+                words.measure(g.along()),
+                words.measure(g.up()),
                 how,
                 Count.of(g.panels().size(), "hole"),
                 names(g.panels()));
@@ -199,10 +185,10 @@ public final class GuidePages {
         "Tick strip for %s, as high as the paper strip: a tick every %s on both edges, the upper ones shifted by %s. Mark both edges, cut from tick to tick in turn: points up and down, %s a strip, %s waste at its ends.%s"
             .formatted(
                 s.name(),
-                words.length(s.base()),
-                words.length(Math.abs(s.above().getFirst() - s.below().getFirst())),
+                words.measure(s.base()),
+                words.measure(Math.abs(s.above().getFirst() - s.below().getFirst())),
                 Count.of(s.triangles(), "triangle"),
-                new Area(s.waste()).text(words.unit(), 1),
+                new Area(s.waste()).text(words.order().unit(), 1),
                 shown < s.length() ? " Move it on along the paper, first tick on last." : "");
     List<Mark> lines = new ArrayList<>();
     lines.add(Stroke.around(Polygon2.rectangle(0, 0, shown, s.height()), LineKind.CUT));

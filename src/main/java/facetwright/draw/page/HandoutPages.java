@@ -10,7 +10,7 @@ import facetwright.papers.handout.Section;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A handout on pages of the printer's paper. Its steps are numbered through. */
+/** A handout on the printer's pages. Its steps are numbered through. */
 public final class HandoutPages {
   private static final double TALL = 52;
   private static final double GLUED = 100;
@@ -28,11 +28,12 @@ public final class HandoutPages {
   /**
    * The pages, without the templates.
    *
+   * @param page what the printer takes
    * @param templates how many pages follow with templates, counted with these
    */
   public static List<Drawing> of(
-      Handout handout, HandoutPictures pictures, SheetSize paper, int templates) {
-    Flow flow = new Flow(paper, handout.title(), "handout");
+      Handout handout, HandoutPictures pictures, SheetSize page, int templates) {
+    Flow flow = new Flow(page, handout.title(), "handout");
     flow.title(handout.title(), handout.author().isBlank() ? "" : "by " + handout.author().strip());
     HandoutPages pages = new HandoutPages(pictures, flow);
     handout.sections().forEach(pages::section);

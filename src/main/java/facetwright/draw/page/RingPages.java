@@ -11,11 +11,9 @@ import facetwright.draw.picture.Scaling;
 import facetwright.geom.Motion3;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
-import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
-import facetwright.net.sheet.SheetSize;
-import facetwright.net.sheet.SheetSizes;
+import facetwright.papers.order.Order;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.Spacer;
 import java.util.ArrayList;
@@ -47,21 +45,19 @@ public final class RingPages {
 
   /**
    * @param title of the design
-   * @param unit lengths are told in it; the page is A4 or Letter by it
    * @param poses where the panels of a single piece stand
    * @param words what to say of the ring
    * @param materials what to buy for all its pieces, a line a thing
    */
   public static List<Drawing> of(
       String title,
-      Unit unit,
+      Order order,
       Net piece,
       List<Motion3> poses,
       RingPlan plan,
       List<String> words,
       List<String> materials) {
-    SheetSize paper = SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4");
-    Flow flow = new Flow(paper, title, "a ring of " + plan.count());
+    Flow flow = new Flow(order.page(), title, "a ring of " + plan.count());
     flow.title(title, "A ring of " + plan.count() + ".");
     FoldedDrawing ring = drawing(piece, poses, plan);
     double wide = (flow.width() - 6) / 2;

@@ -31,8 +31,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * The template at true size over pages of a printer's paper: a page with the key and a sketch of
- * how the pages lie, then the pages. Each has crop marks at its window, registration marks in the
+ * The template at true size over the pages of a printer: a page with the key and a sketch of how
+ * the pages lie, then the pages. Each has crop marks at its window, registration marks in the
  * strips that it shares with its neighbours, its name, and a check ruler in both units. Pages with
  * nothing on them are left out.
  */
@@ -60,13 +60,13 @@ public final class TiledPages {
   private final Tiling tiling;
   private final List<Tiling.Tile> used = new ArrayList<>();
 
-  private TiledPages(String title, Laid laid, int sheet, SheetSize paper) {
+  private TiledPages(String title, Laid laid, int sheet, SheetSize page) {
     this.title = Lettering.printable(title).strip();
     this.laid = laid;
     this.sheet = sheet;
     SheetPart part = SheetPart.of(laid, sheet);
     this.net = NetDrawing.of(part, NetDrawing.TEMPLATE);
-    this.tiling = Tiling.of(paper, part.panelBox().grown(ROOM));
+    this.tiling = Tiling.of(page, part.panelBox().grown(ROOM));
     for (Tiling.Tile tile : tiling.tiles()) {
       if (!shown(tile).isEmpty()) {
         used.add(tile);
@@ -74,23 +74,23 @@ public final class TiledPages {
     }
   }
 
-  /** Whether a laid net needs more than one page of this paper a sheet. */
-  public static boolean isLarger(Laid laid, SheetSize paper) {
+  /** Whether a laid net needs more than one such page a sheet. */
+  public static boolean isLarger(Laid laid, SheetSize page) {
     double slack = 0.5;
     double shorter = Math.min(laid.stock().width(), laid.stock().height());
     double longer = Math.max(laid.stock().width(), laid.stock().height());
-    return shorter > Math.min(paper.width(), paper.height()) + slack
-        || longer > Math.max(paper.width(), paper.height()) + slack;
+    return shorter > Math.min(page.width(), page.height()) + slack
+        || longer > Math.max(page.width(), page.height()) + slack;
   }
 
   /**
    * @param title of the design
-   * @param paper of the printer
+   * @param page what the printer takes
    */
-  public static List<Drawing> of(String title, Laid laid, SheetSize paper) {
+  public static List<Drawing> of(String title, Laid laid, SheetSize page) {
     List<Drawing> pages = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
-      TiledPages tiled = new TiledPages(title, laid, i, paper);
+      TiledPages tiled = new TiledPages(title, laid, i, page);
       if (!tiled.used.isEmpty()) {
         pages.add(tiled.key(""));
         tiled.used.forEach(t -> pages.add(tiled.page(t)));
@@ -100,10 +100,10 @@ public final class TiledPages {
   }
 
   /** Of each sheet only the page with the key, for who prints the others from elsewhere. */
-  public static List<Drawing> keys(String title, Laid laid, SheetSize paper) {
+  public static List<Drawing> keys(String title, Laid laid, SheetSize page) {
     List<Drawing> pages = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
-      TiledPages tiled = new TiledPages(title, laid, i, paper);
+      TiledPages tiled = new TiledPages(title, laid, i, page);
       if (!tiled.used.isEmpty()) {
         pages.add(tiled.key(ELSEWHERE));
       }
@@ -131,7 +131,7 @@ public final class TiledPages {
       }
     }
     foot(marks, tile);
-    return new Drawing(tiling.paper().width(), tiling.paper().height(), marks);
+    return new Drawing(tiling.page().width(), tiling.page().height(), marks);
   }
 
   private static Box2 point(Vec2 p) {
@@ -170,7 +170,7 @@ public final class TiledPages {
     double left = Tiling.MARGIN + CROP + 2;
     Block ruler = CheckRuler.both(LineKind.GUIDE);
     marks.addAll(ruler.at(new Box2(left, y, left + ruler.width(), y + ruler.height()), false));
-    double right = tiling.paper().width() - Tiling.MARGIN - CROP - 2;
+    double right = tiling.page().width() - Tiling.MARGIN - CROP - 2;
     double wide = SKETCH * 1.2;
     sketch(marks, new Box2(right - wide, y - 1, right, y - 1 + SKETCH), tile);
     double x = left + ruler.width() + 5;
@@ -202,8 +202,8 @@ public final class TiledPages {
    * @param more a sentence more on where the pages are, or none
    */
   private Drawing key(String more) {
-    double width = tiling.paper().width();
-    double height = tiling.paper().height();
+    double width = tiling.page().width();
+    double height = tiling.page().height();
     double edge = 15;
     List<Mark> marks = new ArrayList<>();
     Block head = Block.text(title, words(more), width - 2 * edge);
@@ -230,7 +230,7 @@ public final class TiledPages {
             + "The template at true size over "
             + used.size()
             + (used.size() == 1 ? " page of " : " pages of ")
-            + tiling.paper().name()
+            + tiling.page().name()
             + (used.size() == 1 ? "" : ", which lie together as below")
             + ". Outside faces up. Print at 100 %, without fitting to the page, and lay a ruler on"
             + " the check ruler of each page.");

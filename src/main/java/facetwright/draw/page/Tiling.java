@@ -7,15 +7,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How an area is divided over pages of a printer's paper. Rows are numbered from the top, columns
+ * How an area is divided over the pages of a printer. Rows are numbered from the top, columns
  * lettered from the left: 2B is the second page of the second row. Neighbours show a strip twice.
  *
- * @param paper of the printer, as it lies
+ * @param page what the printer takes, as it lies
  * @param area what is to be shown, in mm
  * @param columns pages side by side
  * @param rows pages above each other
  */
-record Tiling(SheetSize paper, Box2 area, int columns, int rows) {
+record Tiling(SheetSize page, Box2 area, int columns, int rows) {
   /** What neighbours both show, in mm. */
   static final double OVERLAP = 10;
 
@@ -25,20 +25,20 @@ record Tiling(SheetSize paper, Box2 area, int columns, int rows) {
   /** Room for the check ruler and the words below the window, in mm. */
   static final double FOOT = 17;
 
-  /** The fewest pages of a paper, upright or on its side; of equals upright. */
-  static Tiling of(SheetSize paper, Box2 area) {
-    Tiling upright = lying(paper, area);
+  /** The fewest pages, upright or on its side; of equals upright. */
+  static Tiling of(SheetSize page, Box2 area) {
+    Tiling upright = lying(page, area);
     Tiling across =
         lying(
-            new SheetSize(paper.name(), /* width= */ paper.height(), /* height= */ paper.width()),
+            new SheetSize(page.name(), /* width= */ page.height(), /* height= */ page.width()),
             area);
     return across.columns * across.rows < upright.columns * upright.rows ? across : upright;
   }
 
-  private static Tiling lying(SheetSize paper, Box2 area) {
-    Tiling one = new Tiling(paper, area, 1, 1);
+  private static Tiling lying(SheetSize page, Box2 area) {
+    Tiling one = new Tiling(page, area, 1, 1);
     return new Tiling(
-        paper, area, count(area.width(), one.width()), count(area.height(), one.height()));
+        page, area, count(area.width(), one.width()), count(area.height(), one.height()));
   }
 
   private static int count(double all, double window) {
@@ -47,18 +47,18 @@ record Tiling(SheetSize paper, Box2 area, int columns, int rows) {
 
   /** Of the window, in mm. */
   double width() {
-    return paper.width() - 2 * MARGIN;
+    return page.width() - 2 * MARGIN;
   }
 
   double height() {
-    return paper.height() - 2 * MARGIN - FOOT;
+    return page.height() - 2 * MARGIN - FOOT;
   }
 
   /** One page: its row from the top and its column from the left, both from 0. */
   record Tile(int row, int column) {
     /**
      * The row and a letter for the column, such as "2B", beyond Z with "AA": the other way about
-     * they would read as sizes of paper.
+     * they would read as sizes of page.
      */
     String name() {
       String letters = "";

@@ -30,6 +30,15 @@ public record Measure(double mm, Ruler.Reading reading) {
   }
 
   /**
+   * As the ruler reads it; off its marks with what it should be and by how much the nearest misses.
+   *
+   * @param unit what the maker reckons in
+   */
+  public String told(Unit unit) {
+    return isOnRuler() ? reading.text() : offBrief(unit);
+  }
+
+  /**
    * What it should be and by how much the nearest mark misses that; for one off the marks.
    *
    * @param unit what the maker reckons in

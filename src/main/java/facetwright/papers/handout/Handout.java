@@ -5,7 +5,6 @@ import facetwright.check.fit.ClosingStack;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Length;
-import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
@@ -14,6 +13,7 @@ import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;
+import facetwright.papers.order.Order;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -42,35 +42,20 @@ public record Handout(
   }
 
   /**
-   * @param unit lengths are told in it, by its usual ruler
+   * @param order what is set is told by its ruler, what is only read in its unit
    * @param laid the net on its sheets
    * @param form the folded form of the same net
    * @param works what all pieces take
    */
   public static Handout of(
-      String title, String author, Unit unit, Laid laid, FoldedForm form, Works works) {
-    return of(title, author, unit, ScoreChart.usualRuler(unit), laid, form, works);
-  }
-
-  /**
-   * The same for another ruler.
-   *
-   * @param ruler the maker's: what is set is told by it
-   */
-  public static Handout of(
-      String title,
-      String author,
-      Unit unit,
-      Ruler ruler,
-      Laid laid,
-      FoldedForm form,
-      Works works) {
+      String title, String author, Order order, Laid laid, FoldedForm form, Works works) {
     Net net = laid.net();
-    ScoreChart chart = ScoreChart.of(net, ruler);
+    Unit unit = order.unit();
+    ScoreChart chart = ScoreChart.of(net, order.ruler());
     List<Assembly.Stage> turns = isSolved(form) ? Assembly.of(net, form) : List.of();
     List<Section> sections = new ArrayList<>();
     sections.add(new Section.Facts("Finished size", size(unit, laid, form)));
-    sections.add(needs(unit, works, chart));
+    sections.add(needs(order, works, chart));
     sections.add(new Section.Facts("Take care", Cautions.of(net)));
     sections.addAll(Scoring.of(laid, chart));
     if (isSolved(form)) {
@@ -111,10 +96,10 @@ public record Handout(
     return new Length(mm).read(unit);
   }
 
-  private static Section needs(Unit unit, Works works, ScoreChart chart) {
+  private static Section needs(Order order, Works works, ScoreChart chart) {
     int pieces = works.materials().pieces();
     boolean isForBoard = chart.pieces().stream().anyMatch(p -> p.isForBoard());
-    WorksText words = new WorksText(unit);
+    WorksText words = new WorksText(order);
     List<String> lines = new ArrayList<>(words.materials(works.materials(), Prices.NONE));
     lines.add(words.tools(works, isForBoard));
     return new Section.Facts(

@@ -2,7 +2,6 @@ package facetwright.papers.materials;
 
 import facetwright.measure.Area;
 import facetwright.measure.Length;
-import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.papers.copies.CopyPlan;
 import facetwright.papers.cutting.Cut;
@@ -12,6 +11,7 @@ import facetwright.papers.cutting.SheetPlan;
 import facetwright.papers.layers.LayerGroup;
 import facetwright.papers.layers.LayerPlan;
 import facetwright.papers.layers.Strip;
+import facetwright.papers.order.Order;
 import facetwright.words.Count;
 import facetwright.words.Decimals;
 import facetwright.words.Sentence;
@@ -23,23 +23,21 @@ import java.util.Optional;
 /**
  * Layers, cuts and materials in words.
  *
- * @param unit lengths are told in it
+ * @param order measures are told by its ruler, areas in its unit
  */
-public record WorksText(Unit unit) {
+public record WorksText(Order order) {
   /** Common practice, no source. */
   public static final String CAUTION =
       "Caution: a trimmer's blade is sharp. Keep fingers behind its guard, close it after each cut,"
           + " and let children trim only with an adult beside them.";
 
-  /** As the maker's ruler reads it; with the exact measure where it lies between two marks. */
-  public String length(double mm) {
-    Ruler.Reading reading =
-        Ruler.of(unit, Ruler.THIRTY_SECONDS, Ruler.HALF_MM).read(new Length(mm));
-    return Math.abs(reading.errorMm()) < 0.005 ? reading.text() : new Length(mm).text(unit);
+  /** A measure that is set, as {@link Order#measure} tells it. */
+  public String measure(double mm) {
+    return order.measure(mm);
   }
 
-  private String size(double width, double height) {
-    return length(width) + " × " + length(height);
+  private String measures(double width, double height) {
+    return measure(width) + " × " + measure(height);
   }
 
   /** What is cut, a line a group. */
@@ -58,7 +56,7 @@ public record WorksText(Unit unit) {
               .formatted(
                   g.letter(),
                   kind,
-                  size(g.width(), g.height()),
+                  measures(g.width(), g.height()),
                   g.count(),
                   plan.pieces() == 1
                       ? ""
@@ -76,12 +74,12 @@ public record WorksText(Unit unit) {
     return "ticks on the %s edge at 0 and every %s, on the %s edge at %s and every %s; cut from tick to tick, edge to edge in turn; %s, %s waste at the ends"
         .formatted(
             first,
-            length(s.base()),
+            measure(s.base()),
             other,
-            length(s.lead()),
-            length(s.base()),
+            measure(s.lead()),
+            measure(s.base()),
             Count.of(s.triangles(), "triangle"),
-            new Area(s.waste()).text(unit, 1));
+            new Area(s.waste()).text(order.unit(), 1));
   }
 
   /** Sheets, yield and waste. */
@@ -115,7 +113,7 @@ public record WorksText(Unit unit) {
   public List<String> steps(SheetPlan sheet, LayerPlan plan) {
     List<String> lines = new ArrayList<>();
     for (Cut step : Cuts.of(sheet, plan.plan().wanted())) {
-      lines.add(step.text(length(step.at())));
+      lines.add(step.text(measure(step.at())));
     }
     int[] pieces = sheet.pieces(plan.plan().wanted().size());
     for (LayerPlan.NamedStrip strip : plan.strips()) {
@@ -137,7 +135,12 @@ public record WorksText(Unit unit) {
         .formatted(
             sheet.copies(),
             sheet.paper().name(),
-            size(sheet.paper().width(), sheet.paper().height()));
+            sold(sheet.paper().width()) + " × " + sold(sheet.paper().height()));
+  }
+
+  /** A side of a sheet as it is bought: nobody sets it. */
+  private String sold(double mm) {
+    return new Length(mm).read(order.unit());
   }
 
   /** What one such sheet gives. */
@@ -226,7 +229,7 @@ public record WorksText(Unit unit) {
   }
 
   private String area(double mm2) {
-    return new Area(mm2).text(unit, unit == Unit.INCH ? 1 : 0);
+    return new Area(mm2).text(order.unit(), order.unit() == Unit.INCH ? 1 : 0);
   }
 
   private static String money(double amount, Prices prices) {

@@ -4,6 +4,7 @@ import facetwright.measure.Area;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
+import facetwright.papers.order.Order;
 import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,9 +23,10 @@ public final class RingText {
    * Sentences on how it is seated, how large it is, where it is glued and what goes between.
    *
    * @param net of the piece, for the names of its panels
-   * @param unit lengths are told in it
+   * @param order what is set is told by its ruler, what is only read in its unit
    */
-  public static List<String> lines(RingPlan plan, Net net, Unit unit) {
+  public static List<String> lines(RingPlan plan, Net net, Order order) {
+    Unit unit = order.unit();
     Seating s = plan.seating();
     List<String> lines = new ArrayList<>();
     lines.add(size(plan, unit));
@@ -49,7 +51,7 @@ public final class RingText {
                     + " would go round without a spacer at "
                     + degrees(HALF_TURN - RingPlan.flushDegrees(plan.count()))
                     + " each."));
-    s.spacer().ifPresent(spacer -> lines.addAll(spacer(spacer, plan.count(), unit)));
+    s.spacer().ifPresent(spacer -> lines.addAll(spacer(spacer, plan.count(), order)));
     lines.add(
         "Glued area: "
             + area(s.contact(), unit)
@@ -74,46 +76,46 @@ public final class RingText {
         + " high.";
   }
 
-  private static List<String> spacer(Spacer s, int count, Unit unit) {
+  private static List<String> spacer(Spacer s, int count, Order order) {
     return List.of(
         "Spacers: "
             + count
             + " wedges of "
             + degrees(s.degrees())
             + ", each "
-            + shown(s.length(), unit)
+            + order.measure(s.length())
             + " long from "
-            + (s.isEdged() ? "an edge" : shown(s.inner(), unit))
+            + (s.isEdged() ? "an edge" : order.measure(s.inner()))
             + " at the inner end to "
-            + shown(s.outer(), unit)
+            + order.measure(s.outer())
             + " at the outer end, and "
-            + shown(s.height(), unit)
+            + order.measure(s.height())
             + " high.",
         "Fold a spacer from a strip "
-            + shown(s.height(), unit)
+            + order.measure(s.height())
             + " wide, scored across "
-            + scores(s, unit)
+            + scores(s, order)
             + "; the last part is glued under the first.");
   }
 
-  private static String scores(Spacer s, Unit unit) {
+  private static String scores(Spacer s, Order order) {
     return "at "
-        + s.scores().stream().map(at -> shown(at, unit)).collect(Collectors.joining(", "))
+        + s.scores().stream().map(at -> order.measure(at)).collect(Collectors.joining(", "))
         + " and cut at "
-        + shown(s.strip(), unit);
+        + order.measure(s.strip());
   }
 
   /** What the spacers of a ring take, where it needs any. */
-  public static List<String> spacerCard(RingPlan plan, Unit unit) {
+  public static List<String> spacerCard(RingPlan plan, Order order) {
     return plan.seating().spacer().stream()
         .map(
             s ->
                 "Spacers: "
                     + plan.count()
                     + " strips of card, each "
-                    + shown(s.strip(), unit)
+                    + order.measure(s.strip())
                     + " × "
-                    + shown(s.height(), unit)
+                    + order.measure(s.height())
                     + ".")
         .toList();
   }

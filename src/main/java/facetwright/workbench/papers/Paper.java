@@ -9,8 +9,8 @@ import facetwright.export.GuidesWriter;
 import facetwright.export.HandoutWriter;
 import facetwright.export.Job;
 import facetwright.export.LayoutWriter;
-import facetwright.export.Order;
 import facetwright.export.RingWriter;
+import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,13 +26,7 @@ record Paper(String name, String what, Exporter exporter) {
 
   /** What exporters need to know of a design, for an order. */
   static Job job(Design design, Order order) {
-    return new Job(
-        design.title(),
-        design.header().author(),
-        design.unit(),
-        design.laid(),
-        design.folded(),
-        order);
+    return new Job(design.title(), design.header().author(), design.laid(), design.folded(), order);
   }
 
   /** All papers of a job, those with pages first. */

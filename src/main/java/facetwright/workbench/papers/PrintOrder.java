@@ -1,10 +1,10 @@
 package facetwright.workbench.papers;
 
-import facetwright.export.Order;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
+import facetwright.papers.order.Order;
 import facetwright.workbench.key.Key;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -18,14 +18,11 @@ import javafx.scene.layout.HBox;
 
 /** For how many pieces the papers are, what the printer takes, and the ruler at hand. */
 final class PrintOrder extends HBox {
-  /** The check ruler and the words beside it need so much, in mm. */
-  private static final double NARROWEST = 200;
-
-  private static final String USUAL = "usual paper";
+  private static final String USUAL = "usual page";
   private static final String USUAL_RULER = "usual ruler";
 
   private final TextField pieces = new TextField("1");
-  private final ChoiceBox<String> paper = new ChoiceBox<>();
+  private final ChoiceBox<String> page = new ChoiceBox<>();
   private final ChoiceBox<String> ruler = new ChoiceBox<>();
   private final Map<String, Ruler> rulers = new LinkedHashMap<>();
   private final Runnable changed;
@@ -60,35 +57,32 @@ final class PrintOrder extends HBox {
             e.consume();
           }
         });
-    paper.getItems().add(USUAL);
+    page.getItems().add(USUAL);
     SheetSizes.list().stream()
-        .filter(s -> Math.min(s.width(), s.height()) >= NARROWEST)
+        .filter(Order::isPage)
         .map(SheetSize::name)
-        .forEach(paper.getItems()::add);
-    paper.setValue(USUAL);
-    paper.setAccessibleText("Paper of the printer");
-    paper.setTooltip(new Tooltip("What your printer takes"));
-    paper.valueProperty().addListener((_, _, _) -> changed.run());
+        .forEach(page.getItems()::add);
+    page.setValue(USUAL);
+    page.setAccessibleText("Page of the printer");
+    page.setTooltip(new Tooltip("What your printer takes"));
+    page.valueProperty().addListener((_, _, _) -> changed.run());
     ruler.getItems().add(USUAL_RULER);
     Ruler.common(Unit.INCH).forEach(r -> rulers.put(r.name(), r));
     Ruler.common(Unit.MM).forEach(r -> rulers.put(r.name(), r));
     ruler.getItems().addAll(rulers.keySet());
     ruler.setValue(USUAL_RULER);
     ruler.setAccessibleText("Your ruler");
-    ruler.setTooltip(
-        new Tooltip("The ruler that chart, guides and handout tell measures for, of either unit"));
+    ruler.setTooltip(new Tooltip("Your ruler, of either unit: every measure to set is told by it"));
     ruler.valueProperty().addListener((_, _, _) -> changed.run());
-    getChildren().addAll(many, pieces, paper, ruler);
+    getChildren().addAll(many, pieces, page, ruler);
   }
 
   /** The order, for a design in this unit. */
   Order order(Unit unit) {
-    String name = paper.getValue();
-    Order usual = Order.usual(unit);
-    return new Order(
-        copies,
-        name.equals(USUAL) ? usual.paper() : SheetSizes.named(name),
-        rulers.getOrDefault(ruler.getValue(), usual.ruler()));
+    String name = page.getValue();
+    Order usual = Order.usual(unit).of(copies);
+    return (name.equals(USUAL) ? usual : usual.on(SheetSizes.named(name)))
+        .by(rulers.getOrDefault(ruler.getValue(), usual.ruler()));
   }
 
   /** Has measures told for this ruler. */

@@ -11,6 +11,7 @@ import facetwright.fold.pose.Measures;
 import facetwright.geom.Box2;
 import facetwright.geom.Vec2;
 import facetwright.measure.Unit;
+import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
 import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
@@ -89,7 +90,7 @@ class SweepTest {
       Design d = box(side);
       forms.add(new ComparingPages.Form("side " + side, List.of(), d.net(), d.folded().poses()));
     }
-    Drawing page = ComparingPages.of("Box", Unit.MM, forms).getFirst();
+    Drawing page = ComparingPages.of("Box", Order.usual(Unit.MM).page(), forms).getFirst();
     Box2 left = seen(page, 0, page.width() / 2);
     Box2 right = seen(page, page.width() / 2, page.width());
     assertThat(right.width() / left.width()).isEqualTo(2, within(1e-6));

@@ -9,6 +9,7 @@ import facetwright.export.Papers;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
+import facetwright.papers.order.Order;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +19,7 @@ class ChartPagesTest {
   void wordsAreLargeEnoughAndOnThePaper() {
     Laid laid = SheetLayout.lay(Papers.tray(60, 20), Papers.A4, 5, 2);
     for (Unit unit : List.of(Unit.MM, Unit.INCH)) {
-      List<Drawing> pages = ChartPages.of("Kite box " + "w".repeat(300), unit, laid);
+      List<Drawing> pages = ChartPages.of("Kite box " + "w".repeat(300), Order.usual(unit), laid);
       assertThat(pages).isNotEmpty();
       for (Drawing page : pages) {
         for (Mark mark : page.marks()) {
@@ -39,7 +40,7 @@ class ChartPagesTest {
     String words =
         String.join(
             " ",
-            ChartPages.of("Kite box", Unit.MM, laid).stream()
+            ChartPages.of("Kite box", Order.usual(Unit.MM), laid).stream()
                 .flatMap(p -> p.marks().stream())
                 .map(m -> m instanceof Mark.Text t ? t.content() : "")
                 .toList());

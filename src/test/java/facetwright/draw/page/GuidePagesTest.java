@@ -11,6 +11,7 @@ import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.papers.guide.PunchGuide;
 import facetwright.papers.materials.Works;
+import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -41,8 +42,8 @@ class GuidePagesTest {
     Design d = design(name);
     for (int pieces : new int[] {1, 30}) {
       Works works = works(d, pieces);
-      List<Drawing> pages = new ArrayList<>(CutPages.of(d.title(), d.unit(), works));
-      pages.addAll(GuidePages.of(d.title(), d.unit(), d.net(), works));
+      List<Drawing> pages = new ArrayList<>(CutPages.of(d.title(), Order.usual(d.unit()), works));
+      pages.addAll(GuidePages.of(d.title(), Order.usual(d.unit()), d.net(), works));
       assertThat(pages).isNotEmpty();
       for (Drawing page : pages) {
         Box2 paper = new Box2(0, 0, page.width(), page.height());
@@ -66,7 +67,7 @@ class GuidePagesTest {
   void thePunchGuideIsTrueToScale() throws Exception {
     Design d = design("harbour-lantern");
     PunchGuide guide = PunchGuide.of(d.net()).getFirst();
-    Drawing page = GuidePages.of(d.title(), d.unit(), d.net(), works(d, 1)).getFirst();
+    Drawing page = GuidePages.of(d.title(), Order.usual(d.unit()), d.net(), works(d, 1)).getFirst();
     Mark.Circle hole =
         page.marks().stream()
             .filter(Mark.Circle.class::isInstance)
@@ -92,6 +93,6 @@ class GuidePagesTest {
   void aDesignWithoutLayersHasNoCutPages() throws Exception {
     Design d = design("fog-drum");
     assertThat(d.net().layers()).isEmpty();
-    assertThat(CutPages.of(d.title(), d.unit(), works(d, 1))).isEmpty();
+    assertThat(CutPages.of(d.title(), Order.usual(d.unit()), works(d, 1))).isEmpty();
   }
 }

@@ -12,6 +12,7 @@ import facetwright.net.sheet.SheetLayout;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.materials.Works;
+import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -33,7 +34,8 @@ class HandoutTest {
 
   private static Handout handout(Design d, int pieces) {
     Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), pieces);
-    return Handout.of(d.title(), d.header().author(), d.unit(), d.laid(), d.folded(), works);
+    return Handout.of(
+        d.title(), d.header().author(), Order.usual(d.unit()), d.laid(), d.folded(), works);
   }
 
   private static List<Picture.Scored> steps(Handout handout, String heading) {
@@ -159,7 +161,7 @@ class HandoutTest {
     FoldedForm form = Folding.fold(laid.net());
     assertThat(form.closure()).isEqualTo(Closure.NOT_SOLVED);
     Works works = Works.of(laid, form, Unit.MM, List.of(), 1);
-    Handout handout = Handout.of("Flags", "", Unit.MM, laid, form, works);
+    Handout handout = Handout.of("Flags", "", Order.usual(Unit.MM), laid, form, works);
     assertThat(handout.sections().stream().map(Section::heading))
         .contains("Score", "Cut", "Fold once")
         .doesNotContain("Shape", "Glue in this order");

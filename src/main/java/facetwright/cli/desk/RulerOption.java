@@ -1,0 +1,25 @@
+package facetwright.cli.desk;
+
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
+import picocli.CommandLine.Option;
+
+/** The ruler that a maker owns: an option shared by all commands that tell measures to set. */
+public final class RulerOption {
+  @Option(
+      names = "--ruler",
+      paramLabel = "1/16in|0.5mm",
+      description =
+          "the ruler you own: every measure to set is told by it (usual: 1/16 in for designs in"
+              + " inches, else 0.5 mm)")
+  private String ruler = "";
+
+  /**
+   * The ruler that was asked for, or the usual one where nothing was written.
+   *
+   * @throws Trouble.WrongCall when it is no ruler
+   */
+  public Ruler of(Unit unit) {
+    return Rulers.asked(ruler, unit);
+  }
+}

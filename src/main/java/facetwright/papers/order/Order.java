@@ -1,0 +1,71 @@
+package facetwright.papers.order;
+
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
+import facetwright.net.sheet.CommonSheets;
+import facetwright.net.sheet.SheetSize;
+import facetwright.papers.chart.Measure;
+import java.util.Objects;
+
+/**
+ * What the papers of a design are for.
+ *
+ * @param copies how many pieces are to be made, 1 to {@link #MOST}
+ * @param page what the printer takes
+ * @param ruler the maker's: what is set is told by it
+ * @param unit what is only read, such as a finished size, is told in it
+ */
+public record Order(int copies, SheetSize page, Ruler ruler, Unit unit) {
+  /** More than a school has pupils. */
+  public static final int MOST = 10_000;
+
+  /** The check ruler and the words beside it need so much of a page, in mm. */
+  private static final double NARROWEST = 200;
+
+  /**
+   * @throws IllegalArgumentException when the number of copies is out of range
+   */
+  public Order {
+    Objects.requireNonNull(page);
+    Objects.requireNonNull(ruler);
+    Objects.requireNonNull(unit);
+    if (copies < 1 || copies > MOST) {
+      throw new IllegalArgumentException("1 to " + MOST + " copies can be made, not " + copies);
+    }
+  }
+
+  /** One piece, on A4 by a ruler of 0.5 mm, or for designs in inches on Letter by 1/16 in. */
+  public static Order usual(Unit unit) {
+    return new Order(1, CommonSheets.page(unit), Ruler.usual(unit), unit);
+  }
+
+  /** Whether there is room on such a page for all that stands on one. */
+  public static boolean isPage(SheetSize size) {
+    return Math.min(size.width(), size.height()) >= NARROWEST;
+  }
+
+  /** The same for so many pieces. */
+  public Order of(int pieces) {
+    return new Order(pieces, page, ruler, unit);
+  }
+
+  /** The same on such pages. */
+  public Order on(SheetSize other) {
+    return new Order(copies, other, ruler, unit);
+  }
+
+  /** The same for a maker with such a ruler. */
+  public Order by(Ruler other) {
+    return new Order(copies, page, other, unit);
+  }
+
+  /**
+   * A measure that is set, in words: what the ruler reads; off its marks what it should be, the
+   * nearest mark, and by how much that misses.
+   *
+   * @param mm in mm
+   */
+  public String measure(double mm) {
+    return Measure.of(mm, ruler).told(unit);
+  }
+}
