@@ -6,9 +6,6 @@ import java.io.Serializable;
 
 /** What dials are set by: a maker's ruler, or none. */
 public sealed interface Grid extends Serializable {
-  /** Values as they come. */
-  Grid NONE = new Any();
-
   /** No ruler: any value will do. */
   record Any() implements Grid {}
 
@@ -19,6 +16,11 @@ public sealed interface Grid extends Serializable {
    *     coarse for a dial
    */
   record Marks(Ruler ruler, boolean isUsual) implements Grid {}
+
+  /** Values as they come. */
+  static Grid none() {
+    return new Any();
+  }
 
   /** The marks of the usual ruler. */
   static Grid usual(Unit design) {
@@ -33,7 +35,7 @@ public sealed interface Grid extends Serializable {
    */
   static Grid read(String text, Unit plain) {
     if (text.strip().equalsIgnoreCase("none")) {
-      return NONE;
+      return none();
     }
     try {
       return new Marks(Ruler.parse(text, plain), false);

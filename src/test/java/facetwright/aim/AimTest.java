@@ -45,7 +45,7 @@ class AimTest {
     Outcome outcome =
         solve(
             sham,
-            Grid.NONE,
+            Grid.none(),
             boxKnobs(),
             reach(Measure.VOLUME, wanted.get(Measure.VOLUME)),
             reach(Measure.AREA, wanted.get(Measure.AREA)));
@@ -63,7 +63,7 @@ class AimTest {
   @Test
   void changesAsLittleAsItCan() {
     Sham sham = new Sham().with(Measure.HEIGHT, v -> v.get(0) + v.get(1));
-    Outcome outcome = solve(sham, Grid.NONE, boxKnobs(), reach(Measure.HEIGHT, 107));
+    Outcome outcome = solve(sham, Grid.none(), boxKnobs(), reach(Measure.HEIGHT, 107));
     double ds = outcome.turns().get(0).exact() - 40;
     double dh = outcome.turns().get(1).exact() - 50;
     assertThat(ds + dh).isCloseTo(17, within(1e-6));
@@ -142,7 +142,7 @@ class AimTest {
                 Measure.HEIGHT,
                 v -> v.getFirst() < 5 ? 2 * v.getFirst() : 10 - 2 * (v.getFirst() - 4.75));
     List<Knob> knobs = List.of(Sham.knob("lean", 1, 0, 10));
-    Outcome outcome = solve(sham, Grid.NONE, knobs, reach(Measure.HEIGHT, 4.5));
+    Outcome outcome = solve(sham, Grid.none(), knobs, reach(Measure.HEIGHT, 4.5));
     assertThat(outcome.isMet()).isTrue();
     assertThat(outcome.turns().getFirst().exact()).isCloseTo(2.25, within(1e-4));
   }
@@ -173,7 +173,7 @@ class AimTest {
             .with(Measure.WIDTH, v -> v.get(0) * v.get(1) / Math.PI)
             .with(Measure.HEIGHT, v -> v.get(1) * 2);
     List<Knob> knobs = List.of(Sham.stepped("sides", 8, 4, 30, 2), Sham.knob("side", 30, 10, 40));
-    Outcome outcome = solve(sham, Grid.NONE, knobs, reach(Measure.WIDTH, 130));
+    Outcome outcome = solve(sham, Grid.none(), knobs, reach(Measure.WIDTH, 130));
     assertThat(outcome.isMet()).isTrue();
     double sides = outcome.turns().get(0).value();
     assertThat(sides % 2).isZero();
@@ -191,7 +191,7 @@ class AimTest {
                 Measure.GAP,
                 v ->
                     Math.hypot(v.get(0) - side, 0.3 * (v.get(0) + v.get(1)) - 0.3 * (side + tall)));
-    Outcome outcome = solve(sham, Grid.NONE, boxKnobs(), reach(Measure.GAP, 0));
+    Outcome outcome = solve(sham, Grid.none(), boxKnobs(), reach(Measure.GAP, 0));
     assertThat(outcome.isMet()).as(outcome.toString()).isTrue();
     assertThat(outcome.turns().get(0).exact()).isCloseTo(side, within(0.01));
   }

@@ -24,7 +24,7 @@ class LargestFitTest {
         new Sham().with(Measure.NET_WIDTH, List::getFirst).with(Measure.NET_HEIGHT, v -> v.get(1));
     List<Knob> knobs = List.of(Sham.knob("long", 100, 10, 900), Sham.knob("wide", 60, 10, 900));
     Goal fit = new Goal.Fit(SheetSizes.named("A4"));
-    Outcome exact = solve(sham, Grid.NONE, knobs, fit);
+    Outcome exact = solve(sham, Grid.none(), knobs, fit);
     // A4 is 210 × 297 mm: 297 / 100 is the lesser ratio.
     assertThat(exact.turns().get(0).exact()).isCloseTo(297, within(1e-2));
     assertThat(exact.turns().get(1).exact()).isCloseTo(0.6 * 297, within(1e-2));

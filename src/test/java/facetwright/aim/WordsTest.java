@@ -82,7 +82,7 @@ class WordsTest {
     assertThat(Grid.read("1/16in", Unit.MM)).isEqualTo(new Grid.Marks(Ruler.SIXTEENTHS, false));
     assertThat(Grid.read("0.5 mm", Unit.INCH)).isEqualTo(new Grid.Marks(Ruler.HALF_MM, false));
     assertThat(Grid.read("1/8", Unit.INCH)).isEqualTo(new Grid.Marks(Ruler.EIGHTHS, false));
-    assertThat(Grid.read("none", Unit.MM)).isEqualTo(Grid.NONE);
+    assertThat(Grid.read("none", Unit.MM)).isEqualTo(Grid.none());
     assertThatThrownBy(() -> Grid.read("fine", Unit.MM)).hasMessageContaining("1/16 in");
     assertThatThrownBy(() -> Grid.read("0", Unit.MM)).hasMessageContaining("1/16 in");
     assertThatThrownBy(() -> Grid.read("0.3 mm", Unit.MM)).hasMessageContaining(", or none");

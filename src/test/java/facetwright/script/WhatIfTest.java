@@ -167,11 +167,11 @@ class WhatIfTest {
   void unknownDialsAreNamed() throws Exception {
     WhatIf what = whatIf(PRISM.formatted(""));
     List<Goal> goals = List.of(GoalReader.read("height=60", Unit.MM));
-    assertThatThrownBy(() -> what.aim(goals, List.of("tal"), Grid.NONE))
+    assertThatThrownBy(() -> what.aim(goals, List.of("tal"), Grid.none()))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("Did you mean \"tall\"?");
     WhatIf fixed = whatIf("design('Cube'); prism({ sides: 4, side: 30, height: 30 }).unfold();");
-    assertThatThrownBy(() -> fixed.aim(goals, List.of(), Grid.NONE))
+    assertThatThrownBy(() -> fixed.aim(goals, List.of(), Grid.none()))
         .hasMessageContaining("no dials");
   }
 
