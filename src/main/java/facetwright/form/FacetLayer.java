@@ -1,5 +1,7 @@
 package facetwright.form;
 
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.words.Site;
 import java.io.Serializable;
 
@@ -13,7 +15,8 @@ import java.io.Serializable;
 public record FacetLayer(double reveal, String paper, Site site) implements Serializable {
   public FacetLayer {
     if (!(reveal >= 0 && reveal <= 1000)) {
-      throw new FormException("a reveal lies in 0 to 1000 mm, not " + reveal);
+      throw new FormException(
+          Message.of("a reveal lies in 0 to %s, not %s", Value.given(1000), Value.given(reveal)));
     }
   }
 }

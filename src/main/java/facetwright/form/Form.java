@@ -3,6 +3,8 @@ package facetwright.form;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Opening;
 import facetwright.words.Site;
 import java.io.Serializable;
@@ -147,7 +149,10 @@ public final class Form implements Serializable {
   public Form withHole(String facet, Vec2 centre, double diameter, Site site) {
     FormCheck.require(
         diameter > 0 && diameter <= 10_000,
-        "a hole's diameter is over 0 and up to 10 000 mm, not " + diameter);
+        () ->
+            Message.of(
+                "a hole's diameter is over 0 and up to %s, not %s",
+                Value.given(Limits.LONGEST), Value.given(diameter)));
     return opened(facet, new Opening.Hole(centre, diameter, site));
   }
 

@@ -5,6 +5,7 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec3;
+import facetwright.message.Message;
 import facetwright.net.Clearance;
 import facetwright.net.Opening;
 import facetwright.net.OpeningMends;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
@@ -180,6 +182,13 @@ public final class FormCheck {
 
   private static long key(int from, int to) {
     return ((long) from << 32) | to;
+  }
+
+  /** The same in words with values. */
+  public static void require(boolean holds, Supplier<Message> told) {
+    if (!holds) {
+      throw new FormException(told.get());
+    }
   }
 
   public static void require(boolean holds, String message) {

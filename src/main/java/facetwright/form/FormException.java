@@ -1,5 +1,7 @@
 package facetwright.form;
 
+import facetwright.measure.Unit;
+import facetwright.message.Message;
 import facetwright.words.Mend;
 import java.util.List;
 
@@ -7,18 +9,36 @@ import java.util.List;
 public final class FormException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
+  private final Message told;
   private final List<Mend> mends;
 
   public FormException(String message) {
     this(message, List.of());
   }
 
+  public FormException(Message told) {
+    this(told, List.of());
+  }
+
   /**
    * @param mends changes of the script's text that would put it right
    */
   public FormException(String message, List<Mend> mends) {
-    super(message);
+    this(Message.text(message), mends);
+  }
+
+  /**
+   * @param mends changes of the script's text that would put it right
+   */
+  public FormException(Message told, List<Mend> mends) {
+    super(told.in(Unit.MM));
+    this.told = told;
     this.mends = List.copyOf(mends);
+  }
+
+  /** What is wrong, with its values. */
+  public Message told() {
+    return told;
   }
 
   /** Changes of the script's text that would put it right; often none. */

@@ -2,6 +2,8 @@ package facetwright.form;
 
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import java.util.List;
 
 /** An outline drawn inward by an even border. */
@@ -11,18 +13,24 @@ final class Inset {
   static Polygon2 of(Polygon2 outline, double border, String facet) {
     FormCheck.require(
         border > 0 && border <= 10_000,
-        "a window's border is over 0 and up to 10 000 mm, not " + border);
+        () ->
+            Message.of(
+                "a window's border is over 0 and up to %s, not %s",
+                Value.given(Limits.LONGEST), Value.given(border)));
     List<Polygon2> left = Planar.inset(outline, border);
     FormCheck.require(
         !left.isEmpty(),
-        "a border of " + border + " mm leaves no window in facet \"" + facet + "\": take less");
+        () ->
+            Message.of(
+                "a border of %s leaves no window in facet %s: take less",
+                Value.given(border), Value.name(facet)));
     FormCheck.require(
         left.size() == 1,
-        "a border of "
-            + border
-            + " mm parts the window in facet \""
-            + facet
-            + "\" in two: take less, or give the windows one by one");
+        () ->
+            Message.of(
+                "a border of %s parts the window in facet %s in two: take less, or give the windows"
+                    + " one by one",
+                Value.given(border), Value.name(facet)));
     return left.getFirst();
   }
 }

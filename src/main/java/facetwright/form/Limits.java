@@ -1,6 +1,7 @@
 package facetwright.form;
 
-import facetwright.words.Decimals;
+import facetwright.message.Message;
+import facetwright.message.Value;
 
 /** The ranges within which a form can be asked for. */
 public final class Limits {
@@ -19,6 +20,8 @@ public final class Limits {
   public static void length(String what, double mm) {
     FormCheck.require(
         mm > 0 && mm <= LONGEST,
-        what + " is over 0 and up to 10 000 mm, not " + Decimals.plain(mm));
+        () ->
+            Message.of(
+                "%s is over 0 and up to %s, not %s", what, Value.given(LONGEST), Value.given(mm)));
   }
 }

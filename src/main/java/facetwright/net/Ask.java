@@ -1,8 +1,12 @@
 package facetwright.net;
 
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.words.Decimals;
 import facetwright.words.Site;
+import java.util.function.DoubleFunction;
+import java.util.function.Supplier;
 
 /** Refuses nonsense at the call, naming the thing and its allowed range. */
 public final class Ask {
@@ -15,7 +19,8 @@ public final class Ask {
   public static double length(String what, double mm, double most, Site site) {
     if (!(mm > 0 && mm <= most)) {
       throw new NetException(
-          what + " must be over 0 and at most " + text(most) + " mm, not " + text(mm) + " mm",
+          Message.of(
+              "%s must be over 0 and at most %s, not %s", what, Value.limit(most), Value.limit(mm)),
           site);
     }
     return mm;
@@ -25,20 +30,33 @@ public final class Ask {
     return length(what, mm, MOST_MM, site);
   }
 
-  public static double between(
-      String what, double value, double least, double most, String unit, Site site) {
+  /** A length from the one to the other, in mm. */
+  public static double between(String what, double mm, double least, double most, Site site) {
+    return between(what, mm, least, most, Value::limit, site);
+  }
+
+  /** An angle, in degrees. */
+  public static double angle(String what, double degrees, double least, double most, Site site) {
+    return between(what, degrees, least, most, d -> Message.text(text(d) + "°"), site);
+  }
+
+  /** A plain number. */
+  public static double number(String what, double value, double least, double most, Site site) {
+    return between(what, value, least, most, n -> Message.text(text(n)), site);
+  }
+
+  private static double between(
+      String what,
+      double value,
+      double least,
+      double most,
+      DoubleFunction<Object> told,
+      Site site) {
     if (!(value >= least && value <= most)) {
       throw new NetException(
-          what
-              + " lies in "
-              + text(least)
-              + unit
-              + " to "
-              + text(most)
-              + unit
-              + ", not "
-              + text(value)
-              + unit,
+          Message.of(
+              "%s lies in %s to %s, not %s",
+              what, told.apply(least), told.apply(most), told.apply(value)),
           site);
     }
     return value;
@@ -54,6 +72,13 @@ public final class Ask {
   public static void that(boolean holds, String message, Site site) {
     if (!holds) {
       throw new NetException(message, site);
+    }
+  }
+
+  /** The same in words with values. */
+  public static void that(boolean holds, Supplier<Message> told, Site site) {
+    if (!holds) {
+      throw new NetException(told.get(), site);
     }
   }
 

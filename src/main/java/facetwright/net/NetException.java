@@ -1,5 +1,7 @@
 package facetwright.net;
 
+import facetwright.measure.Unit;
+import facetwright.message.Message;
 import facetwright.words.Mend;
 import facetwright.words.Site;
 import java.util.List;
@@ -8,6 +10,7 @@ import java.util.List;
 public final class NetException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
+  private final Message told;
   private final Site site;
   private final List<Mend> mends;
 
@@ -15,13 +18,30 @@ public final class NetException extends RuntimeException {
     this(message, site, List.of());
   }
 
+  public NetException(Message told, Site site) {
+    this(told, site, List.of());
+  }
+
   /**
    * @param mends changes of the script's text that would put it right
    */
   public NetException(String message, Site site, List<Mend> mends) {
-    super(message);
+    this(Message.text(message), site, mends);
+  }
+
+  /**
+   * @param mends changes of the script's text that would put it right
+   */
+  public NetException(Message told, Site site, List<Mend> mends) {
+    super(told.in(Unit.MM));
+    this.told = told;
     this.site = site;
     this.mends = List.copyOf(mends);
+  }
+
+  /** What is wrong, with its values. */
+  public Message told() {
+    return told;
   }
 
   /** Changes of the script's text that would put it right; often none. */

@@ -6,10 +6,11 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.words.Site;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
@@ -116,10 +117,9 @@ final class NetInvariants {
     }
     if (outline.meanWidth() < Shapes.NARROWEST) {
       throw new NetException(
-          who
-              + " is narrower than "
-              + Ask.text(Shapes.NARROWEST)
-              + " mm, too little to be cut: make it wider or leave it out",
+          Message.of(
+              "%s is narrower than %s, too little to be cut: make it wider or leave it out",
+              who, Value.limit(Shapes.NARROWEST)),
           site);
     }
   }
@@ -134,16 +134,15 @@ final class NetInvariants {
     Segment2 two = panels.get(b.panel()).outline().side(b.edge());
     if (!TOLERANCE.same(one.from(), two.to()) || !TOLERANCE.same(one.to(), two.from())) {
       throw new NetException(
-          String.format(
-              Locale.ROOT,
-              "the two sides of a %s between \"%s\" and \"%s\" do not lie on one line: they are"
-                  + " %.4f mm and %.4f mm long and %.4f mm apart",
+          Message.of(
+              "the two sides of a %s between %s and %s do not lie on one line: they are %s and %s"
+                  + " long and %s apart",
               what,
-              panels.get(a.panel()).name(),
-              panels.get(b.panel()).name(),
-              one.length(),
-              two.length(),
-              Math.max(one.from().distance(two.to()), one.to().distance(two.from()))),
+              Value.name(panels.get(a.panel()).name()),
+              Value.name(panels.get(b.panel()).name()),
+              Value.length(one.length()),
+              Value.length(two.length()),
+              Value.length(Math.max(one.from().distance(two.to()), one.to().distance(two.from())))),
           site);
     }
   }

@@ -6,6 +6,7 @@ import facetwright.fold.Folding;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Senses;
 import facetwright.measure.Unit;
+import facetwright.message.Message;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.net.sheet.CommonSheets;
@@ -251,7 +252,10 @@ public final class Facetwright {
     /** Nothing is left of the design but what is found here. */
     private static void refuse(Finding found) {
       throw new CallException(
-          "the script makes no net: " + found.message(), found.fix(), found.site(), found.mends());
+          Message.of("the script makes no net: %s", found.what()),
+          found.remedy(),
+          found.site(),
+          found.mends());
     }
 
     private FoldedForm folded(Laid laid) {

@@ -83,7 +83,7 @@ class FormTest {
     refuses(() -> Solids.prism(2, 10, 10), "3 to 64", "not 2");
     refuses(() -> Solids.prism(65, 10, 10), "not 65");
     refuses(() -> Solids.pyramid(4, 0, 10), "radius", "over 0");
-    refuses(() -> Solids.antiprism(4, 10, 10_001), "height", "10 000 mm");
+    refuses(() -> Solids.antiprism(4, 10, 10_001), "height", "10000 mm");
     refuses(() -> Solids.prismBySide(4, Double.NaN, 5), "side");
     refuses(() -> Solids.turned(List.of(new Vec2(5, 0)), 6), "2 to 200 points");
     refuses(
@@ -102,7 +102,7 @@ class FormTest {
         () -> Solids.hull(List.of(Vec3.ZERO, Vec3.X, Vec3.Y, Vec3.X.plus(Vec3.Y))), "one plane");
     refuses(
         () -> Solids.hull(List.of(Vec3.ZERO, Vec3.X, Vec3.X.times(2), Vec3.X.times(3))), "line");
-    refuses(() -> Tabs.deep(0), "1 to 200");
+    refuses(() -> Tabs.deep(0), "1 mm to 200 mm");
     refuses(() -> Tabs.USUAL.withBevel(2), "5° to 90°");
     refuses(() -> new Tabs(true, 10, 45, 11), "least depth");
     refuses(() -> Solids.box(20, 20, 20).changed(Bevel.corners(11)), "at most half", "10 mm");

@@ -3,6 +3,7 @@ package facetwright.script;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import facetwright.measure.Unit;
 import facetwright.script.design.Design;
 import facetwright.script.design.DialText;
 import facetwright.script.sandbox.Budget;
@@ -10,6 +11,8 @@ import facetwright.script.sandbox.ScriptException;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a design is told of stands in its own unit; an inch is exactly 25.4 mm (1959 agreement). */
 class OwnUnitTest {
@@ -46,6 +49,26 @@ class OwnUnitTest {
     assertThat(metric.getMessage() + metric.remedy()).contains("10000 mm");
     assertThat(inches.getMessage() + inches.remedy()).contains("393.701 in (10000 mm)");
     assertThat(inches.line()).isEqualTo(2);
+  }
+
+  /** What is refused deeper down, by a net or by a form, and what the maker wrote herself. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '\0',
+      textBlock =
+          """
+          panel("48 mm", { width: 2, height: 2 }).window({ border: 1 }); | 1 in leaves no window in "48 mm"
+          box({ width: 2, depth: 2, height: 2 }).window("top", { border: 1.5 }); | 1 1/2 in leaves no
+          prism({ sides: 6, side: 999, height: 2 }); | 393.701 in (10000 mm)
+          blank({ width: "99999 mm", height: 2 }); | "99999 mm" is too large
+          throw new Error("25.4 mm too tall"); | 25.4 mm too tall
+          """)
+  void refusalsCarryTheirLengths(String line, String told) {
+    ScriptException inches =
+        catchThrowableOfType(ScriptException.class, () -> evaluate("in", line));
+    assertThat(inches.getMessage() + ". " + inches.remedy()).contains(told);
+    assertThat(inches.in(Unit.MM).in(Unit.INCH)).hasMessage(inches.getMessage());
   }
 
   @Test

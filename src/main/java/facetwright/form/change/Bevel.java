@@ -14,7 +14,8 @@ import facetwright.form.Newell;
 import facetwright.form.Sides;
 import facetwright.form.make.HalfSpaces;
 import facetwright.geom.Vec3;
-import facetwright.words.Decimals;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -63,7 +64,7 @@ public final class Bevel {
       double depth = amount * Math.sin(fold / 2);
       double distance = form.corners().get(e.from()).minus(inner).dot(normal) - depth;
       if (fold > 1e-6) {
-        FormCheck.require(distance > 0, tooMuch(amount));
+        FormCheck.require(distance > 0, () -> tooMuch(amount));
         names.add("edge " + (names.size() + 1));
         planes.add(new HalfSpaces.Plane(normal, distance));
       }
@@ -73,14 +74,13 @@ public final class Bevel {
       body = HalfSpaces.under(inner, planes);
     } catch (FormException slivers) {
       throw new FormException(
-          "a bevel of "
-              + Decimals.plain(amount)
-              + " mm leaves slivers too fine to make: take another");
+          Message.of(
+              "a bevel of %s leaves slivers too fine to make: take another", Value.given(amount)));
     }
     List<Facet> facets = new ArrayList<>();
     for (int p = 0; p < planes.size(); p++) {
       List<Integer> loop = body.loops().get(p);
-      FormCheck.require(loop.size() >= 3, tooMuch(amount));
+      FormCheck.require(loop.size() >= 3, () -> tooMuch(amount));
       facets.add(
           p < form.facets().size()
               ? Carry.onto(form, p, loop, body.corners())
@@ -89,10 +89,9 @@ public final class Bevel {
     return Form.of(body.corners(), FacetNames.apart(facets));
   }
 
-  private static String tooMuch(double amount) {
-    return "a bevel of "
-        + Decimals.plain(amount)
-        + " mm takes a facet or an edge away whole: take less";
+  private static Message tooMuch(double amount) {
+    return Message.of(
+        "a bevel of %s takes a facet or an edge away whole: take less", Value.given(amount));
   }
 
   /** Every corner cut off through the points at this distance along its edges. */
@@ -103,10 +102,10 @@ public final class Bevel {
     double shortest = form.edges().stream().mapToDouble(form::length).min().orElseThrow();
     FormCheck.require(
         distance <= shortest / 2 + 1e-7,
-        "a bevel of corners can be at most half the shortest edge, "
-            + Decimals.plain(shortest / 2)
-            + " mm, not "
-            + Decimals.plain(distance));
+        () ->
+            Message.of(
+                "a bevel of corners can be at most half the shortest edge, %s, not %s",
+                Value.given(shortest / 2), Value.given(distance)));
     List<Vec3> corners = new ArrayList<>();
     int[] nearFrom = new int[form.edges().size()];
     int[] nearTo = new int[form.edges().size()];

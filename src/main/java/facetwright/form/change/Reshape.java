@@ -13,6 +13,8 @@ import facetwright.form.Sides;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -60,7 +62,10 @@ public final class Reshape {
   private static Form raised(Form form, int facet, double height) {
     FormCheck.require(
         height != 0 && Math.abs(height) <= Limits.LONGEST,
-        "a facet is raised (or sunk, under 0) by up to 10 000 mm and not by 0, not " + height);
+        () ->
+            Message.of(
+                "a facet is raised (or sunk, under 0) by up to %s and not by 0, not %s",
+                Value.given(Limits.LONGEST), Value.given(height)));
     Facet base = form.facets().get(facet);
     FormCheck.require(
         base.openings().isEmpty() && base.layers().isEmpty(),

@@ -7,6 +7,8 @@ import facetwright.form.Limits;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -69,7 +71,10 @@ final class Lathe {
       String which = "point " + (i + 1) + " of the profile ";
       FormCheck.require(
           p.x() >= 0 && p.x() <= Limits.LONGEST && Math.abs(p.y()) <= Limits.LONGEST,
-          which + "has a radius over 10 000 mm or under 0, or lies too high or low");
+          () ->
+              Message.of(
+                  "%shas a radius over %s or under 0, or lies too high or low",
+                  which, Value.given(Limits.LONGEST)));
       FormCheck.require(
           p.x() > 0 || i == 0 || i == n - 1,
           which + "touches the axis: only the first and the last point may have radius 0");

@@ -1,6 +1,8 @@
 package facetwright.form.unfold;
 
 import facetwright.form.FormCheck;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.words.Decimals;
 import java.io.Serializable;
 
@@ -22,7 +24,11 @@ public record Tabs(boolean on, double depth, double bevel, double minDepth)
 
   public Tabs {
     FormCheck.require(
-        depth >= 1 && depth <= 200, "a tab is 1 to 200 mm deep, not " + Decimals.plain(depth));
+        depth >= 1 && depth <= 200,
+        () ->
+            Message.of(
+                "a tab is %s to %s deep, not %s",
+                Value.given(1), Value.given(200), Value.given(depth)));
     FormCheck.require(
         bevel >= 5 && bevel <= 90, "a tab's bevel lies in 5° to 90°, not " + Decimals.plain(bevel));
     FormCheck.require(

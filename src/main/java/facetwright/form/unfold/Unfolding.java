@@ -6,6 +6,7 @@ import facetwright.form.FormException;
 import facetwright.geom.SteadyOrder;
 import facetwright.geom.Vec3;
 import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.NetException;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -54,7 +55,7 @@ public record Unfolding(
   public Unfolding {
     FormCheck.require(
         sheetWidth >= 0 && sheetHeight >= 0 && sheetWidth < 1e5 && sheetHeight < 1e5,
-        "a sheet to fit is 0 to 100 000 mm wide and high");
+        () -> Message.of("a sheet to fit is 0 to %s wide and high", Value.given(100_000)));
     FormCheck.require(
         tries >= 1 && tries <= 100_000, "a search tries 1 to 100 000 trees, not " + tries);
   }

@@ -4,6 +4,8 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
@@ -158,17 +160,15 @@ public final class Blank {
     boolean level = isBoth(a.y(), b.y(), 0) || isBoth(a.y(), b.y(), height);
     Ask.that(
         !upright && !level,
-        "the "
-            + what
-            + " from "
-            + Ask.text(a)
-            + " to "
-            + Ask.text(b)
-            + " lies on the edge of the blank, where there is nothing to "
-            + (what.equals("cut") ? "cut" : "fold")
-            + ": measure it over 0 and under "
-            + Ask.text(upright ? width : height)
-            + " mm, or leave it out",
+        () ->
+            Message.of(
+                "the %s from %s to %s lies on the edge of the blank, where there is nothing to %s:"
+                    + " measure it over 0 and under %s, or leave it out",
+                what,
+                Ask.text(a),
+                Ask.text(b),
+                what.equals("cut") ? "cut" : "fold",
+                Value.limit(upright ? width : height)),
         at);
   }
 
@@ -205,7 +205,7 @@ public final class Blank {
 
   /** Glues a decorative paper on the panel at this point. */
   public Blank layer(Vec2 point, double reveal, String paper, Site at) {
-    Ask.between("a reveal", reveal, 0, Ask.MOST_MM, " mm", at);
+    Ask.between("a reveal", reveal, 0, Ask.MOST_MM, at);
     return mark(new Mark.Layered(within(point, at), reveal, paper, at));
   }
 
@@ -266,13 +266,10 @@ public final class Blank {
     double slack = BlankRegions.GRID;
     Ask.that(
         p.x() >= -slack && p.x() <= width + slack && p.y() >= -slack && p.y() <= height + slack,
-        "the point "
-            + Ask.text(p)
-            + " lies off the blank, which is "
-            + Ask.text(width)
-            + " mm wide and "
-            + Ask.text(height)
-            + " mm high",
+        () ->
+            Message.of(
+                "the point %s lies off the blank, which is %s wide and %s high",
+                Ask.text(p), Value.limit(width), Value.limit(height)),
         at);
     return p;
   }

@@ -3,6 +3,8 @@ package facetwright.net.panel;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.NetException;
 import facetwright.net.draft.EdgeDraft;
@@ -73,14 +75,9 @@ public final class CardEdge {
       }
     }
     throw new NetException(
-        name
-            + " is not free from "
-            + Ask.text(begin)
-            + " mm to "
-            + Ask.text(end)
-            + " mm: it is "
-            + Ask.text(length())
-            + " mm long, and what is attached or cut may not meet",
+        Message.of(
+            "%s is not free from %s to %s: it is %s long, and what is attached or cut may not meet",
+            name, Value.limit(begin), Value.limit(end), Value.limit(length())),
         site);
   }
 

@@ -5,6 +5,8 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Datum;
 import facetwright.net.NetException;
@@ -128,7 +130,10 @@ public final class CardPanel {
     List<Polygon2> left = Planar.inset(draft.outline(), border);
     Ask.that(
         !left.isEmpty(),
-        "a border of " + Ask.text(border) + " mm leaves no window in \"" + draft.name() + "\"",
+        () ->
+            Message.of(
+                "a border of %s leaves no window in %s",
+                Value.limit(border), Value.name(draft.name())),
         site);
     left.forEach(w -> draft.open(new Opening.Window(w, site)));
     return this;
@@ -202,7 +207,7 @@ public final class CardPanel {
         "corner " + corner + " of \"" + draft.name() + "\" is not free on both sides",
         site);
     double most = Math.min(after.length(), before.length());
-    Ask.between("a bevel there", size, 0.01, most * 0.999, " mm", site);
+    Ask.between("a bevel there", size, 0.01, most * 0.999, site);
     Vec2 at = after.from();
     draft.cutCorner(
         after,
@@ -213,7 +218,7 @@ public final class CardPanel {
 
   /** Glues a decorative paper on, smaller by the reveal all round. */
   public CardPanel layer(double reveal, String paper, Site site) {
-    draft.layer(Ask.between("a reveal", reveal, 0, Ask.MOST_MM, " mm", site), paper, site);
+    draft.layer(Ask.between("a reveal", reveal, 0, Ask.MOST_MM, site), paper, site);
     return this;
   }
 

@@ -3,6 +3,8 @@ package facetwright.net.panel;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.NetException;
 import facetwright.net.Shapes;
@@ -63,21 +65,19 @@ public sealed interface FlapShape {
       case Rectangle(double depth) -> cutBack(width, Ask.length("the depth", depth, site), 0);
       case Tapered(double depth, double bevel) -> {
         Ask.length("the depth of a flap", depth, site);
-        Ask.between("the bevel of a flap", bevel, 0, 80, "°", site);
+        Ask.angle("the bevel of a flap", bevel, 0, 80, site);
         double back = depth * Math.tan(Math.toRadians(bevel));
         Ask.that(
             2 * back <= width + LengthTolerance.FINE.mm(),
-            "the flap's bevels meet: on "
-                + Ask.text(width)
-                + " mm it can be at most "
-                + Ask.text(Math.floor(1e-9 + 100 * width / 2 / back * depth) / 100)
-                + " mm deep if beveled by "
-                + Ask.text(bevel)
-                + "°, or take a bevel of at most "
-                + Ask.text(Math.floor(1e-9 + Math.toDegrees(Math.atan(width / 2 / depth))))
-                + "° if "
-                + Ask.text(depth)
-                + " mm deep",
+            () ->
+                Message.of(
+                    "the flap's bevels meet: on %s it can be at most %s deep if beveled by %s, or"
+                        + " take a bevel of at most %s if %s deep",
+                    Value.limit(width),
+                    Value.atMost(width / 2 / back * depth),
+                    Value.angle(bevel),
+                    Value.angle(Math.floor(1e-9 + Math.toDegrees(Math.atan(width / 2 / depth)))),
+                    Value.limit(depth)),
             site);
         yield cutBack(width, depth, back);
       }
@@ -87,7 +87,7 @@ public sealed interface FlapShape {
       }
       case Triangle(double height, double apex) -> {
         Ask.length("the height of a triangle", height, site);
-        Ask.between("the place of a triangle's tip", apex, -10, 11, "", site);
+        Ask.number("the place of a triangle's tip", apex, -10, 11, site);
         yield List.of(Vec2.ZERO, new Vec2(width, 0), new Vec2(width * apex, height));
       }
       case Regular(int sides) -> {

@@ -5,6 +5,8 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
@@ -80,13 +82,10 @@ public final class PanelBuild {
     double more = b.length() - a.length();
     Ask.that(
         longest.length() + more > LengthTolerance.FINE.mm(),
-        a.name()
-            + " is "
-            + Ask.text(-more)
-            + " mm longer than "
-            + b.name()
-            + ": part of it meets"
-            + " nothing",
+        () ->
+            Message.of(
+                "%s is %s longer than %s: part of it meets nothing",
+                a.name(), Value.limit(-more), b.name()),
         site);
     boolean found = tab == null;
     for (EdgeDraft part : a.parts()) {

@@ -3,6 +3,8 @@ package facetwright.net.wrap;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
@@ -95,7 +97,7 @@ public final class CellSelection {
    * @param bevel degrees from square, 0 to 75
    */
   public CellSelection tabs(double bevel, Site at) {
-    return makeTabs(Ask.between("a tab's bevel", bevel, 0, STEEPEST_BEVEL, "°", at), at);
+    return makeTabs(Ask.angle("a tab's bevel", bevel, 0, STEEPEST_BEVEL, at), at);
   }
 
   private CellSelection makeTabs(double bevel, Site at) {
@@ -126,13 +128,10 @@ public final class CellSelection {
       double least = Math.min(wrap.widths.get(c.column), wrap.rows.get(c.row).height());
       Ask.that(
           border > 0 && 2 * border < least,
-          "a border of "
-              + Ask.text(border)
-              + " mm leaves no window in "
-              + named(c)
-              + ": it must be over 0 and under "
-              + Ask.text(least / 2)
-              + " mm",
+          () ->
+              Message.of(
+                  "a border of %s leaves no window in %s: it must be over 0 and under %s",
+                  Value.limit(border), named(c), Value.limit(least / 2)),
           at);
       c.cutouts.add(new WrapCell.Cutout.Border(border, at));
     }
@@ -170,7 +169,7 @@ public final class CellSelection {
   public CellSelection layer(double reveal, String paper, Site at) {
     for (WrapCell c : kept("given a layer", at)) {
       double least = Math.min(wrap.widths.get(c.column), wrap.rows.get(c.row).height());
-      Ask.between("the reveal on " + named(c), reveal, 0, least / 2, " mm", at);
+      Ask.between("the reveal on " + named(c), reveal, 0, least / 2, at);
       c.layer = new PanelDraft.LayerDraft(reveal, paper, at);
     }
     return this;

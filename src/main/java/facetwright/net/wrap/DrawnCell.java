@@ -5,6 +5,8 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Datum;
 import facetwright.net.FoldAngle;
@@ -129,7 +131,9 @@ record DrawnCell(
           List<Polygon2> left = Planar.inset(panel.outline(), inset);
           Ask.that(
               !left.isEmpty(),
-              "a border of " + Ask.text(inset) + " mm leaves no window in " + panel.name(),
+              () ->
+                  Message.of(
+                      "a border of %s leaves no window in %s", Value.limit(inset), panel.name()),
               site);
           left.forEach(w -> panel.open(new Opening.Window(w, site)));
         }

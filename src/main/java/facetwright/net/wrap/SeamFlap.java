@@ -2,6 +2,8 @@ package facetwright.net.wrap;
 
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.PanelRole;
 import facetwright.net.draft.NetDraft;
@@ -91,9 +93,10 @@ final class SeamFlap {
       double half = wrap.widths.getFirst() / 2;
       Ask.that(
           wrap.seam < half,
-          "the seam is as wide as the gusset it is glued under: make it narrower than "
-              + Ask.text(half)
-              + " mm",
+          () ->
+              Message.of(
+                  "the seam is as wide as the gusset it is glued under: make it narrower than %s",
+                  Value.limit(half)),
           site());
       // Under a gusset the flap must stay on one side of the diagonal score.
       double diagonal = height / half;

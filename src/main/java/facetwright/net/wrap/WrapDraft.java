@@ -96,8 +96,8 @@ public final class WrapDraft {
    * @param bevel degrees its free ends are cut back from square, 0 to 75
    */
   public WrapDraft seam(double width, double bevel, Site seamAt) {
-    Ask.between("the seam's width", width, 0, widths.getFirst() * 0.999, " mm", seamAt);
-    seamBevel = Ask.between("the seam's bevel", bevel, 0, 75, "°", seamAt);
+    Ask.between("the seam's width", width, 0, widths.getFirst() * 0.999, seamAt);
+    seamBevel = Ask.angle("the seam's bevel", bevel, 0, 75, seamAt);
     seam = width;
     seamSite = seamAt;
     return this;

@@ -2,7 +2,8 @@ package facetwright.script.api;
 
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
-import facetwright.words.Decimals;
+import facetwright.message.Message;
+import facetwright.message.Value;
 
 /** Numbers and lengths as scripts give them. */
 final class Amounts {
@@ -37,7 +38,9 @@ final class Amounts {
     return n;
   }
 
-  static String shown(Given value, double mm) {
-    return value instanceof Given.Text ? GivenText.quote(value) : Decimals.plain(mm) + " mm";
+  static Message shown(Given value, double mm) {
+    return value instanceof Given.Text
+        ? Message.text(GivenText.quote(value))
+        : Message.of("%s", Value.given(mm));
   }
 }

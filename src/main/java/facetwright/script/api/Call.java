@@ -1,6 +1,7 @@
 package facetwright.script.api;
 
 import facetwright.measure.Length;
+import facetwright.message.Message;
 import facetwright.script.sandbox.CallException;
 import facetwright.words.NearName;
 import facetwright.words.Site;
@@ -96,8 +97,9 @@ public final class Call {
     if (value == Given.Other.NOTHING) {
       if (arg.needed()) {
         throw new CallException(
-            shown + " needs " + arg.name() + ": " + arg.does(),
-            "Give " + arg.name() + " as " + arg.kind().wanted() + ".");
+            Message.text(shown + " needs " + arg.name() + ": " + arg.does()),
+            wanted(arg),
+            List.of());
       }
       values.put(arg, arg.usual());
       return;
@@ -106,10 +108,14 @@ public final class Call {
       values.put(arg, arg.kind().read(value, session));
     } catch (Kind.Unfit e) {
       throw new CallException(
-          shown + ": " + arg.name() + ": " + e.getMessage(),
-          "Give " + arg.name() + " as " + arg.kind().wanted() + ".",
+          Message.of("%s: %s: %s", shown, arg.name(), e.told()),
+          wanted(arg),
           e.mends(option, place));
     }
+  }
+
+  private static Message wanted(Arg<?> arg) {
+    return Message.of("Give %s as %s.", arg.name(), arg.kind().wants());
   }
 
   /** The value of an argument; null when it was left out and has no usual value. */

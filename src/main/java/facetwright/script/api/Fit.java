@@ -2,6 +2,7 @@ package facetwright.script.api;
 
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
+import facetwright.message.Message;
 import facetwright.words.Decimals;
 import facetwright.words.NearName;
 import java.math.BigDecimal;
@@ -23,9 +24,16 @@ final class Fit {
   static double inRange(
       double n, double from, double to, String shown, DoubleFunction<String> written)
       throws Kind.Unfit {
+    return inRange(n, from, to, Message.text(shown), written);
+  }
+
+  /** The same of a value that is quoted as a length. */
+  static double inRange(
+      double n, double from, double to, Message shown, DoubleFunction<String> written)
+      throws Kind.Unfit {
     if (n < from || n > to) {
       throw new Kind.Unfit(
-          shown + (n < from ? " is too small" : " is too large"),
+          shown.plus(n < from ? " is too small" : " is too large"),
           written.apply(n < from ? from : to));
     }
     return n;

@@ -1,6 +1,7 @@
 package facetwright.script.api;
 
 import facetwright.form.FormException;
+import facetwright.message.Message;
 import facetwright.script.sandbox.CallException;
 import facetwright.words.Site;
 import java.util.List;
@@ -86,7 +87,8 @@ public final class Handle<T> implements ProxyObject {
                   Object result = fn.body().call(receiver, call);
                   return result != null && result == receiver && self != null ? self : result;
                 } catch (FormException e) {
-                  throw new CallException(shown + ": " + e.getMessage(), "", e.mends());
+                  throw new CallException(
+                      Message.of("%s: %s", shown, e.told()), Message.EMPTY, e.mends());
                 }
               });
     };

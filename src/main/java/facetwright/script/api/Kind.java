@@ -1,5 +1,7 @@
 package facetwright.script.api;
 
+import facetwright.measure.Unit;
+import facetwright.message.Message;
 import facetwright.words.Mend;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +21,12 @@ public interface Kind<T> {
   T read(Given value, Session session) throws Unfit;
 
   /** What is wanted, range included, such as "a whole number from 3 to 64". */
-  String wanted();
+  Message wants();
+
+  /** The same in words, its lengths in millimetres. */
+  default String wanted() {
+    return wants().in(Unit.MM);
+  }
 
   /** Words in quotes that it takes, to be offered while one writes; often none. */
   default List<String> words() {
@@ -30,6 +37,7 @@ public interface Kind<T> {
   final class Unfit extends Exception {
     private static final long serialVersionUID = 1L;
 
+    private final Message told;
     private final String instead;
     private final List<Integer> items;
 
@@ -42,20 +50,31 @@ public interface Kind<T> {
      * @param instead the nearest value that fits, as a script writes it; empty where none is known
      */
     public Unfit(String got, String instead) {
+      this(Message.text(got), instead);
+    }
+
+    /** One that quotes a value. */
+    public Unfit(Message got, String instead) {
       this(got, instead, List.of());
     }
 
-    private Unfit(String got, String instead, List<Integer> items) {
-      super(got);
+    private Unfit(Message got, String instead, List<Integer> items) {
+      super(got.in(Unit.MM));
+      this.told = got;
       this.instead = instead;
       this.items = List.copyOf(items);
+    }
+
+    /** What is wrong, with its values. */
+    Message told() {
+      return told;
     }
 
     /** The same, said of an item of a list, counted from 0. */
     Unfit ofItem(int item) {
       List<Integer> way = new ArrayList<>(List.of(item));
       way.addAll(items);
-      return new Unfit("value " + (item + 1) + " of the list: " + getMessage(), instead, way);
+      return new Unfit(Message.of("value %s of the list: %s", item + 1, told), instead, way);
     }
 
     /**

@@ -1,6 +1,8 @@
 package facetwright.script.api;
 
 import facetwright.measure.Unit;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.words.Decimals;
 import facetwright.words.PlainText;
 import java.util.ArrayList;
@@ -22,7 +24,7 @@ public final class Kinds {
 
   private Kinds() {}
 
-  private record Simple<T>(String wanted, List<String> words, Reader<T> reader) implements Kind<T> {
+  private record Simple<T>(Message wants, List<String> words, Reader<T> reader) implements Kind<T> {
     @Override
     public T read(Given value, Session session) throws Unfit {
       return reader.read(value, session);
@@ -36,11 +38,16 @@ public final class Kinds {
   }
 
   public static <T> Kind<T> of(String wanted, Reader<T> reader) {
-    return new Simple<>(wanted, List.of(), reader);
+    return of(Message.text(wanted), List.of(), reader);
   }
 
   public static <T> Kind<T> of(String wanted, List<String> words, Reader<T> reader) {
-    return new Simple<>(wanted, List.copyOf(words), reader);
+    return of(Message.text(wanted), words, reader);
+  }
+
+  /** One that is asked for in words with values. */
+  public static <T> Kind<T> of(Message wants, List<String> words, Reader<T> reader) {
+    return new Simple<>(wants, List.copyOf(words), reader);
   }
 
   /** A whole number; what a script reckons may be off by rounding. */
@@ -91,12 +98,8 @@ public final class Kinds {
   /** A length in mm, the range given in mm. */
   public static Kind<Double> length(double from, double to) {
     return of(
-        "a length from "
-            + Decimals.plain(from)
-            + " mm to "
-            + Decimals.plain(to)
-            + " mm"
-            + LENGTH_GIVEN,
+        Message.of("a length from %s to %s%s", Value.given(from), Value.given(to), LENGTH_GIVEN),
+        List.of(),
         (value, session) -> {
           double mm = Amounts.mm(value, session.unit());
           return Fit.inRange(
@@ -213,7 +216,7 @@ public final class Kinds {
             ? "" + least
             : most >= Given.MOST_ITEMS ? least + " or more" : least + " to " + most;
     return of(
-        "a list of " + size + " values, each " + item.wanted(),
+        Message.of("a list of %s values, each %s", size, item.wants()),
         item.words(),
         (value, session) -> {
           if (!(value instanceof Given.Items(long n, List<Given> items))) {
@@ -237,7 +240,7 @@ public final class Kinds {
   /** Either of two kinds, whichever reads. */
   public static <T> Kind<T> either(Kind<? extends T> first, Kind<? extends T> second) {
     return of(
-        first.wanted() + ", or " + second.wanted(),
+        Message.of("%s, or %s", first.wants(), second.wants()),
         Stream.concat(first.words().stream(), second.words().stream()).distinct().toList(),
         (value, session) -> {
           try {
@@ -256,7 +259,7 @@ public final class Kinds {
   /** The same kind, its value changed after reading. */
   public static <A, B> Kind<B> map(Kind<A> kind, Function<? super A, ? extends B> change) {
     return of(
-        kind.wanted(), kind.words(), (value, session) -> change.apply(kind.read(value, session)));
+        kind.wants(), kind.words(), (value, session) -> change.apply(kind.read(value, session)));
   }
 
   /** A thing made by an earlier call, such as a panel or a form. */

@@ -5,6 +5,7 @@ import static facetwright.script.api.Arg.usual;
 
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
 import facetwright.net.NetException;
 import facetwright.net.Shapes;
 import facetwright.script.sandbox.CallException;
@@ -88,7 +89,7 @@ public sealed interface WindowShape {
             Shapes.outline(
                 "a window", call.get(corners).stream().map(middle::plus).toList(), Site.NONE));
       } catch (NetException e) {
-        throw new CallException(function + ": " + e.getMessage());
+        throw new CallException(Message.of("%s: %s", function, e.told()), Message.EMPTY, List.of());
       }
     }
   }

@@ -1,5 +1,7 @@
 package facetwright.script.sandbox;
 
+import facetwright.measure.Unit;
+import facetwright.message.Message;
 import facetwright.words.Mend;
 import facetwright.words.Site;
 import java.util.List;
@@ -11,7 +13,8 @@ import java.util.List;
 public final class CallException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  private final String fix;
+  private final Message told;
+  private final Message remedy;
   private final Site site;
   private final List<Mend> mends;
 
@@ -29,7 +32,12 @@ public final class CallException extends RuntimeException {
    * @param mends changes of the script's text that would put it right
    */
   public CallException(String message, String fix, List<Mend> mends) {
-    this(message, fix, Site.NONE, mends);
+    this(Message.text(message), Message.text(fix), Site.NONE, mends);
+  }
+
+  /** One whose words have values in them. */
+  public CallException(Message told, Message remedy, List<Mend> mends) {
+    this(told, remedy, Site.NONE, mends);
   }
 
   /**
@@ -37,9 +45,10 @@ public final class CallException extends RuntimeException {
    *
    * @param site where that call stands
    */
-  public CallException(String message, String fix, Site site, List<Mend> mends) {
-    super(message);
-    this.fix = fix;
+  public CallException(Message told, Message remedy, Site site, List<Mend> mends) {
+    super(told.in(Unit.MM));
+    this.told = told;
+    this.remedy = remedy;
     this.site = site;
     this.mends = List.copyOf(mends);
   }
@@ -48,9 +57,19 @@ public final class CallException extends RuntimeException {
     this(message, "");
   }
 
-  /** What to do about it, or empty. */
+  /** What is wrong, with its values. */
+  Message told() {
+    return told;
+  }
+
+  /** What to do about it, with its values; or empty. */
+  Message remedy() {
+    return remedy;
+  }
+
+  /** What to do about it, as the script reads it: in millimetres. */
   String fix() {
-    return fix;
+    return remedy.in(Unit.MM);
   }
 
   /** Where in the script; {@link Site#NONE} for the call that throws it. */

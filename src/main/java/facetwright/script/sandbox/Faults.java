@@ -1,5 +1,6 @@
 package facetwright.script.sandbox;
 
+import facetwright.message.Message;
 import facetwright.net.NetException;
 import facetwright.words.Mend;
 import facetwright.words.NearName;
@@ -60,12 +61,8 @@ final class Faults {
     return switch (thrown) {
       case ScriptException e -> e;
       case PolyglotException e -> guest(e, last, host, source, clock);
-      case CallException e ->
-          new ScriptException(
-              ScriptException.Kind.BAD_VALUE, e.getMessage(), e.site(), e.fix(), e.mends());
-      case NetException e ->
-          new ScriptException(
-              ScriptException.Kind.BAD_VALUE, e.getMessage(), e.site(), "", e.mends());
+      case CallException e -> new ScriptException(e.told(), e.site(), e.remedy(), e.mends());
+      case NetException e -> new ScriptException(e.told(), e.site(), Message.EMPTY, e.mends());
       case OutOfMemoryError _ -> memory(last);
       case StackOverflowError _ -> recursion(last);
       default -> internal(thrown, last);
@@ -135,8 +132,11 @@ final class Faults {
     if (error != null && error.hasMember("fix")) {
       String said = text(error, "message");
       String fix = text(error, "fix");
-      List<Mend> mends = clock == null ? List.of() : clock.mends(said, fix);
-      return new ScriptException(ScriptException.Kind.BAD_VALUE, said, site, fix, mends);
+      return Optional.ofNullable(clock)
+          .flatMap(c -> c.refused(said, fix))
+          .map(call -> new ScriptException(call.told(), site, call.remedy(), call.mends()))
+          .orElseGet(
+              () -> new ScriptException(Message.text(said), site, Message.text(fix), List.of()));
     }
     Matcher unknown = NOT_DEFINED.matcher(message);
     Matcher uncallable = NOT_A_FUNCTION.matcher(message);
@@ -175,11 +175,8 @@ final class Faults {
   /** A host function's error that no {@link HostClock} turned into the script's. */
   private static ScriptException host(Throwable thrown, Site site) {
     return switch (thrown) {
-      case CallException e ->
-          new ScriptException(
-              ScriptException.Kind.BAD_VALUE, e.getMessage(), site, e.fix(), e.mends());
-      case NetException e ->
-          new ScriptException(ScriptException.Kind.BAD_VALUE, e.getMessage(), site, "", e.mends());
+      case CallException e -> new ScriptException(e.told(), site, e.remedy(), e.mends());
+      case NetException e -> new ScriptException(e.told(), site, Message.EMPTY, e.mends());
       default -> internal(thrown, site);
     };
   }

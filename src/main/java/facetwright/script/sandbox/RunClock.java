@@ -1,11 +1,11 @@
 package facetwright.script.sandbox;
 
 import com.sun.management.ThreadMXBean;
+import facetwright.message.Message;
 import facetwright.net.NetException;
-import facetwright.words.Mend;
 import facetwright.words.Site;
 import java.lang.management.ManagementFactory;
-import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.graalvm.polyglot.PolyglotException;
 
@@ -82,7 +82,7 @@ final class RunClock implements HostClock {
     } catch (CallException e) {
       throw refuse(e);
     } catch (NetException e) {
-      throw refuse(new CallException(e.getMessage(), "", e.mends()));
+      throw refuse(new CallException(e.told(), Message.EMPTY, e.mends()));
     } catch (PolyglotException | StackOverflowError e) {
       throw e;
     } catch (RuntimeException | Error e) {
@@ -101,12 +101,10 @@ final class RunClock implements HostClock {
     return prelude.fail(e.getMessage(), e.fix());
   }
 
-  /** The changes of the script's text that go with a call refused with these words, if any. */
-  List<Mend> mends(String message, String fix) {
-    CallException last = refused;
-    return last != null && last.getMessage().equals(message) && last.fix().equals(fix)
-        ? last.mends()
-        : List.of();
+  /** The call that was refused with these words, with all that the script does not see of it. */
+  Optional<CallException> refused(String message, String fix) {
+    return Optional.ofNullable(refused)
+        .filter(last -> last.getMessage().equals(message) && last.fix().equals(fix));
   }
 
   @Override

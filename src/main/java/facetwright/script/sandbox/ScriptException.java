@@ -1,7 +1,7 @@
 package facetwright.script.sandbox;
 
-import facetwright.measure.LengthWords;
 import facetwright.measure.Unit;
+import facetwright.message.Message;
 import facetwright.words.Mend;
 import facetwright.words.PlainText;
 import facetwright.words.Site;
@@ -12,6 +12,8 @@ public final class ScriptException extends Exception {
   private static final long serialVersionUID = 1L;
 
   private final Kind kind;
+  private final Message told;
+  private final Message toDo;
   private final Site site;
   private final String remedy;
   private final List<Mend> mends;
@@ -57,32 +59,40 @@ public final class ScriptException extends Exception {
 
   ScriptException(
       Kind kind, String message, Site site, String remedy, List<Mend> mends, boolean stillRunning) {
-    super(PlainText.message(message));
+    this(kind, Message.text(message), Message.text(remedy), site, mends, stillRunning, Unit.MM);
+  }
+
+  /** A call that was refused, in words with values. */
+  ScriptException(Message told, Site site, Message toDo, List<Mend> mends) {
+    this(Kind.BAD_VALUE, told, toDo, site, mends, false, Unit.MM);
+  }
+
+  private ScriptException(
+      Kind kind,
+      Message told,
+      Message toDo,
+      Site site,
+      List<Mend> mends,
+      boolean stillRunning,
+      Unit unit) {
+    super(PlainText.message(told.in(unit)));
     this.kind = kind;
+    this.told = told;
+    this.toDo = toDo;
     this.site = site;
-    this.remedy = PlainText.message(remedy);
+    this.remedy = PlainText.message(toDo.in(unit));
     this.mends = List.copyOf(mends);
     this.stillRunning = stillRunning;
   }
 
-  /** The same with the lengths that the language tells in the design's own unit. */
+  /** The same for who reads another unit. */
   public ScriptException in(Unit unit) {
-    if (kind != Kind.BAD_VALUE || unit == Unit.MM) {
-      return this;
-    }
-    ScriptException told =
-        new ScriptException(
-            kind,
-            LengthWords.in(unit, getMessage()),
-            site,
-            LengthWords.in(unit, remedy),
-            mends,
-            stillRunning);
-    told.setStackTrace(getStackTrace());
+    ScriptException other = new ScriptException(kind, told, toDo, site, mends, stillRunning, unit);
+    other.setStackTrace(getStackTrace());
     if (getCause() != null) {
-      told.initCause(getCause());
+      other.initCause(getCause());
     }
-    return told;
+    return other;
   }
 
   public Kind kind() {

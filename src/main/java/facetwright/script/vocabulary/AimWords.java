@@ -5,6 +5,8 @@ import static facetwright.script.api.Arg.optional;
 import facetwright.aim.Goal;
 import facetwright.aim.GoalReader;
 import facetwright.aim.Grid;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Given;
@@ -22,7 +24,8 @@ import java.util.List;
 
 /** The word that has dials turned until the design comes to what is wanted. */
 final class AimWords {
-  private static final String LENGTH = "a length over 0, up to 10000 mm";
+  private static final Message LENGTH =
+      Message.of("a length over 0, up to %s", Value.given(10_000));
 
   private AimWords() {}
 
@@ -99,10 +102,15 @@ final class AimWords {
   }
 
   private static Arg<Goal> goal(String word, String wanted, String does) {
+    return goal(word, Message.text(wanted), does);
+  }
+
+  private static Arg<Goal> goal(String word, Message wanted, String does) {
     return optional(
         word,
         Kinds.of(
             wanted,
+            List.of(),
             (value, session) -> {
               try {
                 return GoalReader.read(word, text(value), session.unit());

@@ -106,7 +106,7 @@ final class UnfoldWords {
       }
       return result.net();
     } catch (FormException e) {
-      throw new NetException(e.getMessage(), site);
+      throw new NetException(e.told(), site);
     }
   }
 }
