@@ -46,7 +46,8 @@ final class VerdictBar extends HBox {
       tint("trouble");
       String where = fault.site().isKnown() ? "Line " + fault.site().line() + ": " : "";
       sentence.setText("✕ " + where + ended(fault.message()));
-      String stays = design == null ? "" : " The last good net stays on the table.";
+      String stays =
+          design == null ? " There is no net yet." : " The last good net stays on the table.";
       String help = fault.remedy().isEmpty() ? "" : ended(fault.remedy());
       remedy.setText((help + stays).strip());
     } else if (design == null) {

@@ -2,6 +2,7 @@ package facetwright.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.script.design.Design;
 import facetwright.workbench.Places.Place;
 import facetwright.workbench.command.Command;
 import facetwright.workbench.command.CommandBar;
@@ -112,7 +113,10 @@ class HouseTest {
     press("Shortcut+N");
     Fx.until(
         "the new one is made",
-        () -> visit.house.desk().design().get().title().equals("New design"));
+        () -> {
+          Design made = visit.house.desk().design().get();
+          return made != null && made.title().equals("New design");
+        });
     Fx.pulse();
     assertThat(Fx.get(() -> visit.house.getScene().getFocusOwner()))
         .isEqualTo(visit.house.room().card().area());

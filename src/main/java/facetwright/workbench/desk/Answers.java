@@ -51,9 +51,11 @@ final class Answers {
     return working.getReadOnlyProperty();
   }
 
-  /** Answers to what was asked so far do not count any more. */
+  /** Other work begins: what came of the former counts no more, nor does what is on its way. */
   void forget() {
     answered = asked;
+    fault.set(null);
+    design.set(null);
   }
 
   void ask(Request request) {

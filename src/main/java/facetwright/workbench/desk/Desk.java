@@ -22,7 +22,8 @@ import javafx.beans.property.StringProperty;
 
 /**
  * What is being worked on. Every change of the script or a dial asks for the design anew; the last
- * good design stays until the next good one. All methods are for the window's thread.
+ * good design stays until the next good one, or until other work is laid down. All methods are for
+ * the window's thread.
  */
 public final class Desk {
   /** What a script is called that has no file yet. */
@@ -68,7 +69,7 @@ public final class Desk {
     return settings.getReadOnlyProperty();
   }
 
-  /** The last good design; null before the first. */
+  /** The last good design of the work that was laid down; null before the first. */
   public ReadOnlyObjectProperty<Design> design() {
     return answers.design();
   }

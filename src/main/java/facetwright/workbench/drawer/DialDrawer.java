@@ -77,8 +77,13 @@ public final class DialDrawer extends FlowPane {
   }
 
   private void show(Design design) {
+    if (design == null) {
+      rows.clear();
+      getChildren().clear();
+      return;
+    }
     List<Dial> dials = design.dials();
-    boolean same = dials.size() == rows.size();
+    boolean same = dials.size() == rows.size() && !getChildren().isEmpty();
     for (int i = 0; same && i < rows.size(); i++) {
       same = rows.get(i).isOf(dials.get(i), design.unit());
     }

@@ -51,8 +51,9 @@ public final class FindingsList extends VBox {
   private void show(Design design) {
     Scope scope = Scope.of(desk.text().get());
     List<Note> notes = new ArrayList<>();
-    for (int i = 0; i < design.findings().size(); i++) {
-      Finding finding = design.findings().get(i);
+    List<Finding> findings = design == null ? List.of() : design.findings();
+    for (int i = 0; i < findings.size(); i++) {
+      Finding finding = findings.get(i);
       Note.Said said =
           new Note.Said(i + 1, finding, repair(scope, finding), Wish.mending(design, finding));
       Note shown = i < getChildren().size() ? (Note) getChildren().get(i) : null;

@@ -36,6 +36,11 @@ final class FrameSource {
     ask(new Wish(++nets, net, form, layers, made));
   }
 
+  /** There is nothing to show any more. */
+  void forget() {
+    wish = null;
+  }
+
   void at(double made) {
     if (wish != null) {
       ask(new Wish(wish.number, wish.net, wish.form, wish.layers, made));
@@ -81,6 +86,10 @@ final class FrameSource {
   private void ready(Wish was, FoldPath way, FoldedDrawing drawing) {
     path = way;
     pathOf = was.number;
+    if (wish == null) {
+      busy = false;
+      return;
+    }
     show.accept(drawing);
     if (was.number == wish.number && was.layers == wish.layers && was.made == wish.made) {
       busy = false;

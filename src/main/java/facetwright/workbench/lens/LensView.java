@@ -6,6 +6,7 @@ import facetwright.draw.Viewpoint;
 import facetwright.geom.Box2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
 import facetwright.workbench.focus.FocusRing;
@@ -62,9 +63,7 @@ public final class LensView extends Region {
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     say();
-    desk.design()
-        .addListener(
-            (_, _, design) -> frames.of(design.net(), design.folded(), layers.get(), made.get()));
+    desk.design().addListener((_, _, design) -> show(design));
     desk.selection().addListener((_, _, _) -> paint());
     teaching.addListener((_, _, _) -> paint());
     focusedProperty().addListener((_, _, _) -> paint());
@@ -127,6 +126,15 @@ public final class LensView extends Region {
 
   public ObjectProperty<Shade> shade() {
     return shade;
+  }
+
+  private void show(Design design) {
+    if (design == null) {
+      frames.forget();
+      show((FoldedDrawing) null);
+    } else {
+      frames.of(design.net(), design.folded(), layers.get(), made.get());
+    }
   }
 
   private void show(FoldedDrawing next) {

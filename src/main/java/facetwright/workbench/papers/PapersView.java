@@ -17,7 +17,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
@@ -48,6 +47,7 @@ public final class PapersView extends BorderPane {
   private final Map<String, List<Drawing>> drawn = new HashMap<>();
   private final FlowPane strip = new FlowPane(10, 4);
   private final Desk desk;
+  private final Standing standing;
   private int at;
   private Job made;
 
@@ -57,6 +57,7 @@ public final class PapersView extends BorderPane {
    */
   public PapersView(Desk desk, Notices notices, Saving saving, Executor aside, Executor ui) {
     this.desk = desk;
+    this.standing = new Standing(desk);
     this.saving = saving;
     this.work = new PaperWork(aside, ui, this::failed);
     this.intoFolder = new IntoFolder(desk, notices, saving, work, ui, told::setText);
@@ -77,6 +78,13 @@ public final class PapersView extends BorderPane {
         });
     list.getSelectionModel().selectedItemProperty().addListener((_, _, _) -> choose());
     desk.design().addListener((_, _, _) -> refresh());
+    desk.fault()
+        .addListener(
+            (_, _, _) -> {
+              // What hindered a saving may do so no more.
+              told.setText("");
+              refresh();
+            });
     visibleProperty().addListener((_, _, _) -> refresh());
     back.setOnAction(_ -> turn(at - 1));
     on.setOnAction(_ -> turn(at + 1));
@@ -103,7 +111,7 @@ public final class PapersView extends BorderPane {
     told.setMaxWidth(Double.MAX_VALUE);
     list.maxWidthProperty().bind(widthProperty().multiply(LIST));
     setLeft(list);
-    VBox middle = new VBox(strip, page, going, told);
+    VBox middle = new VBox(standing, strip, page, going, told);
     VBox.setVgrow(page, Priority.ALWAYS);
     setCenter(middle);
     addEventFilter(
@@ -143,7 +151,11 @@ public final class PapersView extends BorderPane {
 
   private void refresh() {
     Design design = desk.design().get();
-    if (design == null || !isVisible()) {
+    if (!isVisible()) {
+      return;
+    }
+    if (design == null) {
+      empty();
       return;
     }
     Job job = Paper.job(design, order.order(design.unit()));
@@ -159,6 +171,16 @@ public final class PapersView extends BorderPane {
           List<Paper> papers = Paper.of(job);
           ui.execute(() -> list(job, papers));
         });
+  }
+
+  /** Says why there are no papers. */
+  private void empty() {
+    made = null;
+    work.pass();
+    drawn.clear();
+    list.getItems().clear();
+    told.setText("");
+    page.show(null, "No papers yet");
   }
 
   private void list(Job job, List<Paper> papers) {
@@ -251,6 +273,10 @@ public final class PapersView extends BorderPane {
   }
 
   private String printed() {
+    String hindrance = standing.hindrance();
+    if (!hindrance.isEmpty()) {
+      return "✕ Nothing was printed. " + hindrance;
+    }
     if (pages().isEmpty()) {
       return "✕ There is no page to print here.";
     }
@@ -263,30 +289,11 @@ public final class PapersView extends BorderPane {
 
   private void save(boolean all) {
     Paper chosen = list.getSelectionModel().getSelectedItem();
-    if (made != null && chosen != null) {
+    String hindrance = standing.hindrance();
+    if (!hindrance.isEmpty()) {
+      told.setText("✕ Nothing was saved. " + hindrance);
+    } else if (made != null && chosen != null) {
       intoFolder.save(made, all ? List.copyOf(list.getItems()) : List.of(chosen));
-    }
-  }
-
-  private static final class PaperCell extends ListCell<Paper> {
-    /** What edges and scroll bar take beside the words, in pixels. */
-    private static final double BESIDE = 72;
-
-    @Override
-    protected void updateItem(Paper paper, boolean empty) {
-      super.updateItem(paper, empty);
-      if (empty || paper == null) {
-        setGraphic(null);
-        return;
-      }
-      Label name = new Label(paper.name());
-      name.getStyleClass().add("dial-name");
-      Label what = new Label(paper.what());
-      what.setWrapText(true);
-      what.getStyleClass().add("quiet");
-      VBox both = new VBox(1, name, what);
-      both.prefWidthProperty().bind(getListView().widthProperty().subtract(BESIDE));
-      setGraphic(both);
     }
   }
 }

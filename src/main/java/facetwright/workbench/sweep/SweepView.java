@@ -61,6 +61,8 @@ public final class SweepView extends BorderPane {
     setTop(top);
     setCenter(all);
     setVisible(false);
+    // The values of one design's dial are no other's.
+    desk.laid().addListener((_, _, _) -> close());
     addEventFilter(
         KeyEvent.KEY_PRESSED,
         e -> {

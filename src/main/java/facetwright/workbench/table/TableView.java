@@ -48,6 +48,7 @@ public final class TableView extends Region {
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     desk.design().addListener((_, _, _) -> drawn());
+    desk.fault().addListener((_, _, _) -> empty());
     desk.selection().addListener((_, _, _) -> paint());
     look.addListener((_, _, _) -> drawn());
     shade.addListener((_, _, _) -> layoutChildren());
@@ -199,9 +200,19 @@ public final class TableView extends Region {
     Design design = desk.design().get();
     if (design != null) {
       sheets = Sheets.of(design.laid(), look.get());
-      hand.forget();
+    } else {
+      measurer.forget();
     }
+    hand.forget();
+    empty();
     layoutChildren();
+  }
+
+  /** Says why there is nothing to see. */
+  private void empty() {
+    if (desk.design().get() == null) {
+      tell(desk.fault().get() == null ? "" : "There is no net of this design yet.");
+    }
   }
 
   void paint() {
