@@ -1,5 +1,6 @@
 package facetwright.aim;
 
+import facetwright.geom.RoundOff;
 import facetwright.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,8 +25,6 @@ import java.util.stream.IntStream;
 public record Aim(List<Goal> goals, List<Knob> knobs, Grid grid, Unit unit, int most) {
   /** Plenty for a person who waits for it. */
   public static final int USUAL_MOST = 240;
-
-  private static final double SAME = 1e-9;
 
   /** Several goals at once may be met in several places, some of them out of reach. */
   private static final int SPREAD = 8;
@@ -98,7 +97,7 @@ public record Aim(List<Goal> goals, List<Knob> knobs, Grid grid, Unit unit, int 
       double[] x = best.x();
       x[i] = task.knob(i).now();
       Point back = task.at(x);
-      if (back.miss() <= best.miss() * (1 + SAME) && task.fits(back) == task.fits(best)) {
+      if (back.miss() <= best.miss() * (1 + RoundOff.PART) && task.fits(back) == task.fits(best)) {
         best = back;
       }
     }

@@ -11,8 +11,16 @@ import java.util.stream.DoubleStream;
  */
 final class Bowl {
   private static final int ROUNDS = 20;
+
+  /** Turned by less, as part of its range, a knob moves no measure past rounding. */
+  private static final double LEAST_PART = 1e-7;
+
+  /** How much the step is held back, tried from the first on (Levenberg-Marquardt). */
   private static final double[] DAMPING = {0, 1e-3, 1e-2, 0.1, 1, 10};
+
   private static final double PART = 1.0 / 128;
+
+  /** A step that takes away a smaller part of the miss is none. */
   private static final double PROGRESS = 1e-3;
 
   private final Task task;
@@ -36,7 +44,7 @@ final class Bowl {
       }
       // Nearer to the least the form has to be found from nearer by.
       part = next == here ? part / 16 : Math.min(part, task.distance(next.x(), here.x()) / 2);
-      part = Math.max(part, 1e-7);
+      part = Math.max(part, LEAST_PART);
       here = next;
     }
     return here;

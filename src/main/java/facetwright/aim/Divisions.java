@@ -1,5 +1,7 @@
 package facetwright.aim;
 
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.RoundOff;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
@@ -23,7 +25,8 @@ record Divisions(Knob knob, double origin, double apart, Unit unit, Unit design,
   private static final int FEW = 8;
   private static final int MANY = 20;
   private static final int PARTS = 100;
-  private static final double ROUNDING = 1e-9;
+
+  /** Any value is typed to so much, in the dial's own numbers. */
   private static final double AS_TYPED = 1e-6;
 
   static Divisions of(Knob knob, Grid grid, Unit design) {
@@ -62,10 +65,10 @@ record Divisions(Knob knob, double origin, double apart, Unit unit, Unit design,
       found.add(Math.clamp(origin + Math.rint(value / apart) * apart, knob.from(), knob.to()));
       return found;
     }
-    long below = (long) Math.floor((value - origin) / apart + ROUNDING);
+    long below = (long) RoundOff.floor((value - origin) / apart);
     for (long n = below - most + 1; n <= below + most; n++) {
       double mark = origin + n * apart;
-      double slack = ROUNDING * knob.range();
+      double slack = RoundOff.PART * knob.range();
       if (mark >= knob.from() - slack && mark <= knob.to() + slack) {
         found.add(Math.clamp(mark, knob.from(), knob.to()));
       }
@@ -98,7 +101,7 @@ record Divisions(Knob knob, double origin, double apart, Unit unit, Unit design,
   private static Optional<String> onMark(Optional<Ruler> ruler, Length length) {
     return ruler
         .map(r -> r.read(length))
-        .filter(r -> Math.abs(r.errorMm()) <= AS_TYPED)
+        .filter(r -> Math.abs(r.errorMm()) <= LengthTolerance.FINE.mm())
         .map(Ruler.Reading::typed);
   }
 }

@@ -1,5 +1,7 @@
 package facetwright.aim;
 
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.RoundOff;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
 import java.io.Serializable;
@@ -16,9 +18,14 @@ public sealed interface Goal extends Serializable {
    * @param wanted in mm, mm² or mm³
    */
   record Reach(Measure measure, double wanted) implements Goal {
-    private static final double RELATIVE = 1e-6;
+    /** A measure that misses by less of what is wanted is there. */
+    private static final double RELATIVE = RoundOff.SOLVED;
+
+    /** Nor need it be nearer than so many mm, mm² or mm³; the square of it where it has no unit. */
     private static final double LEAST = 1e-4;
-    private static final double CLOSED = 1e-3;
+
+    /** A gap under this closes. */
+    static final LengthTolerance CLOSED = LengthTolerance.UNSEEN;
 
     /** A strain of a thousandth is as bad as a gap of a millimetre. */
     private static final double BEND = 1000;
@@ -43,7 +50,7 @@ public sealed interface Goal extends Serializable {
     /** How near counts as there: a millionth, 0.0001 mm at least, 0.001 mm for a gap. */
     double tolerance() {
       return measure == Measure.GAP
-          ? CLOSED
+          ? CLOSED.mm()
           : Math.max(RELATIVE * Math.abs(wanted), measure.power() == 0 ? LEAST * LEAST : LEAST);
     }
 

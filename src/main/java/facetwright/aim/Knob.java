@@ -1,5 +1,6 @@
 package facetwright.aim;
 
+import facetwright.geom.RoundOff;
 import facetwright.words.Decimals;
 
 /**
@@ -13,8 +14,6 @@ import facetwright.words.Decimals;
  * @param step distance between its values, counted from {@code from}; 0 where it has no steps
  */
 public record Knob(String name, boolean isLength, double now, double from, double to, double step) {
-
-  private static final double ROUNDING = 1e-9;
 
   /**
    * @throws IllegalArgumentException when its ends are not in order or a number is not finite
@@ -44,7 +43,7 @@ public record Knob(String name, boolean isLength, double now, double from, doubl
 
   /** How many steps lie between its ends; 0 where it has none. */
   long steps() {
-    return isStepped() ? (long) Math.floor(range() / step + ROUNDING) : 0;
+    return isStepped() ? (long) RoundOff.floor(range() / step) : 0;
   }
 
   /** The nearest value it can take. */
@@ -62,10 +61,10 @@ public record Knob(String name, boolean isLength, double now, double from, doubl
   }
 
   boolean isAtStart(double value) {
-    return value <= from + ROUNDING * range();
+    return value <= from + RoundOff.PART * range();
   }
 
   boolean isAtEnd(double value) {
-    return value >= last() - ROUNDING * range();
+    return value >= last() - RoundOff.PART * range();
   }
 }

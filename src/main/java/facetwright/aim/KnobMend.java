@@ -1,5 +1,6 @@
 package facetwright.aim;
 
+import facetwright.geom.RoundOff;
 import facetwright.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,11 +16,8 @@ import java.util.Optional;
  * @param then what it would measure; its gap and strain are known
  */
 public record KnobMend(Knob knob, double value, String typed, Measured now, Measured then) {
-  /** A gap under this closes, in mm. */
-  private static final double CLOSED = 1e-3;
-
   /** A strain under this is none. */
-  private static final double EASY = 1e-6;
+  private static final double EASY = RoundOff.SOLVED;
 
   private static final double WORTH_IT = 0.9;
   private static final int TRIALS = 16;
@@ -55,7 +53,7 @@ public record KnobMend(Knob knob, double value, String typed, Measured now, Meas
     boolean whole = !knob.isLength() && knob.now() == Math.rint(knob.now());
     if (knob.isStepped() || whole) {
       double step = knob.isStepped() ? knob.step() : 1;
-      double slack = 1e-9 * knob.range();
+      double slack = RoundOff.PART * knob.range();
       for (double value : new double[] {knob.now() + step, knob.now() - step}) {
         if (value >= knob.from() - slack
             && value <= knob.to() + slack
@@ -65,7 +63,7 @@ public record KnobMend(Knob knob, double value, String typed, Measured now, Meas
       }
     }
     if (!knob.isStepped() && now.knows(Measure.GAP)) {
-      Measure measure = gap(now) > CLOSED ? Measure.GAP : Measure.STRAIN;
+      Measure measure = gap(now) > Goal.Reach.CLOSED.mm() ? Measure.GAP : Measure.STRAIN;
       Aim aim =
           new Aim(
               List.of(new Goal.Reach(measure, 0)), List.of(knob), Grid.usual(unit), unit, TRIALS);
@@ -88,16 +86,16 @@ public record KnobMend(Knob knob, double value, String typed, Measured now, Meas
 
   private boolean helps() {
     if (!now.knows(Measure.GAP)) {
-      return gap(then) <= CLOSED && strain(then) <= EASY;
+      return gap(then) <= Goal.Reach.CLOSED.mm() && strain(then) <= EASY;
     }
-    return gap(now) > CLOSED
+    return gap(now) > Goal.Reach.CLOSED.mm()
         ? gap(then) < WORTH_IT * gap(now)
-        : gap(then) <= CLOSED && strain(then) < WORTH_IT * strain(now);
+        : gap(then) <= Goal.Reach.CLOSED.mm() && strain(then) < WORTH_IT * strain(now);
   }
 
   private boolean betterThan(KnobMend other) {
-    double gap = Math.max(gap(then), CLOSED);
-    double otherGap = Math.max(gap(other.then), CLOSED);
+    double gap = Math.max(gap(then), Goal.Reach.CLOSED.mm());
+    double otherGap = Math.max(gap(other.then), Goal.Reach.CLOSED.mm());
     if (gap != otherGap) {
       return gap < otherGap;
     }
@@ -128,7 +126,7 @@ public record KnobMend(Knob knob, double value, String typed, Measured now, Meas
       return "then it closes";
     }
     String bend = "the card bends by " + Measure.STRAIN.text(strain(then), unit);
-    if (gap(now) <= CLOSED) {
+    if (gap(now) <= Goal.Reach.CLOSED.mm()) {
       return strain(then) <= EASY
           ? "then the card need not bend"
           : bend + " instead of " + Measure.STRAIN.text(strain(now), unit);

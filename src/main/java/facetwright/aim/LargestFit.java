@@ -9,6 +9,9 @@ import java.util.function.Function;
  * is fine enough.
  */
 final class LargestFit {
+  /** Nothing shrinks to a smaller part of itself. */
+  private static final double LEAST_SCALE = 1e-3;
+
   private static final int SIZES = 12;
   private static final int HALVINGS = 14;
 
@@ -29,7 +32,7 @@ final class LargestFit {
     double most = 0;
     for (Knob knob : task.knobs()) {
       if (knob.now() > 0) {
-        least = Math.min(least, Math.max(knob.from() / knob.now(), 1e-3));
+        least = Math.min(least, Math.max(knob.from() / knob.now(), LEAST_SCALE));
         most = Math.max(most, knob.to() / knob.now());
       }
     }

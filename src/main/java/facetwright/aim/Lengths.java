@@ -18,7 +18,10 @@ import java.util.List;
 public final class Lengths {
   private static final List<Measure> FORM =
       List.of(Measure.HEIGHT, Measure.WIDTH, Measure.DEPTH, Measure.VOLUME);
+
+  /** How well a slope tells that lengths follow a size in proportion, as a part. */
   private static final double NEAR = 5e-3;
+
   private static final int MOST = 12;
 
   private Lengths() {}

@@ -1,5 +1,6 @@
 package facetwright.aim;
 
+import facetwright.geom.RoundOff;
 import java.util.stream.IntStream;
 
 /**
@@ -16,6 +17,7 @@ final class Newton {
   /** Which part of its range a knob is turned for a slope. */
   static final double STEP = 1e-4;
 
+  /** A step that takes away a smaller part of the miss is none. */
   private static final double PROGRESS = 1e-3;
 
   private final Task task;
@@ -103,7 +105,7 @@ final class Newton {
     for (int pass = 0; pass <= task.size(); pass++) {
       move(here, slopes, fixed, target);
       int worst = -1;
-      double most = 1e-9;
+      double most = RoundOff.PART;
       for (int i = 0; i < target.length; i++) {
         Knob knob = task.knob(i);
         double over = Math.max(knob.from() - target[i], target[i] - knob.last()) / knob.range();

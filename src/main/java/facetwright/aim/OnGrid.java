@@ -1,5 +1,6 @@
 package facetwright.aim;
 
+import facetwright.geom.RoundOff;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -120,7 +121,8 @@ final class OnGrid {
     List<List<Double>> each = new ArrayList<>();
     for (int i = 0; i < task.size(); i++) {
       Knob knob = task.knob(i);
-      boolean stays = knob.isStepped() || Math.abs(exact.x(i) - knob.now()) <= 1e-9 * knob.range();
+      boolean stays =
+          knob.isStepped() || Math.abs(exact.x(i) - knob.now()) <= RoundOff.PART * knob.range();
       each.add(stays ? List.of(exact.x(i)) : marks.get(i).near(exact.x(i), most));
     }
     return each;

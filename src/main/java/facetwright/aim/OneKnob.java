@@ -14,7 +14,10 @@ final class OneKnob {
 
   private static final int PLACES = 16;
   private static final int HALVINGS = 48;
+
+  /** Halving stops at this part of the knob's range: rounding is near. */
   private static final double NARROW = 1e-10;
+
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
   private final Task task;

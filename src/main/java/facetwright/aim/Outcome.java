@@ -1,5 +1,6 @@
 package facetwright.aim;
 
+import facetwright.geom.RoundOff;
 import facetwright.measure.Unit;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,7 +46,7 @@ public record Outcome(
    */
   public record Turn(Knob knob, String was, double exact, double value, String typed) {
     public boolean isMoved() {
-      return Math.abs(value - knob.now()) > 1e-9 * knob.range();
+      return Math.abs(value - knob.now()) > RoundOff.PART * knob.range();
     }
   }
 

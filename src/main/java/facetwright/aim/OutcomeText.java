@@ -1,5 +1,6 @@
 package facetwright.aim;
 
+import facetwright.geom.RoundOff;
 import facetwright.measure.Unit;
 import facetwright.words.Decimals;
 import java.util.ArrayList;
@@ -63,7 +64,7 @@ public final class OutcomeText {
   private static String shown(Outcome outcome, Outcome.Stop stop) {
     return outcome.turns().stream()
         .filter(t -> t.knob().name().equals(stop.knob().name()))
-        .filter(t -> Math.abs(t.value() - stop.value()) < 1e-9)
+        .filter(t -> Math.abs(t.value() - stop.value()) < RoundOff.PART)
         .findFirst()
         .map(t -> told(t.typed()))
         .orElse(Knob.shown(stop.value()));
@@ -83,7 +84,7 @@ public final class OutcomeText {
     if (!turn.isMoved()) {
       return from + ", stays";
     }
-    boolean same = Math.abs(turn.exact() - turn.value()) < 1e-6;
+    boolean same = Math.abs(turn.exact() - turn.value()) < RoundOff.SOLVED;
     return from
         + " → "
         + told(turn.typed())
@@ -176,7 +177,7 @@ public final class OutcomeText {
     boolean bends =
         goal.measure() == Measure.GAP
             && outcome.set().knows(Measure.STRAIN)
-            && outcome.set().get(Measure.STRAIN) > 1e-6;
+            && outcome.set().get(Measure.STRAIN) > RoundOff.SOLVED;
     return bends
         ? ", if the card bends by "
             + Measure.STRAIN.text(outcome.set().get(Measure.STRAIN), outcome.unit())

@@ -1,5 +1,6 @@
 package facetwright.aim;
 
+import facetwright.geom.RoundOff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -7,8 +8,6 @@ import java.util.stream.IntStream;
 
 /** Why goals are or are not reached where a search ended. */
 final class Reasons {
-  private static final double SAME = 1e-9;
-
   /** Places nearer than this part of the range can't be told apart by their numbers. */
   private static final double ASIDE = 1e-3;
 
@@ -48,7 +47,7 @@ final class Reasons {
         }
         for (Measure m : measures) {
           double scale = Math.max(1, Math.abs(now.get(m)));
-          if (!there.knows(m) || Math.abs(there.get(m) - now.get(m)) > SAME * scale) {
+          if (!there.knows(m) || Math.abs(there.get(m) - now.get(m)) > RoundOff.PART * scale) {
             return true;
           }
         }
@@ -79,7 +78,7 @@ final class Reasons {
 
   private static boolean onSteps(Task task, double[] place) {
     return IntStream.range(0, place.length)
-        .allMatch(i -> Math.abs(task.knob(i).settle(place[i]) - place[i]) <= SAME);
+        .allMatch(i -> Math.abs(task.knob(i).settle(place[i]) - place[i]) <= RoundOff.PART);
   }
 
   /** The knobs at an end beyond which it would go on getting better. */

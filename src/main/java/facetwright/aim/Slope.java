@@ -11,6 +11,8 @@ package facetwright.aim;
  */
 public record Slope(Measure measure, double value, double error) {
   private static final double UNSTEADY = 0.1;
+
+  /** Unsure by no more, in its own units, a slope is sure enough: no turn of a dial shows it. */
   private static final double NOTHING = 1e-6;
 
   /** Whether the value can be relied on to say what a small turn does. */

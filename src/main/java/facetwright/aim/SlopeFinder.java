@@ -1,5 +1,6 @@
 package facetwright.aim;
 
+import facetwright.geom.RoundOff;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,9 +18,13 @@ final class SlopeFinder {
   /** Which part of its range a knob is turned. */
   static final double PART = 1.0 / 1024;
 
+  /** The part of a measure that rounding and folding leave unsure. */
   private static final double NOISE = 1e-12;
+
   private static final double SHRINKS = 0.75;
-  private static final double BEND = 1e-6;
+
+  /** A slope that changes by less, as a part, is straight. */
+  private static final double BEND = RoundOff.SOLVED;
 
   private final Knob knob;
   private final int index;
@@ -35,8 +40,8 @@ final class SlopeFinder {
 
   List<Slope> find() {
     double h = knob.isStepped() ? knob.step() : knob.range() * PART;
-    boolean up = knob.to() - knob.now() >= h * (1 - 1e-9);
-    boolean down = knob.now() - knob.from() >= h * (1 - 1e-9);
+    boolean up = knob.to() - knob.now() >= h * (1 - RoundOff.PART);
+    boolean down = knob.now() - knob.from() >= h * (1 - RoundOff.PART);
     List<Slope> found = up && down ? twoSided(h) : List.of();
     if (found.isEmpty() && up) {
       found = oneSided(h);
@@ -116,7 +121,7 @@ final class SlopeFinder {
 
   private boolean fits(double distance) {
     double there = here[index] + distance;
-    return there >= knob.from() - 1e-9 && there <= knob.to() + 1e-9;
+    return there >= knob.from() - RoundOff.PART && there <= knob.to() + RoundOff.PART;
   }
 
   /** The slope at the first of three values a distance apart. */

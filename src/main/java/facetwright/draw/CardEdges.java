@@ -24,8 +24,6 @@ import org.locationtech.jts.index.strtree.STRtree;
  * The sides of one panel and of its openings by where they lie: one with many holes has thousands.
  */
 final class CardEdges {
-  private static final double ON_SIDE = 1e-4;
-
   private final STRtree byPlace = new STRtree();
 
   /**
@@ -57,12 +55,13 @@ final class CardEdges {
   /** A side of a panel or of one of its openings; the one with the lower number goes first. */
   private record Border(int number, Segment2 side, LineKind kind) {
     boolean holds(Vec2 a, Vec2 b) {
-      return side.distance(a) < ON_SIDE && side.distance(b) < ON_SIDE;
+      return side.distance(a) < FoldedDrawing.ON_SIDE.mm()
+          && side.distance(b) < FoldedDrawing.ON_SIDE.mm();
     }
 
     Envelope about() {
       Envelope about = new Envelope(Planar.coordinate(side.from()), Planar.coordinate(side.to()));
-      about.expandBy(ON_SIDE);
+      about.expandBy(FoldedDrawing.ON_SIDE.mm());
       return about;
     }
   }

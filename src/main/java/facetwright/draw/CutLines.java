@@ -18,7 +18,9 @@ import org.locationtech.jts.index.quadtree.Quadtree;
  */
 public final class CutLines {
   private static final LengthTolerance TOLERANCE = LengthTolerance.FINE;
-  private static final double GRID = 1e-5;
+
+  /** Ends of cuts that fall on one place of a grid so fine are one end. */
+  private static final LengthTolerance GRID = new LengthTolerance(1e-5);
 
   private CutLines() {}
 
@@ -87,7 +89,7 @@ public final class CutLines {
 
   private record Place(long x, long y) {
     public static Place of(Vec2 p) {
-      return new Place(Math.round(p.x() / GRID), Math.round(p.y() / GRID));
+      return new Place(Math.round(p.x() / GRID.mm()), Math.round(p.y() / GRID.mm()));
     }
   }
 

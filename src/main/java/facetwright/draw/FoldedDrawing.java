@@ -1,8 +1,10 @@
 package facetwright.draw;
 
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
@@ -27,7 +29,9 @@ import org.locationtech.jts.geom.Polygon;
  * card is a little darker than its outside.
  */
 public final class FoldedDrawing {
-  private static final double ON_SIDE = 1e-4;
+  /** Places of a folded form that lie nearer are one, whatever its joins miss each other by. */
+  static final LengthTolerance ON_SIDE = new LengthTolerance(1e-4);
+
   private static final Ink OUTSIDE = new Ink(0xFCFAF5);
   private static final Ink INSIDE = new Ink(0xDDD3BE);
   private static final double AMBIENT = 0.74;
@@ -128,7 +132,7 @@ public final class FoldedDrawing {
     for (Hiding.Shard shard : hiding.seenFrom(toward)) {
       Vec3 normal = poses.get(shard.panel()).ez();
       double facing = normal.dot(toward);
-      if (Math.abs(facing) < 1e-6) {
+      if (Math.abs(facing) < RoundOff.SOLVED) {
         continue;
       }
       Ink ink = lit(facing > 0 ? OUTSIDE : INSIDE, facing > 0 ? normal : normal.times(-1), from);
@@ -153,7 +157,7 @@ public final class FoldedDrawing {
   private static List<Vec2> apart(Stream<Vec2> points) {
     List<Vec2> apart = new ArrayList<>();
     points
-        .filter(p -> apart.isEmpty() || apart.getLast().distance(p) > ON_SIDE)
+        .filter(p -> apart.isEmpty() || apart.getLast().distance(p) > ON_SIDE.mm())
         .forEachOrdered(apart::add);
     return apart;
   }

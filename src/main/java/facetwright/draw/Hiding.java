@@ -24,6 +24,9 @@ import org.locationtech.jts.geom.Polygon;
  * structures, SIGGRAPH 1980; from memory).
  */
 final class Hiding {
+  /** What shows less of itself, in mm², is left over by cutting one outline by another. */
+  private static final double LEAST_AREA = 1e-9;
+
   /** Panels nearer than this to a plane lie in it, in mm. */
   private static final double FLAT = 0.02;
 
@@ -187,7 +190,7 @@ final class Hiding {
     Pace.step(10L + shard.region.getNumPoints());
     Geometry part = shard.region.intersection(half);
     for (int i = 0; i < part.getNumGeometries(); i++) {
-      if (part.getGeometryN(i) instanceof Polygon p && p.getArea() > 1e-9) {
+      if (part.getGeometryN(i) instanceof Polygon p && p.getArea() > LEAST_AREA) {
         to.add(new Shard(shards++, shard.panel, p));
       }
     }

@@ -17,7 +17,9 @@ import java.util.List;
  */
 public record SheetPart(Laid laid, int sheet, List<Integer> panels, Box2 page, boolean over) {
   private static final double ROOM = 5;
-  private static final LengthTolerance SLACK = new LengthTolerance(1e-3);
+
+  /** What leaves the sheet by no more lies on it. */
+  private static final LengthTolerance SLACK = LengthTolerance.UNSEEN;
 
   public static SheetPart of(Laid laid, int sheet) {
     if (sheet < 0 || sheet >= laid.sheets()) {

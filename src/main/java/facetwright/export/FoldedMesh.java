@@ -1,5 +1,6 @@
 package facetwright.export;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
@@ -28,7 +29,8 @@ import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
  * lies is divided there, so that a closed body is closed in the file too.
  */
 final class FoldedMesh {
-  private static final double WELD = 1e-3;
+  /** Corners that lie no farther apart are one vertex of the mesh. */
+  private static final LengthTolerance WELD = LengthTolerance.UNSEEN;
 
   /** Of a region with more corners, triangles are not made as even as may be: that takes long. */
   private static final int MOST_EVEN = 1000;
@@ -51,7 +53,7 @@ final class FoldedMesh {
   FoldedMesh(Job job, List<Integer> panels) {
     Pace.doing("dividing " + Count.of(panels.size(), "panel") + " into triangles");
     Net net = job.laid().net();
-    weld = Math.max(WELD, 1.01 * job.form().bend(net));
+    weld = Math.max(WELD.mm(), 1.01 * job.form().bend(net));
     for (int p : panels) {
       for (Vec2 corner : net.panels().get(p).outline().corners()) {
         number(job.form().poses().get(p).apply(corner));

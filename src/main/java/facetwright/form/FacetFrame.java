@@ -20,6 +20,7 @@ import java.util.List;
  * @param normal unit direction outward
  */
 public record FacetFrame(Vec3 origin, Vec3 x, Vec3 y, Vec3 normal) implements Serializable {
+  /** Cosines, and parts of a facet's size, that differ by no more are one. */
   private static final double SAME = 1e-7;
 
   public static FacetFrame of(List<Vec3> outline) {

@@ -19,6 +19,9 @@ import java.util.List;
  * <p>What is not checked: that facets don't pass through each other.
  */
 public final class Form implements Serializable {
+  /** A body that encloses no more, in mm³, is flat. */
+  private static final double LEAST_VOLUME = 1e-9;
+
   private static final long serialVersionUID = 1L;
 
   private final List<Vec3> corners;
@@ -47,7 +50,8 @@ public final class Form implements Serializable {
     }
     double volume = form.volume();
     FormCheck.require(
-        Math.abs(volume) > 1e-9, "the form encloses no volume: move a facet off the others");
+        Math.abs(volume) > LEAST_VOLUME,
+        "the form encloses no volume: move a facet off the others");
     if (volume > 0) {
       return form;
     }

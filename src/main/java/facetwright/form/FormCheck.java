@@ -25,7 +25,7 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 /** What every {@link Form} has passed, checked once. */
 public final class FormCheck {
   /** How far a facet may leave its plane, in mm. */
-  public static final LengthTolerance FLAT = new LengthTolerance(1e-3);
+  public static final LengthTolerance FLAT = LengthTolerance.UNSEEN;
 
   private static final int MOST_FACETS = 5000;
 

@@ -11,6 +11,9 @@ public record AngleTolerance(double radians) implements Serializable {
   /** 1e-9 radians: 0.0000001 mm over a 100 mm panel. */
   public static final AngleTolerance FINE = new AngleTolerance(1e-9);
 
+  /** 0.1 µm over a 100 mm panel: no fold shows it, and steps of a search leave no more over. */
+  public static final AngleTolerance UNSEEN = new AngleTolerance(1e-6);
+
   public AngleTolerance {
     if (!(radians > 0) || !(radians < Math.PI)) {
       throw new IllegalArgumentException("an angle tolerance must lie in 0 to π, not " + radians);

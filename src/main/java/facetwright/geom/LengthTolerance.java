@@ -8,8 +8,14 @@ import java.io.Serializable;
  * @param mm over 0, in millimetres
  */
 public record LengthTolerance(double mm) implements Serializable {
+  /** What arithmetic with lengths of a sheet leaves over, and no more: 1e-9 mm. */
+  public static final LengthTolerance ROUNDING = new LengthTolerance(1e-9);
+
   /** Far below what a knife can follow, far above rounding: 1e-6 mm. */
   public static final LengthTolerance FINE = new LengthTolerance(1e-6);
+
+  /** A micrometre: what no knife follows, no ruler shows and no eye sees. */
+  public static final LengthTolerance UNSEEN = new LengthTolerance(1e-3);
 
   public LengthTolerance {
     if (!(mm > 0) || Double.isInfinite(mm)) {

@@ -19,7 +19,7 @@ public record Motion2(double cos, double sin, Vec2 shift) implements Serializabl
    * @throws IllegalArgumentException when cos and sin are not those of one angle
    */
   public Motion2 {
-    if (!(Math.abs(cos * cos + sin * sin - 1) < 1e-9)) {
+    if (!(Math.abs(cos * cos + sin * sin - 1) < RoundOff.PART)) {
       throw new IllegalArgumentException("cos and sin do not belong to one angle");
     }
   }

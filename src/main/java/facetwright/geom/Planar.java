@@ -25,7 +25,7 @@ public final class Planar {
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   /** Distance that still counts as touching, in mm: rounding, not overlap. */
-  private static final double TOUCHING = 1e-9;
+  private static final LengthTolerance TOUCHING = LengthTolerance.ROUNDING;
 
   private static final PrecisionModel GRID = new PrecisionModel(1e9);
 
@@ -115,7 +115,7 @@ public final class Planar {
    * of many pairs asks first whether their boxes meet.
    */
   public static boolean isApart(Polygon2 a, Polygon2 b) {
-    return hasPartingSide(a, b, TOUCHING) || hasPartingSide(b, a, TOUCHING);
+    return hasPartingSide(a, b, TOUCHING.mm()) || hasPartingSide(b, a, TOUCHING.mm());
   }
 
   /**
@@ -128,7 +128,7 @@ public final class Planar {
     for (int i = 0; i < a.size(); i++) {
       Vec2 from = a.corner(i);
       Vec2 to = a.corner(i + 1);
-      if (farthestLeft(from, to, b, 1) <= over && farthestLeft(from, to, a, -1) <= TOUCHING) {
+      if (farthestLeft(from, to, b, 1) <= over && farthestLeft(from, to, a, -1) <= TOUCHING.mm()) {
         return true;
       }
     }
@@ -141,12 +141,12 @@ public final class Planar {
    * that a look at the sides settles all but a touch.
    */
   public static boolean meet(Polygon2 a, Polygon2 b) {
-    if (hasPartingSide(a, b, -TOUCHING) || hasPartingSide(b, a, -TOUCHING)) {
+    if (hasPartingSide(a, b, -TOUCHING.mm()) || hasPartingSide(b, a, -TOUCHING.mm())) {
       return false;
     }
     double parted = Math.max(farthestOff(a, b), farthestOff(b, a));
     boolean convex = a.isConvex() && b.isConvex();
-    if (convex && Math.abs(parted) > TOUCHING) {
+    if (convex && Math.abs(parted) > TOUCHING.mm()) {
       return parted < 0;
     }
     return polygon(a).intersects(polygon(b));

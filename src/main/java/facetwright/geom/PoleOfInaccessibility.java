@@ -16,8 +16,6 @@ import java.util.stream.Stream;
  */
 final class PoleOfInaccessibility {
   private static final double HALF_DIAGONAL = Math.sqrt(2);
-  private static final double ROUNDING = 1e-9;
-
   private final List<Polygon2> rings;
 
   private PoleOfInaccessibility(Polygon2 outline, List<Polygon2> openings) {
@@ -92,7 +90,7 @@ final class PoleOfInaccessibility {
       nearest = Math.min(nearest, squared[i]);
     }
     // A place of the square lies half a diagonal off, and has its nearest side that much farther.
-    double reach = (Math.sqrt(nearest) + 2 * half * HALF_DIAGONAL) * (1 + ROUNDING);
+    double reach = (Math.sqrt(nearest) + 2 * half * HALF_DIAGONAL) * (1 + RoundOff.PART);
     List<Side> kept = new ArrayList<>();
     for (int i = 0; i < squared.length; i++) {
       if (squared[i] <= reach * reach) {

@@ -1,6 +1,7 @@
 package facetwright.net;
 
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.words.Mend;
 import facetwright.words.Site;
 import java.util.ArrayList;
@@ -132,7 +133,7 @@ public final class OpeningMends {
     for (double by = STEP; by <= most; by += STEP) {
       for (int way : List.copyOf(ways)) {
         int at = way > 0 ? 1 : 0;
-        if (by < next[at] - 1e-9) {
+        if (by < next[at] - RoundOff.PART) {
           continue;
         }
         double to = from + way * by;
@@ -187,7 +188,8 @@ public final class OpeningMends {
     for (OneOpening m : members) {
       OptionalDouble its = turn.asked(m.opening(), m.field().outline());
       if (its.isEmpty()
-          || (asked.isPresent() && Math.abs(its.getAsDouble() - asked.getAsDouble()) > 1e-6)) {
+          || (asked.isPresent()
+              && Math.abs(its.getAsDouble() - asked.getAsDouble()) > RoundOff.SOLVED)) {
         return OptionalDouble.empty();
       }
       asked = its;
@@ -259,6 +261,6 @@ public final class OpeningMends {
 
   /** Whether a quarter of its area or more is left. */
   private static boolean isLarge(OneOpening m, Opening instead) {
-    return instead.area() >= m.opening().area() / 4 - 1e-9;
+    return instead.area() >= m.opening().area() / 4 - RoundOff.PART;
   }
 }

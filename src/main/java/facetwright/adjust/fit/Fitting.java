@@ -6,6 +6,7 @@ import facetwright.aim.Lie;
 import facetwright.aim.Measured;
 import facetwright.aim.Outcome;
 import facetwright.geom.Box2;
+import facetwright.geom.RoundOff;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSize;
@@ -107,7 +108,7 @@ public record Fitting(
   /** The turned dials that stand at their greatest, so that the sheet might take a larger one. */
   List<String> atEnd() {
     return outcome.turns().stream()
-        .filter(t -> t.value() >= t.knob().last() - 1e-9 * t.knob().range())
+        .filter(t -> t.value() >= t.knob().last() - RoundOff.PART * t.knob().range())
         .map(t -> t.knob().name())
         .toList();
   }

@@ -2,6 +2,7 @@ package facetwright.adjust.round;
 
 import facetwright.adjust.write.Literal;
 import facetwright.adjust.write.Literals;
+import facetwright.geom.LengthTolerance;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
@@ -21,8 +22,15 @@ import java.util.Optional;
  * fewer measures between marks and comes to a mark itself, or to the middle between two.
  */
 final class Constants {
-  private static final double HAIR_MM = 2e-3;
+  /** So far a constant is moved to see which measures move with it: little beside any mark. */
+  private static final LengthTolerance HAIR = new LengthTolerance(2e-3);
+
+  /**
+   * Ratios, and the millimetres that they lead to, that differ by less are one: the move is so
+   * coarse.
+   */
   private static final double NEAR = 1e-3;
+
   private static final double[] RATIOS = {1, 2, 0.5};
   private static final int MOST = 60;
 
@@ -92,7 +100,7 @@ final class Constants {
     double[] moved = beside.get().raw();
     List<Double> targets = new ArrayList<>();
     for (int m = 0; m < all.size(); m++) {
-      double ratio = (moved[m] - all.get(m).mm()) / HAIR_MM;
+      double ratio = (moved[m] - all.get(m).mm()) / HAIR.mm();
       for (double r : RATIOS) {
         if (!all.get(m).isOnRuler() && Math.abs(Math.abs(ratio) - r) <= NEAR) {
           double to =
@@ -111,7 +119,7 @@ final class Constants {
   }
 
   private String hair(Literal literal) {
-    double mm = literal.length(unit).mm() + HAIR_MM;
+    double mm = literal.length(unit).mm() + HAIR.mm();
     return literal.isText() ? "\"" + mm + " mm\"" : Double.toString(new Length(mm).in(unit));
   }
 

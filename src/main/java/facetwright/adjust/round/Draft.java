@@ -4,6 +4,8 @@ import facetwright.aim.Knob;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Measures;
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.RoundOff;
 import facetwright.measure.Ruler;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.ToSet;
@@ -19,7 +21,8 @@ import java.util.Map;
  * @param toSet the measures
  */
 public record Draft(Map<String, Double> dials, Design design, ScoreChart chart, ToSet toSet) {
-  private static final double SAME_GAP = 1e-3;
+  /** Gaps that differ by no more are one. */
+  private static final LengthTolerance SAME_GAP = LengthTolerance.UNSEEN;
 
   public Draft {
     dials = Map.copyOf(dials);
@@ -46,7 +49,7 @@ public record Draft(Map<String, Double> dials, Design design, ScoreChart chart, 
     FoldedForm there = other.design.folded();
     boolean closes =
         here.closure() == there.closure()
-            ? here.gap() <= there.gap() + SAME_GAP
+            ? here.gap() <= there.gap() + SAME_GAP.mm()
             : here.closure() == Closure.CLOSES;
     boolean fits = design.laid().fits() || !other.design.laid().fits();
     return closes && fits && design.laid().sheets() <= other.design.laid().sheets();
@@ -65,6 +68,6 @@ public record Draft(Map<String, Double> dials, Design design, ScoreChart chart, 
   }
 
   private static double part(double now, double was) {
-    return Math.abs(now - was) / Math.max(Math.abs(was), 1e-9);
+    return Math.abs(now - was) / Math.max(Math.abs(was), RoundOff.PART);
   }
 }

@@ -1,6 +1,7 @@
 package facetwright.adjust.round;
 
 import facetwright.aim.Knob;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.SteadyOrder;
 import facetwright.papers.chart.Measure;
 import facetwright.script.sandbox.ScriptException;
@@ -22,16 +23,19 @@ import java.util.stream.IntStream;
  * of measures as near as each other the one that the net lists first.
  */
 final class ProjectedNewton {
-  private static final double ASIDE_MM = 1e-3;
-  private static final double HOME_MM = 1e-5;
+  /** So far a dial is turned to see which way its measures go. */
+  private static final LengthTolerance ASIDE = LengthTolerance.UNSEEN;
+
+  /** What lies so near a mark is on it: a five-hundredth of what a chart counts as on it. */
+  private static final LengthTolerance HOME = new LengthTolerance(1e-5);
+
+  /** The part of a direction under which nothing of it is left free. */
   private static final double FREE = 1e-4;
+
   private static final int ROUNDS = 4;
 
-  /** Measures whose distances from a mark differ by no more, in mm, are as near as each other. */
-  private static final double AS_NEAR_MM = 1e-6;
-
   /** A measure that changes by more, in mm, for so small a turn is another one: the net changed. */
-  private static final double LEAP_MM = 100 * ASIDE_MM;
+  private static final double LEAP_MM = 100 * ASIDE.mm();
 
   /** Values are typed to a millionth of the design's unit. */
   private static final int TYPED = 6;
@@ -72,7 +76,7 @@ final class ProjectedNewton {
       double[] raw = here.get().raw();
       double worst =
           wanted.stream().mapToDouble(w -> Math.abs(w.mm - raw[w.measure])).max().orElse(0);
-      if (worst <= HOME_MM) {
+      if (worst <= HOME.mm()) {
         return typed(x, values(start));
       }
       if (round > 0) {
@@ -96,7 +100,7 @@ final class ProjectedNewton {
   private Optional<Draft> typed(double[] x, double[] start) throws ScriptException {
     List<Double> values = new ArrayList<>();
     for (int i = 0; i < x.length; i++) {
-      boolean stays = Math.abs(x[i] - start[i]) * drafts.unitMm() <= HOME_MM;
+      boolean stays = Math.abs(x[i] - start[i]) * drafts.unitMm() <= HOME.mm();
       values.add(stays ? start[i] : Double.valueOf(Decimals.places(x[i], TYPED)));
     }
     return drafts.at(values);
@@ -116,7 +120,7 @@ final class ProjectedNewton {
     for (int f = 0; f < free.size(); f++) {
       int i = free.get(f);
       Knob knob = drafts.knobs().get(i);
-      double aside = ASIDE_MM / drafts.unitMm();
+      double aside = ASIDE.mm() / drafts.unitMm();
       aside = x[i] + aside > knob.to() ? -aside : aside;
       double[] there = x.clone();
       there[i] += aside;
@@ -154,7 +158,7 @@ final class ProjectedNewton {
     List<Integer> off =
         SteadyOrder.by(
             IntStream.range(0, all.size()).filter(m -> !all.get(m).isOnRuler()).boxed().toList(),
-            AS_NEAR_MM,
+            LengthTolerance.FINE.mm(),
             m -> Math.abs(all.get(m).reading().errorMm()));
     List<Integer> formFirst =
         off.stream().sorted(Comparator.comparing((Integer m) -> m >= form)).toList();
@@ -212,7 +216,7 @@ final class ProjectedNewton {
       left = plus(left, t, -dot(left, t));
     }
     double whole = Math.sqrt(dot(direction, direction));
-    return Math.sqrt(dot(left, left)) <= Math.max(FREE * whole, HOME_MM) ? new double[0] : left;
+    return Math.sqrt(dot(left, left)) <= Math.max(FREE * whole, HOME.mm()) ? new double[0] : left;
   }
 
   private static double[] unit(double[] v) {

@@ -1,6 +1,7 @@
 package facetwright.adjust.round;
 
 import facetwright.aim.Knob;
+import facetwright.geom.RoundOff;
 import facetwright.geom.SteadyOrder;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
@@ -65,10 +66,9 @@ public record Rounding(
    * @param value in the design's unit
    */
   public record Turn(Knob knob, double value) {
-    private static final double SAME = 1e-9;
 
     public boolean isTurned() {
-      return Math.abs(value - knob.now()) > SAME * Math.max(1, Math.abs(value));
+      return Math.abs(value - knob.now()) > RoundOff.PART * Math.max(1, Math.abs(value));
     }
 
     /** As it is typed on the command line: "1-1/8in", "28.5". */
@@ -162,7 +162,7 @@ public record Rounding(
     double sum = 0;
     for (int i = 0; i < values.size(); i++) {
       double now = knobs.get(i).now();
-      sum += Math.abs(values.get(i) - now) / Math.max(Math.abs(now), 1e-9);
+      sum += Math.abs(values.get(i) - now) / Math.max(Math.abs(now), RoundOff.PART);
     }
     return sum;
   }

@@ -1,6 +1,7 @@
 package facetwright.adjust.round;
 
 import facetwright.aim.Knob;
+import facetwright.geom.RoundOff;
 import facetwright.geom.SteadyOrder;
 import facetwright.measure.Ruler;
 import java.util.ArrayList;
@@ -19,7 +20,8 @@ record Stops(Ruler ruler, double unitMm, int marks) {
   /** A dial is turned by no more than this part of its value. */
   private static final double PART = 0.2;
 
-  private static final double ROUNDING = 1e-9;
+  /** Stops are numbers of a dial, whatever they count. */
+  private static final double ROUNDING = RoundOff.PART;
 
   /** How far a dial may be turned, in its own unit. */
   double reach(Knob knob) {

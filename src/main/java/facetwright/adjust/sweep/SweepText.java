@@ -4,6 +4,7 @@ import facetwright.check.finding.Finding;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Measures;
+import facetwright.geom.RoundOff;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.script.design.Design;
@@ -74,7 +75,7 @@ public final class SweepText {
 
   /** Whether a step is where the dial stands now. */
   public static boolean isNow(Sweep sweep, Sweep.Sample step) {
-    return Math.abs(step.value() - sweep.dial().value()) < 1e-9;
+    return Math.abs(step.value() - sweep.dial().value()) < RoundOff.PART;
   }
 
   private static String closure(FoldedForm form) {

@@ -35,7 +35,12 @@ import java.util.Set;
  * length, there is none.
  */
 public final class OtherUnit {
+  /**
+   * Numbers written in another unit are rounded, and lengths reckoned from several of them add that
+   * up.
+   */
   private static final LengthTolerance SAME = new LengthTolerance(1e-2);
+
   private final Unit from;
   private final Ruler ruler;
 

@@ -1,5 +1,6 @@
 package facetwright.adjust.write;
 
+import facetwright.geom.RoundOff;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
@@ -22,7 +23,10 @@ import java.util.stream.Stream;
 
 /** What can be written into a script, as edits of its text; no script is run for it. */
 public final class Writing {
-  private static final double SAME = 1e-9;
+  /**
+   * How far what is written may be off the value, in the dial's own numbers: four decimals are
+   * written.
+   */
   private static final double TYPED = 1e-5;
 
   private Writing() {}
@@ -67,7 +71,7 @@ public final class Writing {
   }
 
   private static boolean isSame(double a, double b) {
-    return Math.abs(a - b) <= SAME * Math.max(1, Math.abs(a));
+    return Math.abs(a - b) <= RoundOff.PART * Math.max(1, Math.abs(a));
   }
 
   /** A dial's new value as a script writes it. */

@@ -5,6 +5,7 @@ import facetwright.check.finding.Place;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.Vertices;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
@@ -32,8 +33,8 @@ final class NarrowCornerRule implements CauseRule {
   /** Angles that lack less than this lack nothing, in degrees. */
   private static final double NOTHING = 1e-4;
 
-  /** Sides that differ by less are of one length, in mm. */
-  private static final double SAME = 1e-3;
+  /** Sides that differ by less are of one length. */
+  private static final LengthTolerance SAME = LengthTolerance.UNSEEN;
 
   private static final int HALVINGS = 60;
 
@@ -94,7 +95,8 @@ final class NarrowCornerRule implements CauseRule {
       Petals p = petals.get();
       double one = p.one.reachFor(p.side);
       double two = p.two.reachFor(p.side);
-      boolean alike = Math.abs(one - two) < SAME && Math.abs(p.one.reach - p.two.reach) < SAME;
+      boolean alike =
+          Math.abs(one - two) < SAME.mm() && Math.abs(p.one.reach - p.two.reach) < SAME.mm();
       return Message.of(
           "%s and %s reach %s, and have to reach %s at least to meet over %s",
           subject.name(p.one.panel),
@@ -183,7 +185,7 @@ final class NarrowCornerRule implements CauseRule {
     boolean inTurn = first.get().reach >= second.get().reach;
     Petal one = inTurn ? first.get() : second.get();
     Petal two = inTurn ? second.get() : first.get();
-    if (Math.abs(one.side() - two.side()) > SAME) {
+    if (Math.abs(one.side() - two.side()) > SAME.mm()) {
       return Optional.empty();
     }
     double wide = Math.toRadians(n.angle);

@@ -1,6 +1,7 @@
 package facetwright.check.closing;
 
 import facetwright.check.finding.Bodies;
+import facetwright.geom.LengthTolerance;
 import facetwright.net.EdgeRef;
 import facetwright.net.Net;
 import facetwright.net.Panel;
@@ -36,8 +37,8 @@ import java.util.Set;
  */
 record PinchedRow(
     int first, int pinched, double wall, double column, double length, boolean isInward) {
-  /** Lengths that differ by less are alike, in mm. */
-  private static final double SAME = 1e-6;
+  /** Lengths that differ by less are alike. */
+  private static final LengthTolerance SAME = LengthTolerance.FINE;
 
   private static final int HALVINGS = 60;
 
@@ -60,7 +61,7 @@ record PinchedRow(
     }
 
     private static boolean alike(List<Double> lengths) {
-      return lengths.stream().allMatch(l -> Math.abs(l - lengths.getFirst()) <= SAME);
+      return lengths.stream().allMatch(l -> Math.abs(l - lengths.getFirst()) <= SAME.mm());
     }
 
     private PinchedRow row() {
@@ -153,7 +154,7 @@ record PinchedRow(
 
   /** Whether its walls are too short to reach the rim. */
   boolean isShort() {
-    return length < reach() - SAME;
+    return length < reach() - SAME.mm();
   }
 
   /** How far the middles of its pinched columns rise from level at the waist, in radians. */

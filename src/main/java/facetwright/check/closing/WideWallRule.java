@@ -4,6 +4,8 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.Closure;
+import facetwright.geom.AngleTolerance;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Segment2;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -25,11 +27,11 @@ import java.util.Set;
  * <p>It keeps silent where the form can be made, and where that is not known.
  */
 final class WideWallRule implements CauseRule {
-  /** Sides that turn less from each other are parallel, in radians. */
-  private static final double PARALLEL = 1e-6;
+  /** Sides that turn less from each other are parallel. */
+  private static final AngleTolerance PARALLEL = AngleTolerance.UNSEEN;
 
-  /** Wider by less than this is not wider, in mm. */
-  private static final double NOTHING = 1e-3;
+  /** Wider by less than this is not wider. */
+  private static final LengthTolerance NOTHING = LengthTolerance.UNSEEN;
 
   /**
    * @param wall the widest
@@ -125,7 +127,7 @@ final class WideWallRule implements CauseRule {
   private static boolean isWall(Subject subject, EdgeRef side) {
     Segment2 one = subject.net().segment(side);
     Segment2 two = subject.net().segment(opposite(side));
-    return Math.abs(one.direction().cross(two.direction())) <= PARALLEL;
+    return Math.abs(one.direction().cross(two.direction())) <= PARALLEL.radians();
   }
 
   private static double width(Subject subject, EdgeRef side) {
@@ -139,7 +141,7 @@ final class WideWallRule implements CauseRule {
         tube.stream().max(Comparator.comparingDouble(s -> width(subject, s))).orElseThrow();
     double wide = width(subject, widest);
     double all = tube.stream().mapToDouble(s -> width(subject, s)).sum();
-    return 2 * wide - all > NOTHING
+    return 2 * wide - all > NOTHING.mm()
         ? Optional.of(new Wide(widest.panel(), wide, all - wide))
         : Optional.empty();
   }

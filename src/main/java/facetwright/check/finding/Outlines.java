@@ -1,5 +1,7 @@
 package facetwright.check.finding;
 
+import facetwright.geom.AngleTolerance;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -15,9 +17,6 @@ public final class Outlines {
 
   /** Corners that differ by more than this are not made for each other. */
   private static final double ALIKE = Math.toRadians(8);
-
-  /** Lengths that differ by less are one length, in mm. */
-  private static final double SAME = 1e-6;
 
   private static final int HALVINGS = 60;
 
@@ -52,8 +51,9 @@ public final class Outlines {
   /** Whether it has equal sides and equal corners. */
   public static boolean isRegular(Polygon2 outline) {
     for (int i = 0; i < outline.size(); i++) {
-      if (Math.abs(outline.side(i).length() - outline.side(0).length()) > SAME
-          || Math.abs(turn(outline.corners(), i) - 2 * Math.PI / outline.size()) > SAME) {
+      if (Math.abs(outline.side(i).length() - outline.side(0).length()) > LengthTolerance.FINE.mm()
+          || Math.abs(turn(outline.corners(), i) - 2 * Math.PI / outline.size())
+              > AngleTolerance.UNSEEN.radians()) {
         return false;
       }
     }
@@ -169,7 +169,7 @@ public final class Outlines {
     }
     double middling = least(outer, laid, 0, 0);
     double reach = most(outer, laid) - middling;
-    if (reach < SAME) {
+    if (reach < LengthTolerance.FINE.mm()) {
       return middling;
     }
     double[] x = {-reach, reach};

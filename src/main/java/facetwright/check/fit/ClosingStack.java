@@ -31,6 +31,9 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
  * @param thickness of the card there, in mm
  */
 public record ClosingStack(List<Integer> panels, double area, double thickness) {
+  /** Areas that differ by no more, in mm², are alike: outlines are cut by one another. */
+  private static final double LEAST_AREA = 1e-6;
+
   /** A panel, its tab and a bevel's end on top are usual everywhere. */
   private static final int LEAST_LAYERS = 4;
 
@@ -149,7 +152,8 @@ public record ClosingStack(List<Integer> panels, double area, double thickness) 
               .map(i -> plane.panels().get(i))
               .toList();
       boolean more = here.size() > best.panels().size();
-      boolean larger = here.size() == best.panels().size() && part.getArea() > best.area() + 1e-6;
+      boolean larger =
+          here.size() == best.panels().size() && part.getArea() > best.area() + LEAST_AREA;
       if (more || larger) {
         best = new ClosingStack(here, part.getArea(), 0);
       }

@@ -2,6 +2,7 @@ package facetwright.check.fit;
 
 import facetwright.check.finding.Mm;
 import facetwright.check.finding.Subject;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
@@ -19,8 +20,8 @@ import java.util.Set;
  * opening. Tabs, and what a lap hides, do not bound it.
  */
 final class FreeSides {
-  /** Sides shorter than this have no direction to speak of, in mm. */
-  private static final double SHORT = 1e-6;
+  /** Sides shorter than this have no direction to speak of. */
+  private static final LengthTolerance SHORT = LengthTolerance.FINE;
 
   private FreeSides() {}
 
@@ -67,7 +68,7 @@ final class FreeSides {
     for (int p : body) {
       for (int e = 0; !hidden.contains(p) && e < subject.panel(p).outline().size(); e++) {
         EdgeRef ref = new EdgeRef(p, e);
-        if (!met.contains(ref) && subject.net().segment(ref).length() > SHORT) {
+        if (!met.contains(ref) && subject.net().segment(ref).length() > SHORT.mm()) {
           Segment2 flat = subject.net().segment(ref);
           var pose = subject.folded().poses().get(p);
           sides.add(new Side(ref, pose.apply(flat.from()), pose.apply(flat.to()), pose.ez()));

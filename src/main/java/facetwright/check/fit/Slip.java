@@ -1,6 +1,7 @@
 package facetwright.check.fit;
 
 import facetwright.check.finding.Outlines;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import java.util.ArrayList;
 import java.util.List;
@@ -150,6 +151,8 @@ record Slip(
   /** The one with less amiss, and of two right ones that with less room. */
   boolean isBetter(Slip other) {
     double by = misfit() - other.misfit();
-    return Math.abs(by) > 1e-9 ? by < 0 : most() < other.most() - 1e-9;
+    return Math.abs(by) > LengthTolerance.ROUNDING.mm()
+        ? by < 0
+        : most() < other.most() - LengthTolerance.ROUNDING.mm();
   }
 }

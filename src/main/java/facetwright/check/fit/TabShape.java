@@ -1,8 +1,10 @@
 package facetwright.check.fit;
 
 import facetwright.check.finding.Mm;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.message.Message;
@@ -34,8 +36,11 @@ record TabShape(int bevel, double depth) {
 
   private static final int HALVINGS = 30;
 
-  /** A tab reaches past an outline by less in what is proposed, in mm. */
-  private static final double WITHIN = 1e-3;
+  /** Whole degrees are told down from the least, or at it but for what the search leaves over. */
+  private static final double ROUNDED = RoundOff.SOLVED;
+
+  /** A tab reaches past an outline by less in what is proposed. */
+  private static final LengthTolerance WITHIN = LengthTolerance.UNSEEN;
 
   /**
    * What leaves a tab nearly as much area as can be, of all that pass; empty where none does.
@@ -63,7 +68,7 @@ record TabShape(int bevel, double depth) {
 
   /** The words for a tab that stays within a region, such as the panel it is glued under. */
   static Message within(Value tab, Segment2 foot, Polygon2 now, Polygon region) {
-    return words(tab, foot, now, shape -> past(shape, region) <= WITHIN).plus(".");
+    return words(tab, foot, now, shape -> past(shape, region) <= WITHIN.mm()).plus(".");
   }
 
   /** The words for a tab, or several alike, that pass; without a full stop. */
@@ -81,7 +86,9 @@ record TabShape(int bevel, double depth) {
         "Bevel the ends of %s by %s%s",
         tabs,
         Value.angle(bevel),
-        shape.get().depth() < depth(foot, now) - 1e-6 ? Message.of(" and make it %s", deep) : "");
+        shape.get().depth() < depth(foot, now) - LengthTolerance.FINE.mm()
+            ? Message.of(" and make it %s", deep)
+            : "");
   }
 
   /** The shape in which two tabs keep clear of each other, as deep as the deeper at most. */
@@ -131,7 +138,7 @@ record TabShape(int bevel, double depth) {
         least = Math.min(least, lean(side.direction().times(-1), along));
       }
     }
-    return (int) Math.max(0, Math.floor(least + 1e-6));
+    return (int) Math.max(0, Math.floor(least + ROUNDED));
   }
 
   /** How far a tab's end leans from square toward its middle, in degrees. */

@@ -16,6 +16,7 @@ import facetwright.draw.Drawing;
 import facetwright.draw.page.ComparingPages;
 import facetwright.export.PdfWriter;
 import facetwright.export.SvgWriter;
+import facetwright.geom.RoundOff;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.papers.order.Order;
@@ -130,7 +131,7 @@ public final class SweepCommand implements Callable<Integer> {
   private List<Double> values(Dial dial, Unit unit) {
     double start = from.isEmpty() ? dial.from() : read("--from", from, unit);
     double end = to.isEmpty() ? dial.to() : read("--to", to, unit);
-    double slack = 1e-9 * (dial.to() - dial.from());
+    double slack = RoundOff.PART * (dial.to() - dial.from());
     if (start < dial.from() - slack || end > dial.to() + slack || start > end) {
       throw new Trouble.WrongCall(
           dial.name()

@@ -14,6 +14,7 @@ import facetwright.draw.NetDrawing;
 import facetwright.draw.picture.Block;
 import facetwright.draw.picture.Scaling;
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
@@ -213,6 +214,6 @@ public final class CopyPages {
 
   /** Without a sign where it is nothing but for rounding. */
   private static Length length(double mm) {
-    return new Length(Math.abs(mm) < 1e-6 ? 0 : mm);
+    return new Length(Math.abs(mm) < LengthTolerance.FINE.mm() ? 0 : mm);
   }
 }

@@ -240,7 +240,7 @@ public final class TemplatePages {
 
   private String number(double mm) {
     Ruler.Reading reading = Ruler.atAGlance(unit).read(new Length(mm));
-    if (reading.exact(new LengthTolerance(1e-3))) {
+    if (reading.exact(LengthTolerance.UNSEEN)) {
       return reading.text().replace(" " + unit.symbol(), "");
     }
     return String.format(Locale.ROOT, unit == Unit.MM ? "%.1f" : "%.2f", new Length(mm).in(unit));

@@ -1,6 +1,7 @@
 package facetwright.draw.page;
 
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
 import facetwright.net.sheet.SheetSize;
 import java.util.ArrayList;
@@ -42,7 +43,9 @@ record Tiling(SheetSize page, Box2 area, int columns, int rows) {
   }
 
   private static int count(double all, double window) {
-    return 1 + (int) Math.max(0, Math.ceil((all - window - 1e-6) / (window - OVERLAP)));
+    return 1
+        + (int)
+            Math.max(0, Math.ceil((all - window - LengthTolerance.FINE.mm()) / (window - OVERLAP)));
   }
 
   /** Of the window, in mm. */

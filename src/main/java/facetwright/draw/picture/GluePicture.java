@@ -13,6 +13,7 @@ import facetwright.draw.Mark.Weight;
 import facetwright.draw.NetDrawing;
 import facetwright.draw.SheetPart;
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -121,7 +122,10 @@ final class GluePicture {
       double away = RING + fit.scale() * flat.width() / 2 + 0.8;
       if (middle.distance(centre) < away) {
         Vec2 side = at(at.outline().side(0).middle());
-        Vec2 toward = centre.distance(side) < 1e-6 ? new Vec2(1, 0) : side.minus(centre).unit();
+        Vec2 toward =
+            centre.distance(side) < LengthTolerance.FINE.mm()
+                ? new Vec2(1, 0)
+                : side.minus(centre).unit();
         middle = centre.plus(toward.times(away));
       }
     }

@@ -4,6 +4,7 @@ import facetwright.draw.Ink;
 import facetwright.draw.Lettering;
 import facetwright.draw.Mark;
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
@@ -86,8 +87,8 @@ public final class Scaling {
    */
   record Fit(Box2 box, double scale) {
     public static Fit of(Box2 box, double width, double height) {
-      double wide = (width - 2 * ROOM) / Math.max(box.width(), 1e-3);
-      double high = (height - 2 * ROOM) / Math.max(box.height(), 1e-3);
+      double wide = (width - 2 * ROOM) / Math.max(box.width(), LengthTolerance.UNSEEN.mm());
+      double high = (height - 2 * ROOM) / Math.max(box.height(), LengthTolerance.UNSEEN.mm());
       return new Fit(box, shown(Math.min(wide, high)));
     }
 

@@ -12,6 +12,7 @@ import facetwright.draw.Mark.Stroke;
 import facetwright.draw.Mark.Text;
 import facetwright.draw.Mark.Weight;
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -148,10 +149,10 @@ public final class StepPicture {
       Segment2 side = waste.side(i);
       Vec2 m = side.middle();
       boolean isEdge =
-          m.x() < 1e-6
-              || m.y() < 1e-6
-              || m.x() > chart.width() - 1e-6
-              || m.y() > chart.height() - 1e-6;
+          m.x() < LengthTolerance.FINE.mm()
+              || m.y() < LengthTolerance.FINE.mm()
+              || m.x() > chart.width() - LengthTolerance.FINE.mm()
+              || m.y() > chart.height() - LengthTolerance.FINE.mm();
       if (!isEdge) {
         line(side, kind);
       }

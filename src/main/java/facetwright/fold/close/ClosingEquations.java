@@ -8,6 +8,7 @@ import facetwright.fold.solve.Crease;
 import facetwright.fold.solve.Equation;
 import facetwright.fold.solve.InPlane;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.net.EdgeRef;
@@ -28,9 +29,6 @@ import java.util.Set;
  * meet; and creases of unknown angle pull the way they are meant to go.
  */
 public final class ClosingEquations {
-  /** The part of their length by which two sides may differ and count as one. */
-  static final double SAME = 1e-9;
-
   private final Net net;
   private final Unknowns unknowns;
   private final WeldedVertices welded;
@@ -124,7 +122,7 @@ public final class ClosingEquations {
       double length = outline.corner(a).distance(outline.corner(b));
       // A side that two panels share counts once, whatever the last digits of its lengths.
       List<Double> known = lengths.computeIfAbsent(new Pair(from, to), _ -> new ArrayList<>());
-      if (known.stream().noneMatch(d -> Math.abs(d - length) <= SAME * length)) {
+      if (known.stream().noneMatch(d -> Math.abs(d - length) <= RoundOff.PART * length)) {
         known.add(length);
         seen.add(new Apart(from, to, length));
       }
@@ -176,7 +174,7 @@ public final class ClosingEquations {
     Polygon2 outline = net.panels().get(side.panel()).outline();
     int best = -1;
     for (int c = 0; c < outline.size(); c++) {
-      if (best < 0 || height(side, c) > height(side, best) * (1 + 1e-9)) {
+      if (best < 0 || height(side, c) > height(side, best) * (1 + RoundOff.PART)) {
         best = c;
       }
     }

@@ -7,6 +7,7 @@ import facetwright.fold.solve.LevenbergMarquardt;
 import facetwright.fold.solve.SolverSettings;
 import facetwright.fold.touch.Collision;
 import facetwright.fold.touch.Collisions;
+import facetwright.geom.AngleTolerance;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
@@ -30,8 +31,8 @@ import java.util.stream.IntStream;
  * <p>What it does not tell: whether there is another form that closes as well.
  */
 public final class ClosingSolver {
-  /** Scores nearer to flat, or to right over, have no side to be on, in radians. */
-  private static final double FLAT = 1e-4;
+  /** Scores nearer to flat, or to right over, have no side to be on. */
+  private static final AngleTolerance FLAT = new AngleTolerance(1e-4);
 
   /** Panels that slant by less than 1° lie flat. */
   private static final double FLAT_COSINE = Math.cos(Math.toRadians(1));
@@ -229,8 +230,8 @@ public final class ClosingSolver {
       boolean mountain = net.scores().get(s).sense() == Sense.MOUNTAIN;
       if (!given.isKnown(s)
           && !starts.isEitherWay(s)
-          && Math.abs(angle) > FLAT
-          && Math.abs(angle) < Math.PI - FLAT
+          && Math.abs(angle) > FLAT.radians()
+          && Math.abs(angle) < Math.PI - FLAT.radians()
           && angle > 0 != mountain) {
         against++;
       }

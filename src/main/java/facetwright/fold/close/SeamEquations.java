@@ -3,6 +3,7 @@ package facetwright.fold.close;
 import facetwright.fold.solve.Combined;
 import facetwright.fold.solve.Equation;
 import facetwright.fold.solve.OnLine;
+import facetwright.geom.RoundOff;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.Net;
@@ -43,7 +44,7 @@ final class SeamEquations {
     int toA = welded.point(a.panel(), a.edge() + 1);
     int fromB = welded.point(b.panel(), b.edge());
     int toB = welded.point(b.panel(), b.edge() + 1);
-    if (Math.abs(lengthA - lengthB) <= ClosingEquations.SAME * Math.max(lengthA, lengthB)) {
+    if (Math.abs(lengthA - lengthB) <= RoundOff.PART * Math.max(lengthA, lengthB)) {
       meet(fromA, toB, 1);
       meet(toA, fromB, 1);
       return;

@@ -1,6 +1,7 @@
 package facetwright.fold.pose;
 
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 
 /** The three corners of a panel that tell best how it lies. */
@@ -15,7 +16,7 @@ public final class BaseCorners {
     for (int i = 0; i < n; i++) {
       for (int j = i + 1; j < n; j++) {
         if (outline.corner(i).distance(outline.corner(j))
-            > outline.corner(a).distance(outline.corner(b)) * (1 + 1e-9)) {
+            > outline.corner(a).distance(outline.corner(b)) * (1 + RoundOff.PART)) {
           a = i;
           b = j;
         }
@@ -26,7 +27,7 @@ public final class BaseCorners {
     Vec2 along = outline.corner(b).minus(outline.corner(a));
     for (int i = 0; i < n; i++) {
       double off = Math.abs(along.cross(outline.corner(i).minus(outline.corner(a))));
-      if (off > far * (1 + 1e-9)) {
+      if (off > far * (1 + RoundOff.PART)) {
         far = off;
         c = i;
       }

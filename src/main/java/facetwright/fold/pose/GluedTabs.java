@@ -1,5 +1,6 @@
 package facetwright.fold.pose;
 
+import facetwright.geom.AngleTolerance;
 import facetwright.geom.Motion3;
 import facetwright.geom.Segment2;
 import facetwright.net.EdgeRef;
@@ -64,7 +65,7 @@ public record GluedTabs(ScoreAngles angles, boolean found, int open) {
     Score score = net.scores().get(tab.score());
     Segment2 side = net.segment(score.a().panel() == tab.parent() ? score.a() : score.b());
     double angle = Dihedrals.turn(poses.get(tab.parent()), side, poses.get(host));
-    boolean rightOver = Math.PI - Math.abs(angle) < 1e-9;
+    boolean rightOver = Math.PI - Math.abs(angle) < AngleTolerance.FINE.radians();
     return rightOver ? Math.copySign(angle, score.sense() == Sense.MOUNTAIN ? 1 : -1) : angle;
   }
 }

@@ -2,6 +2,7 @@ package facetwright.fold.pose;
 
 import facetwright.geom.Box2;
 import facetwright.geom.Motion3;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
@@ -63,7 +64,7 @@ public final class OnTable {
     Vec3 up = Standing.normal(ring);
     Vec3 along = ring.get(1).minus(ring.getFirst());
     double size = along.length() + ring.get(2).minus(ring.getFirst()).length();
-    if (up.length() <= 1e-9 * size * size) {
+    if (up.length() <= RoundOff.PART * size * size) {
       // A ring on one line, as round the waist of a wrap still flat: it lies outside up.
       Motion3 root = poses.get(upright);
       return Standing.of(points, root.ez(), root.ex());

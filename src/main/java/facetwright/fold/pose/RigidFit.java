@@ -1,6 +1,7 @@
 package facetwright.fold.pose;
 
 import facetwright.geom.Motion3;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +49,7 @@ public final class RigidFit {
     for (Vec3 p : from) {
       off = Math.max(off, p.minus(start).cross(along).length());
     }
-    return off <= 1e-6 * length;
+    return off <= RoundOff.SOLVED * length;
   }
 
   /** The best motion; needs at least one pair. */

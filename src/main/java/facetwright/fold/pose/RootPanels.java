@@ -1,5 +1,6 @@
 package facetwright.fold.pose;
 
+import facetwright.geom.RoundOff;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.Stance;
@@ -34,7 +35,7 @@ public final class RootPanels {
     for (int p : panels) {
       boolean facet = net.panels().get(p).role() == PanelRole.FACET;
       boolean bestFacet = net.panels().get(best).role() == PanelRole.FACET;
-      boolean larger = area(net, p) > area(net, best) * (1 + 1e-9);
+      boolean larger = area(net, p) > area(net, best) * (1 + RoundOff.PART);
       if (facet == bestFacet ? larger : facet) {
         best = p;
       }

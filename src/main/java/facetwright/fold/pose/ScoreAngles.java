@@ -1,5 +1,6 @@
 package facetwright.fold.pose;
 
+import facetwright.geom.AngleTolerance;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import facetwright.net.Score;
@@ -17,8 +18,8 @@ import java.util.stream.IntStream;
  *     number where it is not known
  */
 public record ScoreAngles(List<Double> radians) implements Serializable {
-  /** So near to 180° the side that a panel comes from can't be seen, in radians. */
-  private static final double RIGHT_OVER = 1e-6;
+  /** So near to 180° the side that a panel comes from can't be seen. */
+  private static final AngleTolerance RIGHT_OVER = AngleTolerance.UNSEEN;
 
   public ScoreAngles {
     radians = List.copyOf(radians);
@@ -40,7 +41,7 @@ public record ScoreAngles(List<Double> radians) implements Serializable {
                           form.poses().get(s.a().panel()),
                           net.segment(s.a()),
                           form.poses().get(s.b().panel()));
-                  boolean rightOver = Math.PI - Math.abs(angle) < RIGHT_OVER;
+                  boolean rightOver = Math.PI - Math.abs(angle) < RIGHT_OVER.radians();
                   return rightOver
                       ? Math.copySign(angle, s.sense() == Sense.MOUNTAIN ? 1 : -1)
                       : angle;

@@ -3,6 +3,7 @@ package facetwright.fold.pose;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion3;
 import facetwright.geom.Planar;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import java.util.List;
@@ -13,7 +14,7 @@ import org.locationtech.jts.geom.Geometry;
 /** Stands a form on the table, squared up and centred. */
 public final class Standing {
   /** A rectangle has to be smaller by this part before the form is turned for it. */
-  private static final double WORTH_TURNING = 1e-9;
+  private static final double WORTH_TURNING = RoundOff.PART;
 
   private Standing() {}
 
@@ -39,7 +40,7 @@ public final class Standing {
   static Motion3 of(List<Vec3> points, Vec3 up, Vec3 along) {
     Vec3 z = up.unit();
     Vec3 x = along.minus(z.times(z.dot(along)));
-    if (x.length() <= 1e-6 * along.length()) {
+    if (x.length() <= RoundOff.SOLVED * along.length()) {
       Vec3 least = Math.abs(z.x()) < 0.6 ? Vec3.X : Vec3.Y;
       x = least.minus(z.times(z.dot(least)));
     }

@@ -11,6 +11,12 @@ import java.util.List;
  * <p>Not safe for use by several threads at a time.
  */
 public final class LevenbergMarquardt {
+  /**
+   * A miss of no more, as part of the size, that a step does not lessen is rounding in what the
+   * equations say, not something to step for.
+   */
+  private static final double AT_ROUNDING = 1e-11;
+
   private static final double GOOD_GAIN = 0.5;
   private static final double POOR_GAIN = 0.1;
   private static final double LOOSEN = 0.03;
@@ -128,7 +134,7 @@ public final class LevenbergMarquardt {
         damping *= TIGHTEN;
       }
       damping = Math.max(damping, settings.steps().leastDamping());
-      boolean atRounding = !fresh && here <= 1e-11 * size;
+      boolean atRounding = !fresh && here <= AT_ROUNDING * size;
       if ((pull == 0 && (still || atRounding)) || damping > MOST_DAMPING) {
         iteration++;
         break;

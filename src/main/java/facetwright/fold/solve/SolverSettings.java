@@ -13,6 +13,11 @@ import java.io.Serializable;
  */
 public record SolverSettings(Steps steps, Pull pull, Starts starts, Card card, double loose)
     implements Serializable {
+  /**
+   * Misses and steps of ten to a hundred times the 1.1e-16 by which IEEE 754 lets an operation be
+   * off end a search, so that it stops at what doubles can tell; the least damping lies under what
+   * a search comes to by itself.
+   */
   public static final SolverSettings USUAL =
       new SolverSettings(
           new Steps(1e-14, 1e-15, 1e-2, 1e-11, 100),

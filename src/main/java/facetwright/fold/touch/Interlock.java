@@ -25,7 +25,10 @@ import java.util.Set;
  * <p>What it does not detect: layers held between others, panels folded right over among them.
  */
 final class Interlock {
-  /** Normals that turn by less than this lie in one plane, where their corners do. */
+  /**
+   * Normals whose cosine misses 1 by no more, which is some 2.6°, may be of one plane; whether
+   * their corners lie in it decides.
+   */
   private static final double PARALLEL = 1e-3;
 
   /**

@@ -1,5 +1,6 @@
 package facetwright.fold.touch;
 
+import facetwright.geom.AngleTolerance;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec3;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import java.util.Optional;
  */
 final class Passing {
   /** Planes that turn less than this from each other have no line in common to speak of. */
-  private static final double PARALLEL = 1e-9;
+  private static final AngleTolerance PARALLEL = AngleTolerance.FINE;
 
   private Passing() {}
 
@@ -23,7 +24,7 @@ final class Passing {
       return Optional.empty();
     }
     Vec3 cross = one.normal().cross(two.normal());
-    if (cross.length() < PARALLEL) {
+    if (cross.length() < PARALLEL.radians()) {
       return Optional.empty();
     }
     Vec3 along = cross.unit();

@@ -3,6 +3,7 @@ package facetwright.fold.walk;
 import facetwright.fold.pose.RigidFit;
 import facetwright.geom.Motion3;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
 import java.util.ArrayList;
@@ -17,7 +18,7 @@ final class Arrival {
   private static final double FROM = 0.875;
 
   /** Nearer than this, as part of the net's size, nothing is left out. */
-  private static final double NONE = 1e-9;
+  private static final double NONE = RoundOff.PART;
 
   private final Net net;
 

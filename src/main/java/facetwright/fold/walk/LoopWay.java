@@ -13,6 +13,7 @@ import facetwright.fold.solve.SolverSettings;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion3;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.net.Net;
 import facetwright.net.Score;
 import java.util.ArrayList;
@@ -41,7 +42,16 @@ final class LoopWay {
   private static final int MOST = 128;
 
   /** How far the curve may miss a shape between, as part of the net's size. */
-  private static final double FORETOLD = 1e-6;
+  private static final double FORETOLD = RoundOff.SOLVED;
+
+  /** Damping of a search that begins at a shape next to the one sought: hardly any. */
+  private static final double HELD = 1e-9;
+
+  /** The same where angles count as well, as part of how much they count. */
+  private static final double NEARBY = 1e-2;
+
+  /** The step, as part of the size, at which that search stops: what is left is held after. */
+  private static final double NEAR_STEP = 1e-8;
 
   private final Net net;
   private final Unknowns looped;
@@ -80,7 +90,7 @@ final class LoopWay {
             equations.rigid(),
             middles,
             size,
-            SolverSettings.USUAL.nearby(1e-9, SolverSettings.USUAL.steps().stepTolerance(), 20));
+            SolverSettings.USUAL.nearby(HELD, SolverSettings.USUAL.steps().stepTolerance(), 20));
     this.made = all(angles, form);
     this.leaning =
         new LevenbergMarquardt(equations.leaning(made, LEAN), middles, size, SolverSettings.USUAL);
@@ -159,7 +169,7 @@ final class LoopWay {
   /** The rigid shape with angles near to a part of the made ones. */
   private double[] shape(double t, double[] start) {
     double lean = LEAN * t;
-    SolverSettings settings = SolverSettings.USUAL.nearby(1e-2 * lean * lean, 1e-8, 15);
+    SolverSettings settings = SolverSettings.USUAL.nearby(NEARBY * lean * lean, NEAR_STEP, 15);
     LevenbergMarquardt there = leaning.with(equations.leaning(made.times(t), lean), settings);
     return held(holding.from(there.from(start).x()).x());
   }

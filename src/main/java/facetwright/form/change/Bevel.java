@@ -13,6 +13,8 @@ import facetwright.form.Limits;
 import facetwright.form.Newell;
 import facetwright.form.Sides;
 import facetwright.form.make.HalfSpaces;
+import facetwright.geom.AngleTolerance;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec3;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -21,6 +23,9 @@ import java.util.List;
 
 /** Bevels: edges or corners cut back. */
 public final class Bevel {
+  /** Two cuts that come so near to each other on an edge meet in one corner. */
+  private static final LengthTolerance MEET = new LengthTolerance(1e-7);
+
   private Bevel() {}
 
   /**
@@ -63,7 +68,7 @@ public final class Bevel {
       Vec3 normal = left.plus(right).unit();
       double depth = amount * Math.sin(fold / 2);
       double distance = form.corners().get(e.from()).minus(inner).dot(normal) - depth;
-      if (fold > 1e-6) {
+      if (fold > AngleTolerance.UNSEEN.radians()) {
         FormCheck.require(distance > 0, () -> tooMuch(amount));
         names.add("edge " + (names.size() + 1));
         planes.add(new HalfSpaces.Plane(normal, distance));
@@ -101,7 +106,7 @@ public final class Bevel {
         form.isClosed(), "corners can be beveled on a closed form only: open it afterwards");
     double shortest = form.edges().stream().mapToDouble(form::length).min().orElseThrow();
     FormCheck.require(
-        distance <= shortest / 2 + 1e-7,
+        distance <= shortest / 2 + MEET.mm(),
         () ->
             Message.of(
                 "a bevel of corners can be at most half the shortest edge, %s, not %s",
@@ -115,7 +120,7 @@ public final class Bevel {
       Vec3 from = form.corners().get(edge.from());
       Vec3 to = form.corners().get(edge.to());
       double length = from.distance(to);
-      boolean meet = Math.abs(length - 2 * distance) <= 2e-7;
+      boolean meet = Math.abs(length - 2 * distance) <= 2 * MEET.mm();
       nearFrom[e] = corners.size();
       corners.add(from.toward(to, meet ? 0.5 : distance / length));
       nearTo[e] = meet ? nearFrom[e] : corners.size();

@@ -16,6 +16,9 @@ import java.util.Map;
 
 /** Cuts a form by a plane and closes the cut with a facet. */
 public final class PlaneCut {
+  /**
+   * Corners nearer to the plane lie on it: a part of the form's size, or mm where it is under 1 mm.
+   */
   private static final double ON_PLANE = 1e-7;
 
   private final Form form;

@@ -12,6 +12,7 @@ import facetwright.form.Newell;
 import facetwright.form.Sides;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec3;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -93,7 +94,7 @@ public final class Reshape {
     FacetFrame base = form.frame(form.facet("base"));
     FacetFrame top = form.frame(form.facet("top"));
     FormCheck.require(
-        base.normal().dot(top.normal()) < -1 + 1e-9,
+        base.normal().dot(top.normal()) < -1 + RoundOff.PART,
         "a twist needs a top that lies level with the base");
     Vec3 axis = base.normal().times(-1);
     double full = top.origin().minus(base.origin()).dot(axis);

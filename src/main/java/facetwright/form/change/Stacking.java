@@ -7,6 +7,7 @@ import facetwright.form.FacetNames;
 import facetwright.form.Form;
 import facetwright.form.FormException;
 import facetwright.form.Newell;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
@@ -15,7 +16,8 @@ import java.util.List;
 
 /** Puts one form on a facet of another; the two facets that meet merge away. */
 public final class Stacking {
-  private static final double SAME = 1e-4;
+  /** Corners of two forms that are set on each other meet if they are no farther apart. */
+  private static final LengthTolerance SAME = new LengthTolerance(1e-4);
 
   private Stacking() {}
 
@@ -60,7 +62,7 @@ public final class Stacking {
 
   private static boolean matches(List<Vec3> seat, List<Vec3> foot, int shift, Motion3 motion) {
     for (int i = 0; i < seat.size(); i++) {
-      if (motion.apply(foot.get((i + shift) % foot.size())).distance(seat.get(i)) > SAME) {
+      if (motion.apply(foot.get((i + shift) % foot.size())).distance(seat.get(i)) > SAME.mm()) {
         return false;
       }
     }

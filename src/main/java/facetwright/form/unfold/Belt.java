@@ -2,6 +2,7 @@ package facetwright.form.unfold;
 
 import facetwright.form.Form;
 import facetwright.form.FormEdge;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -21,7 +22,7 @@ record Belt(List<Integer> facets, List<Integer> edges) {
   static List<Belt> round(FlatForm flat, Vec3 axis) {
     Form form = flat.form();
     double[] height = form.corners().stream().mapToDouble(axis::dot).toArray();
-    double slack = 1e-6 * flat.size();
+    double slack = RoundOff.SOLVED * flat.size();
     List<Double> levels = new ArrayList<>();
     for (double h : Arrays.stream(height).sorted().toArray()) {
       if (levels.isEmpty() || h > levels.getLast() + slack) {

@@ -1,6 +1,7 @@
 package facetwright.form.unfold;
 
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -46,7 +47,7 @@ record Candidate(Layout layout, TabFitter.Plan tabs, List<Packing> packings) {
     if (fits() != other.fits()) {
       return fits();
     }
-    return area() < other.area() * (1 - 1e-9);
+    return area() < other.area() * (1 - RoundOff.PART);
   }
 
   private double area() {

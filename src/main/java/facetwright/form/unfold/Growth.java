@@ -1,6 +1,7 @@
 package facetwright.form.unfold;
 
 import facetwright.form.FormEdge;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,9 +16,6 @@ import java.util.SplittableRandom;
  * @param chance how much chance plays in
  */
 record Growth(double compact, double cutting, double chance) {
-
-  /** Costs that differ by no more count as the same: rounding decides nothing. */
-  private static final double SAME = 1e-9;
 
   private record Twig(int edge, int onto, double cost) {}
 
@@ -40,7 +38,7 @@ record Growth(double compact, double cutting, double chance) {
     while (!twigs.isEmpty()) {
       Twig best = twigs.getFirst();
       for (Twig t : twigs) {
-        if (t.cost < best.cost - SAME) {
+        if (t.cost < best.cost - RoundOff.PART) {
           best = t;
         }
       }
@@ -71,7 +69,8 @@ record Growth(double compact, double cutting, double chance) {
     for (int f = 0; f < layout.flat().count(); f++) {
       if (!layout.isPlaced(f)
           && (best == Layout.NOT
-              || layout.flat().outline(f).area() > layout.flat().outline(best).area() + 1e-9)) {
+              || layout.flat().outline(f).area()
+                  > layout.flat().outline(best).area() + RoundOff.PART)) {
         best = f;
       }
     }

@@ -4,6 +4,7 @@ import facetwright.form.Facet;
 import facetwright.form.Form;
 import facetwright.form.FormEdge;
 import facetwright.form.FormMeasure;
+import facetwright.geom.AngleTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
@@ -22,7 +23,8 @@ final class NetMaker {
   /** Room between two pieces, in mm. */
   private static final double GAP = 10;
 
-  private static final double FLAT = 1e-9;
+  /** An edge that bends inward by less is flat. */
+  private static final AngleTolerance FLAT = AngleTolerance.FINE;
 
   private final Candidate chosen;
   private final Form form;
@@ -128,7 +130,7 @@ final class NetMaker {
   }
 
   private Sense sense(FormEdge edge) {
-    return FormMeasure.fold(form, edge) >= -FLAT ? Sense.MOUNTAIN : Sense.VALLEY;
+    return FormMeasure.fold(form, edge) >= -FLAT.radians() ? Sense.MOUNTAIN : Sense.VALLEY;
   }
 
   /** In degrees to nine places, so that 45° reads 45°. */

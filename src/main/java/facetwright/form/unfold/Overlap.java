@@ -1,5 +1,6 @@
 package facetwright.form.unfold;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
@@ -9,8 +10,8 @@ final class Overlap {
   /** Area that rounding may make two touching outlines share, in mm². */
   static final double TOLERANCE = 1e-6;
 
-  /** Corners no farther beyond a convex outline, in mm, leave less area outside than rounding. */
-  private static final double HARDLY = 1e-9;
+  /** Corners no farther beyond a convex outline leave less area outside than rounding. */
+  private static final LengthTolerance HARDLY = LengthTolerance.ROUNDING;
 
   /** A corner so far beyond a convex outline, in mm, leaves more area outside than rounding. */
   private static final double CLEARLY = 0.01;
@@ -29,8 +30,8 @@ final class Overlap {
   static boolean inside(Polygon2 inner, Polygon2 outer, boolean convex) {
     if (convex) {
       double out = farthestOut(inner, outer);
-      if (out <= HARDLY || out > CLEARLY) {
-        return out <= HARDLY;
+      if (out <= HARDLY.mm() || out > CLEARLY) {
+        return out <= HARDLY.mm();
       }
     }
     return inner.area() - Planar.sharedArea(inner, outer) <= TOLERANCE;

@@ -1,8 +1,10 @@
 package facetwright.form.unfold;
 
+import facetwright.geom.AngleTolerance;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import java.util.List;
 import java.util.TreeMap;
@@ -49,7 +51,7 @@ record Packing(Motion2 motion, double width, double height, boolean fits, double
   }
 
   private boolean betterThan(Packing other) {
-    return fits != other.fits ? fits : cost() < other.cost() * (1 - 1e-9);
+    return fits != other.fits ? fits : cost() < other.cost() * (1 - RoundOff.PART);
   }
 
   private double cost() {
@@ -69,8 +71,8 @@ record Packing(Motion2 motion, double width, double height, boolean fits, double
       for (int i = 0; i < outline.size(); i++) {
         Vec2 d = outline.corner(i + 1).minus(outline.corner(i));
         double angle = Math.atan2(d.y(), d.x());
-        double quarter = angle - Math.floor(angle / (Math.PI / 2) + 1e-9) * (Math.PI / 2);
-        double clean = Math.abs(quarter) < 1e-9 ? 0 : quarter;
+        double quarter = angle - RoundOff.floor(angle / (Math.PI / 2)) * (Math.PI / 2);
+        double clean = Math.abs(quarter) < AngleTolerance.FINE.radians() ? 0 : quarter;
         directions.merge(
             Math.round(clean * 1e6),
             new Direction(clean, d.length()),

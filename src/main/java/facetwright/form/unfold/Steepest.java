@@ -2,6 +2,7 @@ package facetwright.form.unfold;
 
 import facetwright.form.Form;
 import facetwright.form.FormEdge;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec3;
 import java.util.ArrayDeque;
 import java.util.Arrays;
@@ -14,9 +15,6 @@ import java.util.Optional;
  * form's first is cut.
  */
 final class Steepest {
-  /** Slopes that differ by no more count as the same: rounding decides nothing. */
-  private static final double SAME = 1e-9;
-
   private Steepest() {}
 
   static Optional<Layout> layout(FlatForm flat, int root, Vec3 direction) {
@@ -29,7 +27,7 @@ final class Steepest {
       Vec3 along = form.corners().get(edge.to()).minus(form.corners().get(edge.from())).unit();
       double climb = along.dot(direction);
       int low = climb > 0 ? edge.from() : edge.to();
-      if (Math.abs(climb) > slope[low] + SAME) {
+      if (Math.abs(climb) > slope[low] + RoundOff.PART) {
         slope[low] = Math.abs(climb);
         best[low] = e;
       }

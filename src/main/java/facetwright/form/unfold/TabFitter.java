@@ -1,11 +1,13 @@
 package facetwright.form.unfold;
 
 import facetwright.form.FormEdge;
+import facetwright.geom.AngleTolerance;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
@@ -73,7 +75,8 @@ final class TabFitter {
     } else if (left.isEmpty() || right.isEmpty()) {
       placed.add(left.or(() -> right).orElseThrow());
     } else {
-      placed.add(worth(left.get()) >= worth(right.get()) - 1e-9 ? left.get() : right.get());
+      placed.add(
+          worth(left.get()) >= worth(right.get()) - RoundOff.PART ? left.get() : right.get());
     }
   }
 
@@ -112,7 +115,7 @@ final class TabFitter {
     if (run > 0) {
       depth = Math.min(depth, (1 - FAR_SIDE) * length / run);
     }
-    for (; depth >= tabs.minDepth() - 1e-9; depth *= NARROWER) {
+    for (; depth >= tabs.minDepth() - LengthTolerance.ROUNDING.mm(); depth *= NARROWER) {
       Tab tab = tab(edge, carrier, depth, atFrom, atTo);
       if (fits(tab)) {
         return tab;
@@ -210,6 +213,6 @@ final class TabFitter {
   }
 
   private static double positive(double angle) {
-    return angle < 1e-9 ? angle + 2 * Math.PI : angle;
+    return angle < AngleTolerance.FINE.radians() ? angle + 2 * Math.PI : angle;
   }
 }

@@ -2,6 +2,7 @@ package facetwright.form.unfold;
 
 import facetwright.form.Facet;
 import facetwright.form.FormEdge;
+import facetwright.geom.LengthTolerance;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.words.Count;
@@ -23,7 +24,9 @@ final class UnfoldNotes {
               layout.pieces(), tries));
     }
     List<Tab> narrow =
-        chosen.tabs().placed().stream().filter(t -> t.depth() < tabs.depth() - 1e-6).toList();
+        chosen.tabs().placed().stream()
+            .filter(t -> t.depth() < tabs.depth() - LengthTolerance.FINE.mm())
+            .toList();
     if (!narrow.isEmpty()) {
       double least = narrow.stream().mapToDouble(Tab::depth).min().orElseThrow();
       notes.add(

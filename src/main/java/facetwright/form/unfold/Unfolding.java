@@ -3,6 +3,7 @@ package facetwright.form.unfold;
 import facetwright.form.Form;
 import facetwright.form.FormCheck;
 import facetwright.form.FormException;
+import facetwright.geom.RoundOff;
 import facetwright.geom.SteadyOrder;
 import facetwright.geom.Vec3;
 import facetwright.message.Message;
@@ -48,9 +49,6 @@ public record Unfolding(
     implements Serializable {
   /** How many of the layouts found get tabs and are compared. */
   private static final int COMPARED = 6;
-
-  /** Nets whose boxes differ by no more than this part of the form's area pack alike. */
-  private static final double ALIKE = 1e-9;
 
   public Unfolding {
     FormCheck.require(
@@ -137,7 +135,7 @@ public record Unfolding(
       rough.add(new Rough(layout, packing));
     }
     double size = found.getFirst().flat().size();
-    List<Rough> small = SteadyOrder.by(rough, ALIKE * size * size, r -> r.packing.area());
+    List<Rough> small = SteadyOrder.by(rough, RoundOff.PART * size * size, r -> r.packing.area());
     List<Rough> first =
         small.stream()
             .sorted(Comparator.comparing(r -> !r.packing.fits()))
@@ -167,7 +165,7 @@ public record Unfolding(
     double down = Double.POSITIVE_INFINITY;
     for (int f = 0; f < form.facets().size(); f++) {
       double z = form.frame(f).normal().z();
-      if (z < down - 1e-9) {
+      if (z < down - RoundOff.PART) {
         down = z;
         lowest = f;
       }
@@ -179,6 +177,6 @@ public record Unfolding(
   private Vec3 axis(Form form, int root) {
     Vec3 up = form.frame(root).normal().times(-1);
     boolean named = !base.isEmpty() || form.hasFacet("base");
-    return named || up.z() > 1 - 1e-6 ? up : Vec3.Z;
+    return named || up.z() > 1 - RoundOff.SOLVED ? up : Vec3.Z;
   }
 }

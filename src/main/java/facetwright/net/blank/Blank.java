@@ -125,7 +125,7 @@ public final class Blank {
   Segment2 line(Vec2 from, Vec2 to, Site at) {
     within(from, at);
     within(to, at);
-    Ask.that(from.distance(to) > BlankRegions.GRID * 100, "this line has no length", at);
+    Ask.that(from.distance(to) > BlankRegions.GRID.mm() * 100, "this line has no length", at);
     return new Segment2(from, to);
   }
 
@@ -263,7 +263,7 @@ public final class Blank {
   }
 
   private Vec2 within(Vec2 p, Site at) {
-    double slack = BlankRegions.GRID;
+    double slack = BlankRegions.GRID.mm();
     Ask.that(
         p.x() >= -slack && p.x() <= width + slack && p.y() >= -slack && p.y() <= height + slack,
         () ->

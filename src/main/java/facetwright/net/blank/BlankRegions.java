@@ -1,5 +1,6 @@
 package facetwright.net.blank;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
@@ -22,10 +23,11 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /** The regions between a blank's lines: a planar subdivision on a grid of 1e-7 mm. */
 final class BlankRegions {
-  /** The grid lines are noded on, in mm: below the tolerance of a net's scores. */
-  static final double GRID = 1e-7;
+  /** The grid lines are noded on: below the tolerance of a net's scores. */
+  static final LengthTolerance GRID = new LengthTolerance(1e-7);
 
-  private static final double ON_LINE = 1e-6;
+  /** A place so near a line lies on it. */
+  private static final LengthTolerance ON_LINE = LengthTolerance.FINE;
 
   private final Blank blank;
 
@@ -49,7 +51,7 @@ final class BlankRegions {
     blank.lines.forEach(l -> drawn.add(string(l.at())));
     Geometry noded =
         UnaryUnionNG.union(
-            Planar.factory().buildGeometry(drawn), new PrecisionModel(Math.rint(1 / GRID)));
+            Planar.factory().buildGeometry(drawn), new PrecisionModel(Math.rint(1 / GRID.mm())));
     Polygonizer polygonizer = new Polygonizer();
     polygonizer.add(noded);
     refuseLoose(polygonizer);
@@ -111,7 +113,8 @@ final class BlankRegions {
   Blank.Line lineAt(Vec2 point) {
     Blank.Line best = null;
     for (Blank.Line line : blank.lines) {
-      if (line.at().distance(point) <= ON_LINE && (best == null || !best.isCut() || line.isCut())) {
+      if (line.at().distance(point) <= ON_LINE.mm()
+          && (best == null || !best.isCut() || line.isCut())) {
         best = line;
       }
     }

@@ -2,6 +2,7 @@ package facetwright.net.panel;
 
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -76,7 +77,7 @@ public sealed interface FlapShape {
                     Value.limit(width),
                     Value.atMost(width / 2 / back * depth),
                     Value.angle(bevel),
-                    Value.angle(Math.floor(1e-9 + Math.toDegrees(Math.atan(width / 2 / depth)))),
+                    Value.angle(RoundOff.floor(Math.toDegrees(Math.atan(width / 2 / depth)))),
                     Value.limit(depth)),
             site);
         yield cutBack(width, depth, back);

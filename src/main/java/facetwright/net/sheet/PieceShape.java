@@ -1,6 +1,8 @@
 package facetwright.net.sheet;
 
+import facetwright.geom.AngleTolerance;
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
@@ -20,10 +22,11 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * is asked for: a piece alone on its sheet needs no more than its corners.
  */
 final class PieceShape {
-  /** How near the boundary two pieces with no gap may be taken to touch, in mm. */
-  private static final double TOUCH = 1e-5;
+  /** How near the boundary two pieces with no gap may be taken to touch. */
+  private static final LengthTolerance TOUCH = new LengthTolerance(1e-5);
 
-  private static final double MERE_TURN = 1e-6;
+  /** A direction that is off a quarter turn by no more is that quarter turn. */
+  private static final AngleTolerance MERE_TURN = AngleTolerance.UNSEEN;
 
   private final List<Polygon2> panels;
   private final double gap;
@@ -70,7 +73,7 @@ final class PieceShape {
     /** The outline grown by the gap: no other piece's outline may meet it. */
     Geometry reach() {
       if (reach == null) {
-        reach = BufferOp.bufferOp(outline(), gap > TOUCH ? gap : -TOUCH);
+        reach = BufferOp.bufferOp(outline(), gap > TOUCH.mm() ? gap : -TOUCH.mm());
       }
       return reach;
     }
@@ -109,7 +112,7 @@ final class PieceShape {
     if (mayTurn) {
       angles.add(Math.PI / 2);
       double slant = slant();
-      if (Math.abs(Math.IEEEremainder(slant, Math.PI / 2)) > MERE_TURN) {
+      if (Math.abs(Math.IEEEremainder(slant, Math.PI / 2)) > MERE_TURN.radians()) {
         angles.add(-slant);
         angles.add(Math.PI / 2 - slant);
       }

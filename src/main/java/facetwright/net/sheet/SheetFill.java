@@ -1,5 +1,6 @@
 package facetwright.net.sheet;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
@@ -13,7 +14,9 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 
 /** One sheet being filled with pieces. */
 final class SheetFill {
-  private static final double SLACK = 1e-6;
+  /** What leaves the sheet, or lies higher, by no more does not. */
+  private static final LengthTolerance SLACK = LengthTolerance.FINE;
+
   private static final int GRID = 24;
   private static final int GRID_ENOUGH = 40;
   private static final int SLIDES = 24;
@@ -63,7 +66,7 @@ final class SheetFill {
     Spot best = null;
     for (PieceShape.Turned turn : turns) {
       Spot spot = lowest(turn);
-      if (spot != null && (best == null || top(spot) < top(best) - SLACK)) {
+      if (spot != null && (best == null || top(spot) < top(best) - SLACK.mm())) {
         best = spot;
       }
     }
@@ -96,7 +99,7 @@ final class SheetFill {
   private Spot lowest(PieceShape.Turned turn) {
     double freeX = width - turn.width();
     double freeY = height - turn.height();
-    if (freeX < -SLACK || freeY < -SLACK) {
+    if (freeX < -SLACK.mm() || freeY < -SLACK.mm()) {
       return null;
     }
     TreeSet<Double> xs = new TreeSet<>(List.of(0.0));
@@ -112,8 +115,8 @@ final class SheetFill {
         ys.add(Math.max(0, freeY) * i / GRID);
       }
     }
-    for (double y : ys.headSet(freeY + SLACK, true)) {
-      for (double x : xs.headSet(freeX + SLACK, true)) {
+    for (double y : ys.headSet(freeY + SLACK.mm(), true)) {
+      for (double x : xs.headSet(freeX + SLACK.mm(), true)) {
         if (isFree(turn, left + x, left + y)) {
           return slid(new Spot(turn, left + x, left + y));
         }
@@ -126,7 +129,7 @@ final class SheetFill {
   private Spot slid(Spot spot) {
     double y = spot.y;
     double step = y - left;
-    for (int i = 0; i < SLIDES && step > SLACK; i++) {
+    for (int i = 0; i < SLIDES && step > SLACK.mm(); i++) {
       if (y - step >= left && isFree(spot.piece, spot.x, y - step)) {
         y -= step;
       } else {
@@ -135,7 +138,7 @@ final class SheetFill {
     }
     double x = spot.x;
     step = x - left;
-    for (int i = 0; i < SLIDES && step > SLACK; i++) {
+    for (int i = 0; i < SLIDES && step > SLACK.mm(); i++) {
       if (x - step >= left && isFree(spot.piece, x - step, y)) {
         x -= step;
       } else {

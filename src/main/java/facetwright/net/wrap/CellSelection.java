@@ -2,6 +2,7 @@ package facetwright.net.wrap;
 
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -114,7 +115,7 @@ public final class CellSelection {
               + "° leaves no tab: "
               + named(c)
               + " allows at most "
-              + Ask.text(Math.floor(1e-9 + most))
+              + Ask.text(RoundOff.floor(most))
               + "°",
           at);
       c.tab = new WrapCell.Tab(bevel, at);

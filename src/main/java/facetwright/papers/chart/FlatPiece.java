@@ -1,9 +1,11 @@
 package facetwright.papers.chart;
 
+import facetwright.geom.AngleTolerance;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.net.EdgeRef;
@@ -40,8 +42,8 @@ record FlatPiece(
     List<Opening.Hole> holes) {
   private static final double FINE = LengthTolerance.FINE.mm();
 
-  /** Directions nearer than this are one, in radians. */
-  private static final double SAME_WAY = 1e-7;
+  /** Directions nearer than this are one. */
+  private static final AngleTolerance SAME_WAY = new AngleTolerance(1e-7);
 
   /**
    * The piece turned so that most of its scores run along the blank's sides, the long one level.
@@ -88,11 +90,13 @@ record FlatPiece(
       double way = way(candidate);
       double length =
           scores.stream()
-              .filter(s -> Math.abs(Math.IEEEremainder(way(s) - way, Math.PI / 2)) <= SAME_WAY)
+              .filter(
+                  s ->
+                      Math.abs(Math.IEEEremainder(way(s) - way, Math.PI / 2)) <= SAME_WAY.radians())
               .mapToDouble(Segment2::length)
               .sum();
-      boolean level = Math.abs(way) <= SAME_WAY;
-      if (length > most * (1 + 1e-9) || (level && length >= most * (1 - 1e-9))) {
+      boolean level = Math.abs(way) <= SAME_WAY.radians();
+      if (length > most * (1 + RoundOff.PART) || (level && length >= most * (1 - RoundOff.PART))) {
         most = Math.max(most, length);
         best = level ? 0 : way;
       }

@@ -1,5 +1,6 @@
 package facetwright.papers.chart;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.measure.Ruler;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
@@ -83,7 +84,10 @@ final class FullLines {
           switch (way) {
             case 0 -> false;
             case 1 -> true;
-            default -> isPaired(i) ? measure(i, true) < measure(i, false) - 1e-6 : way == 3;
+            default ->
+                isPaired(i)
+                    ? measure(i, true) < measure(i, false) - LengthTolerance.FINE.mm()
+                    : way == 3;
           };
     }
     return far;

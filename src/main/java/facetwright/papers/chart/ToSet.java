@@ -25,7 +25,8 @@ import java.util.stream.Stream;
  * @param cuts what only cuts go by, such as the ends of tabs
  */
 public record ToSet(List<Measure> form, List<Measure> cuts) {
-  private static final double SAME = 1e-5;
+  /** Measures that differ by no more are set once. */
+  private static final LengthTolerance SAME = new LengthTolerance(1e-5);
 
   public ToSet {
     form = List.copyOf(form);
@@ -108,7 +109,7 @@ public record ToSet(List<Measure> form, List<Measure> cuts) {
 
   /** Each length once, where it is met first. */
   public static List<Measure> distinct(List<Measure> measures) {
-    LengthTolerance same = new LengthTolerance(SAME);
+    LengthTolerance same = SAME;
     Map<Double, Measure> found = new LinkedHashMap<>();
     for (Measure m : measures) {
       if (found.keySet().stream().noneMatch(k -> same.same(k, m.mm()))) {

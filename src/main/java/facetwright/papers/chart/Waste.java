@@ -19,11 +19,11 @@ final class Waste {
   private static final double FINE = LengthTolerance.FINE.mm();
   private static final PrecisionModel GRID = new PrecisionModel(1e6);
 
-  /** From the grid back to the corner that was meant, in mm. */
-  private static final double NEAR = 1e-5;
+  /** From the grid back to the corner that was meant. */
+  private static final LengthTolerance NEAR = new LengthTolerance(1e-5);
 
-  /** Thinner than this it is rounding, in mm. */
-  private static final double THIN = 1e-4;
+  /** Thinner than this it is rounding. */
+  private static final LengthTolerance THIN = new LengthTolerance(1e-4);
 
   private Waste() {}
 
@@ -44,7 +44,7 @@ final class Waste {
     Geometry rest = OverlayNG.overlay(Planar.polygon(blank), card, OverlayNG.DIFFERENCE, GRID);
     List<Polygon2> areas = new ArrayList<>();
     for (Polygon2 rough : Planar.outlines(rest)) {
-      if (rough.area() > THIN * length(rough)) {
+      if (rough.area() > THIN.mm() * length(rough)) {
         areas.add(straightened(rough.corners().stream().map(c -> snapped(c, corners)).toList()));
       }
     }
@@ -75,7 +75,7 @@ final class Waste {
   private static Vec2 snapped(Vec2 rough, List<Vec2> corners) {
     Pace.step(1 + corners.size() / 16);
     Vec2 best = rough;
-    double least = NEAR;
+    double least = NEAR.mm();
     for (Vec2 c : corners) {
       double d = c.distance(rough);
       if (d < least) {
@@ -89,7 +89,7 @@ final class Waste {
   private static Polygon2 straightened(List<Vec2> ring) {
     List<Vec2> corners = new ArrayList<>();
     for (Vec2 c : ring) {
-      if (corners.isEmpty() || corners.getLast().distance(c) > NEAR) {
+      if (corners.isEmpty() || corners.getLast().distance(c) > NEAR.mm()) {
         corners.add(c);
       }
     }

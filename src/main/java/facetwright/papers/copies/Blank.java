@@ -1,5 +1,6 @@
 package facetwright.papers.copies;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Vec2;
@@ -31,7 +32,7 @@ record Blank(
     Profile reachAcross,
     Profile reachUp) {
   /** Blanks without a gap may share a line; rounding is no overlap. */
-  private static final double TOUCH = 1e-6;
+  private static final LengthTolerance TOUCH = LengthTolerance.FINE;
 
   private static final double MITRE_LIMIT = 2;
 
@@ -54,7 +55,7 @@ record Blank(
     Envelope box = moved(shape, turn).getEnvelopeInternal();
     Motion2 motion = turn.then(Motion2.shift(new Vec2(-box.getMinX(), -box.getMinY())));
     Geometry outline = moved(shape, motion);
-    Geometry reach = gap > TOUCH ? BufferOp.bufferOp(outline, gap, corners()) : outline;
+    Geometry reach = gap > TOUCH.mm() ? BufferOp.bufferOp(outline, gap, corners()) : outline;
     return new Blank(
         motion,
         outline,

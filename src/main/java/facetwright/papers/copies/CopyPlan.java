@@ -1,5 +1,7 @@
 package facetwright.papers.copies;
 
+import facetwright.geom.AngleTolerance;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
@@ -39,8 +41,6 @@ import org.locationtech.jts.geom.Geometry;
 public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> copies) {
   /** No more copies than these are laid: nobody cuts as many from one sheet. */
   public static final int MOST = 500;
-
-  private static final double TURNED = 1e-6;
 
   public CopyPlan {
     copies = List.copyOf(copies);
@@ -149,7 +149,7 @@ public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> cop
       angles.add(Math.PI / 2);
       Coordinate[] corners = MinimumAreaRectangle.getMinimumRectangle(shape).getCoordinates();
       double slant = Math.atan2(corners[1].y - corners[0].y, corners[1].x - corners[0].x);
-      if (Math.abs(Math.IEEEremainder(slant, Math.PI / 2)) > TURNED) {
+      if (Math.abs(Math.IEEEremainder(slant, Math.PI / 2)) > AngleTolerance.UNSEEN.radians()) {
         angles.add(-slant);
         angles.add(Math.PI / 2 - slant);
       }
@@ -158,7 +158,8 @@ public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> cop
   }
 
   private static List<Placed> most(Blank blank, Blank turned, double width, double height) {
-    if (blank.width() > width + TURNED || blank.height() > height + TURNED) {
+    if (blank.width() > width + LengthTolerance.FINE.mm()
+        || blank.height() > height + LengthTolerance.FINE.mm()) {
       return List.of();
     }
     List<Row> rows = new ArrayList<>(List.of(Row.of(blank)));

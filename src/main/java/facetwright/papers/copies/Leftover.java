@@ -1,5 +1,6 @@
 package facetwright.papers.copies;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Vec2;
 import facetwright.pace.Pace;
@@ -21,7 +22,9 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 final class Leftover {
   private static final int PLACES = 32;
   private static final int SOME = 12;
-  private static final double SLACK = 1e-6;
+
+  /** What leaves the sheet by no more lies on it. */
+  private static final LengthTolerance SLACK = LengthTolerance.FINE;
 
   private final Geometry shape;
   private final List<Double> angles;
@@ -81,11 +84,11 @@ final class Leftover {
   private Optional<Motion2> place(Blank blank) {
     double freeX = width - blank.width();
     double freeY = height - blank.height();
-    if (freeX < -SLACK || freeY < -SLACK) {
+    if (freeX < -SLACK.mm() || freeY < -SLACK.mm()) {
       return Optional.empty();
     }
     // Touching is no overlap, so the reach is drawn in by a hair.
-    Geometry reach = BufferOp.bufferOp(blank.reach(), -SLACK);
+    Geometry reach = BufferOp.bufferOp(blank.reach(), -SLACK.mm());
     List<Coordinate> some = some(reach);
     for (int j = 0; j <= PLACES; j++) {
       for (int i = 0; i <= PLACES; i++) {

@@ -1,5 +1,6 @@
 package facetwright.papers.copies;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +14,9 @@ import java.util.List;
  */
 record Pattern(Row row, double rise, double shift, boolean isToAndFro) {
   private static final int PLACES = 12;
-  private static final double SLACK = 1e-6;
+
+  /** What leaves the sheet by no more lies on it. */
+  private static final LengthTolerance SLACK = LengthTolerance.FINE;
 
   /** A blank of the row and where its lower left corner lies. */
   record Placed(Blank blank, Vec2 at) {}
@@ -84,7 +87,7 @@ record Pattern(Row row, double rise, double shift, boolean isToAndFro) {
 
   private int count(double width, double height, double x, double y, int most) {
     long count = 0;
-    for (int n = first(); n * rise + y <= height + SLACK && count < most; n++) {
+    for (int n = first(); n * rise + y <= height + SLACK.mm() && count < most; n++) {
       for (int i = 0; i < row.blanks().size(); i++) {
         if (isBetween(n, i, height, y)) {
           long from = firstIn(n, i, x);
@@ -103,22 +106,23 @@ record Pattern(Row row, double rise, double shift, boolean isToAndFro) {
 
   private boolean isBetween(int n, int i, double height, double y) {
     double foot = n * rise + y + row.at().get(i).y();
-    return foot >= -SLACK && foot + row.blanks().get(i).height() <= height + SLACK;
+    return foot >= -SLACK.mm() && foot + row.blanks().get(i).height() <= height + SLACK.mm();
   }
 
   private long firstIn(int n, int i, double x) {
     double left = x + shiftOf(n) + row.at().get(i).x();
-    return (long) Math.ceil((-SLACK - left) / row.period());
+    return (long) Math.ceil((-SLACK.mm() - left) / row.period());
   }
 
   private long lastIn(int n, int i, double x, double width) {
     double left = x + shiftOf(n) + row.at().get(i).x();
-    return (long) Math.floor((width + SLACK - row.blanks().get(i).width() - left) / row.period());
+    return (long)
+        Math.floor((width + SLACK.mm() - row.blanks().get(i).width() - left) / row.period());
   }
 
   private List<Placed> placed(double width, double height, Vec2 start, int most) {
     List<Placed> all = new ArrayList<>();
-    for (int n = first(); n * rise + start.y() <= height + SLACK; n++) {
+    for (int n = first(); n * rise + start.y() <= height + SLACK.mm(); n++) {
       for (int i = 0; i < row.blanks().size(); i++) {
         if (isBetween(n, i, height, start.y())) {
           double left = start.x() + shiftOf(n) + row.at().get(i).x();

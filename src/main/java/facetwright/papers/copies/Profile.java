@@ -1,5 +1,6 @@
 package facetwright.papers.copies;
 
+import facetwright.geom.LengthTolerance;
 import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -10,7 +11,8 @@ import org.locationtech.jts.geom.Geometry;
  * two neighbouring corners each side is straight; at a corner it may jump.
  */
 final class Profile {
-  private static final double SAME = 1e-9;
+  /** Places that differ by no more are one. */
+  private static final LengthTolerance SAME = LengthTolerance.ROUNDING;
 
   /** The places of corners, rising. */
   private final double[] at;
@@ -52,7 +54,7 @@ final class Profile {
             .toArray();
     int count = 0;
     for (double place : places) {
-      if (count == 0 || place - places[count - 1] > SAME) {
+      if (count == 0 || place - places[count - 1] > SAME.mm()) {
         places[count++] = place;
       }
     }
@@ -109,7 +111,7 @@ final class Profile {
     while (i < mostFrom.length && j < other.leastFrom.length) {
       double from = Math.max(at[i], other.at[j] + aside);
       double to = Math.min(at[i + 1], other.at[j + 1] + aside);
-      if (to - from > SAME && isThere(i) && other.isThere(j)) {
+      if (to - from > SAME.mm() && isThere(i) && other.isThere(j)) {
         double start = most(i, from) - other.least(j, from - aside);
         double end = most(i, to) - other.least(j, to - aside);
         worst = Math.max(worst, Math.max(start, end));

@@ -1,5 +1,6 @@
 package facetwright.papers.cutting;
 
+import facetwright.geom.LengthTolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,6 +12,9 @@ import java.util.stream.IntStream;
  * allows.
  */
 final class Filling {
+  /** Areas that differ by no more, in mm², are one: sums of many pieces are rounded. */
+  private static final double SAME_AREA = 1e-3;
+
   private final List<Paper> papers;
   private final List<Wanted> wanted;
   private final double kerf;
@@ -80,7 +84,7 @@ final class Filling {
         continue;
       }
       SheetPlan sheet = filled.get().sheet();
-      if (sheet.used() >= rest - 1e-3 && sum(sheet.pieces(left.length)) == sum(left)) {
+      if (sheet.used() >= rest - SAME_AREA && sum(sheet.pieces(left.length)) == sum(left)) {
         return sheet;
       }
       // A larger area on one sheet means fewer sheets; that comes before waste.
@@ -111,7 +115,7 @@ final class Filling {
   }
 
   private static boolean fits(double width, double height, Paper paper) {
-    double slack = 1e-6;
+    double slack = LengthTolerance.FINE.mm();
     return width <= paper.width() + slack && height <= paper.height() + slack;
   }
 

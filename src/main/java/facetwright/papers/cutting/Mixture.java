@@ -1,5 +1,6 @@
 package facetwright.papers.cutting;
 
+import facetwright.geom.RoundOff;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -11,7 +12,8 @@ import java.util.stream.IntStream;
  * mixture is worth more than a sheet, and one that is betters it.
  */
 final class Mixture {
-  private static final double TINY = 1e-9;
+  /** A smaller share of a sheet is rounding. */
+  private static final double TINY = RoundOff.PART;
 
   /** The inverse of the matrix whose columns are the ways in the mixture. */
   private final double[][] inverse;

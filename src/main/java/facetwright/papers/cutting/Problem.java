@@ -5,6 +5,9 @@ import java.util.List;
 
 /** One sheet and what is wanted from it, in whole millionths of a millimetre. */
 final class Problem {
+  /** What rounding may take from a sum of shares, as a part: some parts in 1e16. */
+  private static final double SUMMED = 1e-15;
+
   private static final double PER_MM = 1e6;
   static final double PER_VALUE = 1024;
 
@@ -77,7 +80,7 @@ final class Problem {
       densest = Math.max(densest, fit.value() / ((double) fit.w() * fit.h()));
     }
     // Rounding may be off by some parts in 1e16 of the sum; a few units are plenty.
-    return (long) Math.floor(densest * width * height * (1 + 1e-15)) + 1;
+    return (long) Math.floor(densest * width * height * (1 + SUMMED)) + 1;
   }
 
   private static long whole(double mm) {

@@ -1,5 +1,6 @@
 package facetwright.papers.cutting;
 
+import facetwright.geom.RoundOff;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.List;
@@ -105,9 +106,8 @@ final class Search {
   }
 
   private long grid(Paper paper, double width, double height) {
-    double slack = 1e-9;
-    return (long) Math.floor((paper.width() + kerf) / (width + kerf) + slack)
-        * (long) Math.floor((paper.height() + kerf) / (height + kerf) + slack);
+    return (long) RoundOff.floor((paper.width() + kerf) / (width + kerf))
+        * (long) RoundOff.floor((paper.height() + kerf) / (height + kerf));
   }
 
   /** Looks for a way worth more than a sheet; false where there is none. */
@@ -129,7 +129,7 @@ final class Search {
       }
     }
     least = Math.max(least, Filling.leastSheets(valued, most));
-    if (way == null || way.value() <= PER_SHEET * Problem.PER_VALUE * (1 + 1e-6)) {
+    if (way == null || way.value() <= PER_SHEET * Problem.PER_VALUE * (1 + RoundOff.SOLVED)) {
       return false;
     }
     int[] pieces = way.sheet().pieces(wanted.size());
@@ -145,7 +145,8 @@ final class Search {
     List<SheetPlan> sheets = new ArrayList<>();
     for (Mixture.Share share : mixture.shares()) {
       int[] pieces = share.way().pieces(left.length);
-      int copies = (int) Math.min(share.sheets() + up + 1e-6, Filling.copies(pieces, left));
+      int copies =
+          (int) Math.min(share.sheets() + up + RoundOff.SOLVED, Filling.copies(pieces, left));
       if (copies > 0) {
         Filling.take(pieces, copies, left);
         sheets.add(new SheetPlan(share.way().paper(), copies, share.way().whole()));

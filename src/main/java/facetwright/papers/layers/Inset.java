@@ -23,7 +23,8 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
  * @param windows what is cut out of it
  */
 public record Inset(Polygon2 outline, List<Polygon2> windows) {
-  private static final AngleTolerance STRAIGHT = new AngleTolerance(1e-6);
+  /** A corner that turns by no more is none. */
+  private static final AngleTolerance STRAIGHT = AngleTolerance.UNSEEN;
 
   /** How far a corner of a window may reach, in reveals, before it is cut off. */
   private static final double MITRE_LIMIT = 20;

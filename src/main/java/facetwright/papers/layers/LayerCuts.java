@@ -1,5 +1,6 @@
 package facetwright.papers.layers;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.papers.cutting.CutPlan;
 import facetwright.papers.cutting.Effort;
 import facetwright.papers.cutting.Paper;
@@ -79,7 +80,9 @@ public final class LayerCuts {
       for (boolean across : new boolean[] {true, false}) {
         Strip strip = one.get().filling(across ? sheet.width() : sheet.height());
         double room = across ? sheet.height() : sheet.width();
-        long triangles = strip.triangles() * (long) Math.floor((room + 1e-6) / strip.height());
+        long triangles =
+            strip.triangles()
+                * (long) Math.floor((room + LengthTolerance.FINE.mm()) / strip.height());
         if (triangles > most || (triangles == most && best != null && strip.base() > best.base())) {
           most = triangles;
           best = strip;

@@ -16,6 +16,7 @@ import java.util.Optional;
  */
 public record LayerGroup(
     String letter, String paper, Inset shape, List<String> panels, Optional<String> mirrorOf) {
+  /** Angles nearer to a right one are right: 0.01 mm over 100 mm, which a trimmer does not show. */
   private static final AngleTolerance RIGHT = new AngleTolerance(1e-4);
 
   /** How it is cut. */

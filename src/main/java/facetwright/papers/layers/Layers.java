@@ -3,9 +3,11 @@ package facetwright.papers.layers;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Motion3;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import facetwright.net.Layer;
 import facetwright.net.Net;
@@ -145,7 +147,9 @@ public record Layers(List<LayerGroup> groups, List<String> lost) {
       Box2 box = turned.outline().box();
       double area = box.width() * box.height();
       double length = ring.side(i).length();
-      if (area < least * (1 - 1e-9) || (area < least * (1 + 1e-9) && length > longest + 1e-9)) {
+      if (area < least * (1 - RoundOff.PART)
+          || (area < least * (1 + RoundOff.PART)
+              && length > longest + LengthTolerance.ROUNDING.mm())) {
         best = turned;
         least = area;
         longest = length;

@@ -1,6 +1,8 @@
 package facetwright.papers.layers;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +32,7 @@ public record Strip(double base, double height, double lead, boolean startsBelow
     Vec2 point = triangle.corner(side + 2).minus(from);
     double base = along.length();
     double foot = along.dot(point) / base;
-    if (foot < -1e-9 * base || foot > base * (1 + 1e-9)) {
+    if (foot < -RoundOff.PART * base || foot > base * (1 + RoundOff.PART)) {
       return Optional.empty();
     }
     double clear = Math.clamp(foot, 0, base);
@@ -45,9 +47,9 @@ public record Strip(double base, double height, double lead, boolean startsBelow
 
   /** As many triangles as fit a length; 0 where none does. */
   Strip filling(double length) {
-    int most = (int) Math.floor(2 * (length + 1e-6) / base);
+    int most = (int) Math.floor(2 * (length + LengthTolerance.FINE.mm()) / base);
     Strip strip = new Strip(base, height, lead, startsBelow, most);
-    while (strip.triangles > 0 && strip.length() > length + 1e-6) {
+    while (strip.triangles > 0 && strip.length() > length + LengthTolerance.FINE.mm()) {
       strip = strip.with(strip.triangles - 1);
     }
     return strip;

@@ -1,5 +1,7 @@
 package facetwright.papers.materials;
 
+import facetwright.geom.RoundOff;
+
 /**
  * So much of one thing.
  *
@@ -31,7 +33,7 @@ public record Need(String key, String what, double amount, Unit unit) {
   /** With one in ten to spare, rounded up to whole units; of papers at least one sheet more. */
   int withSpare() {
     // The slack keeps 10 sheets and 1 spare from becoming 12 by rounding.
-    int wanted = (int) Math.ceil(amount * (1 + Rules.SPARE) - 1e-9);
+    int wanted = (int) RoundOff.ceil(amount * (1 + Rules.SPARE));
     return unit == Unit.SHEETS ? Math.max(wanted, (int) Math.ceil(amount) + 1) : wanted;
   }
 }

@@ -1,6 +1,7 @@
 package facetwright.papers.ring;
 
 import facetwright.geom.Motion3;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +16,8 @@ final class Pair {
   /** Seats that miss by less are flush, in radians: a hair over the length of a facet. */
   static final double FLUSH = Math.toRadians(0.05);
 
-  private static final double LEVEL = 1e-9;
+  /** A smaller part of an axis is rounding. */
+  private static final double LEVEL = RoundOff.PART;
 
   private final List<Integer> body;
   private final List<Vec3> points;
@@ -49,10 +51,10 @@ final class Pair {
 
   static Pair of(List<Integer> body, List<Vec3> points, Seat a, Seat b) {
     Vec3 cross = a.normal().cross(b.normal());
-    if (cross.length() < 1e-6) {
+    if (cross.length() < RoundOff.SOLVED) {
       // Back to back: any axis in their planes would do; the one nearest to upright is taken.
       Vec3 n = b.normal();
-      Vec3 up = Math.abs(n.z()) < 1 - 1e-6 ? Vec3.Z : Vec3.Y;
+      Vec3 up = Math.abs(n.z()) < 1 - RoundOff.SOLVED ? Vec3.Z : Vec3.Y;
       Vec3 axis = up.minus(n.times(n.dot(up))).unit();
       return new Pair(body, points, a, b, axis, n.cross(axis));
     }

@@ -1,6 +1,7 @@
 package facetwright.papers.ring;
 
 import facetwright.fold.pose.FoldedForm;
+import facetwright.geom.AngleTolerance;
 import facetwright.geom.Motion3;
 import facetwright.geom.Planar;
 import facetwright.geom.Vec2;
@@ -20,8 +21,8 @@ record Seat(Net net, FoldedForm form, List<Integer> panels, Vec3 normal) {
   /** Reaching over a seat by this much still counts as behind it, in mm. */
   static final double BEHIND = 0.05;
 
-  /** Panels whose normals differ by less, in radians, and that lie in one plane are one side. */
-  private static final double ONE_PLANE = 1e-4;
+  /** Panels whose normals differ by less, and that lie in one plane, are one side. */
+  private static final AngleTolerance ONE_PLANE = new AngleTolerance(1e-4);
 
   /** The seats of a body. */
   static List<Seat> of(Net net, FoldedForm form, List<Integer> body, List<Vec3> points) {
@@ -41,7 +42,7 @@ record Seat(Net net, FoldedForm form, List<Integer> panels, Vec3 normal) {
       for (int q : body) {
         Motion3 pose = form.poses().get(q);
         if (net.panels().get(q).role() != PanelRole.TAB
-            && pose.ez().minus(normal).length() < ONE_PLANE
+            && pose.ez().minus(normal).length() < ONE_PLANE.radians()
             && Math.abs(normal.dot(form.corners(net, q).getFirst()) - level) < BEHIND) {
           side.add(q);
           done[q] = true;

@@ -1,5 +1,6 @@
 package facetwright.script.api;
 
+import facetwright.geom.RoundOff;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -19,7 +20,6 @@ public final class Kinds {
   /** The shortest length that is more than nothing: a hundredth of a millimetre. */
   public static final double SHORTEST = 0.01;
 
-  private static final double ROUNDING = 1e-9;
   private static final List<String> UNITS = List.of("mm", "cm", "in");
 
   private Kinds() {}
@@ -57,7 +57,7 @@ public final class Kinds {
         (value, _) -> {
           double n = Amounts.number(value);
           double whole = Math.rint(n);
-          if (Math.abs(n - whole) > ROUNDING * Math.max(1, Math.abs(whole))) {
+          if (Math.abs(n - whole) > RoundOff.PART * Math.max(1, Math.abs(whole))) {
             double near = Math.clamp(whole, from, to);
             throw new Kind.Unfit(
                 Decimals.plain(n) + " is not a whole number", Decimals.plain(near));

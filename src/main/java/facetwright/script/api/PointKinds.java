@@ -1,5 +1,6 @@
 package facetwright.script.api;
 
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import java.util.List;
@@ -38,7 +39,7 @@ public final class PointKinds {
         (value, session) -> {
           List<Double> xyz = three.read(value, session);
           Vec3 v = new Vec3(xyz.get(0), xyz.get(1), xyz.get(2));
-          if (v.length() < 1e-9) {
+          if (v.length() < RoundOff.PART) {
             throw new Kind.Unfit("[0, 0, 0] points nowhere");
           }
           return v.unit();

@@ -1,5 +1,6 @@
 package facetwright.script.design;
 
+import facetwright.geom.RoundOff;
 import facetwright.words.Site;
 import java.io.Serializable;
 
@@ -34,7 +35,7 @@ public record Dial(
 
   /** What a value may differ from one that is allowed, for rounding alone. */
   private double slack() {
-    return 1e-9 * Math.max(1, Math.abs(to));
+    return RoundOff.PART * Math.max(1, Math.abs(to));
   }
 
   /** Whether a value lies in its range. */
@@ -44,7 +45,8 @@ public record Dial(
 
   /** Whether it may stand at a value: one in its range, and on its steps where it has any. */
   public boolean takes(double wanted) {
-    return reaches(wanted) && Math.abs(nearest(wanted) - wanted) <= 1e-6 * step + slack();
+    return reaches(wanted)
+        && Math.abs(nearest(wanted) - wanted) <= RoundOff.SOLVED * step + slack();
   }
 
   /** The value allowed that is nearest to one that need not be. */

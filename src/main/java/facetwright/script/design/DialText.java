@@ -1,5 +1,6 @@
 package facetwright.script.design;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
@@ -23,7 +24,7 @@ public final class DialText {
     if (dial.kind() == Dial.Kind.LENGTH && unit == Unit.INCH) {
       for (Ruler ruler : FRACTIONS) {
         Ruler.Reading reading = ruler.read(Length.of(value, Unit.INCH));
-        if (Math.abs(reading.errorMm()) < 1e-6) {
+        if (Math.abs(reading.errorMm()) < LengthTolerance.FINE.mm()) {
           return reading.text().replace(" in", "");
         }
       }

@@ -1,5 +1,6 @@
 package facetwright.workbench.drawer;
 
+import facetwright.geom.RoundOff;
 import facetwright.measure.Unit;
 import facetwright.script.design.Dial;
 import facetwright.script.design.DialText;
@@ -126,7 +127,7 @@ final class DialRow extends VBox {
       return;
     }
     double near = DialText.snapped(dial, value, unit);
-    if (Math.abs(near - wanted()) > 1e-9) {
+    if (Math.abs(near - wanted()) > RoundOff.PART) {
       field.putBack();
       desk.turn(dial.name(), DialText.of(dial, near, unit));
     }

@@ -4,6 +4,7 @@ import facetwright.draw.FoldedDrawing;
 import facetwright.draw.Mark;
 import facetwright.draw.Viewpoint;
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.script.design.Design;
@@ -197,7 +198,8 @@ public final class LensView extends Region {
     // While it turns it keeps its size: the scale comes of its longest extent.
     double reach = drawing.reach();
     double scale =
-        Math.min(getWidth() - 2 * margin, getHeight() - 2 * margin) / Math.max(reach, 1e-6);
+        Math.min(getWidth() - 2 * margin, getHeight() - 2 * margin)
+            / Math.max(reach, LengthTolerance.FINE.mm());
     double s = Math.max(scale, Math.min(fit.scale(), scale * 1.6)) * zoom;
     camera =
         new Camera(

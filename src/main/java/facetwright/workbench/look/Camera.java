@@ -1,6 +1,7 @@
 package facetwright.workbench.look;
 
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
 
 /**
@@ -16,8 +17,10 @@ public record Camera(double scale, double x, double y) {
 
   /** The camera that shows a box whole in a view of this size, with a margin in pixels. */
   public static Camera showing(Box2 box, double width, double height, double margin) {
-    double across = Math.max(width - 2 * margin, 1) / Math.max(box.width(), 1e-6);
-    double down = Math.max(height - 2 * margin, 1) / Math.max(box.height(), 1e-6);
+    double across =
+        Math.max(width - 2 * margin, 1) / Math.max(box.width(), LengthTolerance.FINE.mm());
+    double down =
+        Math.max(height - 2 * margin, 1) / Math.max(box.height(), LengthTolerance.FINE.mm());
     double scale = Math.clamp(Math.min(across, down), LEAST, MOST);
     return new Camera(
         scale, width / 2 - box.centre().x() * scale, height / 2 + box.centre().y() * scale);

@@ -1,6 +1,7 @@
 package facetwright.workbench.sweep;
 
 import facetwright.adjust.sweep.SweepValues;
+import facetwright.geom.RoundOff;
 import facetwright.measure.Unit;
 import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
@@ -93,7 +94,7 @@ public final class SweepView extends BorderPane {
     cards.getChildren().clear();
     for (double value : SweepValues.of(dial, unit)) {
       String text = DialText.of(dial, value, unit);
-      boolean now = Math.abs(value - dial.value()) < 1e-9;
+      boolean now = Math.abs(value - dial.value()) < RoundOff.PART;
       SweepCard card = new SweepCard(name + " " + text, now, () -> take(name, text));
       cards.getChildren().add(card);
       Map<String, String> settings = new LinkedHashMap<>(desk.settings().get());

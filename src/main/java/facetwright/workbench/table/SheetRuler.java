@@ -1,6 +1,7 @@
 package facetwright.workbench.table;
 
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
 import facetwright.measure.Unit;
 import facetwright.workbench.look.Camera;
@@ -93,7 +94,9 @@ final class SheetRuler {
     double y = camera.screenY(new Vec2(0, sheet.minY())) + OFF;
     on.setTextAlign(TextAlignment.CENTER);
     on.setTextBaseline(VPos.TOP);
-    for (int i = 0; i * division.unit / division.parts <= sheet.width() + 1e-6; i++) {
+    for (int i = 0;
+        i * division.unit / division.parts <= sheet.width() + LengthTolerance.FINE.mm();
+        i++) {
       double at = sheet.minX() + i * division.unit / division.parts;
       double x = Math.round(camera.screenX(new Vec2(at, 0))) + 0.5;
       on.strokeLine(x, y, x, y + LONG * division.length(i));
@@ -107,7 +110,9 @@ final class SheetRuler {
     double x = camera.screenX(new Vec2(sheet.minX(), 0)) - OFF;
     on.setTextAlign(TextAlignment.RIGHT);
     on.setTextBaseline(VPos.CENTER);
-    for (int i = 0; i * division.unit / division.parts <= sheet.height() + 1e-6; i++) {
+    for (int i = 0;
+        i * division.unit / division.parts <= sheet.height() + LengthTolerance.FINE.mm();
+        i++) {
       double at = sheet.minY() + i * division.unit / division.parts;
       double y = Math.round(camera.screenY(new Vec2(0, at))) + 0.5;
       on.strokeLine(x, y, x - LONG * division.length(i), y);

@@ -1,5 +1,6 @@
 package facetwright.workbench.table;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
 import facetwright.script.design.Design;
 import facetwright.words.Site;
@@ -16,8 +17,8 @@ import javafx.scene.input.KeyEvent;
 final class TableKeys {
   private static final double STEP = 60;
 
-  /** A corner nearer than this, in mm, is the same one. */
-  private static final double SAME = 1e-6;
+  /** A corner nearer than this is the same one. */
+  private static final LengthTolerance SAME = LengthTolerance.FINE;
 
   private final TableView table;
   private final Desk desk;
@@ -74,7 +75,7 @@ final class TableKeys {
     table.stand(
         now == null
             ? steps.nearest(table.middle())
-            : steps.corner(now, new Vec2(table.look().get().inside() ? -x : x, -down), SAME));
+            : steps.corner(now, new Vec2(table.look().get().inside() ? -x : x, -down), SAME.mm()));
     return true;
   }
 

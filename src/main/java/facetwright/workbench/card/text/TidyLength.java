@@ -1,6 +1,7 @@
 package facetwright.workbench.card.text;
 
 import facetwright.geom.LengthTolerance;
+import facetwright.geom.RoundOff;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
@@ -11,7 +12,9 @@ import java.util.Optional;
 
 /** A length of a script written anew, in the way it was written, as a figure a ruler has. */
 final class TidyLength {
+  /** A finding tells lengths to so much at least. */
   private static final LengthTolerance SAME = new LengthTolerance(1e-4);
+
   private static final List<Ruler> INCHES =
       List.of(
           Ruler.SIXTEENTHS, Ruler.THIRTY_SECONDS, Ruler.SIXTY_FOURTHS, new Ruler(Unit.INCH, 1000));
@@ -45,7 +48,7 @@ final class TidyLength {
       double step = ruler.divisionMm();
       double marks = mend.near() / step;
       boolean isUp = mend.far() >= mend.near();
-      long mark = (long) (isUp ? Math.ceil(marks - 1e-9) : Math.floor(marks + 1e-9));
+      long mark = (long) (isUp ? RoundOff.ceil(marks) : RoundOff.floor(marks));
       if (isUp ? mark * step <= mend.far() : mark * step >= mend.far()) {
         Length then = Length.of((double) mark / ruler.parts(), ruler.unit());
         return Optional.of(
