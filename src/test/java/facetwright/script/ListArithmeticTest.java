@@ -47,7 +47,7 @@ class ListArithmeticTest {
    *
    * @param value what it comes to in a run
    */
-  private record Sum(String text, IntToDoubleFunction value) {
+  record Sum(String text, IntToDoubleFunction value) {
     static Sum of(String text, double value) {
       return new Sum(text, _ -> value);
     }

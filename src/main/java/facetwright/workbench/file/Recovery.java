@@ -1,7 +1,6 @@
 package facetwright.workbench.file;
 
 import facetwright.words.Sentence;
-import facetwright.workbench.desk.Desk;
 import facetwright.workbench.notice.Notice;
 import facetwright.workbench.notice.Notices;
 import java.nio.file.Files;
@@ -17,7 +16,6 @@ import java.util.Set;
 final class Recovery {
   private static final String BACK = "back";
 
-  private final Desk desk;
   private final Filing filing;
   private final Notices notices;
   private final Keeping keeping;
@@ -27,8 +25,7 @@ final class Recovery {
   /** What is open here already, while the keeper still puts it away. */
   private final Set<Keeping.Left> opened = new HashSet<>();
 
-  Recovery(Desk desk, Filing filing, Notices notices, Keeping keeping, Keeper keeper) {
-    this.desk = desk;
+  Recovery(Filing filing, Notices notices, Keeping keeping, Keeper keeper) {
     this.filing = filing;
     this.notices = notices;
     this.keeping = keeping;

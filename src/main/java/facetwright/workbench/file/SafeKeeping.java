@@ -31,7 +31,7 @@ public final class SafeKeeping implements AutoCloseable {
       Consumer<Optional<String>> told) {
     keeping = new Keeping(state.resolve("unsaved"));
     this.keeper = keeper;
-    recovery = new Recovery(desk, filing, notices, keeping, keeper);
+    recovery = new Recovery(filing, notices, keeping, keeper);
     autosave = new Autosave(desk, filing::asItStands, keeping, keeper, told);
   }
 

@@ -10,6 +10,7 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 
 /** Every key of the window. Menus, tooltips, the page of keys and what keys do come from here. */
+@SuppressWarnings("ImmutableEnumChecker") // Strokes are unmodifiable lists of values.
 public enum Key {
   NEW(Where.MENU, "", "Shortcut+N"),
   OPEN(Where.MENU, "", "Shortcut+O"),
