@@ -13,6 +13,12 @@ public final class Ask {
   /** No measure of a net may be over this, in mm. */
   public static final double MOST_MM = 5000;
 
+  /** A panel, a solid or a wrap has so many sides or columns round at least. */
+  public static final int FEWEST_SIDES = 3;
+
+  /** And at most: with more, a score would lie at every few millimetres of a common sheet. */
+  public static final int MOST_SIDES = 64;
+
   private Ask() {}
 
   /** A length over 0, up to the given most. */

@@ -92,7 +92,7 @@ public sealed interface FlapShape {
         yield List.of(Vec2.ZERO, new Vec2(width, 0), new Vec2(width * apex, height));
       }
       case Regular(int sides) -> {
-        Ask.count("the sides of a regular panel", sides, 3, 64, site);
+        Ask.count("the sides of a regular panel", sides, Ask.FEWEST_SIDES, Ask.MOST_SIDES, site);
         double radius = width / 2 / Math.sin(Math.PI / sides);
         double first = -Math.PI / 2 - Math.PI / sides;
         Polygon2 about = Polygon2.regular(Vec2.ZERO, sides, radius, first);

@@ -32,7 +32,7 @@ public final class WrapDraft {
   /** Words that choose columns. */
   public static final List<String> COLUMN_WORDS = List.of("even", "odd", "all");
 
-  static final int MOST_COLUMNS = 64;
+  static final int MOST_COLUMNS = Ask.MOST_SIDES;
   static final int MOST_ROWS = 24;
   static final double USUAL_BEVEL = 45;
 
@@ -55,7 +55,7 @@ public final class WrapDraft {
     this.rows = List.copyOf(rows);
     this.site = site;
     this.seamSite = site;
-    Ask.count("the number of columns", widths.size(), 3, MOST_COLUMNS, site);
+    Ask.count("the number of columns", widths.size(), Ask.FEWEST_SIDES, MOST_COLUMNS, site);
     Ask.count("the number of rows", rows.size(), 1, MOST_ROWS, site);
     widths.forEach(w -> Ask.length("a column's width", w, site));
     rows.forEach(r -> Ask.length("the height of row \"" + r.name() + "\"", r.height(), site));
@@ -74,7 +74,7 @@ public final class WrapDraft {
    * @param rows 1 to 24, bottom to top; see {@link WrapRow#usual}
    */
   public static WrapDraft equal(int columns, double width, List<WrapRow> rows, Site site) {
-    Ask.count("the number of columns", columns, 3, MOST_COLUMNS, site);
+    Ask.count("the number of columns", columns, Ask.FEWEST_SIDES, MOST_COLUMNS, site);
     return new WrapDraft(IntStream.range(0, columns).mapToObj(_ -> width).toList(), rows, site);
   }
 

@@ -6,6 +6,7 @@ import static facetwright.script.api.Arg.usual;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.message.Message;
+import facetwright.net.Ask;
 import facetwright.net.NetException;
 import facetwright.net.Shapes;
 import facetwright.script.sandbox.CallException;
@@ -27,7 +28,10 @@ public sealed interface WindowShape {
             "border", Kinds.length(), "card left all round, for a window of the panel's own shape"),
         optional("width", Kinds.length(), "width of a rectangle"),
         optional("height", Kinds.length(), "height of a rectangle"),
-        optional("sides", Kinds.count(3, 64), "for a shape with equal sides: how many"),
+        optional(
+            "sides",
+            Kinds.count(Ask.FEWEST_SIDES, Ask.MOST_SIDES),
+            "for a shape with equal sides: how many"),
         optional(
             "across",
             Kinds.length(),

@@ -5,6 +5,7 @@ import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
 import facetwright.geom.Vec2;
+import facetwright.net.Ask;
 import facetwright.net.FoldAngle;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
@@ -46,7 +47,9 @@ final class PanelWords {
     Arg<String> name = needed("name", Kinds.text(), "what the maker calls it");
     Arg<Double> width = optional("width", Kinds.length(), "width of a rectangle");
     Arg<Double> height = optional("height", Kinds.length(), "height of a rectangle");
-    Arg<Integer> sides = optional("sides", Kinds.count(3, 64), "for equal sides: how many");
+    Arg<Integer> sides =
+        optional(
+            "sides", Kinds.count(Ask.FEWEST_SIDES, Ask.MOST_SIDES), "for equal sides: how many");
     Arg<Double> side = optional("side", Kinds.length(), "for equal sides: their length");
     Arg<List<Vec2>> corners =
         optional(
@@ -136,7 +139,10 @@ final class PanelWords {
             Kinds.number(-2, 3),
             "makes it a triangle: where its tip stands, 0 left end, 0.5 middle, 1 right end");
     Arg<Integer> sides =
-        optional("sides", Kinds.count(3, 64), "makes it a panel with so many equal sides");
+        optional(
+            "sides",
+            Kinds.count(Ask.FEWEST_SIDES, Ask.MOST_SIDES),
+            "makes it a panel with so many equal sides");
     Arg<List<Vec2>> corners =
         optional(
             "corners",

@@ -7,6 +7,7 @@ import facetwright.form.Form;
 import facetwright.form.make.Solids;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
+import facetwright.net.Ask;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Call;
 import facetwright.script.api.Fn;
@@ -20,7 +21,7 @@ import java.util.List;
 /** The words that make a form. */
 final class SolidWords {
   private static final Arg<Integer> SIDES =
-      needed("sides", Kinds.count(3, 64), "how many sides it has round");
+      needed("sides", Kinds.count(Ask.FEWEST_SIDES, Ask.MOST_SIDES), "how many sides it has round");
   private static final Arg<Double> SIDE =
       optional("side", Kinds.length(), "length of one edge of the base; give this or radius");
   private static final Arg<Double> RADIUS =

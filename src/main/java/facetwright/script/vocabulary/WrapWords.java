@@ -4,6 +4,7 @@ import static facetwright.script.api.Arg.needed;
 import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
+import facetwright.net.Ask;
 import facetwright.net.wrap.CellSelection;
 import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
@@ -42,10 +43,17 @@ final class WrapWords {
   }
 
   private static Fn<Session> wrap() {
-    Arg<Integer> columns = optional("columns", Kinds.count(3, 64), "how many equal columns round");
+    Arg<Integer> columns =
+        optional(
+            "columns",
+            Kinds.count(Ask.FEWEST_SIDES, Ask.MOST_SIDES),
+            "how many equal columns round");
     Arg<Double> width = optional("width", Kinds.length(), "width of each column");
     Arg<List<Double>> widths =
-        optional("widths", Kinds.list(Kinds.length(), 3, 64), "instead: each column's own width");
+        optional(
+            "widths",
+            Kinds.list(Kinds.length(), Ask.FEWEST_SIDES, Ask.MOST_SIDES),
+            "instead: each column's own width");
     Arg<List<Double>> rows =
         needed("rows", Kinds.list(Kinds.length(), 1, 24), "the rows' heights, bottom to top");
     Arg<List<String>> names =
@@ -133,7 +141,9 @@ final class WrapWords {
     Kind<Which> kind =
         Kinds.either(
             Kinds.map(Kinds.text(WrapDraft.COLUMN_WORDS), w -> new Which(w, null, true)),
-            Kinds.map(Kinds.list(Kinds.count(1, 64), 1, 64), n -> new Which(null, n, true)));
+            Kinds.map(
+                Kinds.list(Kinds.count(1, Ask.MOST_SIDES), 1, Ask.MOST_SIDES),
+                n -> new Which(null, n, true)));
     Arg<Which> which =
         needed("which", kind, "\"even\", \"odd\", \"all\", or numbers such as [1, 4]");
     return Fn.<T>named("columns")
