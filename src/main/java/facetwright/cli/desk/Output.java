@@ -45,6 +45,10 @@ public final class Output {
     Optional<Path> kept = into.write(files);
     say(folder, files, words);
     sayKept(kept, words);
+    String earlier = into.ofEarlier(files);
+    if (words != null && !earlier.isEmpty()) {
+      words.println(earlier);
+    }
     return kept;
   }
 

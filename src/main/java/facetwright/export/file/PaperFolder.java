@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,6 +68,41 @@ public final class PaperFolder {
       return now.equals(digest(next)) || (design + " " + now).equals(known.get(name));
     } catch (IOException e) {
       return false;
+    }
+  }
+
+  /**
+   * This design's own papers of an earlier making that lie there still, as it wrote them, and are
+   * none of these: they may show it as it was.
+   */
+  public List<String> earlier(SequencedMap<String, byte[]> files) {
+    List<String> left = new ArrayList<>();
+    record()
+        .forEach(
+            (name, whose) -> {
+              if (!files.containsKey(name) && whose.equals(design + " " + onDisk(name))) {
+                left.add(name);
+              }
+            });
+    return left;
+  }
+
+  /** Tells of papers left from an earlier making, in a sentence; empty where there are none. */
+  public String ofEarlier(SequencedMap<String, byte[]> files) {
+    List<String> left = earlier(files);
+    return left.isEmpty()
+        ? ""
+        : "From an earlier making, not made anew, and maybe of another shape: "
+            + String.join(", ", left)
+            + ".";
+  }
+
+  private String onDisk(String name) {
+    try {
+      Path place = folder.resolve(name);
+      return Files.isRegularFile(place) ? digest(Files.readAllBytes(place)) : "";
+    } catch (IOException e) {
+      return "";
     }
   }
 

@@ -104,12 +104,14 @@ final class IntoFolder {
     String outcome;
     try {
       Optional<Path> kept = into.write(files);
+      String earlier = into.ofEarlier(files);
       outcome =
           "Saved to "
               + folder
               + ": "
               + String.join(", ", files.sequencedKeySet())
-              + kept.map(place -> ". What stood there is kept in " + place).orElse("");
+              + kept.map(place -> ". What stood there is kept in " + place).orElse("")
+              + (earlier.isEmpty() ? "" : ". " + earlier);
     } catch (ExportException e) {
       outcome = "✕ " + e.getMessage();
     }

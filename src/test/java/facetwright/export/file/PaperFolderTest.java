@@ -38,6 +38,24 @@ class PaperFolderTest {
     assertThat(folder.resolve("a.pdf")).hasContent("2");
   }
 
+  /** Papers of a former shape among the new ones are told of: only its own, as it wrote them. */
+  @Test
+  void whatIsLeftOfAnEarlierMakingIsTold() throws Exception {
+    PaperFolder gull = of("Gull", "gull.js");
+    gull.write(files("1", "a.pdf", "layout.pdf", "drawn.pdf", "gone.pdf"));
+    of("Tern", "tern.js").write(files("1", "tern.pdf"));
+    Files.writeString(folder.resolve("old.pdf"), "unknown");
+    Files.writeString(folder.resolve("drawn.pdf"), "drawn over");
+    Files.delete(folder.resolve("gone.pdf"));
+    assertThat(gull.ofEarlier(files("1", "a.pdf", "layout.pdf"))).isEmpty();
+    gull.write(files("2", "a.pdf"));
+    assertThat(gull.earlier(files("2", "a.pdf"))).containsExactly("layout.pdf");
+    assertThat(gull.ofEarlier(files("2", "a.pdf"))).endsWith("of another shape: layout.pdf.");
+    assertThat(folder.resolve("layout.pdf")).as("it is left alone").hasContent("1");
+    gull.write(files("3", "layout.pdf", "a.pdf"));
+    assertThat(gull.earlier(files("3", "layout.pdf", "a.pdf"))).isEmpty();
+  }
+
   @Test
   void allElseIsOthers() throws Exception {
     Files.writeString(folder.resolve("old.pdf"), "unknown");
