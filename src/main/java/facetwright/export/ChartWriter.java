@@ -16,13 +16,19 @@ public final class ChartWriter implements Exporter {
     return "chart.pdf";
   }
 
-  /** The pages, for the ruler of the order. */
-  public static List<Drawing> pages(Job job) {
-    return ChartPages.of(job.title(), job.order(), job.laid());
+  @Override
+  public String name() {
+    return "Score chart";
   }
 
   @Override
-  public byte[] write(Job job) {
-    return PdfWriter.write(job.title(), job.author(), pages(job));
+  public String use() {
+    return "What to score, mark and cut, step by step, with measures for your ruler.";
+  }
+
+  /** The pages, for the ruler of the order. */
+  @Override
+  public List<Drawing> pages(Job job) {
+    return ChartPages.of(job.title(), job.order(), job.laid());
   }
 }

@@ -20,22 +20,33 @@ public final class CutsWriter implements Exporter {
   }
 
   @Override
+  public String name() {
+    return "Cutting the layers";
+  }
+
+  @Override
+  public String use() {
+    return "How to cut the decorative layers with a trimmer, cut by cut.";
+  }
+
+  @Override
+  public String when() {
+    return "where the design has layers";
+  }
+
+  @Override
   public boolean adds(Job job) {
     return !job.laid().net().layers().isEmpty();
   }
 
   /** The pages: of guides only, where nothing is left to cut. */
-  public static List<Drawing> pages(Job job) {
+  @Override
+  public List<Drawing> pages(Job job) {
     Works works = GuidesWriter.works(job);
     List<Drawing> pages = new ArrayList<>(CutPages.of(job.title(), job.order(), works));
     if (pages.isEmpty()) {
       pages.addAll(GuidePages.of(job.title(), job.order(), job.laid().net(), works));
     }
     return pages;
-  }
-
-  @Override
-  public byte[] write(Job job) {
-    return PdfWriter.write(job.title(), job.author(), pages(job));
   }
 }

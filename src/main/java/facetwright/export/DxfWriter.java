@@ -34,6 +34,16 @@ final class DxfWriter implements Exporter {
   }
 
   @Override
+  public String name() {
+    return "Cutting file (DXF)";
+  }
+
+  @Override
+  public String use() {
+    return "Cuts and scores on layers of their own, for a cutting machine.";
+  }
+
+  @Override
   public byte[] write(Job job) {
     Laid laid = job.laid();
     List<Mark> marks = new ArrayList<>();

@@ -1,15 +1,41 @@
 package facetwright.export;
 
+import facetwright.draw.Drawing;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.SequencedMap;
 
-/** Writes one file format. */
+/**
+ * One thing that is written of a design, a paper or a model. All that is told of it anywhere, in
+ * the window's list, in help and in the docs, it says itself.
+ */
 public interface Exporter {
-  /** The short name of the format, such as "pdf". */
+  /** The short name by which it is asked for, such as "pdf". */
   String format();
 
   /** The usual name of the file, such as "template.pdf". */
   String fileName();
+
+  /** What a maker calls it, such as "Template". */
+  String name();
+
+  /** What a maker calls it where it is made for this job. */
+  default String name(Job job) {
+    return name();
+  }
+
+  /** What it is good for, in a sentence. */
+  String use();
+
+  /** When it tells more than others do, such as "where the design has layers"; "" for always. */
+  default String when() {
+    return "";
+  }
+
+  /** Whether it is made without being asked for by name, where it adds something. */
+  default boolean isUsual() {
+    return true;
+  }
 
   /**
    * Whether it tells more of this job than other formats do; asked for by name it is made anyway.
@@ -18,8 +44,24 @@ public interface Exporter {
     return true;
   }
 
-  /** The bytes of the (first) file; the same job gives the same bytes. */
-  byte[] write(Job job);
+  /**
+   * The pages to look at and to print; empty where it is only a file.
+   *
+   * @throws facetwright.export.file.ExportException when it can't be made of this job
+   */
+  default List<Drawing> pages(Job job) {
+    return List.of();
+  }
+
+  /**
+   * The bytes of the (first) file; the same job gives the same bytes. What has pages is a document
+   * of them.
+   *
+   * @throws facetwright.export.file.ExportException when it can't be made of this job
+   */
+  default byte[] write(Job job) {
+    return PdfWriter.write(job.title(), job.author(), pages(job));
+  }
 
   /** Every file of the format by name; more than one only where a format holds one page a file. */
   default SequencedMap<String, byte[]> files(Job job) {

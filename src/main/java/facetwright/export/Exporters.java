@@ -14,6 +14,7 @@ public final class Exporters {
     for (Exporter e :
         List.of(
             new PdfWriter(),
+            new RingWriter(),
             new TilesWriter(),
             new LayoutWriter(),
             new CutsWriter(),

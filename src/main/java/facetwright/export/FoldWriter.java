@@ -34,6 +34,16 @@ final class FoldWriter implements Exporter {
   }
 
   @Override
+  public String name() {
+    return "Net and folded form (FOLD)";
+  }
+
+  @Override
+  public String use() {
+    return "The flat net and the folded form, for programs that read the open FOLD format.";
+  }
+
+  @Override
   public byte[] write(Job job) {
     return JsonText.dense(json -> write(json, job)).getBytes(StandardCharsets.UTF_8);
   }

@@ -18,25 +18,28 @@ public final class GuidesWriter implements Exporter {
     return "guides.pdf";
   }
 
+  @Override
+  public String name() {
+    return "Shopping list and guides";
+  }
+
+  @Override
+  public String use() {
+    return "What to buy, and punch guides and tick strips at true size.";
+  }
+
   /** Everything reckoned for the order, on the usual sheets of layer paper. */
   static Works works(Job job) {
     try {
       return job.works();
     } catch (IllegalArgumentException e) {
       throw new ExportException(
-          e.getMessage()
-              + " The other papers can be made with --only; facetwright layers takes"
-              + " --paper.",
-          e);
+          e.getMessage() + " Plan the layers for a larger sheet of that paper.", e);
     }
   }
 
-  public static List<Drawing> pages(Job job) {
-    return GuidePages.of(job.title(), job.order(), job.laid().net(), works(job));
-  }
-
   @Override
-  public byte[] write(Job job) {
-    return PdfWriter.write(job.title(), job.author(), pages(job));
+  public List<Drawing> pages(Job job) {
+    return GuidePages.of(job.title(), job.order(), job.laid().net(), works(job));
   }
 }

@@ -17,8 +17,19 @@ public final class HandoutWriter implements Exporter {
     return "handout.pdf";
   }
 
+  @Override
+  public String name() {
+    return "Handout";
+  }
+
+  @Override
+  public String use() {
+    return "Everything a learner needs, in order, with pictures of each step.";
+  }
+
   /** The pages, the templates at the end. */
-  public static List<Drawing> pages(Job job) {
+  @Override
+  public List<Drawing> pages(Job job) {
     HandoutContent content = job.handout();
     List<Drawing> pages =
         new ArrayList<>(
@@ -29,10 +40,5 @@ public final class HandoutWriter implements Exporter {
                 content.templates().size()));
     pages.addAll(content.templates());
     return pages;
-  }
-
-  @Override
-  public byte[] write(Job job) {
-    return PdfWriter.write(job.title(), job.author(), pages(job));
   }
 }

@@ -50,6 +50,16 @@ final class HtmlWriter implements Exporter {
   }
 
   @Override
+  public String name() {
+    return "Handout as a web page";
+  }
+
+  @Override
+  public String use() {
+    return "The same for a screen, with a folded view that opens and turns.";
+  }
+
+  @Override
   public byte[] write(Job job) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {

@@ -16,18 +16,29 @@ public final class LayoutWriter implements Exporter {
     return "layout.pdf";
   }
 
+  @Override
+  public String name() {
+    return "Several from one sheet";
+  }
+
+  @Override
+  public String use() {
+    return "As many as one sheet gives: how they lie, and the sheet at true size.";
+  }
+
+  @Override
+  public String when() {
+    return "where a sheet gives more than one";
+  }
+
   /** Where a sheet gives one only, the template shows it. */
   @Override
   public boolean adds(Job job) {
     return job.copies().count() > 1;
   }
 
-  public static List<Drawing> pages(Job job) {
-    return CopyPages.of(job.title(), job.order(), job.laid(), job.copies());
-  }
-
   @Override
-  public byte[] write(Job job) {
-    return PdfWriter.write(job.title(), job.author(), pages(job));
+  public List<Drawing> pages(Job job) {
+    return CopyPages.of(job.title(), job.order(), job.laid(), job.copies());
   }
 }

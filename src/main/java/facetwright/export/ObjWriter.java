@@ -26,6 +26,16 @@ final class ObjWriter implements Exporter {
   }
 
   @Override
+  public String name() {
+    return "Folded model (OBJ)";
+  }
+
+  @Override
+  public String use() {
+    return "The folded form in space, for a 3D program.";
+  }
+
+  @Override
   public byte[] write(Job job) {
     Net net = job.laid().net();
     FoldedMesh mesh = job.mesh(FoldedMesh.all(net));

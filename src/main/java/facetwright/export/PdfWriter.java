@@ -52,8 +52,18 @@ public final class PdfWriter implements Exporter {
   }
 
   @Override
-  public byte[] write(Job job) {
-    return write(job.title(), job.author(), job.templates());
+  public String name() {
+    return "Template";
+  }
+
+  @Override
+  public String use() {
+    return "The net at true size, one page a sheet, with a check ruler.";
+  }
+
+  @Override
+  public List<Drawing> pages(Job job) {
+    return job.templates();
   }
 
   /** Any pages as a document. */

@@ -13,10 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * All pieces of the order seated in a ring: how it is put together and what it takes. It is asked
- * for by itself and not among {@link Exporters#all}, for most orders are not for a ring.
- */
+/** All pieces of the order seated in a ring: how it is put together and what it takes. */
 public final class RingWriter implements Exporter {
   @Override
   public String format() {
@@ -26,6 +23,32 @@ public final class RingWriter implements Exporter {
   @Override
   public String fileName() {
     return "ring.pdf";
+  }
+
+  @Override
+  public String name() {
+    return "Ring";
+  }
+
+  @Override
+  public String use() {
+    return "All pieces side by side in a circle: which facets meet, and what it takes.";
+  }
+
+  @Override
+  public String when() {
+    return "where so many pieces can be seated in one";
+  }
+
+  @Override
+  public String name(Job job) {
+    return "Ring of " + job.order().copies();
+  }
+
+  /** Most orders are not for a ring. */
+  @Override
+  public boolean isUsual() {
+    return false;
   }
 
   /** Whether so many pieces can be seated in a ring. */
@@ -39,7 +62,8 @@ public final class RingWriter implements Exporter {
    *
    * @throws ExportException when so many pieces can't be seated in a ring
    */
-  public static List<Drawing> pages(Job job) {
+  @Override
+  public List<Drawing> pages(Job job) {
     RingPlan plan =
         best(job)
             .orElseThrow(
@@ -77,10 +101,5 @@ public final class RingWriter implements Exporter {
     return count < Rings.LEAST || count > Rings.MOST || !job.isSolved()
         ? Optional.empty()
         : Rings.of(job.laid().net(), job.form()).plans(count).stream().findFirst();
-  }
-
-  @Override
-  public byte[] write(Job job) {
-    return PdfWriter.write(job.title(), job.author(), pages(job));
   }
 }

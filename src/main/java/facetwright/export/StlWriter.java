@@ -27,6 +27,16 @@ final class StlWriter implements Exporter {
   }
 
   @Override
+  public String name() {
+    return "Folded model (STL)";
+  }
+
+  @Override
+  public String use() {
+    return "The folded form in space, for a 3D program.";
+  }
+
+  @Override
   public byte[] write(Job job) {
     FoldedMesh mesh = job.mesh(panels(job));
     List<int[]> triangles = mesh.parts().stream().flatMap(p -> p.triangles().stream()).toList();

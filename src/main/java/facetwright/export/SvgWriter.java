@@ -35,6 +35,16 @@ public final class SvgWriter implements Exporter {
   }
 
   @Override
+  public String name() {
+    return "Template as SVG";
+  }
+
+  @Override
+  public String use() {
+    return "The template's pages for a drawing program or a cutting machine.";
+  }
+
+  @Override
   public byte[] write(Job job) {
     return write(job.title(), job.templates().getFirst());
   }

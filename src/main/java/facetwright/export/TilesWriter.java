@@ -16,13 +16,27 @@ final class TilesWriter implements Exporter {
   }
 
   @Override
+  public String name() {
+    return "Template over pages";
+  }
+
+  @Override
+  public String use() {
+    return "The net at true size over pages that your printer takes, to be joined.";
+  }
+
+  @Override
+  public String when() {
+    return "where the sheet is larger than the printer's page";
+  }
+
+  @Override
   public boolean adds(Job job) {
     return job.isTiled();
   }
 
   @Override
-  public byte[] write(Job job) {
-    List<Drawing> pages = adds(job) ? job.tiles() : job.templates();
-    return PdfWriter.write(job.title(), job.author(), pages);
+  public List<Drawing> pages(Job job) {
+    return adds(job) ? job.tiles() : job.templates();
   }
 }

@@ -7,6 +7,8 @@ import java.io.ByteArrayInputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Map;
 import java.util.SequencedMap;
@@ -18,19 +20,21 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What every exporter promises. */
 class ExporterContractTest {
+  /** Those made of every job. */
   static Collection<Exporter> exporters() {
-    return Exporters.all().values();
+    return Exporters.all().values().stream().filter(Exporter::isUsual).toList();
   }
 
   @Test
   void namesEachFormatOnce() {
     assertThat(Exporters.all().keySet())
         .containsExactly(
-            "pdf", "tiles", "layout", "layers", "guides", "handout", "html", "chart", "svg", "dxf",
-            "fold", "obj", "stl");
+            "pdf", "ring", "tiles", "layout", "layers", "guides", "handout", "html", "chart", "svg",
+            "dxf", "fold", "obj", "stl");
     assertThat(Exporters.all().values().stream().map(Exporter::fileName))
         .containsExactly(
             "template.pdf",
+            "ring.pdf",
             "template-tiles.pdf",
             "layout.pdf",
             "layers.pdf",
@@ -43,6 +47,39 @@ class ExporterContractTest {
             "net.fold",
             "folded.obj",
             "folded.stl");
+  }
+
+  /** The list in the window, help and docs have their words from here. */
+  @Test
+  void saysWhatItIsInWordsAndTheDocsSayTheSame() throws Exception {
+    String docs = Files.readString(Path.of("docs/papers.md"));
+    for (Exporter e : Exporters.all().values()) {
+      assertThat(e.name()).as(e.format()).matches("[A-Z].{2,}[^.]");
+      assertThat(e.use()).as(e.format()).matches("[A-Z].{20,}\\.");
+      assertThat(e.when()).as(e.format()).matches("|where .{8,}[^.]");
+      assertThat(docs)
+          .contains(
+              "| `%s` | `%s` | %s | %s%s |"
+                  .formatted(
+                      e.fileName(),
+                      e.format(),
+                      e.name(),
+                      e.use(),
+                      e.when().isEmpty() ? "" : " Made " + e.when() + "."));
+    }
+    assertThat(Exporters.all().values().stream().map(Exporter::name)).doesNotHaveDuplicates();
+  }
+
+  /** Pages to look at are the pages of the document. */
+  @ParameterizedTest
+  @MethodSource("exporters")
+  void pagesAreThoseOfTheDocument(Exporter exporter) throws Exception {
+    Job job = Papers.job("Kite box", Papers.tray(60, 20), Papers.A4);
+    if (exporter.fileName().endsWith(".pdf")) {
+      assertThat(PdfReading.of(exporter.write(job))).hasSameSizeAs(exporter.pages(job));
+    } else {
+      assertThat(exporter.pages(job)).isEmpty();
+    }
   }
 
   @ParameterizedTest

@@ -90,18 +90,19 @@ class ManyHolesTest {
   @Test
   void guidesArePunchedThroughTheTemplate() {
     assertThat(words(pricked(24))).contains("Punch guide, hole 1.5 mm across");
-    assertThat(GuidesWriter.pages(pricked(500)).size()).isLessThan(4);
+    assertThat(new GuidesWriter().pages(pricked(500)).size()).isLessThan(4);
     assertThat(words(pricked(500)))
         .contains("different punch guides, more than are worth")
         .doesNotContain("Punch guide, hole");
   }
 
   private static String words(Job job) {
-    return GuidesWriter.pages(job).stream()
-        .flatMap(page -> page.marks().stream())
-        .filter(Mark.Text.class::isInstance)
-        .map(m -> ((Mark.Text) m).content())
-        .collect(Collectors.joining(" "));
+    return new GuidesWriter()
+        .pages(job).stream()
+            .flatMap(page -> page.marks().stream())
+            .filter(Mark.Text.class::isInstance)
+            .map(m -> ((Mark.Text) m).content())
+            .collect(Collectors.joining(" "));
   }
 
   /** What several papers of one job show is drawn for the first of them only. */

@@ -74,8 +74,7 @@ class OrderHoldsTest {
   }
 
   private static Stream<Exporter> exporters(Job job) {
-    return Stream.concat(Stream.of(new RingWriter()), Exporters.all().values().stream())
-        .filter(e -> e.adds(job));
+    return Exporters.all().values().stream().filter(e -> e.adds(job));
   }
 
   /** Templates follow their sheet at true size; every other page is the printer's. */

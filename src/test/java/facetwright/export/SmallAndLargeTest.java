@@ -60,8 +60,8 @@ class SmallAndLargeTest {
   @CsvSource({"1, 200", "2, 200", "5, 200", "12, 200", "30, 200", "300, 1500", "900, 4000"})
   void wordsLieApartOnTheirPage(double edge, double sheet) throws Exception {
     Job job = box(edge, sheet);
-    List<Drawing> pages = new ArrayList<>(HandoutWriter.pages(job));
-    pages.addAll(ChartWriter.pages(job));
+    List<Drawing> pages = new ArrayList<>(new HandoutWriter().pages(job));
+    pages.addAll(new ChartWriter().pages(job));
     assertThat(pages).hasSizeLessThan(40);
     for (Drawing page : pages) {
       List<Mark.Text> words = words(page);
@@ -83,7 +83,7 @@ class SmallAndLargeTest {
   @ParameterizedTest
   @ValueSource(doubles = {0.7, 1, 2})
   void itSaysHowMuchLargerThanLife(double edge) throws Exception {
-    Drawing page = ChartWriter.pages(box(edge, 200)).getFirst();
+    Drawing page = new ChartWriter().pages(box(edge, 200)).getFirst();
     Matcher told =
         words(page).stream()
             .map(t -> ENLARGED.matcher(t.content()))
@@ -106,7 +106,7 @@ class SmallAndLargeTest {
 
   @Test
   void usualThingsAreNotEnlarged() throws Exception {
-    List<Drawing> pages = new ArrayList<>(HandoutWriter.pages(box(40, 200)));
+    List<Drawing> pages = new ArrayList<>(new HandoutWriter().pages(box(40, 200)));
     assertThat(pages.stream().flatMap(p -> words(p).stream()).map(Mark.Text::content))
         .noneMatch(w -> ENLARGED.matcher(w).find());
   }
@@ -116,11 +116,11 @@ class SmallAndLargeTest {
   void aHugeTemplateIsNotInTheHandout() throws Exception {
     Job job = box(900, 4000);
     assertThat(job.tiles()).hasSizeGreaterThan(90);
-    List<Drawing> pages = HandoutWriter.pages(job);
+    List<Drawing> pages = new HandoutWriter().pages(job);
     assertThat(pages).hasSizeLessThan(10);
     String key = String.join(" ", words(pages.getLast()).stream().map(Mark.Text::content).toList());
     assertThat(key).contains("over 94 pages of A4").contains("template-tiles.pdf");
-    List<Drawing> few = HandoutWriter.pages(box(200, 900));
+    List<Drawing> few = new HandoutWriter().pages(box(200, 900));
     assertThat(few).hasSizeBetween(12, 40);
   }
 }

@@ -11,6 +11,7 @@ import facetwright.cli.desk.Report;
 import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.CheckJson;
 import facetwright.cli.json.Json;
+import facetwright.export.Exporters;
 import facetwright.json.JsonText;
 import facetwright.script.design.Design;
 import java.io.PrintWriter;
@@ -57,11 +58,14 @@ public final class MakeCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  /** The formats by name, for help. */
+  /** The formats by name and what a maker calls them, for help. */
   static final class Formats implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {
-      return PapersFor.formats().iterator();
+      return Exporters.all().sequencedValues().stream()
+          .map(
+              e -> e.format() + " (" + e.name() + (e.when().isEmpty() ? "" : ", " + e.when()) + ")")
+          .iterator();
     }
   }
 

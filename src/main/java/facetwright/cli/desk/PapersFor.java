@@ -3,6 +3,7 @@ package facetwright.cli.desk;
 import facetwright.export.Exporter;
 import facetwright.export.Exporters;
 import facetwright.export.Job;
+import facetwright.export.file.ExportException;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import java.util.Collection;
@@ -51,11 +52,21 @@ public final class PapersFor {
       Job job, Collection<String> asked, Progress progress) {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
     for (Exporter exporter : Exporters.all().sequencedValues()) {
-      if (asked.isEmpty() ? adds(exporter, job, progress) : asked.contains(exporter.format())) {
-        files.putAll(progress.during("Drawing " + exporter.fileName(), () -> exporter.files(job)));
+      if (asked.isEmpty()
+          ? exporter.isUsual() && adds(exporter, job, progress)
+          : asked.contains(exporter.format())) {
+        files.putAll(progress.during("Drawing " + exporter.fileName(), () -> files(exporter, job)));
       }
     }
     return files;
+  }
+
+  private static SequencedMap<String, byte[]> files(Exporter exporter, Job job) {
+    try {
+      return exporter.files(job);
+    } catch (ExportException e) {
+      throw new ExportException(e.getMessage() + " The other papers can be made with --only.", e);
+    }
   }
 
   private static boolean adds(Exporter exporter, Job job, Progress progress) {

@@ -223,7 +223,7 @@ public final class PapersView extends BorderPane {
     work.pass();
     work.show(
         () -> {
-          List<Drawing> pages = paper.pages(job);
+          List<Drawing> pages = paper.exporter().pages(job);
           ui.execute(
               () -> {
                 if (job.equals(made)) {
