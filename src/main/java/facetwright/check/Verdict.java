@@ -2,6 +2,7 @@ package facetwright.check;
 
 import facetwright.check.closing.CauseRule;
 import facetwright.check.closing.FoldFlatRule;
+import facetwright.check.closing.Held;
 import facetwright.check.closing.SeamLengthsRule;
 import facetwright.check.finding.Mm;
 import facetwright.check.finding.Subject;
@@ -137,6 +138,9 @@ public final class Verdict {
   }
 
   private Message met(Collision c) {
+    if (c.held().isPresent()) {
+      return Held.words(c, subject::name);
+    }
     Message both = Message.of("%s and %s", subject.name(c.a()), subject.name(c.b()));
     return c.isInOnePlace()
         ? both.plus(" lie in one place, for the card runs round more than once")

@@ -63,6 +63,9 @@ public final class PanelThroughPanelRule implements Rule {
   }
 
   private static Message message(Subject subject, Collision c) {
+    if (c.held().isPresent()) {
+      return Message.of("When folded, %s.", Held.words(c, subject::named));
+    }
     if (c.isInOnePlace()) {
       return Message.of(
           "When folded, %s and %s lie in one place, and what is joined to them comes round so that"
@@ -79,6 +82,9 @@ public final class PanelThroughPanelRule implements Rule {
   }
 
   private static Message fix(Subject subject, Collision c) {
+    if (c.held().isPresent()) {
+      return Held.fix(subject, c);
+    }
     if (c.isInOnePlace()) {
       return Message.text(
           "The card runs round more than once: change the fold angles, so that they add up to 360°"

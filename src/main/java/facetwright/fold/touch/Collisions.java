@@ -17,10 +17,10 @@ import java.util.stream.IntStream;
  * each other. Windows and holes are open: what reaches through one without meeting card is clear.
  *
  * <p>What it does not detect: <em>layers</em> that lie in one plane but would have to change
- * places, as in a flat fold, but for those that come round to themselves; a panel that goes through
- * exactly along a score between two others, each of which it then only touches; a form or part that
- * lies wholly inside another; the thickness of the card; strips narrower than about twice the
- * tolerance.
+ * places, as in a flat fold, but for those that come round to themselves and those that senses and
+ * laps put between two others and through their crease; a panel that goes through exactly along a
+ * score between two others, each of which it then only touches; a form or part that lies wholly
+ * inside another; the thickness of the card; strips narrower than about twice the tolerance.
  */
 public final class Collisions {
   /** Reaching through by this much still counts as touching: 0.01 mm. */
@@ -60,8 +60,9 @@ public final class Collisions {
     List<BoxTree.Pair> pairs = pairs(placed, TOUCHING.mm(), counts);
     List<Collision> found = new ArrayList<>(passing(placed, pairs, TOUCHING));
     Interlock interlock = new Interlock(net, placed, TOUCHING.mm());
-    found.addAll(
-        interlock.among(pairs.stream().filter(p -> interlock.isLying(p.a(), p.b())).toList()));
+    List<BoxTree.Pair> lying = pairs.stream().filter(p -> interlock.isLying(p.a(), p.b())).toList();
+    found.addAll(interlock.among(lying));
+    found.addAll(Layers.through(net, placed, lying, TOUCHING.mm()));
     return List.copyOf(found);
   }
 

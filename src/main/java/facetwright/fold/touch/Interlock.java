@@ -22,7 +22,7 @@ import java.util.Set;
  * of several lie outside the next all round, as in a tube that runs round twice or three times,
  * none of them can be where it is.
  *
- * <p>What it does not detect: layers held between others, panels folded right over among them.
+ * <p>What it does not detect: layers held between others, which {@link Layers} looks for.
  */
 final class Interlock {
   /**
@@ -34,7 +34,7 @@ final class Interlock {
   /**
    * Of a plane's two sides that which this points to counts as above; no usual plane is along it.
    */
-  private static final Vec3 ASIDE = new Vec3(0.5377, 0.6191, 0.5721);
+  static final Vec3 ASIDE = new Vec3(0.5377, 0.6191, 0.5721);
 
   private final Net net;
   private final List<PosedPanel> placed;

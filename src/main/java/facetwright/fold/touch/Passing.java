@@ -3,6 +3,7 @@ package facetwright.fold.touch;
 import facetwright.geom.AngleTolerance;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec3;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -49,7 +50,7 @@ final class Passing {
     int longest = common.longest();
     double middle = (common.start(longest) + common.end(longest)) / 2;
     return Optional.of(
-        new Collision(a, b, depth, common.length(), place(one, two, cross, o, middle)));
+        new Collision(a, b, depth, common.length(), place(one, two, cross, o, middle), List.of()));
   }
 
   /** The point of both planes that lies so far along their line, counted from {@code o}. */

@@ -1,0 +1,112 @@
+package facetwright.fold.touch;
+
+import facetwright.geom.Planar;
+import facetwright.geom.Vec3;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/**
+ * A plane in which folded panels lie, with its own two directions, square to each other.
+ *
+ * @param origin a point of it
+ * @param x a direction in it, length 1
+ * @param y the other, length 1
+ */
+record Patch(Vec3 origin, Vec3 x, Vec3 y) {
+  /**
+   * Where a panel reaches across a line.
+   *
+   * @param left how far it reaches to the side of y, in mm
+   * @param right how far to the other
+   * @param length of the stretch, in mm
+   * @param middle of the stretch
+   */
+  record Across(double left, double right, double length, Vec3 middle) {}
+
+  static Patch of(PosedPanel panel) {
+    Vec3 along = panel.outline().get(1).minus(panel.anchor()).unit();
+    return new Patch(panel.anchor(), along, panel.normal().cross(along));
+  }
+
+  /** Whether panels of this plane share a place wider than this, in mm. */
+  boolean share(List<PosedPanel> panels, double by) {
+    Geometry common = polygon(panels.getFirst());
+    for (PosedPanel panel : panels.subList(1, panels.size())) {
+      Polygon next = polygon(panel);
+      if (!common.getEnvelopeInternal().intersects(next.getEnvelopeInternal())) {
+        return false;
+      }
+      common = OverlayNGRobust.overlay(common, next, OverlayNG.INTERSECTION);
+    }
+    return 2 * common.getArea() > by * common.getLength();
+  }
+
+  /**
+   * Where a panel reaches farthest across the line that begins at the origin and runs along x.
+   *
+   * @param length of the line, in mm
+   * @param by reaching across by no more than this is none, in mm
+   */
+  Optional<Across> across(double length, PosedPanel panel, double by) {
+    Polygon card = polygon(panel);
+    Envelope box = card.getEnvelopeInternal();
+    if (box.getMaxY() <= by || box.getMinY() >= -by) {
+      return Optional.empty();
+    }
+    Geometry met =
+        OverlayNGRobust.overlay(
+            Planar.factory()
+                .createLineString(
+                    new Coordinate[] {new Coordinate(0, 0), new Coordinate(length, 0)}),
+            card,
+            OverlayNG.INTERSECTION);
+    Optional<Across> most = Optional.empty();
+    for (int i = 0; i < met.getNumGeometries(); i++) {
+      Envelope part = met.getGeometryN(i).getEnvelopeInternal();
+      if (part.getWidth() <= by) {
+        continue;
+      }
+      double left = reach(card, part, box.getMaxY());
+      double right = reach(card, part, box.getMinY());
+      boolean is = left > by && right > by;
+      if (is && most.stream().allMatch(m -> Math.min(m.left, m.right) < Math.min(left, right))) {
+        Vec3 middle = origin.plus(x.times((part.getMinX() + part.getMaxX()) / 2));
+        most = Optional.of(new Across(left, right, part.getWidth(), middle));
+      }
+    }
+    return most;
+  }
+
+  /** How far card reaches to one side of the line, over a stretch of it. */
+  private static double reach(Polygon card, Envelope part, double far) {
+    Geometry side =
+        Planar.factory()
+            .toGeometry(
+                new Envelope(part.getMinX(), part.getMaxX(), Math.min(0, far), Math.max(0, far)));
+    Envelope there =
+        OverlayNGRobust.overlay(side, card, OverlayNG.INTERSECTION).getEnvelopeInternal();
+    return there.isNull() ? 0 : there.getHeight();
+  }
+
+  private Polygon polygon(PosedPanel panel) {
+    List<LinearRing> rings = panel.rings().stream().map(this::ring).toList();
+    return Planar.factory()
+        .createPolygon(rings.getFirst(), rings.subList(1, rings.size()).toArray(LinearRing[]::new));
+  }
+
+  private LinearRing ring(List<Vec3> corners) {
+    Coordinate[] ring = new Coordinate[corners.size() + 1];
+    for (int i = 0; i <= corners.size(); i++) {
+      Vec3 at = corners.get(i % corners.size()).minus(origin);
+      ring[i] = new Coordinate(at.dot(x), at.dot(y));
+    }
+    return Planar.factory().createLinearRing(ring);
+  }
+}
