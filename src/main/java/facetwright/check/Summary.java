@@ -14,13 +14,13 @@ public final class Summary {
    * The words for a net on its sheets and the same net folded. Where the form is not solved, no
    * size is told, for none is known.
    *
-   * @param unit whose usual ruler sizes are read on
+   * @param unit whose usual ruler sizes are read on, with "about" where they lie between its marks
    */
   public static String of(Laid laid, FoldedForm folded, Unit unit) {
     String size =
         folded.closure() == Closure.NOT_SOLVED
             ? ""
-            : " Made, it is " + folded.measures().size(mm -> new Length(mm).read(unit)) + ".";
+            : " Made, it is " + folded.measures().size(mm -> new Length(mm).readAbout(unit)) + ".";
     return Verdict.of(laid, folded, unit) + size + " " + fits(laid);
   }
 

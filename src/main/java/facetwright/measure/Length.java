@@ -12,6 +12,9 @@ public record Length(double mm) implements Serializable {
   /** Written numbers have no more than nine places, which holds every 1/512 of an inch. */
   private static final double WRITTEN = 1e9;
 
+  /** Half of a tenth of a millimetre, and what rounding adds. */
+  private static final double NEAR = 0.0501;
+
   public Length {
     if (!Double.isFinite(mm)) {
       throw new IllegalArgumentException("a length needs a finite number, not " + mm);
@@ -50,6 +53,15 @@ public record Length(double mm) implements Serializable {
   /** As sizes are told in a unit: "120.1 mm", "4 3/4 in"; see {@link Ruler#forSizes}. */
   public String read(Unit unit) {
     return Ruler.forSizes(unit).read(this).text();
+  }
+
+  /**
+   * As {@link #read}, with "about" before it where it is further from that than a twentieth of a
+   * millimetre: a fraction looks exact, a tenth of a millimetre is never further.
+   */
+  public String readAbout(Unit unit) {
+    Ruler.Reading reading = Ruler.forSizes(unit).read(this);
+    return (Math.abs(reading.errorMm()) > NEAR ? "about " : "") + reading.text();
   }
 
   /** As {@link #text}, without the unit. */

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.geom.LengthTolerance;
 import java.io.IOException;
 import java.io.InputStream;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -153,6 +154,22 @@ class LengthTest {
     double mm = Ruler.forSizes(unit).divisionMm();
     assertThat(Ruler.atAGlance(unit).divisionMm()).isBetween(mm, 10 * mm);
     assertThat(Ruler.forSizes(unit).unit()).isEqualTo(unit);
+  }
+
+  /** A fraction that a length does not lie on is "about": 4.476 in is no 4 1/2 in. */
+  @Property(seed = "20261130")
+  void whatLiesBetweenTheMarksIsTheOnlyAbout(
+      @ForAll @DoubleRange(min = 0, max = 2000) double mm,
+      @ForAll @IntRange(min = 0, max = 500) int sixteenths) {
+    Length any = new Length(mm);
+    assertThat(any.readAbout(Unit.MM)).isEqualTo(any.read(Unit.MM));
+    double off = Math.abs(Math.rint(mm / 25.4 * 16) / 16 * 25.4 - mm);
+    Assume.that(Math.abs(off - 0.05) > 0.001);
+    assertThat(any.readAbout(Unit.INCH))
+        .isEqualTo((off > 0.05 ? "about " : "") + any.read(Unit.INCH));
+    Length marked = Length.of(sixteenths / 16.0, Unit.INCH);
+    assertThat(marked.readAbout(Unit.INCH)).isEqualTo(marked.read(Unit.INCH));
+    assertThat(Length.of(4.476, Unit.INCH).readAbout(Unit.INCH)).isEqualTo("about 4 1/2 in");
   }
 
   @Property(seed = "20261125")
