@@ -7,6 +7,7 @@ import facetwright.check.closing.SeamLengthsRule;
 import facetwright.check.finding.Mm;
 import facetwright.check.finding.Subject;
 import facetwright.check.fit.FitRule;
+import facetwright.check.fit.TabTooBigRule;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.JoinGap;
 import facetwright.fold.pose.Laps;
@@ -64,7 +65,9 @@ public final class Verdict {
   /** What of tabs, which can be cut otherwise, keeps a form that closes from being made. */
   private Optional<Message> withTab() {
     return worst()
-        .map(c -> Message.of("Can't be made as it stands: every join meets, but %s.", met(c)));
+        .map(this::met)
+        .or(() -> TabTooBigRule.words(subject))
+        .map(w -> Message.of("Can't be made as it stands: every join meets, but %s.", w));
   }
 
   private Message meets() {

@@ -30,6 +30,7 @@ public final class Looks {
           "seam-lengths",
           "short-wall",
           "panel-through-panel",
+          "tab-too-big",
           "fold-flat",
           "tear",
           "inside-out");

@@ -9,9 +9,12 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.message.Message;
 import facetwright.message.Value;
+import facetwright.net.Join;
 import facetwright.net.Opening;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -63,6 +66,24 @@ public final class TabTooBigRule implements Rule {
       }
     }
     return found;
+  }
+
+  /** Of the tabs that reach so far past their host that it can't be made the one that does most. */
+  public static Optional<Message> words(Subject subject) {
+    return Glued.of(subject).stream()
+        .filter(
+            g -> {
+              Join join = subject.net().joins().get(g.join());
+              return g.past(subject) - SeamLengthsRule.difference(subject, join) > FAR;
+            })
+        .max(Comparator.comparingDouble(g -> g.past(subject)))
+        .map(
+            g ->
+                Message.of(
+                    "%s reaches %s past the edge of %s",
+                    subject.name(g.tab()),
+                    Value.length(g.past(subject)),
+                    subject.name(g.host())));
   }
 
   private static Message room(Subject subject, Glued glued, Opening opening) {
