@@ -81,9 +81,7 @@ public final class TabTooBigRule implements Rule {
             g ->
                 Message.of(
                     "%s reaches %s past the edge of %s",
-                    subject.name(g.tab()),
-                    Value.length(g.past(subject)),
-                    subject.name(g.host())));
+                    subject.name(g.tab()), Value.length(g.past(subject)), subject.name(g.host())));
   }
 
   private static Message room(Subject subject, Glued glued, Opening opening) {
