@@ -29,7 +29,7 @@ class EffectTest {
   }
 
   private static List<String> words(Design before, Design after) {
-    return Effect.words(before, after, before != after);
+    return Effect.words(before, after, !before.equals(after));
   }
 
   @Test

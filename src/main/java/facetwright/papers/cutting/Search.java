@@ -106,8 +106,9 @@ final class Search {
   }
 
   private long grid(Paper paper, double width, double height) {
-    return (long) RoundOff.floor((paper.width() + kerf) / (width + kerf))
-        * (long) RoundOff.floor((paper.height() + kerf) / (height + kerf));
+    long across = (long) RoundOff.floor((paper.width() + kerf) / (width + kerf));
+    long up = (long) RoundOff.floor((paper.height() + kerf) / (height + kerf));
+    return across * up;
   }
 
   /** Looks for a way worth more than a sheet; false where there is none. */

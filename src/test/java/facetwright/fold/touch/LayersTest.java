@@ -25,6 +25,7 @@ class LayersTest {
   private static final FoldAngle RIGHT_OVER = FoldAngle.degrees(180);
 
   /** A strip of panels, its scores folded right over, and perhaps one panel lapped on another. */
+  @SuppressWarnings("ArrayRecordComponent") // Never compared.
   private record Strip(double[] lengths, boolean[] mountains, Optional<int[]> lap) {
     Net net() {
       Card card = new Card();
@@ -166,7 +167,7 @@ class LayersTest {
       boolean can = strip.canLie();
       boolean found = strip.isFound();
       boolean foldable = new Strip(strip.lengths, strip.mountains, Optional.empty()).canLie();
-      if (can || n == 3 && foldable && !strip.isLapOutside()) {
+      if (can || (n == 3 && foldable && !strip.isLapOutside())) {
         assertThat(found).as("%s", strip).isEqualTo(!can);
       }
       stuck += can ? 0 : 1;
