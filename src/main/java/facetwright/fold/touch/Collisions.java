@@ -62,7 +62,7 @@ public final class Collisions {
     Interlock interlock = new Interlock(net, placed, TOUCHING.mm());
     List<BoxTree.Pair> lying = pairs.stream().filter(p -> interlock.isLying(p.a(), p.b())).toList();
     found.addAll(interlock.among(lying));
-    found.addAll(Layers.through(net, placed, lying, TOUCHING.mm()));
+    found.addAll(Layers.through(net, placed, lying, Collision.HELD));
     return List.copyOf(found);
   }
 

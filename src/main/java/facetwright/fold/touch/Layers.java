@@ -53,6 +53,7 @@ final class Layers {
 
   /**
    * @param lying pairs of panels in one plane that touch or share a place
+   * @param by what overlaps or reaches across by no more, in mm, is not told from what touches
    */
   static List<Collision> through(
       Net net, List<PosedPanel> placed, List<BoxTree.Pair> lying, double by) {
