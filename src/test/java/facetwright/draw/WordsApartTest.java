@@ -8,6 +8,7 @@ import facetwright.draw.page.GuidePages;
 import facetwright.draw.page.HandoutPages;
 import facetwright.draw.picture.HandoutPictures;
 import facetwright.geom.Box2;
+import facetwright.measure.Ruler;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.handout.Handout;
@@ -93,7 +94,7 @@ class WordsApartTest {
   @ValueSource(strings = {"hex-favour-box", "beacon-dodecahedron", "twisted-tower"})
   void everyPointIsNumberedOnThePage(String name) throws Exception {
     Design d = design(name);
-    ScoreChart chart = ScoreChart.of(d.net(), ScoreChart.usualRuler(d.unit()));
+    ScoreChart chart = ScoreChart.of(d.net(), Ruler.usual(d.unit()));
     List<String> numbers =
         ChartPages.of(d.title(), Order.usual(d.unit()), d.laid()).stream()
             .flatMap(p -> level(p).stream())

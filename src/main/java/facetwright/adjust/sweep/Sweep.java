@@ -51,7 +51,7 @@ public record Sweep(Dial dial, Unit unit, List<Sample> steps) {
    */
   public static Sweep of(Dial dial, Unit unit, List<Double> values, Making making)
       throws ScriptException {
-    Ruler ruler = ScoreChart.usualRuler(unit);
+    Ruler ruler = Ruler.usual(unit);
     List<Sample> steps = new ArrayList<>();
     for (double value : values) {
       String typed = DialText.of(dial, value, unit);

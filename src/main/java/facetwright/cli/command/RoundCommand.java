@@ -19,7 +19,6 @@ import facetwright.measure.Length;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.papers.chart.Measure;
-import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.ToSet;
 import facetwright.script.WhatIf;
 import java.io.PrintWriter;
@@ -102,7 +101,7 @@ public final class RoundCommand implements Callable<Integer> {
         .filter(Rounding.Turn::isTurned)
         .forEach(t -> settings.put(t.knob().name(), t.typed(marks, unit)));
     String command =
-        marks.equals(ScoreChart.usualRuler(unit))
+        marks.equals(Ruler.usual(unit))
             ? Calls.make(design.path(), settings)
             : Calls.make(design.path(), settings, marks);
     PrintWriter print = spec.commandLine().getOut();

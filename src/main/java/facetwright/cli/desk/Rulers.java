@@ -2,7 +2,6 @@ package facetwright.cli.desk;
 
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
-import facetwright.papers.chart.ScoreChart;
 
 /** The ruler that a command is asked to measure by. */
 public final class Rulers {
@@ -11,7 +10,7 @@ public final class Rulers {
   /** The ruler that was asked for, or the usual one where nothing was written. */
   public static Ruler asked(String written, Unit unit) {
     if (written.isEmpty()) {
-      return ScoreChart.usualRuler(unit);
+      return Ruler.usual(unit);
     }
     try {
       return Ruler.parse(written, unit);

@@ -2,7 +2,6 @@ package facetwright.papers.chart;
 
 import facetwright.geom.Vec2;
 import facetwright.measure.Ruler;
-import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.pace.Pace;
 import facetwright.words.Count;
@@ -24,11 +23,6 @@ public record ScoreChart(List<PieceChart> pieces) {
 
   public ScoreChart {
     pieces = List.copyOf(pieces);
-  }
-
-  /** The ruler taken where nobody says which: 1/16 in for designs in inches, else 0.5 mm. */
-  public static Ruler usualRuler(Unit unit) {
-    return Ruler.usual(unit);
   }
 
   /** The chart for a net as it lies on its sheet. */
