@@ -9,7 +9,6 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.message.Message;
 import facetwright.message.Value;
-import facetwright.net.Join;
 import facetwright.net.Opening;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,13 +34,12 @@ public final class TabTooBigRule implements Rule {
     List<Finding> found = new ArrayList<>();
     for (Glued glued : Glued.of(subject)) {
       double past = glued.past(subject);
-      double uneven = SeamLengthsRule.difference(subject, subject.net().joins().get(glued.join()));
-      if (past > Glued.SHALLOW + uneven) {
+      if (past > Glued.SHALLOW + uneven(subject, glued)) {
         found.add(
             finding(
                 subject,
                 glued,
-                past - uneven > FAR ? Finding.Severity.ERROR : Finding.Severity.WARNING,
+                isFar(subject, glued) ? Finding.Severity.ERROR : Finding.Severity.WARNING,
                 Message.of(
                     "%s reaches %s past the edge of %s, under which it is glued.",
                     subject.name(glued.tab()), Value.length(past), subject.name(glued.host())),
@@ -68,14 +66,22 @@ public final class TabTooBigRule implements Rule {
     return found;
   }
 
+  /**
+   * Whether it reaches so far past its host, by more than unlike sides explain, that it can't be
+   * made.
+   */
+  private static boolean isFar(Subject subject, Glued glued) {
+    return glued.past(subject) - uneven(subject, glued) > FAR;
+  }
+
+  private static double uneven(Subject subject, Glued glued) {
+    return SeamLengthsRule.difference(subject, subject.net().joins().get(glued.join()));
+  }
+
   /** Of the tabs that reach so far past their host that it can't be made the one that does most. */
   public static Optional<Message> words(Subject subject) {
     return Glued.of(subject).stream()
-        .filter(
-            g -> {
-              Join join = subject.net().joins().get(g.join());
-              return g.past(subject) - SeamLengthsRule.difference(subject, join) > FAR;
-            })
+        .filter(g -> isFar(subject, g))
         .max(Comparator.comparingDouble(g -> g.past(subject)))
         .map(
             g ->
