@@ -14,7 +14,7 @@ public final class OnMarks {
    *
    * @param isTurned whether anything was turned, so that before is not after
    */
-  public static String words(ToSet before, ToSet after, Ruler ruler, boolean isTurned) {
+  public static String text(ToSet before, ToSet after, Ruler ruler, boolean isTurned) {
     int all = all(after);
     int on = on(after);
     String many =

@@ -88,13 +88,13 @@ record Divisions(Knob knob, double origin, double apart, Unit unit, Unit design,
       Optional<Ruler> ruler = Ruler.withMarks(new Length(apart * design.mm()).in(unit), unit);
       // Off the marks of a ruler, in the design's own unit.
       Unit told = ruler.isPresent() ? design : unit;
-      return onMark(ruler, length).orElseGet(() -> Knob.shown(length.in(told)) + told.symbol());
+      return onMark(ruler, length).orElseGet(() -> Knob.text(length.in(told)) + told.symbol());
     }
     return Optional.of(design)
         .filter(d -> knob.isLength() && d == Unit.INCH)
         .flatMap(d -> onMark(Ruler.withMarks(apart, d), length))
         .map(text -> text.replace(design.symbol(), ""))
-        .orElseGet(() -> Knob.shown(value));
+        .orElseGet(() -> Knob.text(value));
   }
 
   /** A ruler's mark as it is typed; empty off the marks or without a ruler. */

@@ -29,7 +29,7 @@ public record Knob(String name, boolean isLength, double now, double from, doubl
   }
 
   /** One of its values as messages show it, to a millionth. */
-  static String shown(double value) {
+  static String text(double value) {
     return Decimals.places(value, 6);
   }
 

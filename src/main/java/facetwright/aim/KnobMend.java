@@ -58,7 +58,7 @@ public record KnobMend(Knob knob, double value, String typed, Measured now, Meas
         if (value >= knob.from() - slack
             && value <= knob.to() + slack
             && alone.at(List.of(value)) instanceof Measured there) {
-          found.add(new KnobMend(knob, value, Knob.shown(value), now, there));
+          found.add(new KnobMend(knob, value, Knob.text(value), now, there));
         }
       }
     }

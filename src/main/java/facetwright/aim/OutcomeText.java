@@ -54,45 +54,45 @@ public final class OutcomeText {
                     s.knob().name()
                         + " is at its "
                         + (s.isUpper() ? "greatest (" : "least (")
-                        + shown(outcome, s)
+                        + text(outcome, s)
                         + ")")
             .toList();
     return ends.isEmpty() ? Optional.empty() : Optional.of(listed(ends) + ".");
   }
 
   /** Where a dial stops, as it would be typed: 3/4 for 0.75 in. */
-  private static String shown(Outcome outcome, Outcome.Stop stop) {
+  private static String text(Outcome outcome, Outcome.Stop stop) {
     return outcome.turns().stream()
         .filter(t -> t.knob().name().equals(stop.knob().name()))
         .filter(t -> Math.abs(t.value() - stop.value()) < RoundOff.PART)
         .findFirst()
-        .map(t -> told(t.typed()))
-        .orElse(Knob.shown(stop.value()));
+        .map(t -> text(t.typed()))
+        .orElse(Knob.text(stop.value()));
   }
 
   /** The knobs that move with their values, such as "wall 62.5 and side 28". */
   public static String settings(Outcome outcome) {
     List<String> moved =
         outcome.settings().entrySet().stream()
-            .map(e -> e.getKey() + " " + told(e.getValue()))
+            .map(e -> e.getKey() + " " + text(e.getValue()))
             .toList();
     return moved.isEmpty() ? "the dials as they are" : listed(moved);
   }
 
   private static String turn(Outcome.Turn turn) {
-    String from = turn.knob().name() + ": " + told(turn.was());
+    String from = turn.knob().name() + ": " + text(turn.was());
     if (!turn.isMoved()) {
       return from + ", stays";
     }
     boolean same = Math.abs(turn.exact() - turn.value()) < RoundOff.SOLVED;
     return from
         + " → "
-        + told(turn.typed())
+        + text(turn.typed())
         + (same ? "" : " (exactly " + Decimals.places(turn.exact(), 4) + ")");
   }
 
   /** A value as words tell it: "1 1/8 in" for what is typed as "1-1/8in". */
-  public static String told(String typed) {
+  public static String text(String typed) {
     return typed.replaceAll("(?<=\\d)-(?=\\d+/)", " ").replaceAll("(?<=\\d)(?=(?:mm|cm|in)$)", " ");
   }
 

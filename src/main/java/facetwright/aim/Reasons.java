@@ -69,7 +69,7 @@ final class Reasons {
             r ->
                 IntStream.range(0, task.size())
                         .filter(i -> r.values().get(i) != exact.x(i))
-                        .mapToObj(i -> task.knob(i).name() + " " + Knob.shown(r.values().get(i)))
+                        .mapToObj(i -> task.knob(i).name() + " " + Knob.text(r.values().get(i)))
                         .collect(Collectors.joining(" and "))
                     + ": "
                     + r.why())

@@ -44,7 +44,7 @@ public final class Verdict {
    */
   public static String of(Laid laid, FoldedForm folded, Unit unit) {
     Verdict verdict = new Verdict(new Subject(laid, folded));
-    return verdict.words().in(unit);
+    return verdict.words().text(unit);
   }
 
   private Message words() {

@@ -31,7 +31,7 @@ public final class FormException extends RuntimeException {
    * @param mends changes of the script's text that would put it right
    */
   public FormException(Message told, List<Mend> mends) {
-    super(told.in(Unit.MM));
+    super(told.text(Unit.MM));
     this.told = told;
     this.mends = List.copyOf(mends);
   }

@@ -47,14 +47,14 @@ final class LengthText {
   }
 
   /** What was written, as a message quotes it. */
-  static String shown(String text) {
+  static String brief(String text) {
     return text.length() > 60 ? text.substring(0, 57) + "..." : text;
   }
 
   private static IllegalArgumentException wrong(String text) {
     return new IllegalArgumentException(
         "\""
-            + shown(text)
+            + brief(text)
             + "\" is not a length: write a number, \"48 mm\", \"4.8 cm\", \"1 7/8 in\" or"
             + " \"1-7/8\"");
   }

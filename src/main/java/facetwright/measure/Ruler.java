@@ -168,7 +168,7 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
 
   private static String wanted(String text) {
     return "\""
-        + LengthText.shown(text)
+        + LengthText.brief(text)
         + "\" is no ruler: give the distance between two of its marks, such as \"1/16 in\" or"
         + " \"0.5 mm\"";
   }

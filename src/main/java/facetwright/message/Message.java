@@ -111,13 +111,13 @@ public record Message(List<Part> parts) implements Serializable {
    * As it is read in a unit. Inches off any ruler's mark have their millimetres beside them, in
    * brackets where they do not stand in some already: "0.2 in (5.08 mm)".
    */
-  public String in(Unit unit) {
+  public String text(Unit unit) {
     StringBuilder told = new StringBuilder();
     for (Part part : parts) {
       switch (part) {
         case Literal(String words) -> told.append(words);
         case Value value -> {
-          told.append(value.in(unit));
+          told.append(value.text(unit));
           if (told.lastIndexOf("(") <= told.lastIndexOf(")")) {
             value.aside(unit).ifPresent(metric -> told.append(" (").append(metric).append(')'));
           }
@@ -130,7 +130,7 @@ public record Message(List<Part> parts) implements Serializable {
   /** As it is read in millimetres. */
   @Override
   public String toString() {
-    return in(Unit.MM);
+    return text(Unit.MM);
   }
 
   private static void add(List<Part> parts, Object more) {

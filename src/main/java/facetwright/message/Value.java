@@ -10,7 +10,7 @@ import java.util.Optional;
 public sealed interface Value extends Message.Part {
 
   /** As it is read in a unit, the unit's sign with it. */
-  String in(Unit unit);
+  String text(Unit unit);
 
   /** What stands beside it in brackets for a reader of that unit. */
   default Optional<String> aside(Unit unit) {
@@ -111,14 +111,14 @@ public sealed interface Value extends Message.Part {
     }
 
     @Override
-    public String in(Unit unit) {
+    public String text(Unit unit) {
       return Wording.of(mm, rounding, unit);
     }
 
     @Override
     public Optional<String> aside(Unit unit) {
       boolean isTold = rounding == Rounding.FINE_UP || Wording.isPlain(mm, rounding, unit);
-      return isTold ? Optional.empty() : Optional.of(in(Unit.MM));
+      return isTold ? Optional.empty() : Optional.of(text(Unit.MM));
     }
   }
 
@@ -127,7 +127,7 @@ public sealed interface Value extends Message.Part {
    */
   record Surface(double mm2) implements Value {
     @Override
-    public String in(Unit unit) {
+    public String text(Unit unit) {
       String in = Decimals.places(mm2 / (unit.mm() * unit.mm()), Wording.PLACES);
       return (unit == Unit.MM || in.equals("0")
               ? Wording.found(mm2) + " " + Unit.MM.symbol()
@@ -137,8 +137,10 @@ public sealed interface Value extends Message.Part {
 
     @Override
     public Optional<String> aside(Unit unit) {
-      String metric = in(Unit.MM);
-      return unit != Unit.INCH || in(unit).equals(metric) ? Optional.empty() : Optional.of(metric);
+      String metric = text(Unit.MM);
+      return unit != Unit.INCH || text(unit).equals(metric)
+          ? Optional.empty()
+          : Optional.of(metric);
     }
   }
 
@@ -148,7 +150,7 @@ public sealed interface Value extends Message.Part {
    */
   record Angle(double degrees, boolean isRough) implements Value {
     @Override
-    public String in(Unit unit) {
+    public String text(Unit unit) {
       return (isRough ? String.format(Locale.ROOT, "%.1f", degrees) : Wording.found(degrees)) + "°";
     }
   }
@@ -156,7 +158,7 @@ public sealed interface Value extends Message.Part {
   /** A whole number of things. */
   record Count(long number) implements Value {
     @Override
-    public String in(Unit unit) {
+    public String text(Unit unit) {
       return Long.toString(number);
     }
   }
@@ -167,7 +169,7 @@ public sealed interface Value extends Message.Part {
    */
   record Share(double part, boolean isOver) implements Value {
     @Override
-    public String in(Unit unit) {
+    public String text(Unit unit) {
       double percent = isOver ? Math.ceil(1e4 * part - 1e-6) / 100 : 100 * part;
       return Wording.found(percent) + " %";
     }
@@ -179,7 +181,7 @@ public sealed interface Value extends Message.Part {
    */
   record Name(String name, int line) implements Value {
     @Override
-    public String in(Unit unit) {
+    public String text(Unit unit) {
       return "\"" + name + "\"" + (line > 0 ? " (line " + line + ")" : "");
     }
   }

@@ -29,10 +29,10 @@ final class Wording {
 
   static String of(List<Double> mm, Rounding rounding, Unit unit) {
     if (unit == Unit.MM || isTiny(mm, rounding, unit)) {
-      return told(mm.stream().map(l -> metric(l, rounding)).toList(), Unit.MM);
+      return text(mm.stream().map(l -> metric(l, rounding)).toList(), Unit.MM);
     }
     boolean onMarks = unit == Unit.INCH && mm.stream().allMatch(Wording::isOnMark);
-    return told(
+    return text(
         mm.stream().map(l -> onMarks ? mark(l) : decimal(l, rounding, unit)).toList(), unit);
   }
 
@@ -48,7 +48,7 @@ final class Wording {
     return value != 0 && Math.abs(value) < 0.005 ? "less than 0.01" : Decimals.places(value, 2);
   }
 
-  private static String told(List<String> numbers, Unit unit) {
+  private static String text(List<String> numbers, Unit unit) {
     return numbers.stream().collect(Collectors.joining(" × ")) + " " + unit.symbol();
   }
 

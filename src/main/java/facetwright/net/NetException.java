@@ -33,7 +33,7 @@ public final class NetException extends RuntimeException {
    * @param mends changes of the script's text that would put it right
    */
   public NetException(Message told, Site site, List<Mend> mends) {
-    super(told.in(Unit.MM));
+    super(told.text(Unit.MM));
     this.told = told;
     this.site = site;
     this.mends = List.copyOf(mends);

@@ -31,21 +31,22 @@ class MessageTest {
           """)
   void lengthsThatWereFound(double mm, String metric, String inches, String centimetres) {
     Message told = Message.of("It is %s long.", Value.length(mm));
-    assertThat(told.in(Unit.MM)).isEqualTo("It is " + metric + " long.");
-    assertThat(told.in(Unit.INCH)).isEqualTo("It is " + inches + " long.");
-    assertThat(told.in(Unit.CM)).isEqualTo("It is " + centimetres + " long.");
+    assertThat(told.text(Unit.MM)).isEqualTo("It is " + metric + " long.");
+    assertThat(told.text(Unit.INCH)).isEqualTo("It is " + inches + " long.");
+    assertThat(told.text(Unit.CM)).isEqualTo("It is " + centimetres + " long.");
   }
 
   @Test
   void boundsAreRoundedToTheirSafeSideInEveryUnit() {
-    assertThat(Message.of("%s", Value.atLeast(5.0801)).in(Unit.MM)).isEqualTo("5.09 mm");
-    assertThat(Message.of("%s", Value.atLeast(5.0801)).in(Unit.INCH))
+    assertThat(Message.of("%s", Value.atLeast(5.0801)).text(Unit.MM)).isEqualTo("5.09 mm");
+    assertThat(Message.of("%s", Value.atLeast(5.0801)).text(Unit.INCH))
         .isEqualTo("0.201 in (5.09 mm)");
-    assertThat(Message.of("%s", Value.atMost(5.0999)).in(Unit.MM)).isEqualTo("5.09 mm");
-    assertThat(Message.of("%s", Value.atMost(5.0999)).in(Unit.INCH)).isEqualTo("0.2 in (5.09 mm)");
-    assertThat(Message.of("%s", Value.atMost(0.01)).in(Unit.INCH)).isEqualTo("0.01 mm");
-    assertThat(Message.of("%s", Value.within(0.0004)).in(Unit.MM)).isEqualTo("0.001 mm");
-    assertThat(Message.of("%s", Value.within(0.0004)).in(Unit.INCH)).isEqualTo("0.0001 in");
+    assertThat(Message.of("%s", Value.atMost(5.0999)).text(Unit.MM)).isEqualTo("5.09 mm");
+    assertThat(Message.of("%s", Value.atMost(5.0999)).text(Unit.INCH))
+        .isEqualTo("0.2 in (5.09 mm)");
+    assertThat(Message.of("%s", Value.atMost(0.01)).text(Unit.INCH)).isEqualTo("0.01 mm");
+    assertThat(Message.of("%s", Value.within(0.0004)).text(Unit.MM)).isEqualTo("0.001 mm");
+    assertThat(Message.of("%s", Value.within(0.0004)).text(Unit.INCH)).isEqualTo("0.0001 in");
   }
 
   /** But for a ruler's mark, which is told where it is off by less than any ruler shows. */
@@ -56,40 +57,40 @@ class MessageTest {
   }
 
   private static double inches(Value value) {
-    return Length.parse(value.in(Unit.INCH), Unit.INCH).mm();
+    return Length.parse(value.text(Unit.INCH), Unit.INCH).mm();
   }
 
   @Test
   void sizesAreToldInOneWay() {
-    assertThat(Value.size(304.8, 203.2).in(Unit.INCH)).isEqualTo("12 × 8 in");
-    assertThat(Value.size(304.8, 203).in(Unit.INCH)).isEqualTo("12 × 7.992 in");
-    assertThat(Message.of("%s", Value.size(304.8, 203)).in(Unit.INCH))
+    assertThat(Value.size(304.8, 203.2).text(Unit.INCH)).isEqualTo("12 × 8 in");
+    assertThat(Value.size(304.8, 203).text(Unit.INCH)).isEqualTo("12 × 7.992 in");
+    assertThat(Message.of("%s", Value.size(304.8, 203)).text(Unit.INCH))
         .isEqualTo("12 × 7.992 in (304.8 × 203 mm)");
   }
 
   @Test
   void areasAreSquare() {
     Message told = Message.of("They share %s.", Value.area(1234.5));
-    assertThat(told.in(Unit.MM)).isEqualTo("They share 1234.5 mm².");
-    assertThat(told.in(Unit.CM)).isEqualTo("They share 12.345 cm².");
-    assertThat(told.in(Unit.INCH)).isEqualTo("They share 1.913 in² (1234.5 mm²).");
-    assertThat(Value.area(0.1).in(Unit.INCH)).isEqualTo("0.1 mm²");
+    assertThat(told.text(Unit.MM)).isEqualTo("They share 1234.5 mm².");
+    assertThat(told.text(Unit.CM)).isEqualTo("They share 12.345 cm².");
+    assertThat(told.text(Unit.INCH)).isEqualTo("They share 1.913 in² (1234.5 mm²).");
+    assertThat(Value.area(0.1).text(Unit.INCH)).isEqualTo("0.1 mm²");
   }
 
   @Test
   void millimetresStandInBracketsOnce() {
-    assertThat(Message.of("(%s off) and %s", Value.length(2), Value.length(2)).in(Unit.INCH))
+    assertThat(Message.of("(%s off) and %s", Value.length(2), Value.length(2)).text(Unit.INCH))
         .isEqualTo("(0.079 in off) and 0.079 in (2 mm)");
   }
 
   @Test
   void limitsAndWhatWasGiven() {
     Message told = Message.of("at most %s, not %s", Value.given(5000), Value.given(5000.00004));
-    assertThat(told.in(Unit.MM)).isEqualTo("at most 5000 mm, not 5000 mm");
-    assertThat(told.in(Unit.INCH))
+    assertThat(told.text(Unit.MM)).isEqualTo("at most 5000 mm, not 5000 mm");
+    assertThat(told.text(Unit.INCH))
         .isEqualTo("at most 196.85 in (5000 mm), not 196.85 in (5000 mm)");
-    assertThat(Value.limit(14.98501).in(Unit.MM)).isEqualTo("14.985 mm");
-    assertThat(Value.rough(12).in(Unit.MM)).isEqualTo("12.0 mm");
+    assertThat(Value.limit(14.98501).text(Unit.MM)).isEqualTo("14.985 mm");
+    assertThat(Value.rough(12).text(Unit.MM)).isEqualTo("12.0 mm");
   }
 
   /** What a maker called a thing is never taken for a measure. */
@@ -98,18 +99,18 @@ class MessageTest {
     Message told =
         Message.of(
             "%s: %s, %s of %s", Value.name("48 mm"), Value.angle(12.345), 3, Value.share(0.1234));
-    assertThat(told.in(Unit.MM)).isEqualTo("\"48 mm\": 12.35°, 3 of 12.34 %");
-    assertThat(told.in(Unit.INCH)).isEqualTo(told.in(Unit.MM));
-    assertThat(Value.shareOver(0.00201).in(Unit.MM)).isEqualTo("0.21 %");
-    assertThat(Value.foldAngle(30).in(Unit.MM)).isEqualTo("30.0°");
-    assertThat(new Value.Name("lid", 3).in(Unit.CM)).isEqualTo("\"lid\" (line 3)");
+    assertThat(told.text(Unit.MM)).isEqualTo("\"48 mm\": 12.35°, 3 of 12.34 %");
+    assertThat(told.text(Unit.INCH)).isEqualTo(told.text(Unit.MM));
+    assertThat(Value.shareOver(0.00201).text(Unit.MM)).isEqualTo("0.21 %");
+    assertThat(Value.foldAngle(30).text(Unit.MM)).isEqualTo("30.0°");
+    assertThat(new Value.Name("lid", 3).text(Unit.CM)).isEqualTo("\"lid\" (line 3)");
   }
 
   @Test
   void messagesAreJoinedFlat() {
     Message one = Message.of("%s wide", Value.length(2));
     Message all = Message.join(" and ", List.of(one, Value.length(3))).capital().plus(".");
-    assertThat(all.in(Unit.MM)).isEqualTo("2 mm wide and 3 mm.");
+    assertThat(all.text(Unit.MM)).isEqualTo("2 mm wide and 3 mm.");
     assertThat(Message.of("%s%s%s", "a", "", "b")).isEqualTo(Message.text("ab"));
     assertThat(Message.text("so").plus(".").capital()).isEqualTo(Message.text("So."));
     assertThat(Message.text("")).isEqualTo(Message.EMPTY);

@@ -38,7 +38,7 @@ final class FitAnswer {
   }
 
   private static String onMarks(Design was, Fitting fitting, boolean isTurned, Ruler ruler) {
-    return OnMarks.words(toSet(was, ruler), toSet(fitting.design(), ruler), ruler, isTurned);
+    return OnMarks.text(toSet(was, ruler), toSet(fitting.design(), ruler), ruler, isTurned);
   }
 
   private static ToSet toSet(Design design, Ruler ruler) {

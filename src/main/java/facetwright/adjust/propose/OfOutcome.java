@@ -15,8 +15,8 @@ final class OfOutcome {
             t ->
                 new DialChange(
                     t.knob().name(),
-                    OutcomeText.told(t.was()),
-                    t.isMoved() ? OutcomeText.told(t.typed()) : DialChange.STAYS,
+                    OutcomeText.text(t.was()),
+                    t.isMoved() ? OutcomeText.text(t.typed()) : DialChange.STAYS,
                     ""))
         .toList();
   }

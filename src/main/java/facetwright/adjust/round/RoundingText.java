@@ -58,7 +58,7 @@ public final class RoundingText {
 
   /** How many measures lay between marks, and how many do now. */
   public String count() {
-    return OnMarks.words(
+    return OnMarks.text(
         rounding.before().toSet(), rounding.after().toSet(), rounding.ruler(), rounding.isTurned());
   }
 
@@ -125,7 +125,7 @@ public final class RoundingText {
     boolean board = after.chart().pieces().stream().allMatch(PieceChart::isForBoard);
     if (board) {
       lines.add(
-          AsSet.words(after.design().laid(), after.design().folded(), Rounding.asSet(after), unit));
+          AsSet.text(after.design().laid(), after.design().folded(), Rounding.asSet(after), unit));
     } else {
       lines.add(
           "Set by this ruler, a side comes out up to "

@@ -129,7 +129,7 @@ final class NarrowCornerRule implements CauseRule {
       Petals p = petals.get();
       Value one = Value.atLeast(p.one.reachFor(p.side));
       Value two = Value.atLeast(p.two.reachFor(p.side));
-      return (one.in(Unit.MM).equals(two.in(Unit.MM))
+      return (one.text(Unit.MM).equals(two.text(Unit.MM))
               ? Message.of("Make both at least %s deep", one)
               : Message.of(
                   "Make %s at least %s deep and %s %s",

@@ -51,7 +51,7 @@ final class ShortWallRule implements CauseRule {
     Map<String, List<Lack>> alike = new LinkedHashMap<>();
     for (Lack lack : lacks(subject)) {
       alike
-          .computeIfAbsent(why(lack).plus(fix(lack)).in(Unit.MM), _ -> new ArrayList<>())
+          .computeIfAbsent(why(lack).plus(fix(lack)).text(Unit.MM), _ -> new ArrayList<>())
           .add(lack);
     }
     return alike.values().stream().map(lacks -> finding(subject, lacks)).toList();

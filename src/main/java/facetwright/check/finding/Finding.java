@@ -58,12 +58,12 @@ public record Finding(
 
   /** What is wrong, as its reader reads it. */
   public String message() {
-    return what.in(unit);
+    return what.text(unit);
   }
 
   /** What to do about it, as its reader reads it. */
   public String fix() {
-    return remedy.in(unit);
+    return remedy.text(unit);
   }
 
   /** How bad a finding is. */

@@ -33,7 +33,7 @@ public final class Alike {
     }
 
     private static String masked(Message words) {
-      return words.with(v -> v instanceof Value.Name ? Value.name("") : v).in(Unit.MM);
+      return words.with(v -> v instanceof Value.Name ? Value.name("") : v).text(Unit.MM);
     }
   }
 

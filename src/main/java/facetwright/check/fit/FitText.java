@@ -175,7 +175,7 @@ final class FitText {
       return Message.EMPTY;
     }
     if (changes.size() == 2
-        && changes.getFirst().in(Unit.MM).equals(changes.getLast().in(Unit.MM))) {
+        && changes.getFirst().text(Unit.MM).equals(changes.getLast().text(Unit.MM))) {
       changes.removeLast();
     }
     return Message.of("%s (%s)", size(made[0], made[1]), Message.join(" and ", changes));

@@ -136,9 +136,9 @@ public final class SweepCommand implements Callable<Integer> {
       throw new Trouble.WrongCall(
           dial.name()
               + " goes from "
-              + shown(dial, dial.from(), unit)
+              + text(dial, dial.from(), unit)
               + " to "
-              + shown(dial, dial.to(), unit)
+              + text(dial, dial.to(), unit)
               + ": take --from and --to within that, the lesser first.");
     }
     if (step.isEmpty()) {
@@ -153,7 +153,7 @@ public final class SweepCommand implements Callable<Integer> {
     }
   }
 
-  private static String shown(Dial dial, double value, Unit unit) {
+  private static String text(Dial dial, double value, Unit unit) {
     return DialText.of(dial, value, unit);
   }
 

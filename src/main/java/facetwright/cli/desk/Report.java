@@ -47,8 +47,8 @@ public final class Report {
             Count.of(net.panels().size(), "panel"),
             Count.of(net.scores().size(), "score"),
             Count.of(net.cuts(), "cut"),
-            shown(box.width(), design.unit()),
-            shown(box.height(), design.unit())));
+            text(box.width(), design.unit()),
+            text(box.height(), design.unit())));
     for (Finding finding : design.findings()) {
       String place = finding.site().isKnown() ? "line " + finding.site().line() + ": " : "";
       lines.add(
@@ -65,7 +65,7 @@ public final class Report {
   }
 
   /** As the maker's ruler reads it; "about" where it lies between two marks. */
-  static String shown(double mm, Unit unit) {
+  static String text(double mm, Unit unit) {
     return new Length(mm).read(unit);
   }
 }

@@ -30,7 +30,7 @@ public final class CutPages {
     flow.title(title, "Cutting the layers.");
     flow.words(WorksText.CAUTION);
     for (LayerPlan plan : works.plans()) {
-      flow.heading(plan.paper().words());
+      flow.heading(plan.paper().text());
       flow.words(words.summary(plan));
       words.groups(plan).forEach(g -> flow.item("–", g));
       words.lost(works).ifPresent(flow::words);

@@ -151,7 +151,7 @@ public final class GuidePages {
         ScoreStripPicture.of(row.get(k)).marks().stream()
             .map(m -> m.moved(Motion2.shift(shift)))
             .forEach(marks::add);
-        told.add(told(row.get(k)));
+        told.add(text(row.get(k)));
       }
       String intro =
           "Score strips, for marking many blanks alike: glue on card, lay along the edge of the"
@@ -172,7 +172,7 @@ public final class GuidePages {
     }
   }
 
-  private static String told(ScoreStrip s) {
+  private static String text(ScoreStrip s) {
     String of = s.piece().isEmpty() ? "" : " of “" + s.piece() + "”";
     return s.isAcross()
         ? "along the top edge" + of + ", 0 at the left"

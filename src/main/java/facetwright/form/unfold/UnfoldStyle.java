@@ -18,7 +18,7 @@ public enum UnfoldStyle {
   }
 
   /** What a maker calls it. */
-  String words() {
+  String text() {
     return words;
   }
 }

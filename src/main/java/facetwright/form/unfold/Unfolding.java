@@ -98,7 +98,7 @@ public record Unfolding(
             Message.of(
                 "This form can't be laid flat as %s without overlap, so a searched tree is used"
                     + " instead.",
-                style.words()));
+                style.text()));
       }
     }
     Candidate chosen = best(found);

@@ -93,7 +93,7 @@ public final class AsSet {
    * @param set what it comes to; empty where there is nothing
    * @param unit what the maker reckons in
    */
-  public static String words(Laid laid, FoldedForm meant, Optional<Result> set, Unit unit) {
+  public static String text(Laid laid, FoldedForm meant, Optional<Result> set, Unit unit) {
     boolean isKnown =
         meant.closure() != Closure.NOT_SOLVED
             && set.filter(s -> s.form().closure() != Closure.NOT_SOLVED).isPresent();
@@ -125,7 +125,7 @@ public final class AsSet {
   public static Optional<String> words(Laid laid, FoldedForm meant, ScoreChart chart, Unit unit) {
     return chart.pieces().stream().allMatch(p -> p.offRuler().isEmpty())
         ? Optional.empty()
-        : Optional.of(words(laid, meant, of(laid, chart), unit));
+        : Optional.of(text(laid, meant, of(laid, chart), unit));
   }
 
   private static double change(Measures from, Measures to) {

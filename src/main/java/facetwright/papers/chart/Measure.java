@@ -34,7 +34,7 @@ public record Measure(double mm, Ruler.Reading reading) {
    *
    * @param unit what the maker reckons in
    */
-  public String told(Unit unit) {
+  public String text(Unit unit) {
     return isOnRuler() ? reading.text() : offBrief(unit);
   }
 

@@ -47,14 +47,14 @@ public record Cut(
             number,
             what,
             measure,
-            way.words(),
+            way.text(),
             times == 1 ? "" : ", each from the fresh edge",
             times == 1 ? "comes" : "come",
-            words(off, times),
-            words(rest, 1));
+            text(off, times),
+            text(rest, 1));
   }
 
-  private static String words(Name name, int count) {
+  private static String text(Name name, int count) {
     return switch (name) {
       case Name.Piece(String what) ->
           count == 1 ? "a piece “" + what + "”" : count + " pieces “" + what + "”";

@@ -14,7 +14,7 @@ public enum FromEdge {
   }
 
   /** Such as "from the left". */
-  String words() {
+  String text() {
     return words;
   }
 }

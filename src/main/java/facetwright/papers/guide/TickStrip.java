@@ -42,7 +42,7 @@ public record TickStrip(
       if (!named.group().letter().equals(last)) {
         last = named.group().letter();
         Strip s = named.strip();
-        String name = "layer " + last + ", " + plan.paper().words();
+        String name = "layer " + last + ", " + plan.paper().text();
         all.add(
             new TickStrip(
                 name,

@@ -25,7 +25,7 @@ final class AssemblyText {
         lines.add(pinch());
         isPinched = false;
       }
-      List<String> parts = turn.bonds().stream().map(text::words).toList();
+      List<String> parts = turn.bonds().stream().map(text::text).toList();
       String words = String.join("; then, opposite, ", parts);
       lines.add(Sentence.capital(words) + ".");
     }
@@ -40,10 +40,10 @@ final class AssemblyText {
         + " glue.";
   }
 
-  private String words(Bond bond) {
+  private String text(Bond bond) {
     number++;
     return switch (bond) {
-      case Bond.Joined(int join) -> words(net.joins().get(join));
+      case Bond.Joined(int join) -> text(net.joins().get(join));
       case Bond.Closing(int tab) ->
           "fold tab "
               + number
@@ -53,7 +53,7 @@ final class AssemblyText {
     };
   }
 
-  private String words(Join join) {
+  private String text(Join join) {
     return switch (join) {
       case Join.Lap l -> "glue " + number + " (" + name(l.under()) + ") under " + name(l.over());
       case Join.Seam s when s.tab() == Join.Seam.NO_TAB ->

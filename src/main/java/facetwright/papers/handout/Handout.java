@@ -74,7 +74,7 @@ public record Handout(
   private static List<String> size(Unit unit, Laid laid, FoldedForm form) {
     List<String> lines = new ArrayList<>();
     if (isSolved(form)) {
-      lines.add(form.measures().size(mm -> shown(mm, unit)) + ".");
+      lines.add(form.measures().size(mm -> text(mm, unit)) + ".");
     }
     lines.add(Verdict.of(laid, form, unit));
     ClosingStack.of(laid, form).stream()
@@ -89,10 +89,10 @@ public record Handout(
     return String.format(
         "Where %d %s lie on each other the card is %s thick: what closes over it stands off by as"
             + " much.",
-        stack.panels().size(), tabs ? "tabs" : "panels", shown(stack.thickness(), unit));
+        stack.panels().size(), tabs ? "tabs" : "panels", text(stack.thickness(), unit));
   }
 
-  private static String shown(double mm, Unit unit) {
+  private static String text(double mm, Unit unit) {
     return new Length(mm).read(unit);
   }
 

@@ -23,7 +23,7 @@ public record LayerPaper(String name, List<Paper> sizes, boolean faced, boolean 
   }
 
   /** What a maker calls it. */
-  public String words() {
+  public String text() {
     return name.isEmpty() ? "layer paper" : name;
   }
 }

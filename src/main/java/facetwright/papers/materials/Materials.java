@@ -104,7 +104,7 @@ public record Materials(
         needs.add(
             new Need(
                 plan.paper().name().isEmpty() ? "layer" : plan.paper().name(),
-                plan.paper().words() + ", " + size.name(),
+                plan.paper().text() + ", " + size.name(),
                 sheets,
                 Need.Unit.SHEETS));
       }

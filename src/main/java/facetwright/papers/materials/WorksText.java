@@ -89,7 +89,7 @@ public record WorksText(Order order) {
     return "%s of %s, %s %% used, %s waste; %s, %s.%s"
         .formatted(
             Count.of(cuts.sheetCount(), "sheet"),
-            plan.paper().words(),
+            plan.paper().text(),
             Decimals.places(100 * share, 1),
             area(plan.waste()),
             Count.of(cuts.cuts(), "cut"),

@@ -66,6 +66,6 @@ public record Order(int copies, SheetSize page, Ruler ruler, Unit unit) {
    * @param mm in mm
    */
   public String measure(double mm) {
-    return Measure.of(mm, ruler).told(unit);
+    return Measure.of(mm, ruler).text(unit);
   }
 }

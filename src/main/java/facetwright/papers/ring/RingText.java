@@ -66,13 +66,13 @@ public final class RingText {
     return "The ring of "
         + plan.count()
         + " is "
-        + shown(plan.outer(), unit)
+        + text(plan.outer(), unit)
         + " across outside"
         + (plan.inner() < 0.05
             ? ", closed in the middle, "
-            : ", " + shown(plan.inner(), unit) + " inside, ")
+            : ", " + text(plan.inner(), unit) + " inside, ")
         + "and "
-        + shown(plan.height(), unit)
+        + text(plan.height(), unit)
         + " high.";
   }
 
@@ -158,7 +158,7 @@ public final class RingText {
     return new Area(mm2).text(unit, 1);
   }
 
-  private static String shown(double mm, Unit unit) {
+  private static String text(double mm, Unit unit) {
     return new Length(mm).read(unit);
   }
 }

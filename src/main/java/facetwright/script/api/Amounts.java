@@ -20,7 +20,7 @@ final class Amounts {
     return number(value) * unit.mm();
   }
 
-  static String words(Given value) {
+  static String text(Given value) {
     return value instanceof Given.Text(String text) ? text.strip() : "";
   }
 

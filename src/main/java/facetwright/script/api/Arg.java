@@ -17,10 +17,10 @@ public record Arg<T>(String name, Kind<T> kind, String does, T usual, boolean ne
 
   /** What holds when it is left out, in words. */
   public String leftOut() {
-    return needed ? "must be given" : usual == null ? "none" : written(usual);
+    return needed ? "must be given" : usual == null ? "none" : text(usual);
   }
 
-  private static String written(Object value) {
+  private static String text(Object value) {
     return switch (value) {
       case Double d -> Decimals.plain(d);
       case Unit unit -> unit.symbol();

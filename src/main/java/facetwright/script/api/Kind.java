@@ -25,7 +25,7 @@ public interface Kind<T> {
 
   /** The same in words, its lengths in millimetres. */
   default String wanted() {
-    return wants().in(Unit.MM);
+    return wants().text(Unit.MM);
   }
 
   /** Words in quotes that it takes, to be offered while one writes; often none. */
@@ -59,7 +59,7 @@ public interface Kind<T> {
     }
 
     private Unfit(Message got, String instead, List<Integer> items) {
-      super(got.in(Unit.MM));
+      super(got.text(Unit.MM));
       this.told = got;
       this.instead = instead;
       this.items = List.copyOf(items);

@@ -173,7 +173,7 @@ public final class Kinds {
         "one of \"" + String.join("\", \"", words) + "\"",
         words,
         (value, _) -> {
-          String word = Amounts.words(value).toLowerCase(Locale.ROOT);
+          String word = Amounts.text(value).toLowerCase(Locale.ROOT);
           int at = words.indexOf(word);
           if (at < 0) {
             throw new Kind.Unfit(
@@ -194,11 +194,11 @@ public final class Kinds {
         UNITS,
         (value, _) -> {
           for (Unit unit : Unit.values()) {
-            if (Amounts.words(value).equalsIgnoreCase(unit.symbol())) {
+            if (Amounts.text(value).equalsIgnoreCase(unit.symbol())) {
               return unit;
             }
           }
-          String typed = Amounts.words(value);
+          String typed = Amounts.text(value);
           String meant =
               UNITS.stream()
                   .filter(u -> typed.startsWith(u))

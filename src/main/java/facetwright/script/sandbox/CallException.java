@@ -46,7 +46,7 @@ public final class CallException extends RuntimeException {
    * @param site where that call stands
    */
   public CallException(Message told, Message remedy, Site site, List<Mend> mends) {
-    super(told.in(Unit.MM));
+    super(told.text(Unit.MM));
     this.told = told;
     this.remedy = remedy;
     this.site = site;
@@ -69,7 +69,7 @@ public final class CallException extends RuntimeException {
 
   /** What to do about it, as the script reads it: in millimetres. */
   String fix() {
-    return remedy.in(Unit.MM);
+    return remedy.text(Unit.MM);
   }
 
   /** Where in the script; {@link Site#NONE} for the call that throws it. */

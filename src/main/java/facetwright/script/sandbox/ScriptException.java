@@ -75,12 +75,12 @@ public final class ScriptException extends Exception {
       List<Mend> mends,
       boolean stillRunning,
       Unit unit) {
-    super(PlainText.message(told.in(unit)));
+    super(PlainText.message(told.text(unit)));
     this.kind = kind;
     this.told = told;
     this.toDo = toDo;
     this.site = site;
-    this.remedy = PlainText.message(toDo.in(unit));
+    this.remedy = PlainText.message(toDo.text(unit));
     this.mends = List.copyOf(mends);
     this.stillRunning = stillRunning;
   }

@@ -89,7 +89,7 @@ final class Margin implements IntFunction<Node> {
         .distinct()
         .filter(line -> line <= text.area().getParagraphs().size())
         .filter(line -> text.area().allParToVisibleParIndex(line - 1).isPresent())
-        .filter(line -> !drawn.getOrDefault(line, "").equals(words(here(line))))
+        .filter(line -> !drawn.getOrDefault(line, "").equals(text(here(line))))
         .forEach(line -> text.area().recreateParagraphGraphic(line - 1));
   }
 
@@ -97,8 +97,8 @@ final class Margin implements IntFunction<Node> {
     return marks.all().get().stream().filter(m -> line(m) == line).toList();
   }
 
-  private static String words(List<Mark> here) {
-    return String.join("\n", here.stream().map(Mark::words).toList());
+  private static String text(List<Mark> here) {
+    return String.join("\n", here.stream().map(Mark::text).toList());
   }
 
   private int line(Mark mark) {
@@ -116,7 +116,7 @@ final class Margin implements IntFunction<Node> {
     }
     Label number = new Label(words);
     number.getStyleClass().add("line-number");
-    drawn.put(paragraph + 1, words(here));
+    drawn.put(paragraph + 1, text(here));
     StackPane place = new StackPane(pin(here));
     place.getStyleClass().add("pin-place");
     HBox margin = new HBox(place, number);
@@ -134,7 +134,7 @@ final class Margin implements IntFunction<Node> {
     if (pin.getText().length() > 2) {
       pin.getStyleClass().add("long");
     }
-    String words = words(here);
+    String words = text(here);
     Tooltip tip = new Tooltip(words);
     tip.setWrapText(true);
     tip.setMaxWidth(380);

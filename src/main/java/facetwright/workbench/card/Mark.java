@@ -24,7 +24,7 @@ record Mark(Stretch at, int number, String style, String message, String fix) {
   }
 
   /** As it is read out and shown beside the pointer. */
-  String words() {
+  String text() {
     String sign = isFault() ? "✕ " : number + "  ";
     return sign + message + (fix.isEmpty() ? "" : "\n" + fix);
   }

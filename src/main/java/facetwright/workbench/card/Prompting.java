@@ -262,7 +262,7 @@ final class Prompting {
     Bounds place = new BoundingBox(x, y - 10, 1, 20);
     note.getChildren().clear();
     if (mark.isPresent()) {
-      Label words = new Label(mark.get().words());
+      Label words = new Label(mark.get().text());
       words.setWrapText(true);
       words.setMinHeight(Region.USE_PREF_SIZE);
       note.getChildren().add(words);

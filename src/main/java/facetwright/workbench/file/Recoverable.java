@@ -23,7 +23,7 @@ record Recoverable(Kept kept, Instant when, Runnable taken, Runnable safe) {
   private static final int MOST_DIALS = 3;
 
   /** What tells it from other work: its title, where it belongs, when it was kept, what is new. */
-  String words() {
+  String text() {
     String title = FileName.title(kept.work().text());
     return (title.isEmpty() ? "" : "\"" + title + "\", ")
         + kept.name()

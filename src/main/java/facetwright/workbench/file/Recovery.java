@@ -53,7 +53,7 @@ final class Recovery {
         new Notice(
             about(left),
             "Facetwright ended unexpectedly",
-            "Your changes to " + left.kept().name() + " were kept: " + of(left).words(),
+            "Your changes to " + left.kept().name() + " were kept: " + of(left).text(),
             List.of(
                 new Notice.Choice("Open", () -> open(left)),
                 new Notice.Choice("Discard", () -> discard(left)),
@@ -139,7 +139,7 @@ final class Recovery {
         Notice.question(
             BACK,
             "Bring back " + (at + 1) + " of " + all.size() + ", the latest first?",
-            piece.words(),
+            piece.text(),
             new Notice.Choice("Bring it back", () -> open(piece)),
             new Notice.Choice("Next", () -> ask(all, (at + 1) % all.size())),
             new Notice.Choice("Cancel", () -> {})));

@@ -100,7 +100,7 @@ public final class PaperWork implements Executor {
     } catch (Stopped e) {
       why = "";
     } catch (RuntimeException e) {
-      why = words(e);
+      why = text(e);
     }
     String words = why;
     ui.execute(
@@ -119,7 +119,7 @@ public final class PaperWork implements Executor {
   }
 
   /** Why it can't be had, and what to do. */
-  static String words(RuntimeException fault) {
+  static String text(RuntimeException fault) {
     return switch (fault) {
       case ExportException e -> e.getMessage();
       case TooMuch e -> e.getMessage();

@@ -53,7 +53,9 @@ final class Measurer {
     tell.accept(
         now.from() == null || now.done()
             ? "A corner. Enter measures from here, arrows go to the next"
-            : "To this corner: " + Told.both(now.from().distance(at), unit) + ". Enter takes it");
+            : "To this corner: "
+                + SpotText.both(now.from().distance(at), unit)
+                + ". Enter takes it");
   }
 
   /** Measures from a place, or to it. */
@@ -61,7 +63,7 @@ final class Measurer {
     now = now.choosing(at);
     tell.accept(
         now.done()
-            ? "Measured: " + Told.both(measured(), unit)
+            ? "Measured: " + SpotText.both(measured(), unit)
             : "Measuring from here. Arrows go to the next corner, Enter takes it");
   }
 }

@@ -109,8 +109,8 @@ final class TableHand {
       table.paint();
     }
     Spot spot = Spot.at(design.net(), place, reach());
-    String from = Told.from(design.laid().sheet(0), place, design.unit());
-    String what = Told.about(design.net(), spot, design.unit());
+    String from = SpotText.from(design.laid().sheet(0), place, design.unit());
+    String what = SpotText.about(design.net(), spot, design.unit());
     point(spot, what.isEmpty() ? from : what + "    " + from);
   }
 

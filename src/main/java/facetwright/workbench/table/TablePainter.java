@@ -144,7 +144,7 @@ final class TablePainter {
     on.fillOval(x2 - 3.5, y2 - 3.5, 7, 7);
     double length = measuring.from().distance(measuring.to());
     if (length > 0) {
-      label(Told.both(length, unit), (x1 + x2) / 2, (y1 + y2) / 2);
+      label(SpotText.both(length, unit), (x1 + x2) / 2, (y1 + y2) / 2);
     }
   }
 

@@ -164,7 +164,7 @@ class ShortWallTest {
                     "Does not close: its walls are %s long and have to be %s long at least, or %s"
                         + " where the points go out.",
                     Value.length(0.95 * reach), Value.length(least), Value.atLeast(reach))
-                .in(Unit.MM));
+                .text(Unit.MM));
   }
 
   /** Walls that just reach lie flat: points that go out close so, those that go in can't. */

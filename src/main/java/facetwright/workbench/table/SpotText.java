@@ -17,10 +17,10 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** What lies under the pointer, in words, in the unit of the design and in the other. */
-final class Told {
+final class SpotText {
   private static final int MOST_SIDES = 6;
 
-  private Told() {}
+  private SpotText() {}
 
   static String about(Net net, Spot spot, Unit unit) {
     return switch (spot) {
@@ -52,7 +52,7 @@ final class Told {
             ? outline.size() + " sides"
             : "sides "
                 + IntStream.range(0, outline.size())
-                    .mapToObj(i -> one(outline.side(i).length(), unit))
+                    .mapToObj(i -> text(outline.side(i).length(), unit))
                     .collect(Collectors.joining(", "));
     String role =
         panel.role() == PanelRole.FACET
@@ -86,10 +86,10 @@ final class Told {
 
   /** A length as the maker's ruler reads it, and in brackets as the other ruler does. */
   static String both(double mm, Unit unit) {
-    return one(mm, unit) + " (" + one(mm, unit == Unit.INCH ? Unit.MM : Unit.INCH) + ")";
+    return text(mm, unit) + " (" + text(mm, unit == Unit.INCH ? Unit.MM : Unit.INCH) + ")";
   }
 
-  static String one(double mm, Unit unit) {
+  static String text(double mm, Unit unit) {
     return new Length(mm).read(unit);
   }
 }
