@@ -65,7 +65,7 @@ public final class ChartCommand implements Callable<Integer> {
       }
       lines.add("  " + (words.size() + 1) + ". " + ChartNotes.folding());
     }
-    AsSet.words(made.laid(), made.folded(), chart, made.unit()).ifPresent(w -> lines.add("  " + w));
+    AsSet.text(made.laid(), made.folded(), chart, made.unit()).ifPresent(w -> lines.add("  " + w));
     ChartNotes.cautions().forEach(c -> lines.add("  Caution: " + c));
     return lines;
   }

@@ -102,7 +102,7 @@ public final class WorksJson {
           json.writeStringProperty("what", p.need().what());
           json.writeNumberProperty("needed", p.need().amount());
           json.writeNumberProperty("buy", p.buy());
-          json.writeStringProperty("unit", p.need().unit().words(2));
+          json.writeStringProperty("unit", p.need().unit().text(2));
           number(json, "cost", p.cost());
         });
     json.writeStringProperty("currency", prices.currency());

@@ -46,7 +46,7 @@ public final class ChartPages {
     Flow flow = new Flow(order.page(), title, "score chart");
     ChartPages pages = new ChartPages(flow);
     flow.title(title, summary(chart, order.ruler()));
-    AsSet.words(laid, Folding.fold(laid), chart, order.unit()).ifPresent(flow::words);
+    AsSet.text(laid, Folding.fold(laid), chart, order.unit()).ifPresent(flow::words);
     ChartNotes.cautions().forEach(c -> flow.words("Caution: " + c));
     for (int i = 0; i < chart.pieces().size(); i++) {
       pages.piece(laid.net(), i, chart, order.unit());

@@ -122,7 +122,7 @@ public final class AsSet {
   }
 
   /** The same for a chart; empty where every measure lies on a mark. */
-  public static Optional<String> words(Laid laid, FoldedForm meant, ScoreChart chart, Unit unit) {
+  public static Optional<String> text(Laid laid, FoldedForm meant, ScoreChart chart, Unit unit) {
     return chart.pieces().stream().allMatch(p -> p.offRuler().isEmpty())
         ? Optional.empty()
         : Optional.of(text(laid, meant, of(laid, chart), unit));

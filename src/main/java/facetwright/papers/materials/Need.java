@@ -25,7 +25,7 @@ public record Need(String key, String what, double amount, Unit unit) {
     }
 
     /** Such as "sheets". */
-    public String words(double amount) {
+    public String text(double amount) {
       return amount == 1 ? one : many;
     }
   }

@@ -168,7 +168,7 @@ public record WorksText(Order order) {
               .formatted(
                   Sentence.capital(p.need().what()),
                   p.buy(),
-                  p.need().unit().words(p.buy()),
+                  p.need().unit().text(p.buy()),
                   Decimals.places(p.need().amount(), 2),
                   p.cost().map(c -> ", " + money(c, prices)).orElse("")));
     }

@@ -91,9 +91,9 @@ class AsSetTest {
   void saysNothingWhereAllLiesOnMarks() throws Exception {
     Design tray = library("supper-tray");
     ScoreChart inches = ScoreChart.of(tray.net(), Ruler.SIXTEENTHS);
-    assertThat(AsSet.words(tray.laid(), tray.folded(), inches, Unit.INCH)).isEmpty();
+    assertThat(AsSet.text(tray.laid(), tray.folded(), inches, Unit.INCH)).isEmpty();
     ScoreChart metric = ScoreChart.of(tray.net(), Ruler.MM);
-    assertThat(AsSet.words(tray.laid(), tray.folded(), metric, Unit.MM).orElseThrow())
+    assertThat(AsSet.text(tray.laid(), tray.folded(), metric, Unit.MM).orElseThrow())
         .isEqualTo(
             "All set on the nearest marks, the form comes out within 0.9 mm, and its joins meet.");
   }
