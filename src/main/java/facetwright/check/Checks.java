@@ -76,13 +76,6 @@ public final class Checks {
 
   private Checks() {}
 
-  /** The rules, in order. */
-  static List<Rule> rules() {
-    List<Rule> rules = new ArrayList<>(CauseRule.ALL);
-    rules.addAll(RULES);
-    return List.copyOf(rules);
-  }
-
   /**
    * Everything the rules find: errors first, then warnings, then notes, each in rule order. What
    * comes of a cause that is told is not told beside it.

@@ -7,6 +7,7 @@ import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.ScoreAngles;
 import facetwright.fold.solve.SolverSettings;
 import facetwright.fold.walk.FoldPath;
+import facetwright.geom.Motion3;
 import facetwright.net.Net;
 import facetwright.script.Facetwright;
 import facetwright.script.sandbox.Budget;
@@ -91,18 +92,17 @@ public class DialStepBench {
 
   /** A new way and sixty pictures of it. */
   @Benchmark
-  public List<FoldPath.State> wayOfSixtyFrames() {
+  public List<List<Motion3>> wayOfSixtyFrames() {
     return frames(Folding.path(next()));
   }
 
   /** Sixty pictures of a way already solved. */
   @Benchmark
-  public List<FoldPath.State> sixtyFramesMore() {
+  public List<List<Motion3>> sixtyFramesMore() {
     return frames(path);
   }
 
-  private static List<FoldPath.State> frames(FoldPath way) {
-    return way.states(
-        IntStream.rangeClosed(1, FRAMES).mapToDouble(i -> (double) i / FRAMES).toArray());
+  private static List<List<Motion3>> frames(FoldPath way) {
+    return IntStream.rangeClosed(1, FRAMES).mapToObj(i -> way.at((double) i / FRAMES)).toList();
   }
 }

@@ -98,7 +98,7 @@ class CutRulesTest {
   void offSheetForWantOfAMargin() {
     Card card = new Card();
     card.rectangle("full", 0, 0, 420, 297);
-    Laid laid = new Laid(card.net(), A3.turned(), 1, false);
+    Laid laid = new Laid(card.net(), A3.turned(), 1, false, 0);
     List<Finding> found = Checks.all(laid, Folding.fold(card.net()));
     assertThat(found.getFirst().message()).contains("with its margin");
     assertThat(found.getFirst().place()).isEqualTo(new Place.WholeNet());

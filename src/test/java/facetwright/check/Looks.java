@@ -65,7 +65,7 @@ public final class Looks {
 
   /** As drawn, not moved on the sheet. */
   static List<Finding> asDrawn(Net net, Stock stock) {
-    Laid laid = new Laid(net, stock, 1, true);
+    Laid laid = new Laid(net, stock, 1, true, 0);
     return Checks.all(laid, Folding.fold(laid));
   }
 

@@ -34,7 +34,7 @@ class HolesInPicturesTest {
     panel.attach(
         "flap",
         "top",
-        new FlapShape.Rectangle(20),
+        new FlapShape.Tapered(20, 0),
         Hinge.whole(Sense.MOUNTAIN, FoldAngle.degrees(90)),
         AT);
     for (int i = 0; i < holes; i++) {

@@ -101,7 +101,7 @@ class EveryPaperTest {
     List<CardPanel> walls = new ArrayList<>();
     Hinge hinge = Hinge.whole(Sense.MOUNTAIN, SQUARE);
     for (String side : List.of("bottom", "right", "top", "left")) {
-      walls.add(floor.attach(side, side, new FlapShape.Rectangle(depth), hinge, AT));
+      walls.add(floor.attach(side, side, new FlapShape.Tapered(depth, 0), hinge, AT));
     }
     for (int i = 0; i < 4; i++) {
       build.join(

@@ -40,7 +40,7 @@ class ManyHolesTest {
     panel.attach(
         "flap",
         "top",
-        new FlapShape.Rectangle(20),
+        new FlapShape.Tapered(20, 0),
         Hinge.whole(Sense.MOUNTAIN, FoldAngle.degrees(90)),
         AT);
     IntStream.range(0, holes)

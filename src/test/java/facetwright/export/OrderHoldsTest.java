@@ -36,7 +36,7 @@ class OrderHoldsTest {
           SheetSizes.named("A3"),
           SheetSizes.named("A5"),
           SheetSizes.named("8x8"),
-          SheetSize.custom(200, 500));
+          SheetSize.custom(200, 500, Unit.MM));
 
   private static final List<Ruler> RULERS =
       List.of(

@@ -112,7 +112,7 @@ public final class Papers {
   public static Laid at(Net net, Stock stock, double x, double y) {
     Vec2 shift = new Vec2(x - net.box().minX(), y - net.box().minY());
     Net moved = net.moved(Collections.nCopies(net.pieces(), Motion2.shift(shift)));
-    return new Laid(moved, stock, 1, stock.width() >= net.box().maxX());
+    return new Laid(moved, stock, 1, stock.width() >= net.box().maxX(), 0);
   }
 
   private static PanelDraft square(NetDraft draft, String name, double x, double y, double side) {

@@ -105,7 +105,7 @@ class SvgReadTest {
 
   @Test
   void oneFileASheet() throws Exception {
-    Laid two = new Laid(Papers.cube(40, 8), Papers.A4, 2, true);
+    Laid two = new Laid(Papers.cube(40, 8), Papers.A4, 2, true, 0);
     Job job = new Job("Two", "", two, Folding.fold(two.net()), Order.usual(Unit.MM));
     assertThat(new SvgWriter().files(job).keySet())
         .containsExactly("template.svg", "template-2.svg");

@@ -38,13 +38,14 @@ public final class Card {
   /** A rectangle hung on a side; its side 0 is scored, side 2 is the far one. */
   public PanelDraft flap(EdgeDraft side, String name, double depth, Sense sense, FoldAngle angle) {
     Vec2 out = side.segment().direction().left().times(-depth);
+    Site at = next();
     PanelDraft flap =
         draft.panel(
             name,
             PanelRole.FACET,
             List.of(side.to(), side.from(), side.from().plus(out), side.to().plus(out)),
-            next());
-    draft.score(side, flap.edge(0), sense, angle, flap.site());
+            at);
+    draft.score(side, flap.edge(0), sense, angle, at);
     return flap;
   }
 
@@ -61,6 +62,7 @@ public final class Card {
   public PanelDraft tab(EdgeDraft a, EdgeDraft b, double depth, double bevel, FoldAngle angle) {
     Vec2 along = a.segment().direction();
     Vec2 out = along.left().times(-depth);
+    Site at = next();
     PanelDraft tab =
         draft.panel(
             "tab of " + a.panel().name(),
@@ -70,9 +72,9 @@ public final class Card {
                 a.from(),
                 a.from().plus(out).plus(along.times(bevel)),
                 a.to().plus(out).minus(along.times(bevel))),
-            next());
-    draft.score(a, tab.edge(0), Sense.MOUNTAIN, angle, tab.site());
-    draft.seam(a, b, tab, tab.site());
+            at);
+    draft.score(a, tab.edge(0), Sense.MOUNTAIN, angle, at);
+    draft.seam(a, b, tab, at);
     return tab;
   }
 
@@ -150,7 +152,7 @@ public final class Card {
               foot.from().y(),
               tip.x(),
               tip.y());
-      card.draft.score(base.edge(i), side.edge(0), Sense.MOUNTAIN, angle, side.site());
+      card.draft.score(base.edge(i), side.edge(0), Sense.MOUNTAIN, angle, new Site(1, 1));
       sides.add(side);
     }
     for (int i = 0; i < 4; i++) {

@@ -139,7 +139,7 @@ class FoldTheoremsTest {
         .singleElement()
         .satisfies(
             v -> {
-              assertThat(v.defect())
+              assertThat(360 - v.angleSum())
                   .isCloseTo(360 - faces.stream().mapToDouble(f -> f).sum(), within(1e-9));
               assertThat(v.interior()).isFalse();
               assertThat(v.corners()).hasSize(3);

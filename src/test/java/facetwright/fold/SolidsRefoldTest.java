@@ -49,7 +49,7 @@ class SolidsRefoldTest {
     Net net = solid.net();
     List<Vertices.Vertex> vertices = Vertices.of(net, Folding.fold(net));
     assertThat(vertices).hasSize(solid.vertices().size()).allMatch(Vertices.Vertex::closed);
-    assertThat(vertices.stream().mapToDouble(Vertices.Vertex::defect).sum())
+    assertThat(vertices.stream().mapToDouble(v -> 360 - v.angleSum()).sum())
         .isCloseTo(720, within(1e-8));
   }
 

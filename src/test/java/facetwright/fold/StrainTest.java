@@ -13,6 +13,7 @@ import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.net.Sense;
 import facetwright.net.draft.PanelDraft;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -138,7 +139,7 @@ class StrainTest {
               tip.x(),
               tip.y());
       card.draft.score(
-          base.edge(i), side.edge(0), Sense.MOUNTAIN, FoldAngle.degrees(109.47), side.site());
+          base.edge(i), side.edge(0), Sense.MOUNTAIN, FoldAngle.degrees(109.47), Site.NONE);
       sides.add(side);
     }
     for (int i = 0; i < 3; i++) {

@@ -62,7 +62,7 @@ class ShapesTest {
       CardPanel floor = build.rectangle("floor", 80, 60, AT);
       List<CardPanel> walls = new ArrayList<>();
       for (String side : List.of("bottom", "right", "top", "left")) {
-        walls.add(floor.attach(side, side, new FlapShape.Rectangle(half), SQUARE, AT));
+        walls.add(floor.attach(side, side, new FlapShape.Tapered(half, 0), SQUARE, AT));
       }
       for (int i = 0; i < 4; i++) {
         CardEdge other = walls.get((i + 1) % 4).edge("right", AT);

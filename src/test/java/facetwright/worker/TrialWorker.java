@@ -77,13 +77,21 @@ final class TrialWorker {
     Stock stock = new Stock("A4", 210, 297, 220, 0.275, Stock.Grain.LONG);
     FoldedForm folded =
         new FoldedForm(
-            List.of(Motion3.NONE), List.of(), Closure.CLOSES, new Measures(50, 50, 0, 0, 2500));
+            List.of(Motion3.NONE),
+            List.of(),
+            List.of(),
+            Closure.CLOSES,
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            new Measures(50, 50, 0, 0, 2500));
     return new Design(
         title,
         Unit.MM,
         new Design.Header("", "", List.of(), ""),
         List.of(),
-        new Laid(net, stock, 1, true),
+        new Laid(net, stock, 1, true, 0),
         folded,
         List.of(),
         List.of());

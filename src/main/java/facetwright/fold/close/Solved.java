@@ -42,9 +42,4 @@ public record Solved(
   public boolean suits(Net net) {
     return verdict != Closure.NOT_SOLVED && angles.radians().size() == net.scores().size();
   }
-
-  /** The strain of the panel that bends most. */
-  public double mostStrain() {
-    return strain.stream().mapToDouble(s -> s).max().orElse(0);
-  }
 }

@@ -50,11 +50,6 @@ public record FoldedForm(
     locked = List.copyOf(locked);
   }
 
-  /** A form without loops of scores whose panels stay flat. */
-  public FoldedForm(List<Motion3> poses, List<JoinGap> gaps, Closure closure, Measures measures) {
-    this(poses, gaps, List.of(), closure, List.of(), List.of(), List.of(), List.of(), measures);
-  }
-
   /** Whether it closes, be it that the card bends a little or a hair is forgiven. */
   public boolean closes() {
     return switch (closure) {

@@ -54,11 +54,6 @@ public final class Vertices {
     public Vertex {
       corners = List.copyOf(corners);
     }
-
-    /** What the angles lack to 360°, in degrees; meaningful where it is closed. */
-    public double defect() {
-      return 360 - angleSum;
-    }
   }
 
   /** All vertices, in the order of their first corners. */

@@ -8,7 +8,6 @@ import facetwright.fold.pose.ScoreAngles;
 import facetwright.geom.Motion3;
 import facetwright.net.Net;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -83,23 +82,6 @@ public final class FoldPath {
    */
   public List<Motion3> at(double t) {
     return state(t).poses();
-  }
-
-  /** The states at the given parts of the way, in the order asked for. */
-  public List<State> states(double... parts) {
-    return Arrays.stream(parts).mapToObj(this::state).toList();
-  }
-
-  /** Of so many even steps the state that strains most; of equals the first. */
-  State hardest(int steps) {
-    State hardest = state(0);
-    for (int i = 1; i <= steps; i++) {
-      State next = state((double) i / steps);
-      if (next.strain > hardest.strain) {
-        hardest = next;
-      }
-    }
-    return hardest;
   }
 
   /**

@@ -49,8 +49,6 @@ public final class Blank {
 
   /** Something said of the panel at a point. */
   sealed interface Mark {
-    Site site();
-
     record Waste(Vec2 at, Site site) implements Mark {}
 
     record Name(Vec2 at, String name, Site site) implements Mark {}

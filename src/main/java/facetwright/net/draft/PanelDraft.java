@@ -46,10 +46,6 @@ public final class PanelDraft {
     role = newRole;
   }
 
-  public Site site() {
-    return site;
-  }
-
   /** The sides, counter-clockwise. */
   public List<EdgeDraft> edges() {
     return List.copyOf(edges);

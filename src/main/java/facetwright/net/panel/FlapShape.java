@@ -15,9 +15,6 @@ import java.util.List;
 /** The shape of a panel to attach, drawn with its hinge at the bottom. Measures in mm. */
 public sealed interface FlapShape {
 
-  /** As wide as its hinge. */
-  record Rectangle(double depth) implements FlapShape {}
-
   /**
    * A flap or tab with both ends cut back; where they meet, a triangle.
    *
@@ -63,7 +60,6 @@ public sealed interface FlapShape {
    */
   default List<Vec2> corners(double width, Site site) {
     return switch (this) {
-      case Rectangle(double depth) -> cutBack(width, Ask.length("the depth", depth, site), 0);
       case Tapered(double depth, double bevel) -> {
         Ask.length("the depth of a flap", depth, site);
         Ask.angle("the bevel of a flap", bevel, 0, 80, site);

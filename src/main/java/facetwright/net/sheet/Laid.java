@@ -21,11 +21,6 @@ public record Laid(Net net, Stock stock, int sheets, boolean fits, double margin
   /** Room drawn between two sheets, in mm. */
   public static final double SHEET_GAP = 20;
 
-  /** Without a margin. */
-  public Laid(Net net, Stock stock, int sheets, boolean fits) {
-    this(net, stock, sheets, fits, 0);
-  }
-
   /** The same sheets under a net that lies on them alike. */
   public Laid with(Net other) {
     return new Laid(other, stock, sheets, fits, margin);

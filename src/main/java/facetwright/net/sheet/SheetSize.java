@@ -29,12 +29,7 @@ public record SheetSize(String name, double width, double height) implements Ser
     }
   }
 
-  /** A sheet of its own size, named by its measures: "305 × 305 mm". */
-  public static SheetSize custom(double width, double height) {
-    return new SheetSize(text(width) + " × " + text(height) + " mm", width, height);
-  }
-
-  /** The same named by its measures in another unit: "8 × 10 in". */
+  /** A sheet of its own size, named by its measures: "305 × 305 mm", "8 × 10 in". */
   public static SheetSize custom(double width, double height, Unit unit) {
     String name =
         Decimals.places(new Length(width).in(unit), 3)

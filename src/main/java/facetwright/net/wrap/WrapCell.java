@@ -33,8 +33,6 @@ final class WrapCell {
 
   /** What is taken out of the cell; places are measured from its middle. */
   sealed interface Cutout {
-    Site site();
-
     record Border(double inset, Site site) implements Cutout {}
 
     record Shape(Polygon2 outline, Site site) implements Cutout {}

@@ -53,10 +53,6 @@ public final class CallException extends RuntimeException {
     this.mends = List.copyOf(mends);
   }
 
-  public CallException(String message) {
-    this(message, "");
-  }
-
   /** What is wrong, with its values. */
   Message told() {
     return told;

@@ -60,15 +60,15 @@ final class RunClock implements HostClock {
     return fault;
   }
 
-  @Override
-  public void enter() {
+  /** Host work begins. Calls may nest; each needs its {@link #exit}, in a finally block. */
+  void enter() {
     if (depth++ == 0) {
       toHost();
     }
   }
 
-  @Override
-  public void exit() {
+  /** Host work ends. */
+  void exit() {
     if (--depth == 0) {
       toScript();
     }
@@ -105,19 +105,6 @@ final class RunClock implements HostClock {
   Optional<CallException> refused(String message, String fix) {
     return Optional.ofNullable(refused)
         .filter(last -> last.getMessage().equals(message) && last.fix().equals(fix));
-  }
-
-  @Override
-  public <R> R guest(Supplier<R> callback) {
-    int outer = depth;
-    depth = 0;
-    toScript();
-    try {
-      return callback.get();
-    } finally {
-      toHost();
-      depth = outer;
-    }
   }
 
   private synchronized void toHost() {

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class FittingTest {
-  private static final SheetSize SHEET = SheetSize.custom(200, 160);
+  private static final SheetSize SHEET = SheetSize.custom(200, 160, Unit.MM);
 
   private static Fitting fit(String source, SheetSize sheet, int copies) throws Exception {
     WhatIf what = WhatIf.of("test.js", source, Map.of(), Budget.USUAL);

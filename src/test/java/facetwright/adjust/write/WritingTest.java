@@ -2,6 +2,7 @@ package facetwright.adjust.write;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.script.WhatIf;
@@ -33,7 +34,7 @@ class WritingTest {
 
   @Test
   void aSheetWithoutANameIsWrittenByItsSides() {
-    SheetSize own = SheetSize.custom(190.5, 254);
+    SheetSize own = SheetSize.custom(190.5, 254, Unit.MM);
     assertThat(onto("sheet(\"A4\", { weight: 200 });", own))
         .isEqualTo("sheet({ width: \"190.5 mm\", height: \"254 mm\", weight: 200 });");
     assertThat(onto("sheet(\"A4\");", own))

@@ -30,10 +30,10 @@ class PanelBuildTest {
   private static PanelBuild box(PanelBuild build, String name, double w, double d, double h) {
     CardPanel base = build.rectangle(name, w, d, AT);
     CardPanel front =
-        base.attach(name + " front", "bottom", new FlapShape.Rectangle(h), SQUARE, AT);
-    CardPanel back = base.attach(name + " back", "top", new FlapShape.Rectangle(h), SQUARE, AT);
+        base.attach(name + " front", "bottom", new FlapShape.Tapered(h, 0), SQUARE, AT);
+    CardPanel back = base.attach(name + " back", "top", new FlapShape.Tapered(h, 0), SQUARE, AT);
     for (String side : List.of("left", "right")) {
-      CardPanel end = base.attach(name + " " + side, side, new FlapShape.Rectangle(h), SQUARE, AT);
+      CardPanel end = base.attach(name + " " + side, side, new FlapShape.Tapered(h, 0), SQUARE, AT);
       boolean left = side.equals("left");
       build.join(
           end, "left", (left ? front : back).edge("right", AT), new FlapShape.Tapered(8, 20), AT);
@@ -83,8 +83,8 @@ class PanelBuildTest {
     PanelBuild build = new PanelBuild();
     CardPanel base = build.rectangle("base", 100, 60, AT);
     Hinge first = Hinge.at(10, 20, Sense.VALLEY, FoldAngle.degrees(180));
-    base.attach("upper", "top", new FlapShape.Rectangle(5), first, AT);
-    base.attach("lower", "bottom", new FlapShape.Rectangle(5), first, AT);
+    base.attach("upper", "top", new FlapShape.Tapered(5, 0), first, AT);
+    base.attach("lower", "bottom", new FlapShape.Tapered(5, 0), first, AT);
     Hinge second = Hinge.at(60, 30, Sense.VALLEY, FoldAngle.TO_SOLVE);
     base.tab("again", "top", new FlapShape.Tapered(8, 30), second, AT);
     Net net = build.build();
@@ -105,16 +105,16 @@ class PanelBuildTest {
   void overlappingHingesAreRefused() {
     CardPanel base = new PanelBuild().rectangle("base", 100, 60, AT);
     Hinge part = Hinge.at(10, 40, Sense.VALLEY, FoldAngle.TO_SOLVE);
-    base.attach("one", "top", new FlapShape.Rectangle(5), part, AT);
+    base.attach("one", "top", new FlapShape.Tapered(5, 0), part, AT);
     Hinge across = Hinge.at(40, 30, Sense.VALLEY, FoldAngle.TO_SOLVE);
     assertThatThrownBy(
-            () -> base.attach("two", "top", new FlapShape.Rectangle(5), across, new Site(8, 2)))
+            () -> base.attach("two", "top", new FlapShape.Tapered(5, 0), across, new Site(8, 2)))
         .isInstanceOf(NetException.class)
         .hasMessageContaining("edge \"top\" of \"base\" is not free from 40 mm to 70 mm")
         .extracting(e -> ((NetException) e).site())
         .isEqualTo(new Site(8, 2));
     // All of the edge means the longest part still free.
-    CardPanel rest = base.attach("rest", "top", new FlapShape.Rectangle(5), SQUARE, AT);
+    CardPanel rest = base.attach("rest", "top", new FlapShape.Tapered(5, 0), SQUARE, AT);
     assertThat(rest.edge("bottom", AT).length()).isCloseTo(50, within(1e-9));
   }
 
@@ -187,7 +187,7 @@ class PanelBuildTest {
   void cutsInsideAPanel() {
     PanelBuild build = new PanelBuild();
     CardPanel card = build.rectangle("card", 100, 60, AT);
-    CardPanel flap = card.attach("flap", "right", new FlapShape.Rectangle(40), SQUARE, AT);
+    CardPanel flap = card.attach("flap", "right", new FlapShape.Tapered(40, 0), SQUARE, AT);
     flap.window(10, AT).layer(2, "blue", AT);
     card.window(List.of(new Vec2(30, -25), new Vec2(40, -25), new Vec2(35, -15)), AT)
         .hole(3, new Vec2(-40, 20), AT)
@@ -316,14 +316,14 @@ class PanelBuildTest {
         card.attach(
             "one",
             "top",
-            new FlapShape.Rectangle(20),
+            new FlapShape.Tapered(20, 0),
             Hinge.at(0, 50, Sense.VALLEY, FoldAngle.degrees(180)),
             AT);
     CardPanel two =
         card.attach(
             "two",
             "top",
-            new FlapShape.Rectangle(20),
+            new FlapShape.Tapered(20, 0),
             Hinge.at(50, 50, Sense.VALLEY, FoldAngle.degrees(180)),
             AT);
     build.slit(one.edge("right", AT), two.edge("left", AT), AT).lap(one, card, AT);

@@ -9,6 +9,7 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.Overlaps;
 import facetwright.net.Panel;
@@ -144,7 +145,7 @@ class SheetLayoutTest {
     Net net = pieces(List.of(box(10, 10)));
     assertThatThrownBy(() -> SheetLayout.lay(net, A4, -1, 0)).hasMessageContaining("margin");
     assertThatThrownBy(() -> SheetLayout.lay(net, A4, 0, 101)).hasMessageContaining("gap");
-    Stock small = SheetSize.custom(50, 50).stock(200);
+    Stock small = SheetSize.custom(50, 50, Unit.MM).stock(200);
     assertThatThrownBy(() -> SheetLayout.lay(net, small, 25, 0)).hasMessageContaining("nothing");
   }
 }

@@ -92,8 +92,9 @@ class SheetSizesTest {
 
   @Test
   void customSizesAreNamedByTheirMeasures() {
-    assertThat(SheetSize.custom(305, 120.5).name()).isEqualTo("305 × 120.5 mm");
-    assertThatThrownBy(() -> SheetSize.custom(0, 100)).hasMessageContaining("10 mm to 2000 mm");
+    assertThat(SheetSize.custom(305, 120.5, Unit.MM).name()).isEqualTo("305 × 120.5 mm");
+    assertThatThrownBy(() -> SheetSize.custom(0, 100, Unit.MM))
+        .hasMessageContaining("10 mm to 2000 mm");
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.draft.NetDraft;
@@ -40,7 +41,7 @@ class CopyPlanTest {
   }
 
   private static Stock sheet(double width, double height) {
-    return SheetSize.custom(width, height).stock(220);
+    return SheetSize.custom(width, height, Unit.MM).stock(220);
   }
 
   /** Every copy whole on the sheet, each clear of each other by the gap, told by JTS. */
@@ -134,7 +135,7 @@ class CopyPlanTest {
     Net net = rectangle(150, 90);
     Stock any = sheet(200, 310);
     assertThat(CopyPlan.of(net, any, 0, 0).count()).isEqualTo(4);
-    Stock along = SheetSize.custom(200, 310).stock(220, 0.28, Stock.Grain.LONG);
+    Stock along = SheetSize.custom(200, 310, Unit.MM).stock(220, 0.28, Stock.Grain.LONG);
     CopyPlan plan = CopyPlan.of(net, along, 0, 0);
     assertThat(plan.count()).isEqualTo(3);
     assertThat(plan.copies()).allMatch(m -> Math.abs(m.sin()) < 1e-9);

@@ -205,35 +205,12 @@ class HostileArgumentsTest {
     }
 
     @Override
-    public void enter() {
-      depth++;
-      clock.enter();
-    }
-
-    @Override
-    public void exit() {
-      clock.exit();
-      depth--;
-    }
-
-    @Override
     public <R> R run(Supplier<R> work) {
       depth++;
       try {
         return clock.run(work);
       } finally {
         depth--;
-      }
-    }
-
-    @Override
-    public <R> R guest(Supplier<R> callback) {
-      int outer = depth;
-      depth = 0;
-      try {
-        return clock.guest(callback);
-      } finally {
-        depth = outer;
       }
     }
   }

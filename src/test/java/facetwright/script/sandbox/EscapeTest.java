@@ -157,9 +157,4 @@ class EscapeTest {
             "2,4,6", "0,1,2", "2", "1,2,3", "1,2,3,4", "A+B", "a--b--c", "a2b4", "2", "a\\n1", "3",
             "true", "2,3");
   }
-
-  @Test
-  void aFunctionOfTheScriptCanBeCalledBack() throws ScriptException {
-    assertThat(Probe.run("let n = 0; twice(() => { n += 1; }); say(n);")).containsExactly("2");
-  }
 }

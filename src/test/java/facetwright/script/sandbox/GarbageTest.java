@@ -19,7 +19,6 @@ class GarbageTest {
           "say",
           "columns",
           "broken",
-          "twice",
           "(",
           ")",
           "{",

@@ -40,21 +40,11 @@ final class Probe implements Host<List<String>> {
             _ -> {
               throw new IllegalStateException("a fault");
             }));
-    globals.putMember("twice", guard(clock, call(clock)));
   }
 
   /** A function that is run on the host's time. */
   private static ProxyExecutable guard(HostClock clock, ProxyExecutable function) {
     return arguments -> clock.run(() -> function.execute(arguments));
-  }
-
-  private static ProxyExecutable call(HostClock clock) {
-    return arguments ->
-        clock.guest(
-            () -> {
-              arguments[0].execute();
-              return arguments[0].execute();
-            });
   }
 
   @Override
