@@ -65,9 +65,10 @@ class CaliperRulesTest {
                 + " over it.");
     assertThat(found.getFirst().fix())
         .isEqualTo(
-            "Make the lid 60.55 × 40.55 mm (0.55 mm more than its 60 mm and 0.55 mm more than its"
-                + " 40 mm), or the box 59.45 × 39.45 mm (0.55 mm less than its 60 mm and 0.55 mm"
+            "Make the lid 61.05 × 41.05 mm (1.05 mm more than its 60 mm and 1.05 mm more than its"
+                + " 40 mm), or the box 58.95 × 38.95 mm (1.05 mm less than its 60 mm and 1.05 mm"
                 + " less than its 40 mm).");
+    assertThat(boxAndLid(61.05, 41.05, 12)).isEmpty();
     assertThat(found.getFirst().place()).isEqualTo(new Place.AtPanel(5));
     assertThat(found.getFirst().severity()).isEqualTo(Finding.Severity.WARNING);
     assertThat(boxAndLid(60 + 0.55, 40 + 0.55, 12)).isEmpty();
@@ -77,16 +78,16 @@ class CaliperRulesTest {
   void lidOneCaliperTooTight() {
     List<Finding> found = boxAndLid(60 + CALIPER, 40 + CALIPER, 12);
     assertThat(found).hasSize(1);
-    assertThat(found.getFirst().fix()).startsWith("Make the lid 60.55 × 40.55 mm (0.28 mm more");
+    assertThat(found.getFirst().fix()).startsWith("Make the lid 61.05 × 41.05 mm (0.78 mm more");
     assertThat(boxAndLid(60.55, 40.55, 12)).isEmpty();
   }
 
   @Test
   void lidWideEnoughOneWayOnly() {
     assertThat(boxAndLid(61, 40, 12).getFirst().fix())
-        .startsWith("Make the lid 61 × 40.55 mm (0.55 mm more than its 40 mm)");
+        .startsWith("Make the lid 61 × 41.05 mm (1.05 mm more than its 40 mm)");
     assertThat(boxAndLid(60, 41, 12).getFirst().fix())
-        .startsWith("Make the lid 60.55 × 41 mm (0.55 mm more than its 60 mm)");
+        .startsWith("Make the lid 61.05 × 41 mm (1.05 mm more than its 60 mm)");
     assertThat(boxAndLid(61, 41, 12)).isEmpty();
     // Turned a quarter it still is the lid of this box.
     assertThat(boxAndLid(40, 60, 12)).hasSize(1);
@@ -119,7 +120,7 @@ class CaliperRulesTest {
         .isEqualTo(
             "The box with \"floor\" is 60 × 40 mm and the insert with \"insert\" 60 × 39 mm. The"
                 + " card is 0.28 mm thick, so the insert does not go in.");
-    assertThat(tight.fix()).endsWith("or the insert 59.45 × 39 mm (0.55 mm less than its 60 mm).");
+    assertThat(tight.fix()).endsWith("or the insert 58.95 × 39 mm (1.05 mm less than its 60 mm).");
     assertThat(insert(50, 30).getFirst().severity()).isEqualTo(Finding.Severity.WARNING);
   }
 
@@ -172,7 +173,7 @@ class CaliperRulesTest {
       assertThat(stars(points, 0)).hasSize(1);
       assertThat(stars(points, 0).getFirst().message()).contains("exactly as wide as the box");
       assertThat(stars(points, 0.8 * CALIPER).getFirst().fix())
-          .startsWith("Set each side of the lid 0.06 mm farther out, as by making it 1.00");
+          .startsWith("Set each side of the lid 0.31 mm farther out, or make it 1.01");
       assertThat(stars(points, CALIPER + 2)).isEmpty();
       assertThat(stars(points, CALIPER + 2.1)).hasSize(1);
     }
@@ -205,9 +206,9 @@ class CaliperRulesTest {
       assertThat(tight.fix())
           .startsWith(
               String.format(
-                  "Make the sleeve %.2f × 20.42 mm (0.55 mm more than its %.0f mm and 0.42 mm more"
+                  "Make the sleeve %.2f × 20.92 mm (1.05 mm more than its %.0f mm and 0.92 mm more"
                       + " than its 20 mm), or the tray ",
-                  side + 0.55, side));
+                  side + 1.05, side));
       assertThat(sleeve(side + 0.55, 20.42)).isEmpty();
       assertThat(sleeve(side + 0.55, 20)).hasSize(1);
       assertThat(sleeve(side, 20.42)).hasSize(1);
@@ -231,11 +232,13 @@ class CaliperRulesTest {
 
   @Test
   void hexagonLidsAreMeasuredSquareToTheirSides() {
-    assertThat(hexagons(CALIPER)).isEmpty();
-    assertThat(hexagons(0.8 * CALIPER)).hasSize(1);
-    // 0.2 · 0.275 mm on both sides: 0.11 mm across, tan(30°) of that on a side.
-    assertThat(hexagons(0.8 * CALIPER).getFirst().fix())
-        .startsWith("Make the lid 30.32 mm on a side instead of 30.25 mm (30.32 mm from its");
+    // Every wall of the lid bears a tab.
+    assertThat(hexagons(2 * CALIPER)).isEmpty();
+    assertThat(hexagons(1.8 * CALIPER)).hasSize(1);
+    // Twice two calipers and half a millimetre to slide: 1.6 mm across, tan(30°) of that on a side.
+    assertThat(hexagons(1.8 * CALIPER).getFirst().fix())
+        .startsWith("Make the lid 30.93 mm on a side instead of 30.57 mm (30.93 mm from its");
+    assertThat(hexagons(0.93 / 2 / Math.tan(Math.PI / 6))).isEmpty();
   }
 
   /** Flaps folded right over onto a square of 60 mm. */

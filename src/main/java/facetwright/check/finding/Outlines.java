@@ -60,16 +60,6 @@ public final class Outlines {
     return true;
   }
 
-  /** From the middle of equal sides to one of them. */
-  public static double inRadius(Polygon2 outline) {
-    Vec2 middle = outline.centroid();
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < outline.size(); i++) {
-      least = Math.min(least, off(outline.side(i), middle));
-    }
-    return least;
-  }
-
   /** The same turned over. */
   public static Polygon2 mirrored(Polygon2 outline) {
     return Polygon2.ofEitherSense(
@@ -92,30 +82,6 @@ public final class Outlines {
         .min(Comparator.comparingDouble(shift -> Math.rint(1e6 * unlike(outer, inner, shift))))
         .map(shift -> room(outer, inner, shift))
         .orElse(Double.NaN);
-  }
-
-  /**
-   * The room in an outline without inward corners for another of whatever corners, middle on
-   * middle, turned by whole half degrees to where it is most; below 0 where it stands over.
-   */
-  public static double turnedRoom(Polygon2 outer, Polygon2 inner) {
-    double most = Double.NEGATIVE_INFINITY;
-    Vec2 middle = inner.centroid();
-    for (int half = 0; half < 720 && outer.isConvex(); half++) {
-      Vec2 turn = Vec2.polar(1, Math.toRadians(half / 2.0));
-      double least = Double.POSITIVE_INFINITY;
-      for (Vec2 corner : inner.corners()) {
-        Vec2 c = corner.minus(middle);
-        Vec2 at =
-            new Vec2(c.x() * turn.x() - c.y() * turn.y(), c.x() * turn.y() + c.y() * turn.x())
-                .plus(outer.centroid());
-        for (int i = 0; i < outer.size(); i++) {
-          least = Math.min(least, off(outer.side(i), at));
-        }
-      }
-      most = Math.max(most, least);
-    }
-    return most;
   }
 
   private static boolean isAlike(Polygon2 outer, Polygon2 inner, int shift) {

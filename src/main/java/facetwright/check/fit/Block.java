@@ -17,8 +17,10 @@ import java.util.Set;
  *
  * @param size along its three directions, in mm
  * @param walls for each direction whether there is card at its one end and at its other
+ * @param axes its directions
+ * @param lows where it begins along each of them, in mm
  */
-record Block(List<Double> size, List<List<Boolean>> walls) {
+record Block(List<Double> size, List<List<Boolean>> walls, List<Vec3> axes, List<Double> lows) {
   private static final double SQUARE = Math.sin(Math.toRadians(2));
 
   static Optional<Block> of(Subject subject, List<Integer> body) {
@@ -38,6 +40,7 @@ record Block(List<Double> size, List<List<Boolean>> walls) {
     }
     List<Double> size = new ArrayList<>();
     List<List<Boolean>> walls = new ArrayList<>();
+    List<Double> lows = new ArrayList<>();
     for (Vec3 axis : axes.get()) {
       double low = Double.POSITIVE_INFINITY;
       double high = Double.NEGATIVE_INFINITY;
@@ -62,9 +65,11 @@ record Block(List<Double> size, List<List<Boolean>> walls) {
         }
       }
       size.add(high - low);
+      lows.add(low);
       walls.add(List.of(atLow, atHigh));
     }
-    return Optional.of(new Block(List.copyOf(size), List.copyOf(walls)));
+    return Optional.of(
+        new Block(List.copyOf(size), List.copyOf(walls), axes.get(), List.copyOf(lows)));
   }
 
   /** Three directions square to each other that all facets face; empty where there are none. */
@@ -88,6 +93,15 @@ record Block(List<Double> size, List<List<Boolean>> walls) {
             .map(p -> subject.folded().poses().get(p).ez())
             .allMatch(n -> axes.stream().filter(a -> Math.abs(n.dot(a)) > SQUARE).count() == 1);
     return allFace ? Optional.of(axes) : Optional.empty();
+  }
+
+  /** The corner where all its directions begin. */
+  Vec3 origin() {
+    Vec3 origin = Vec3.ZERO;
+    for (int d = 0; d < 3; d++) {
+      origin = origin.plus(axes.get(d).times(lows.get(d)));
+    }
+    return origin;
   }
 
   /** How many of its two ends along a direction have card. */

@@ -2,7 +2,6 @@ package facetwright.check.fit;
 
 import facetwright.check.finding.Bodies;
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Outlines;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.Closure;
@@ -24,8 +23,9 @@ import java.util.Set;
  * right. Of several that a part may be meant for, that counts which it fits best.
  *
  * <p>What it does not detect: openings whose walls lean, whose corners are held by laps alone, or
- * that have notches at their rim (but of square corners); tabs glued inside, each a caliper more;
- * how far a part goes in; unnamed parts of the same depth, which it takes for copies.
+ * that have notches at their rim (but of square corners); how far a part goes in, so that what is
+ * glued to a wall counts wherever it lies on it, once; unnamed parts of the same depth, which it
+ * takes for copies.
  */
 public final class FitRule implements Rule {
   public static final String NAME = "fit";
@@ -39,9 +39,7 @@ public final class FitRule implements Rule {
         found.add(new FitText(subject, slip, caliper).finding());
       }
     }
-    for (Part lid : strangers(subject)) {
-      found.add(FitText.otherShape(subject, lid));
-    }
+    strangers(subject).forEach(s -> found.add(s.finding()));
     return found;
   }
 
@@ -53,7 +51,13 @@ public final class FitRule implements Rule {
         .map(s -> new FitText(subject, s, caliper))
         .filter(w -> w.severity() == Finding.Severity.ERROR)
         .map(FitText::verdict)
-        .findFirst();
+        .findFirst()
+        .or(
+            () ->
+                strangers(subject).stream()
+                    .filter(s -> s.severity() == Finding.Severity.ERROR)
+                    .map(OtherShape::verdict)
+                    .findFirst());
   }
 
   /** For each part that is meant for another how it goes with the one it fits best. */
@@ -175,35 +179,22 @@ public final class FitRule implements Rule {
     return slips;
   }
 
-  /** Lids that have other corners than all they could go over. */
-  private static List<Part> strangers(Subject subject) {
+  /** Lids that have other corners than all they could go over, with what they come nearest to. */
+  private static List<OtherShape> strangers(Subject subject) {
     double caliper = subject.laid().stock().caliper();
     List<Part> parts = parts(subject);
-    List<Part> strangers = new ArrayList<>();
+    List<OtherShape> strangers = new ArrayList<>();
     for (Part lid : parts) {
       if (lid.use() == Part.Use.LID && !lid.mouths().isEmpty()) {
         List<Part> others =
             parts.stream().filter(p -> p.use() != Part.Use.LID && !p.sections().isEmpty()).toList();
-        boolean fitsNone =
-            others.stream()
-                .allMatch(o -> over(lid, o, caliper).isEmpty() && !holds(lid, o, caliper));
-        if (!others.isEmpty() && fitsNone) {
-          strangers.add(lid);
+        if (others.stream().allMatch(o -> over(lid, o, caliper).isEmpty())) {
+          OtherShape.of(subject, lid, others)
+              .filter(s -> s.severity() != Finding.Severity.NOTE)
+              .ifPresent(strangers::add);
         }
       }
     }
     return strangers;
-  }
-
-  /** Whether a lid of other corners has room for a box all the same. */
-  private static boolean holds(Part lid, Part box, double caliper) {
-    return lid.mouths().stream()
-        .anyMatch(
-            m ->
-                box.sections().stream()
-                    .filter(Part.Section::isFaceOn)
-                    .anyMatch(
-                        s ->
-                            Outlines.turnedRoom(m.outline(), s.outline()) >= caliper - Slip.LEAST));
   }
 }

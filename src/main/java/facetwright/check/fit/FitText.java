@@ -2,7 +2,6 @@ package facetwright.check.fit;
 
 import facetwright.check.finding.Finding;
 import facetwright.check.finding.Mm;
-import facetwright.check.finding.Outlines;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Subject;
 import facetwright.measure.Unit;
@@ -109,12 +108,16 @@ final class FitText {
               isLid ? outer + " lies" : inner + " is", Value.length(slip.most()));
     }
     return Message.of(
-        "%s. The card is %s thick, so %s.", start.capital(), Value.length(caliper), what);
+        "%s. The card is %s thick%s, so %s.",
+        start.capital(),
+        Value.length(caliper),
+        slip.isLined() ? ", and as much again where tabs lie between them" : "",
+        what);
   }
 
   /** How an opening compares with what goes into it. */
   private Message how() {
-    double room = slip.least() / 2 + caliper;
+    double room = slip.bare();
     if (Math.abs(room) < Mm.LEAST) {
       return Message.text("exactly as wide as");
     }
@@ -149,10 +152,8 @@ final class FitText {
 
   /** By how much an opening has to grow across; below 0 to shrink. */
   private double grows(double clear) {
-    if (clear < -Slip.LEAST) {
-      return -clear;
-    }
-    return clear > Slip.LOOSE + Slip.LEAST ? Slip.EASY - clear : 0;
+    boolean isRight = clear >= -Slip.LEAST && clear <= Slip.LOOSE + Slip.LEAST;
+    return isRight ? 0 : Slip.EASY - clear;
   }
 
   private Message rectangle(boolean isOuter) {
@@ -209,33 +210,13 @@ final class FitText {
   /** Set off evenly, or made larger as a whole, which sets every side off as much at least. */
   private Message other() {
     double by = grows(slip.least()) / 2;
-    double in = Outlines.inRadius(slip.mouth().outline());
-    double times = Math.ceil(1e4 * (1 + by / in)) / 1e4;
     Message set =
         Message.of(
             "Set each side of the %s %s farther %s",
             outer, Value.length(up(Math.abs(by))), by > 0 ? "out" : "in");
-    String whole =
-        in > 0 && times > 0
-            ? ", as by making it " + Decimals.places(times, 4) + " times as large across"
-            : "";
-    return set.plus(whole).plus(by > 0 ? "; or set each side of the " + inner + " as far in" : "");
-  }
-
-  /** A lid with other corners than all it could go over. */
-  static Finding otherShape(Subject subject, Part lid) {
-    int corners = lid.mouths().getFirst().outline().size();
-    return new Finding(
-        FitRule.NAME,
-        Finding.Severity.WARNING,
-        Message.of(
-            "The %s with %s has %s corners, and nothing in this design that it could go over has"
-                + " the same.",
-            lid.word(), subject.name(lid.panel()), corners),
-        Message.of(
-            "Give the %s the sides and angles of its box, or call it something else.", lid.word()),
-        new Place.AtPanel(lid.panel()),
-        subject.panel(lid.panel()).site());
+    double times = slip.times(caliper);
+    return set.plus(", or make it " + Decimals.places(times, 4) + " times as large across")
+        .plus(by > 0 ? "; or set each side of the " + inner + " as far in" : "");
   }
 
   private Value.Name name(Part part) {

@@ -50,8 +50,9 @@ record Part(int panel, Use use, String word, List<Mouth> mouths, List<Section> s
    * @param outline seen from within
    * @param depth how far the body reaches from it, in mm
    * @param isTube whether the body is open at the other end, too
+   * @param lining what is glued to its walls
    */
-  record Mouth(Polygon2 outline, double depth, boolean isTube) {}
+  record Mouth(Polygon2 outline, double depth, boolean isTube, Lining lining) {}
 
   /**
    * What a body is seen from one side.
@@ -62,9 +63,16 @@ record Part(int panel, Use use, String word, List<Mouth> mouths, List<Section> s
    * @param depth how far the body reaches from there, in mm
    * @param isFaceOn whether it is seen at its rim, or has none
    * @param isHanded whether it can't be turned over as well
+   * @param lining what is glued to its walls
    */
   record Section(
-      Polygon2 outline, int first, int second, double depth, boolean isFaceOn, boolean isHanded) {}
+      Polygon2 outline,
+      int first,
+      int second,
+      double depth,
+      boolean isFaceOn,
+      boolean isHanded,
+      Lining lining) {}
 
   static Part of(Subject subject, List<Integer> body) {
     List<Integer> facets =
@@ -87,14 +95,14 @@ record Part(int panel, Use use, String word, List<Mouth> mouths, List<Section> s
     Optional<Block> block = Block.of(subject, body);
     Optional<Rim> rim = block.isPresent() ? Optional.empty() : Rim.of(subject, body);
     if (block.isPresent()) {
-      square(block.get(), mouths, sections);
+      square(subject, body, block.get(), mouths, sections);
     } else if (rim.isPresent()) {
       Rim r = rim.get();
       if (r.isSquare()) {
-        mouths.add(new Mouth(r.outline(), r.depth(), r.isTube()));
+        mouths.add(new Mouth(r.outline(), r.depth(), r.isTube(), r.lining()));
       }
       if (r.isWidest()) {
-        sections.add(new Section(r.outline(), 2, 2, r.depth(), true, !r.isTube()));
+        sections.add(new Section(r.outline(), 2, 2, r.depth(), true, !r.isTube(), r.lining()));
       }
     } else {
       closed(subject, facets).ifPresent(sections::add);
@@ -111,7 +119,12 @@ record Part(int panel, Use use, String word, List<Mouth> mouths, List<Section> s
     return Optional.empty();
   }
 
-  private static void square(Block block, List<Mouth> mouths, List<Section> sections) {
+  private static void square(
+      Subject subject,
+      List<Integer> body,
+      Block block,
+      List<Mouth> mouths,
+      List<Section> sections) {
     boolean isClosed = block.walls().stream().allMatch(w -> w.get(0) && w.get(1));
     for (int d = 0; d < 3; d++) {
       int one = (d + 1) % 3;
@@ -121,12 +134,15 @@ record Part(int panel, Use use, String word, List<Mouth> mouths, List<Section> s
       }
       Polygon2 outline = Polygon2.rectangle(0, 0, block.size().get(one), block.size().get(two));
       double depth = block.size().get(d);
+      Lining lining =
+          Lining.of(
+              subject, body, outline, block.origin(), block.axes().get(one), block.axes().get(two));
       if (block.isOpen(d)) {
-        mouths.add(new Mouth(outline, depth, block.walls(d) == 0));
+        mouths.add(new Mouth(outline, depth, block.walls(d) == 0, lining));
       }
       boolean isFaceOn = isClosed || block.isOpen(d);
       sections.add(
-          new Section(outline, block.walls(one), block.walls(two), depth, isFaceOn, false));
+          new Section(outline, block.walls(one), block.walls(two), depth, isFaceOn, false, lining));
     }
   }
 
@@ -140,7 +156,9 @@ record Part(int panel, Use use, String word, List<Mouth> mouths, List<Section> s
               .allMatch(c -> c < SQUARE || c > 1 - SQUARE);
       List<Vec2> plain = Outlines.plain(subject.panel(end).outline().corners());
       if (isEnd && plain.size() > 4) {
-        return Optional.of(new Section(Polygon2.ofEitherSense(plain), 2, 2, 0, true, false));
+        Polygon2 outline = Polygon2.ofEitherSense(plain);
+        Lining bare = Lining.none(outline.size());
+        return Optional.of(new Section(outline, 2, 2, 0, true, false, bare));
       }
     }
     return Optional.empty();

@@ -20,8 +20,15 @@ import java.util.Optional;
  * @param isTube whether it is open at the other end, too
  * @param isSquare whether the walls at it stand square to it
  * @param isWidest whether nothing of the body stands out past it, seen from above
+ * @param lining what is glued to the walls at it
  */
-record Rim(Polygon2 outline, double depth, boolean isTube, boolean isSquare, boolean isWidest) {
+record Rim(
+    Polygon2 outline,
+    double depth,
+    boolean isTube,
+    boolean isSquare,
+    boolean isWidest,
+    Lining lining) {
   private static final double SQUARE = Math.sin(Math.toRadians(5));
 
   /** The rim of this body; empty where it has none, several, or one of another kind. */
@@ -68,7 +75,8 @@ record Rim(Polygon2 outline, double depth, boolean isTube, boolean isSquare, boo
         isWidest &= !counts || outline.contains(at) || isNear(outline, at);
       }
     }
-    return Optional.of(new Rim(outline, depth, rings.size() == 2, isSquare, isWidest));
+    Lining lining = Lining.of(subject, body, outline, start, x, y);
+    return Optional.of(new Rim(outline, depth, rings.size() == 2, isSquare, isWidest, lining));
   }
 
   private static Vec2 flat(Vec3 from, Vec3 x, Vec3 y) {

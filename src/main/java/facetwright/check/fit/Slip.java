@@ -15,6 +15,7 @@ import java.util.Optional;
  *     the opening and along its second, else where there is least
  * @param inner sides of what goes in, of rectangles the one along the first side of the opening and
  *     the other
+ * @param isFacing whether it goes in rim first, as a box into its lid
  */
 record Slip(
     Part outer,
@@ -23,7 +24,8 @@ record Slip(
     Part.Section section,
     Shape shape,
     List<Double> clear,
-    List<Double> inner) {
+    List<Double> inner,
+    boolean isFacing) {
   /** Tighter by less is nothing that a knife can cut, in mm. */
   static final double LEAST = 0.02;
 
@@ -36,6 +38,12 @@ record Slip(
   /** Room that slides well beyond what the card takes, in mm; common practice, no source. */
   static final double EASY = 0.5;
 
+  /** A part is not made smaller than this, nor larger than its inverse, times what it is. */
+  private static final double SMALLEST = 0.125;
+
+  /** Halvings of what is between them, for four decimals. */
+  private static final int HALVINGS = 20;
+
   /** How lengths of an outline are told. */
   enum Shape {
     RECTANGLE,
@@ -44,7 +52,8 @@ record Slip(
   }
 
   /**
-   * A wall has half its thickness on either side of the net's.
+   * A wall has half its thickness on either side of the net's, and a whole one more where something
+   * is glued to it.
    *
    * @param isFacing whether the part goes in rim first, as a box into its lid
    */
@@ -58,14 +67,11 @@ record Slip(
     Polygon2 out = mouth.outline();
     Polygon2 in = section.outline();
     if (Outlines.isRectangle(out) && Outlines.isRectangle(in)) {
-      Slip straight = rectangle(outer, mouth, inner, section, caliper, 0);
-      Slip turned = rectangle(outer, mouth, inner, section, caliper, 1);
+      Slip straight = rectangle(outer, mouth, inner, section, caliper, 0, isFacing);
+      Slip turned = rectangle(outer, mouth, inner, section, caliper, 1, isFacing);
       return Optional.of(turned.isBetter(straight) ? turned : straight);
     }
-    double room =
-        section.isHanded()
-            ? Outlines.room(out, isFacing ? Outlines.mirrored(in) : in)
-            : better(Outlines.room(out, in), Outlines.room(out, Outlines.mirrored(in)));
+    double room = room(mouth.lining().narrowed(out, caliper), section, caliper, isFacing);
     if (Double.isNaN(room)) {
       return Optional.empty();
     }
@@ -78,7 +84,48 @@ record Slip(
             section,
             shape,
             List.of(2 * (room - caliper)),
-            List.of(in.side(0).length())));
+            List.of(in.side(0).length()),
+            isFacing));
+  }
+
+  /**
+   * The room on the side where there is least beyond what is glued to the walls; NaN where corners
+   * differ.
+   */
+  private static double room(
+      Polygon2 open, Part.Section section, double caliper, boolean isFacing) {
+    Polygon2 full = section.lining().widened(section.outline(), caliper);
+    return section.isHanded()
+        ? Outlines.room(open, isFacing ? Outlines.mirrored(full) : full)
+        : better(Outlines.room(open, full), Outlines.room(open, Outlines.mirrored(full)));
+  }
+
+  /** The room between the lines of the two nets on the side where there is least. */
+  double bare() {
+    return room(mouth.outline(), section, 0, isFacing);
+  }
+
+  /** Whether something glued to a wall lies between the two. */
+  boolean isLined() {
+    return mouth.lining().isInside() || section.lining().isOutside();
+  }
+
+  /**
+   * How many times as large the opening has to be across for the room that slides well; with four
+   * decimals, rounded up.
+   */
+  double times(double caliper) {
+    double low = SMALLEST;
+    double high = 1 / SMALLEST;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      Polygon2 open = mouth.lining().narrowed(mouth.outline(), middle, caliper);
+      double room = room(open, section, caliper, isFacing);
+      boolean isEnough = 2 * (room - caliper) >= EASY;
+      low = isEnough ? low : middle;
+      high = isEnough ? middle : high;
+    }
+    return Math.ceil(1e4 * high) / 1e4;
   }
 
   private static double better(double one, double two) {
@@ -86,23 +133,32 @@ record Slip(
   }
 
   private static Slip rectangle(
-      Part outer, Part.Mouth mouth, Part into, Part.Section section, double caliper, int turned) {
+      Part outer,
+      Part.Mouth mouth,
+      Part into,
+      Part.Section section,
+      double caliper,
+      int turned,
+      boolean isFacing) {
     List<Double> clear = new ArrayList<>();
     List<Double> inner = new ArrayList<>();
     for (int side = 0; side < 2; side++) {
       boolean isFirst = (side + turned) % 2 == 0;
       double length = section.outline().side(isFirst ? 0 : 1).length();
-      double thick = caliper * (2 + (isFirst ? section.first() : section.second())) / 2;
+      int layers =
+          mouth.lining().acrossInside(side) + section.lining().acrossOutside(isFirst ? 0 : 1);
+      double thick =
+          caliper * (layers + (2 + (isFirst ? section.first() : section.second())) / 2.0);
       inner.add(length);
       clear.add(mouth.outline().side(side).length() - length - thick);
     }
-    return new Slip(outer, into, mouth, section, Shape.RECTANGLE, clear, inner);
+    return new Slip(outer, into, mouth, section, Shape.RECTANGLE, clear, inner, isFacing);
   }
 
   /** The same of a part that others lie beside: it is not loose for the room that they take. */
   Slip beside() {
     List<Double> capped = clear.stream().map(c -> Math.min(c, LOOSE)).toList();
-    return new Slip(outer, into, mouth, section, shape, capped, inner);
+    return new Slip(outer, into, mouth, section, shape, capped, inner, isFacing);
   }
 
   /** Whether it goes in by another side than its rim. */
