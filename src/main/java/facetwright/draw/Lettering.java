@@ -1,6 +1,7 @@
 package facetwright.draw;
 
 import facetwright.draw.Mark.Weight;
+import facetwright.measure.Unbroken;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -102,13 +103,14 @@ public final class Lettering {
   }
 
   /**
-   * The text broken into lines that run no wider than this; a word too wide for a line is broken
-   * too.
+   * The text broken into lines that run no wider than this, but not within a measure such as "1 3/8
+   * in"; a word too wide for a line is broken too.
    */
   public static List<String> wrap(String text, Weight weight, double size, double width) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : printable(text).strip().split(" +")) {
+    for (String unbroken : Unbroken.measures(printable(text).strip()).split(" +")) {
+      String word = Unbroken.plain(unbroken);
       String longer = line.isEmpty() ? word : line + " " + word;
       if (width(longer, weight, size) <= width) {
         line = longer;

@@ -34,7 +34,7 @@ final class LengthText {
   }
 
   private static Matcher read(String text) {
-    Matcher m = FORM.matcher(text.strip().toLowerCase(Locale.ROOT));
+    Matcher m = FORM.matcher(Unbroken.plain(text).strip().toLowerCase(Locale.ROOT));
     if (text.length() > 60 || !m.matches()) {
       throw wrong(text);
     }

@@ -1,6 +1,7 @@
 package facetwright.workbench;
 
 import facetwright.check.Summary;
+import facetwright.measure.Unbroken;
 import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Fault;
@@ -45,11 +46,11 @@ final class VerdictBar extends HBox {
     if (fault != null) {
       tint("trouble");
       String where = fault.site().isKnown() ? "Line " + fault.site().line() + ": " : "";
-      sentence.setText("✕ " + where + ended(fault.message()));
+      sentence.setText(Unbroken.measures("✕ " + where + ended(fault.message())));
       String stays =
           design == null ? " There is no net yet." : " The last good net stays on the table.";
       String help = fault.remedy().isEmpty() ? "" : ended(fault.remedy());
-      remedy.setText((help + stays).strip());
+      remedy.setText(Unbroken.measures((help + stays).strip()));
     } else if (design == null) {
       tint("");
       sentence.setText(desk.working().get() ? "Working on the design …" : "");
@@ -57,8 +58,9 @@ final class VerdictBar extends HBox {
     } else {
       tint(design.isSound() ? "sound" : "trouble");
       sentence.setText(
-          (design.isSound() ? "" : "✕ ")
-              + Summary.of(design.laid(), design.folded(), design.unit()));
+          Unbroken.measures(
+              (design.isSound() ? "" : "✕ ")
+                  + Summary.of(design.laid(), design.folded(), design.unit())));
       remedy.setText("");
     }
     remedy.setManaged(!remedy.getText().isEmpty());

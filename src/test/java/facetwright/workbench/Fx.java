@@ -1,5 +1,6 @@
 package facetwright.workbench;
 
+import facetwright.measure.Unbroken;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import facetwright.worker.Reply;
@@ -143,7 +144,11 @@ public final class Fx {
   /** Whether a label or button says so and can be seen. */
   public static boolean says(Node in, String text) {
     return find(
-            in, n -> n instanceof Labeled l && l.getText() != null && l.getText().contains(text))
+            in,
+            n ->
+                n instanceof Labeled l
+                    && l.getText() != null
+                    && Unbroken.plain(l.getText()).contains(text))
         != null;
   }
 

@@ -1,5 +1,6 @@
 package facetwright.workbench.card;
 
+import facetwright.measure.Unbroken;
 import facetwright.script.text.Edit;
 import facetwright.script.text.Stretch;
 import facetwright.workbench.card.text.Repair;
@@ -94,8 +95,8 @@ final class FaultStrip extends HBox {
       return;
     }
     String where = fault.site().isKnown() ? "Line " + fault.site().line() + ": " : "";
-    message.setText(where + fault.message());
-    remedy.setText(fault.remedy());
+    message.setText(Unbroken.measures(where + fault.message()));
+    remedy.setText(Unbroken.measures(fault.remedy()));
     remedy.setManaged(!fault.remedy().isEmpty());
     setAccessibleText(where + fault.message() + ". " + fault.remedy());
     boolean can = !marks.repairs().isEmpty();

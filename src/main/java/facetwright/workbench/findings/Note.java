@@ -1,6 +1,7 @@
 package facetwright.workbench.findings;
 
 import facetwright.check.finding.Finding;
+import facetwright.measure.Unbroken;
 import facetwright.workbench.card.text.Repair;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.goal.Wish;
@@ -89,9 +90,9 @@ final class Note extends HBox {
     Finding finding = said.finding();
     Label pin = new Label(Integer.toString(said.number()));
     pin.getStyleClass().addAll("pin", finding.severity().name().toLowerCase(Locale.ROOT));
-    Label message = new Label(finding.message());
+    Label message = new Label(Unbroken.measures(finding.message()));
     message.setWrapText(true);
-    Label fix = new Label(finding.fix());
+    Label fix = new Label(Unbroken.measures(finding.fix()));
     fix.setWrapText(true);
     fix.getStyleClass().add("quiet");
     VBox words = new VBox(2, message, fix);

@@ -5,6 +5,7 @@ import facetwright.adjust.Remark;
 import facetwright.adjust.propose.Proposal;
 import facetwright.adjust.propose.Question;
 import facetwright.adjust.propose.Suggestion;
+import facetwright.measure.Unbroken;
 import facetwright.words.Sentence;
 import facetwright.words.Site;
 import facetwright.workbench.desk.Asking;
@@ -196,7 +197,7 @@ final class Offer extends VBox {
   void tell(String what) {
     proposal = null;
     words = what;
-    said.setText(what);
+    said.setText(Unbroken.measures(what));
     stop.setVisible(false);
     found.setVisible(false);
     taking.setVisible(false);
