@@ -91,7 +91,7 @@ record Divisions(Knob knob, double origin, double apart, Unit unit, Unit design,
       return onMark(ruler, length).orElseGet(() -> Knob.text(length.in(told)) + told.symbol());
     }
     return Optional.of(design)
-        .filter(d -> knob.isLength() && d == Unit.INCH)
+        .filter(d -> knob.isLength() && d.isInFractions())
         .flatMap(d -> onMark(Ruler.withMarks(apart, d), length))
         .map(text -> text.replace(design.symbol(), ""))
         .orElseGet(() -> Knob.text(value));

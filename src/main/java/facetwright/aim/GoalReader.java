@@ -1,9 +1,12 @@
 package facetwright.aim;
 
+import static java.util.stream.Collectors.joining;
+
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.words.NearName;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -18,7 +21,8 @@ public final class GoalReader {
   private static final double LONGEST = 10_000;
   private static final Pattern SPREAD =
       Pattern.compile(
-          "(?<number>(?:\\d+\\.?\\d*|\\.\\d+)(?:e\\d{1,2})?)\\s*(?<unit>(?:mm|cm|in)[23²³]|ml)?");
+          "(?<number>(?:\\d+\\.?\\d*|\\.\\d+)(?:e\\d{1,2})?)\\s*(?<unit>(?:%s)[23²³]|ml)?"
+              .formatted(Arrays.stream(Unit.values()).map(Unit::symbol).collect(joining("|"))));
 
   private GoalReader() {}
 
@@ -116,6 +120,7 @@ public final class GoalReader {
     if (square != (power == 2)) {
       return 0;
     }
-    return Math.pow(Unit.named(written.substring(0, 2)).orElseThrow().mm(), power);
+    return Math.pow(
+        Unit.named(written.substring(0, written.length() - 1)).orElseThrow().mm(), power);
   }
 }

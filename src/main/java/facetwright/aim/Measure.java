@@ -60,7 +60,7 @@ public enum Measure {
     return switch (power) {
       case 0 -> Decimals.places(100 * value, 3);
       case 1 -> new Length(value).number(unit);
-      default -> spread(in(spreadUnit(unit), value));
+      default -> spread(in(unit.forLarge(), value));
     };
   }
 
@@ -68,12 +68,7 @@ public enum Measure {
     return Math.abs(amount) < 1 ? Decimals.digits(amount, DIGITS) : Decimals.places(amount, 2);
   }
 
-  /** Nobody thinks in square or cubic millimetres. */
-  private static Unit spreadUnit(Unit unit) {
-    return unit == Unit.MM ? Unit.CM : unit;
-  }
-
   private String symbol(Unit unit) {
-    return power < 2 ? unit.symbol() : spreadUnit(unit).symbol() + (power == 2 ? "²" : "³");
+    return power < 2 ? unit.symbol() : unit.forLarge().symbol() + (power == 2 ? "²" : "³");
   }
 }

@@ -10,9 +10,14 @@ import facetwright.words.Decimals;
  */
 public record Area(double mm2) {
 
+  /** For what is bought: whole square centimetres, tenths of square inches. */
+  public String rough(Unit unit) {
+    return text(unit, unit.isMetric() ? 0 : 1);
+  }
+
   /** Such as "12.5 cm²" or "1.9 in²". */
   public String text(Unit unit, int places) {
-    Unit read = unit == Unit.INCH ? Unit.INCH : Unit.CM;
+    Unit read = unit.forLarge();
     return Decimals.places(mm2 / (read.mm() * read.mm()), places) + " " + read.symbol() + "²";
   }
 }

@@ -36,6 +36,15 @@ public record Length(double mm) implements Serializable {
     return LengthText.parse(text, plain);
   }
 
+  /**
+   * The unit that text which {@link #parse} reads is written in.
+   *
+   * @throws IllegalArgumentException as {@link #parse}
+   */
+  public static Unit unit(String text, Unit plain) {
+    return LengthText.unit(text, plain);
+  }
+
   /** How many of a unit it is: exactly what was written where that was a short number of it. */
   public double in(Unit unit) {
     double many = mm / unit.mm();
@@ -67,6 +76,6 @@ public record Length(double mm) implements Serializable {
 
   /** As {@link #text}, without the unit. */
   public String number(Unit unit) {
-    return Decimals.places(in(unit), unit == Unit.MM ? 2 : 3);
+    return Decimals.places(in(unit), unit.places());
   }
 }

@@ -5,8 +5,11 @@ import facetwright.words.Decimals;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The ruler a maker owns: a unit and the finest division it shows.
@@ -47,14 +50,19 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
    * else 0.5 mm; common practice, no source.
    */
   public static Ruler usual(Unit unit) {
-    return unit == Unit.INCH ? SIXTEENTHS : HALF_MM;
+    return unit.isInFractions() ? SIXTEENTHS : HALF_MM;
   }
 
   /** Rulers to choose from, the usual one first. */
   public static List<Ruler> common(Unit unit) {
-    return unit == Unit.INCH
+    return unit.isInFractions()
         ? List.of(SIXTEENTHS, EIGHTHS, QUARTERS, THIRTY_SECONDS)
         : List.of(HALF_MM, MM, FIVE_MM);
+  }
+
+  /** All of them, those of inches first. */
+  public static List<Ruler> common() {
+    return Stream.of(Unit.INCH, Unit.MM).flatMap(unit -> common(unit).stream()).toList();
   }
 
   /** What sizes are told by: sixteenths of an inch, tenths of a millimetre. */
@@ -70,14 +78,10 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
   /**
    * The one of two rulers that reads a unit.
    *
-   * @param metric a ruler of millimetres, which is numbered in centimetres for these
+   * @param metric a ruler of millimetres, which is numbered in the unit where that is another
    */
   public static Ruler of(Unit unit, Ruler inches, Ruler metric) {
-    return switch (unit) {
-      case INCH -> inches;
-      case MM -> metric;
-      case CM -> metric.inCentimetres();
-    };
+    return (unit.isMetric() ? metric : inches).numberedIn(unit);
   }
 
   public Ruler {
@@ -128,8 +132,12 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
   public record Reading(Length length, String text, double errorMm) implements Serializable {
     /** As it is typed on the command line: "1-7/8in", "48mm". */
     public String typed() {
-      int unit = text.lastIndexOf(' ');
-      return text.substring(0, unit).replace(' ', '-') + text.substring(unit + 1);
+      return number().replace(' ', '-') + text.substring(text.lastIndexOf(' ') + 1);
+    }
+
+    /** Without its unit: "1 7/8". */
+    public String number() {
+      return text.substring(0, text.lastIndexOf(' '));
     }
 
     /** Whether the length lies on the ruler's grid. */
@@ -155,15 +163,24 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
       throw new IllegalArgumentException(wanted(text), e);
     }
     Unit written = LengthText.unit(text, plain);
-    for (Unit unit : new Unit[] {written, Unit.INCH, Unit.MM, Unit.CM}) {
+    for (Unit unit : tried(written)) {
       Optional<Ruler> ruler =
           withMarks(division.in(unit), unit)
               .filter(r -> r.parts <= FINEST_READ && r.divisionMm() <= WIDEST_READ);
       if (ruler.isPresent()) {
-        return unit == Unit.CM && written == Unit.MM ? ruler.get().inMillimetres() : ruler.get();
+        boolean isCoarser = unit.isMetric() == written.isMetric() && unit.mm() > written.mm();
+        return isCoarser ? ruler.get().numberedIn(written) : ruler.get();
       }
     }
     throw new IllegalArgumentException(wanted(text));
+  }
+
+  /** The unit that it is written in, then those of fractions, which fewer lengths make up. */
+  private static List<Unit> tried(Unit written) {
+    return Stream.concat(
+            Stream.of(written),
+            Arrays.stream(Unit.values()).sorted(Comparator.comparing(Unit::isMetric)))
+        .toList();
   }
 
   private static String wanted(String text) {
@@ -173,21 +190,20 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
         + " \"0.5 mm\"";
   }
 
-  /** A ruler of millimetres with the same marks, numbered in centimetres. */
-  private Ruler inCentimetres() {
-    int same = (int) gcd(each, 10L * parts);
-    return new Ruler(Unit.CM, 10 * parts / same, each / same);
-  }
-
-  /** A ruler of centimetres with the same marks, numbered in millimetres. */
-  private Ruler inMillimetres() {
-    int same = (int) gcd(10L * each, parts);
-    return new Ruler(Unit.MM, parts / same, 10 * each / same);
+  /** A ruler with the same marks that is numbered in a unit of the same system. */
+  private Ruler numberedIn(Unit other) {
+    if (other == unit) {
+      return this;
+    }
+    long finer = Math.round(Math.max(1, other.mm() / unit.mm()));
+    long coarser = Math.round(Math.max(1, unit.mm() / other.mm()));
+    int same = (int) gcd(coarser * each, finer * parts);
+    return new Ruler(other, (int) (finer * parts / same), (int) (coarser * each / same));
   }
 
   /** What it is called: the distance between two of its marks, such as "1/16 in" or "5 mm". */
   public String name() {
-    return unit == Unit.INCH ? text(each) : Decimals.places(divisionMm(), 4) + " mm";
+    return unit.isInFractions() ? text(each) : Decimals.places(divisionMm(), 4) + " mm";
   }
 
   /** The division in mm. */
@@ -213,7 +229,7 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
   private String text(long count) {
     String sign = count < 0 ? "-" : "";
     long n = Math.abs(count);
-    if (unit != Unit.INCH) {
+    if (!unit.isInFractions()) {
       BigDecimal amount =
           BigDecimal.valueOf(n).divide(BigDecimal.valueOf(parts), 4, RoundingMode.HALF_UP);
       return sign + amount.stripTrailingZeros().toPlainString() + " " + unit.symbol();
@@ -221,11 +237,11 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
     long whole = n / parts;
     long rest = n % parts;
     if (rest == 0) {
-      return sign + whole + " in";
+      return sign + whole + " " + unit.symbol();
     }
     long divisor = gcd(rest, parts);
     String fraction = rest / divisor + "/" + parts / divisor;
-    return sign + (whole == 0 ? fraction : whole + " " + fraction) + " in";
+    return sign + (whole == 0 ? fraction : whole + " " + fraction) + " " + unit.symbol();
   }
 
   private static long gcd(long a, long b) {

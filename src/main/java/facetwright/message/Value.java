@@ -138,9 +138,7 @@ public sealed interface Value extends Message.Part {
     @Override
     public Optional<String> aside(Unit unit) {
       String metric = text(Unit.MM);
-      return unit != Unit.INCH || text(unit).equals(metric)
-          ? Optional.empty()
-          : Optional.of(metric);
+      return unit.isMetric() || text(unit).equals(metric) ? Optional.empty() : Optional.of(metric);
     }
   }
 

@@ -16,9 +16,6 @@ final class Wording {
 
   private static final int FINE_PLACES = 4;
 
-  /** The finest lines that a steel rule shows; common practice, no source. */
-  private static final Ruler FINEST = new Ruler(Unit.INCH, 64);
-
   /** A length told in hundredths of a millimetre that is so near to a mark stands on it, in mm. */
   private static final double ON_MARK = 0.00501;
 
@@ -31,14 +28,14 @@ final class Wording {
     if (unit == Unit.MM || isTiny(mm, rounding, unit)) {
       return text(mm.stream().map(l -> metric(l, rounding)).toList(), Unit.MM);
     }
-    boolean onMarks = unit == Unit.INCH && mm.stream().allMatch(Wording::isOnMark);
+    boolean onMarks = unit.isInFractions() && mm.stream().allMatch(Wording::isOnMark);
     return text(
         mm.stream().map(l -> onMarks ? mark(l) : decimal(l, rounding, unit)).toList(), unit);
   }
 
   /** Whether nothing has to stand beside lengths for them to be measured with a ruler. */
   static boolean isPlain(List<Double> mm, Rounding rounding, Unit unit) {
-    return unit != Unit.INCH
+    return unit.isMetric()
         || mm.stream().allMatch(l -> isOnMark(l) || isNone(l, rounding, unit))
         || isTiny(mm, rounding, unit);
   }
@@ -94,12 +91,11 @@ final class Wording {
   }
 
   private static boolean isOnMark(double mm) {
-    Ruler.Reading reading = FINEST.read(new Length(mm));
+    Ruler.Reading reading = Ruler.SIXTY_FOURTHS.read(new Length(mm));
     return Math.abs(reading.errorMm()) < ON_MARK && (mm == 0 || reading.length().mm() != 0);
   }
 
   private static String mark(double mm) {
-    String text = FINEST.read(new Length(mm)).text();
-    return text.substring(0, text.lastIndexOf(' '));
+    return Ruler.SIXTY_FOURTHS.read(new Length(mm)).number();
   }
 }

@@ -35,11 +35,11 @@ public final class Rewriting {
     Written written = WholeScript.of(what, values, rounding.ruler(), more);
     Ruler ruler = rounding.ruler();
     Unit own = what.design().unit();
-    if (!written.isThere() || (ruler.unit() == Unit.INCH) == (own == Unit.INCH)) {
+    if (!written.isThere() || ruler.unit().isMetric() == own.isMetric()) {
       return written;
     }
     Optional<String> other = OtherUnit.of(what, written.text(), ruler, values.keySet());
-    String becomes = name(ruler.unit());
+    String becomes = ruler.unit().plural();
     return other
         .map(
             text ->
@@ -56,7 +56,7 @@ public final class Rewriting {
                 written.noted(
                     written.text(),
                     "The script stays in "
-                        + name(own)
+                        + own.plural()
                         + ": counted in "
                         + becomes
                         + " it would not make the same design, as where it reckons with a plain"
@@ -79,16 +79,8 @@ public final class Rewriting {
             + String.join(", ", plain)
             + (plain.size() == 1 ? " stays a plain number" : " stay plain numbers")
             + " of "
-            + name(own)
+            + own.plural()
             + ", for the script may reckon with "
             + (plain.size() == 1 ? "it." : "them.");
-  }
-
-  private static String name(Unit unit) {
-    return switch (unit) {
-      case MM -> "millimetres";
-      case CM -> "centimetres";
-      case INCH -> "inches";
-    };
   }
 }

@@ -74,7 +74,7 @@ public record Rounding(
     /** As it is typed on the command line: "1-1/8in", "28.5". */
     public String typed(Ruler ruler, Unit design) {
       Measure reads = Measure.of(Length.of(value, design).mm(), ruler);
-      return reads.isOnRuler() && (ruler.unit() != design || ruler.unit() == Unit.INCH)
+      return reads.isOnRuler() && (ruler.unit() != design || ruler.unit().isInFractions())
           ? reads.reading().typed()
           : Decimals.places(value, 6);
     }

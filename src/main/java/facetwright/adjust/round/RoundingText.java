@@ -42,7 +42,7 @@ public final class RoundingText {
   private DialChange dial(Rounding.Turn turn) {
     Length was = Length.of(turn.knob().now(), unit);
     Length is = Length.of(turn.value(), unit);
-    String now = reads(was, unit == Unit.INCH ? Ruler.SIXTY_FOURTHS : rounding.ruler());
+    String now = reads(was, unit.isInFractions() ? Ruler.SIXTY_FOURTHS : rounding.ruler());
     if (!turn.isTurned()) {
       return new DialChange(turn.knob().name(), now, DialChange.STAYS, "");
     }

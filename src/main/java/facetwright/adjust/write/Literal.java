@@ -78,7 +78,7 @@ public record Literal(int start, int end, String text, String said, boolean isAr
    */
   public String written(Length length, Ruler ruler, Unit plain) {
     Measure reads = Measure.of(length.mm(), ruler);
-    boolean isTold = ruler.unit() != plain || plain == Unit.INCH;
+    boolean isTold = ruler.unit() != plain || plain.isInFractions();
     return isText() || (isArgument && reads.isOnRuler() && isTold)
         ? '"' + (reads.isOnRuler() ? reads.text() : Decimals.places(length.mm(), 4) + " mm") + '"'
         : Decimals.places(length.in(plain), 6);

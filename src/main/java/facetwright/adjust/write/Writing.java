@@ -78,7 +78,7 @@ public final class Writing {
   private static String typed(Dial dial, double value, boolean isTurned, Ruler ruler, Unit unit) {
     Measure reads = Measure.of(facetwright.measure.Length.of(value, unit).mm(), ruler);
     boolean isForeign = isTurned && ruler.unit() != unit;
-    boolean isFraction = dial.kind() == Dial.Kind.LENGTH && unit == Unit.INCH;
+    boolean isFraction = dial.kind() == Dial.Kind.LENGTH && unit.isInFractions();
     return reads.isOnRuler() && (isForeign || isFraction)
         ? '"' + reads.text() + '"'
         : Decimals.places(value, 6);

@@ -241,9 +241,9 @@ public final class TemplatePages {
   private String number(double mm) {
     Ruler.Reading reading = Ruler.atAGlance(unit).read(new Length(mm));
     if (reading.exact(LengthTolerance.UNSEEN)) {
-      return reading.text().replace(" " + unit.symbol(), "");
+      return reading.number();
     }
-    return String.format(Locale.ROOT, unit == Unit.MM ? "%.1f" : "%.2f", new Length(mm).in(unit));
+    return String.format(Locale.ROOT, "%." + (unit.places() - 1) + "f", new Length(mm).in(unit));
   }
 
   private Drawing key() {

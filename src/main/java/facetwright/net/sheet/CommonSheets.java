@@ -13,19 +13,19 @@ public final class CommonSheets {
 
   /** What a printer takes: Letter for designs in inches, else A4. */
   public static SheetSize page(Unit unit) {
-    return SheetSizes.named(unit == Unit.INCH ? "Letter" : "A4");
+    return SheetSizes.named(unit.isMetric() ? "A4" : "Letter");
   }
 
   /** Card for a net, smallest first: the first that holds it is taken. */
   public static List<SheetSize> forNets(Unit unit) {
-    return unit == Unit.INCH ? named("Letter", "Tabloid") : named("A4", "A3", "A2");
+    return unit.isMetric() ? named("A4", "A3", "A2") : named("Letter", "Tabloid");
   }
 
   /** Decorative paper for layers, the usual sheet first, then ever larger ones. */
   public static List<SheetSize> forLayers(Unit unit) {
-    return unit == Unit.INCH
-        ? named("12x12", "12x18", "Arch C", "Arch D", "Arch E")
-        : named("A4", "A3", "A2", "A1", "A0");
+    return unit.isMetric()
+        ? named("A4", "A3", "A2", "A1", "A0")
+        : named("12x12", "12x18", "Arch C", "Arch D", "Arch E");
   }
 
   /** What makers have at hand, in millimetres and in inches. */

@@ -48,7 +48,7 @@ public final class ChartNotes {
               + " different measures.");
     }
     off(notes, piece, unit);
-    if (piece.isForBoard() && piece.ruler().unit() == Unit.INCH) {
+    if (piece.isForBoard() && piece.ruler().unit().isInFractions()) {
       long grooves =
           piece.scoreMeasures().stream()
               .filter(m -> Measure.of(m.mm(), GROOVES).isOnRuler())

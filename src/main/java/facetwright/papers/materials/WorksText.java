@@ -2,7 +2,6 @@ package facetwright.papers.materials;
 
 import facetwright.measure.Area;
 import facetwright.measure.Length;
-import facetwright.measure.Unit;
 import facetwright.papers.copies.CopyPlan;
 import facetwright.papers.cutting.Cut;
 import facetwright.papers.cutting.CutPlan;
@@ -229,7 +228,7 @@ public record WorksText(Order order) {
   }
 
   private String area(double mm2) {
-    return new Area(mm2).text(order.unit(), order.unit() == Unit.INCH ? 1 : 0);
+    return new Area(mm2).rough(order.unit());
   }
 
   private static String money(double amount, Prices prices) {

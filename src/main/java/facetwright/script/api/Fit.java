@@ -1,7 +1,6 @@
 package facetwright.script.api;
 
 import facetwright.measure.Length;
-import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.words.Decimals;
 import facetwright.words.NearName;
@@ -46,8 +45,7 @@ final class Fit {
     }
     return new BigDecimal(new Length(mm).in(session.unit()))
         .round(new MathContext(12))
-        .setScale(
-            session.unit() == Unit.MM ? 3 : 4, least ? RoundingMode.CEILING : RoundingMode.FLOOR)
+        .setScale(session.unit().places() + 1, least ? RoundingMode.CEILING : RoundingMode.FLOOR)
         .stripTrailingZeros()
         .toPlainString();
   }

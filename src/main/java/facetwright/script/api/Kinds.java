@@ -7,6 +7,7 @@ import facetwright.message.Value;
 import facetwright.words.Decimals;
 import facetwright.words.PlainText;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -20,7 +21,7 @@ public final class Kinds {
   /** The shortest length that is more than nothing: a hundredth of a millimetre. */
   public static final double SHORTEST = 0.01;
 
-  private static final List<String> UNITS = List.of("mm", "cm", "in");
+  private static final List<String> UNITS = Arrays.stream(Unit.values()).map(Unit::symbol).toList();
 
   private Kinds() {}
 
@@ -190,7 +191,7 @@ public final class Kinds {
   /** The word a script uses for a unit. */
   public static Kind<Unit> unit() {
     return of(
-        "one of \"mm\", \"cm\", \"in\"",
+        "one of " + String.join(", ", UNITS.stream().map(u -> "\"" + u + "\"").toList()),
         UNITS,
         (value, _) -> {
           for (Unit unit : Unit.values()) {

@@ -21,11 +21,11 @@ public final class DialText {
 
   /** A value as it stands in the field: inches in fractions, the rest as numbers. */
   public static String of(Dial dial, double value, Unit unit) {
-    if (dial.kind() == Dial.Kind.LENGTH && unit == Unit.INCH) {
+    if (dial.kind() == Dial.Kind.LENGTH && unit.isInFractions()) {
       for (Ruler ruler : FRACTIONS) {
-        Ruler.Reading reading = ruler.read(Length.of(value, Unit.INCH));
+        Ruler.Reading reading = ruler.read(Length.of(value, unit));
         if (Math.abs(reading.errorMm()) < LengthTolerance.FINE.mm()) {
-          return reading.text().replace(" in", "");
+          return reading.number();
         }
       }
     }
@@ -83,15 +83,15 @@ public final class DialText {
     double mark = Ruler.usual(unit).divisionMm() / unit.mm();
     double range = dial.to() - dial.from();
     return dial.kind() == Dial.Kind.LENGTH
-        ? unit == Unit.INCH ? fineEnough(mark, range) : mark
+        ? unit.isInFractions() ? fineEnough(mark, range, unit) : mark
         : range >= MARKS * mark
             ? mark
             : range > 0 ? Math.pow(10, Math.floor(Math.log10(range / 50))) : mark;
   }
 
-  /** A division in inches with some marks in the range, or the finest there is. */
-  private static double fineEnough(double mark, double range) {
-    double finest = Ruler.SIXTY_FOURTHS.divisionMm() / Unit.INCH.mm();
+  /** A division with some marks in the range, or the finest there is. */
+  private static double fineEnough(double mark, double range, Unit unit) {
+    double finest = Ruler.SIXTY_FOURTHS.divisionMm() / unit.mm();
     double fine = mark;
     while (range > 0 && range < MARKS * fine && fine > finest) {
       fine /= 2;

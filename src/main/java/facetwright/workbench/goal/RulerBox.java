@@ -22,7 +22,7 @@ final class RulerBox {
   void of(Unit design) {
     if (box.getItems().isEmpty() || design != unit) {
       List<Ruler> all = new ArrayList<>(Ruler.common(design));
-      all.addAll(Ruler.common(design == Unit.INCH ? Unit.MM : Unit.INCH));
+      all.addAll(Ruler.common(design.counterpart()));
       boolean isUsual = box.getItems().isEmpty() || text().equals(usual(unit));
       String before = text();
       unit = design;

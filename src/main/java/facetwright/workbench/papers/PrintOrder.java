@@ -67,8 +67,7 @@ final class PrintOrder extends HBox {
     page.setTooltip(new Tooltip("What your printer takes"));
     page.valueProperty().addListener((_, _, _) -> changed.run());
     ruler.getItems().add(USUAL_RULER);
-    Ruler.common(Unit.INCH).forEach(r -> rulers.put(r.name(), r));
-    Ruler.common(Unit.MM).forEach(r -> rulers.put(r.name(), r));
+    Ruler.common().forEach(r -> rulers.put(r.name(), r));
     ruler.getItems().addAll(rulers.keySet());
     ruler.setValue(USUAL_RULER);
     ruler.setAccessibleText("Your ruler");

@@ -37,10 +37,10 @@ final class SheetRuler {
      * @param type how large the numbers are against the usual
      */
     static Division at(double scale, Unit unit, double type) {
-      double whole = (unit == Unit.INCH ? Unit.INCH : Unit.CM).mm();
-      double perNumber = unit == Unit.MM ? 10 : 1;
+      double whole = unit.forLarge().mm();
+      double perNumber = whole / unit.mm();
       int parts = 1;
-      for (int finer : unit == Unit.INCH ? new int[] {2, 4, 8, 16, 32} : new int[] {2, 10, 20}) {
+      for (int finer : unit.isInFractions() ? new int[] {2, 4, 8, 16, 32} : new int[] {2, 10, 20}) {
         if (whole * scale / finer >= BETWEEN_MARKS) {
           parts = finer;
         }

@@ -86,7 +86,7 @@ final class SpotText {
 
   /** A length as the maker's ruler reads it, and in brackets as the other ruler does. */
   static String both(double mm, Unit unit) {
-    return text(mm, unit) + " (" + text(mm, unit == Unit.INCH ? Unit.MM : Unit.INCH) + ")";
+    return text(mm, unit) + " (" + text(mm, unit.counterpart()) + ")";
   }
 
   static String text(double mm, Unit unit) {

@@ -43,8 +43,8 @@ final class TidyLength {
     if (!SAME.same(now.mm(), mend.from())) {
       return Optional.empty();
     }
-    boolean isInch = isText ? isInch(words, plain) : plain == Unit.INCH;
-    for (Ruler ruler : isInch ? INCHES : MILLIMETRES) {
+    Unit written = Length.unit(words, plain);
+    for (Ruler ruler : written.isInFractions() ? INCHES : MILLIMETRES) {
       double step = ruler.divisionMm();
       double marks = mend.near() / step;
       boolean isUp = mend.far() >= mend.near();
@@ -54,15 +54,9 @@ final class TidyLength {
         return Optional.of(
             isText
                 ? '"' + ruler.read(then).text() + '"'
-                : Decimals.places(then.in(plain), plain == Unit.MM ? 4 : 6));
+                : Decimals.places(then.in(plain), 2 * plain.places()));
       }
     }
     return Optional.empty();
-  }
-
-  private static boolean isInch(String words, Unit plain) {
-    boolean isMetric = words.endsWith("m");
-    boolean isPlain = Character.isDigit(words.charAt(words.length() - 1));
-    return isPlain ? plain == Unit.INCH : !isMetric;
   }
 }
