@@ -13,7 +13,9 @@ import java.util.Optional;
  */
 public interface CauseRule extends Rule {
   /** The causes looked for, the surest first. */
-  List<CauseRule> ALL = List.of(new ShortWallRule(), new NarrowCornerRule(), new WideWallRule());
+  List<CauseRule> ALL =
+      List.of(
+          new ShortWallRule(), new WideWallRule(), new WrongSidesRule(), new NarrowCornerRule());
 
   /** What keeps it from closing, as it follows "Does not close:"; empty where this does not. */
   Optional<Message> words(Subject subject);

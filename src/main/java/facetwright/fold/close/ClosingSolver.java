@@ -11,6 +11,7 @@ import facetwright.geom.AngleTolerance;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
+import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Sense;
 import java.util.ArrayList;
@@ -98,7 +99,9 @@ public final class ClosingSolver {
   }
 
   private Solved search(ScoreAngles first) {
-    if (unknowns.isEmpty() || equations.creases().isEmpty()) {
+    // A seam may bring corners of a panel together, so that its score has no angle left.
+    boolean isLost = equations.creases().size() < unknowns.scores().size();
+    if (unknowns.isEmpty() || (isLost && !isApart())) {
       return nothing(0, 0);
     }
     StartAngles starts = new StartAngles(net, unknowns, welded, given, settings.starts().seed());
@@ -122,8 +125,8 @@ public final class ClosingSolver {
         kept = trial;
       }
     }
-    if (equations.creases().size() < unknowns.scores().size()) {
-      return nothing(kept.rest().iterations(), tried);
+    if (isLost) {
+      return solved(kept.rest(), tried);
     }
     boolean moves = new Freedom(equations, given, descent, settings, size).moves(kept.rest());
     boolean isOther = moves || (kept.slant() > 0 && kept.isInItself());
@@ -131,7 +134,21 @@ public final class ClosingSolver {
     if (taut.isPresent()) {
       return solved(taut.get(), tried);
     }
-    return moves ? nothing(kept.rest().iterations(), tried) : solved(kept.rest(), tried);
+    return moves && (kept.state().meets() || !isApart())
+        ? nothing(kept.rest().iterations(), tried)
+        : solved(kept.rest(), tried);
+  }
+
+  /** Whether some seam stays open however what is not known is folded: then it is known. */
+  private boolean isApart() {
+    double close = Closure.CLOSE_ENOUGH * size;
+    return net.joins().stream()
+        .anyMatch(
+            j ->
+                j instanceof Join.Seam s
+                    && unknowns.has(s.a())
+                    && unknowns.has(s.b())
+                    && LeastGap.of(net, s.a(), s.b(), given, close) > 0);
   }
 
   /**
@@ -247,6 +264,9 @@ public final class ClosingSolver {
 
   private Solved solved(LevenbergMarquardt.Rest rest, int starts) {
     ScoreAngles angles = given;
+    for (int s : unknowns.scores()) {
+      angles = angles.with(s, 0);
+    }
     for (int i = 0; i < equations.creases().size(); i++) {
       int s = equations.scores().get(i);
       if (!given.isKnown(s)) {
