@@ -3,6 +3,7 @@ package facetwright.aim;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.RoundOff;
 import facetwright.measure.Length;
+import facetwright.measure.Quantity;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import java.util.ArrayList;
@@ -33,10 +34,20 @@ record Divisions(Knob knob, double origin, double apart, Unit unit, Unit design,
     if (knob.isStepped()) {
       return new Divisions(knob, knob.from(), knob.step(), design, design, true);
     }
+    if (knob.counts() == Quantity.ANGLE) {
+      return grid instanceof Grid.Any
+          ? new Divisions(knob, 0, AS_TYPED, design, design, false)
+          : new Divisions(knob, 0, degrees(knob), design, design, true);
+    }
     return switch (grid) {
       case Grid.Any _ -> new Divisions(knob, 0, AS_TYPED, design, design, false);
       case Grid.Marks marks -> of(knob, marks, design);
     };
+  }
+
+  /** Whole degrees, or a decimal part of one where its range has few of them. */
+  private static double degrees(Knob knob) {
+    return knob.range() >= FEW ? 1 : Math.pow(10, Math.floor(Math.log10(knob.range() / FEW)));
   }
 
   private static Divisions of(Knob knob, Grid.Marks grid, Unit design) {

@@ -1,19 +1,20 @@
 package facetwright.aim;
 
 import facetwright.geom.RoundOff;
+import facetwright.measure.Quantity;
 import facetwright.words.Decimals;
 
 /**
  * A dial that may be turned.
  *
  * @param name as its maker calls it
- * @param isLength whether it is known to be a length; otherwise it may count anything
+ * @param counts what its numbers count, as far as that is known
  * @param now where it stands
  * @param from its least value
  * @param to its greatest value, over {@code from}
  * @param step distance between its values, counted from {@code from}; 0 where it has no steps
  */
-public record Knob(String name, boolean isLength, double now, double from, double to, double step) {
+public record Knob(String name, Quantity counts, double now, double from, double to, double step) {
 
   /**
    * @throws IllegalArgumentException when its ends are not in order or a number is not finite
@@ -25,12 +26,22 @@ public record Knob(String name, boolean isLength, double now, double from, doubl
   }
 
   Knob inStepsOf(double distance) {
-    return new Knob(name, isLength, now, from, to, distance);
+    return new Knob(name, counts, now, from, to, distance);
   }
 
   /** One of its values as messages show it, to a millionth. */
   static String text(double value) {
     return Decimals.places(value, 6);
+  }
+
+  /** Whether it is known to be a length. */
+  public boolean isLength() {
+    return counts == Quantity.LENGTH;
+  }
+
+  /** Whether it may be a length, for all that is known. */
+  public boolean mayBeLength() {
+    return counts == Quantity.LENGTH || counts == Quantity.NUMBER;
   }
 
   public boolean isStepped() {

@@ -28,7 +28,8 @@ public final class Lengths {
 
   /** The knobs without steps that are lengths; all of them where that can't be told. */
   public static List<Knob> among(Slopes slopes) {
-    List<Slopes.OfKnob> smooth = slopes.all().stream().filter(s -> !s.knob().isStepped()).toList();
+    List<Slopes.OfKnob> smooth =
+        slopes.all().stream().filter(s -> !s.knob().isStepped() && s.knob().mayBeLength()).toList();
     List<Knob> knobs = smooth.stream().map(Slopes.OfKnob::knob).toList();
     if (knobs.size() > MOST) {
       return knobs;

@@ -1,5 +1,6 @@
 package facetwright.aim;
 
+import facetwright.measure.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,7 +34,7 @@ final class Whole {
 
   private static boolean mayCount(Knob knob) {
     return !knob.isStepped()
-        && !knob.isLength()
+        && knob.counts() == Quantity.NUMBER
         && knob.now() == Math.rint(knob.now())
         && knob.from() == Math.rint(knob.from());
   }

@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 
 /**
  * A setting of all dials that has a name, kept in the comment block at the head of a script, a line
- * each: {@code setting: Tall = wall 70, side 1 1/8 in}. A dial whose name has blanks before digits
- * or commas stands in double quotes.
+ * each: {@code setting: Tall = wall 70, side 1 1/8 in, top open}. A dial whose name has blanks
+ * before digits or commas stands in double quotes, and so does a word of several words.
  *
  * @param name what its maker calls it
  * @param values dial values by name, as a person types them, in the order of the line
@@ -22,8 +22,12 @@ import java.util.regex.Pattern;
 public record DialSetting(String name, Map<String, String> values) implements Serializable {
   private static final String KEY = "setting";
   private static final Pattern ENTRY =
-      Pattern.compile("\\s*(?:\"([^\"]+)\"|([^\",]+?))\\s+([-+]?\\.?\\d[^,]*?)\\s*(?:,|$)");
+      Pattern.compile(
+          "\\s*(?:\"([^\"]+)\"|([^\",]+?))\\s+"
+              + "(?:\"([^\"]+)\"|([-+]?\\.?\\d[^,]*?|[^\\s\",]+))\\s*(?:,|$)");
   private static final Pattern BARE_NAME = Pattern.compile("[^\\s\",]+(?:\\s+[^\\d\\s\",+.-]+)*");
+
+  private static final Pattern BARE_VALUE = Pattern.compile("[-+]?\\.?\\d[^,\"]*|[^\\s\",]+");
 
   public DialSetting {
     name = name.strip();
@@ -95,7 +99,9 @@ public record DialSetting(String name, Map<String, String> values) implements Se
     values.forEach(
         (dial, value) ->
             parts.add(
-                (BARE_NAME.matcher(dial).matches() ? dial : "\"" + dial + "\"") + " " + value));
+                (BARE_NAME.matcher(dial).matches() ? dial : "\"" + dial + "\"")
+                    + " "
+                    + (BARE_VALUE.matcher(value).matches() ? value : "\"" + value + "\"")));
     return String.join(", ", parts);
   }
 
@@ -107,7 +113,8 @@ public record DialSetting(String name, Map<String, String> values) implements Se
     Map<String, String> values = new LinkedHashMap<>();
     Matcher entry = ENTRY.matcher(line.value().substring(line.value().indexOf('=') + 1));
     while (entry.find()) {
-      values.put(entry.group(1) != null ? entry.group(1) : entry.group(2), entry.group(3).strip());
+      String value = entry.group(3) != null ? entry.group(3) : entry.group(4);
+      values.put(entry.group(1) != null ? entry.group(1) : entry.group(2), value.strip());
     }
     return values.isEmpty() ? null : new DialSetting(name, values);
   }

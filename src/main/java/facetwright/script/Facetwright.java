@@ -24,6 +24,7 @@ import facetwright.script.sandbox.HostClock;
 import facetwright.script.sandbox.Sandbox;
 import facetwright.script.sandbox.ScriptException;
 import facetwright.script.sandbox.SiteFinder;
+import facetwright.script.scope.DialUse;
 import facetwright.script.text.Name;
 import facetwright.script.text.Names;
 import facetwright.script.text.Reading;
@@ -189,7 +190,7 @@ public final class Facetwright {
       this.source = source;
       this.settings = settings;
       this.checked = checked;
-      this.session = new Session(settings, stray == StrayDials.YIELDING);
+      this.session = new Session(settings, stray == StrayDials.YIELDING, DialUse.of(source));
     }
 
     Unit unit() {

@@ -6,30 +6,30 @@ import facetwright.script.design.Dial;
 import facetwright.words.NearName;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** A design's dials as knobs for an aim. */
 final class Knobs {
   private Knobs() {}
 
-  static Knob of(Dial dial) {
-    return new Knob(
-        dial.name(),
-        dial.kind() == Dial.Kind.LENGTH,
-        dial.value(),
-        dial.from(),
-        dial.to(),
-        dial.step());
+  /** A dial as a knob; empty for one that chooses a word, which no slope leads to. */
+  static Optional<Knob> of(Dial dial) {
+    return dial.kind()
+        .counts()
+        .map(
+            counts ->
+                new Knob(dial.name(), counts, dial.value(), dial.from(), dial.to(), dial.step()));
   }
 
   static List<Knob> all(Design design) {
-    return design.dials().stream().map(Knobs::of).toList();
+    return design.dials().stream().flatMap(d -> of(d).stream()).toList();
   }
 
   /**
    * The dials by name, in the names' order.
    *
-   * @throws IllegalArgumentException when the design has no such dial
+   * @throws IllegalArgumentException when the design has no such dial, or it chooses a word
    */
   static List<Knob> named(Design design, List<String> names) {
     List<String> known = design.dials().stream().map(Dial::name).toList();
@@ -39,9 +39,18 @@ final class Knobs {
       if (at < 0) {
         throw new IllegalArgumentException(unknown(name, known));
       }
-      knobs.add(of(design.dials().get(at)));
+      Dial dial = design.dials().get(at);
+      knobs.add(of(dial).orElseThrow(() -> new IllegalArgumentException(word(dial))));
     }
     return knobs;
+  }
+
+  private static String word(Dial dial) {
+    return "the dial "
+        + dial.name()
+        + " is one of "
+        + String.join(", ", dial.words())
+        + ", so it is not turned to come nearer to a measure. Set it, and aim with other dials";
   }
 
   static String unknown(String name, List<String> known) {

@@ -146,9 +146,10 @@ public final class WhatIf {
       List<Knob> named = Knobs.named(design(), turn);
       return new Choice(named.stream().filter(k -> !but.contains(k.name())).toList(), 0);
     }
-    List<Knob> usual = Knobs.usual(design(), but);
-    List<Knob> declared = usual.stream().filter(Knob::isLength).toList();
     boolean fit = goals.stream().anyMatch(g -> g instanceof Goal.Fit);
+    List<Knob> usual =
+        Knobs.usual(design(), but).stream().filter(k -> !fit || k.mayBeLength()).toList();
+    List<Knob> declared = usual.stream().filter(Knob::isLength).toList();
     if (!fit || usual.size() < 2 || usual.getFirst().isStepped()) {
       return new Choice(usual, 0);
     }
@@ -185,8 +186,9 @@ public final class WhatIf {
   /** The dials that are lengths: those declared so, and those that behave so. */
   public List<Knob> lengths() throws ScriptException {
     List<Knob> all = Knobs.all(design());
-    if (all.stream().allMatch(Knob::isLength)) {
-      return all;
+    List<Knob> declared = all.stream().filter(Knob::isLength).toList();
+    if (all.stream().noneMatch(k -> k.mayBeLength() && !k.isLength())) {
+      return declared;
     }
     Slopes slopes = Trials.guarded(() -> Slopes.of(all, now(), trials.beside(design(), all)));
     List<Knob> alike = Lengths.among(slopes);
@@ -195,9 +197,10 @@ public final class WhatIf {
         .filter(
             s ->
                 s.knob().isLength()
-                    || (s.knob().isStepped()
-                        ? Lengths.isLengthOfNet(s, mm)
-                        : alike.contains(s.knob())))
+                    || (s.knob().mayBeLength()
+                        && (s.knob().isStepped()
+                            ? Lengths.isLengthOfNet(s, mm)
+                            : alike.contains(s.knob()))))
         .map(Slopes.OfKnob::knob)
         .toList();
   }

@@ -3,6 +3,7 @@ package facetwright.aim;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.measure.Quantity;
 import facetwright.measure.Unit;
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -218,7 +219,7 @@ class AimTest {
   void whatTakesWholeNumbersOnlyIsTurnedByWholeNumbers() {
     Sham sham = new Sham().with(Measure.WIDTH, v -> v.get(0) * v.get(1));
     List<Knob> knobs =
-        List.of(new Knob("columns", false, 7, 5, 12, 0), Sham.knob("side", 30, 28, 32));
+        List.of(new Knob("columns", Quantity.NUMBER, 7, 5, 12, 0), Sham.knob("side", 30, 28, 32));
     Trial trial =
         v -> v.get(0) % 1 == 0 ? sham.at(v) : new Tried.Refused("columns: not a whole number");
     Outcome outcome =

@@ -2,6 +2,7 @@ package facetwright.aim;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.measure.Quantity;
 import facetwright.measure.Unit;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +42,7 @@ class KnobMendTest {
   void aPlainWholeNumberIsTriedBesideItself() {
     Sham sham =
         new Sham().with(Measure.GAP, v -> v.getFirst() == 6 ? 0 : 9).with(Measure.STRAIN, _ -> 0);
-    Knob columns = new Knob("columns", false, 7, 5, 12, 0);
+    Knob columns = new Knob("columns", Quantity.NUMBER, 7, 5, 12, 0);
     assertThat(find(sham, columns).orElseThrow().typed()).isEqualTo("6");
   }
 

@@ -1,5 +1,6 @@
 package facetwright.aim;
 
+import facetwright.measure.Quantity;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -38,10 +39,10 @@ final class Sham {
   }
 
   static Knob knob(String name, double now, double from, double to) {
-    return new Knob(name, true, now, from, to, 0);
+    return new Knob(name, Quantity.LENGTH, now, from, to, 0);
   }
 
   static Knob stepped(String name, double now, double from, double to, double step) {
-    return new Knob(name, false, now, from, to, step);
+    return new Knob(name, Quantity.NUMBER, now, from, to, step);
   }
 }

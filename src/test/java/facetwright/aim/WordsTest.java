@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.measure.Quantity;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
@@ -92,12 +93,12 @@ class WordsTest {
   @Test
   void valuesAreToldAsTheyAreTyped() {
     Grid inches = Grid.usual(Unit.INCH);
-    Knob tall = new Knob("tall", true, 1, 1, 3, 0);
+    Knob tall = new Knob("tall", Quantity.LENGTH, 1, 1, 3, 0);
     assertThat(inches.typed(tall, Unit.INCH, 1.4375)).isEqualTo("1-7/16");
     assertThat(inches.typed(tall, Unit.INCH, 0.9375)).isEqualTo("15/16");
     assertThat(inches.typed(tall, Unit.INCH, 2)).isEqualTo("2");
     assertThat(inches.typed(tall, Unit.INCH, 1.43)).isEqualTo("1.43");
-    Knob plain = new Knob("angle", false, 1, 1, 30, 0);
+    Knob plain = new Knob("angle", Quantity.NUMBER, 1, 1, 30, 0);
     assertThat(inches.typed(plain, Unit.INCH, 1.4375)).isEqualTo("1.4375");
     assertThat(new Grid.Marks(Ruler.HALF_MM, false).typed(tall, Unit.INCH, 50.5 / 25.4))
         .isEqualTo("50.5mm");
@@ -107,16 +108,19 @@ class WordsTest {
   @Test
   void aDialNarrowerThanTheRulerGoesByFinerMarks() {
     Grid inches = Grid.usual(Unit.INCH);
-    assertThat(inches.apart(new Knob("slip", true, 0.03, 0.02, 0.1, 0), Unit.INCH))
+    assertThat(inches.apart(new Knob("slip", Quantity.LENGTH, 0.03, 0.02, 0.1, 0), Unit.INCH))
         .isEqualTo(1.0 / 64);
-    assertThat(inches.apart(new Knob("tall", true, 1, 1, 3, 0), Unit.INCH)).isEqualTo(1.0 / 16);
-    assertThat(inches.apart(new Knob("sides", false, 6, 6, 12, 2), Unit.INCH)).isEqualTo(2);
+    assertThat(inches.apart(new Knob("tall", Quantity.LENGTH, 1, 1, 3, 0), Unit.INCH))
+        .isEqualTo(1.0 / 16);
+    assertThat(inches.apart(new Knob("sides", Quantity.NUMBER, 6, 6, 12, 2), Unit.INCH))
+        .isEqualTo(2);
     // A proportion from 0.3 to 0.9 holds no half millimetres worth the name.
-    assertThat(Grid.usual(Unit.MM).apart(new Knob("part", false, 0.5, 0.3, 0.9, 0), Unit.MM))
+    assertThat(
+            Grid.usual(Unit.MM).apart(new Knob("part", Quantity.NUMBER, 0.5, 0.3, 0.9, 0), Unit.MM))
         .isEqualTo(0.001);
-    assertThat(Grid.usual(Unit.MM).apart(new Knob("wall", false, 50, 30, 90, 0), Unit.MM))
+    assertThat(Grid.usual(Unit.MM).apart(new Knob("wall", Quantity.NUMBER, 50, 30, 90, 0), Unit.MM))
         .isEqualTo(0.5);
-    assertThat(Grid.usual(Unit.MM).apart(new Knob("side", false, 27, 25, 30, 0), Unit.MM))
+    assertThat(Grid.usual(Unit.MM).apart(new Knob("side", Quantity.NUMBER, 27, 25, 30, 0), Unit.MM))
         .isEqualTo(0.5);
   }
 

@@ -44,7 +44,7 @@ class DialSettingTest {
   void leavesOutWhatCannotBeRead() {
     assertThat(
             DialSetting.read(
-                "/* setting: = wall 3\n * setting: Odd = wall tall\n * setting: none\n */"))
+                "/* setting: = wall 3\n * setting: Odd = wall\n * setting: none\n */"))
         .isEmpty();
     assertThat(DialSetting.read("// setting: Tall = wall 3\n")).isEmpty();
     assertThat(DialSetting.read("")).isEmpty();

@@ -29,7 +29,7 @@ public final class SweepValues {
   /** Every step between two values where there are few; else values spread between them. */
   public static List<Double> between(Dial dial, double from, double to, Unit unit) {
     double steps = Math.floor((to - from) / DialText.step(dial, unit) + RoundOff.PART);
-    int count = steps < MANY ? (int) steps + 1 : USUAL;
+    int count = steps < MANY || dial.isWord() ? (int) steps + 1 : USUAL;
     List<Double> values = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       double part = count == 1 ? 0 : i / (count - 1.0);

@@ -7,6 +7,7 @@ import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.chart.Measure;
 import facetwright.script.design.Dial;
+import facetwright.script.design.DialText;
 import facetwright.script.text.Call;
 import facetwright.script.text.Edit;
 import facetwright.script.text.Reading;
@@ -18,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -28,6 +30,8 @@ public final class Writing {
    * written.
    */
   private static final double TYPED = 1e-5;
+
+  private static final Set<String> BOOLEANS = Set.of("true", "false");
 
   private Writing() {}
 
@@ -76,6 +80,18 @@ public final class Writing {
 
   /** A dial's new value as a script writes it. */
   private static String typed(Dial dial, double value, boolean isTurned, Ruler ruler, Unit unit) {
+    switch (dial.kind()) {
+      case SWITCH -> {
+        return Boolean.toString(value == 1);
+      }
+      case CHOICE -> {
+        return Edit.inQuotes(DialText.of(dial, value, unit));
+      }
+      case ANGLE, WHOLE -> {
+        return Decimals.places(value, 6);
+      }
+      case LENGTH, NUMBER -> {}
+    }
     Measure reads = Measure.of(facetwright.measure.Length.of(value, unit).mm(), ruler);
     boolean isForeign = isTurned && ruler.unit() != unit;
     boolean isFraction = dial.kind() == Dial.Kind.LENGTH && unit.isInFractions();
@@ -100,6 +116,7 @@ public final class Writing {
   private static boolean isPlain(Reading reading, Span span) {
     boolean isSigned = span.first() + 1 == span.last() && reading.is(span.first(), '-');
     return span.is(reading, Kind.TEXT)
+        || (span.first() == span.last() && BOOLEANS.contains(reading.word(span.first())))
         || span.is(reading, Kind.NUMBER)
         || (isSigned && reading.is(span.last(), Kind.NUMBER));
   }

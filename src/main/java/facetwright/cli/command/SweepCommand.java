@@ -17,7 +17,6 @@ import facetwright.draw.page.ComparingPages;
 import facetwright.export.PdfWriter;
 import facetwright.export.SvgWriter;
 import facetwright.geom.RoundOff;
-import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
@@ -129,8 +128,8 @@ public final class SweepCommand implements Callable<Integer> {
   }
 
   private List<Double> values(Dial dial, Unit unit) {
-    double start = from.isEmpty() ? dial.from() : read("--from", from, unit);
-    double end = to.isEmpty() ? dial.to() : read("--to", to, unit);
+    double start = from.isEmpty() ? dial.from() : read(dial, "--from", from, unit);
+    double end = to.isEmpty() ? dial.to() : read(dial, "--to", to, unit);
     double slack = RoundOff.PART * (dial.to() - dial.from());
     if (start < dial.from() - slack || end > dial.to() + slack || start > end) {
       throw new Trouble.WrongCall(
@@ -147,7 +146,7 @@ public final class SweepCommand implements Callable<Integer> {
           : SweepValues.between(dial, start, end, unit);
     }
     try {
-      return SweepValues.stepping(start, end, read("--step", step, unit));
+      return SweepValues.stepping(start, end, read(dial, "--step", step, unit));
     } catch (IllegalArgumentException e) {
       throw new Trouble.WrongCall("--step: " + e.getMessage() + ".");
     }
@@ -157,9 +156,9 @@ public final class SweepCommand implements Callable<Integer> {
     return DialText.of(dial, value, unit);
   }
 
-  private static double read(String option, String text, Unit unit) {
+  private static double read(Dial dial, String option, String text, Unit unit) {
     try {
-      return Length.parse(text, unit).in(unit);
+      return DialText.typed(dial, text, unit);
     } catch (IllegalArgumentException e) {
       throw new Trouble.WrongCall(option + ": " + e.getMessage() + ".");
     }

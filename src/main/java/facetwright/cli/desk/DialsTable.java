@@ -5,8 +5,12 @@ import facetwright.aim.Knob;
 import facetwright.aim.Measure;
 import facetwright.aim.Slope;
 import facetwright.aim.Slopes;
+import facetwright.measure.Degrees;
+import facetwright.measure.Quantity;
 import facetwright.measure.Unit;
 import facetwright.script.design.Design;
+import facetwright.script.design.Dial;
+import facetwright.script.design.DialText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,9 +33,13 @@ public final class DialsTable {
   public static List<String> lines(Design design, Slopes slopes) {
     Unit unit = design.unit();
     List<String> lines = new ArrayList<>();
-    if (slopes.all().isEmpty()) {
+    if (design.dials().isEmpty()) {
       lines.add(design.title() + " has no dials.");
       return lines;
+    }
+    if (slopes.all().isEmpty()) {
+      lines.add(design.title() + " has no dials that count.");
+      return words(design, lines);
     }
     lines.add(
         design.title() + ": what turning each dial up does, lengths in " + unit.symbol() + ".");
@@ -42,6 +50,7 @@ public final class DialsTable {
     rows.add(now(slopes, unit));
     slopes.all().forEach(s -> rows.add(row(s, unit)));
     lines.addAll(Columns.aligned(rows));
+    words(design, lines);
     String all = String.join("\n", lines);
     if (all.contains(UNSTEADY)) {
       lines.add(
@@ -58,6 +67,22 @@ public final class DialsTable {
     return lines;
   }
 
+  /** The dials that choose a word, a line each. */
+  private static List<String> words(Design design, List<String> lines) {
+    design.dials().stream()
+        .filter(Dial::isWord)
+        .map(
+            d ->
+                "  "
+                    + d.name()
+                    + ": "
+                    + DialText.of(d, d.value(), design.unit())
+                    + ", one of "
+                    + String.join(", ", d.words()))
+        .forEach(lines::add);
+    return lines;
+  }
+
   private static List<String> now(Slopes slopes, Unit unit) {
     List<String> row = new ArrayList<>(List.of("as it is", "", "", ""));
     for (Measure m : SHOWN) {
@@ -68,15 +93,14 @@ public final class DialsTable {
 
   private static List<String> row(Slopes.OfKnob of, Unit unit) {
     Knob knob = of.knob();
-    Grid grid = Grid.usual(unit);
-    double mark = grid.apart(knob, unit);
+    double mark = Grid.usual(unit).apart(knob, unit);
     List<String> row =
         new ArrayList<>(
             List.of(
                 knob.name(),
-                grid.typed(knob, unit, knob.now()),
-                grid.typed(knob, unit, knob.from()) + " to " + grid.typed(knob, unit, knob.to()),
-                grid.typed(knob, unit, mark)));
+                shown(knob, unit, knob.now()),
+                shown(knob, unit, knob.from()) + " to " + shown(knob, unit, knob.to()),
+                shown(knob, unit, mark)));
     for (Measure m : SHOWN) {
       Optional<Slope> slope = of.of(m);
       Optional<Double> effect = of.effect(m, mark);
@@ -86,6 +110,11 @@ public final class DialsTable {
               : (slope.get().isSteady() ? "" : UNSTEADY) + signed(m.number(effect.get(), unit)));
     }
     return row;
+  }
+
+  private static String shown(Knob knob, Unit unit, double value) {
+    return Grid.usual(unit).typed(knob, unit, value)
+        + (knob.counts() == Quantity.ANGLE ? Degrees.SIGN : "");
   }
 
   private static String signed(String number) {

@@ -34,7 +34,7 @@ public final class Report {
       lines.add(
           "  dials: "
               + design.dials().stream()
-                  .map(d -> d.name() + " " + DialText.of(d, d.value(), design.unit()))
+                  .map(d -> d.name() + " " + DialText.angled(d, d.value(), design.unit()))
                   .collect(Collectors.joining(", ")));
     }
     Net net = design.net();

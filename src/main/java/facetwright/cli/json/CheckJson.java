@@ -17,6 +17,7 @@ import facetwright.net.Overlaps;
 import facetwright.net.sheet.Laid;
 import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
+import facetwright.script.design.DialText;
 import facetwright.script.sandbox.ScriptException;
 import java.util.Locale;
 import java.util.Optional;
@@ -33,7 +34,14 @@ public final class CheckJson {
           json.writeStringProperty("unit", design.unit().symbol());
           json.writeObjectPropertyStart("dials");
           for (Dial dial : design.dials()) {
-            json.writeNumberProperty(dial.name(), dial.value());
+            switch (dial.kind()) {
+              case SWITCH -> json.writeBooleanProperty(dial.name(), dial.value() == 1);
+              case CHOICE ->
+                  json.writeStringProperty(
+                      dial.name(), DialText.of(dial, dial.value(), design.unit()));
+              case LENGTH, ANGLE, WHOLE, NUMBER ->
+                  json.writeNumberProperty(dial.name(), dial.value());
+            }
           }
           json.writeEndObject();
           net(json, design);

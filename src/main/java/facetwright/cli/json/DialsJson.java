@@ -7,6 +7,9 @@ import facetwright.aim.Slope;
 import facetwright.aim.Slopes;
 import facetwright.json.JsonText;
 import facetwright.script.design.Design;
+import facetwright.script.design.Dial;
+import facetwright.script.design.DialText;
+import java.util.Locale;
 import tools.jackson.core.JsonGenerator;
 
 /** A design's dials and slopes as one JSON object; measures in mm, mm² and mm³. */
@@ -30,6 +33,17 @@ public final class DialsJson {
             dial(json, design, of);
           }
           json.writeEndArray();
+          json.writeArrayPropertyStart("words");
+          for (Dial dial : design.dials().stream().filter(Dial::isWord).toList()) {
+            json.writeStartObject();
+            json.writeStringProperty("name", dial.name());
+            json.writeStringProperty("value", DialText.of(dial, dial.value(), design.unit()));
+            json.writeArrayPropertyStart("of");
+            dial.words().forEach(json::writeString);
+            json.writeEndArray();
+            json.writeEndObject();
+          }
+          json.writeEndArray();
           json.writeNumberProperty("trials", slopes.trials());
         });
   }
@@ -38,6 +52,7 @@ public final class DialsJson {
     Knob knob = of.knob();
     json.writeStartObject();
     json.writeStringProperty("name", knob.name());
+    json.writeStringProperty("counts", knob.counts().name().toLowerCase(Locale.ROOT));
     json.writeBooleanProperty("length", knob.isLength());
     json.writeNumberProperty("value", knob.now());
     json.writeNumberProperty("from", knob.from());

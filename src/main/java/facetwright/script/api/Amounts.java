@@ -1,5 +1,6 @@
 package facetwright.script.api;
 
+import facetwright.measure.Degrees;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
@@ -18,6 +19,18 @@ final class Amounts {
       }
     }
     return number(value) * unit.mm();
+  }
+
+  /** An angle in degrees: a number, or text such as "50 deg". */
+  static double degrees(Given value) throws Kind.Unfit {
+    if (value instanceof Given.Text(String text)) {
+      return Degrees.parse(text)
+          .orElseThrow(
+              () ->
+                  new Kind.Unfit(
+                      GivenText.quote(value) + " is not an angle such as 50 or \"50 deg\""));
+    }
+    return number(value);
   }
 
   static String text(Given value) {

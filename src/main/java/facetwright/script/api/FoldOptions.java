@@ -34,7 +34,8 @@ public record FoldOptions(Arg<Double> fold, Arg<Sense> sense) {
   public static Kind<Double> far() {
     Kind<Double> angle = Kinds.degrees(0, 180);
     return Kinds.of(
-        angle.wanted(),
+        angle.counts(),
+        angle.wants(),
         (value, session) -> {
           if (value instanceof Given.Amount(double n) && n < 0 && n >= -180) {
             throw new Kind.Unfit(

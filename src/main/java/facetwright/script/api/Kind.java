@@ -1,10 +1,12 @@
 package facetwright.script.api;
 
+import facetwright.measure.Quantity;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.words.Mend;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A kind of value that a function takes.
@@ -26,6 +28,11 @@ public interface Kind<T> {
   /** The same in words, its lengths in millimetres. */
   default String wanted() {
     return wants().text(Unit.MM);
+  }
+
+  /** What a number that it takes counts, or each number of a list; empty where it takes none. */
+  default Optional<Quantity> counts() {
+    return Optional.empty();
   }
 
   /** Words in quotes that it takes, to be offered while one writes; often none. */

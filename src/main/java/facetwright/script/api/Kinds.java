@@ -1,6 +1,7 @@
 package facetwright.script.api;
 
 import facetwright.geom.RoundOff;
+import facetwright.measure.Quantity;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -25,7 +27,9 @@ public final class Kinds {
 
   private Kinds() {}
 
-  private record Simple<T>(Message wants, List<String> words, Reader<T> reader) implements Kind<T> {
+  private record Simple<T>(
+      Message wants, List<String> words, Optional<Quantity> counts, Reader<T> reader)
+      implements Kind<T> {
     @Override
     public T read(Given value, Session session) throws Unfit {
       return reader.read(value, session);
@@ -48,12 +52,22 @@ public final class Kinds {
 
   /** One that is asked for in words with values. */
   public static <T> Kind<T> of(Message wants, List<String> words, Reader<T> reader) {
-    return new Simple<>(wants, List.copyOf(words), reader);
+    return new Simple<>(wants, List.copyOf(words), Optional.empty(), reader);
+  }
+
+  /** One that takes numbers. */
+  static <T> Kind<T> of(Optional<Quantity> counts, Message wants, Reader<T> reader) {
+    return new Simple<>(wants, List.of(), counts, reader);
+  }
+
+  private static <T> Kind<T> of(Quantity counts, String wanted, Reader<T> reader) {
+    return of(Optional.of(counts), Message.text(wanted), reader);
   }
 
   /** A whole number; what a script reckons may be off by rounding. */
   public static Kind<Integer> count(int from, int to) {
     return of(
+        Quantity.WHOLE,
         "a whole number from " + from + " to " + to,
         (value, _) -> {
           double n = Amounts.number(value);
@@ -70,6 +84,7 @@ public final class Kinds {
   /** A plain number. */
   public static Kind<Double> number(double from, double to) {
     return of(
+        Quantity.NUMBER,
         "a number from " + Decimals.plain(from) + " to " + Decimals.plain(to),
         (value, _) -> {
           double n = Amounts.number(value);
@@ -80,9 +95,10 @@ public final class Kinds {
   /** An angle in degrees. */
   public static Kind<Double> degrees(double from, double to) {
     return of(
+        Quantity.ANGLE,
         "an angle from " + Decimals.plain(from) + " to " + Decimals.plain(to) + " degrees",
         (value, _) -> {
-          double n = Amounts.number(value);
+          double n = Amounts.degrees(value);
           return Fit.inRange(n, from, to, Decimals.plain(n) + " degrees", Decimals::plain);
         });
   }
@@ -99,8 +115,8 @@ public final class Kinds {
   /** A length in mm, the range given in mm. */
   public static Kind<Double> length(double from, double to) {
     return of(
+        Optional.of(Quantity.LENGTH),
         Message.of("a length from %s to %s%s", Value.given(from), Value.given(to), LENGTH_GIVEN),
-        List.of(),
         (value, session) -> {
           double mm = Amounts.mm(value, session.unit());
           return Fit.inRange(
@@ -112,9 +128,15 @@ public final class Kinds {
         });
   }
 
-  /** Any value, to be read by the function itself: a number or a length as text. */
-  public static Kind<Given> raw() {
-    return of("a number, or a length as text", (value, _) -> value);
+  /** A number, a length or an angle, to be read by the function itself. */
+  public static Kind<Given> amount() {
+    return of("a number, or a length or an angle as text", (value, _) -> value);
+  }
+
+  /** What a dial may stand at, to be read by the function itself. */
+  public static Kind<Given> dialValue() {
+    return of(
+        "a number, a length or an angle as text, a word, or true or false", (value, _) -> value);
   }
 
   /** Text, numbers, or a list of them, as they are shown to a person. */
@@ -216,9 +238,10 @@ public final class Kinds {
         least == most
             ? "" + least
             : most >= Given.MOST_ITEMS ? least + " or more" : least + " to " + most;
-    return of(
+    return new Simple<>(
         Message.of("a list of %s values, each %s", size, item.wants()),
         item.words(),
+        item.counts(),
         (value, session) -> {
           if (!(value instanceof Given.Items(long n, List<Given> items))) {
             throw new Kind.Unfit(GivenText.quote(value) + " is not a list");
@@ -240,9 +263,10 @@ public final class Kinds {
 
   /** Either of two kinds, whichever reads. */
   public static <T> Kind<T> either(Kind<? extends T> first, Kind<? extends T> second) {
-    return of(
+    return new Simple<>(
         Message.of("%s, or %s", first.wants(), second.wants()),
         Stream.concat(first.words().stream(), second.words().stream()).distinct().toList(),
+        first.counts().or(second::counts),
         (value, session) -> {
           try {
             return first.read(value, session);
@@ -259,8 +283,11 @@ public final class Kinds {
 
   /** The same kind, its value changed after reading. */
   public static <A, B> Kind<B> map(Kind<A> kind, Function<? super A, ? extends B> change) {
-    return of(
-        kind.wants(), kind.words(), (value, session) -> change.apply(kind.read(value, session)));
+    return new Simple<>(
+        kind.wants(),
+        kind.words(),
+        kind.counts(),
+        (value, session) -> change.apply(kind.read(value, session)));
   }
 
   /** A thing made by an earlier call, such as a panel or a form. */

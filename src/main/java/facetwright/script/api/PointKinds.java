@@ -3,6 +3,7 @@ package facetwright.script.api;
 import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
+import facetwright.message.Message;
 import java.util.List;
 
 /** The kinds of value that say where: points and directions. */
@@ -13,7 +14,8 @@ public final class PointKinds {
   public static Kind<Vec2> point() {
     Kind<List<Double>> two = Kinds.list(Kinds.length(-Kinds.LONGEST, Kinds.LONGEST), 2, 2);
     return Kinds.of(
-        "a point [x, y] of two lengths",
+        two.counts(),
+        Message.text("a point [x, y] of two lengths"),
         (value, session) -> {
           List<Double> xy = two.read(value, session);
           return new Vec2(xy.get(0), xy.get(1));
@@ -24,7 +26,8 @@ public final class PointKinds {
   public static Kind<Vec3> point3() {
     Kind<List<Double>> three = Kinds.list(Kinds.length(-Kinds.LONGEST, Kinds.LONGEST), 3, 3);
     return Kinds.of(
-        "a point [x, y, z] of three lengths",
+        three.counts(),
+        Message.text("a point [x, y, z] of three lengths"),
         (value, session) -> {
           List<Double> xyz = three.read(value, session);
           return new Vec3(xyz.get(0), xyz.get(1), xyz.get(2));

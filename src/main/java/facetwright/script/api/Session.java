@@ -1,6 +1,7 @@
 package facetwright.script.api;
 
 import facetwright.check.finding.Finding;
+import facetwright.measure.Quantity;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.panel.PanelBuild;
@@ -23,6 +24,7 @@ import java.util.function.Supplier;
 public final class Session {
   private final Map<String, String> settings;
   private final boolean yielding;
+  private final Map<String, Quantity> used;
   private SiteFinder sites = () -> Site.NONE;
   private HostClock clock;
   private String title;
@@ -40,10 +42,12 @@ public final class Session {
   /**
    * @param settings dial values given from outside, by dial name, as a person types them
    * @param yielding whether one that its dial can't take gives way to the nearest that it can
+   * @param used what the script uses dials as, by name, as far as that is known
    */
-  public Session(Map<String, String> settings, boolean yielding) {
+  public Session(Map<String, String> settings, boolean yielding, Map<String, Quantity> used) {
     this.settings = Map.copyOf(settings);
     this.yielding = yielding;
+    this.used = Map.copyOf(used);
   }
 
   public void connect(SiteFinder finder, HostClock hostClock) {
@@ -90,6 +94,11 @@ public final class Session {
   /** Whether a setting that its dial can't take gives way to the nearest that it can. */
   boolean yielding() {
     return yielding;
+  }
+
+  /** What the script uses a dial as. */
+  Quantity used(String dial) {
+    return used.getOrDefault(dial, Quantity.NUMBER);
   }
 
   void dial(Dial dial) {

@@ -29,6 +29,11 @@ public record Edit(int from, int to, String text, int anchor, int caret) {
     return replace(at, at, text);
   }
 
+  /** Words as a script writes them. */
+  public static String inQuotes(String words) {
+    return '"' + words.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+  }
+
   /** The whole text after the edit. */
   public String in(String whole) {
     return whole.substring(0, from) + text + whole.substring(to);

@@ -53,32 +53,55 @@ final class TopWords {
 
   private static Fn<Session> dial() {
     Arg<String> name = needed("name", Kinds.text(), "what the maker calls it");
-    Arg<Given> start = needed("value", Kinds.raw(), "its value when nobody turns it");
-    Arg<Given> from = optional("from", Kinds.raw(), "the least value");
-    Arg<Given> to = optional("to", Kinds.raw(), "the greatest value");
+    Arg<Given> start = needed("value", Kinds.dialValue(), "its value when nobody turns it");
+    Arg<List<String>> of =
+        optional(
+            "of",
+            Kinds.list(Kinds.text(), 2, DialReader.MOST_WORDS),
+            "the words it is one of, where its value is a word");
+    Arg<Given> from = optional("from", Kinds.amount(), "the least value");
+    Arg<Given> to = optional("to", Kinds.amount(), "the greatest value");
     Arg<Given> step =
-        optional("step", Kinds.raw(), "the distance between values, counted from the least");
+        optional("step", Kinds.amount(), "the distance between values, counted from the least");
+    Arg<Boolean> whole =
+        optional(
+            "whole",
+            Kinds.flag(),
+            "true where it takes whole numbers only; found out where it counts sides or columns");
     return Fn.<Session>named("dial")
-        .does("A measure or a number that the user of the design may turn. Returns its value now.")
+        .does(
+            "What the user of the design may turn: a length, an angle, a number, one of several"
+                + " words, or on and off. Returns its value now.")
         .takes(name, start)
-        .options(from, to, step)
-        .returns("the dial's value as a plain number, lengths in the design's unit")
+        .options(of, from, to, step, whole)
+        .returns(
+            "the dial's value: a number, a length counted in the design's unit, an angle in"
+                + " degrees; a word; or true or false")
         .example(
             """
             design("Lantern drum");
-            const sides = dial("sides", 8, { from: 5, to: 12, step: 1 });
+            const sides = dial("sides", 8, { from: 5, to: 12 });
             const tall = dial("tall", "60 mm", { from: "40 mm", to: "90 mm" });
-            prism({ sides, side: 25, height: tall }).unfold();
+            const turn = dial("turn", "15 deg", { from: 0, to: 30 });
+            const top = dial("top", "open", { of: ["open", "closed"] });
+            const lit = dial("lit", true);
+            let drum = prism({ sides, side: 25, height: tall }).twist(turn);
+            if (lit) drum = drum.window("base", { border: 8 });
+            if (top === "open") drum = drum.open("top");
+            drum.unfold();
             """)
         .runs(
             (session, call) ->
                 DialReader.read(
                     call,
                     call.get(name),
-                    call.get(start),
-                    call.get(from),
-                    call.get(to),
-                    call.get(step)));
+                    new DialReader.Declared(
+                        call.get(start),
+                        call.get(of),
+                        call.get(from),
+                        call.get(to),
+                        call.get(step),
+                        call.get(whole))));
   }
 
   private static Fn<Session> sheet() {

@@ -175,7 +175,7 @@ class HostileArgumentsTest {
     @Override
     public void install(Context context, SiteFinder sites, HostClock clock) {
       Counting counting = new Counting(clock);
-      Language.install(new Session(Map.of(), false), context, sites, counting);
+      Language.install(new Session(Map.of(), false, Map.of()), context, sites, counting);
       ProxyExecutable see =
           arguments -> {
             seen.add(arguments[0].asString() + (counting.depth == 0 ? "" : " inside the host"));
