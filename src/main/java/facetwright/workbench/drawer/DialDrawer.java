@@ -22,7 +22,7 @@ public final class DialDrawer extends FlowPane {
 
   private final Desk desk;
   private Consumer<String> compare = _ -> {};
-  private final List<DialRow> rows = new ArrayList<>();
+  private final List<Row> rows = new ArrayList<>();
 
   /** Says that the design has no dials. */
   private final Label none = note();
@@ -93,8 +93,7 @@ public final class DialDrawer extends FlowPane {
       }
     } else {
       rows.clear();
-      dials.forEach(
-          d -> rows.add(new DialRow(desk, d, design.unit(), name -> compare.accept(name))));
+      dials.forEach(d -> rows.add(Row.of(desk, d, design.unit(), name -> compare.accept(name))));
       getChildren().setAll(rows);
       getChildren().addAll(none, gone, yielding);
     }
@@ -130,15 +129,19 @@ public final class DialDrawer extends FlowPane {
       DialText.yielded(dial, settings, design.unit())
           .ifPresent(
               set -> {
-                DoubleFunction<String> text = value -> DialText.of(dial, value, design.unit());
+                DoubleFunction<String> text = value -> DialText.angled(dial, value, design.unit());
                 all.add(
-                    "%s can't be %s: it goes from %s to %s%s, and stands at %s."
+                    "%s can't be %s: it %s, and stands at %s."
                         .formatted(
                             dial.name(),
                             set,
-                            text.apply(dial.from()),
-                            text.apply(dial.to()),
-                            dial.step() > 0 ? " by " + text.apply(dial.step()) : "",
+                            dial.isWord()
+                                ? "is one of " + String.join(", ", dial.words())
+                                : "goes from %s to %s%s"
+                                    .formatted(
+                                        text.apply(dial.from()),
+                                        text.apply(dial.to()),
+                                        dial.step() > 0 ? " by " + text.apply(dial.step()) : ""),
                             text.apply(DialText.wanted(dial, settings, design.unit()))));
               });
     }

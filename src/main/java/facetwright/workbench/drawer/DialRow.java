@@ -10,39 +10,25 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
-import javafx.scene.shape.SVGPath;
 
-/** One dial: its name, a slider over its range, its value to type, and a way back. */
-final class DialRow extends VBox {
-  private final Desk desk;
+/** A dial that counts: a slider over its range, and its value to type. */
+final class DialRow extends Row {
   private final Slider slider = new Slider();
   private final ValueField field = new ValueField();
-  private final Button back = new Button();
   private final Label least = new Label();
   private final Label most = new Label();
-  private Dial dial;
-  private Unit unit;
   private boolean showing;
   private boolean isHeld;
 
-  /**
-   * @param compare shows the dial of this name over its range
-   */
   DialRow(Desk desk, Dial dial, Unit unit, Consumer<String> compare) {
-    this.desk = desk;
-    getStyleClass().add("dial");
-    Label name = new Label(dial.name());
+    super(desk, dial, unit, compare);
     name.setLabelFor(field);
-    name.getStyleClass().add("dial-name");
-    name.setTooltip(new Tooltip("The dial " + dial.name()));
     field.setPrefColumnCount(5);
     field.setAccessibleText("Value of " + dial.name());
     field.setTooltip(
@@ -52,24 +38,8 @@ final class DialRow extends VBox {
     slider.setAccessibleText(dial.name());
     slider.setTooltip(
         new Tooltip("Turn " + dial.name() + " (arrows); " + Key.UNDO.text() + " turns it back"));
-    Label counts = new Label(dial.kind() == Dial.Kind.LENGTH ? unit.symbol() : "");
+    Label counts = new Label(dial.sign(unit));
     counts.getStyleClass().add("quiet");
-    SVGPath arrow = new SVGPath();
-    arrow.setContent("M3 2 V7 H8 M3.4 6.6 A6 6 0 1 1 3 11");
-    arrow.getStyleClass().add("sign");
-    back.setGraphic(arrow);
-    back.setAccessibleText("Reset " + dial.name());
-    back.getStyleClass().addAll("plain", "round");
-    back.setTooltip(new Tooltip("Back to the value in the script"));
-    back.setOnAction(_ -> desk.release(this.dial.name()));
-    HBox.setHgrow(name, Priority.ALWAYS);
-    name.setMaxWidth(Double.MAX_VALUE);
-    Button all = new Button("Compare");
-    all.setAccessibleText("Compare " + dial.name());
-    all.getStyleClass().add("plain");
-    all.setTooltip(new Tooltip("See " + dial.name() + " over its range, and pick a value"));
-    all.setMinWidth(USE_PREF_SIZE);
-    all.setOnAction(_ -> compare.accept(this.dial.name()));
     HBox top = new HBox(4, name, all, field, counts);
     top.setAlignment(Pos.CENTER_LEFT);
     least.getStyleClass().add("quiet");
@@ -95,14 +65,10 @@ final class DialRow extends VBox {
     show(dial, unit);
   }
 
-  /** Whether this row can show a dial: its name and what it counts stand in it for good. */
-  boolean isOf(Dial other, Unit otherUnit) {
-    return otherUnit == unit && other.name().equals(dial.name()) && other.kind() == dial.kind();
-  }
-
-  void show(Dial now, Unit in) {
-    dial = now;
-    unit = in;
+  @Override
+  void shown() {
+    Dial now = dial();
+    Unit in = unit();
     showing = true;
     slider.setMin(now.from());
     slider.setMax(now.to());
@@ -113,23 +79,22 @@ final class DialRow extends VBox {
     least.setText(DialText.of(now, now.from(), in));
     most.setText(DialText.of(now, now.to(), in));
     field.show(DialText.standing(now, desk.settings().get(), in));
-    back.setVisible(desk.settings().get().containsKey(now.name()));
     showing = false;
   }
 
   /** What the dial is turned to; its design may come later. */
   private double wanted() {
-    return DialText.wanted(dial, desk.settings().get(), unit);
+    return DialText.wanted(dial(), desk.settings().get(), unit());
   }
 
   private void slid(double value) {
     if (showing) {
       return;
     }
-    double near = DialText.snapped(dial, value, unit);
+    double near = DialText.snapped(dial(), value, unit());
     if (Math.abs(near - wanted()) > RoundOff.PART) {
       field.putBack();
-      desk.turn(dial.name(), DialText.of(dial, near, unit));
+      desk.turn(dial().name(), DialText.of(dial(), near, unit()));
     }
   }
 
@@ -146,7 +111,7 @@ final class DialRow extends VBox {
       e.consume();
     } else if (Key.DIAL_TURN.is(e)) {
       held(true);
-      slid(wanted() + Key.DIAL_TURN.sense(e) * DialText.step(dial, unit));
+      slid(wanted() + Key.DIAL_TURN.sense(e) * DialText.step(dial(), unit()));
       e.consume();
     }
   }
@@ -162,7 +127,7 @@ final class DialRow extends VBox {
   private void typed() {
     String text = field.getText().strip();
     if (field.isTyped() && !text.isEmpty()) {
-      desk.turn(dial.name(), text);
+      desk.turn(dial().name(), text);
     }
     field.putBack();
   }
