@@ -51,6 +51,17 @@ public final class DialReader {
     this.unit = call.session().unit();
   }
 
+  /** A number, a length or an angle, to be read with the rest of the declaration. */
+  public static Kind<Given> amount() {
+    return Kinds.of("a number, or a length or an angle as text", (value, _) -> value);
+  }
+
+  /** What a dial may stand at, to be read with the rest of the declaration. */
+  public static Kind<Given> dialValue() {
+    return Kinds.of(
+        "a number, a length or an angle as text, a word, or true or false", (value, _) -> value);
+  }
+
   /** The dial's value now: a number, a word, or true or false. */
   public static Object read(Call call, String name, Declared declared) {
     return new DialReader(call, name, declared).read();

@@ -128,17 +128,6 @@ public final class Kinds {
         });
   }
 
-  /** A number, a length or an angle, to be read by the function itself. */
-  public static Kind<Given> amount() {
-    return of("a number, or a length or an angle as text", (value, _) -> value);
-  }
-
-  /** What a dial may stand at, to be read by the function itself. */
-  public static Kind<Given> dialValue() {
-    return of(
-        "a number, a length or an angle as text, a word, or true or false", (value, _) -> value);
-  }
-
   /** Text, numbers, or a list of them, as they are shown to a person. */
   public static Kind<List<String>> shown() {
     return of(

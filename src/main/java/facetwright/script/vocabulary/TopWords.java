@@ -53,16 +53,17 @@ final class TopWords {
 
   private static Fn<Session> dial() {
     Arg<String> name = needed("name", Kinds.text(), "what the maker calls it");
-    Arg<Given> start = needed("value", Kinds.dialValue(), "its value when nobody turns it");
+    Arg<Given> start = needed("value", DialReader.dialValue(), "its value when nobody turns it");
     Arg<List<String>> of =
         optional(
             "of",
             Kinds.list(Kinds.text(), 2, DialReader.MOST_WORDS),
             "the words it is one of, where its value is a word");
-    Arg<Given> from = optional("from", Kinds.amount(), "the least value");
-    Arg<Given> to = optional("to", Kinds.amount(), "the greatest value");
+    Arg<Given> from = optional("from", DialReader.amount(), "the least value");
+    Arg<Given> to = optional("to", DialReader.amount(), "the greatest value");
     Arg<Given> step =
-        optional("step", Kinds.amount(), "the distance between values, counted from the least");
+        optional(
+            "step", DialReader.amount(), "the distance between values, counted from the least");
     Arg<Boolean> whole =
         optional(
             "whole",
