@@ -2,12 +2,11 @@ package facetwright.check;
 
 import facetwright.check.closing.CauseRule;
 import facetwright.check.closing.FoldFlatRule;
-import facetwright.check.closing.Held;
+import facetwright.check.closing.InTheWay;
 import facetwright.check.closing.SeamLengthsRule;
 import facetwright.check.finding.Mm;
 import facetwright.check.finding.Subject;
 import facetwright.check.fit.FitRule;
-import facetwright.check.fit.TabTooBigRule;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.JoinGap;
 import facetwright.fold.pose.Laps;
@@ -66,7 +65,6 @@ public final class Verdict {
   private Optional<Message> withTab() {
     return worst()
         .map(this::met)
-        .or(() -> TabTooBigRule.words(subject))
         .map(w -> Message.of("Can't be made as it stands: every join meets, but %s.", w));
   }
 
@@ -141,13 +139,7 @@ public final class Verdict {
   }
 
   private Message met(Collision c) {
-    if (c.held().isPresent()) {
-      return Held.words(c, subject::name);
-    }
-    Message both = Message.of("%s and %s", subject.name(c.a()), subject.name(c.b()));
-    return c.isInOnePlace()
-        ? both.plus(" lie in one place, for the card runs round more than once")
-        : Message.of("%s pass through each other, %s deep", both, Value.length(c.depth()));
+    return InTheWay.words(subject, c, subject::name);
   }
 
   /** What misses most, why where that is known, and how much else misses. */

@@ -161,8 +161,8 @@ class FoldRulesTest {
     assertThat(found.getFirst().message())
         .isEqualTo(
             "\"tab of one\" reaches 3 mm past the edge of \"two\", under which it is glued.");
-    assertThat(found.getFirst().severity()).isEqualTo(Finding.Severity.ERROR);
-    assertThat(Looks.at(tabbed(21, 1)).getFirst().severity()).isEqualTo(Finding.Severity.WARNING);
+    // Nothing stands at that edge: it shows, but it can be made.
+    assertThat(found.getFirst().severity()).isEqualTo(Finding.Severity.WARNING);
     assertThat(found.getFirst().place()).isEqualTo(new Place.AtPanel(3));
     assertThat(Looks.at(tabbed(10, 5))).isEmpty();
   }
@@ -179,9 +179,7 @@ class FoldRulesTest {
     assertThat(found.message())
         .isEqualTo("\"tab of one\" shows in a window of \"two\", under which it is glued.");
     assertThat(found.fix())
-        .isEqualTo(
-            "Bevel the ends of \"tab of one\" by 26° and make it at most 8 mm deep; or move the"
-                + " opening.");
+        .isEqualTo("Make \"tab of one\" at most 8 mm deep; or move the opening.");
     Card mended = tabbed(8, 4);
     mended
         .draft

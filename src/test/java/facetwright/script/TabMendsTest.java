@@ -161,6 +161,8 @@ class TabMendsTest {
     }
     assertThat(found(crate("{ depth: 12 }"))).isEmpty();
     assertThat(found(crate("{ depth: 41.5, bevel: 0 }")).getFirst().severity())
+        .isEqualTo(Severity.ERROR);
+    assertThat(found(crate("{ depth: 40.1, bevel: 0 }")).getFirst().severity())
         .isEqualTo(Severity.WARNING);
   }
 }

@@ -17,7 +17,8 @@ import java.util.Optional;
 /**
  * Panels that pass through each other in the folded form, tabs apart from the others: of each kind
  * those that are deepest in each other, and how many more. It keeps silent below what a hand can
- * cut, and where the form's own gap is as large: mending that may mend both.
+ * cut, and where the form's own gap is as large: mending that may mend both. Tabs that reach past
+ * the panel they are glued under have a rule of their own.
  */
 public final class PanelThroughPanelRule implements Rule {
   @Override
@@ -29,6 +30,7 @@ public final class PanelThroughPanelRule implements Rule {
       List<Collision> through =
           subject.folded().obstacles(subject.net()).stream()
               .filter(c -> c.isOfTab(subject.net()) == ofTabs)
+              .filter(c -> c.pastHost(subject.net()).isEmpty())
               .filter(c -> c.isInOnePlace() || c.depth() > gap)
               .sorted(
                   Comparator.comparing(Collision::isInOnePlace)
@@ -63,14 +65,14 @@ public final class PanelThroughPanelRule implements Rule {
   }
 
   private static Message message(Subject subject, Collision c) {
-    if (c.held().isPresent()) {
-      return Message.of("When folded, %s.", Held.words(c, subject::named));
-    }
-    if (c.isInOnePlace()) {
+    if (c.kind() == Collision.Kind.ROUND) {
       return Message.of(
           "When folded, %s and %s lie in one place, and what is joined to them comes round so that"
               + " each would have to be outside the other.",
           subject.named(c.a()), subject.named(c.b()));
+    }
+    if (c.kind() != Collision.Kind.PASSING) {
+      return Message.of("When folded, %s.", InTheWay.words(subject, c, subject::named));
     }
     return Message.of(
         "When folded, %s and %s pass through each other: %s deep, %s long, %s above the table.",
@@ -82,13 +84,8 @@ public final class PanelThroughPanelRule implements Rule {
   }
 
   private static Message fix(Subject subject, Collision c) {
-    if (c.held().isPresent()) {
-      return Held.fix(subject, c);
-    }
-    if (c.isInOnePlace()) {
-      return Message.text(
-          "The card runs round more than once: change the fold angles, so that they add up to 360°"
-              + " once round, or take panels out.");
+    if (c.kind() != Collision.Kind.PASSING) {
+      return InTheWay.fix(subject, c);
     }
     Optional<Message> shorter = Shorter.words(subject, c);
     for (int panel : new int[] {c.a(), c.b()}) {

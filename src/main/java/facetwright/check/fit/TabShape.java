@@ -79,7 +79,7 @@ record TabShape(int bevel, double depth) {
     }
     int bevel = shape.get().bevel();
     Message deep = Message.of("at most %s deep", Value.atMost(shape.get().depth()));
-    if (bevel == 0) {
+    if (bevel == bevel(foot, now)) {
       return Message.of("Make %s %s", tabs, deep);
     }
     return Message.of(

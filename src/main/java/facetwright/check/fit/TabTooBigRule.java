@@ -5,41 +5,46 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
+import facetwright.fold.touch.Collision;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Opening;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * Glued tabs that reach past the panel over them, or show in its windows. What reaches past farther
- * than pressing makes up stands in the way of what is beside the panel: it can't be made so. It
- * keeps silent where a tab reaches past only because the sides of its seam differ in length, which
- * have a rule of their own.
+ * Glued tabs that reach past the panel over them, or show in its windows. One that reaches through
+ * what hangs together with that panel in a form that closes can't be made so; one that sticks out
+ * past a free edge can. It keeps silent where a tab sticks out only because the sides of its seam
+ * differ in length, which have a rule of their own.
  */
 public final class TabTooBigRule implements Rule {
-  /** So far past it lies in the way of what is beside, in mm; common practice, no source. */
-  private static final double FAR = 2;
-
   /** What is proposed shows in a window by less, in mm². */
   private static final double LEAST = 1e-3;
 
   @Override
   public List<Finding> find(Subject subject) {
+    Set<Integer> inTheWay = new HashSet<>();
+    for (Collision c : subject.folded().obstacles(subject.net())) {
+      if (subject.folded().closes() && c.pastHost(subject.net()).isPresent()) {
+        inTheWay.add(c.held().orElseThrow());
+      }
+    }
     List<Finding> found = new ArrayList<>();
     for (Glued glued : Glued.of(subject)) {
       double past = glued.past(subject);
-      if (past > Glued.SHALLOW + uneven(subject, glued)) {
+      boolean isInTheWay = inTheWay.contains(glued.tab());
+      if (isInTheWay || past > Glued.SHALLOW + uneven(subject, glued)) {
         found.add(
             finding(
                 subject,
                 glued,
-                isFar(subject, glued) ? Finding.Severity.ERROR : Finding.Severity.WARNING,
+                isInTheWay ? Finding.Severity.ERROR : Finding.Severity.WARNING,
                 Message.of(
                     "%s reaches %s past the edge of %s, under which it is glued.",
                     subject.name(glued.tab()), Value.length(past), subject.name(glued.host())),
@@ -66,28 +71,8 @@ public final class TabTooBigRule implements Rule {
     return found;
   }
 
-  /**
-   * Whether it reaches so far past its host, by more than unlike sides explain, that it can't be
-   * made.
-   */
-  private static boolean isFar(Subject subject, Glued glued) {
-    return glued.past(subject) - uneven(subject, glued) > FAR;
-  }
-
   private static double uneven(Subject subject, Glued glued) {
     return SeamLengthsRule.difference(subject, subject.net().joins().get(glued.join()));
-  }
-
-  /** Of the tabs that reach so far past their host that it can't be made the one that does most. */
-  public static Optional<Message> words(Subject subject) {
-    return Glued.of(subject).stream()
-        .filter(g -> isFar(subject, g))
-        .max(Comparator.comparingDouble(g -> g.past(subject)))
-        .map(
-            g ->
-                Message.of(
-                    "%s reaches %s past the edge of %s",
-                    subject.name(g.tab()), Value.length(g.past(subject)), subject.name(g.host())));
   }
 
   private static Message room(Subject subject, Glued glued, Opening opening) {

@@ -16,11 +16,8 @@ import java.util.stream.IntStream;
  * joins, at welded corners, an edge on a face, a tab flat under its host, faces that a fold lays on
  * each other. Windows and holes are open: what reaches through one without meeting card is clear.
  *
- * <p>What it does not detect: <em>layers</em> that lie in one plane but would have to change
- * places, as in a flat fold, but for those that come round to themselves and those that senses and
- * laps put between two others and through their crease; a panel that goes through exactly along a
- * score between two others, each of which it then only touches; a form or part that lies wholly
- * inside another; the thickness of the card; strips narrower than about twice the tolerance.
+ * <p>What it does not detect: what {@link Layers} does not; a form or part that lies wholly inside
+ * another; the thickness of the card; strips narrower than about twice the tolerance.
  */
 public final class Collisions {
   /** Reaching through by this much still counts as touching: 0.01 mm. */
@@ -59,10 +56,7 @@ public final class Collisions {
     List<PosedPanel> placed = placed(net, poses);
     List<BoxTree.Pair> pairs = pairs(placed, TOUCHING.mm(), counts);
     List<Collision> found = new ArrayList<>(passing(placed, pairs, TOUCHING));
-    Interlock interlock = new Interlock(net, placed, TOUCHING.mm());
-    List<BoxTree.Pair> lying = pairs.stream().filter(p -> interlock.isLying(p.a(), p.b())).toList();
-    found.addAll(interlock.among(lying));
-    found.addAll(Layers.through(net, placed, lying, Collision.HELD));
+    found.addAll(Layers.of(net, placed, pairs, TOUCHING.mm()));
     return List.copyOf(found);
   }
 

@@ -50,7 +50,14 @@ final class Passing {
     int longest = common.longest();
     double middle = (common.start(longest) + common.end(longest)) / 2;
     return Optional.of(
-        new Collision(a, b, depth, common.length(), place(one, two, cross, o, middle), List.of()));
+        new Collision(
+            Collision.Kind.PASSING,
+            a,
+            b,
+            depth,
+            common.length(),
+            place(one, two, cross, o, middle),
+            List.of()));
   }
 
   /** The point of both planes that lies so far along their line, counted from {@code o}. */

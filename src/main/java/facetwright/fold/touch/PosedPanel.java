@@ -15,6 +15,16 @@ import java.util.List;
  * @param normal of its outside, length 1
  */
 record PosedPanel(List<List<Vec3>> rings, Vec3 normal) {
+  /**
+   * Normals whose cosine misses 1 by no more, which is some 2.6°, may be of one plane; whether
+   * their corners lie in it decides.
+   */
+  private static final double PARALLEL = 1e-3;
+
+  /**
+   * Of a plane's two sides that which this points to counts as above; no usual plane is along it.
+   */
+  static final Vec3 ASIDE = new Vec3(0.5377, 0.6191, 0.5721);
 
   static PosedPanel of(Panel panel, Motion3 pose) {
     List<List<Vec3>> rings = new ArrayList<>();
@@ -35,6 +45,32 @@ record PosedPanel(List<List<Vec3>> rings, Vec3 normal) {
 
   Vec3 anchor() {
     return outline().getFirst();
+  }
+
+  /** A corner, counted on round. */
+  Vec3 corner(int i) {
+    return outline().get(i % outline().size());
+  }
+
+  /** Whether its outside is the upper side of its plane. */
+  boolean isUp() {
+    return normal.dot(ASIDE) > 0;
+  }
+
+  /** How far it reaches from a point in a direction, in mm. */
+  double reach(Vec3 from, Vec3 way) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (Vec3 corner : outline()) {
+      most = Math.max(most, corner.minus(from).dot(way));
+    }
+    return most;
+  }
+
+  /** Whether this panel and the other lie in one plane, whichever way up. */
+  boolean liesOn(PosedPanel other, double by) {
+    return 1 - Math.abs(normal.dot(other.normal)) <= PARALLEL
+        && liesIn(other, by)
+        && other.liesIn(this, by);
   }
 
   /** How far a point lies outside (positive) or inside this panel's plane, in mm. */

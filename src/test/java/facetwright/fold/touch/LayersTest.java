@@ -112,11 +112,6 @@ class LayersTest {
           && height[j] < Math.max(height[i], height[i + 1]);
     }
 
-    /** Whether the scores of three panels hold the one lapped outside the one it is to lie in. */
-    boolean isLapOutside() {
-      return lap.isPresent() && mountains[0] != mountains[1] && mountains[0] != (lap.get()[1] == 0);
-    }
-
     boolean isFound() {
       Net net = net();
       return Collisions.of(net, Folding.fold(net).poses()).stream().anyMatch(Collision::isInTheWay);
@@ -155,25 +150,18 @@ class LayersTest {
         : strip;
   }
 
-  /** What is told can't be, and of three panels all that can't be is told. */
+  /** What is told can't be, and all that can't be is told. */
   @Test
   void stripsAgainstEveryOrder() {
     Random chance = new Random(1997);
     int stuck = 0;
-    int told = 0;
-    for (int round = 0; round < 240; round++) {
-      int n = 3 + round % 4;
-      Strip strip = random(chance, n);
+    for (int round = 0; round < 480; round++) {
+      Strip strip = random(chance, 3 + round % 4);
       boolean can = strip.canLie();
-      boolean found = strip.isFound();
-      boolean foldable = new Strip(strip.lengths, strip.mountains, Optional.empty()).canLie();
-      if (can || (n == 3 && foldable && !strip.isLapOutside())) {
-        assertThat(found).as("%s", strip).isEqualTo(!can);
-      }
+      assertThat(strip.isFound()).as("%s", strip).isEqualTo(!can);
       stuck += can ? 0 : 1;
-      told += found ? 1 : 0;
     }
-    assertThat(told).isGreaterThan(stuck / 2);
+    assertThat(stuck).isGreaterThan(100);
   }
 
   /** A flap lapped under runs through the spine from the space it has on. */
