@@ -4,6 +4,9 @@ import static java.util.stream.Collectors.joining;
 
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
+import facetwright.message.Message;
+import facetwright.message.Refused;
+import facetwright.message.Value;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.words.NearName;
 import java.util.Arrays;
@@ -71,13 +74,10 @@ public final class GoalReader {
   private static Goal length(Measure measure, String value, Unit unit) {
     double mm = Length.parse(value, unit).mm();
     if (!(mm > 0 && mm <= LONGEST)) {
-      throw new IllegalArgumentException(
-          "a "
-              + measure.word()
-              + " of "
-              + value
-              + " is out of range: give a length over 0, up to"
-              + " 10000 mm");
+      throw new Refused(
+          Message.of(
+              "a %s of %s is out of range: give a length over 0, up to %s",
+              measure.word(), value, Value.given(LONGEST)));
     }
     return new Goal.Reach(measure, mm);
   }

@@ -6,15 +6,16 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec3;
 import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Clearance;
 import facetwright.net.Opening;
 import facetwright.net.OpeningMends;
+import facetwright.net.Shapes;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -70,12 +71,11 @@ public final class FormCheck {
     double warp = Newell.warp(outline);
     require(
         warp <= FLAT.mm(),
-        String.format(
-            Locale.ROOT,
-            "%sis not flat, its corners leave its plane by %.4g mm: split it into triangles or"
-                + " move a corner",
-            who,
-            warp));
+        () ->
+            Message.of(
+                "%sis not flat, its corners leave its plane by %s: split it into triangles or move"
+                    + " a corner",
+                who, Value.length(warp)));
     FacetFrame frame = FacetFrame.of(outline);
     Polygon2 flat = frame.flat(outline);
     require(flat.isSimple(), who + "crosses itself: list its corners in order round it");
@@ -93,19 +93,19 @@ public final class FormCheck {
       String which = "a " + opening.word() + " in facet \"" + facet.name() + "\" ";
       require(cut.isValid(), which + "crosses itself: list its corners in order round it");
       if (!card.containsProperly(cut)) {
+        throw wrong(Shapes.overEdge(which.strip(), opening, flat), facet, flat, opening);
+      }
+      if (!apart.takes(cut)) {
         throw wrong(
-            which + "reaches over the edge: make it smaller or move it inward",
+            Message.text(which + "runs into another: make it smaller or move it"),
             facet,
             flat,
             opening);
       }
-      if (!apart.takes(cut)) {
-        throw wrong(which + "runs into another: make it smaller or move it", facet, flat, opening);
-      }
     }
   }
 
-  private static FormException wrong(String message, Facet facet, Polygon2 flat, Opening opening) {
+  private static FormException wrong(Message message, Facet facet, Polygon2 flat, Opening opening) {
     return new FormException(
         message,
         OpeningMends.of(List.of(Clearance.scoredRound(flat, facet.openings())), opening.site()));

@@ -22,8 +22,8 @@ final class Inset {
         !left.isEmpty(),
         () ->
             Message.of(
-                "a border of %s leaves no window in facet %s: take less",
-                Value.given(border), Value.name(facet)));
+                "a border of %s leaves no window in facet %s: it must be under %s",
+                Value.given(border), Value.name(facet), Value.atMost(Planar.mostInset(outline))));
     FormCheck.require(
         left.size() == 1,
         () ->

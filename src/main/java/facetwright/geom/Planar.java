@@ -72,6 +72,30 @@ public final class Planar {
     return outlines(BufferOp.bufferOp(polygon(outline), -by, sharp));
   }
 
+  /** The width from which on a border taken off all round leaves nothing, in mm, to 1e-3. */
+  public static double mostInset(Polygon2 outline) {
+    double left = 0;
+    double none = Math.sqrt(outline.area() / Math.PI) + 1e-3;
+    while (none - left > 1e-3) {
+      double middle = (left + none) / 2;
+      if (inset(outline, middle).isEmpty()) {
+        none = middle;
+      } else {
+        left = middle;
+      }
+    }
+    return none;
+  }
+
+  /** How far the farthest place of an outline lies outside another, in mm; 0 where none does. */
+  public static double past(Polygon2 inner, Polygon2 outer) {
+    Polygon card = polygon(outer);
+    return inner.corners().stream()
+        .mapToDouble(c -> card.distance(FACTORY.createPoint(new Coordinate(c.x(), c.y()))))
+        .max()
+        .orElse(0);
+  }
+
   /** Whether a circle of this radius, in mm, lies in a region somewhere. */
   public static boolean hasRoom(Polygon2 outline, List<Polygon2> openings, double radius) {
     return (openings.isEmpty() && outline.isConvex())

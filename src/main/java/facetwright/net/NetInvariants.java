@@ -87,9 +87,7 @@ final class NetInvariants {
       require(cut.isValid(), "a window in " + who + " crosses itself", opening.site());
       if (!card.containsProperly(cut)) {
         throw new NetException(
-            "a window or hole reaches over the edge of "
-                + who
-                + ": make it smaller or move it inward",
+            Shapes.overEdge("a " + opening.word() + " in " + who, opening, panel.outline()),
             opening.site(),
             OpeningMends.of(Clearance.all(panels, scores), opening.site()));
       }

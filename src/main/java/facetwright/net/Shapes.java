@@ -1,8 +1,11 @@
 package facetwright.net;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -18,6 +21,24 @@ public final class Shapes {
   private static final int MOST_CORNERS = 2000;
 
   private Shapes() {}
+
+  /** The words for an opening that reaches over the edge of its panel. */
+  public static Message overEdge(String opening, Opening cut, Polygon2 panel) {
+    double round =
+        cut instanceof Opening.Hole hole
+            ? cut.outline().corner(0).distance(hole.centre()) - hole.diameter() / 2
+            : 0;
+    double past = Planar.past(cut.outline(), panel) - round;
+    return past < LengthTolerance.FINE.mm()
+        ? Message.of(
+            "%s touches the edge: make it smaller or move it inward, by %s to leave a border that"
+                + " holds",
+            opening, Value.given(Clearance.FROM_EDGE))
+        : Message.of(
+            "%s reaches %s over the edge: make it smaller or move it inward, by %s to leave a"
+                + " border that holds",
+            opening, Value.atLeast(past), Value.atLeast(past + Clearance.FROM_EDGE));
+  }
 
   /**
    * A simple outline through the corners; clockwise ones are turned, the first stays first. A

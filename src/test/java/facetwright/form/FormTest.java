@@ -135,7 +135,7 @@ class FormTest {
     refuses(
         () -> box.withWindow("top", Polygon2.rectangle(-30, -30, 60, 60), Site.NONE),
         "window in facet \"top\"",
-        "over the edge");
+        "touches the edge");
     refuses(
         () ->
             box.withHole("top", Vec2.ZERO, 10, Site.NONE)

@@ -87,7 +87,7 @@ class NetInvariantsTest {
   @Test
   void openingsLieInsideAndApart() {
     a.open(new Opening.Hole(new Vec2(1, 5), 2.1, AT));
-    refused("reaches over the edge of panel \"a\"");
+    refused("a hole in panel \"a\" reaches 0.05 mm over the edge");
   }
 
   @Test

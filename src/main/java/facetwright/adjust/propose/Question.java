@@ -3,6 +3,7 @@ package facetwright.adjust.propose;
 import facetwright.aim.Goal;
 import facetwright.aim.Grid;
 import facetwright.measure.Ruler;
+import facetwright.message.Refused;
 import facetwright.net.sheet.SheetSize;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.ScriptException;
@@ -54,7 +55,7 @@ public sealed interface Question extends Serializable {
         case Aim aim -> AimAnswer.to(what, aim);
       };
     } catch (IllegalArgumentException e) {
-      return Proposal.none(Sentence.of(e.getMessage()));
+      return Proposal.none(Sentence.of(Refused.text(e, what.design().unit())));
     }
   }
 }

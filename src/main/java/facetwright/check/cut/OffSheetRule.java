@@ -19,10 +19,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** Pieces that do not lie whole on a sheet. */
 public final class OffSheetRule implements Rule {
+  /** Sizes by ISO 216 and ISO 269, which are not offered to who counts in inches. */
+  private static final Pattern ISO = Pattern.compile("[ABC]\\d+");
+
   @Override
   public List<Finding> find(Subject subject) {
     if (subject.laid().fits()) {
@@ -53,8 +57,8 @@ public final class OffSheetRule implements Rule {
               "off-sheet",
               Finding.Severity.ERROR,
               Message.of(
-                  "The net does not fit the %s sheet with its margin.",
-                  subject.laid().stock().name()),
+                  "The net does not fit the %s sheet with its margin of %s.",
+                  subject.laid().stock().name(), Value.given(subject.laid().margin())),
               fix,
               new Place.WholeNet(),
               Site.NONE,
@@ -82,20 +86,28 @@ public final class OffSheetRule implements Rule {
   private static Message message(Subject subject, Box2 box, int first) {
     Stock stock = subject.laid().stock();
     List<Message> over = new ArrayList<>();
-    if (box.width() > stock.width()) {
-      over.add(Message.of("%s too wide", Value.length(box.width() - stock.width())));
+    double margin = subject.laid().margin();
+    double wide = box.width() - (stock.width() - 2 * margin);
+    double high = box.height() - (stock.height() - 2 * margin);
+    if (wide > LengthTolerance.FINE.mm()) {
+      over.add(Message.of("%s too wide", Value.length(wide)));
     }
-    if (box.height() > stock.height()) {
-      over.add(Message.of("%s too high", Value.length(box.height() - stock.height())));
+    if (high > LengthTolerance.FINE.mm()) {
+      over.add(Message.of("%s too high", Value.length(high)));
     }
+    Message border =
+        margin > 0
+            ? Message.of(", with a margin of %s to stay clear of all round", Value.given(margin))
+            : Message.EMPTY;
     return Message.of(
-        "The piece with %s is %s wide and %s high; the %s sheet is %s wide and %s high%s.",
+        "The piece with %s is %s wide and %s high; the %s sheet is %s wide and %s high%s%s.",
         subject.name(first),
         Value.length(box.width()),
         Value.length(box.height()),
         stock.name(),
         Value.length(stock.width()),
         Value.length(stock.height()),
+        border,
         over.isEmpty() ? "" : Message.of(": %s", Message.join(" and ", over)));
   }
 
@@ -150,7 +162,9 @@ public final class OffSheetRule implements Rule {
     boolean inSeries =
         !series.equals(stock.name())
             && SheetSizes.list().stream().anyMatch(s -> s.name().equals(stock.name()));
+    boolean isOfInches = !ISO.matcher(stock.name()).matches() && !stock.name().endsWith("mm");
     return SheetSizes.list().stream()
+        .filter(s -> !isOfInches || !ISO.matcher(s.name()).matches())
         .filter(s -> !inSeries || s.name().replaceFirst("\\d+$", "").equals(series))
         .filter(s -> s.width() * s.height() > stock.width() * stock.height())
         .sorted(Comparator.comparingDouble(s -> s.width() * s.height()))

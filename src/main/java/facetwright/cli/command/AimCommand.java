@@ -12,6 +12,7 @@ import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.AimJson;
 import facetwright.cli.json.Json;
 import facetwright.measure.Unit;
+import facetwright.message.Refused;
 import facetwright.net.sheet.SheetSize;
 import facetwright.script.WhatIf;
 import facetwright.script.design.Design;
@@ -73,15 +74,18 @@ public final class AimCommand implements Callable<Integer> {
     }
     WhatIf what = design.whatIf();
     Unit unit = what.design().unit();
-    List<Goal> wanted = goals.stream().map(g -> read(g, () -> GoalReader.read(g, unit))).toList();
+    List<Goal> wanted =
+        goals.stream().map(g -> read(g, unit, () -> GoalReader.read(g, unit))).toList();
     Grid ruler =
-        grid.isEmpty() ? Grid.usual(unit) : read("--ruler " + grid, () -> Grid.read(grid, unit));
+        grid.isEmpty()
+            ? Grid.usual(unit)
+            : read("--ruler " + grid, unit, () -> Grid.read(grid, unit));
     Outcome outcome;
     try {
       List<String> names = turn.stream().map(String::strip).toList();
       outcome = design.ask(() -> what.aim(wanted, names, ruler));
     } catch (IllegalArgumentException e) {
-      throw new Trouble.WrongCall("--turn: " + e.getMessage() + ".");
+      throw new Trouble.WrongCall("--turn: " + Refused.text(e, unit) + ".");
     }
     String command = Calls.make(design.path(), what.settings(outcome));
     PrintWriter out = spec.commandLine().getOut();
@@ -94,12 +98,12 @@ public final class AimCommand implements Callable<Integer> {
     return outcome.isMet() ? Exit.SOUND : Exit.ERROR_FOUND;
   }
 
-  private static <T> T read(String written, Supplier<T> reader) {
+  private static <T> T read(String written, Unit unit, Supplier<T> reader) {
     try {
       return reader.get();
     } catch (IllegalArgumentException e) {
       String end = e.getMessage().endsWith("?") ? "" : ".";
-      throw new Trouble.WrongCall(written + ": " + e.getMessage() + end);
+      throw new Trouble.WrongCall(written + ": " + Refused.text(e, unit) + end);
     }
   }
 

@@ -20,6 +20,7 @@ import facetwright.cli.json.Json;
 import facetwright.draw.page.CopyPages;
 import facetwright.export.PdfWriter;
 import facetwright.measure.Unit;
+import facetwright.message.Refused;
 import facetwright.net.sheet.SheetSize;
 import facetwright.papers.order.Order;
 import facetwright.script.WhatIf;
@@ -108,7 +109,7 @@ public final class FitCommand implements Callable<Integer> {
       List<String> names = turn.stream().map(String::strip).toList();
       fitting = design.ask(() -> Fitting.of(what, size, count, names, grid));
     } catch (IllegalArgumentException e) {
-      throw new Trouble.WrongCall(e.getMessage() + ".");
+      throw new Trouble.WrongCall(Refused.text(e, unit) + ".");
     }
     String command = Calls.make(design.path(), what.settings(fitting.outcome()));
     PrintWriter print = spec.commandLine().getOut();
@@ -139,7 +140,7 @@ public final class FitCommand implements Callable<Integer> {
       return ((Goal.Fit) GoalReader.read("fits", sheet, unit)).sheet();
     } catch (IllegalArgumentException e) {
       throw new Trouble.WrongCall(
-          "--sheet: " + e.getMessage() + (e.getMessage().endsWith("?") ? "" : "."));
+          "--sheet: " + Refused.text(e, unit) + (e.getMessage().endsWith("?") ? "" : "."));
     }
   }
 

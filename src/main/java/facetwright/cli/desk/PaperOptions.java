@@ -1,6 +1,7 @@
 package facetwright.cli.desk;
 
 import facetwright.measure.Unit;
+import facetwright.message.Refused;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.cutting.Paper;
@@ -61,7 +62,7 @@ public final class PaperOptions {
               "Planning the papers",
               () -> Works.of(design.laid(), design.folded(), design.unit(), known, count));
     } catch (IllegalArgumentException e) {
-      throw new Trouble.WrongCall(e.getMessage());
+      throw new Trouble.WrongCall(Refused.text(e, design.unit()));
     }
   }
 
@@ -122,7 +123,7 @@ public final class PaperOptions {
       SheetSize size = SheetSizes.read(text, unit);
       return new Paper(size.name(), size.width(), size.height());
     } catch (IllegalArgumentException e) {
-      throw new Trouble.WrongCall("--paper: " + e.getMessage() + ".");
+      throw new Trouble.WrongCall("--paper: " + Refused.text(e, unit) + ".");
     }
   }
 }

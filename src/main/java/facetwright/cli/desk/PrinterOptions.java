@@ -1,6 +1,7 @@
 package facetwright.cli.desk;
 
 import facetwright.measure.Unit;
+import facetwright.message.Refused;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.order.Order;
@@ -61,7 +62,7 @@ public final class PrinterOptions {
     try {
       return SheetSizes.read(page, unit);
     } catch (IllegalArgumentException e) {
-      throw new Trouble.WrongCall("--page: " + e.getMessage() + ".");
+      throw new Trouble.WrongCall("--page: " + Refused.text(e, unit) + ".");
     }
   }
 }

@@ -13,6 +13,7 @@ import facetwright.form.Sides;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
 import facetwright.geom.RoundOff;
+import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -72,6 +73,9 @@ public final class Reshape {
         base.openings().isEmpty() && base.layers().isEmpty(),
         "facet \"" + base.name() + "\" has windows or a layer: raise it first, then add them");
     FacetFrame frame = form.frame(facet);
+    if (height < 0) {
+      below(form, facet, frame, -height);
+    }
     List<Vec3> corners = new ArrayList<>(form.corners());
     corners.add(frame.origin().plus(frame.normal().times(height)));
     List<Facet> facets = new ArrayList<>(form.facets());
@@ -84,6 +88,34 @@ public final class Reshape {
               base.site()));
     }
     return Form.of(corners, FacetNames.apart(facets));
+  }
+
+  /** Refuses to sink a facet as far as the card below its centre. */
+  private static void below(Form form, int facet, FacetFrame frame, double depth) {
+    for (int f = 0; f < form.facets().size(); f++) {
+      FacetFrame other = form.frame(f);
+      double toward = -frame.normal().dot(other.normal());
+      double off = other.normal().dot(other.origin().minus(frame.origin()));
+      if (f == facet || toward < RoundOff.PART) {
+        continue;
+      }
+      double room = off / toward;
+      Vec3 at = frame.origin().minus(frame.normal().times(room)).minus(other.origin());
+      boolean isMet =
+          room > LengthTolerance.FINE.mm()
+              && form.flat(f).contains(new Vec2(at.dot(other.x()), at.dot(other.y())));
+      String name = form.facets().get(f).name();
+      FormCheck.require(
+          !isMet || depth < room,
+          () ->
+              Message.of(
+                  "facet %s sunk by %s goes through %s, %s below it: sink it less than %s",
+                  Value.name(form.facets().get(facet).name()),
+                  Value.given(depth),
+                  Value.name(name),
+                  Value.length(room),
+                  Value.atMost(room)));
+    }
   }
 
   private static Form twisted(Form form, double degrees) {

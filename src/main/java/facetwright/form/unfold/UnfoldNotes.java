@@ -31,7 +31,8 @@ final class UnfoldNotes {
       double least = narrow.stream().mapToDouble(Tab::depth).min().orElseThrow();
       notes.add(
           Message.of(
-              "%s of %s %s narrower than %s so as not to clash or show; the narrowest is" + " %s.",
+              "%s of %s %s less deep than %s, so that none lies on another or shows; the least deep"
+                  + " is %s.",
               narrow.size(),
               Count.of(chosen.tabs().placed().size(), "tab"),
               narrow.size() == 1 ? "is" : "are",

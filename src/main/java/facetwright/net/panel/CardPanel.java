@@ -132,8 +132,10 @@ public final class CardPanel {
         !left.isEmpty(),
         () ->
             Message.of(
-                "a border of %s leaves no window in %s",
-                Value.limit(border), Value.name(draft.name())),
+                "a border of %s leaves no window in %s: it must be under %s",
+                Value.limit(border),
+                Value.name(draft.name()),
+                Value.atMost(Planar.mostInset(draft.outline()))),
         site);
     left.forEach(w -> draft.open(new Opening.Window(w, site)));
     return this;

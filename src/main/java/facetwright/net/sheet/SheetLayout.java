@@ -1,6 +1,9 @@
 package facetwright.net.sheet;
 
 import facetwright.geom.Motion2;
+import facetwright.message.Message;
+import facetwright.message.Refused;
+import facetwright.message.Value;
 import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -42,8 +45,7 @@ public final class SheetLayout {
     inRange("margin", margin);
     inRange("gap between pieces", gap);
     if (2 * margin >= Math.min(stock.width(), stock.height())) {
-      throw new IllegalArgumentException(
-          "a margin of " + margin + " mm on both sides leaves nothing of the sheet");
+      throw new Refused(noRoom(stock, margin));
     }
     List<PieceShape> pieces = PieceShape.of(net, gap);
     List<Integer> order =
@@ -64,6 +66,15 @@ public final class SheetLayout {
       }
     }
     return laid(net, best, margin);
+  }
+
+  /** The words for a margin that leaves nothing of a sheet. */
+  public static Message noRoom(Stock stock, double margin) {
+    double shorter = Math.min(stock.width(), stock.height());
+    return Message.of(
+        "a margin of %s on both sides leaves nothing of a sheet that is %s the shorter way: it must"
+            + " be less than %s",
+        Value.given(margin), Value.given(shorter), Value.limit(shorter / 2));
   }
 
   private static Laid laid(Net net, Try best, double margin) {
@@ -116,7 +127,10 @@ public final class SheetLayout {
 
   private static void inRange(String what, double mm) {
     if (!(mm >= 0 && mm <= MOST_MARGIN)) {
-      throw new IllegalArgumentException("the " + what + " lies in 0 mm to 100 mm, not " + mm);
+      throw new Refused(
+          Message.of(
+              "the %s lies in %s to %s, not %s",
+              what, Value.given(0), Value.given(MOST_MARGIN), Value.given(mm)));
     }
   }
 }

@@ -2,6 +2,9 @@ package facetwright.net.sheet;
 
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
+import facetwright.message.Message;
+import facetwright.message.Refused;
+import facetwright.message.Value;
 import facetwright.words.Decimals;
 import java.io.Serializable;
 
@@ -24,8 +27,10 @@ public record SheetSize(String name, double width, double height) implements Ser
    */
   public SheetSize {
     if (!(width >= LEAST && width <= MOST && height >= LEAST && height <= MOST)) {
-      throw new IllegalArgumentException(
-          "a sheet is 10 mm to 2000 mm wide and high, not " + text(width) + " × " + text(height));
+      throw new Refused(
+          Message.of(
+              "a sheet is %s to %s wide and high, not %s",
+              Value.given(LEAST), Value.given(MOST), Value.size(width, height)));
     }
   }
 

@@ -133,7 +133,10 @@ record DrawnCell(
               !left.isEmpty(),
               () ->
                   Message.of(
-                      "a border of %s leaves no window in %s", Value.limit(inset), panel.name()),
+                      "a border of %s leaves no window in %s: it must be under %s",
+                      Value.limit(inset),
+                      Value.name(panel.name()),
+                      Value.atMost(Planar.mostInset(panel.outline()))),
               site);
           left.forEach(w -> panel.open(new Opening.Window(w, site)));
         }

@@ -1,5 +1,7 @@
 package facetwright.net.wrap;
 
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
@@ -29,6 +31,9 @@ import java.util.stream.IntStream;
  * #build()}.
  */
 public final class WrapDraft {
+  /** A seam this part of its column wide leaves its edge apart from the column's. */
+  private static final double NARROWER = 0.999;
+
   /** Words that choose columns. */
   public static final List<String> COLUMN_WORDS = List.of("even", "odd", "all");
 
@@ -96,7 +101,15 @@ public final class WrapDraft {
    * @param bevel degrees its free ends are cut back from square, 0 to 75
    */
   public WrapDraft seam(double width, double bevel, Site seamAt) {
-    Ask.between("the seam's width", width, 0, widths.getFirst() * 0.999, seamAt);
+    double column = widths.getFirst();
+    Ask.that(
+        width >= 0 && width <= column * NARROWER,
+        () ->
+            Message.of(
+                "a seam of %s can't be glued under the first column, which is %s wide: give it less"
+                    + " than %s, or 0 for none",
+                Value.given(width), Value.limit(column), Value.limit(column)),
+        seamAt);
     seamBevel = Ask.angle("the seam's bevel", bevel, 0, 75, seamAt);
     seam = width;
     seamSite = seamAt;

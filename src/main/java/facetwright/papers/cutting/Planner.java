@@ -1,5 +1,8 @@
 package facetwright.papers.cutting;
 
+import facetwright.message.Message;
+import facetwright.message.Refused;
+import facetwright.message.Value;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -87,13 +90,12 @@ public final class Planner {
       throw new IllegalArgumentException("\"" + want.name() + "\" needs a count");
     }
     if (papers.stream().noneMatch(p -> Filling.fits(want, p))) {
-      throw new IllegalArgumentException(
-          "\"%s\" (%.1f × %.1f mm) is larger than every sheet of paper given. Give a larger sheet%s."
-              .formatted(
-                  want.name(),
-                  want.width(),
-                  want.height(),
-                  want.mayTurn() ? "" : ", or let it be turned against the pattern"));
+      throw new Refused(
+          Message.of(
+              "%s (%s) is larger than every sheet of paper given. Give a larger sheet%s.",
+              Value.name(want.name()),
+              Value.size(want.width(), want.height()),
+              want.mayTurn() ? "" : ", or let it be turned against the pattern"));
     }
   }
 }

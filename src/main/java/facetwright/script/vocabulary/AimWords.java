@@ -6,6 +6,7 @@ import facetwright.aim.Goal;
 import facetwright.aim.GoalReader;
 import facetwright.aim.Grid;
 import facetwright.message.Message;
+import facetwright.message.Refused;
 import facetwright.message.Value;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
@@ -115,7 +116,7 @@ final class AimWords {
               try {
                 return GoalReader.read(word, text(value), session.unit());
               } catch (IllegalArgumentException e) {
-                throw new Kind.Unfit(e.getMessage());
+                throw new Kind.Unfit(Refused.words(e), "");
               }
             }),
         does);
@@ -128,7 +129,7 @@ final class AimWords {
           try {
             return Grid.read(text(value), session.unit());
           } catch (IllegalArgumentException e) {
-            throw new Kind.Unfit(e.getMessage());
+            throw new Kind.Unfit(Refused.words(e), "");
           }
         });
   }

@@ -5,6 +5,8 @@ import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
 import facetwright.measure.Unit;
+import facetwright.message.Message;
+import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.net.sheet.Stock;
@@ -140,13 +142,24 @@ final class TopWords {
               if (call.has(name) == (call.has(width) || call.has(height))
                   || call.has(width) != call.has(height)) {
                 throw new CallException(
-                    "sheet needs either a size by name or both a width and a height",
+                    "sheet needs either a size by name or both a width and a height, and was given "
+                        + WrapWords.given(
+                            call.has(name) ? "the name \"" + call.get(name) + "\"" : "",
+                            call.has(width) ? "a width" : "",
+                            call.has(height) ? "a height" : ""),
                     "Write sheet(\"A4\") or sheet({ width: 200, height: 300 }).");
               }
               double gsm = call.get(weight);
               double thick = call.has(caliper) ? call.get(caliper) : Stock.usualCaliper(gsm);
-              session.stock(
-                  stock(call, name, width, height, gsm, thick, call.get(grain)), call.get(margin));
+              Stock stock = stock(call, name, width, height, gsm, thick, call.get(grain));
+              double border = call.get(margin);
+              if (2 * border >= Math.min(stock.width(), stock.height())) {
+                throw new CallException(
+                    Message.of("sheet: %s", SheetLayout.noRoom(stock, border)),
+                    Message.text("Take a smaller margin, or a larger sheet."),
+                    List.of());
+              }
+              session.stock(stock, border);
               return null;
             });
   }

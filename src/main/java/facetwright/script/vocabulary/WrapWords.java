@@ -17,6 +17,7 @@ import facetwright.script.api.Session;
 import facetwright.script.api.Things;
 import facetwright.script.sandbox.CallException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The words for a wrap: columns round, rows high, and choosing cells. */
@@ -86,8 +87,13 @@ final class WrapWords {
               boolean own = call.has(widths) && !call.has(columns) && !call.has(width);
               if (!equal && !own) {
                 throw new CallException(
-                    "wrap needs to know its columns",
-                    "Give columns and width, or widths for columns of different width.");
+                    "wrap needs columns and width, or widths, and was given "
+                        + given(
+                            call.has(columns) ? "columns" : "",
+                            call.has(width) ? "width" : "",
+                            call.has(widths) ? "widths" : ""),
+                    "For columns that are alike write columns: 6, width: 30; for others widths:"
+                        + " [30, 20, 30, 20] and neither columns nor width.");
               }
               WrapDraft draft =
                   equal
@@ -97,6 +103,12 @@ final class WrapWords {
               session.part(draft::build);
               return call.hold(Things.WRAP, draft);
             });
+  }
+
+  /** What was given, in words; empty ones are left out. */
+  static String given(String... options) {
+    List<String> all = Arrays.stream(options).filter(o -> !o.isEmpty()).toList();
+    return all.isEmpty() ? "none of them" : String.join(" and ", all);
   }
 
   private static List<WrapRow> rows(List<Double> heights, List<String> names) {

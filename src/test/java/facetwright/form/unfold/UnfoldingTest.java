@@ -164,7 +164,7 @@ class UnfoldingTest {
     }
     UnfoldResult result = Unfolding.as(UnfoldStyle.SEARCH).unfold(box);
     NetChecks.tabsHidden(result.net());
-    assertThat(result.notes()).anyMatch(n -> n.toString().contains("narrower than 10 mm"));
+    assertThat(result.notes()).anyMatch(n -> n.toString().contains("less deep than 10 mm"));
     Form thin = Solids.box(60, 60, 60);
     for (Facet f : thin.facets()) {
       thin = thin.withWindowInset(f.name(), 2, Site.NONE);

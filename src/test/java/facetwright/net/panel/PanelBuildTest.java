@@ -305,7 +305,7 @@ class PanelBuildTest {
     assertThatThrownBy(() -> new FlapShape.Tapered(10, 60).corners(20, AT))
         .hasMessageContaining("at most 45°");
     other.hole(3, new Vec2(25, 25), new Site(30, 4));
-    assertThatThrownBy(build::build).hasMessageContaining("reaches over the edge");
+    assertThatThrownBy(build::build).hasMessageContaining("reaches 1.5 mm over the edge");
   }
 
   @Test
