@@ -50,14 +50,8 @@ public final class Clip {
   }
 
   private static Box2 box(Mark.Text t) {
-    double back =
-        switch (t.anchor()) {
-          case START -> 0;
-          case MIDDLE -> t.width() / 2;
-          case END -> t.width();
-        };
     Vec2 along = Vec2.polar(1, Math.toRadians(t.angle()));
-    Vec2 start = t.at().minus(along.times(back));
+    Vec2 start = t.at().minus(along.times(t.back()));
     Vec2 end = start.plus(along.times(t.width()));
     return Box2.around(List.of(start, end)).grown(t.size());
   }

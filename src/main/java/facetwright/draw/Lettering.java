@@ -2,6 +2,8 @@ package facetwright.draw;
 
 import facetwright.draw.Mark.Weight;
 import facetwright.measure.Unbroken;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -9,6 +11,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -70,6 +73,21 @@ public final class Lettering {
         throw new UncheckedIOException(e);
       }
     }
+
+    /** Of size 1, from the origin. */
+    synchronized Path2D outline(int character) {
+      try {
+        Path2D path = new Path2D.Double();
+        GlyphData glyph = font.getGlyph().getGlyph(glyphs.getGlyphId(character));
+        if (glyph != null) {
+          path.append(glyph.getPath(), false);
+          path.transform(AffineTransform.getScaleInstance(1 / unitsPerEm, 1 / unitsPerEm));
+        }
+        return path;
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
   }
 
   private static Face face(Weight weight) {
@@ -89,6 +107,19 @@ public final class Lettering {
   /** How far the text runs, in mm, at a type size in mm. */
   public static double width(String text, Weight weight, double size) {
     return printable(text).codePoints().mapToDouble(c -> face(weight).advance(c)).sum() * size;
+  }
+
+  /** The text as outlines of size 1: its base line starts at the origin and runs along x, y up. */
+  public static Path2D outline(String text, Weight weight) {
+    Path2D all = new Path2D.Double();
+    double x = 0;
+    for (int c : printable(text).codePoints().toArray()) {
+      Path2D letter = face(weight).outline(c);
+      letter.transform(AffineTransform.getTranslateInstance(x, 0));
+      all.append(letter, false);
+      x += face(weight).advance(c);
+    }
+    return all;
   }
 
   /** The text with blanks for control characters and "?" for what the typeface lacks. */

@@ -145,6 +145,15 @@ public sealed interface Mark {
       return Lettering.width(content, weight, size);
     }
 
+    /** How far before its place it begins, in mm. */
+    public double back() {
+      return switch (anchor) {
+        case START -> 0;
+        case MIDDLE -> width() / 2;
+        case END -> width();
+      };
+    }
+
     @Override
     public Text turnedOver(double width) {
       Anchor other =

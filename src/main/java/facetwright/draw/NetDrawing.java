@@ -36,6 +36,7 @@ public final class NetDrawing {
   private final SheetPart part;
   private final Net net;
   private final Set<Content> content;
+  private final double zoom;
   private final Set<Integer> panels;
   private final List<Mark> marks = new ArrayList<>();
 
@@ -55,7 +56,8 @@ public final class NetDrawing {
   public static final Set<Content> TEMPLATE =
       Set.copyOf(EnumSet.of(Content.GLUE, Content.LAYERS, Content.TICKS, Content.NAMES));
 
-  private NetDrawing(SheetPart part, Set<Content> content) {
+  private NetDrawing(SheetPart part, Set<Content> content, double zoom) {
+    this.zoom = zoom;
     this.part = part;
     this.net = part.laid().net();
     this.content = content;
@@ -84,7 +86,16 @@ public final class NetDrawing {
   }
 
   public static Drawing of(SheetPart part, Set<Content> content) {
-    return new NetDrawing(part, content).draw();
+    return of(part, content, 1);
+  }
+
+  /**
+   * The net at true size, to be seen larger or smaller.
+   *
+   * @param zoom how much larger than life it will be seen; names are so much smaller
+   */
+  public static Drawing of(SheetPart part, Set<Content> content, double zoom) {
+    return new NetDrawing(part, content, zoom).draw();
   }
 
   private Drawing draw() {
@@ -116,7 +127,7 @@ public final class NetDrawing {
       marks.addAll(
           part.panels().stream()
               .filter(p -> !glued.contains(p))
-              .flatMap(p -> PanelName.of(net.panels().get(p), ticks).stream())
+              .flatMap(p -> PanelName.of(net.panels().get(p), ticks, zoom).stream())
               .toList());
     }
     net.scores().stream().filter(s -> panels.contains(s.a().panel())).forEach(this::score);

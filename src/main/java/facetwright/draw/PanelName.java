@@ -27,6 +27,7 @@ final class PanelName {
   private static final double QUARTER = Math.PI / 2;
 
   private final Panel panel;
+  private final double zoom;
   private final List<Tick> ticks;
   private final String name;
   private final Polygon region;
@@ -34,8 +35,9 @@ final class PanelName {
   private final List<Polygon2> openings;
   private Vec2 inmost;
 
-  private PanelName(Panel panel, List<Tick> ticks, String name) {
+  private PanelName(Panel panel, List<Tick> ticks, String name, double zoom) {
     this.panel = panel;
+    this.zoom = zoom;
     this.ticks = ticks;
     this.name = name;
     this.region = panel.region();
@@ -43,20 +45,24 @@ final class PanelName {
     this.openings = panel.openings().stream().map(Opening::outline).toList();
   }
 
-  /** Nothing where the name does not fit level or upright. */
-  static Optional<Text> of(Panel panel, List<Tick> ticks) {
+  /**
+   * Nothing where the name does not fit level or upright.
+   *
+   * @param zoom how much larger than life it will be seen; its type is so much smaller
+   */
+  static Optional<Text> of(Panel panel, List<Tick> ticks, double zoom) {
     String name = Lettering.printable(panel.name()).strip();
-    return name.isEmpty() ? Optional.empty() : new PanelName(panel, ticks, name).written();
+    return name.isEmpty() ? Optional.empty() : new PanelName(panel, ticks, name, zoom).written();
   }
 
   private Optional<Text> written() {
-    double least = Lettering.pt(Lettering.SMALLEST_PT);
+    double least = Lettering.pt(Lettering.SMALLEST_PT) / zoom;
     double narrowest = Lettering.width(name, Weight.REGULAR, least);
     if (region.getArea() < narrowest * least) {
       return Optional.empty();
     }
     for (double pt : SIZES_PT) {
-      double size = Lettering.pt(pt);
+      double size = Lettering.pt(pt) / zoom;
       for (double turn : new double[] {0, QUARTER}) {
         for (boolean middle : new boolean[] {isWhole(), !isWhole()}) {
           Vec2 place = middle ? panel.outline().centroid() : inmost();
@@ -91,11 +97,12 @@ final class PanelName {
   private Polygon2 box(double size) {
     double width = Lettering.width(name, Weight.REGULAR, size);
     double height = size * Lettering.CAP_HEIGHT;
+    double room = ROOM / zoom;
     return Polygon2.rectangle(
-        -width / 2 - ROOM,
-        -height / 2 - size * Lettering.DESCENT - ROOM,
-        width + 2 * ROOM,
-        height + 2 * size * Lettering.DESCENT + 2 * ROOM);
+        -width / 2 - room,
+        -height / 2 - size * Lettering.DESCENT - room,
+        width + 2 * room,
+        height + 2 * size * Lettering.DESCENT + 2 * room);
   }
 
   private boolean holds(Polygon2 box) {

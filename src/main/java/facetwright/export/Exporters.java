@@ -26,7 +26,9 @@ public final class Exporters {
             new DxfWriter(),
             new FoldWriter(),
             new ObjWriter(),
-            new StlWriter())) {
+            new StlWriter(),
+            PngWriter.ofNet(),
+            PngWriter.ofForm())) {
       all.put(e.format(), e);
     }
     return all;

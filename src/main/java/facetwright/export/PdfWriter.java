@@ -177,13 +177,7 @@ public final class PdfWriter implements Exporter {
 
     private void text(PDPageContentStream out, Mark.Text t) throws IOException {
       String content = Lettering.printable(t.content());
-      double back =
-          switch (t.anchor()) {
-            case START -> 0;
-            case MIDDLE -> t.width() / 2;
-            case END -> t.width();
-          };
-      Vec2 start = t.at().minus(Vec2.polar(back, Math.toRadians(t.angle())));
+      Vec2 start = t.at().minus(Vec2.polar(t.back(), Math.toRadians(t.angle())));
       out.beginText();
       out.setNonStrokingColor(colour(t.ink()));
       out.setFont(font(t.weight()), (float) t.size());

@@ -138,7 +138,9 @@ class MainTest {
             "template.dxf",
             "net.fold",
             "folded.obj",
-            "folded.stl")) {
+            "folded.stl",
+            "net.png",
+            "folded.png")) {
       assertThat(out.resolve(name)).isNotEmptyFile();
     }
     assertThat(run.out())

@@ -4,6 +4,7 @@ import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,6 +17,8 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -27,6 +30,28 @@ class PapersCommandTest {
   private String text(String file) throws Exception {
     try (PDDocument document = Loader.loadPDF(folder.resolve(file).toFile())) {
       return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"99", "10001", "wide"})
+  void picturesAreOfAWidthThatGoes(String pixels) throws Exception {
+    String told = run(2, "make", LANTERN, "--pixels", pixels, "--out", folder.toString());
+    assertThat(told).contains("--pixels");
+    if (!pixels.equals("wide")) {
+      assertThat(told).contains("a picture is 100 to 10000 pixels wide, not " + pixels + ".");
+    }
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
+  void picturesAreAsWideAsAsked() throws Exception {
+    Path out = folder.resolve("pictures");
+    run(0, "make", LANTERN, "--only", "net-png,folded-png", "--pixels", "350", "--out", out + "");
+    for (String name : List.of("net.png", "folded.png")) {
+      // The width stands in the file from its 17th byte on (W3C, PNG, 11.2.1).
+      byte[] file = Files.readAllBytes(out.resolve(name));
+      assertThat(ByteBuffer.wrap(file).getInt(16)).isEqualTo(350);
     }
   }
 

@@ -3,6 +3,7 @@ package facetwright.export;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.fold.pose.Closure;
+import facetwright.papers.order.Order;
 import java.io.ByteArrayInputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -12,6 +13,7 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Map;
 import java.util.SequencedMap;
+import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.junit.jupiter.api.Test;
@@ -29,8 +31,22 @@ class ExporterContractTest {
   void namesEachFormatOnce() {
     assertThat(Exporters.all().keySet())
         .containsExactly(
-            "pdf", "ring", "tiles", "layout", "layers", "guides", "handout", "html", "chart", "svg",
-            "dxf", "fold", "obj", "stl");
+            "pdf",
+            "ring",
+            "tiles",
+            "layout",
+            "layers",
+            "guides",
+            "handout",
+            "html",
+            "chart",
+            "svg",
+            "dxf",
+            "fold",
+            "obj",
+            "stl",
+            "net-png",
+            "folded-png");
     assertThat(Exporters.all().values().stream().map(Exporter::fileName))
         .containsExactly(
             "template.pdf",
@@ -46,7 +62,9 @@ class ExporterContractTest {
             "template.dxf",
             "net.fold",
             "folded.obj",
-            "folded.stl");
+            "folded.stl",
+            "net.png",
+            "folded.png");
   }
 
   /** The list in the window, help and docs have their words from here. */
@@ -147,6 +165,9 @@ class ExporterContractTest {
           assertThat(bytes.length)
               .isEqualTo(
                   84 + 50 * ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN).getInt(80));
+      case "net-png", "folded-png" ->
+          assertThat(ImageIO.read(new ByteArrayInputStream(bytes)).getWidth())
+              .isEqualTo(Order.USUAL_PIXELS);
       default -> throw new AssertionError(format);
     }
   }

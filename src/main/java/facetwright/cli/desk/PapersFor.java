@@ -26,9 +26,23 @@ public final class PapersFor {
 
   @Mixin private RulerOption ruler = new RulerOption();
 
+  @Option(
+      names = "--pixels",
+      paramLabel = "N",
+      defaultValue = "" + Order.USUAL_PIXELS,
+      description =
+          "how many pixels wide pictures are, "
+              + Order.LEAST_PIXELS
+              + " to "
+              + Order.MOST_PIXELS
+              + " (usual: "
+              + Order.USUAL_PIXELS
+              + ")")
+  private int pixels = Order.USUAL_PIXELS;
+
   public Job job(Design made) {
     Order order = printer.order(made.unit()).by(ruler.of(made.unit()));
-    return job(made, order.of(makers));
+    return job(made, order.of(makers).wide(pixels));
   }
 
   public static Job job(Design made, Order order) {
@@ -39,6 +53,16 @@ public final class PapersFor {
   public void check() {
     if (makers < 1 || makers > Order.MOST) {
       throw new Trouble.WrongCall("--count: 1 to " + Order.MOST + " pieces, not " + makers + ".");
+    }
+    if (pixels < Order.LEAST_PIXELS || pixels > Order.MOST_PIXELS) {
+      throw new Trouble.WrongCall(
+          "--pixels: a picture is "
+              + Order.LEAST_PIXELS
+              + " to "
+              + Order.MOST_PIXELS
+              + " pixels wide, not "
+              + pixels
+              + ".");
     }
     printer.check();
   }

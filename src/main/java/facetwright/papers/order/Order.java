@@ -14,16 +14,26 @@ import java.util.Objects;
  * @param page what the printer takes
  * @param ruler the maker's: what is set is told by it
  * @param unit what is only read, such as a finished size, is told in it
+ * @param pixels width of a picture in pixels, {@link #LEAST_PIXELS} to {@link #MOST_PIXELS}
  */
-public record Order(int copies, SheetSize page, Ruler ruler, Unit unit) {
+public record Order(int copies, SheetSize page, Ruler ruler, Unit unit, int pixels) {
   /** More than a school has pupils. */
   public static final int MOST = 10_000;
+
+  /** In fewer pixels no form is made out. */
+  public static final int LEAST_PIXELS = 100;
+
+  /** As much as the widest sheet, 1 m of it, has at 250 to the inch. */
+  public static final int MOST_PIXELS = 10_000;
+
+  /** Wide enough for a web page. */
+  public static final int USUAL_PIXELS = 1200;
 
   /** The check ruler and the words beside it need so much of a page, in mm. */
   private static final double NARROWEST = 200;
 
   /**
-   * @throws IllegalArgumentException when the number of copies is out of range
+   * @throws IllegalArgumentException when the number of copies or of pixels is out of range
    */
   public Order {
     Objects.requireNonNull(page);
@@ -32,11 +42,15 @@ public record Order(int copies, SheetSize page, Ruler ruler, Unit unit) {
     if (copies < 1 || copies > MOST) {
       throw new IllegalArgumentException("1 to " + MOST + " copies can be made, not " + copies);
     }
+    if (pixels < LEAST_PIXELS || pixels > MOST_PIXELS) {
+      throw new IllegalArgumentException(
+          "pictures are " + LEAST_PIXELS + " to " + MOST_PIXELS + " pixels wide, not " + pixels);
+    }
   }
 
   /** One piece, on A4 by a ruler of 0.5 mm, or for designs in inches on Letter by 1/16 in. */
   public static Order usual(Unit unit) {
-    return new Order(1, CommonSheets.page(unit), Ruler.usual(unit), unit);
+    return new Order(1, CommonSheets.page(unit), Ruler.usual(unit), unit, USUAL_PIXELS);
   }
 
   /** Whether there is room on such a page for all that stands on one. */
@@ -46,17 +60,22 @@ public record Order(int copies, SheetSize page, Ruler ruler, Unit unit) {
 
   /** The same for so many pieces. */
   public Order of(int pieces) {
-    return new Order(pieces, page, ruler, unit);
+    return new Order(pieces, page, ruler, unit, pixels);
   }
 
   /** The same on such pages. */
   public Order on(SheetSize other) {
-    return new Order(copies, other, ruler, unit);
+    return new Order(copies, other, ruler, unit, pixels);
   }
 
   /** The same for a maker with such a ruler. */
   public Order by(Ruler other) {
-    return new Order(copies, page, other, unit);
+    return new Order(copies, page, other, unit, pixels);
+  }
+
+  /** The same with pictures so many pixels wide. */
+  public Order wide(int other) {
+    return new Order(copies, page, ruler, unit, other);
   }
 
   /**

@@ -8,52 +8,58 @@ import facetwright.papers.order.Order;
 import facetwright.workbench.key.Key;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.OptionalInt;
 import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 
-/** For how many pieces the papers are, what the printer takes, and the ruler at hand. */
+/**
+ * For how many pieces the papers are, what the printer takes, the ruler at hand, and how wide
+ * pictures are.
+ */
 final class PrintOrder extends HBox {
   private static final String USUAL = "usual page";
   private static final String USUAL_RULER = "usual ruler";
 
-  private final TextField pieces = new TextField("1");
   private final ChoiceBox<String> page = new ChoiceBox<>();
   private final ChoiceBox<String> ruler = new ChoiceBox<>();
   private final Map<String, Ruler> rulers = new LinkedHashMap<>();
-  private final Runnable changed;
-  private int copies = 1;
+  private final CountField pieces;
+  private final CountField pixels;
 
   /**
    * @param changed told when another order is given
    */
   PrintOrder(Runnable changed) {
     super(8);
-    this.changed = changed;
     setAlignment(Pos.CENTER_LEFT);
+    pieces =
+        new CountField(
+            "Pieces to make",
+            "How many you make: for a class, or 3 and more for a ring (Enter)",
+            1,
+            1,
+            Order.MOST,
+            changed);
+    pixels =
+        new CountField(
+            "Pixels of a picture",
+            "How many pixels wide pictures are saved, "
+                + Order.LEAST_PIXELS
+                + " to "
+                + Order.MOST_PIXELS
+                + " (Enter)",
+            Order.USUAL_PIXELS,
+            Order.LEAST_PIXELS,
+            Order.MOST_PIXELS,
+            changed);
     Label many = new Label("Pieces");
     many.setLabelFor(pieces);
-    pieces.setPrefColumnCount(4);
-    pieces.setAccessibleText("Pieces to make");
-    pieces.setTooltip(
-        new Tooltip("How many you make: for a class, or 3 and more for a ring (Enter)"));
-    pieces.setOnAction(_ -> typed());
-    pieces
-        .focusedProperty()
-        .addListener(
-            (_, _, on) -> {
-              if (!on) {
-                typed();
-              }
-            });
     pieces.setOnKeyPressed(
         e -> {
           if (Key.MORE_COPIES.is(e)) {
-            order(copies + Key.MORE_COPIES.sense(e));
+            pieces.count(pieces.count() + Key.MORE_COPIES.sense(e));
             e.consume();
           }
         });
@@ -73,13 +79,15 @@ final class PrintOrder extends HBox {
     ruler.setAccessibleText("Your ruler");
     ruler.setTooltip(new Tooltip("Your ruler, of either unit: every measure to set is told by it"));
     ruler.valueProperty().addListener((_, _, _) -> changed.run());
-    getChildren().addAll(many, pieces, page, ruler);
+    Label wide = new Label("Pixels");
+    wide.setLabelFor(pixels);
+    getChildren().addAll(many, pieces, page, ruler, wide, pixels);
   }
 
   /** The order, for a design in this unit. */
   Order order(Unit unit) {
     String name = page.getValue();
-    Order usual = Order.usual(unit).of(copies);
+    Order usual = Order.usual(unit).of(pieces.count()).wide(pixels.count());
     return (name.equals(USUAL) ? usual : usual.on(SheetSizes.named(name)))
         .by(rulers.getOrDefault(ruler.getValue(), usual.ruler()));
   }
@@ -92,24 +100,5 @@ final class PrintOrder extends HBox {
       rulers.put(name, wanted);
     }
     ruler.setValue(name);
-  }
-
-  private void typed() {
-    OptionalInt number = number(pieces.getText().strip());
-    order(number.orElse(copies));
-  }
-
-  /** As near to so many as can be ordered. */
-  private void order(int wanted) {
-    int before = copies;
-    copies = Math.clamp(wanted, 1, Order.MOST);
-    pieces.setText(Integer.toString(copies));
-    if (copies != before) {
-      changed.run();
-    }
-  }
-
-  private static OptionalInt number(String text) {
-    return text.matches("\\d{1,6}") ? OptionalInt.of(Integer.parseInt(text)) : OptionalInt.empty();
   }
 }
