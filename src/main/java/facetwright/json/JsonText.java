@@ -53,6 +53,12 @@ public final class JsonText {
     json.writeArray(values.toArray(String[]::new), 0, values.size());
   }
 
+  /** A field that is a list of whole numbers. */
+  public static void numbers(JsonGenerator json, String name, List<Integer> values) {
+    json.writeName(name);
+    json.writeArray(values.stream().mapToInt(Integer::intValue).toArray(), 0, values.size());
+  }
+
   /** A field that is a list of objects, each with the fields that are written for its value. */
   public static <T> void objects(
       JsonGenerator json, String name, Iterable<T> values, Consumer<T> fields) {

@@ -5,19 +5,17 @@ import facetwright.aim.GoalReader;
 import facetwright.aim.Grid;
 import facetwright.aim.Outcome;
 import facetwright.aim.OutcomeText;
+import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Calls;
-import facetwright.cli.desk.DesignFile;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.AimJson;
-import facetwright.cli.json.Json;
 import facetwright.measure.Unit;
 import facetwright.message.Refused;
 import facetwright.net.sheet.SheetSize;
 import facetwright.script.WhatIf;
 import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
-import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -25,10 +23,8 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Solves for dials so that a design comes to what is wanted. */
 @Command(
@@ -40,7 +36,7 @@ import picocli.CommandLine.Spec;
       "Put goals before --set. Exit code 1 says that a goal can't be reached."
     })
 public final class AimCommand implements Callable<Integer> {
-  @Mixin private DesignFile design;
+  @Mixin private Asked asked;
 
   @Parameters(
       index = "1..*",
@@ -61,10 +57,6 @@ public final class AimCommand implements Callable<Integer> {
       description = "the ruler they are set by (usual: 1/16 in for designs in inches, else 0.5 mm)")
   private String grid = "";
 
-  @Mixin private Json json;
-
-  @Spec private CommandSpec spec;
-
   @Override
   public Integer call() throws Exception {
     if (goals.isEmpty()) {
@@ -72,7 +64,7 @@ public final class AimCommand implements Callable<Integer> {
           "aim needs a goal, such as height=120 or fits=Letter. Goals stand after the file and"
               + " before --set.");
     }
-    WhatIf what = design.whatIf();
+    WhatIf what = asked.design().whatIf();
     Unit unit = what.design().unit();
     List<Goal> wanted =
         goals.stream().map(g -> read(g, unit, () -> GoalReader.read(g, unit))).toList();
@@ -83,19 +75,15 @@ public final class AimCommand implements Callable<Integer> {
     Outcome outcome;
     try {
       List<String> names = turn.stream().map(String::strip).toList();
-      outcome = design.ask(() -> what.aim(wanted, names, ruler));
+      outcome = asked.design().ask(() -> what.aim(wanted, names, ruler));
     } catch (IllegalArgumentException e) {
       throw new Trouble.WrongCall("--turn: " + Refused.text(e, unit) + ".");
     }
-    String command = Calls.make(design.path(), what.settings(outcome));
-    PrintWriter out = spec.commandLine().getOut();
-    if (json.isAsked()) {
-      out.println(AimJson.of(what.design(), outcome, command));
-    } else {
-      lines(what.design(), outcome, command).forEach(out::println);
-    }
-    out.flush();
-    return outcome.isMet() ? Exit.SOUND : Exit.ERROR_FOUND;
+    String command = Calls.make(asked.design().path(), what.settings(outcome));
+    asked.answer(
+        () -> AimJson.of(what.design(), outcome, command),
+        () -> lines(what.design(), outcome, command));
+    return Exit.of(outcome.isMet());
   }
 
   private static <T> T read(String written, Unit unit, Supplier<T> reader) {

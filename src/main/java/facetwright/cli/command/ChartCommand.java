@@ -1,10 +1,9 @@
 package facetwright.cli.command;
 
-import facetwright.cli.desk.DesignFile;
+import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.RulerOption;
 import facetwright.cli.json.ChartJson;
-import facetwright.cli.json.Json;
 import facetwright.measure.Ruler;
 import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.ChartNotes;
@@ -12,14 +11,11 @@ import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.StepText;
 import facetwright.script.design.Design;
-import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** Tells how to score and cut a design, step by step. */
 @Command(
@@ -27,27 +23,17 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = "Tells how to score and cut a design, step by step, for the ruler you own.")
 public final class ChartCommand implements Callable<Integer> {
-  @Mixin private DesignFile design;
+  @Mixin private Asked asked;
 
   @Mixin private RulerOption ruler;
 
-  @Mixin private Json json;
-
-  @Spec private CommandSpec spec;
-
   @Override
   public Integer call() throws Exception {
-    Design made = design.evaluate();
+    Design made = asked.design().evaluate();
     Ruler marks = ruler.of(made.unit());
     ScoreChart chart = ScoreChart.of(made.net(), marks);
-    PrintWriter out = spec.commandLine().getOut();
-    if (json.isAsked()) {
-      out.println(ChartJson.of(made, marks, chart));
-    } else {
-      lines(made, marks, chart).forEach(out::println);
-    }
-    out.flush();
-    return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;
+    asked.answer(() -> ChartJson.of(made, marks, chart), () -> lines(made, marks, chart));
+    return Exit.of(made.isSound());
   }
 
   private static List<String> lines(Design made, Ruler ruler, ScoreChart chart) {

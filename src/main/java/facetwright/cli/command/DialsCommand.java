@@ -1,23 +1,19 @@
 package facetwright.cli.command;
 
 import facetwright.aim.Slopes;
-import facetwright.cli.desk.DesignFile;
+import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.DialsTable;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.Progress;
 import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.DialsJson;
-import facetwright.cli.json.Json;
 import facetwright.pace.Pace;
 import facetwright.script.WhatIf;
 import facetwright.words.Count;
-import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicInteger;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** Lists a design's dials and what turning each does. */
 @Command(
@@ -33,15 +29,11 @@ public final class DialsCommand implements Callable<Integer> {
   /** Steps of work that a design is reckoned as: ten milliseconds of it. */
   private static final int DESIGN = 10_000;
 
-  @Mixin private DesignFile design;
-
-  @Mixin private Json json;
-
-  @Spec private CommandSpec spec;
+  @Mixin private Asked asked;
 
   @Override
   public Integer call() throws Exception {
-    WhatIf what = design.whatIf();
+    WhatIf what = asked.design().whatIf();
     int dials = what.design().dials().size();
     if (dials > MOST) {
       throw new Trouble.WrongCall(
@@ -51,18 +43,13 @@ public final class DialsCommand implements Callable<Integer> {
               + dials
               + ". Write as numbers what need not be turned.");
     }
-    PrintWriter out = spec.commandLine().getOut();
     Slopes slopes =
-        new Progress(spec.commandLine().getErr())
+        new Progress(asked.err())
             .during(
                 "Turning " + Count.of(dials, "dial") + " a little up and down",
-                () -> design.ask(counted(what, dials)::slopes));
-    if (json.isAsked()) {
-      out.println(DialsJson.of(what.design(), slopes));
-    } else {
-      DialsTable.lines(what.design(), slopes).forEach(out::println);
-    }
-    out.flush();
+                () -> asked.design().ask(counted(what, dials)::slopes));
+    asked.answer(
+        () -> DialsJson.of(what.design(), slopes), () -> DialsTable.lines(what.design(), slopes));
     return Exit.SOUND;
   }
 

@@ -8,15 +8,13 @@ import facetwright.aim.Goal;
 import facetwright.aim.GoalReader;
 import facetwright.aim.Grid;
 import facetwright.aim.OutcomeText;
+import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Calls;
-import facetwright.cli.desk.DesignFile;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.Output;
 import facetwright.cli.desk.PrinterOptions;
-import facetwright.cli.desk.Replacing;
 import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.FitJson;
-import facetwright.cli.json.Json;
 import facetwright.draw.page.CopyPages;
 import facetwright.export.PdfWriter;
 import facetwright.measure.Unit;
@@ -25,7 +23,6 @@ import facetwright.net.sheet.SheetSize;
 import facetwright.papers.order.Order;
 import facetwright.script.WhatIf;
 import facetwright.script.design.Design;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -34,9 +31,7 @@ import java.util.SequencedMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Makes a design as large as a sheet takes it, and lays as many as go on one. */
 @Command(
@@ -48,7 +43,7 @@ import picocli.CommandLine.Spec;
       "With --count 4 four of it shall lie there. Exit code 1 says that they don't at any setting."
     })
 public final class FitCommand implements Callable<Integer> {
-  @Mixin private DesignFile design;
+  @Mixin private Asked asked;
 
   @Option(
       names = "--sheet",
@@ -90,16 +85,12 @@ public final class FitCommand implements Callable<Integer> {
 
   @Mixin private PrinterOptions printer;
 
-  @Mixin private Replacing replacing;
-
-  @Mixin private Json json;
-
-  @Spec private CommandSpec spec;
+  @Mixin private Output output;
 
   @Override
   public Integer call() throws Exception {
     printer.check();
-    WhatIf what = design.whatIf();
+    WhatIf what = asked.design().whatIf();
     Unit unit = what.design().unit();
     SheetSize size = size(unit);
     Grid grid = grid(unit);
@@ -107,32 +98,22 @@ public final class FitCommand implements Callable<Integer> {
     Fitting fitting;
     try {
       List<String> names = turn.stream().map(String::strip).toList();
-      fitting = design.ask(() -> Fitting.of(what, size, count, names, grid));
+      fitting = asked.design().ask(() -> Fitting.of(what, size, count, names, grid));
     } catch (IllegalArgumentException e) {
       throw new Trouble.WrongCall(Refused.text(e, unit) + ".");
     }
-    String command = Calls.make(design.path(), what.settings(fitting.outcome()));
-    PrintWriter print = spec.commandLine().getOut();
-    if (json.isAsked()) {
-      print.println(FitJson.of(what.design(), fitting, command));
-    } else {
-      lines(what.design(), fitting).forEach(print::println);
-      print.println("  " + command);
-    }
+    String command = Calls.make(asked.design().path(), what.settings(fitting.outcome()));
+    asked.answer(
+        () -> FitJson.of(what.design(), fitting, command),
+        () -> lines(what.design(), fitting, command));
     if (out != null) {
-      Output.write(
-          out,
-          layout(what.design(), fitting, order),
-          design.papers(out, what.design()),
-          replacing.isAsked(),
-          json.isAsked() ? null : print);
+      output.papers(out, layout(what.design(), fitting, order), asked, what.design());
     }
     if (script != null) {
-      Written written = design.ask(() -> FitWriting.of(what, fitting, grid));
-      Output.write(script, written, replacing.isAsked(), json.isAsked() ? null : print);
+      Written written = asked.design().ask(() -> FitWriting.of(what, fitting, grid));
+      output.script(script, written, asked);
     }
-    print.flush();
-    return fitting.isMet() ? Exit.SOUND : Exit.ERROR_FOUND;
+    return Exit.of(fitting.isMet());
   }
 
   private SheetSize size(Unit unit) {
@@ -158,7 +139,7 @@ public final class FitCommand implements Callable<Integer> {
     return grid instanceof Grid.Marks marks ? order.by(marks.ruler()) : order;
   }
 
-  private static List<String> lines(Design was, Fitting fitting) {
+  private static List<String> lines(Design was, Fitting fitting, String command) {
     List<String> lines = new ArrayList<>();
     String name = fitting.sheet().name();
     lines.add(was.title() + " on " + name);
@@ -179,6 +160,7 @@ public final class FitCommand implements Callable<Integer> {
         "  Tried "
             + fitting.outcome().trials()
             + (fitting.outcome().trials() == 1 ? " setting." : " settings."));
+    lines.add("  " + command);
     return lines;
   }
 

@@ -1,20 +1,16 @@
 package facetwright.cli.command;
 
-import facetwright.check.finding.Finding;
-import facetwright.cli.desk.DesignFile;
+import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.Output;
 import facetwright.cli.desk.PapersFor;
 import facetwright.cli.desk.Progress;
-import facetwright.cli.desk.Replacing;
 import facetwright.cli.desk.Report;
 import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.CheckJson;
-import facetwright.cli.json.Json;
 import facetwright.export.Exporters;
 import facetwright.json.JsonText;
 import facetwright.script.design.Design;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
@@ -23,9 +19,7 @@ import java.util.SequencedMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Makes everything a maker needs, into a folder. */
 @Command(
@@ -33,7 +27,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = "Makes the papers and models of a design, into a folder.")
 public final class MakeCommand implements Callable<Integer> {
-  @Mixin private DesignFile design;
+  @Mixin private Asked asked;
 
   @Mixin private PapersFor papers;
 
@@ -52,11 +46,7 @@ public final class MakeCommand implements Callable<Integer> {
       completionCandidates = Formats.class)
   private List<String> only = List.of();
 
-  @Mixin private Replacing replacing;
-
-  @Mixin private Json json;
-
-  @Spec private CommandSpec spec;
+  @Mixin private Output output;
 
   /** The formats by name and what a maker calls them, for help. */
   static final class Formats implements Iterable<String> {
@@ -83,40 +73,18 @@ public final class MakeCommand implements Callable<Integer> {
                 + ".");
       }
     }
-    return make(
-        design,
-        out == null ? Path.of(design.stem()) : out,
-        papers,
-        wanted,
-        replacing.isAsked(),
-        json,
-        spec.commandLine().getOut(),
-        spec.commandLine().getErr());
-  }
-
-  public static int make(
-      DesignFile file,
-      Path folder,
-      PapersFor papers,
-      List<String> asked,
-      boolean replace,
-      Json json,
-      PrintWriter out,
-      PrintWriter err)
-      throws Exception {
-    Progress progress = new Progress(err);
-    Design made = file.evaluate();
-    made.said().forEach(err::println);
-    SequencedMap<String, byte[]> files = PapersFor.files(papers.job(made), asked, progress);
-    if (json.isAsked()) {
-      Optional<Path> kept = Output.write(folder, files, file.papers(folder, made), replace, null);
-      out.println(object(made, folder.toAbsolutePath().normalize(), files, kept));
+    Path folder = out == null ? Path.of(asked.design().stem()) : out;
+    Design made = asked.evaluate();
+    SequencedMap<String, byte[]> files =
+        PapersFor.files(papers.job(made), wanted, new Progress(asked.err()));
+    if (asked.isJson()) {
+      Optional<Path> kept = output.papers(folder, files, asked, made);
+      asked.answer(() -> object(made, folder.toAbsolutePath().normalize(), files, kept), List::of);
     } else {
-      Report.lines(made).forEach(out::println);
-      Output.write(folder, files, file.papers(folder, made), replace, out);
+      Report.lines(made).forEach(asked::tell);
+      output.papers(folder, files, asked, made);
     }
-    out.flush();
-    return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;
+    return Exit.of(made.isSound());
   }
 
   private static String object(
@@ -138,11 +106,7 @@ public final class MakeCommand implements Callable<Integer> {
                 json.writeStringProperty("name", file.getKey());
                 json.writeNumberProperty("bytes", file.getValue().length);
               });
-          json.writeArrayPropertyStart("findings");
-          for (Finding finding : made.findings()) {
-            CheckJson.finding(json, finding);
-          }
-          json.writeEndArray();
+          CheckJson.findings(json, made.findings());
         });
   }
 }

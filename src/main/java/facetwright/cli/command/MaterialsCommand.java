@@ -1,10 +1,9 @@
 package facetwright.cli.command;
 
-import facetwright.cli.desk.DesignFile;
+import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.PaperOptions;
 import facetwright.cli.desk.Trouble;
-import facetwright.cli.json.Json;
 import facetwright.cli.json.WorksJson;
 import facetwright.papers.materials.Need;
 import facetwright.papers.materials.Prices;
@@ -14,16 +13,14 @@ import facetwright.papers.materials.WorksText;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import facetwright.words.Count;
-import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** What so many pieces of a design take, and what it costs. */
 @Command(
@@ -31,7 +28,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = "Lists what to buy for one piece or many, how long it takes, and what it costs.")
 public final class MaterialsCommand implements Callable<Integer> {
-  @Mixin private DesignFile design;
+  @Mixin private Asked asked;
   @Mixin private PaperOptions papers;
 
   @Option(
@@ -47,29 +44,23 @@ public final class MaterialsCommand implements Callable<Integer> {
       description = "the currency of the prices, written after amounts")
   private String currency = "";
 
-  @Mixin private Json json;
-
-  @Spec private CommandSpec spec;
-
   @Override
   public Integer call() throws Exception {
-    Design made = design.evaluate();
-    made.said().forEach(line -> spec.commandLine().getErr().println(line));
-    Works works = papers.works(made, spec.commandLine().getErr());
+    Design made = asked.evaluate();
+    Works works = papers.works(made, asked.err());
     Prices known = prices(works);
-    PrintWriter out = spec.commandLine().getOut();
-    if (json.isAsked()) {
-      out.println(WorksJson.materials(made, works, known));
-    } else {
-      WorksText words = new WorksText(Order.usual(made.unit()));
-      int pieces = works.materials().pieces();
-      out.println(made.title() + ", " + Count.of(pieces, "piece"));
-      words.materials(works.materials(), known).forEach(line -> out.println("  " + line));
-      out.println("  Rules of thumb:");
-      Rules.words().forEach(line -> out.println("    " + line));
-    }
-    out.flush();
-    return made.isSound() ? Exit.SOUND : Exit.ERROR_FOUND;
+    asked.answer(() -> WorksJson.materials(made, works, known), () -> lines(made, works, known));
+    return Exit.of(made.isSound());
+  }
+
+  private static List<String> lines(Design made, Works works, Prices known) {
+    List<String> lines = new ArrayList<>();
+    WorksText words = new WorksText(Order.usual(made.unit()));
+    lines.add(made.title() + ", " + Count.of(works.materials().pieces(), "piece"));
+    words.materials(works.materials(), known).forEach(line -> lines.add("  " + line));
+    lines.add("  Rules of thumb:");
+    Rules.words().forEach(line -> lines.add("    " + line));
+    return lines;
   }
 
   private Prices prices(Works works) {

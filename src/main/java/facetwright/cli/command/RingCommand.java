@@ -1,15 +1,13 @@
 package facetwright.cli.command;
 
-import facetwright.cli.desk.DesignFile;
+import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.Output;
 import facetwright.cli.desk.PapersFor;
 import facetwright.cli.desk.PrinterOptions;
 import facetwright.cli.desk.Progress;
-import facetwright.cli.desk.Replacing;
 import facetwright.cli.desk.RulerOption;
 import facetwright.cli.desk.Trouble;
-import facetwright.cli.json.Json;
 import facetwright.cli.json.RingJson;
 import facetwright.export.Job;
 import facetwright.export.RingWriter;
@@ -19,7 +17,6 @@ import facetwright.papers.ring.RingText;
 import facetwright.papers.ring.Rings;
 import facetwright.script.design.Design;
 import facetwright.words.Decimals;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,9 +24,7 @@ import java.util.SequencedMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Plans a ring of several copies of a design. */
 @Command(
@@ -40,7 +35,7 @@ import picocli.CommandLine.Spec;
       "With --out it makes a page on the ring and the papers of the piece, too."
     })
 public final class RingCommand implements Callable<Integer> {
-  @Mixin private DesignFile design;
+  @Mixin private Asked asked;
 
   @Option(
       names = "--count",
@@ -59,11 +54,7 @@ public final class RingCommand implements Callable<Integer> {
       description = "a folder to make the papers in; made where missing")
   private Path out;
 
-  @Mixin private Replacing replacing;
-
-  @Mixin private Json json;
-
-  @Spec private CommandSpec spec;
+  @Mixin private Output output;
 
   @Override
   public Integer call() throws Exception {
@@ -78,41 +69,32 @@ public final class RingCommand implements Callable<Integer> {
               + ".");
     }
     printer.check();
-    Design made = design.evaluate();
-    PrintWriter err = spec.commandLine().getErr();
-    made.said().forEach(err::println);
+    Design made = asked.evaluate();
     Rings rings;
     try {
       rings = Rings.of(made.net(), made.folded());
     } catch (IllegalArgumentException e) {
-      err.println(
-          "facetwright: "
-              + e.getMessage()
-              + ". Give the open fold angles or more joins; facetwright check says which.");
+      asked
+          .err()
+          .println(
+              "facetwright: "
+                  + e.getMessage()
+                  + ". Give the open fold angles or more joins; facetwright check says which.");
       return Exit.ERROR_FOUND;
     }
     List<RingPlan> plans = rings.plans(count);
     Job job = PapersFor.job(made, printer.order(made.unit()).by(ruler.of(made.unit())).of(count));
-    PrintWriter words = spec.commandLine().getOut();
-    if (json.isAsked()) {
-      words.println(RingJson.of(made, rings, count, plans, RingWriter.works(job).materials()));
-    } else {
-      lines(made, job.order(), rings, plans).forEach(words::println);
-      if (!plans.isEmpty()) {
-        words.println("  All " + count + " take:");
-        RingWriter.materials(job, plans.getFirst()).forEach(l -> words.println("    " + l));
-      }
-    }
+    asked.answer(
+        () -> RingJson.of(made, rings, count, plans, RingWriter.works(job).materials()),
+        () -> lines(made, job, rings, plans));
     if (out != null && !plans.isEmpty()) {
-      SequencedMap<String, byte[]> files = files(job);
-      Output.write(
-          out, files, design.papers(out, made), replacing.isAsked(), json.isAsked() ? null : words);
+      output.papers(out, files(job), asked, made);
     }
-    words.flush();
-    return plans.isEmpty() || !made.isSound() ? Exit.ERROR_FOUND : Exit.SOUND;
+    return Exit.of(!plans.isEmpty() && made.isSound());
   }
 
-  private List<String> lines(Design made, Order order, Rings rings, List<RingPlan> plans) {
+  private List<String> lines(Design made, Job job, Rings rings, List<RingPlan> plans) {
+    Order order = job.order();
     List<String> lines = new ArrayList<>();
     lines.add(made.title());
     if (plans.isEmpty()) {
@@ -130,13 +112,16 @@ public final class RingCommand implements Callable<Integer> {
       }
     }
     RingText.hints(rings, count).forEach(l -> lines.add("  " + l));
+    if (!plans.isEmpty()) {
+      lines.add("  All " + count + " take:");
+      RingWriter.materials(job, plans.getFirst()).forEach(l -> lines.add("    " + l));
+    }
     return lines;
   }
 
   private SequencedMap<String, byte[]> files(Job job) {
     SequencedMap<String, byte[]> files = new RingWriter().files(job);
-    PrintWriter err = spec.commandLine().getErr();
-    files.putAll(PapersFor.files(job, List.of(), new Progress(err)));
+    files.putAll(PapersFor.files(job, List.of(), new Progress(asked.err())));
     return files;
   }
 }

@@ -5,15 +5,13 @@ import facetwright.adjust.round.Rewriting;
 import facetwright.adjust.round.Rounding;
 import facetwright.adjust.round.RoundingText;
 import facetwright.adjust.write.Written;
+import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Calls;
 import facetwright.cli.desk.Columns;
-import facetwright.cli.desk.DesignFile;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.Output;
-import facetwright.cli.desk.Replacing;
 import facetwright.cli.desk.Rulers;
 import facetwright.cli.desk.Trouble;
-import facetwright.cli.json.Json;
 import facetwright.cli.json.RoundJson;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
@@ -21,7 +19,7 @@ import facetwright.measure.Unit;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.ToSet;
 import facetwright.script.WhatIf;
-import java.io.PrintWriter;
+import facetwright.script.design.Design;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -32,9 +30,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Turns a design's dials so that what its maker sets lies on the marks of a ruler. */
 @Command(
@@ -50,7 +46,7 @@ public final class RoundCommand implements Callable<Integer> {
   private static final int MOST_MARKS = 20;
   private static final double SAME_MM = 0.05;
 
-  @Mixin private DesignFile design;
+  @Mixin private Asked asked;
 
   @Option(
       names = "--ruler",
@@ -77,11 +73,7 @@ public final class RoundCommand implements Callable<Integer> {
       description = "write the script with its dials so into this file")
   private Path script;
 
-  @Mixin private Replacing replacing;
-
-  @Mixin private Json json;
-
-  @Spec private CommandSpec spec;
+  @Mixin private Output output;
 
   @Override
   public Integer call() throws Exception {
@@ -92,40 +84,36 @@ public final class RoundCommand implements Callable<Integer> {
       throw new Trouble.WrongCall(
           "--constants changes the script: name the file to write it to with --script.");
     }
-    WhatIf what = design.whatIf();
+    WhatIf what = asked.design().whatIf();
     Unit unit = what.design().unit();
     Ruler marks = Rulers.asked(ruler, unit);
-    Rounding rounding = design.ask(() -> Rounding.of(what, marks, within));
+    Rounding rounding = asked.design().ask(() -> Rounding.of(what, marks, within));
     Map<String, String> settings = new LinkedHashMap<>(what.settings());
     rounding.turns().stream()
         .filter(Rounding.Turn::isTurned)
         .forEach(t -> settings.put(t.knob().name(), t.typed(marks, unit)));
     String command =
         marks.equals(Ruler.usual(unit))
-            ? Calls.make(design.path(), settings)
-            : Calls.make(design.path(), settings, marks);
-    PrintWriter print = spec.commandLine().getOut();
-    if (json.isAsked()) {
-      print.println(RoundJson.of(what.design(), rounding, command));
-    } else {
-      lines(what.design().title(), rounding, unit).forEach(print::println);
-      print.println("  " + command);
-    }
+            ? Calls.make(asked.design().path(), settings)
+            : Calls.make(asked.design().path(), settings, marks);
+    asked.answer(
+        () -> RoundJson.of(what.design(), rounding, command),
+        () -> lines(what.design(), rounding, command));
     if (script != null) {
-      Written written = design.ask(() -> Rewriting.of(what, rounding, constants));
-      Output.write(script, written, replacing.isAsked(), json.isAsked() ? null : print);
-      if (!json.isAsked() && !written.note().isEmpty()) {
-        print.println(written.note());
+      Written written = asked.design().ask(() -> Rewriting.of(what, rounding, constants));
+      output.script(script, written, asked);
+      if (!written.note().isEmpty()) {
+        asked.tell(written.note());
       }
     }
-    print.flush();
     return Exit.SOUND;
   }
 
-  private static List<String> lines(String title, Rounding rounding, Unit unit) {
+  private static List<String> lines(Design was, Rounding rounding, String command) {
+    Unit unit = was.unit();
     RoundingText text = new RoundingText(rounding, unit);
     List<String> lines = new ArrayList<>();
-    lines.add(title + " for a ruler of " + rounding.ruler().name());
+    lines.add(was.title() + " for a ruler of " + rounding.ruler().name());
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("dial", "now", "becomes", ""));
     for (DialChange turned : text.dials()) {
@@ -143,6 +131,7 @@ public final class RoundCommand implements Callable<Integer> {
     text.constants().forEach(c -> lines.add("  " + c.words()));
     lines.add(
         "  Tried " + rounding.trials() + (rounding.trials() == 1 ? " setting." : " settings."));
+    lines.add("  " + command);
     return lines;
   }
 

@@ -3,14 +3,12 @@ package facetwright.cli.command;
 import facetwright.adjust.sweep.Sweep;
 import facetwright.adjust.sweep.SweepText;
 import facetwright.adjust.sweep.SweepValues;
+import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Columns;
-import facetwright.cli.desk.DesignFile;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.Output;
 import facetwright.cli.desk.PrinterOptions;
-import facetwright.cli.desk.Replacing;
 import facetwright.cli.desk.Trouble;
-import facetwright.cli.json.Json;
 import facetwright.cli.json.SweepJson;
 import facetwright.draw.Drawing;
 import facetwright.draw.page.ComparingPages;
@@ -23,7 +21,6 @@ import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
 import facetwright.script.design.DialText;
 import facetwright.words.NearName;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -32,9 +29,7 @@ import java.util.SequencedMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Shows one dial of a design over its range. */
 @Command(
@@ -46,7 +41,7 @@ import picocli.CommandLine.Spec;
       "With --out the folded forms are drawn side by side."
     })
 public final class SweepCommand implements Callable<Integer> {
-  @Mixin private DesignFile design;
+  @Mixin private Asked asked;
 
   @Option(names = "--dial", required = true, paramLabel = "name", description = "the dial to turn")
   private String name;
@@ -72,39 +67,28 @@ public final class SweepCommand implements Callable<Integer> {
 
   @Mixin private PrinterOptions printer;
 
-  @Mixin private Replacing replacing;
-
-  @Mixin private Json json;
-
-  @Spec private CommandSpec spec;
+  @Mixin private Output output;
 
   @Override
   public Integer call() throws Exception {
     printer.check();
-    Design now = design.evaluate();
+    Design now = asked.design().evaluate();
     Unit unit = now.unit();
     Order order = printer.order(unit);
     Dial dial = dial(now);
     List<Double> values = values(dial, unit);
-    String source = design.source();
+    String source = asked.design().source();
     Sweep sweep =
-        design.ask(
-            () -> Sweep.of(dial, unit, values, v -> design.evaluate(source, dial.name(), v)));
-    PrintWriter print = spec.commandLine().getOut();
-    if (json.isAsked()) {
-      print.println(SweepJson.of(now, sweep));
-    } else {
-      lines(now, sweep).forEach(print::println);
-    }
+        asked
+            .design()
+            .ask(
+                () ->
+                    Sweep.of(
+                        dial, unit, values, v -> asked.design().evaluate(source, dial.name(), v)));
+    asked.answer(() -> SweepJson.of(now, sweep), () -> lines(now, sweep));
     if (out != null) {
-      Output.write(
-          out,
-          files(now, sweep, order),
-          design.papers(out, now),
-          replacing.isAsked(),
-          json.isAsked() ? null : print);
+      output.papers(out, files(now, sweep, order), asked, now);
     }
-    print.flush();
     return Exit.SOUND;
   }
 

@@ -3,8 +3,8 @@ package facetwright.cli.desk;
 import facetwright.adjust.write.Written;
 import facetwright.export.file.PaperFolder;
 import facetwright.export.file.WholeFiles;
+import facetwright.script.design.Design;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,26 +13,27 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.SequencedMap;
+import picocli.CommandLine.Option;
 
-/** Files that commands write, all of them or none, and the words that say so. */
+/** Files that a command writes, all of them or none, the words that say so, and its option. */
 public final class Output {
-  private Output() {}
+  @Option(
+      names = "--replace",
+      description =
+          "replace files that are not earlier papers of this design, too; they are kept in a"
+              + " folder replaced-files beside them")
+  private boolean isReplacing;
 
   /**
-   * Writes papers into a folder, made where missing.
+   * Writes papers of a design into a folder, made where missing, and tells people where they are.
    *
-   * @param replace whether what is not an earlier paper of this design may be replaced, too
-   * @param words told where they are; null to say nothing
    * @return where other files that were replaced are kept; empty where none was
    * @throws Trouble.WrongCall where other files would be replaced unasked
    */
-  public static Optional<Path> write(
-      Path folder,
-      SequencedMap<String, byte[]> files,
-      PaperFolder into,
-      boolean replace,
-      PrintWriter words) {
-    List<String> others = replace ? List.of() : into.others(files);
+  public Optional<Path> papers(
+      Path folder, SequencedMap<String, byte[]> files, Asked asked, Design made) {
+    PaperFolder into = asked.design().papers(folder, made);
+    List<String> others = isReplacing ? List.of() : into.others(files);
     if (!others.isEmpty()) {
       throw new Trouble.WrongCall(
           folder
@@ -43,40 +44,33 @@ public final class Output {
               + ". Nothing was written. Choose another folder with --out, or say --replace.");
     }
     Optional<Path> kept = into.write(files);
-    say(folder, files, words);
-    sayKept(kept, words);
+    say(folder, files, kept, asked);
     String earlier = into.ofEarlier(files);
-    if (words != null && !earlier.isEmpty()) {
-      words.println(earlier);
+    if (!earlier.isEmpty()) {
+      asked.tell(earlier);
     }
     return kept;
   }
 
-  private static void sayKept(Optional<Path> kept, PrintWriter words) {
-    if (words != null && kept.isPresent()) {
-      words.println(
+  private static void say(
+      Path folder, SequencedMap<String, byte[]> files, Optional<Path> kept, Asked asked) {
+    asked.tell("");
+    asked.tell("Written to " + folder.toAbsolutePath().normalize() + ":");
+    files.keySet().forEach(name -> asked.tell("  " + name));
+    if (kept.isPresent()) {
+      asked.tell(
           "What stood there is kept in "
               + kept.get().toAbsolutePath().normalize()
               + " until it is replaced again.");
     }
   }
 
-  private static void say(Path folder, SequencedMap<String, byte[]> files, PrintWriter words) {
-    if (words != null) {
-      words.println();
-      words.println("Written to " + folder.toAbsolutePath().normalize() + ":");
-      files.keySet().forEach(name -> words.println("  " + name));
-    }
-  }
-
   /**
-   * Writes a script.
+   * Writes a script, and tells people where it is.
    *
-   * @param replace whether a file that stands there may be replaced
-   * @param words told where it is; null to say nothing
    * @throws Trouble.WrongCall where there is none to write, or another would be replaced unasked
    */
-  public static void write(Path file, Written written, boolean replace, PrintWriter words) {
+  public void script(Path file, Written written, Asked asked) {
     if (!written.isThere()) {
       throw new Trouble.WrongCall(
           "--script: the script " + written.why() + ". Take the --set line instead.");
@@ -84,7 +78,7 @@ public final class Output {
     Path whole = file.toAbsolutePath().normalize();
     byte[] bytes = written.text().getBytes(StandardCharsets.UTF_8);
     boolean isOther = isOther(whole, bytes);
-    if (!replace && isOther) {
+    if (!isReplacing && isOther) {
       throw new Trouble.WrongCall(
           "--script: "
               + file
@@ -96,8 +90,7 @@ public final class Output {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
     files.put(name, bytes);
     WholeFiles.write(whole.getParent(), files);
-    say(whole.getParent(), files, words);
-    sayKept(kept, words);
+    say(whole.getParent(), files, kept, asked);
   }
 
   private static boolean isOther(Path file, byte[] bytes) {

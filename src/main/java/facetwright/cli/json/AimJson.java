@@ -5,6 +5,7 @@ import facetwright.aim.Outcome;
 import facetwright.aim.OutcomeText;
 import facetwright.json.JsonText;
 import facetwright.script.design.Design;
+import java.util.Iterator;
 import java.util.Locale;
 import tools.jackson.core.JsonGenerator;
 
@@ -18,16 +19,10 @@ public final class AimJson {
           json.writeStringProperty("title", design.title());
           json.writeStringProperty("unit", design.unit().symbol());
           json.writeBooleanProperty("met", outcome.isMet());
-          json.writeArrayPropertyStart("dials");
-          for (Outcome.Turn turn : outcome.turns()) {
-            turn(json, turn);
-          }
-          json.writeEndArray();
-          json.writeArrayPropertyStart("goals");
-          for (int g = 0; g < outcome.goals().size(); g++) {
-            goal(json, outcome, outcome.goals().get(g), OutcomeText.goals(outcome).get(g));
-          }
-          json.writeEndArray();
+          JsonText.objects(json, "dials", outcome.turns(), turn -> turn(json, turn));
+          Iterator<String> words = OutcomeText.goals(outcome).iterator();
+          JsonText.objects(
+              json, "goals", outcome.goals(), goal -> goal(json, outcome, goal, words.next()));
           JsonText.objects(
               json,
               "stops",
@@ -45,18 +40,15 @@ public final class AimJson {
   }
 
   private static void turn(JsonGenerator json, Outcome.Turn turn) {
-    json.writeStartObject();
     json.writeStringProperty("name", turn.knob().name());
     json.writeNumberProperty("now", turn.knob().now());
     json.writeNumberProperty("exact", turn.exact());
     json.writeNumberProperty("set", turn.value());
     json.writeStringProperty("typed", turn.typed());
-    json.writeEndObject();
   }
 
   private static void goal(
       JsonGenerator json, Outcome outcome, Outcome.Reached reached, String message) {
-    json.writeStartObject();
     switch (reached.goal()) {
       case Goal.Reach reach -> {
         int power = reach.measure().power();
@@ -79,6 +71,5 @@ public final class AimJson {
     json.writeStringProperty(
         "status", reached.status().name().toLowerCase(Locale.ROOT).replace('_', ' '));
     json.writeStringProperty("message", message);
-    json.writeEndObject();
   }
 }

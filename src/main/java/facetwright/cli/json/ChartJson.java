@@ -10,7 +10,7 @@ import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.chart.StepText;
 import facetwright.script.design.Design;
-import java.util.List;
+import java.util.Iterator;
 import tools.jackson.core.JsonGenerator;
 
 /** A score chart as one JSON object. */
@@ -26,16 +26,12 @@ public final class ChartJson {
           json.writeNumberProperty("different_measures", chart.distinctMeasures());
           FormJson.form(
               json, "as_set", design.net(), AsSet.of(design.laid(), chart).map(AsSet.Result::form));
-          json.writeArrayPropertyStart("pieces");
-          for (PieceChart piece : chart.pieces()) {
-            piece(json, piece, design.unit());
-          }
-          json.writeEndArray();
+          JsonText.objects(
+              json, "pieces", chart.pieces(), piece -> piece(json, piece, design.unit()));
         });
   }
 
   private static void piece(JsonGenerator json, PieceChart piece, Unit unit) {
-    json.writeStartObject();
     json.writeStringProperty("with", piece.name());
     json.writeStringProperty("for", piece.isForBoard() ? "board" : "tracing");
     json.writeNumberProperty("width_mm", piece.width());
@@ -44,16 +40,15 @@ public final class ChartJson {
     FormJson.measures(json, "score_measures", piece.scoreMeasures());
     FormJson.measures(json, "cut_measures", piece.cutMeasures());
     JsonText.strings(json, "notes", ChartNotes.of(piece, unit));
-    json.writeArrayPropertyStart("steps");
-    List<String> words = StepText.of(piece);
-    for (int i = 0; i < words.size(); i++) {
-      json.writeStartObject();
-      json.writeStringProperty("does", does(piece.steps().get(i)));
-      json.writeStringProperty("words", words.get(i));
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeEndObject();
+    Iterator<String> words = StepText.of(piece).iterator();
+    JsonText.objects(
+        json,
+        "steps",
+        piece.steps(),
+        step -> {
+          json.writeStringProperty("does", does(step));
+          json.writeStringProperty("words", words.next());
+        });
   }
 
   private static String does(Step step) {

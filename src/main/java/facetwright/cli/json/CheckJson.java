@@ -19,6 +19,7 @@ import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
 import facetwright.script.design.DialText;
 import facetwright.script.sandbox.ScriptException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import tools.jackson.core.JsonGenerator;
@@ -49,11 +50,7 @@ public final class CheckJson {
           folded(json, design);
           CheckVertices.write(json, design);
           mend(json, design, mend);
-          json.writeArrayPropertyStart("findings");
-          for (Finding finding : design.findings()) {
-            finding(json, finding);
-          }
-          json.writeEndArray();
+          findings(json, design.findings());
         });
   }
 
@@ -67,12 +64,7 @@ public final class CheckJson {
             Message.text(fault.remedy()),
             new Place.WholeNet(),
             fault.site());
-    return JsonText.object(
-        json -> {
-          json.writeArrayPropertyStart("findings");
-          finding(json, finding);
-          json.writeEndArray();
-        });
+    return JsonText.object(json -> findings(json, List.of(finding)));
   }
 
   private static void net(JsonGenerator json, Design design) {
@@ -160,8 +152,12 @@ public final class CheckJson {
     json.writeEndObject();
   }
 
-  public static void finding(JsonGenerator json, Finding finding) {
-    json.writeStartObject();
+  /** What was found, as a field. */
+  public static void findings(JsonGenerator json, List<Finding> findings) {
+    JsonText.objects(json, "findings", findings, finding -> finding(json, finding));
+  }
+
+  private static void finding(JsonGenerator json, Finding finding) {
     json.writeStringProperty("rule", finding.rule());
     json.writeStringProperty("severity", finding.severity().name().toLowerCase(Locale.ROOT));
     json.writeStringProperty("message", finding.message());
@@ -173,6 +169,5 @@ public final class CheckJson {
       json.writeNullProperty("column");
     }
     json.writeStringProperty("fix", finding.fix());
-    json.writeEndObject();
   }
 }

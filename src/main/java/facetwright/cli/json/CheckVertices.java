@@ -2,6 +2,7 @@ package facetwright.cli.json;
 
 import facetwright.fold.pose.FlatFolding;
 import facetwright.fold.pose.Vertices;
+import facetwright.json.JsonText;
 import facetwright.net.Net;
 import facetwright.net.Stance;
 import facetwright.script.design.Design;
@@ -16,20 +17,14 @@ final class CheckVertices {
   private CheckVertices() {}
 
   static void write(JsonGenerator json, Design design) {
-    json.writeArrayPropertyStart("vertices");
-    for (Vertices.Vertex vertex : Vertices.of(design.net(), design.folded())) {
-      vertex(json, design.net(), vertex);
-    }
-    json.writeEndArray();
+    Net net = design.net();
+    JsonText.objects(
+        json, "vertices", Vertices.of(net, design.folded()), vertex -> vertex(json, net, vertex));
   }
 
   private static void vertex(JsonGenerator json, Net net, Vertices.Vertex vertex) {
-    json.writeStartObject();
-    json.writeArrayPropertyStart("panels");
-    for (Stance.Corner corner : vertex.corners()) {
-      json.writeString(net.panels().get(corner.panel()).name());
-    }
-    json.writeEndArray();
+    FormJson.panels(
+        json, "panels", net, vertex.corners().stream().map(Stance.Corner::panel).toList());
     json.writeNumberProperty("angle_sum_deg", vertex.angleSum());
     json.writeBooleanProperty("closed", vertex.closed());
     json.writeBooleanProperty("interior", vertex.interior());
@@ -41,6 +36,5 @@ final class CheckVertices {
       json.writeBooleanProperty("possible", flat.get().isPossible());
       json.writeEndObject();
     }
-    json.writeEndObject();
   }
 }

@@ -28,29 +28,23 @@ public final class DialsJson {
             }
           }
           json.writeEndObject();
-          json.writeArrayPropertyStart("dials");
-          for (Slopes.OfKnob of : slopes.all()) {
-            dial(json, design, of);
-          }
-          json.writeEndArray();
-          json.writeArrayPropertyStart("words");
-          for (Dial dial : design.dials().stream().filter(Dial::isWord).toList()) {
-            json.writeStartObject();
-            json.writeStringProperty("name", dial.name());
-            json.writeStringProperty("value", DialText.of(dial, dial.value(), design.unit()));
-            json.writeArrayPropertyStart("of");
-            dial.words().forEach(json::writeString);
-            json.writeEndArray();
-            json.writeEndObject();
-          }
-          json.writeEndArray();
+          JsonText.objects(json, "dials", slopes.all(), of -> dial(json, design, of));
+          JsonText.objects(
+              json,
+              "words",
+              design.dials().stream().filter(Dial::isWord).toList(),
+              dial -> {
+                json.writeStringProperty("name", dial.name());
+                json.writeStringProperty(
+                    "value", DialText.of(dial, dial.value(), design.unit()));
+                JsonText.strings(json, "of", dial.words());
+              });
           json.writeNumberProperty("trials", slopes.trials());
         });
   }
 
   private static void dial(JsonGenerator json, Design design, Slopes.OfKnob of) {
     Knob knob = of.knob();
-    json.writeStartObject();
     json.writeStringProperty("name", knob.name());
     json.writeStringProperty("counts", knob.counts().name().toLowerCase(Locale.ROOT));
     json.writeBooleanProperty("length", knob.isLength());
@@ -67,7 +61,6 @@ public final class DialsJson {
       json.writeBooleanProperty("steady", slope.isSteady());
       json.writeEndObject();
     }
-    json.writeEndObject();
     json.writeEndObject();
   }
 

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import tools.jackson.core.JsonGenerator;
 
-/** What several answers tell alike: a folded form, its size, and measures to set; in mm. */
+/** What several answers tell alike: a folded form, its size, panels, and measures to set; in mm. */
 final class FormJson {
   private FormJson() {}
 
@@ -37,6 +37,11 @@ final class FormJson {
     Measures m = form.measures();
     json.writeName(name);
     json.writeArray(new double[] {m.width(), m.depth(), m.height()}, 0, 3);
+  }
+
+  /** Panels by their names. */
+  static void panels(JsonGenerator json, String name, Net net, List<Integer> panels) {
+    JsonText.strings(json, name, panels.stream().map(p -> net.panels().get(p).name()).toList());
   }
 
   /** What is set, as the ruler reads it and by how much that is off. */

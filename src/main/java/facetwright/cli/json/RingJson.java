@@ -1,6 +1,7 @@
 package facetwright.cli.json;
 
 import facetwright.json.JsonText;
+import facetwright.net.Net;
 import facetwright.papers.materials.Materials;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.ring.RingPlan;
@@ -27,25 +28,20 @@ public final class RingJson {
           json.writeNumberProperty("flush_degrees", RingPlan.flushDegrees(count));
           json.writeBooleanProperty(
               "flush", !plans.isEmpty() && plans.getFirst().seating().isFlush());
-          json.writeArrayPropertyStart("ways");
-          for (RingPlan plan : plans) {
-            way(json, design, plan);
-          }
-          json.writeEndArray();
-          numbers(json, "flush_sides", SideCounts.flush(count, MOST_SIDES));
-          numbers(json, "flush_counts", rings.flushCounts());
+          JsonText.objects(json, "ways", plans, plan -> way(json, design.net(), plan));
+          JsonText.numbers(json, "flush_sides", SideCounts.flush(count, MOST_SIDES));
+          JsonText.numbers(json, "flush_counts", rings.flushCounts());
           json.writeObjectPropertyStart("materials");
           WorksJson.materials(json, materials, Prices.NONE);
           json.writeEndObject();
         });
   }
 
-  private static void way(JsonGenerator json, Design design, RingPlan plan) {
+  private static void way(JsonGenerator json, Net net, RingPlan plan) {
     Seating seating = plan.seating();
-    json.writeStartObject();
     json.writeBooleanProperty("flush", seating.isFlush());
-    panels(json, "one", design, seating.one());
-    panels(json, "other", design, seating.other());
+    FormJson.panels(json, "one", net, seating.one());
+    FormJson.panels(json, "other", net, seating.other());
     json.writeNumberProperty("normals_degrees", seating.normalsDegrees());
     json.writeNumberProperty("tipped_degrees", seating.tippedDegrees());
     json.writeNumberProperty("contact_mm2", seating.contact());
@@ -63,22 +59,5 @@ public final class RingJson {
       json.writeNumberProperty("height_mm", spacer.height());
       json.writeEndObject();
     }
-    json.writeEndObject();
-  }
-
-  private static void panels(JsonGenerator json, String name, Design design, List<Integer> panels) {
-    json.writeArrayPropertyStart(name);
-    for (int p : panels) {
-      json.writeString(design.net().panels().get(p).name());
-    }
-    json.writeEndArray();
-  }
-
-  private static void numbers(JsonGenerator json, String name, List<Integer> numbers) {
-    json.writeArrayPropertyStart(name);
-    for (int n : numbers) {
-      json.writeNumber(n);
-    }
-    json.writeEndArray();
   }
 }

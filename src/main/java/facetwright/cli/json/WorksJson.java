@@ -22,17 +22,13 @@ public final class WorksJson {
         json -> {
           json.writeStringProperty("title", design.title());
           json.writeNumberProperty("count", works.materials().pieces());
-          json.writeArrayPropertyStart("papers");
-          for (LayerPlan plan : works.plans()) {
-            paper(json, plan, new WorksText(order));
-          }
-          json.writeEndArray();
+          WorksText words = new WorksText(order);
+          JsonText.objects(json, "papers", works.plans(), plan -> paper(json, plan, words));
           JsonText.strings(json, "without_layer", works.layers().lost());
         });
   }
 
   private static void paper(JsonGenerator json, LayerPlan plan, WorksText words) {
-    json.writeStartObject();
     json.writeStringProperty("name", plan.paper().name());
     json.writeNumberProperty("sheets", plan.plan().sheetCount());
     json.writeBooleanProperty("fewest", plan.plan().bestKnown());
@@ -73,7 +69,6 @@ public final class WorksJson {
                 json.writeStringProperty("text", step.text(words.measure(step.at())));
               });
         });
-    json.writeEndObject();
   }
 
   public static String materials(Design design, Works works, Prices prices) {
