@@ -25,9 +25,9 @@ public final class SenseRule implements Rule {
     for (int s : Senses.contrary(subject.net(), subject.folded())) {
       Score score = subject.net().scores().get(s);
       found.add(
-          new Finding(
-              "sense",
-              Finding.Severity.WARNING,
+          at(
+              s,
+              score,
               Message.of(
                   "The score between %s and %s is to be a %s, but the form as it was found folds it"
                       + " by %s as a %s.",
@@ -39,16 +39,14 @@ public final class SenseRule implements Rule {
               Message.of(
                   "Ask for a %s there, or change the lengths round it so that it can fold as"
                       + " asked.",
-                  word(score.sense().other())),
-              new Place.AtScore(s),
-              score.site()));
+                  word(score.sense().other()))));
     }
     for (int s : Senses.unfolded(subject.net(), subject.folded())) {
       Score score = subject.net().scores().get(s);
       found.add(
-          new Finding(
-              "sense",
-              Finding.Severity.WARNING,
+          at(
+              s,
+              score,
               Message.of(
                   "The score between %s and %s is to be a %s, but the form as it was found does not"
                       + " fold it at all.",
@@ -59,11 +57,14 @@ public final class SenseRule implements Rule {
                   "If it is to stay flat, give it a fold of 0. If it is to fold, another of the"
                       + " scores that meet at its ends has to be a %s: where all go one way, no"
                       + " more than one line of them folds.",
-                  word(score.sense().other())),
-              new Place.AtScore(s),
-              score.site()));
+                  word(score.sense().other()))));
     }
     return found;
+  }
+
+  private static Finding at(int number, Score score, Message message, Message fix) {
+    return new Finding(
+        "sense", Finding.Severity.WARNING, message, fix, new Place.AtScore(number), score.site());
   }
 
   private static String word(Sense sense) {

@@ -15,9 +15,7 @@ import facetwright.net.Score;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -110,13 +108,7 @@ record Glued(int join, int tab, int host, Polygon2 lying, Segment2 foot) {
     if (over.isConvex()) {
       return lying.corners().stream().mapToDouble(c -> off(c, over)).max().orElse(0);
     }
-    Polygon outline = Planar.polygon(over);
-    Geometry past = OverlayNGRobust.overlay(Planar.polygon(lying), outline, OverlayNG.DIFFERENCE);
-    double most = 0;
-    for (Coordinate c : past.getCoordinates()) {
-      most = Math.max(most, outline.distance(Planar.factory().createPoint(c)));
-    }
-    return most;
+    return TabShape.past(lying, Planar.polygon(over));
   }
 
   /** How far a place is from a convex outline; 0 inside. */

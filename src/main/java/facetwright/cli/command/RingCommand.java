@@ -58,16 +58,7 @@ public final class RingCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    if (count < Rings.LEAST || count > Rings.MOST) {
-      throw new Trouble.WrongCall(
-          "--count: a ring is of "
-              + Rings.LEAST
-              + " to "
-              + Rings.MOST
-              + " pieces, not "
-              + count
-              + ".");
-    }
+    Trouble.unless("--count", "a ring is of %s pieces", Rings.LEAST, Rings.MOST, count);
     printer.check();
     Design made = asked.evaluate();
     Rings rings;

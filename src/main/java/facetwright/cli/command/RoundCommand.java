@@ -77,9 +77,7 @@ public final class RoundCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    if (within < 1 || within > MOST_MARKS) {
-      throw new Trouble.WrongCall("--within: 1 to " + MOST_MARKS + " marks, not " + within + ".");
-    }
+    Trouble.unless("--within", "%s marks", 1, MOST_MARKS, within);
     if (constants && script == null) {
       throw new Trouble.WrongCall(
           "--constants changes the script: name the file to write it to with --script.");

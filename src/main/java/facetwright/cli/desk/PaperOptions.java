@@ -51,10 +51,7 @@ public final class PaperOptions {
 
   /** Everything reckoned for one design. */
   public Works works(Design design, PrintWriter err) {
-    if (count < 1 || count > Order.MOST) {
-      throw new Trouble.WrongCall(
-          counted() + ": 1 to " + Order.MOST + " pieces can be planned, not " + count + ".");
-    }
+    Trouble.unless(counted(), "%s pieces can be planned", 1, Order.MOST, count);
     try {
       List<LayerPaper> known = papers(design);
       return new Progress(err)

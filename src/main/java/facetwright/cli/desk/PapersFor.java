@@ -51,19 +51,9 @@ public final class PapersFor {
 
   /** Refuses what can't be, before anything is evaluated. */
   public void check() {
-    if (makers < 1 || makers > Order.MOST) {
-      throw new Trouble.WrongCall("--count: 1 to " + Order.MOST + " pieces, not " + makers + ".");
-    }
-    if (pixels < Order.LEAST_PIXELS || pixels > Order.MOST_PIXELS) {
-      throw new Trouble.WrongCall(
-          "--pixels: a picture is "
-              + Order.LEAST_PIXELS
-              + " to "
-              + Order.MOST_PIXELS
-              + " pixels wide, not "
-              + pixels
-              + ".");
-    }
+    Trouble.unless("--count", "%s pieces", 1, Order.MOST, makers);
+    Trouble.unless(
+        "--pixels", "a picture is %s pixels wide", Order.LEAST_PIXELS, Order.MOST_PIXELS, pixels);
     printer.check();
   }
 

@@ -21,6 +21,20 @@ public final class Trouble {
     }
   }
 
+  /**
+   * Refuses a number that is out of its range.
+   *
+   * @param option what it was given for, such as "--count"
+   * @param may what may be, with %s for the range, such as "a ring is of %s pieces"
+   * @throws WrongCall where it is
+   */
+  public static void unless(String option, String may, int least, int most, int given) {
+    if (given < least || given > most) {
+      throw new WrongCall(
+          option + ": " + may.formatted(least + " to " + most) + ", not " + given + ".");
+    }
+  }
+
   /** A script that is wrong; the message is the file's name as the user gave it. */
   public static final class InScript extends Exception {
     private static final long serialVersionUID = 1L;
