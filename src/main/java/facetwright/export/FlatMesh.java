@@ -172,7 +172,7 @@ final class FlatMesh {
   /** As the net has it. */
   private static Crease crease(Score score) {
     return switch (score.angle()) {
-      case FoldAngle.Known(double degrees) ->
+      case FoldAngle.Known(double degrees, _) ->
           degrees == 0 ? Crease.FLAT : Crease.of(degrees, score.sense());
       case FoldAngle.ToSolve _ -> new Crease(Crease.letter(score.sense()), null);
     };

@@ -264,7 +264,9 @@ public final class Folding {
     List<ScoreGap> tears = Gaps.tears(net, poses, loops, tabs.angles());
     double torn = strained.map(this::bend).orElse(tolerance).mm();
     List<Collision> collisions = Collisions.of(net, poses);
-    List<FlatFolding> locked = FlatFolding.locked(net, poses);
+    boolean held = meets(gaps, tears, Collision.HELD, Math.max(torn, Collision.HELD));
+    double gives = held ? SolverSettings.USUAL.card().forgivenStrain() : 0;
+    List<FlatFolding> locked = FlatFolding.locked(net, poses, gives);
     boolean inItself =
         !locked.isEmpty()
             || InsideOut.is(net, measures, collisions)

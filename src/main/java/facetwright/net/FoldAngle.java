@@ -10,8 +10,25 @@ public sealed interface FoldAngle extends Serializable {
   /** The same, the score's sense being what the design asks for. */
   FoldAngle TO_SOLVE_AS_SAID = new ToSolve(true);
 
+  /** So far, the way that the score's sense says. */
   static FoldAngle degrees(double degrees) {
-    return new Known(degrees);
+    return new Known(degrees, true);
+  }
+
+  /** So far, but nobody asked which way. */
+  static FoldAngle degreesEitherWay(double degrees) {
+    return new Known(degrees, false);
+  }
+
+  /**
+   * Whether the design asks for the score's sense; if not, that is a guess to begin with, and the
+   * made form decides.
+   */
+  boolean isSenseSaid();
+
+  /** Whether it is known to be folded right over, 180°. */
+  default boolean isRightOver() {
+    return this instanceof Known known && known.degrees == 180;
   }
 
   /**
@@ -19,7 +36,7 @@ public sealed interface FoldAngle extends Serializable {
    *
    * @param degrees 0 to 180
    */
-  record Known(double degrees) implements FoldAngle {
+  record Known(double degrees, boolean isSenseSaid) implements FoldAngle {
     public Known {
       if (!(degrees >= 0 && degrees <= 180)) {
         throw new IllegalArgumentException("a fold angle lies in 0° to 180°, not " + degrees);
@@ -27,11 +44,6 @@ public sealed interface FoldAngle extends Serializable {
     }
   }
 
-  /**
-   * Not known before the piece is closed.
-   *
-   * @param isSenseSaid whether the design asks for the score's sense; if not, that is a guess to
-   *     begin with, and the made form decides
-   */
+  /** Not known before the piece is closed. */
   record ToSolve(boolean isSenseSaid) implements FoldAngle {}
 }

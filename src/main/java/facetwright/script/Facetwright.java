@@ -2,6 +2,7 @@ package facetwright.script;
 
 import facetwright.check.Checks;
 import facetwright.check.finding.Finding;
+import facetwright.fold.FlatSenses;
 import facetwright.fold.Folding;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Senses;
@@ -230,7 +231,7 @@ public final class Facetwright {
             "Make a wrap, a panel or a blank, or unfold a form: prism({ sides: 6, side: 30, height:"
                 + " 50 }).unfold();");
       }
-      Net net = NetMerge.of(session.parts().stream().map(Supplier::get).toList());
+      Net net = FlatSenses.in(NetMerge.of(session.parts().stream().map(Supplier::get).toList()));
       Laid laid = lay(net);
       FoldedForm folded = folded(laid);
       laid = laid.with(Senses.asFolded(laid.net(), folded));

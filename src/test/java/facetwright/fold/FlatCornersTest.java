@@ -6,10 +6,13 @@ import facetwright.fold.pose.FlatFolding;
 import facetwright.fold.pose.Vertices;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
+import facetwright.net.Score;
 import facetwright.net.Sense;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -147,6 +150,82 @@ class FlatCornersTest {
     assertThat(
             ofNet(List.of(0.0, 90.0, 200.0, 270.0), List.of(180.0, 0.0, 180.0, 0.0)).isPossible())
         .isFalse();
+  }
+
+  /**
+   * Scores of 180° whose senses nobody asked for: one assignment that folds is found wherever brute
+   * force over all of them finds any, some senses being asked for or none.
+   */
+  @Test
+  void sensesLeftOutAreChosen() {
+    Random chance = new Random(4);
+    for (int n : new int[] {4, 4, 4, 4, 6, 6}) {
+      List<Double> sectors = random(chance, n, 1);
+      Map<List<Double>, Set<Integer>> brute = new HashMap<>();
+      List<Double> directions = new ArrayList<>();
+      double at = 0;
+      for (double s : sectors) {
+        directions.add(at);
+        at += s;
+      }
+      for (int said : new int[] {0, 0b1, 0b11, (1 << n) - 1}) {
+        int mask = chance.nextInt(1 << n);
+        Net open = Fan.net(directions, Collections.nCopies(n, 180.0), _ -> true);
+        List<Score> scores = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+          Score s = open.scores().get(i);
+          boolean isSaid = (said >> i & 1) == 1;
+          scores.add(
+              new Score(
+                  s.a(),
+                  s.b(),
+                  isSaid && (mask >> i & 1) == 0 ? Sense.VALLEY : Sense.MOUNTAIN,
+                  isSaid ? FoldAngle.degrees(180) : FoldAngle.degreesEitherWay(180),
+                  false,
+                  s.site()));
+        }
+        Net net =
+            new Net(
+                open.panels(),
+                scores,
+                open.slits(),
+                open.joins(),
+                open.layers(),
+                open.ticks(),
+                open.stance());
+        Net chosen = FlatSenses.in(net);
+        FlatFolding corner =
+            Vertices.of(chosen, Folding.fold(chosen)).stream()
+                .flatMap(v -> FlatFolding.at(chosen, v).stream())
+                .findFirst()
+                .orElseThrow();
+        Set<Integer> able = brute.computeIfAbsent(corner.sectors(), Layering::foldable);
+        boolean isAble = false;
+        for (int each = 0; each < 1 << n; each++) {
+          List<Sense> senses = new ArrayList<>();
+          for (int i = 0; i < n; i++) {
+            int score = corner.scores().get(i);
+            boolean isSaid = (said >> score & 1) == 1;
+            senses.add(
+                isSaid
+                    ? net.scores().get(score).sense()
+                    : (each >> score & 1) == 1 ? Sense.MOUNTAIN : Sense.VALLEY);
+          }
+          int as = 0;
+          for (int i = 0; i < n; i++) {
+            as |= senses.get(i) == Sense.MOUNTAIN ? 1 << i : 0;
+          }
+          isAble |= able.contains(as);
+        }
+        assertThat(able).isNotEmpty();
+        assertThat(corner.isPossible()).as("%s said %s", sectors, said).isEqualTo(isAble);
+        for (int i = 0; i < n; i++) {
+          if ((said >> i & 1) == 1) {
+            assertThat(chosen.scores().get(i).sense()).isEqualTo(net.scores().get(i).sense());
+          }
+        }
+      }
+    }
   }
 
   /** Where another score stands open or is to be found, nothing is said of lying flat. */

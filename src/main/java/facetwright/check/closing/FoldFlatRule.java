@@ -53,7 +53,7 @@ public final class FoldFlatRule implements Rule {
         Message.of("%s: %s", words(subject, at).capital(), why(subject, at)),
         fix(subject, at),
         new Place.AtPanel(panel),
-        subject.panel(panel).site());
+        subject.siteBeside(panel));
   }
 
   private static Message why(Subject subject, FlatFolding at) {

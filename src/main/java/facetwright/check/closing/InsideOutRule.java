@@ -42,6 +42,6 @@ public final class InsideOutRule implements Rule {
             Message.text(
                 "Make the walls longer, or let the gussets point out: gusset({ point: \"out\" })."),
             new Place.AtPanel(gusset),
-            subject.panel(gusset).site()));
+            subject.siteBeside(gusset)));
   }
 }

@@ -86,7 +86,7 @@ final class NarrowCornerRule implements CauseRule {
         why(subject, n).capital().plus("."),
         fix(subject, n),
         new Place.AtPanel(panel),
-        subject.panel(panel).site());
+        subject.siteBeside(panel));
   }
 
   private static Message why(Subject subject, Narrow n) {

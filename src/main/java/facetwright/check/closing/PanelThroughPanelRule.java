@@ -113,7 +113,7 @@ public final class PanelThroughPanelRule implements Rule {
   }
 
   private static Site site(Subject subject, Collision c) {
-    Site later = subject.panel(c.b()).site();
-    return later.isKnown() ? later : subject.panel(c.a()).site();
+    Site later = subject.siteBeside(c.b());
+    return later.isKnown() ? later : subject.siteBeside(c.a());
   }
 }

@@ -93,7 +93,7 @@ final class ShortWallRule implements CauseRule {
             why(first)),
         fix(first),
         new Place.AtPanel(wall),
-        subject.panel(wall).site());
+        subject.siteBeside(wall));
   }
 
   private static Message why(Lack lack) {

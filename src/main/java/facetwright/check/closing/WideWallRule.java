@@ -53,7 +53,7 @@ final class WideWallRule implements CauseRule {
                         "Make it %s wide or narrower, or the others %s wider in all.",
                         Value.atMost(w.others), Value.atLeast(w.wide - w.others)),
                     new Place.AtPanel(w.wall),
-                    subject.panel(w.wall).site()))
+                    subject.siteBeside(w.wall)))
         .toList();
   }
 

@@ -36,7 +36,7 @@ public record Subject(Laid laid, FoldedForm folded) {
 
   /** A panel's name with the script line that made it, where that is known. */
   public Value.Name named(int index) {
-    return new Value.Name(panel(index).name(), panel(index).site().line());
+    return new Value.Name(panel(index).name(), siteBeside(index).line());
   }
 
   /** How a join is called in a message. */
@@ -58,10 +58,32 @@ public record Subject(Laid laid, FoldedForm folded) {
     return join.site().isKnown() ? join.site() : panel(panel).site();
   }
 
-  /** How a score is called in a message. */
+  /** How a score is called in a message; one drawn on a blank with the line that drew it. */
   public Message name(Score score) {
     return Message.of(
-        "the score between %s and %s", name(score.a().panel()), name(score.b().panel()));
+        "the score between %s and %s%s",
+        name(score.a().panel()),
+        name(score.b().panel()),
+        isDrawn(score) ? " (line " + score.site().line() + ")" : "");
+  }
+
+  /** Whether it was drawn across a blank: it made the panels beside it, not they it. */
+  private boolean isDrawn(Score score) {
+    Site panels = panel(score.a().panel()).site();
+    return panels.isKnown()
+        && score.site().isKnown()
+        && panels.equals(panel(score.b().panel()).site())
+        && panels.line() != score.site().line();
+  }
+
+  /** The script place of a panel: of a score drawn beside it where the panel comes of that. */
+  public Site siteBeside(int panel) {
+    return net().scores().stream()
+        .filter(s -> s.a().panel() == panel || s.b().panel() == panel)
+        .filter(this::isDrawn)
+        .map(Score::site)
+        .findFirst()
+        .orElse(panel(panel).site());
   }
 
   /** For each panel its scored sides, in order. */

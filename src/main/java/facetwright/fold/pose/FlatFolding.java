@@ -38,8 +38,6 @@ public record FlatFolding(
     List<Integer> first,
     boolean isMeant)
     implements Serializable {
-  private static final FoldAngle RIGHT_OVER = FoldAngle.degrees(180);
-  private static final FoldAngle STAYS_FLAT = FoldAngle.degrees(0);
 
   /** So many choices of scores to turn over are tried for a mend. */
   private static final int MOST_TRIED = 5000;
@@ -83,11 +81,28 @@ public record FlatFolding(
 
   /** Whether it can be folded flat with some mountains and valleys, as far as a hand can tell. */
   public boolean areAnglesRight() {
-    return sectors.size() % 2 == 0 && Math.abs(alternating()) <= 2 * Crimping.SAME_DEGREES;
+    return areAnglesRight(2 * Crimping.SAME_DEGREES);
+  }
+
+  private boolean areAnglesRight(double off) {
+    return sectors.size() % 2 == 0 && Math.abs(alternating()) <= off;
+  }
+
+  /**
+   * Whether it can be folded flat with these mountains and valleys, each sector being off by as
+   * much as the card gives.
+   *
+   * @param radians that a sector may be off
+   */
+  private boolean isPossible(double radians) {
+    return isPossible()
+        || (areAnglesRight(sectors.size() * Math.toDegrees(radians))
+            && Math.abs(surplus()) == 2
+            && stuck().isEmpty());
   }
 
   /** A corner with other sectors, and so many senses; which scores they are is left open. */
-  FlatFolding with(List<Double> otherSectors, List<Sense> otherSenses) {
+  public FlatFolding with(List<Double> otherSectors, List<Sense> otherSenses) {
     return new FlatFolding(corners, otherSectors, scores, otherSenses, first, isMeant);
   }
 
@@ -153,14 +168,16 @@ public record FlatFolding(
    * The corners inside a net that it means to have folded flat, though they can't be.
    *
    * @param poses of its panels, folded
+   * @param gives by how much a sector may be off, in radians, because the card bends or a miss is
+   *     forgiven; 0 where angles have to be right
    */
-  public static List<FlatFolding> locked(Net net, List<Motion3> poses) {
+  public static List<FlatFolding> locked(Net net, List<Motion3> poses, double gives) {
     if (net.scores().stream().noneMatch(FlatFolding::isRightOver)) {
       return List.of();
     }
     return Vertices.of(net, poses).stream()
         .flatMap(vertex -> at(net, vertex).stream())
-        .filter(f -> f.isMeant() && !f.isPossible())
+        .filter(f -> f.isMeant() && !f.isPossible(gives))
         .toList();
   }
 
@@ -194,7 +211,7 @@ public record FlatFolding(
     List<Score> scores = after.stream().map(net.scores()::get).toList();
     boolean meant =
         scores.stream().anyMatch(FlatFolding::isRightOver)
-            && scores.stream().allMatch(s -> isRightOver(s) || s.angle().equals(STAYS_FLAT));
+            && scores.stream().allMatch(s -> isRightOver(s) || staysFlat(s));
     // Begin behind a score that is folded, so that no sector is parted by the beginning.
     int begin = 0;
     while (meant && !isRightOver(scores.get(Math.floorMod(begin - 1, round.size())))) {
@@ -223,6 +240,10 @@ public record FlatFolding(
   }
 
   private static boolean isRightOver(Score score) {
-    return score.angle().equals(RIGHT_OVER);
+    return score.angle().isRightOver();
+  }
+
+  private static boolean staysFlat(Score score) {
+    return score.angle() instanceof FoldAngle.Known(double degrees, _) && degrees == 0;
   }
 }

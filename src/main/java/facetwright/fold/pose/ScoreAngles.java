@@ -51,7 +51,7 @@ public record ScoreAngles(List<Double> radians) implements Serializable {
 
   private static double nominal(Score score) {
     return switch (score.angle()) {
-      case FoldAngle.Known(double degrees) ->
+      case FoldAngle.Known(double degrees, _) ->
           Math.toRadians(score.sense() == Sense.MOUNTAIN ? degrees : -degrees);
       case FoldAngle.ToSolve _ -> Double.NaN;
     };

@@ -61,7 +61,8 @@ public final class Vertices {
     return of(net, form.poses());
   }
 
-  static List<Vertex> of(Net net, List<Motion3> poses) {
+  /** The same, its panels standing where these poses put them. */
+  public static List<Vertex> of(Net net, List<Motion3> poses) {
     Vertices welding = new Vertices(net);
     for (Score s : net.scores()) {
       welding.weld(s.a(), s.b(), welding.scored);

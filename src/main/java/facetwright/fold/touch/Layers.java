@@ -66,7 +66,7 @@ final class Layers {
   }
 
   private static boolean isRightOver(Score score) {
-    return score.angle() instanceof FoldAngle.Known(double degrees) && degrees > 90;
+    return score.angle() instanceof FoldAngle.Known(double degrees, _) && degrees > 90;
   }
 
   /** What senses tell, then what is glued. */

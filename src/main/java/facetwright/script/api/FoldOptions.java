@@ -21,7 +21,9 @@ public record FoldOptions(Arg<Double> fold, Arg<Sense> sense) {
 
   public FoldAngle angle(Call call) {
     if (call.has(fold)) {
-      return FoldAngle.degrees(call.get(fold));
+      return call.has(sense)
+          ? FoldAngle.degrees(call.get(fold))
+          : FoldAngle.degreesEitherWay(call.get(fold));
     }
     return call.has(sense) ? FoldAngle.TO_SOLVE_AS_SAID : FoldAngle.TO_SOLVE;
   }

@@ -65,7 +65,7 @@ final class SpotText {
     String sense = score.sense() == Sense.MOUNTAIN ? "Mountain" : "Valley";
     String angle =
         switch (score.angle()) {
-          case FoldAngle.Known(double degrees) ->
+          case FoldAngle.Known(double degrees, _) ->
               String.format(Locale.ROOT, ", folds by %.1f°", degrees);
           case FoldAngle.ToSolve _ -> "";
         };
