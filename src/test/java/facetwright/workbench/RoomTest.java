@@ -6,107 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.geom.Vec2;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
-import facetwright.script.design.Design;
-import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
-import facetwright.workbench.desk.Work;
-import facetwright.worker.Settings;
-import facetwright.worker.Workshop;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import javafx.application.Platform;
 import javafx.geometry.Bounds;
-import javafx.geometry.Point2D;
-import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
-import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
-import javafx.scene.robot.Robot;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** The room with real workers: what one does with keys and mouse, and what comes of it. */
-class RoomTest {
-  private static final Path LANTERN = Path.of("library", "harbour-lantern.js");
-  private final ExecutorService aside =
-      Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().factory());
-  private static Workshop workshop;
-  private Desk desk;
-  private Room room;
-  private Stage stage;
-  private Robot robot;
-
-  @BeforeAll
-  static void hire() throws Exception {
-    Fx.start();
-    workshop = new Workshop(Settings.USUAL);
-  }
-
-  @AfterAll
-  static void letGo() {
-    workshop.close();
-  }
-
-  @BeforeEach
-  void open() throws Exception {
-    String script = Files.readString(LANTERN);
-    Fx.run(
-        () -> {
-          desk = new Desk(workshop::ask, Platform::runLater);
-          room = new Room(desk, aside, Platform::runLater);
-          stage = new Stage();
-          stage.setScene(new Scene(room, 980, 760));
-          stage.setX(0);
-          stage.setY(0);
-          stage.show();
-          robot = new Robot();
-          desk.lay(LANTERN, Work.of(script));
-        });
-    Fx.until("the lantern lies on the table", () -> desk.design().get() != null);
-    Fx.pulse();
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    Fx.run(() -> stage.close());
-    aside.shutdown();
-  }
-
-  private Design design() throws Exception {
-    return Fx.get(() -> desk.design().get());
-  }
-
-  private void click(Node in, Point2D place) throws Exception {
-    Fx.run(
-        () -> {
-          Point2D on = in.localToScreen(place);
-          robot.mouseMove(on.getX(), on.getY());
-        });
-    Fx.pulse();
-    Fx.run(() -> robot.mouseClick(MouseButton.PRIMARY));
-    Fx.pulse();
-  }
-
-  private void type(String text) throws Exception {
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      KeyCode code =
-          c == '\n' ? KeyCode.ENTER : KeyCode.getKeyCode(String.valueOf(Character.toUpperCase(c)));
-      Fx.run(() -> robot.keyType(code));
-    }
-    Fx.pulse();
-  }
-
+class RoomTest extends InRoom {
   /** A key more in the number of a dial, and the net grows; a key too many, and it stays. */
   @Test
   void typingChangesTheNetAndABrokenScriptLeavesIt() throws Exception {
@@ -234,15 +144,6 @@ class RoomTest {
     assertThat(Fx.get(() -> desk.selection().get())).isInstanceOf(Selection.OfScore.class);
   }
 
-  private static int panel(Net net, PanelRole role) {
-    for (int p = 0; p < net.panels().size(); p++) {
-      if (net.panels().get(p).role() == role) {
-        return p;
-      }
-    }
-    throw new AssertionError(role);
-  }
-
   /** The two ends of a side snap to its corners, and what lies between is its length. */
   @Test
   void measuresFromCornerToCorner() throws Exception {
@@ -254,76 +155,6 @@ class RoomTest {
       click(room.table(), Fx.get(() -> room.table().onScreen(end)).add(0.5, 0.5));
     }
     assertThat(Fx.get(() -> room.table().measured())).isCloseTo(side.length(), within(1e-9));
-  }
-
-  /** What was under the mirror line's left lies at its right; a click still finds it. */
-  @Test
-  void turnedOverItIsMirroredAndStillFound() throws Exception {
-    Net net = design().net();
-    int facet = panel(net, PanelRole.FACET);
-    Vec2 place = net.panels().get(facet).outline().centroid();
-    Point2D before = Fx.get(() -> room.table().onScreen(place));
-    Fx.run(() -> room.strip().inside().set(true));
-    Point2D after = Fx.get(() -> room.table().onScreen(place));
-    assertThat(after.getX()).isNotCloseTo(before.getX(), within(5.0));
-    click(room.table(), after);
-    assertThat(Fx.get(() -> desk.selection().get().hasPanel(facet))).isTrue();
-  }
-
-  @Test
-  void theLensOpensTurnsAndSelects() throws Exception {
-    long paints = Fx.get(() -> room.lens().paints());
-    Fx.run(() -> room.lens().made().set(0.4));
-    Fx.until("it is painted half open", () -> room.lens().paints() > paints);
-    Fx.run(() -> room.lens().made().set(1));
-    Fx.pulse();
-    Fx.until("it is at rest", () -> room.lens().isAtRest());
-    WritableImage before = Fx.get(() -> room.lens().snapshot(null, null));
-    Fx.run(
-        () -> {
-          room.lens().requestFocus();
-          robot.keyType(KeyCode.LEFT);
-        });
-    Fx.pulse();
-    WritableImage after = Fx.get(() -> room.lens().snapshot(null, null));
-    assertThat(differs(before, after)).isTrue();
-    click(
-        room.lens(),
-        Fx.get(() -> new Point2D(room.lens().getWidth() / 2, room.lens().getHeight() / 2)));
-    assertThat(Fx.get(() -> desk.selection().get())).isInstanceOf(Selection.OfPanel.class);
-  }
-
-  /** Made at its right end and flat at its left; keys go the same way. */
-  @Test
-  void theLargeLensIsFoldedAlongItsLowerEdge() throws Exception {
-    Fx.run(() -> room.corner().swapped().set(true));
-    Fx.pulse();
-    double low = Fx.get(() -> room.lens().getHeight()) - 31;
-    click(room.lens(), new Point2D(61, low));
-    assertThat(Fx.get(() -> room.lens().made().get())).isLessThan(0.02);
-    Fx.run(() -> robot.keyType(KeyCode.PAGE_UP));
-    Fx.pulse();
-    assertThat(Fx.get(() -> room.lens().made().get())).isBetween(0.05, 0.07);
-    Fx.run(() -> robot.mousePress(MouseButton.PRIMARY));
-    for (int i = 0; i < 8; i++) {
-      Fx.run(() -> robot.mouseMove(robot.getMouseX() + 60, robot.getMouseY()));
-      Fx.pulse();
-    }
-    Fx.run(() -> robot.mouseRelease(MouseButton.PRIMARY));
-    assertThat(Fx.get(() -> room.lens().made().get())).isEqualTo(1);
-    assertThat(Fx.get(() -> desk.selection().get())).isEqualTo(Selection.nothing());
-    Fx.until("it is at rest", () -> room.lens().isAtRest());
-  }
-
-  private static boolean differs(WritableImage one, WritableImage other) {
-    for (int x = 0; x < one.getWidth(); x += 3) {
-      for (int y = 0; y < one.getHeight(); y += 3) {
-        if (one.getPixelReader().getArgb(x, y) != other.getPixelReader().getArgb(x, y)) {
-          return true;
-        }
-      }
-    }
-    return false;
   }
 
   /** A script that nothing can stop costs a worker process, not the window. */

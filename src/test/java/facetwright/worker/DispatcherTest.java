@@ -4,12 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.adjust.propose.Question;
 import facetwright.measure.Ruler;
-import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.PriorityQueue;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -21,156 +18,8 @@ import org.junit.jupiter.api.Test;
  * are asked: nothing here waits.
  */
 class DispatcherTest {
-  private static final Reply DONE = new Reply.Done(TrialWorker.card("card"));
-
-  /** A world in which time goes on when it is told to. */
-  private static final class Trial implements Staff.World {
-    private final PriorityQueue<Due> due =
-        new PriorityQueue<>(Comparator.comparingLong(Due::at).thenComparingLong(Due::order));
-    private final Dispatcher dispatcher = new Dispatcher(Settings.USUAL, this);
-    private final List<Fake> workers = new ArrayList<>();
-    private long now;
-    private long order;
-    private int ticks;
-    private long startTicks = 2000;
-    private Job last;
-
-    /** So many want the processor. */
-    private int load = 1;
-
-    /** What a worker does that is asked for this file name. */
-    private static final String DEAF = "deaf.js";
-
-    private static final String LASTING = "lasting.js";
-
-    private record Due(long at, long order, Runnable work) {}
-
-    /** A worker that needs some ticks for each ask, or goes on until it is told to stop. */
-    private final class Fake implements Staff.Worker {
-      private boolean alive = true;
-      private boolean ready;
-      private boolean killed;
-      private long asked;
-      private int begun;
-
-      private Fake() {
-        in(
-            startTicks,
-            () -> {
-              if (alive) {
-                ready = true;
-                dispatcher.heard(this, new Message.Ready());
-              }
-            });
-      }
-
-      @Override
-      public void send(Message message) {
-        switch (message) {
-          case Message.Ask(long id, Request request) -> {
-            assertThat(ready).as("asked only when it is ready").isTrue();
-            assertThat(asked).as("one ask at a time").isZero();
-            asked = id;
-            begun++;
-            if (!request.fileName().equals(DEAF) && !request.fileName().equals(LASTING)) {
-              in(ticks, () -> answer(id, DONE));
-            }
-          }
-          case Message.Cancel(long id) -> {
-            // A deaf one goes on.
-            in(400, () -> answer(stoppable ? id : -1, new Reply.Stopped()));
-          }
-          case Message.Ready _, Message.Tried _, Message.Answer _ -> throw new AssertionError();
-        }
-      }
-
-      private void answer(long id, Reply reply) {
-        if (alive && asked == id) {
-          asked = 0;
-          dispatcher.heard(this, new Message.Answer(id, reply, false));
-        }
-      }
-
-      @Override
-      public void kill() {
-        killed = true;
-        end();
-      }
-
-      private boolean isBusy() {
-        return alive && (!ready || asked != 0);
-      }
-
-      private void end() {
-        if (alive) {
-          alive = false;
-          in(0, () -> dispatcher.gone(this));
-        }
-      }
-
-      @Override
-      public boolean isAlive() {
-        return alive;
-      }
-
-      @Override
-      public Duration spent() {
-        return Duration.ofMillis(now / load);
-      }
-    }
-
-    private boolean stoppable = true;
-
-    @Override
-    public Staff.Worker launch() {
-      Fake worker = new Fake();
-      workers.add(worker);
-      return worker;
-    }
-
-    @Override
-    public Runnable after(Duration time, Runnable work) {
-      return in(time.toMillis(), work);
-    }
-
-    private Runnable in(long millis, Runnable work) {
-      Due event = new Due(now + millis, order++, work);
-      due.add(event);
-      return () -> due.remove(event);
-    }
-
-    /** Lets so many milliseconds of its own time go by. */
-    void pass(long millis) {
-      long end = now + millis;
-      while (!due.isEmpty() && due.peek().at() <= end) {
-        Due event = due.poll();
-        now = event.at();
-        event.work().run();
-        assertThat(last == null || last.reply().isDone() || workers.stream().anyMatch(Fake::isBusy))
-            .as("somebody works or starts while an ask waits")
-            .isTrue();
-      }
-      now = end;
-    }
-
-    Job ask(String fileName) {
-      return accept(new Request(fileName, "", Map.of()));
-    }
-
-    Job accept(Request request) {
-      Job job = new Job(request, _ -> {});
-      last = job;
-      dispatcher.accept(job);
-      return job;
-    }
-
-    long killed() {
-      return workers.stream().filter(w -> w.killed).count();
-    }
-  }
-
   private static boolean isDone(Job job) {
-    return job.reply().isDone() && job.reply().join().equals(DONE);
+    return job.reply().isDone() && job.reply().join().equals(TrialStaff.DONE);
   }
 
   private static boolean isStopped(Job job) {
@@ -189,7 +38,7 @@ class DispatcherTest {
       @ForAll @IntRange(min = 1, max = 300) int asks,
       @ForAll @IntRange(min = 0, max = 400) int between) {
     Random random = new Random(seed);
-    Trial trial = new Trial();
+    TrialStaff trial = new TrialStaff();
     trial.load = 1 + random.nextInt(20);
     trial.ticks = ticks * trial.load;
     trial.startTicks = random.nextInt(8000);
@@ -202,7 +51,7 @@ class DispatcherTest {
           job.reply()
               .thenAccept(
                   reply -> {
-                    if (reply.equals(DONE)) {
+                    if (reply.equals(TrialStaff.DONE)) {
                       answered.add(number);
                     }
                   });
@@ -225,7 +74,7 @@ class DispatcherTest {
   /** Fifty turns a second for five seconds, each design a fifth of a second: five nets a second. */
   @Test
   void aDragIsFollowedAtTheRateDesignsCanBeMade() {
-    Trial trial = new Trial();
+    TrialStaff trial = new TrialStaff();
     trial.ticks = 200;
     trial.ask("design.js");
     trial.pass(5000);
@@ -244,7 +93,7 @@ class DispatcherTest {
   /** As on a machine that is busy with other things: all takes twenty times as long. */
   @Test
   void aSlowDesignIsFollowedToo() {
-    Trial trial = new Trial();
+    TrialStaff trial = new TrialStaff();
     trial.load = 20;
     trial.ticks = 300 * trial.load;
     trial.startTicks = 30_000;
@@ -261,11 +110,11 @@ class DispatcherTest {
 
   @Test
   void whatTakesFarLongerThanUsualIsStoppedForANewerAskButKeepsItsWorker() {
-    Trial trial = new Trial();
+    TrialStaff trial = new TrialStaff();
     trial.ticks = 100;
     trial.ask("design.js");
     trial.pass(5000);
-    Job lasting = trial.ask(Trial.LASTING);
+    Job lasting = trial.ask(TrialStaff.LASTING);
     trial.pass(30_000);
     assertThat(lasting.reply()).as("nobody else waits").isNotDone();
     Job newer = trial.ask("design.js");
@@ -278,12 +127,12 @@ class DispatcherTest {
 
   @Test
   void aWorkerThatDoesNotEvenStopIsEndedAndTheSpareAnswers() {
-    Trial trial = new Trial();
+    TrialStaff trial = new TrialStaff();
     trial.ticks = 100;
     trial.ask("design.js");
     trial.pass(5000);
     trial.stoppable = false;
-    Job deaf = trial.ask(Trial.DEAF);
+    Job deaf = trial.ask(TrialStaff.DEAF);
     Job newer = trial.ask("design.js");
     long patience = Settings.USUAL.overtaken().plus(Settings.USUAL.patience()).toMillis();
     trial.pass(patience - 1);
@@ -298,7 +147,7 @@ class DispatcherTest {
 
   @Test
   void aQuestionMakesRoomAtOnce() {
-    Trial trial = new Trial();
+    TrialStaff trial = new TrialStaff();
     trial.ticks = 1000;
     Request design = new Request("design.js", "", Map.of());
     trial.accept(design);
@@ -315,13 +164,13 @@ class DispatcherTest {
   @Property(tries = 200, seed = "20261130")
   void aDeathIsToldAtOnceAndTheNextAskIsAnswered(
       @ForAll @IntRange(min = 0, max = 9000) int moment, @ForAll @IntRange(max = 1) int which) {
-    Trial trial = new Trial();
+    TrialStaff trial = new TrialStaff();
     trial.ticks = 1500;
     Job job = trial.ask("design.js");
     trial.pass(moment);
     boolean wasUnderWay = !job.reply().isDone();
     if (which < trial.workers.size()) {
-      Trial.Fake victim = trial.workers.get(which);
+      TrialStaff.Fake victim = trial.workers.get(which);
       victim.end();
       trial.pass(0);
       if (wasUnderWay && which == 0) {
@@ -334,12 +183,12 @@ class DispatcherTest {
     trial.pass(spareIsReady && !wasUnderWay ? 1500 : 8000);
     assertThat(isDone(newer)).isTrue();
     trial.pass(10_000);
-    assertThat(trial.workers.stream().filter(Trial.Fake::isAlive)).hasSize(2);
+    assertThat(trial.workers.stream().filter(TrialStaff.Fake::isAlive)).hasSize(2);
   }
 
   @Test
   void aWorkerThatCannotStartIsToldAndTriedAgainAtTheNextAsk() {
-    Trial trial = new Trial();
+    TrialStaff trial = new TrialStaff();
     Job first = trial.ask("design.js");
     trial.workers.getFirst().end();
     trial.pass(0);
@@ -353,7 +202,7 @@ class DispatcherTest {
 
   @Test
   void aClosedOneEndsAllAndStopsAllAsks() {
-    Trial trial = new Trial();
+    TrialStaff trial = new TrialStaff();
     trial.ticks = 1000;
     trial.ask("design.js");
     trial.pass(9000);
@@ -363,6 +212,6 @@ class DispatcherTest {
     Job late = trial.ask("design.js");
     trial.pass(100_000);
     assertThat(List.of(underWay, waiting, late)).allMatch(DispatcherTest::isStopped);
-    assertThat(trial.workers).hasSize(2).noneMatch(Trial.Fake::isAlive);
+    assertThat(trial.workers).hasSize(2).noneMatch(TrialStaff.Fake::isAlive);
   }
 }

@@ -26,7 +26,16 @@ public record Measure(double mm, Ruler.Reading reading) {
 
   /** As the ruler reads it, "28 mm"; off its marks the nearest one, "about 28.5 mm". */
   public String text() {
-    return isOnRuler() ? reading.text() : "about " + reading.text();
+    return about() + reading.text();
+  }
+
+  /** The same without its unit: "28", "about 28.5". */
+  String number() {
+    return about() + reading.number();
+  }
+
+  private String about() {
+    return isOnRuler() ? "" : "about ";
   }
 
   /**

@@ -148,10 +148,8 @@ public final class StepText {
 
   /** "28, 56 and 84 mm (lines A to C)". */
   private static String ruled(List<Step.Ruled> lines) {
-    List<String> measures = new ArrayList<>(lines.stream().map(l -> l.measure().text()).toList());
-    for (int i = 0; i + 1 < measures.size(); i++) {
-      measures.set(i, measures.get(i).replaceAll(" (mm|cm|in)$", ""));
-    }
+    List<String> measures = new ArrayList<>(lines.stream().map(l -> l.measure().number()).toList());
+    measures.set(measures.size() - 1, lines.getLast().measure().text());
     String labels = lines.stream().map(Step.Ruled::label).collect(Collectors.joining(", "));
     return listed(measures) + (lines.size() == 1 ? " (line " : " (lines ") + labels + ")";
   }

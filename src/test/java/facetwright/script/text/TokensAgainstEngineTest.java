@@ -84,95 +84,8 @@ class TokensAgainstEngineTest {
     assertThat(isRead(spaced(script))).as("%s\nspaced: %s", script, spaced(script)).isTrue();
   }
 
-  static final List<String> HARD =
-      List.of(
-          // 12.9.5: what a slash begins hangs on what may follow.
-          "a = b / c / d",
-          "a = b\n/ c /g",
-          "a = /b/g.test(c) / 2",
-          "a = [/[/]/, /[/\\]]/, /]/]",
-          "if (a) /b'/.test(c)",
-          "while (a) /b'/.test(c)",
-          "for (const a of /b'/[Symbol.split](c)) /b'/.test(a)",
-          "for (;/'/.test(a);) /'/.test(a)",
-          "(a) / b / 2",
-          "f(a) / b / 2",
-          "a[0] / b / 2",
-          "a++ / 2",
-          "a\n++/'/.lastIndex",
-          "this / 2 / a; null / 2 / a; true / 2",
-          "typeof /'/; void /'/; a = () => /'/; a = b ? /'/ : /'/",
-          "function f() {} /'/.test(a)",
-          "(function () {}) / 2 / a",
-          "a = function () {} / 2 / b",
-          "a = class {} / 2 / b",
-          "class A {} /'/.test(a)",
-          "class A { b() {} 'c'() {} static { } d = {} / 2 / 3; #e = /'/; static f = /'/ }",
-          "class A extends f({}) { g() { return {} / 2 / 3 } } /'/",
-          "a = {} / 2 / b",
-          "a = { b: {} / 2 / c, d() { if (e) {} /'/ }, get f() { return /'/ }, [g]: /'/ }",
-          "{} /'/.test(a)",
-          "{ a: { b } /'/.test(c) }",
-          "switch (a) { case /'/: { } /'/; default: { } /'/ }",
-          "switch (a) {} /'/",
-          "a: for (;;) { break a\n/'/ }",
-          "do /'/; while (a) /'/",
-          "do { } while (a)\n/'/",
-          "try { } /*'*/ catch { } /*'*/ finally { } /'/",
-          "try { } catch (e) { } /'/",
-          "if (a) { } else { } /'/",
-          "if (a) b; else /'/",
-          "a = () => { }\n/'/",
-          "a = async () => { }\n/'/",
-          "async function f() { for await (const a of b) /'/ } /'/",
-          "a = async function () { } / 2 / b",
-          "function* f() { yield /'/; yield* /'/ } /'/",
-          "async function f() { await /'/ }",
-          "a = b ? {} / 2 / c : { d: 1 } / 2 / e",
-          "a\n{ b }\n/'/",
-          "a = b + {} / 2 / c",
-          "f(function () { return /'/ }, { a: /'/ } / 2 / 3)",
-          "f({ if: 1, class: { a: 1 } / 2 / 3, function: {} / 2 / 3 })",
-          "a.if / 2 / b; a.return / 2 / b; a?.class / 2 / b",
-          "function f() { return\n{ a: { } /'/ } }",
-          "/* a */ /'/ /* b */; a = /* ' */ /'/",
-          "a /* b */ / 2 / c",
-          "a = {\n}\n/ 2 / b",
-          "let { a = {} / 2 / 3 } = b; let [c = /'/] = d",
-          "var of; of / 2 / 3",
-          "a = b <!-- c ' \n + 1",
-          "a = 1\n--> b '\n/ 2",
-          // 12.9.6
-          "`a${b}c${{ d: 1 }.d}e`",
-          "`a${`b${c}'d`}'e`",
-          "`${/}/}` / 2 / `${(() => { return /'/ })()}`",
-          "`a\\`b\\${c` / 2 / d",
-          "`a$$${b}$`",
-          "f`a${b / 2 / c}'`",
-          "`a\nb'${c}\n'`",
-          // 12.9.3
-          "[1, 1., .1, 1.1, 1e3, 1.e3, .1e-3, 1E+3, 0, 0., 0.5, 1_000, 1_0.0_1e1_0]",
-          "[0x1F, 0XaB, 0b101, 0B1, 0o17, 0O7, 0x1_F, 1n, 0x1Fn, 0n]",
-          "1..at; 1.0.at; 1e3.at; 1 .at; 0x1.at",
-          "a?.5:1; a?.b; a?.[0]",
-          "a-1; a- -1; a+ +1; a-+1; 1-1",
-          // 12.9.4
-          "'a\\'b' + \"c\\\"d\" + 'e\\\nf' + 'g\\\r\nh' + '\\x41\\u0041\\u{41}\\0'",
-          "'a\u2028b' + 1",
-          // 12.7
-          "const $a_1 = 1, été = 2, \u03c0 = 3, \\u0061b = 4, c\\u{64} = 5",
-          "class A { #a = 1; b() { return #a in this && this.#a / 2 / 3 } }",
-          "const a\u200d = 1, \ud835\udc9c = 2",
-          // 12.8
-          "a ??= b ?? c; a ||= b; a &&= b; a **= 2 ** 3; a >>>= 1 >>> 2; a <<= 1; a >>= 1",
-          "a => b; (...a) => [...a]; a === b !== c; a <= b >= c; !~a; a ^= b ^ c; a |= b | c",
-          // 12.2 to 12.5
-          "#! hash ' \na",
-          "\ufeffa\u00a0=\u2003b\u2028c\u2029d // ' \u2028e",
-          "a // '\rb");
-
   static List<String> hard() {
-    return HARD;
+    return HardScripts.ALL;
   }
 
   @ParameterizedTest
@@ -215,71 +128,7 @@ class TokensAgainstEngineTest {
 
   @Provide
   Arbitrary<String> soup() {
-    Arbitrary<String> piece =
-        Arbitraries.of(
-            "a",
-            "b.c",
-            "f(",
-            "(",
-            ")",
-            "[",
-            "]",
-            "{",
-            "}",
-            "{ a: ",
-            "/",
-            "/'/",
-            "/[/]/g",
-            "'",
-            "'t'",
-            "`",
-            "${",
-            "`t`",
-            "1",
-            "1.",
-            ".5e1",
-            "0x1F",
-            "+",
-            "++",
-            "-",
-            "=",
-            "=>",
-            "?",
-            ":",
-            "?.",
-            "...",
-            ",",
-            ";",
-            "\n",
-            "//'\n",
-            "/*'*/",
-            "if (",
-            "else ",
-            "for (",
-            " of ",
-            "const a = ",
-            "function f() {",
-            "function () {",
-            "class {",
-            "class A {",
-            "return ",
-            "async ",
-            "() => {",
-            "case a: ",
-            "switch (a) {",
-            "try {",
-            "catch {",
-            "do ",
-            "while (",
-            "typeof ",
-            "this",
-            "null",
-            "=== ",
-            "!",
-            "\\",
-            "static ",
-            "yield ",
-            "as");
+    Arbitrary<String> piece = Arbitraries.of(HardScripts.PIECES);
     return piece.list().ofMaxSize(9).map(l -> String.join("", l));
   }
 
@@ -300,7 +149,7 @@ class TokensAgainstEngineTest {
   @Provide
   Arbitrary<String> programs() {
     List<String> plain =
-        HARD.stream()
+        HardScripts.ALL.stream()
             .filter(s -> !s.startsWith("#!"))
             .filter(TokensAgainstEngineTest::isRead)
             .toList();
