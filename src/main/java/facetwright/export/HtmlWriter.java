@@ -16,6 +16,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
+import java.util.Objects;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -153,7 +154,7 @@ final class HtmlWriter implements Exporter {
         open("figure");
         picture(picture, PICTURE, TALL);
         open("figcaption");
-        element("b", step + ".");
+        element("b", step++ + ".");
         List<String> lines = picture.words().lines().toList();
         for (int i = 0; i < lines.size(); i++) {
           if (i > 0) {
@@ -162,7 +163,6 @@ final class HtmlWriter implements Exporter {
           xml.writeCharacters(" " + words(lines.get(i)));
         }
         close();
-        step++;
         close();
         close();
       }
@@ -241,8 +241,7 @@ final class HtmlWriter implements Exporter {
     /** Words print on the printer's page, each template on a page of its own size. */
     private String sheetSizes() {
       SheetSize printed = job.order().page();
-      StringBuilder css = new StringBuilder();
-      css.append("@page { size: ").append(mm(printed.width())).append(' ');
+      StringBuilder css = new StringBuilder("@page { size: " + mm(printed.width()) + " ");
       css.append(mm(printed.height())).append("; margin: 15mm; }\n");
       for (int i = 0; i < content.templates().size(); i++) {
         Drawing page = content.templates().get(i);
@@ -292,9 +291,7 @@ final class HtmlWriter implements Exporter {
 
   private static String resource(String name) {
     try (InputStream in = HtmlWriter.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IllegalStateException(name + " is missing from the program");
-      }
+      Objects.requireNonNull(in, () -> name + " is missing from the program");
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -288,9 +288,7 @@ final class Browser implements AutoCloseable {
     List<ProcessHandle> all = new ArrayList<>(process.descendants().toList());
     all.add(process.toHandle());
     all.forEach(ProcessHandle::destroyForcibly);
-    for (ProcessHandle one : all) {
-      await(one.onExit(), "its end");
-    }
+    all.forEach(one -> await(one.onExit(), "its end"));
     client.close();
     try (Stream<Path> files = Files.walk(profile)) {
       for (Path file : files.sorted((a, b) -> b.compareTo(a)).toList()) {
