@@ -4,7 +4,6 @@ import facetwright.draw.Drawing;
 import facetwright.draw.Lettering;
 import facetwright.draw.Mark;
 import facetwright.draw.picture.Turnable;
-import facetwright.measure.Unbroken;
 import facetwright.net.sheet.SheetSize;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
@@ -120,7 +119,7 @@ final class HtmlWriter implements Exporter {
 
     private void section(Section section) throws XMLStreamException {
       open("section");
-      element("h2", words(section.heading()));
+      element("h2", Xml.words(section.heading()));
       switch (section) {
         case Section.Facts facts -> list("ul", facts.lines());
         case Section.Ordered ordered -> {
@@ -130,13 +129,13 @@ final class HtmlWriter implements Exporter {
             close();
           }
           if (!ordered.pictures().isEmpty()) {
-            element("p", words(ordered.pictures().getFirst().words()));
+            element("p", Xml.words(ordered.pictures().getFirst().words()));
           }
           list("ol", ordered.lines());
         }
         case Section.Steps steps -> {
           for (String note : steps.notes()) {
-            element("p", words(note));
+            element("p", Xml.words(note));
           }
           figures("chart", steps.pictures());
         }
@@ -160,7 +159,7 @@ final class HtmlWriter implements Exporter {
           if (i > 0) {
             xml.writeEmptyElement("br");
           }
-          xml.writeCharacters(" " + words(lines.get(i)));
+          xml.writeCharacters(" " + Xml.words(lines.get(i)));
         }
         close();
         close();
@@ -177,7 +176,7 @@ final class HtmlWriter implements Exporter {
     private void list(String kind, List<String> lines) throws XMLStreamException {
       open(kind, kind.equals("ol") ? new String[] {"start", String.valueOf(number)} : NONE);
       for (String line : lines) {
-        element("li", words(line));
+        element("li", Xml.words(line));
       }
       close();
     }
@@ -276,10 +275,6 @@ final class HtmlWriter implements Exporter {
       for (int i = 0; i < attributes.length; i += 2) {
         xml.writeAttribute(attributes[i], attributes[i + 1]);
       }
-    }
-
-    private static String words(String text) {
-      return Unbroken.measures(Xml.clean(text));
     }
 
     private void element(String name, String text) throws XMLStreamException {

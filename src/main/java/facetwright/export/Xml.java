@@ -1,5 +1,7 @@
 package facetwright.export;
 
+import facetwright.measure.Unbroken;
+
 /** Text that a marked-up file may hold. */
 final class Xml {
   private Xml() {}
@@ -17,5 +19,10 @@ final class Xml {
                     || c >= 0x10000)
         .forEach(out::appendCodePoint);
     return out.toString();
+  }
+
+  /** The same, its measures in one piece where lines end. */
+  static String words(String text) {
+    return Unbroken.measures(clean(text));
   }
 }

@@ -142,8 +142,7 @@ class DialKindsTest {
     Map<String, String> set =
         Map.of("turn", "20", "top", "left open", "lit", "on", "side", "1 1/2", "sides", "8");
     WhatIf what = WhatIf.of("drum.js", SCRIPT, set, Budget.USUAL);
-    String written =
-        WholeScript.of(what, Map.of(), Ruler.SIXTEENTHS, List.of()).text();
+    String written = WholeScript.of(what, Map.of(), Ruler.SIXTEENTHS, List.of()).text();
     assertThat(written)
         .contains("dial(\"turn\", 20,")
         .contains("dial(\"top\", \"left open\",")

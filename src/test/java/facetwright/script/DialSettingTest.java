@@ -43,8 +43,7 @@ class DialSettingTest {
   @Test
   void leavesOutWhatCannotBeRead() {
     assertThat(
-            DialSetting.read(
-                "/* setting: = wall 3\n * setting: Odd = wall\n * setting: none\n */"))
+            DialSetting.read("/* setting: = wall 3\n * setting: Odd = wall\n * setting: none\n */"))
         .isEmpty();
     assertThat(DialSetting.read("// setting: Tall = wall 3\n")).isEmpty();
     assertThat(DialSetting.read("")).isEmpty();
