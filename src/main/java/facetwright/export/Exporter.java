@@ -32,6 +32,11 @@ public interface Exporter {
     return "";
   }
 
+  /** Whether it is a picture, as wide as the order says. */
+  default boolean isPicture() {
+    return false;
+  }
+
   /** Whether it is made without being asked for by name, where it adds something. */
   default boolean isUsual() {
     return true;

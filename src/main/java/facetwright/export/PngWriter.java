@@ -78,6 +78,11 @@ final class PngWriter implements Exporter {
   }
 
   @Override
+  public boolean isPicture() {
+    return true;
+  }
+
+  @Override
   public byte[] write(Job job) {
     return pictures.apply(this, job).getFirst();
   }

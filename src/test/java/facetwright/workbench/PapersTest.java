@@ -22,6 +22,8 @@ import org.junit.jupiter.api.io.TempDir;
 class PapersTest {
   private static final Path LANTERN = Path.of("library", "harbour-lantern.js");
 
+  private static final String PIXELS = "Pixels of a picture";
+
   @TempDir private Path folder;
   private Visit visit;
 
@@ -49,21 +51,46 @@ class PapersTest {
   }
 
   private void pieces(String typed) throws Exception {
+    type("Pieces to make", typed);
+  }
+
+  private void type(String where, String typed) throws Exception {
     Fx.run(
         () -> {
-          TextField field =
-              (TextField)
-                  visit.house.papers().lookupAll(".text-field").stream()
-                      .filter(n -> "Pieces to make".equals(n.getAccessibleText()))
-                      .findFirst()
-                      .orElseThrow();
+          TextField field = field(where);
           field.setText(typed);
           field.fireEvent(new ActionEvent());
         });
   }
 
+  private TextField field(String name) {
+    return (TextField)
+        visit.house.papers().lookupAll(".text-field").stream()
+            .filter(n -> name.equals(n.getAccessibleText()))
+            .findFirst()
+            .orElseThrow();
+  }
+
+  /** How wide a picture is is asked where one is chosen, and is kept in its range. */
+  @Test
+  void picturesAreAsWideAsIsTyped() throws Exception {
+    choose("Template");
+    assertThat(Fx.get(() -> field(PIXELS).getParent().isVisible())).isFalse();
+    choose("Picture of the net");
+    assertThat(Fx.get(() -> field(PIXELS).getParent().isVisible())).isTrue();
+    type(PIXELS, "5");
+    assertThat(Fx.get(() -> field(PIXELS).getText())).isEqualTo("100");
+    type(PIXELS, "99999");
+    assertThat(Fx.get(() -> field(PIXELS).getText())).isEqualTo("10000");
+    type(PIXELS, "wide");
+    assertThat(Fx.get(() -> field(PIXELS).getText())).isEqualTo("10000");
+  }
+
   private void choose(String name) throws Exception {
-    Fx.until(name + " is listed", () -> says(name));
+    Fx.until(
+        name + " is listed",
+        () ->
+            list().getItems().stream().anyMatch(p -> p.toString().contains("name=" + name + ",")));
     Fx.run(
         () -> {
           for (int i = 0; i < list().getItems().size(); i++) {

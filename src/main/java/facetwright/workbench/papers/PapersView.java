@@ -206,6 +206,7 @@ public final class PapersView extends BorderPane {
 
   private void choose() {
     at = 0;
+    order.show(list.getSelectionModel().getSelectedItem());
     draw();
   }
 

@@ -27,6 +27,7 @@ final class PrintOrder extends HBox {
   private final Map<String, Ruler> rulers = new LinkedHashMap<>();
   private final CountField pieces;
   private final CountField pixels;
+  private final HBox ofPicture;
 
   /**
    * @param changed told when another order is given
@@ -81,7 +82,11 @@ final class PrintOrder extends HBox {
     ruler.valueProperty().addListener((_, _, _) -> changed.run());
     Label wide = new Label("Pixels");
     wide.setLabelFor(pixels);
-    getChildren().addAll(many, pieces, page, ruler, wide, pixels);
+    ofPicture = new HBox(8, wide, pixels);
+    ofPicture.setAlignment(Pos.CENTER_LEFT);
+    ofPicture.managedProperty().bind(ofPicture.visibleProperty());
+    show(null);
+    getChildren().addAll(many, pieces, page, ruler, ofPicture);
   }
 
   /** The order, for a design in this unit. */
@@ -90,6 +95,11 @@ final class PrintOrder extends HBox {
     Order usual = Order.usual(unit).of(pieces.count()).wide(pixels.count());
     return (name.equals(USUAL) ? usual : usual.on(SheetSizes.named(name)))
         .by(rulers.getOrDefault(ruler.getValue(), usual.ruler()));
+  }
+
+  /** Shows what is asked of the paper that is chosen; null where none is. */
+  void show(Paper chosen) {
+    ofPicture.setVisible(chosen != null && chosen.exporter().isPicture());
   }
 
   /** Has measures told for this ruler. */
