@@ -78,6 +78,11 @@ final class Trials {
     return unlessRefused(() -> Facetwright.evaluate(fileName, text, Map.of(), budget));
   }
 
+  /** The whole design with dials set as they are typed. */
+  Optional<Design> set(Map<String, String> typed) throws ScriptException {
+    return unlessRefused(() -> Facetwright.evaluate(fileName, source, typed, budget));
+  }
+
   /**
    * What was made with dials turned; made now, from settings as they are typed, where it wasn't.
    */

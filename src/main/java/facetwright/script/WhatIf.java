@@ -229,6 +229,17 @@ public final class WhatIf {
     return trials.whole(text);
   }
 
+  /**
+   * The whole design with dials set as a person types them, just as it is made where they are
+   * taken.
+   *
+   * @return empty where there is no such design
+   * @throws ScriptException when the script has to be given up, as in {@link Facetwright#evaluate}
+   */
+  public Optional<Design> set(Map<String, String> typed) throws ScriptException {
+    return trials.set(typed);
+  }
+
   private Measured now() {
     return Measuring.of(made, trials.packing());
   }

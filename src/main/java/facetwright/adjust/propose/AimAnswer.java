@@ -3,21 +3,22 @@ package facetwright.adjust.propose;
 import facetwright.adjust.Remark;
 import facetwright.adjust.write.WholeScript;
 import facetwright.aim.Goal;
+import facetwright.aim.Grid;
+import facetwright.aim.Measure;
 import facetwright.aim.Outcome;
 import facetwright.aim.OutcomeText;
-import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.ScriptException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** What an aim came to, as a proposal. */
 final class AimAnswer {
   private AimAnswer() {}
 
   static Proposal to(WhatIf what, Question.Aim asked) throws ScriptException {
-    Unit unit = what.design().unit();
     Outcome outcome = what.aim(asked.goals(), asked.turn(), asked.grid());
     List<Remark> remarks = new ArrayList<>();
     OutcomeText.goals(outcome).stream().map(Remark::of).forEach(remarks::add);
@@ -37,14 +38,36 @@ final class AimAnswer {
                 "The script has its papers made for " + own + "; Fit to a sheet changes that, too.")
         .map(Remark::of)
         .forEach(remarks::add);
-    Suggestions ways = new Suggestions(what);
-    if (!outcome.settings().isEmpty()) {
-      ways.turn(what.settings(outcome));
-      ways.writeAll(
-          "Write it into the script",
-          WholeScript.of(what, outcome.values(), asked.grid().written(unit), List.of()));
+    if (asked.goals().stream().anyMatch(AimAnswer::isToClose)) {
+      return Closing.of(what, asked, outcome, remarks);
     }
+    Suggestions ways = ways(what, outcome.values(), what.settings(outcome), asked.grid());
     remarks.addAll(ways.remarks());
     return new Proposal(outcome.isMet(), OfOutcome.dials(outcome), remarks, ways.all());
+  }
+
+  private static boolean isToClose(Goal goal) {
+    return goal instanceof Goal.Reach(Measure measure, double wanted)
+        && measure == Measure.GAP
+        && wanted == 0;
+  }
+
+  /**
+   * How turned dials can be taken.
+   *
+   * @param turned where those go that move, in the design's unit
+   * @param settings all that are set then, as a person types them
+   */
+  static Suggestions ways(
+      WhatIf what, Map<String, Double> turned, Map<String, String> settings, Grid grid)
+      throws ScriptException {
+    Suggestions ways = new Suggestions(what);
+    if (!turned.isEmpty()) {
+      ways.turn(settings);
+      ways.writeAll(
+          "Write it into the script",
+          WholeScript.of(what, turned, grid.written(what.design().unit()), List.of()));
+    }
+    return ways;
   }
 }
