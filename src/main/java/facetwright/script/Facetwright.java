@@ -26,10 +26,12 @@ import facetwright.script.sandbox.Sandbox;
 import facetwright.script.sandbox.ScriptException;
 import facetwright.script.sandbox.SiteFinder;
 import facetwright.script.scope.DialUse;
+import facetwright.script.scope.Meant;
 import facetwright.script.text.Name;
 import facetwright.script.text.Names;
 import facetwright.script.text.Reading;
 import facetwright.script.vocabulary.Language;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -208,6 +210,11 @@ public final class Facetwright {
       List<String> names = new ArrayList<>(Language.names());
       Names.of(Reading.of(source)).all().stream().map(Name::word).forEach(names::add);
       return names;
+    }
+
+    @Override
+    public List<String> meant(String unknown, Site site) {
+      return Meant.at(source, site, unknown);
     }
 
     @Override

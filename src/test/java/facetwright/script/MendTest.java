@@ -7,11 +7,17 @@ import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import facetwright.words.Mend;
 import facetwright.words.Site;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** A fault that a change of the text would put right brings that change along. */
 class MendTest {
@@ -101,5 +107,48 @@ class MendTest {
     String head = "design(\"a\");\nconst w = wrap({ columns: 6, width: 20, rows: [20] });\n";
     assertThat(fault(head + call.replace('~', '\n') + ";").site())
         .isEqualTo(new Site(line, column));
+  }
+
+  /** A name whose line was taken out is not misspelt: nothing else is written in its place. */
+  @ParameterizedTest
+  @MethodSource("withoutADial")
+  void aNameWhoseDialIsGoneIsNoSlip(String script) {
+    ScriptException e = fault(script);
+    assertThat(e.mends()).as(e.getMessage()).noneMatch(Mend.Word.class::isInstance);
+    assertThat(e.remedy()).doesNotContain("Did you mean");
+  }
+
+  /** Every design of the library with each of its dials' lines taken out. */
+  static Stream<String> withoutADial() throws IOException {
+    List<String> all = new ArrayList<>();
+    try (var files = Files.list(Path.of("library"))) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".js")).sorted().toList()) {
+        List<String> lines = Files.readAllLines(file);
+        for (int i = 0; i < lines.size(); i++) {
+          if (lines.get(i).startsWith("const ") && lines.get(i).contains(" = dial(")) {
+            List<String> less = new ArrayList<>(lines);
+            less.remove(i);
+            all.add(String.join("\n", less));
+          }
+        }
+      }
+    }
+    assertThat(all).hasSizeGreaterThan(20);
+    return all.stream();
+  }
+
+  /** What is in force at the place may be meant: not what stands in other brackets or below. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          { const tall = 4; } prism({ sides: 6, side: 9, height: tal });
+          prism({ sides: 6, side: 9, height: tal }); const tall = 4;
+          const f = (tall) => tall; prism({ sides: 6, side: 9, height: tal });
+          prism({ sides: 6, side: prims, height: 9 });
+          """)
+  void whatIsNotInForceIsNotMeant(String call) {
+    assertThat(fault("design(\"a\");\n" + call).mends()).isEmpty();
   }
 }

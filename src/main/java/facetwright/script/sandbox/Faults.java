@@ -141,7 +141,8 @@ final class Faults {
     Matcher unknown = NOT_DEFINED.matcher(message);
     Matcher uncallable = NOT_A_FUNCTION.matcher(message);
     if (unknown.find()) {
-      return unknown(unknown.group(1), unknown.group(1) + " is not defined", site, host.names());
+      String name = unknown.group(1);
+      return unknown(name, name + " is not defined", site, host.meant(name, site));
     }
     if (uncallable.find()) {
       return unknown(

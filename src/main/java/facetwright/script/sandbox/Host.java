@@ -1,5 +1,6 @@
 package facetwright.script.sandbox;
 
+import facetwright.words.Site;
 import java.util.List;
 import java.util.Map;
 import org.graalvm.polyglot.Context;
@@ -26,6 +27,13 @@ public interface Host<T> {
 
   /** All names a script may use, globals and members alike, to suggest the one that was meant. */
   List<String> names();
+
+  /**
+   * The names that could stand where one stands that is not defined; none where that is no slip.
+   */
+  default List<String> meant(String unknown, Site site) {
+    return names();
+  }
 
   /** The functions of each kind of thing that a script holds, by what such a thing is called. */
   default Map<String, List<String>> functions() {

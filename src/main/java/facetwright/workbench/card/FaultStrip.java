@@ -7,6 +7,7 @@ import facetwright.workbench.card.text.Repair;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Fault;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Platform;
@@ -14,7 +15,6 @@ import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -50,12 +50,11 @@ final class FaultStrip extends HBox {
     HBox.setHgrow(saying, Priority.ALWAYS);
     apply.setMinWidth(USE_PREF_SIZE);
     apply.setTooltip(
-        new Tooltip(
-            Key.MEND.tip("Change the script so") + "; " + Key.UNDO.text() + " takes it back"));
+        new Tip(Key.MEND.tip("Change the script so") + "; " + Key.UNDO.text() + " takes it back"));
     apply.setOnAction(_ -> apply());
     getChildren().addAll(sign, saying);
     marks.all().addListener((_, _, _) -> show());
-    desk.fault().addListener((_, _, _) -> show());
+    desk.heard().addListener((_, _, _) -> show());
     text.area().heightProperty().addListener((_, _, _) -> keepCaret());
     show();
   }

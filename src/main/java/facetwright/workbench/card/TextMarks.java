@@ -33,8 +33,7 @@ final class TextMarks {
     text.area()
         .plainTextChanges()
         .subscribe(c -> move(c.getPosition(), c.getRemoved().length(), c.getInserted().length()));
-    desk.design().addListener((_, _, _) -> find());
-    desk.fault().addListener((_, _, _) -> find());
+    desk.heard().addListener((_, _, _) -> find());
     find();
   }
 
@@ -74,19 +73,25 @@ final class TextMarks {
     repairs = List.of();
     mends.clear();
     if (fault != null) {
-      repairs = Repairs.of(text.scope().get(), fault.site(), fault.mends());
+      repairs =
+          fault.isOf(text.text())
+              ? Repairs.of(text.scope().get(), fault.site(), fault.mends())
+              : List.of();
       faultAt(fault)
           .map(at -> new Mark(at, 0, "fault", fault.message(), fault.remedy()))
           .ifPresent(found::add);
     }
     Design design = desk.design().get();
     if (design != null && fault == null) {
+      boolean isOfText = desk.made().equals(text.text());
       for (int i = 0; i < design.findings().size(); i++) {
         Finding finding = design.findings().get(i);
         int number = i + 1;
-        Repairs.of(text.scope().get(), finding.site(), finding.mends()).stream()
-            .findFirst()
-            .ifPresent(r -> mends.put(number, r));
+        if (isOfText) {
+          Repairs.of(text.scope().get(), finding.site(), finding.mends()).stream()
+              .findFirst()
+              .ifPresent(r -> mends.put(number, r));
+        }
         text.reading()
             .stretch(finding.site().line(), finding.site().column())
             .ifPresent(at -> found.add(Mark.of(at, number, finding)));

@@ -10,6 +10,8 @@ import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyLongProperty;
+import javafx.beans.property.ReadOnlyLongWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -25,6 +27,8 @@ final class Answers {
   private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
   private final Supplier<String> script;
   private final Runnable reshaped;
+  private final ReadOnlyLongWrapper heard = new ReadOnlyLongWrapper();
+  private String made = "";
   private long asked;
   private long answered;
 
@@ -43,6 +47,16 @@ final class Answers {
     return design.getReadOnlyProperty();
   }
 
+  /** Counts what came, and changes when all of it stands. */
+  ReadOnlyLongProperty heard() {
+    return heard.getReadOnlyProperty();
+  }
+
+  /** The script that the design was made of; empty before there is one. */
+  String made() {
+    return made;
+  }
+
   ReadOnlyObjectProperty<Fault> fault() {
     return fault.getReadOnlyProperty();
   }
@@ -56,6 +70,14 @@ final class Answers {
     answered = asked;
     fault.set(null);
     design.set(null);
+    heard.set(heard.get() + 1);
+  }
+
+  /** Stops what is being worked on; the last good design stays. */
+  void stop() {
+    if (working.get()) {
+      asking.stop();
+    }
   }
 
   void ask(Request request) {
@@ -76,22 +98,35 @@ final class Answers {
       working.set(false);
     }
     switch (reply) {
-      case Reply.Done(Design made) -> {
+      case Reply.Done(Design came) -> {
         answered = number;
         fault.set(null);
         if (design.get() == null
-            || made.net().panels().size() != design.get().net().panels().size()) {
+            || came.net().panels().size() != design.get().net().panels().size()) {
           reshaped.run();
         }
-        design.set(made);
+        made = source;
+        design.set(came);
       }
       case Reply.Failed(_, String message, Site site, String remedy, List<Mend> mends) -> {
         // Its place is one of the script that was asked about.
         if (isLast || source.equals(script.get())) {
-          fault.set(new Fault(message, site, remedy, mends));
+          fault.set(new Fault(source, message, site, remedy, mends));
         }
       }
-      case Reply.Proposed _, Reply.Stopped _ -> {}
+      case Reply.Stopped _ -> {
+        if (isLast) {
+          fault.set(
+              new Fault(
+                  source,
+                  "stopped before the net was made",
+                  Site.NONE,
+                  "Type on or turn a dial, and it is made",
+                  List.of()));
+        }
+      }
+      case Reply.Proposed _ -> {}
     }
+    heard.set(heard.get() + 1);
   }
 }

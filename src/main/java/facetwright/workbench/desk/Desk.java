@@ -74,9 +74,24 @@ public final class Desk {
     return answers.design();
   }
 
+  /** The script that the last good design was made of, letter by letter. */
+  public String made() {
+    return answers.made();
+  }
+
   /** What is wrong now; null when nothing is. */
   public ReadOnlyObjectProperty<Fault> fault() {
     return answers.fault();
+  }
+
+  /** Changes whenever something came of what was asked for, once design and fault tell it. */
+  public ReadOnlyLongProperty heard() {
+    return answers.heard();
+  }
+
+  /** Stops what is being worked on; the last good design stays on the table. */
+  public void stop() {
+    answers.stop();
   }
 
   /** Whether an answer is awaited. */

@@ -7,18 +7,19 @@ import java.util.List;
 /**
  * What is wrong with the script as it stands.
  *
+ * @param script the text that it is wrong with
  * @param message in a maker's words
  * @param site where; {@link Site#NONE} when that is not known
  * @param remedy what to do about it, or empty
  * @param mends changes of the script's text that would put it right
  */
-public record Fault(String message, Site site, String remedy, List<Mend> mends) {
+public record Fault(String script, String message, Site site, String remedy, List<Mend> mends) {
   public Fault {
     mends = List.copyOf(mends);
   }
 
-  /** One that no change of the script's text is known for. */
-  public Fault(String message, Site site, String remedy) {
-    this(message, site, remedy, List.of());
+  /** Whether it is wrong with a text, letter by letter: in no other text do its mends apply. */
+  public boolean isOf(String text) {
+    return text.equals(script);
   }
 }

@@ -24,7 +24,7 @@ public final class FindingsList extends VBox {
   public FindingsList(Desk desk) {
     this.desk = desk;
     getStyleClass().add("findings");
-    desk.design().addListener((_, _, design) -> show(design));
+    desk.heard().addListener((_, _, _) -> show(desk.design().get()));
   }
 
   /** How high the first note is, with what is above it. */
@@ -49,18 +49,16 @@ public final class FindingsList extends VBox {
   }
 
   private void show(Design design) {
-    Scope scope = Scope.of(desk.text().get());
     List<Note> notes = new ArrayList<>();
     List<Finding> findings = design == null ? List.of() : design.findings();
     for (int i = 0; i < findings.size(); i++) {
       Finding finding = findings.get(i);
-      Note.Said said =
-          new Note.Said(i + 1, finding, repair(scope, finding), Wish.mending(design, finding));
+      Note.Said said = new Note.Said(i + 1, finding, repair(desk, finding), wish(design, finding));
       Note shown = i < getChildren().size() ? (Note) getChildren().get(i) : null;
       // A note that says the same stays: it may have the focus.
       boolean stays = shown != null && shown.reads(said);
       notes.add(stays ? shown : new Note(desk, this::mend));
-      notes.getLast().say(said, desk.text().get());
+      notes.getLast().say(said);
     }
     int focused = focused();
     boolean goes = focused >= 0 && !notes.contains(getChildren().get(focused));
@@ -87,10 +85,19 @@ public final class FindingsList extends VBox {
     return -1;
   }
 
-  /** A change of the script that would put a finding right. */
-  private static Optional<Repair> repair(Scope scope, Finding finding) {
-    return finding.mends().isEmpty()
+  private Optional<Wish> wish(Design design, Finding finding) {
+    return desk.fault().get() == null ? Wish.mending(design, finding) : Optional.empty();
+  }
+
+  /**
+   * A change of the script as it stands that would put a finding right; none where the finding is
+   * about another.
+   */
+  static Optional<Repair> repair(Desk desk, Finding finding) {
+    String text = desk.text().get();
+    boolean isOfText = desk.fault().get() == null && desk.made().equals(text);
+    return finding.mends().isEmpty() || !isOfText
         ? Optional.empty()
-        : Repairs.of(scope, finding.site(), finding.mends()).stream().findFirst();
+        : Repairs.of(Scope.of(text), finding.site(), finding.mends()).stream().findFirst();
   }
 }

@@ -6,6 +6,7 @@ import facetwright.workbench.card.text.Repair;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.goal.Wish;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -23,9 +24,6 @@ final class Note extends HBox {
   private final Desk desk;
   private final Consumer<Wish> solver;
   private Said said;
-
-  /** The script that the finding is about. */
-  private String script = "";
 
   /**
    * What a note says.
@@ -56,7 +54,7 @@ final class Note extends HBox {
     getStyleClass().add("note");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.BUTTON);
-    Tooltip.install(this, new Tooltip(Key.PRESS.tip("Show where it stands, in net and script")));
+    Tooltip.install(this, new Tip(Key.PRESS.tip("Show where it stands, in net and script")));
     setOnMouseClicked(_ -> desk.pointOut(said.finding()));
     setOnKeyPressed(
         e -> {
@@ -72,15 +70,10 @@ final class Note extends HBox {
     return said != null && said.readsAs(other);
   }
 
-  /**
-   * Says something else, or the same of a newer design.
-   *
-   * @param about the script it is about
-   */
-  void say(Said next, String about) {
+  /** Says something else, or the same of a newer design. */
+  void say(Said next) {
     boolean written = reads(next);
     said = next;
-    script = about;
     if (!written) {
       write();
     }
@@ -128,15 +121,14 @@ final class Note extends HBox {
 
   private static Button button(String verb, String tip, Runnable action) {
     Button button = new Button(verb);
-    button.setTooltip(new Tooltip(tip));
+    button.setTooltip(new Tip(tip));
     button.setOnAction(_ -> action.run());
     return button;
   }
 
   /** Changes the script, where it is still the one that the finding is about. */
   private void repair() {
-    if (desk.text().get().equals(script)) {
-      said.repair().ifPresent(repair -> desk.text().set(repair.edit().in(script)));
-    }
+    FindingsList.repair(desk, said.finding())
+        .ifPresent(repair -> desk.text().set(repair.edit().in(desk.text().get())));
   }
 }

@@ -82,10 +82,15 @@ public final class Repairs {
     return Optional.of(new Repair(label, end, Edit.insert(text.length(), line)));
   }
 
-  /** The word stands at the fault's place or behind it, in the same call. */
+  /** The word stands at the fault's place or behind it, in the same brackets and statement. */
   private Optional<Repair> word(String written, String meant) {
     int stop = Math.min(reading.tokens().size(), start + NEAR);
+    int depth = 0;
     for (int i = start; i < stop; i++) {
+      depth += reading.partner(i) > i ? 1 : reading.partner(i) >= 0 ? -1 : 0;
+      if (depth < 0 || (depth == 0 && reading.is(i, ';'))) {
+        break;
+      }
       if (reading.is(i, Kind.NAME) && reading.word(i).equals(written)) {
         return Optional.of(replace(Span.of(i), meant));
       }
