@@ -1,6 +1,7 @@
 package facetwright.workbench;
 
 import facetwright.workbench.desk.Helpers;
+import facetwright.workbench.file.FileWatch;
 import facetwright.workbench.file.Folders;
 import facetwright.workbench.file.Keeper;
 import facetwright.workbench.file.State;
@@ -27,7 +28,11 @@ import javafx.util.Duration;
 
 /** The window's program. */
 public final class Workbench extends Application {
-  private static final Duration LOOK_OUTSIDE = Duration.seconds(2);
+  /** When it is looked first for work that was left: what is killed may take a while to die. */
+  private static final Duration LOOK_FIRST = Duration.seconds(1);
+
+  /** After that it is only looked when the window gets the focus. */
+  private static final Duration LOOK_LAST = Duration.minutes(1);
 
   private static volatile boolean opened;
   private static volatile boolean rehearsing;
@@ -39,6 +44,7 @@ public final class Workbench extends Application {
   private ExecutorService slow;
   private House house;
   private WindowState windowState;
+  private FileWatch watch;
 
   /**
    * Opens the window, on the file after the word {@code open} or on the last or demo design, and
@@ -79,7 +85,7 @@ public final class Workbench extends Application {
     house =
         new House(
             new Tools(
-                workshop::ask,
+                new Hired(workshop),
                 () -> new Hired(new Workshop(Settings.USUAL)),
                 aside,
                 slow,
@@ -107,13 +113,16 @@ public final class Workbench extends Application {
             (_, _, on) -> {
               if (on) {
                 house.filing().lookOutside();
+                house.keeping().lookAgain(Platform::runLater);
               }
             });
+    watch = new FileWatch(() -> Platform.runLater(house.filing()::lookOutside));
+    house.desk().file().addListener((_, _, file) -> watch.watch(file));
     List<String> words = getParameters().getRaw();
     house.filing().begin(words.size() > 1 ? Path.of(words.get(1)) : null, House.DEMO);
     stage.show();
     house.begin();
-    lookOutside();
+    lookForLeft(LOOK_FIRST);
     if (rehearsing) {
       Rounds.of(house, stage::close);
     }
@@ -132,14 +141,16 @@ public final class Workbench extends Application {
                 + "). Your script is still here: save it.");
   }
 
-  private void lookOutside() {
-    after(
-        LOOK_OUTSIDE,
-        () -> {
-          house.filing().lookOutside();
-          house.keeping().lookAgain(Platform::runLater);
-          lookOutside();
-        });
+  /** Again and again, each time after twice as long, until it is time to be quiet. */
+  private void lookForLeft(Duration time) {
+    if (time.lessThanOrEqualTo(LOOK_LAST)) {
+      after(
+          time,
+          () -> {
+            house.keeping().lookAgain(Platform::runLater);
+            lookForLeft(time.multiply(2));
+          });
+    }
   }
 
   /** Not by the toolkit's own pause, which keeps it drawing frames that show nothing new. */
@@ -163,6 +174,7 @@ public final class Workbench extends Application {
   @Override
   public void stop() throws InterruptedException {
     windowState.remember();
+    watch.close();
     workshop.close();
     slow.shutdownNow();
     aside.shutdown();

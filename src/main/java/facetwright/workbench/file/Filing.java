@@ -18,7 +18,7 @@ import java.util.Optional;
 public final class Filing {
   private static final String GUARD = "unsaved";
   private static final String REFUSED = "refused";
-  private static final String DIALS = "dials";
+  static final String DIALS = "dials";
 
   private final Desk desk;
   private final Choosing choosing;
@@ -231,15 +231,12 @@ public final class Filing {
     return new Kept(desk.file().get(), desk.shownName(), desk.saved().text(), desk.work());
   }
 
-  /** Whether kept work is just what lies on disk. */
+  /** Whether kept work is just what opening its file brings, its dials as they were left. */
   boolean isSaved(Kept kept) {
     Path file = kept.file();
     return file != null
         && Found.at(file).isText(kept.work().text())
-        && kept.work()
-            .dials()
-            .equals(
-                dials.of(file, kept.work().text()).map(LeftDials.Left::values).orElse(Map.of()));
+        && kept.work().dials().equals(dials.own(file, kept.work().text()));
   }
 
   /** What answers gave up. */

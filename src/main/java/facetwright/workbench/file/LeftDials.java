@@ -97,6 +97,11 @@ final class LeftDials {
     }
   }
 
+  /** The dials that opening a script turns: none where it is another than they were turned on. */
+  Map<String, String> own(Path file, String script) {
+    return of(file, script).filter(Left::isOfThis).map(Left::values).orElse(Map.of());
+  }
+
   private Path place(Path file) {
     String whole = file.toAbsolutePath().normalize().toString();
     return folder.resolve(digest(whole).substring(0, NAME) + ".json");

@@ -43,6 +43,8 @@ final class Recovery {
       if (filing.isSaved(left.kept())) {
         keeping.putAway(left);
       } else if (offered.add(left)) {
+        // Its dials are those that would be asked about.
+        notices.withdraw(Filing.DIALS);
         ask(left);
       }
     }

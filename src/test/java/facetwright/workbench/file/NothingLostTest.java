@@ -79,6 +79,30 @@ class NothingLostTest {
     assertThat(next.desk.settings().get()).isEmpty();
   }
 
+  /**
+   * Killed while it saves, between the script and its dials: the dials left are of the old text.
+   */
+  @Test
+  void dialsAreOfferedThatASavingDidNotComeTo() throws Exception {
+    TURNED.forEach(now.desk::turn);
+    now.filing.save();
+    now.desk.text().set(MINE);
+    now.pass();
+    Files.writeString(file, MINE);
+    now.keeping.close();
+    Path unsaved = folder.resolve("state").resolve("unsaved");
+    Kept kept = new Kept(file.toAbsolutePath(), "d.js", FIRST, new Work(MINE, TURNED));
+    Files.createDirectories(unsaved);
+    Files.writeString(unsaved.resolve("unsaved-9.json"), kept.json());
+    Files.createFile(unsaved.resolve("unsaved-9.lock"));
+    Sitting next = sit();
+    next.filing.begin(file, "none.js");
+    next.keeping.offer();
+    assertThat(next.said()).isEqualTo("Facetwright ended unexpectedly");
+    next.choose("Open");
+    assertThat(next.desk.work()).isEqualTo(new Work(MINE, TURNED));
+  }
+
   /** Dials that can't be written down are not called saved. */
   @Test
   void dialsThatCannotBeSavedStayUnsaved() throws Exception {

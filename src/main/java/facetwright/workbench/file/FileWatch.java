@@ -1,0 +1,91 @@
+package facetwright.workbench.file;
+
+import java.io.IOException;
+import java.nio.file.ClosedWatchServiceException;
+import java.nio.file.Path;
+import java.nio.file.StandardWatchEventKinds;
+import java.nio.file.WatchEvent;
+import java.nio.file.WatchKey;
+import java.nio.file.WatchService;
+
+/**
+ * Tells when other programs touch one file. It sleeps till the system wakes it. Where a file system
+ * tells of no changes, as some over a network don't, nothing is told.
+ */
+public final class FileWatch implements AutoCloseable {
+  private final Runnable told;
+  private WatchService service;
+  private WatchKey key;
+  private volatile Path name;
+
+  /**
+   * @param told run on a thread of its own whenever the file was made, written or deleted
+   */
+  public FileWatch(Runnable told) {
+    this.told = told;
+  }
+
+  /**
+   * Watches a file, in place of the one before.
+   *
+   * @param file null for none
+   */
+  public synchronized void watch(Path file) {
+    if (key != null) {
+      key.cancel();
+      key = null;
+    }
+    name = file == null ? null : file.getFileName();
+    Path folder = file == null ? null : file.toAbsolutePath().getParent();
+    if (folder == null) {
+      return;
+    }
+    try {
+      if (service == null) {
+        service = folder.getFileSystem().newWatchService();
+        WatchService opened = service;
+        Thread.ofPlatform().daemon().name("facetwright-watch").start(() -> listen(opened));
+      }
+      key =
+          folder.register(
+              service,
+              StandardWatchEventKinds.ENTRY_CREATE,
+              StandardWatchEventKinds.ENTRY_MODIFY,
+              StandardWatchEventKinds.ENTRY_DELETE);
+    } catch (IOException | UnsupportedOperationException e) {
+      // It is looked at when the window gets the focus.
+      key = null;
+    }
+  }
+
+  private void listen(WatchService opened) {
+    try {
+      while (true) {
+        WatchKey woken = opened.take();
+        boolean isOurs = woken.pollEvents().stream().anyMatch(this::isOurs);
+        woken.reset();
+        if (isOurs) {
+          told.run();
+        }
+      }
+    } catch (InterruptedException | ClosedWatchServiceException e) {
+      // Nobody listens any more.
+    }
+  }
+
+  private boolean isOurs(WatchEvent<?> event) {
+    return event.kind() == StandardWatchEventKinds.OVERFLOW || event.context().equals(name);
+  }
+
+  @Override
+  public synchronized void close() {
+    try {
+      if (service != null) {
+        service.close();
+      }
+    } catch (IOException e) {
+      // It goes with the program.
+      service = null;
+    }
+  }
+}
