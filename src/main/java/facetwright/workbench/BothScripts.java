@@ -6,6 +6,7 @@ import facetwright.workbench.file.Abridged;
 import facetwright.workbench.file.Aligned;
 import facetwright.workbench.file.SideBySide;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
@@ -14,7 +15,6 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -60,7 +60,7 @@ final class BothScripts implements SideBySide {
           }
         });
     CheckBox whole = new CheckBox("All lines");
-    whole.setTooltip(new Tooltip("Show lines that are alike, too"));
+    whole.setTooltip(new Tip("Show lines that are alike, too"));
     whole.selectedProperty().addListener((_, _, on) -> show(rows, list, on));
     show(rows, list, false);
     long apart = rows.stream().filter(r -> !r.isAlike()).count();
@@ -109,7 +109,7 @@ final class BothScripts implements SideBySide {
   private Button act(String name, String what, Runnable action) {
     Button button = new Button(name);
     button.setMinWidth(Button.USE_PREF_SIZE);
-    button.setTooltip(new Tooltip(what));
+    button.setTooltip(new Tip(what));
     button.setOnAction(
         _ -> {
           pages.close();

@@ -166,7 +166,7 @@ final class HouseCommands {
             "measure",
             "Measure",
             Key.MEASURE,
-            "Measure between two points; Esc ends it",
+            "Measure between two points; " + Key.TABLE_LET_GO.text() + " ends it",
             strip.measure())
         .line()
         .act("fit", "Show the sheet whole", Key.WHOLE, "", table::fit)

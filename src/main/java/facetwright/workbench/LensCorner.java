@@ -3,13 +3,13 @@ package facetwright.workbench;
 import facetwright.workbench.command.Commands;
 import facetwright.workbench.focus.Parts.Part;
 import facetwright.workbench.lens.LensView;
+import facetwright.workbench.look.Tip;
 import facetwright.workbench.table.TableView;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 
@@ -34,7 +34,7 @@ final class LensCorner extends Region {
     play.setOnAction(_ -> lens.play());
     ToggleButton angles = new ToggleButton("Angles");
     angles.setTooltip(
-        new Tooltip("Write the angles at scores and corners on the made form, for teaching"));
+        new Tip("Write the angles at scores and corners on the made form, for teaching"));
     angles.selectedProperty().bindBidirectional(lens.teaching());
     swap.selectedProperty().bindBidirectional(swapped);
     buttons.getChildren().addAll(play, angles, swap);

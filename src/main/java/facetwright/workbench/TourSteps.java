@@ -4,6 +4,7 @@ import facetwright.words.Site;
 import facetwright.workbench.Places.Place;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
+import facetwright.workbench.key.Key;
 import facetwright.workbench.tour.TourStep;
 import java.util.List;
 import javafx.beans.binding.Bindings;
@@ -15,6 +16,14 @@ final class TourSteps {
 
   private TourSteps() {}
 
+  private static String there() {
+    return "By keys: " + Key.NEXT_PART.text() + " leads there";
+  }
+
+  private static String back() {
+    return Key.FORMER_PART.text() + " leads back here.";
+  }
+
   static List<TourStep> of(House house) {
     Room room = house.room();
     Desk desk = house.desk();
@@ -23,10 +32,19 @@ final class TourSteps {
     return List.of(
         new TourStep(
             "Turn a dial",
-            "These are the dials of this lantern. Drag one, or type a value and press Enter. The"
+            "These are the dials of this lantern. Drag one, or type a value and press "
+                + Key.DIAL_TAKE.text()
+                + ". The"
                 + " net, the folded form and the sentence above follow at once.",
-            "By keys: F6 leads there, Tab from one to the next, Up and Down turn it in its field;"
-                + " Shift+F6 leads back here.",
+            there()
+                + ", "
+                + Key.NEXT.one()
+                + " from one to the next, "
+                + Key.DIAL_TURN.one()
+                + " and "
+                + Key.DIAL_TURN.other()
+                + " turn it in its field; "
+                + back(),
             room.drawer(),
             Bindings.createBooleanBinding(() -> !desk.settings().get().isEmpty(), desk.settings()),
             toTable,
@@ -35,8 +53,13 @@ final class TourSteps {
             "Open the form",
             "This is the folded form. Drag it to turn it. The knob on its rim goes from made to"
                 + " flat: drag it round and watch the card open.",
-            "By keys: F6 leads there, the arrows turn it, Page down opens it; Shift+F6 leads back"
-                + " here.",
+            there()
+                + ", "
+                + Key.LENS_TURN.text()
+                + " turn it, "
+                + Key.LENS_STEP.other()
+                + " opens it; "
+                + back(),
             room.lens(),
             room.lens().made().lessThan(0.9),
             toTable,
@@ -45,7 +68,7 @@ final class TourSteps {
             "Find a panel's line",
             "Click a panel of the net. It is marked here, in the folded form, and in the script,"
                 + " where the line stands that made it.",
-            "By keys: F6 leads there, Page down from panel to panel; Shift+F6 leads back here.",
+            there() + ", " + Key.TABLE_PANEL.one() + " from panel to panel; " + back(),
             room.table(),
             Bindings.createBooleanBinding(
                 () -> !(desk.selection().get() instanceof Selection.Nothing), desk.selection()),
@@ -59,7 +82,7 @@ final class TourSteps {
             "I have put a slip into the script: a side of 280 instead of 28. The sentence at the"
                 + " top says where and what to do. Mend the line here; the last good net waits"
                 + " meanwhile.",
-            "By keys: F6 leads there; Alt+Enter writes what is offered; Shift+F6 leads back here.",
+            there() + "; " + Key.MEND.text() + " writes what is offered; " + back(),
             room.card(),
             Bindings.createBooleanBinding(() -> !desk.text().get().contains(BROKEN), desk.text()),
             () -> {
@@ -75,9 +98,12 @@ final class TourSteps {
         new TourStep(
             "Make papers",
             "Here are the papers: the net at true size, to save or print. When you have looked,"
-                + " come back with Ctrl+2. Save your design with Ctrl+S, and find others on the"
-                + " shelf.",
-            "By keys: Ctrl+3 leads there.",
+                + " come back with "
+                + Key.TO_TABLE.text()
+                + ". Save your design with "
+                + Key.SAVE.text()
+                + ", and find others on the shelf.",
+            "By keys: " + Key.TO_PAPERS.text() + " leads there.",
             house.toPapers(),
             house.places().now().isEqualTo(Place.PAPERS),
             toTable,

@@ -55,6 +55,26 @@ class HelpPagesTest {
     }
   }
 
+  /** Page down goes on by what is seen, less a line; Page up comes back. */
+  @Test
+  void aPageIsReadOnLessALine() throws Exception {
+    Visit visit = Visit.at(folder, "card.js", CARD);
+    try {
+      Fx.run(() -> visit.house.commands().named("words").run());
+      Fx.pulse();
+      ScrollPane pane = (ScrollPane) Fx.get(() -> visit.house.pages().lookup(".scroll-pane"));
+      double high = Fx.get(() -> pane.getViewportBounds().getHeight());
+      double hidden = Fx.get(() -> pane.getContent().getLayoutBounds().getHeight()) - high;
+      assertThat(hidden).isGreaterThan(high);
+      Fx.run(() -> Fx.press(pane, "Page Down"));
+      assertThat(Fx.get(pane::getVvalue) * hidden).isBetween(high - 40, high - 10);
+      Fx.run(() -> Fx.press(pane, "Page Up"));
+      assertThat(Fx.get(pane::getVvalue)).isZero();
+    } finally {
+      visit.close();
+    }
+  }
+
   private static Hyperlink link(Visit visit, String words) {
     for (Node node : visit.house.pages().lookupAll(".hyperlink")) {
       if (node instanceof Hyperlink link && link.getText().equals(words)) {

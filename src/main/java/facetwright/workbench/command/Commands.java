@@ -1,13 +1,13 @@
 package facetwright.workbench.command;
 
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.control.Control;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 
 /** The table of all commands. */
@@ -87,6 +87,6 @@ public final class Commands {
   public void explain(Control control, String id) {
     Command command = named(id);
     String tip = command.tip().isEmpty() ? command.name() : command.tip();
-    control.setTooltip(new Tooltip(command.key() == null ? tip : command.key().tip(tip)));
+    control.setTooltip(new Tip(command.key() == null ? tip : command.key().tip(tip)));
   }
 }

@@ -3,13 +3,13 @@ package facetwright.workbench.command;
 import facetwright.workbench.focus.Reach;
 import facetwright.workbench.focus.WayBack;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -20,6 +20,9 @@ import javafx.scene.layout.StackPane;
 /** Lays one page over the window: help that one reads and puts away with Esc. */
 public final class Pages extends StackPane {
   private static final double MARGIN = 40;
+
+  /** A line of what is read, with the room below it. */
+  private static final double LINE = 24;
 
   /** What the page's own edge takes. */
   private static final double EDGE = 24;
@@ -77,7 +80,7 @@ public final class Pages extends StackPane {
     HBox.setHgrow(space, Priority.ALWAYS);
     Button close = new Button("Close");
     close.setOnAction(_ -> close());
-    close.setTooltip(new Tooltip(Key.AWAY.tip("Put this page away")));
+    close.setTooltip(new Tip(Key.AWAY.tip("Put this page away")));
     HBox top = new HBox(name, space, close);
     top.setAlignment(Pos.CENTER_LEFT);
     top.getStyleClass().add("page-top");
@@ -86,6 +89,7 @@ public final class Pages extends StackPane {
     scroll.setAccessibleText(title);
     // So that arrows read on.
     scroll.setFocusTraversable(true);
+    scroll.addEventFilter(KeyEvent.KEY_PRESSED, e -> read(scroll, content, e));
     page.setTop(top);
     page.setCenter(scroll);
     page.maxHeightProperty()
@@ -96,6 +100,17 @@ public final class Pages extends StackPane {
     setVisible(true);
     toFront();
     scroll.requestFocus();
+  }
+
+  /** A page on or back, less a line, so that one finds where one was. */
+  private static void read(ScrollPane scroll, Region content, KeyEvent e) {
+    double high = scroll.getViewportBounds().getHeight();
+    double hidden = content.getHeight() - high;
+    if (hidden > 0 && Key.PAGE_READ.is(e)) {
+      double by = Math.max(high - LINE, high / 2) * Key.PAGE_READ.sense(e);
+      scroll.setVvalue(Math.clamp(scroll.getVvalue() + by / hidden, 0, 1));
+      e.consume();
+    }
   }
 
   /** Puts the page away. */

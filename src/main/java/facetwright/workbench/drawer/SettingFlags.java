@@ -6,6 +6,7 @@ import facetwright.script.design.Dial;
 import facetwright.script.design.DialText;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,7 +18,6 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 
 /** The named settings kept in the script, as flags above the dials. */
@@ -36,12 +36,17 @@ public final class SettingFlags extends FlowPane {
     setAlignment(Pos.CENTER_LEFT);
     keep.getStyleClass().add("plain");
     keep.setTooltip(
-        new Tooltip("Write the dials as they stand into the script, under a name of yours"));
+        new Tip("Write the dials as they stand into the script, under a name of yours"));
     keep.setOnAction(_ -> naming(true));
-    delete.setTooltip(new Tooltip("Take a setting out of the script"));
-    name.setPromptText("Name, then Enter");
+    delete.setTooltip(new Tip("Take a setting out of the script"));
+    name.setPromptText("Name, then " + Key.PRESS.one());
     name.setAccessibleText("Name of the setting");
-    name.setTooltip(new Tooltip("What these dials are to be called (Enter); Esc leaves it"));
+    name.setTooltip(
+        new Tip(
+            Key.PRESS.tipOne("What these dials are to be called")
+                + "; "
+                + Key.AWAY.text()
+                + " leaves it"));
     name.setPrefColumnCount(12);
     name.setOnAction(_ -> add());
     name.setOnKeyPressed(
@@ -83,7 +88,7 @@ public final class SettingFlags extends FlowPane {
       ToggleButton flag = new ToggleButton(setting.name());
       flag.getStyleClass().add("flag");
       flag.setTooltip(
-          new Tooltip(
+          new Tip(
               setting.values().entrySet().stream()
                   .map(e -> e.getKey() + " " + e.getValue())
                   .collect(Collectors.joining(", "))));

@@ -79,6 +79,7 @@ public enum Key {
   SLIDE(Where.SLIDER, "Turn the dial a step", "Any+LEFT Any+RIGHT Any+UP Any+DOWN"),
   ASK(Where.ASKING, "Find dials", "ENTER"),
 
+  PAGE_READ(Where.READING, "Read on by a page less a line, or back", "PAGE_DOWN PAGE_UP"),
   TRAY_READ(Where.TRAY, "Read on in dials and findings", "PAGE_DOWN PAGE_UP"),
 
   OFFER(Where.SCRIPT, "Offer what fits here", "Shortcut+SPACE"),
@@ -209,6 +210,21 @@ public enum Key {
     return strokes.stream().map(KeyCodeCombination::getCode).toList().equals(ARROWS)
         ? "Arrows"
         : strokes.stream().map(Stroke::printed).collect(Collectors.joining(", "));
+  }
+
+  /** The first of its ways alone, such as "Enter". */
+  public String one() {
+    return Stroke.printed(strokes.getFirst());
+  }
+
+  /** The second of its ways alone, such as "Page up". */
+  public String other() {
+    return Stroke.printed(strokes.get(1));
+  }
+
+  /** What a control does, and the first way of this key for it. */
+  public String tipOne(String words) {
+    return words + " (" + one() + ")";
   }
 
   /** What a control does, and this key for it. */

@@ -10,6 +10,7 @@ public enum Where {
   SLIDER("On a dial's slider"),
   ASKING("In a line that asks"),
   TRAY("Under the table"),
+  READING("On a page of help"),
   SCRIPT("In the script"),
   OFFERS("While the script offers words"),
   SHELF("On the shelf"),

@@ -2,11 +2,11 @@ package facetwright.workbench.notice;
 
 import facetwright.workbench.focus.WayBack;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -74,8 +74,11 @@ public final class NoticePane extends HBox {
       Button button = new Button(choice.name());
       button.setOnAction(_ -> notices.choose(choice));
       boolean first = notice.isAwaited() && choices.getChildren().isEmpty();
-      String key = choice.equals(none) ? Key.AWAY.tip("") : first ? " (Enter)" : " (F6 leads here)";
-      button.setTooltip(new Tooltip(notice.title() + " " + choice.name() + key));
+      String key =
+          choice.equals(none)
+              ? Key.AWAY.tip("")
+              : first ? " (" + Key.PRESS.one() + ")" : " (" + Key.NEXT_PART.text() + " leads here)";
+      button.setTooltip(new Tip(notice.title() + " " + choice.name() + key));
       button.setMinWidth(USE_PREF_SIZE);
       button.setAccessibleText(choice.name() + ". " + notice.title() + ". " + notice.words());
       choices.getChildren().add(button);

@@ -1,11 +1,11 @@
 package facetwright.workbench.notice;
 
 import facetwright.words.Sentence;
+import facetwright.workbench.look.Tip;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -37,8 +37,8 @@ public final class Unkept extends HBox {
     HBox.setHgrow(said, Priority.ALWAYS);
     Button save = new Button("Save as …");
     save.setOnAction(_ -> saveAs.run());
-    save.setTooltip(new Tooltip("Save the script where there is room"));
-    again.setTooltip(new Tooltip("Try to keep it once more; it is tried by itself, too"));
+    save.setTooltip(new Tip("Save the script where there is room"));
+    again.setTooltip(new Tip("Try to keep it once more; it is tried by itself, too"));
     HBox choices = new HBox(8, save, again);
     choices.setAlignment(Pos.CENTER_RIGHT);
     choices.setMinWidth(USE_PREF_SIZE);

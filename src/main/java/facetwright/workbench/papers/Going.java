@@ -1,5 +1,6 @@
 package facetwright.workbench.papers;
 
+import facetwright.workbench.look.Tip;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
@@ -7,7 +8,6 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 
 /**
@@ -38,7 +38,7 @@ final class Going extends HBox {
     getStyleClass().add("strip");
     bar.setAccessibleText("How much of the time that a paper may take is used up");
     Button stop = new Button("Stop");
-    stop.setTooltip(new Tooltip("End the drawing or saving under way; nothing half done is left"));
+    stop.setTooltip(new Tip("End the drawing or saving under way; nothing half done is left"));
     stop.setOnAction(_ -> work.stop());
     getChildren().addAll(stop, bar, words);
     setVisible(false);

@@ -6,6 +6,7 @@ import facetwright.measure.Ruler;
 import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import facetwright.workbench.notice.Notices;
 import java.util.HashMap;
 import java.util.List;
@@ -18,7 +19,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -66,7 +66,8 @@ public final class PapersView extends BorderPane {
     getStyleClass().add("papers");
     list.setCellFactory(_ -> new PaperCell());
     list.setAccessibleText("Papers");
-    list.setTooltip(new Tooltip("The papers of this design (arrows); Page down turns the pages"));
+    list.setTooltip(
+        new Tip("The papers of this design; " + Key.TURN_PAGES.one() + " turns the pages"));
     // The list has no use for Esc, but takes it.
     list.addEventFilter(
         KeyEvent.KEY_PRESSED,
@@ -88,18 +89,18 @@ public final class PapersView extends BorderPane {
     visibleProperty().addListener((_, _, _) -> refresh());
     back.setOnAction(_ -> turn(at - 1));
     on.setOnAction(_ -> turn(at + 1));
-    back.setTooltip(new Tooltip("Previous page (Page up)"));
-    on.setTooltip(new Tooltip("Next page (Page down)"));
+    back.setTooltip(new Tip("Previous page (" + Key.TURN_PAGES.other() + ")"));
+    on.setTooltip(new Tip(Key.TURN_PAGES.tipOne("Next page")));
     Button save = new Button("Save this …");
     save.setOnAction(_ -> save(false));
-    save.setTooltip(new Tooltip("Save the paper that shows into a folder"));
+    save.setTooltip(new Tip("Save the paper that shows into a folder"));
     Button all = new Button("Save all …");
     all.setOnAction(_ -> save(true));
-    all.setTooltip(new Tooltip("Save every paper into a folder"));
+    all.setTooltip(new Tip("Save every paper into a folder"));
     print.setOnAction(_ -> print());
-    print.setTooltip(new Tooltip("Print these pages at true size"));
+    print.setTooltip(new Tip("Print these pages at true size"));
     again.setOnAction(_ -> draw());
-    again.setTooltip(new Tooltip("Draw this paper once more"));
+    again.setTooltip(new Tip("Draw this paper once more"));
     again.setVisible(false);
     again.managedProperty().bind(again.visibleProperty());
     strip.getChildren().addAll(back, which, on, order, print, save, all, again);

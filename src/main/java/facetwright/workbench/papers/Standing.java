@@ -3,6 +3,7 @@ package facetwright.workbench.papers;
 import facetwright.words.Sentence;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Fault;
+import facetwright.workbench.key.Key;
 import javafx.scene.control.Label;
 
 /** Which state of the design the papers are of, in words over them where it is not the present. */
@@ -43,7 +44,7 @@ final class Standing extends Label {
       return none();
     }
     if (desk.fault().get() != null) {
-      return LAST + " " + fault() + " Mend it, or take it back (Ctrl+Z), first.";
+      return LAST + " " + fault() + " Mend it, or take it back (" + Key.UNDO.text() + "), first.";
     }
     return desk.working().get()
         ? "The design has changed and is still being worked on. Try again in a moment."

@@ -1,6 +1,7 @@
 package facetwright.workbench.shelf;
 
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import facetwright.workbench.picture.Picture;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -50,7 +51,7 @@ final class DesignCard extends VBox {
     notes.setWrapText(true);
     notes.getStyleClass().add("design-notes");
     if (!entry.header().notes().isEmpty()) {
-      Tooltip all = new Tooltip(entry.header().notes());
+      Tooltip all = new Tip(entry.header().notes());
       all.setWrapText(true);
       all.setMaxWidth(420);
       Tooltip.install(notes, all);
@@ -90,7 +91,7 @@ final class DesignCard extends VBox {
 
   private static Button button(String name, String tip, Runnable action) {
     Button button = new Button(name);
-    button.setTooltip(new Tooltip(tip));
+    button.setTooltip(new Tip(tip));
     button.setOnAction(_ -> action.run());
     button.setMinWidth(Region.USE_PREF_SIZE);
     return button;

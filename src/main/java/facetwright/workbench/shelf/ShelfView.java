@@ -3,6 +3,7 @@ package facetwright.workbench.shelf;
 import facetwright.workbench.file.Filing;
 import facetwright.workbench.file.State;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import facetwright.workbench.picture.Pictures;
 import facetwright.worker.Request;
 import java.nio.file.Files;
@@ -21,7 +22,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
@@ -75,7 +75,7 @@ public final class ShelfView extends BorderPane {
     getStyleClass().add("shelf");
     search.setPromptText("Search: words of a title, tags, notes");
     search.setAccessibleText("Search the shelf");
-    search.setTooltip(new Tooltip(Key.SEARCH.tip("Find designs")));
+    search.setTooltip(new Tip(Key.SEARCH.tip("Find designs")));
     search.setPrefColumnCount(19);
     search.textProperty().addListener((_, _, _) -> sift());
     search.setOnAction(_ -> firstShown());
@@ -88,7 +88,7 @@ public final class ShelfView extends BorderPane {
     top.setAlignment(Pos.TOP_LEFT);
     top.getStyleClass().add("shelf-top");
     Button choose = new Button("Choose folder …");
-    choose.setTooltip(new Tooltip("Which folder your own designs are in"));
+    choose.setTooltip(new Tip("Which folder your own designs are in"));
     choose.setOnAction(
         _ -> {
           if (filing.folders().chooseOwn()) {
@@ -173,7 +173,7 @@ public final class ShelfView extends BorderPane {
       ToggleButton button = new ToggleButton(tag);
       button.getStyleClass().add("tag");
       button.setSelected(wanted.contains(tag));
-      button.setTooltip(new Tooltip("Only designs tagged “" + tag + "”, or all again"));
+      button.setTooltip(new Tip("Only designs tagged “" + tag + "”, or all again"));
       button
           .selectedProperty()
           .addListener(
@@ -198,7 +198,7 @@ public final class ShelfView extends BorderPane {
       if (Files.isRegularFile(file)) {
         Button button = new Button(file.getFileName().toString());
         button.setMnemonicParsing(false);
-        button.setTooltip(new Tooltip(file.toString()));
+        button.setTooltip(new Tip(file.toString()));
         button.setOnAction(_ -> take(() -> filing.open(file)));
         recent.getChildren().add(button);
       }

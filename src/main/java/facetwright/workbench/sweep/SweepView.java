@@ -9,6 +9,7 @@ import facetwright.script.design.DialText;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.WayBack;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import facetwright.workbench.picture.Picture;
 import facetwright.workbench.picture.Pictures;
 import facetwright.worker.Request;
@@ -49,7 +50,7 @@ public final class SweepView extends BorderPane {
     getStylesheets().add(SweepView.class.getResource("sweep.css").toExternalForm());
     title.getStyleClass().add("sweep-title");
     Button close = new Button("Close");
-    close.setTooltip(new Tooltip(Key.AWAY.tip("Back to the table")));
+    close.setTooltip(new Tip(Key.AWAY.tip("Back to the table")));
     close.setOnAction(_ -> close());
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);
@@ -148,7 +149,7 @@ public final class SweepView extends BorderPane {
       setFocusTraversable(true);
       setAccessibleRole(AccessibleRole.BUTTON);
       setAccessibleText(words);
-      Tooltip.install(this, new Tooltip("Take " + words + " (Enter)"));
+      Tooltip.install(this, new Tip(Key.PRESS.tip("Take " + words)));
       setOnMouseClicked(_ -> take.run());
       setOnKeyPressed(
           e -> {

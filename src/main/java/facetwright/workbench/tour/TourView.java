@@ -2,6 +2,7 @@ package facetwright.workbench.tour;
 
 import facetwright.workbench.focus.WayBack;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.InvalidationListener;
@@ -12,7 +13,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
@@ -64,11 +64,10 @@ public final class TourView extends Pane {
     did.getStyleClass().add("tour-done");
     back.setOnAction(_ -> go(at - 1));
     on.setOnAction(_ -> go(at + 1));
-    back.setTooltip(new Tooltip("The step before"));
-    on.setTooltip(new Tooltip("Go on, whether you did it or not"));
+    back.setTooltip(new Tip("The step before"));
+    on.setTooltip(new Tip("Go on, whether you did it or not"));
     Button end = new Button("End the tour");
-    end.setTooltip(
-        new Tooltip(Key.AWAY.tip("Put the tour away") + "; it is under Help at any time"));
+    end.setTooltip(new Tip(Key.AWAY.tip("Put the tour away") + "; it is under Help at any time"));
     end.getStyleClass().add("plain");
     end.setOnAction(_ -> end());
     Region space = new Region();

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
@@ -146,5 +147,26 @@ class KeyTest {
     assertThat(Key.SCRIPT_LARGER.text()).isEqualTo("Ctrl+=");
     assertThat(Key.TABLE_NEARER.text()).isEqualTo("+");
     assertThat(Key.AWAY.tip("Close")).isEqualTo("Close (Esc)");
+  }
+
+  /** What the window says of keys comes from the table, so that it can't say what is no more. */
+  @Test
+  void nothingNamesAKeyByHand() throws IOException {
+    Pattern text = Pattern.compile("\"((?:[^\"\\\\\\n]|\\\\.)*)\"");
+    Pattern named =
+        Pattern.compile(
+            "\\b(Ctrl|Alt|Esc|Enter|Shift|Tab|Page (up|down)|F[1-9][0-2]?)\\b(?! and drag)");
+    try (Stream<Path> files = Files.walk(WINDOW)) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+        if (file.getParent().endsWith("key")) {
+          continue;
+        }
+        String code = Files.readString(file).replaceAll("(?m)^ *(\\*|/\\*\\*|//).*$", "");
+        text.matcher(code)
+            .results()
+            .map(r -> r.group(1))
+            .forEach(words -> assertThat(words).as("%s", file).doesNotContainPattern(named));
+      }
+    }
   }
 }
