@@ -128,8 +128,10 @@ final class House extends StackPane {
     BorderPane all = new BorderPane();
     // Tab goes through them in this order.
     NoticePane note = new NoticePane(notices, this::rest);
-    all.setTop(new VBox(top, unkept, note));
+    VBox above = new VBox(top);
+    all.setTop(above);
     all.setCenter(places);
+    places.showNotices(above, room.notices(), List.of(unkept, note));
     getChildren().addAll(all, tour, pages);
     desk.laid().addListener((_, _, _) -> rest());
     keys = new HouseKeys(this, top, note, unkept);

@@ -2,6 +2,7 @@ package facetwright.workbench;
 
 import facetwright.workbench.focus.Reach;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
@@ -9,6 +10,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 
 /**
  * The places one goes to and comes back from; one shows at a time. Each keeps what had the focus in
@@ -67,6 +69,20 @@ final class Places extends StackPane {
     boolean back = before != null && Reach.isOpen(before) && Reach.isIn(before, nodes.get(place));
     (back ? before : first.apply(place)).requestFocus();
     nodes.forEach((p, node) -> node.setVisible(p == place));
+  }
+
+  /**
+   * Shows notices above all places, but at the table under its net, which keeps its place and size.
+   */
+  void showNotices(VBox above, VBox atTheTable, List<? extends Node> notices) {
+    Runnable place =
+        () -> {
+          above.getChildren().removeAll(notices);
+          atTheTable.getChildren().clear();
+          (now.get() == Place.TABLE ? atTheTable : above).getChildren().addAll(notices);
+        };
+    place.run();
+    now.addListener((_, _, _) -> place.run());
   }
 
   /** Where one is. */

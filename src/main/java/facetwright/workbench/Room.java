@@ -33,6 +33,7 @@ import javafx.scene.control.SplitPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -42,20 +43,7 @@ import javafx.scene.layout.VBox;
 public final class Room extends BorderPane {
   private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
 
-  /** So much of the height the dials may take, and the notes, so that the net keeps its room. */
-  private static final double DIALS = 0.28;
-
-  /** So much while something is asked of the design, so that the answer can be read. */
-  private static final double ASKING = 0.37;
-
-  /** So many pixels stay for the net and all else even then, where there are as many. */
-  private static final double REST = 430;
-
-  private static final double NOTES = 0.14;
-
-  /** So much for the first note, so that it can be read whole. */
-  private static final double FIRST = 0.18;
-
+  private final Desk desk;
   private final TableView table;
   private final LensView lens;
   private final ScriptCard card;
@@ -72,11 +60,9 @@ public final class Room extends BorderPane {
   private final LensCorner corner;
   private final SettingFlags flags;
   private final StackPane over;
-  private final VBox left;
-  private final VBox dials;
+  private final Band band;
   private final FindingsList findings;
   private final Node boxes;
-  private final Tray notes;
   private SweepView sweep;
   private final List<Bar> bars = new ArrayList<>();
 
@@ -85,6 +71,7 @@ public final class Room extends BorderPane {
    * @param ui runs work on the window's thread
    */
   public Room(Desk desk, Executor aside, Executor ui) {
+    this.desk = desk;
     Pen.Type.ready();
     getStylesheets().add(Room.class.getResource("room.css").toExternalForm());
     getStyleClass().add("room");
@@ -105,13 +92,10 @@ public final class Room extends BorderPane {
     corner = new LensCorner(table, lens);
     corner.swapped().addListener((_, _, _) -> table.requestLayout());
     Node top = corner;
-    notes =
-        new Tray(
-            findings, () -> NOTES, () -> Math.min(findings.first(), left().getHeight() * FIRST));
     over = new StackPane(top);
     boxes = stripOfButtons();
-    dials = new VBox(flags, drawer);
-    left = new VBox(boxes, over, told(), new Tray(dials, this::forDials, () -> 0), notes);
+    band = new Band(flags, drawer, findings);
+    VBox left = new VBox(boxes, over, told(ui), band);
     VBox.setVgrow(over, Priority.ALWAYS);
     split.setOrientation(Orientation.HORIZONTAL);
     split.getItems().setAll(left, card);
@@ -126,19 +110,16 @@ public final class Room extends BorderPane {
     setCenter(fold);
   }
 
-  /** The part of the height that the dials may take. */
-  private double forDials() {
-    double spare = 1 - REST / Math.max(REST, left.getHeight());
-    boolean asking = bars.stream().anyMatch(Node::isVisible);
-    return asking ? Math.clamp(spare, DIALS, ASKING) : DIALS;
-  }
-
-  private Node told() {
+  /** What is pointed at, and what is being worked on. */
+  private Node told(Executor ui) {
     Label told = new Label();
     told.getStyleClass().add("told");
     told.setMaxWidth(Double.MAX_VALUE);
     told.textProperty().bind(table.told());
-    return told;
+    HBox.setHgrow(told, Priority.ALWAYS);
+    HBox line = new HBox(told, new Underway(desk, Underway.on(ui)));
+    line.getStyleClass().add("told-line");
+    return line;
   }
 
   /** What shows on the table. */
@@ -177,10 +158,6 @@ public final class Room extends BorderPane {
     return strip;
   }
 
-  private VBox left() {
-    return left;
-  }
-
   /** What has the focus to begin with: the script, or the net when the script is folded away. */
   Node first() {
     return fold.away().get() ? table : card.area();
@@ -194,7 +171,7 @@ public final class Room extends BorderPane {
             bars.stream().map(Part::of),
             Stream.of(
                 Part.of(drawer),
-                Part.of(notes),
+                Part.of(band.notes()),
                 new Part(card.area(), List.of(card)),
                 Part.of(fold.sliver())))
         .flatMap(parts -> parts);
@@ -252,12 +229,17 @@ public final class Room extends BorderPane {
   void askWith(GoalBar goals, Bar... others) {
     bars.add(goals);
     bars.addAll(List.of(others));
+    band.askWith(bars);
     for (Bar bar : bars) {
-      dials.getChildren().add(dials.getChildren().indexOf(drawer), bar);
       bar.onOpening(() -> bars.forEach(Bar::close));
     }
     findings.onMend(goals::open);
     findings.onLast(() -> first().requestFocus());
+  }
+
+  /** Where notices show while one is here. */
+  VBox notices() {
+    return band.notices();
   }
 
   /** The script's card, and whether it is folded away. */

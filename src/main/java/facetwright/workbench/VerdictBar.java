@@ -5,18 +5,25 @@ import facetwright.measure.Unbroken;
 import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Fault;
+import facetwright.workbench.look.Tip;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** What the design comes to, in a sentence; or what is wrong with the script, and what to do. */
+/**
+ * What the design comes to, in a sentence; or what is wrong with the script, and what to do. It is
+ * two lines high whatever it says, so that the net below stays; more is told by its tooltip, and of
+ * a fault at the foot of the script.
+ */
 final class VerdictBar extends HBox {
   private final Desk desk;
   private final Label title = new Label();
   private final Label sentence = new Label();
   private final Label remedy = new Label();
+  private final Tip whole = new Tip("");
   private String tinted = "";
 
   VerdictBar(Desk desk) {
@@ -29,6 +36,8 @@ final class VerdictBar extends HBox {
     remedy.setWrapText(true);
     remedy.getStyleClass().add("quiet");
     VBox words = new VBox(sentence, remedy);
+    words.getStyleClass().add("words");
+    Tooltip.install(words, whole);
     words.setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(words, Priority.ALWAYS);
     title.setMinWidth(USE_PREF_SIZE);
@@ -64,6 +73,7 @@ final class VerdictBar extends HBox {
       remedy.setText("");
     }
     remedy.setManaged(!remedy.getText().isEmpty());
+    whole.setText((sentence.getText() + "\n" + remedy.getText()).strip());
   }
 
   /** A bar whose classes change is styled and painted anew, so they are left where they stand. */

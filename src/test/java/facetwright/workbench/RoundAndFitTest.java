@@ -14,7 +14,10 @@ import facetwright.workbench.goal.Bar;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ChoiceBox;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -80,6 +83,35 @@ class RoundAndFitTest {
         });
     fire(visit.house.fitting(), "Find dials");
     return visit.house.fitting();
+  }
+
+  /** Whoever takes an offer goes on where it was made. */
+  @Test
+  void theFocusStaysInTheLineAndTheButtonInItsPlace() throws Exception {
+    for (Bar bar : List.of(round("1/8 in"), fit("A2", "1"))) {
+      String name = bar.getClass().getSimpleName();
+      Fx.run(
+          () -> visit.house.commands().named(name.equals("FitBar") ? "fit-sheet" : "round").run());
+      Fx.run(() -> Fx.button(bar, "Find dials").fire());
+      Fx.until(name + " offers", () -> Fx.says(bar, "Take it"));
+      Fx.pulse();
+      ButtonBase take = Fx.get(() -> Fx.button(bar, "Take it"));
+      double at = Fx.get(() -> take.localToScene(0, 0).getX());
+      ChoiceBox<?> ways = (ChoiceBox<?>) Fx.get(() -> bar.lookup(".choice-box"));
+      for (int i = 0; i < Fx.get(() -> ways.getItems().size()); i++) {
+        int way = i;
+        Fx.run(() -> ways.getSelectionModel().select(way));
+        Fx.pulse();
+        assertThat(Fx.get(() -> take.localToScene(0, 0).getX())).as(name).isEqualTo(at);
+      }
+      Fx.run(
+          () -> {
+            take.requestFocus();
+            take.fire();
+          });
+      Fx.pulse();
+      assertThat(Fx.get(bar::isFocusWithin)).as("%s has the focus", name).isTrue();
+    }
   }
 
   private static void told(Bar bar, String words) throws Exception {

@@ -53,7 +53,9 @@ public final class PrinterOptions {
       throw new Trouble.WrongCall(
           "--page: "
               + size.name()
-              + " is too small for the check ruler on each page. Take A4, Letter or larger.");
+              + " is too small: "
+              + Order.leastPage(unit)
+              + ". Take A4, Letter or larger.");
     }
     return usual.on(size);
   }

@@ -1,5 +1,6 @@
 package facetwright.papers.order;
 
+import facetwright.measure.Length;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.CommonSheets;
@@ -51,6 +52,13 @@ public record Order(int copies, SheetSize page, Ruler ruler, Unit unit, int pixe
   /** One piece, on A4 by a ruler of 0.5 mm, or for designs in inches on Letter by 1/16 in. */
   public static Order usual(Unit unit) {
     return new Order(1, CommonSheets.page(unit), Ruler.usual(unit), unit, USUAL_PIXELS);
+  }
+
+  /** Why smaller pages than are offered are none, with the least that is. */
+  public static String leastPage(Unit unit) {
+    return "each page carries a check ruler and its words, which need "
+        + new Length(NARROWEST).text(unit)
+        + " each way";
   }
 
   /** Whether there is room on such a page for all that stands on one. */

@@ -11,6 +11,7 @@ import facetwright.script.design.Dial;
 import facetwright.script.sandbox.CallException;
 import facetwright.script.sandbox.HostClock;
 import facetwright.script.sandbox.SiteFinder;
+import facetwright.words.Count;
 import facetwright.words.PlainText;
 import facetwright.words.Site;
 import java.util.ArrayList;
@@ -37,7 +38,12 @@ public final class Session {
   private final Map<Site, Made> made = new LinkedHashMap<>();
   private PanelBuild panels;
   private AskedAim aim;
+
+  /** So many lines of what a script says are kept. */
+  private static final int MOST_SAID = 1_000;
+
   private final List<String> said = new ArrayList<>();
+  private long unsaid;
 
   /**
    * @param settings dial values given from outside, by dial name, as a person types them
@@ -181,13 +187,20 @@ public final class Session {
   }
 
   public void say(String text) {
-    if (said.size() < 1_000) {
+    if (said.size() < MOST_SAID) {
       said.add(PlainText.message(text));
+    } else {
+      unsaid++;
     }
   }
 
-  /** What the script said, in order; at most a thousand lines. */
+  /** What the script said, in order; of more than a thousand lines the last tells how many more. */
   public List<String> said() {
-    return List.copyOf(said);
+    if (unsaid == 0) {
+      return List.copyOf(said);
+    }
+    List<String> all = new ArrayList<>(said);
+    all.add("… and " + Count.of(unsaid, "more line") + " that are not kept");
+    return List.copyOf(all);
   }
 }

@@ -4,6 +4,7 @@ import facetwright.script.text.Edit;
 import facetwright.script.text.Stretch;
 import facetwright.workbench.card.text.Hits;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -11,7 +12,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
@@ -37,33 +37,39 @@ final class FindBar extends VBox {
     this.text = text;
     this.painting = painting;
     getStyleClass().add("find-bar");
-    say(sought, "Find", "What to look for in the script (Enter goes to the next)");
-    say(by, "Replace with", "What to write in its place (Enter replaces one)");
-    say(line, "Line", "The number of a line (Enter goes there)");
+    say(
+        sought,
+        "Find",
+        "What to look for in the script (" + Key.PRESS.one() + " goes to the next)");
+    say(by, "Replace with", "What to write in its place (" + Key.PRESS.one() + " replaces one)");
+    say(line, "Line", "The number of a line (" + Key.PRESS.one() + " goes there)");
     line.setPrefColumnCount(6);
     count.setMinWidth(USE_PREF_SIZE);
     count.getStyleClass().add("quiet");
     capitals.setMinWidth(USE_PREF_SIZE);
     capitals.setAccessibleText("Capitals count");
-    capitals.setTooltip(new Tooltip("Tell capitals from small letters"));
+    capitals.setTooltip(new Tip("Tell capitals from small letters"));
     sought.setPrefColumnCount(COLUMNS);
     by.setPrefColumnCount(COLUMNS);
     finding =
         row(
             sought,
             count,
-            button("↑", "The one before (Shift+F3)", () -> go(false)),
-            button("↓", "The next (F3 or Enter)", () -> go(true)),
+            button("↑", "The one before (" + Key.FIND_ON.other() + ")", () -> go(false)),
+            button(
+                "↓",
+                "The next (" + Key.FIND_ON.one() + " or " + Key.PRESS.one() + ")",
+                () -> go(true)),
             capitals,
             button("✕", Key.AWAY.tip("Close"), this::close));
     replacing =
         row(
             by,
-            button("Replace", "Replace this one (Enter)", this::replaceOne),
+            button("Replace", Key.PRESS.tipOne("Replace this one"), this::replaceOne),
             button("Replace all", "Replace every one of them", this::replaceAll));
     HBox where = new HBox(6, new Label("Go to line"), line);
     where.setAlignment(Pos.CENTER_LEFT);
-    going = row(where, button("Go", "Go there (Enter)", this::goToLine));
+    going = row(where, button("Go", Key.PRESS.tipOne("Go there"), this::goToLine));
     sought.textProperty().addListener((_, _, _) -> search());
     capitals.selectedProperty().addListener((_, _, _) -> search());
     text.area()
@@ -96,7 +102,7 @@ final class FindBar extends VBox {
   private static void say(TextField field, String words, String tip) {
     field.setPromptText(words);
     field.setAccessibleText(words);
-    field.setTooltip(new Tooltip(tip));
+    field.setTooltip(new Tip(tip));
   }
 
   private Region row(Region field, Node... nodes) {
@@ -109,7 +115,7 @@ final class FindBar extends VBox {
 
   private static Button button(String words, String tip, Runnable action) {
     Button button = new Button(words);
-    button.setTooltip(new Tooltip(tip));
+    button.setTooltip(new Tip(tip));
     button.setAccessibleText(tip);
     button.setMinWidth(USE_PREF_SIZE);
     button.setOnAction(_ -> action.run());

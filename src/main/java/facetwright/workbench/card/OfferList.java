@@ -3,6 +3,7 @@ package facetwright.workbench.card;
 import facetwright.script.text.Stretch;
 import facetwright.workbench.card.text.Offer;
 import facetwright.workbench.card.text.Offers;
+import facetwright.workbench.key.Key;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.css.PseudoClass;
@@ -83,7 +84,9 @@ final class OfferList extends VBox {
     for (int i = top; i < Math.min(n, top + ROWS); i++) {
       rows.getChildren().add(row(i));
     }
-    count.setText("%d of %d – Enter writes it, Esc closes".formatted(chosen + 1, n));
+    count.setText(
+        "%d of %d – %s writes it, %s closes"
+            .formatted(chosen + 1, n, Key.OFFERS_TAKE.one(), Key.OFFERS_CLOSE.text()));
     help.show(chosen().help());
     about.setVvalue(0);
   }

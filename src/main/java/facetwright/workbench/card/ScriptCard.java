@@ -4,12 +4,12 @@ import facetwright.check.finding.Finding;
 import facetwright.workbench.card.text.Typing;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.FocusRing;
+import facetwright.workbench.look.Tip;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -27,6 +27,7 @@ public final class ScriptCard extends BorderPane {
   private final Prompting prompting;
   private final FindBar find;
   private final FaultStrip fault;
+  private final SaidStrip said;
   private final TextSize size;
   private final Button opens = new Button("Find");
 
@@ -52,7 +53,8 @@ public final class ScriptCard extends BorderPane {
     VBox top = new VBox(head(), find);
     setTop(top);
     setCenter(paper);
-    setBottom(fault);
+    said = new SaidStrip(desk);
+    setBottom(new VBox(said, fault));
   }
 
   private HBox head() {
@@ -61,7 +63,7 @@ public final class ScriptCard extends BorderPane {
     Region space = new Region();
     HBox.setHgrow(space, Priority.ALWAYS);
     ToggleButton wrap = new ToggleButton("Wrap lines");
-    wrap.setTooltip(new Tooltip("Break long lines at the card's edge"));
+    wrap.setTooltip(new Tip("Break long lines at the card's edge"));
     wrap.setSelected(true);
     text.area().wrapTextProperty().bind(wrap.selectedProperty());
     HBox head = new HBox(6, title, space, opens, wrap);
@@ -120,6 +122,10 @@ public final class ScriptCard extends BorderPane {
 
   FaultStrip fault() {
     return fault;
+  }
+
+  SaidStrip said() {
+    return said;
   }
 
   TextSize size() {

@@ -7,6 +7,7 @@ import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.WayBack;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
@@ -16,7 +17,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -33,7 +33,7 @@ public abstract class Bar extends VBox {
 
   Bar(Desk desk, Supplier<? extends Asking> hire, Executor ui) {
     this.desk = desk;
-    offer = new Offer(desk, hire, ui, this::close, () -> taken.run());
+    offer = new Offer(desk, hire, ui, this::close, () -> taken.run(), () -> first().requestFocus());
     getStyleClass().add("goal");
     row.setAlignment(Pos.CENTER_LEFT);
     getChildren().addAll(row, offer);
@@ -54,11 +54,11 @@ public abstract class Bar extends VBox {
    */
   final void lay(List<? extends Node> controls, String tip) {
     Button find = new Button("Find dials");
-    find.setTooltip(new Tooltip(Key.ASK.tip(tip + "; nothing turns before you take it")));
+    find.setTooltip(new Tip(Key.ASK.tip(tip + "; nothing turns before you take it")));
     find.setOnAction(_ -> find());
     Button close = new Button("Close");
     close.getStyleClass().add("plain");
-    close.setTooltip(new Tooltip(Key.AWAY.tip("Put this line away")));
+    close.setTooltip(new Tip(Key.AWAY.tip("Put this line away")));
     close.setOnAction(_ -> close());
     row.getChildren().setAll(controls);
     // Neither stands in a line of its own.
@@ -72,7 +72,7 @@ public abstract class Bar extends VBox {
     ComboBox<String> box = new ComboBox<>();
     box.setEditable(true);
     box.setAccessibleText(name);
-    box.setTooltip(new Tooltip(tip));
+    box.setTooltip(new Tip(tip));
     box.getEditor().setPrefColumnCount(6);
     // What is typed takes the place of what stood there.
     box.focusedProperty()

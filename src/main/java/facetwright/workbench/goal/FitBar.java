@@ -8,6 +8,7 @@ import facetwright.net.sheet.SheetSizes;
 import facetwright.script.design.Design;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.look.Tip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
@@ -17,7 +18,6 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 
 /** Makes the design on the table as large as a sheet takes it, or several of it. */
 public final class FitBar extends Bar {
@@ -34,7 +34,7 @@ public final class FitBar extends Bar {
     sheet = typed("Sheet", "The sheet you have, by its name or its sides, such as 7 1/2 x 10 in");
     copies.setPrefColumnCount(3);
     copies.setAccessibleText("How many on one sheet");
-    copies.setTooltip(new Tooltip("How many shall lie on one sheet, 1 to " + Fitting.MOST));
+    copies.setTooltip(new Tip("How many shall lie on one sheet, 1 to " + Fitting.MOST));
     copies.setOnAction(_ -> find());
     ComboBox<String> rulers = typed("Ruler", "The ruler that dials are set by, of either unit");
     ruler = new RulerBox(rulers);

@@ -5,6 +5,8 @@ import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
@@ -13,7 +15,6 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 
 /** Aims: what the design on the table should come to, and which dial to turn for it. */
 public final class GoalBar extends Bar {
@@ -33,15 +34,15 @@ public final class GoalBar extends Bar {
     word.getItems().setAll(GoalReader.WORDS);
     word.setValue("height");
     word.setAccessibleText("What to aim at");
-    word.setTooltip(new Tooltip("What the design should come to"));
+    word.setTooltip(new Tip("What the design should come to"));
     value.setPrefColumnCount(7);
     value.setAccessibleText("Wanted");
-    value.setTooltip(new Tooltip("How much it is to be, in mm or inches (Enter)"));
+    value.setTooltip(new Tip(Key.ASK.tip("How much it is to be, in mm or inches")));
     value.setOnAction(_ -> find());
     word.valueProperty().addListener((_, _, w) -> value.setPromptText(example(w)));
     value.setPromptText(example(word.getValue()));
     turn.setAccessibleText("Dial to turn");
-    turn.setTooltip(new Tooltip("It starts where it stands now; all other dials stay"));
+    turn.setTooltip(new Tip("It starts where it stands now; all other dials stay"));
     var rulers = typed("Ruler", "The ruler that dials are set by, of either unit");
     ruler = new RulerBox(rulers);
     lay(

@@ -11,6 +11,7 @@ import facetwright.words.Site;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import facetwright.worker.Reply;
 import java.util.List;
 import java.util.concurrent.Executor;
@@ -21,7 +22,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -33,6 +33,7 @@ final class Offer extends VBox {
   private final Supplier<? extends Asking> hire;
   private final Executor ui;
   private final Runnable taken;
+  private final Runnable stay;
   private final Label said = new Label();
   private final Button stop = new Button("Stop");
   private final HBox found = new HBox(26);
@@ -49,31 +50,39 @@ final class Offer extends VBox {
    * @param ui runs work on the window's thread
    * @param leave puts the bar away
    * @param taken told when it is taken
+   * @param stay gives the focus a place beside it, where the button goes that had it
    */
-  Offer(Desk desk, Supplier<? extends Asking> hire, Executor ui, Runnable leave, Runnable taken) {
+  Offer(
+      Desk desk,
+      Supplier<? extends Asking> hire,
+      Executor ui,
+      Runnable leave,
+      Runnable taken,
+      Runnable stay) {
     super(6);
     this.desk = desk;
     this.hire = hire;
     this.ui = ui;
     this.taken = taken;
+    this.stay = stay;
     getStyleClass().add("offer");
     said.setWrapText(true);
-    stop.setTooltip(new Tooltip("Stop looking; nothing changes"));
+    stop.setTooltip(new Tip("Stop looking; nothing changes"));
     stop.setOnAction(_ -> stop());
     HBox.setHgrow(said, Priority.SOMETIMES);
     HBox saying = new HBox(10, said, stop);
     saying.setAlignment(Pos.CENTER_LEFT);
     saying.managedProperty().bind(said.textProperty().isNotEmpty());
     way.setAccessibleText("How to take it");
-    way.setTooltip(new Tooltip("What changes: the dials, or the script"));
-    take.setTooltip(
-        new Tooltip("Change it so, in one step; " + Key.UNDO.text() + " takes it back"));
+    way.setTooltip(new Tip("What changes: the dials, or the script"));
+    take.setTooltip(new Tip("Change it so, in one step; " + Key.UNDO.text() + " takes it back"));
     take.setOnAction(_ -> take());
     Button back = new Button("Leave it");
     back.getStyleClass().add("plain");
-    back.setTooltip(new Tooltip(Key.AWAY.tip("Put this away; nothing changes")));
+    back.setTooltip(new Tip(Key.AWAY.tip("Put this away; nothing changes")));
     back.setOnAction(_ -> leave.run());
-    taking = new FlowPane(8, 4, way, take, back);
+    // What is pressed stands first: it stays where it is, however long the words about it are.
+    taking = new FlowPane(8, 4, take, back, way);
     taking.setAlignment(Pos.CENTER_LEFT);
     taking.managedProperty().bind(taking.visibleProperty());
     found.managedProperty().bind(found.visibleProperty());
@@ -224,6 +233,9 @@ final class Offer extends VBox {
   private void take() {
     if (proposal != null && way.getSelectionModel().getSelectedIndex() >= 0) {
       Suggestion chosen = proposal.ways().get(way.getSelectionModel().getSelectedIndex());
+      if (taking.isFocusWithin()) {
+        stay.run();
+      }
       taken.run();
       desk.take(chosen.settings(), chosen.source());
       tell("Taken. " + Key.UNDO.text() + " takes it back in one step.");

@@ -4,6 +4,7 @@ import facetwright.adjust.propose.Question;
 import facetwright.measure.Ruler;
 import facetwright.workbench.desk.Asking;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.look.Tip;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -12,7 +13,6 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 
 /** Rounds the design on the table to a ruler. */
 public final class RoundBar extends Bar {
@@ -37,7 +37,7 @@ public final class RoundBar extends Bar {
     marks.getItems().setAll(MARKS);
     marks.setValue(MARKS.getFirst());
     marks.setAccessibleText("Marks that a dial may be turned by");
-    marks.setTooltip(new Tooltip("No dial turns by more, nor by more than a fifth of its value"));
+    marks.setTooltip(new Tip("No dial turns by more, nor by more than a fifth of its value"));
     lay(
         List.of(
             new Label("Round to a ruler of"),
