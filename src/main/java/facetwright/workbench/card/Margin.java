@@ -1,5 +1,6 @@
 package facetwright.workbench.card;
 
+import facetwright.workbench.look.Tip;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -135,7 +136,7 @@ final class Margin implements IntFunction<Node> {
       pin.getStyleClass().add("long");
     }
     String words = text(here);
-    Tooltip tip = new Tooltip(words);
+    Tooltip tip = new Tip(words);
     tip.setWrapText(true);
     tip.setMaxWidth(380);
     pin.setTooltip(tip);

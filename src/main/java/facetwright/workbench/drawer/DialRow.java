@@ -6,13 +6,13 @@ import facetwright.script.design.Dial;
 import facetwright.script.design.DialText;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -32,12 +32,12 @@ final class DialRow extends Row {
     field.setPrefColumnCount(5);
     field.setAccessibleText("Value of " + dial.name());
     field.setTooltip(
-        new Tooltip(
+        new Tip(
             Key.DIAL_TAKE.tip("Type a value of " + dial.name())
                 + "; Up and Down turn it by a step"));
     slider.setAccessibleText(dial.name());
     slider.setTooltip(
-        new Tooltip("Turn " + dial.name() + " (arrows); " + Key.UNDO.text() + " turns it back"));
+        new Tip("Turn " + dial.name() + " (arrows); " + Key.UNDO.text() + " turns it back"));
     Label counts = new Label(dial.sign(unit));
     counts.getStyleClass().add("quiet");
     HBox top = new HBox(4, name, all, field, counts);

@@ -3,10 +3,10 @@ package facetwright.workbench.drawer;
 import facetwright.measure.Unit;
 import facetwright.script.design.Dial;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.look.Tip;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -31,7 +31,7 @@ abstract sealed class Row extends VBox permits DialRow, WordRow {
     getStyleClass().add("dial");
     name.setText(dial.name());
     name.getStyleClass().add("dial-name");
-    name.setTooltip(new Tooltip("The dial " + dial.name()));
+    name.setTooltip(new Tip("The dial " + dial.name()));
     name.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(name, Priority.ALWAYS);
     SVGPath arrow = new SVGPath();
@@ -40,11 +40,11 @@ abstract sealed class Row extends VBox permits DialRow, WordRow {
     back.setGraphic(arrow);
     back.setAccessibleText("Reset " + dial.name());
     back.getStyleClass().addAll("plain", "round");
-    back.setTooltip(new Tooltip("Back to the value in the script"));
+    back.setTooltip(new Tip("Back to the value in the script"));
     back.setOnAction(_ -> desk.release(this.dial.name()));
     all.setAccessibleText("Compare " + dial.name());
     all.getStyleClass().add("plain");
-    all.setTooltip(new Tooltip("See " + dial.name() + " over its range, and pick a value"));
+    all.setTooltip(new Tip("See " + dial.name() + " over its range, and pick a value"));
     all.setMinWidth(USE_PREF_SIZE);
     all.setOnAction(_ -> compare.accept(this.dial.name()));
   }

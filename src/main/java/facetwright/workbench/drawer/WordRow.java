@@ -4,6 +4,7 @@ import facetwright.measure.Unit;
 import facetwright.script.design.Dial;
 import facetwright.script.design.DialText;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.look.Tip;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
@@ -11,7 +12,6 @@ import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 
 /** A dial that chooses: a box to tick for on and off, a list for words. */
@@ -26,7 +26,7 @@ final class WordRow extends Row {
     Control control = isSwitch ? tick : words;
     control.setAccessibleText(dial.name());
     control.setTooltip(
-        new Tooltip(
+        new Tip(
             isSwitch
                 ? "Turn " + dial.name() + " on or off (Space)"
                 : "Choose one for " + dial.name() + " (Up and Down)"));

@@ -1,8 +1,8 @@
 package facetwright.workbench.papers;
 
+import facetwright.workbench.look.Tip;
 import java.util.OptionalInt;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 
 /** A whole number that is typed, kept in its range. */
 final class CountField extends TextField {
@@ -24,7 +24,7 @@ final class CountField extends TextField {
     this.count = count;
     setPrefColumnCount(4);
     setAccessibleText(what);
-    setTooltip(new Tooltip(tip));
+    setTooltip(new Tip(tip));
     setOnAction(_ -> typed());
     focusedProperty()
         .addListener(

@@ -6,12 +6,12 @@ import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.order.Order;
 import facetwright.workbench.key.Key;
+import facetwright.workbench.look.Tip;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 
 /**
@@ -38,7 +38,7 @@ final class PrintOrder extends HBox {
     pieces =
         new CountField(
             "Pieces to make",
-            "How many you make: for a class, or 3 and more for a ring (Enter)",
+            Key.PRESS.tipOne("How many you make: for a class, or 3 and more for a ring"),
             1,
             1,
             Order.MOST,
@@ -46,11 +46,11 @@ final class PrintOrder extends HBox {
     pixels =
         new CountField(
             "Pixels of a picture",
-            "How many pixels wide pictures are saved, "
-                + Order.LEAST_PIXELS
-                + " to "
-                + Order.MOST_PIXELS
-                + " (Enter)",
+            Key.PRESS.tipOne(
+                "How many pixels wide pictures are saved, "
+                    + Order.LEAST_PIXELS
+                    + " to "
+                    + Order.MOST_PIXELS),
             Order.USUAL_PIXELS,
             Order.LEAST_PIXELS,
             Order.MOST_PIXELS,
@@ -71,14 +71,14 @@ final class PrintOrder extends HBox {
         .forEach(page.getItems()::add);
     page.setValue(USUAL);
     page.setAccessibleText("Page of the printer");
-    page.setTooltip(new Tooltip("What your printer takes"));
+    page.setTooltip(new Tip("What your printer takes; " + Order.leastPage(Unit.MM)));
     page.valueProperty().addListener((_, _, _) -> changed.run());
     ruler.getItems().add(USUAL_RULER);
     Ruler.common().forEach(r -> rulers.put(r.name(), r));
     ruler.getItems().addAll(rulers.keySet());
     ruler.setValue(USUAL_RULER);
     ruler.setAccessibleText("Your ruler");
-    ruler.setTooltip(new Tooltip("Your ruler, of either unit: every measure to set is told by it"));
+    ruler.setTooltip(new Tip("Your ruler, of either unit: every measure to set is told by it"));
     ruler.valueProperty().addListener((_, _, _) -> changed.run());
     Label wide = new Label("Pixels");
     wide.setLabelFor(pixels);

@@ -2,10 +2,13 @@ package facetwright.workbench.table;
 
 import facetwright.geom.Vec2;
 import facetwright.measure.Unit;
+import facetwright.workbench.key.Key;
 import java.util.function.Consumer;
 
 /** Measures from place to place, with the mouse or from corner to corner by keys. */
 final class Measurer {
+  private static final String ENTER = Key.TABLE_GO.text();
+
   private final Consumer<String> tell;
   private Measuring now = Measuring.NONE;
 
@@ -52,10 +55,12 @@ final class Measurer {
     now = now.following(at);
     tell.accept(
         now.from() == null || now.done()
-            ? "A corner. Enter measures from here, arrows go to the next"
+            ? "A corner. " + ENTER + " measures from here, arrows go to the next"
             : "To this corner: "
                 + SpotText.both(now.from().distance(at), unit)
-                + ". Enter takes it");
+                + ". "
+                + ENTER
+                + " takes it");
   }
 
   /** Measures from a place, or to it. */
@@ -64,6 +69,6 @@ final class Measurer {
     tell.accept(
         now.done()
             ? "Measured: " + SpotText.both(measured(), unit)
-            : "Measuring from here. Arrows go to the next corner, Enter takes it");
+            : "Measuring from here. Arrows go to the next corner, " + ENTER + " takes it");
   }
 }
