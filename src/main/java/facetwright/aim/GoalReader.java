@@ -7,6 +7,7 @@ import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.message.Refused;
 import facetwright.message.Value;
+import facetwright.net.Ask;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.words.NearName;
 import java.util.Arrays;
@@ -21,7 +22,6 @@ public final class GoalReader {
   public static final List<String> WORDS =
       List.of("height", "width", "depth", "volume", "area", "gap", "fits");
 
-  private static final double LONGEST = 10_000;
   private static final Pattern SPREAD =
       Pattern.compile(
           "(?<number>(?:\\d+\\.?\\d*|\\.\\d+)(?:e\\d{1,2})?)\\s*(?<unit>(?:%s)[23²³]|ml)?"
@@ -73,11 +73,11 @@ public final class GoalReader {
 
   private static Goal length(Measure measure, String value, Unit unit) {
     double mm = Length.parse(value, unit).mm();
-    if (!(mm > 0 && mm <= LONGEST)) {
+    if (!(mm > 0 && mm <= Ask.LONGEST)) {
       throw new Refused(
           Message.of(
               "a %s of %s is out of range: give a length over 0, up to %s",
-              measure.word(), value, Value.given(LONGEST)));
+              measure.word(), value, Value.given(Ask.LONGEST)));
     }
     return new Goal.Reach(measure, mm);
   }
@@ -97,7 +97,7 @@ public final class GoalReader {
         m.matches()
             ? Double.parseDouble(m.group("number")) * each(m.group("unit"), measure.power(), unit)
             : 0;
-    if (!(amount > 0 && amount <= Math.pow(LONGEST, measure.power()))) {
+    if (!(amount > 0 && amount <= Math.pow(Ask.LONGEST, measure.power()))) {
       throw new IllegalArgumentException(
           "\""
               + value

@@ -2,6 +2,7 @@ package facetwright.draw;
 
 import facetwright.draw.Mark.Weight;
 import facetwright.measure.Unbroken;
+import facetwright.measure.Unit;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.io.IOException;
@@ -32,7 +33,13 @@ public final class Lettering {
   /** How far letters reach below the base line, as part of the size. */
   public static final double DESCENT = 0.213;
 
-  private static final double POINT_MM = 25.4 / 72;
+  /** Of an inch, as printers count; PostScript and PDF (ISO 32000-1, 8.3.2.3). */
+  private static final double POINTS_AN_INCH = 72;
+
+  /** How many points of type and of pages are a millimetre. */
+  public static final double POINTS_PER_MM = POINTS_AN_INCH / Unit.INCH.mm();
+
+  private static final double POINT_MM = Unit.INCH.mm() / POINTS_AN_INCH;
   private static final Face REGULAR = Face.load("/fonts/FacetwrightSans-Regular.ttf");
   private static final Face BOLD = Face.load("/fonts/FacetwrightSans-Bold.ttf");
 

@@ -36,7 +36,6 @@ import org.apache.pdfbox.util.Matrix;
  */
 public final class PdfWriter implements Exporter {
   /** The unit of the format is 1/72 in (ISO 32000-1, 8.3.2.3). */
-  private static final double POINTS_PER_MM = 72 / 25.4;
 
   /** In place of the time, from which the file's mark of identity is usually made. */
   private static final long FIXED_ID = 1;
@@ -112,11 +111,13 @@ public final class PdfWriter implements Exporter {
       PDPage page =
           new PDPage(
               new PDRectangle(
-                  (float) (drawing.width() * POINTS_PER_MM),
-                  (float) (drawing.height() * POINTS_PER_MM)));
+                  (float) (drawing.width() * Lettering.POINTS_PER_MM),
+                  (float) (drawing.height() * Lettering.POINTS_PER_MM)));
       document.addPage(page);
       try (PDPageContentStream out = new PDPageContentStream(document, page)) {
-        out.transform(Matrix.getScaleInstance((float) POINTS_PER_MM, (float) POINTS_PER_MM));
+        out.transform(
+            Matrix.getScaleInstance(
+                (float) Lettering.POINTS_PER_MM, (float) Lettering.POINTS_PER_MM));
         out.setLineCapStyle(0);
         out.setLineJoinStyle(1);
         for (PageLayers.Layer layer : PageLayers.of(drawing)) {

@@ -5,6 +5,7 @@ import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.message.Message;
 import facetwright.message.Value;
+import facetwright.net.Ask;
 import facetwright.net.Opening;
 import facetwright.words.Site;
 import java.io.Serializable;
@@ -152,11 +153,11 @@ public final class Form implements Serializable {
   /** Punches a hole into a facet; the centre is given in the facet's frame, in mm. */
   public Form withHole(String facet, Vec2 centre, double diameter, Site site) {
     FormCheck.require(
-        diameter > 0 && diameter <= 10_000,
+        diameter > 0 && diameter <= Ask.LONGEST,
         () ->
             Message.of(
                 "a hole's diameter is over 0 and up to %s, not %s",
-                Value.given(Limits.LONGEST), Value.given(diameter)));
+                Value.given(Ask.LONGEST), Value.given(diameter)));
     return opened(facet, new Opening.Hole(centre, diameter, site));
   }
 

@@ -4,6 +4,7 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.message.Message;
 import facetwright.message.Value;
+import facetwright.net.Ask;
 import java.util.List;
 
 /** An outline drawn inward by an even border. */
@@ -12,11 +13,11 @@ final class Inset {
 
   static Polygon2 of(Polygon2 outline, double border, String facet) {
     FormCheck.require(
-        border > 0 && border <= 10_000,
+        border > 0 && border <= Ask.LONGEST,
         () ->
             Message.of(
                 "a window's border is over 0 and up to %s, not %s",
-                Value.given(Limits.LONGEST), Value.given(border)));
+                Value.given(Ask.LONGEST), Value.given(border)));
     List<Polygon2> left = Planar.inset(outline, border);
     FormCheck.require(
         !left.isEmpty(),

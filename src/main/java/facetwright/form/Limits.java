@@ -6,8 +6,6 @@ import facetwright.net.Ask;
 
 /** The ranges within which a form can be asked for. */
 public final class Limits {
-  public static final double LONGEST = 10_000;
-
   private Limits() {}
 
   public static void sides(int sides) {
@@ -23,9 +21,10 @@ public final class Limits {
 
   public static void length(String what, double mm) {
     FormCheck.require(
-        mm > 0 && mm <= LONGEST,
+        mm > 0 && mm <= Ask.LONGEST,
         () ->
             Message.of(
-                "%s is over 0 and up to %s, not %s", what, Value.given(LONGEST), Value.given(mm)));
+                "%s is over 0 and up to %s, not %s",
+                what, Value.given(Ask.LONGEST), Value.given(mm)));
   }
 }

@@ -13,6 +13,9 @@ public final class Ask {
   /** No measure of a net may be over this, in mm. */
   public static final double MOST_MM = 5000;
 
+  /** No length may be asked for that is over this, in mm: ten metres. */
+  public static final double LONGEST = 10_000;
+
   /** A panel, a solid or a wrap has so many sides or columns round at least. */
   public static final int FEWEST_SIDES = 3;
 

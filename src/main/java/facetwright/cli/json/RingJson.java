@@ -15,8 +15,6 @@ import tools.jackson.core.JsonGenerator;
 
 /** The ways to seat a ring as one JSON object. */
 public final class RingJson {
-  private static final int MOST_SIDES = 24;
-
   private RingJson() {}
 
   public static String of(
@@ -29,7 +27,7 @@ public final class RingJson {
           json.writeBooleanProperty(
               "flush", !plans.isEmpty() && plans.getFirst().seating().isFlush());
           JsonText.objects(json, "ways", plans, plan -> way(json, design.net(), plan));
-          JsonText.numbers(json, "flush_sides", SideCounts.flush(count, MOST_SIDES));
+          JsonText.numbers(json, "flush_sides", SideCounts.flush(count, SideCounts.MOST_SIDES));
           JsonText.numbers(json, "flush_counts", rings.flushCounts());
           json.writeObjectPropertyStart("materials");
           WorksJson.materials(json, materials, Prices.NONE);

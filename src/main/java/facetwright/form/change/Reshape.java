@@ -7,7 +7,6 @@ import facetwright.form.FacetNames;
 import facetwright.form.Form;
 import facetwright.form.FormCheck;
 import facetwright.form.FormEdge;
-import facetwright.form.Limits;
 import facetwright.form.Newell;
 import facetwright.form.Sides;
 import facetwright.geom.LengthTolerance;
@@ -17,6 +16,7 @@ import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.message.Message;
 import facetwright.message.Value;
+import facetwright.net.Ask;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -63,11 +63,11 @@ public final class Reshape {
 
   private static Form raised(Form form, int facet, double height) {
     FormCheck.require(
-        height != 0 && Math.abs(height) <= Limits.LONGEST,
+        height != 0 && Math.abs(height) <= Ask.LONGEST,
         () ->
             Message.of(
                 "a facet is raised (or sunk, under 0) by up to %s and not by 0, not %s",
-                Value.given(Limits.LONGEST), Value.given(height)));
+                Value.given(Ask.LONGEST), Value.given(height)));
     Facet base = form.facets().get(facet);
     FormCheck.require(
         base.openings().isEmpty() && base.layers().isEmpty(),

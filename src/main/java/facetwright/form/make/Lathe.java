@@ -3,12 +3,12 @@ package facetwright.form.make;
 import facetwright.form.Facet;
 import facetwright.form.Form;
 import facetwright.form.FormCheck;
-import facetwright.form.Limits;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.message.Message;
 import facetwright.message.Value;
+import facetwright.net.Ask;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -70,11 +70,11 @@ final class Lathe {
       Vec2 p = profile.get(i);
       String which = "point " + (i + 1) + " of the profile ";
       FormCheck.require(
-          p.x() >= 0 && p.x() <= Limits.LONGEST && Math.abs(p.y()) <= Limits.LONGEST,
+          p.x() >= 0 && p.x() <= Ask.LONGEST && Math.abs(p.y()) <= Ask.LONGEST,
           () ->
               Message.of(
                   "%shas a radius over %s or under 0, or lies too high or low",
-                  which, Value.given(Limits.LONGEST)));
+                  which, Value.given(Ask.LONGEST)));
       FormCheck.require(
           p.x() > 0 || i == 0 || i == n - 1,
           which + "touches the axis: only the first and the last point may have radius 0");

@@ -38,7 +38,10 @@ public final class WrapDraft {
   public static final List<String> COLUMN_WORDS = List.of("even", "odd", "all");
 
   static final int MOST_COLUMNS = Ask.MOST_SIDES;
-  static final int MOST_ROWS = 24;
+
+  /** Of a wrap, bottom to top. */
+  public static final int MOST_ROWS = 24;
+
   static final double USUAL_BEVEL = 45;
 
   final List<Double> widths;

@@ -12,9 +12,6 @@ import java.util.stream.Collectors;
 
 /** A ring in words. */
 public final class RingText {
-  /** Sides of regular pieces are told up to so many. */
-  private static final int MOST_SIDES = 24;
-
   private static final double HALF_TURN = 180;
 
   private RingText() {}
@@ -123,10 +120,14 @@ public final class RingText {
   /** Which regular pieces, and which other counts of this piece, would be flush. */
   public static List<String> hints(Rings rings, int count) {
     List<String> lines = new ArrayList<>();
-    List<Integer> sides = SideCounts.flush(count, MOST_SIDES);
+    List<Integer> sides = SideCounts.flush(count, SideCounts.MOST_SIDES);
     lines.add(
         sides.isEmpty()
-            ? "No upright piece of up to " + MOST_SIDES + " equal sides seats " + count + " flush."
+            ? "No upright piece of up to "
+                + SideCounts.MOST_SIDES
+                + " equal sides seats "
+                + count
+                + " flush."
             : "Upright pieces of " + list(sides, "or") + " equal sides seat " + count + " flush.");
     List<Integer> counts = rings.flushCounts();
     lines.add(

@@ -10,6 +10,9 @@ import java.util.OptionalInt;
  * m(n − 2)/(2n): a ring of n is flush just where 2n divides m(n − 2).
  */
 public final class SideCounts {
+  /** Numbers of sides are told up to this one. */
+  public static final int MOST_SIDES = 24;
+
   private SideCounts() {}
 
   /**

@@ -5,6 +5,7 @@ import facetwright.measure.Quantity;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.message.Value;
+import facetwright.net.Ask;
 import facetwright.words.Decimals;
 import facetwright.words.PlainText;
 import java.util.ArrayList;
@@ -17,9 +18,6 @@ import java.util.stream.Stream;
 
 /** The kinds of value that functions take. Lengths are read into millimetres. */
 public final class Kinds {
-  /** The longest length a script may ask for: ten metres. */
-  public static final double LONGEST = 10_000;
-
   /** The shortest length that is more than nothing: a hundredth of a millimetre. */
   public static final double SHORTEST = 0.01;
 
@@ -109,7 +107,12 @@ public final class Kinds {
 
   /** A length over 0, up to ten metres, in mm. */
   public static Kind<Double> length() {
-    return length(SHORTEST, LONGEST);
+    return length(SHORTEST, Ask.LONGEST);
+  }
+
+  /** How wide a hole may be, in mm. */
+  public static Kind<Double> punch() {
+    return length(0.5, 200);
   }
 
   /** A length in mm, the range given in mm. */

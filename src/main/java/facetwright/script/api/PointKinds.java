@@ -4,15 +4,21 @@ import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.message.Message;
+import facetwright.net.Ask;
 import java.util.List;
 
 /** The kinds of value that say where: points and directions. */
 public final class PointKinds {
   private PointKinds() {}
 
+  /** The corners of a shape, each a point in the plane. */
+  public static Kind<List<Vec2>> corners() {
+    return Kinds.list(point(), 3, 200);
+  }
+
   /** A point in the plane: [x, y], each a length. */
   public static Kind<Vec2> point() {
-    Kind<List<Double>> two = Kinds.list(Kinds.length(-Kinds.LONGEST, Kinds.LONGEST), 2, 2);
+    Kind<List<Double>> two = Kinds.list(Kinds.length(-Ask.LONGEST, Ask.LONGEST), 2, 2);
     return Kinds.of(
         two.counts(),
         Message.text("a point [x, y] of two lengths"),
@@ -24,7 +30,7 @@ public final class PointKinds {
 
   /** A point in space: [x, y, z], each a length. */
   public static Kind<Vec3> point3() {
-    Kind<List<Double>> three = Kinds.list(Kinds.length(-Kinds.LONGEST, Kinds.LONGEST), 3, 3);
+    Kind<List<Double>> three = Kinds.list(Kinds.length(-Ask.LONGEST, Ask.LONGEST), 3, 3);
     return Kinds.of(
         three.counts(),
         Message.text("a point [x, y, z] of three lengths"),

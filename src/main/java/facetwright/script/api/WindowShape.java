@@ -36,8 +36,7 @@ public sealed interface WindowShape {
             "across",
             Kinds.length(),
             "for a shape with equal sides: its size from corner to opposite corner"),
-        optional(
-            "corners", Kinds.list(PointKinds.point(), 3, 200), "a free shape, its corners [x, y]"),
+        optional("corners", PointKinds.corners(), "a free shape, its corners [x, y]"),
         usual(
             "at",
             PointKinds.point(),

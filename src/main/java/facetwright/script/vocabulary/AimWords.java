@@ -8,6 +8,7 @@ import facetwright.aim.Grid;
 import facetwright.message.Message;
 import facetwright.message.Refused;
 import facetwright.message.Value;
+import facetwright.net.Ask;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Given;
@@ -26,7 +27,7 @@ import java.util.List;
 /** The word that has dials turned until the design comes to what is wanted. */
 final class AimWords {
   private static final Message LENGTH =
-      Message.of("a length over 0, up to %s", Value.given(10_000));
+      Message.of("a length over 0, up to %s", Value.given(Ask.LONGEST));
 
   private AimWords() {}
 

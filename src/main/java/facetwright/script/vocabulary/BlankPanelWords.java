@@ -138,7 +138,7 @@ final class BlankPanelWords {
     Arg<List<Vec2>> corners =
         needed(
             "corners",
-            Kinds.list(PointKinds.point(), 3, 200),
+            PointKinds.corners(),
             "the window's corners, counted from the blank's lower left");
     return Fn.<Blank>named("window")
         .does("Cuts a window inside a panel.")
@@ -154,7 +154,7 @@ final class BlankPanelWords {
 
   private static Fn<Blank> hole() {
     Arg<Vec2> at = point("at", "its middle");
-    Arg<Double> across = needed("across", Kinds.length(0.5, 200), "the punch's diameter");
+    Arg<Double> across = needed("across", Kinds.punch(), "the punch's diameter");
     return Fn.<Blank>named("hole")
         .does("Punches a hole.")
         .takes(at)

@@ -6,6 +6,7 @@ import static facetwright.script.api.Arg.usual;
 
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.net.Ask;
 import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
 import facetwright.net.blank.Blank;
@@ -64,7 +65,7 @@ final class BlankWords {
   private record LineOptions(
       Arg<From> from, Arg<Double> at, Arg<List<Double>> between, Arg<List<Vec2>> points) {
     static LineOptions fresh(String points, int most) {
-      Kind<Double> place = Kinds.length(0, Kinds.LONGEST);
+      Kind<Double> place = Kinds.length(0, Ask.LONGEST);
       return new LineOptions(
           optional("from", Kinds.word(From.class), "the edge it is measured from and runs along"),
           optional("at", place, "how far from that edge"),

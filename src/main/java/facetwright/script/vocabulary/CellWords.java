@@ -111,7 +111,7 @@ final class CellWords {
   }
 
   private static Fn<CellSelection> hole() {
-    Arg<Double> across = needed("across", Kinds.length(0.5, 200), "the punch's diameter");
+    Arg<Double> across = needed("across", Kinds.punch(), "the punch's diameter");
     Arg<Vec2> at = optional("at", PointKinds.point(), "its place, counted from the cell's middle");
     return Fn.<CellSelection>named("hole")
         .does("Punches a hole into each chosen cell.")

@@ -74,7 +74,7 @@ final class FacetWords {
   }
 
   private static Fn<Form> hole() {
-    Arg<Double> across = needed("across", Kinds.length(0.5, 200), "the punch's diameter");
+    Arg<Double> across = needed("across", Kinds.punch(), "the punch's diameter");
     Arg<Vec2> at =
         usual("at", PointKinds.point(), Vec2.ZERO, "its place, counted from the facet's middle");
     return Fn.<Form>named("hole")

@@ -4,6 +4,7 @@ import static facetwright.script.api.Arg.needed;
 import static facetwright.script.api.Arg.usual;
 
 import facetwright.geom.Vec2;
+import facetwright.net.Ask;
 import facetwright.net.panel.CardPanel;
 import facetwright.net.panel.NotchShape;
 import facetwright.script.api.Arg;
@@ -46,7 +47,7 @@ final class PanelCutWords {
   }
 
   private static Fn<CardPanel> hole() {
-    Arg<Double> across = needed("across", Kinds.length(0.5, 200), "the punch's diameter");
+    Arg<Double> across = needed("across", Kinds.punch(), "the punch's diameter");
     Arg<Vec2> at =
         usual("at", PointKinds.point(), Vec2.ZERO, "its place, counted from the panel's middle");
     return Fn.<CardPanel>named("hole")
@@ -64,8 +65,7 @@ final class PanelCutWords {
   private static Fn<CardPanel> notch() {
     Arg<String> edge = needed("edge", Kinds.text(), "the free edge it is cut into");
     Arg<Double> at =
-        needed(
-            "at", Kinds.length(0, Kinds.LONGEST), "where its middle is, from the edge's left end");
+        needed("at", Kinds.length(0, Ask.LONGEST), "where its middle is, from the edge's left end");
     Arg<Double> width = needed("width", Kinds.length(), "how wide its mouth is");
     Arg<Double> depth = needed("depth", Kinds.length(), "how deep it is");
     Arg<NotchShape> shape =

@@ -52,10 +52,7 @@ final class PanelWords {
             "sides", Kinds.count(Ask.FEWEST_SIDES, Ask.MOST_SIDES), "for equal sides: how many");
     Arg<Double> side = optional("side", Kinds.length(), "for equal sides: their length");
     Arg<List<Vec2>> corners =
-        optional(
-            "corners",
-            Kinds.list(PointKinds.point(), 3, 200),
-            "a free outline, its corners [x, y]");
+        optional("corners", PointKinds.corners(), "a free outline, its corners [x, y]");
     return Fn.<Session>named("panel")
         .does("Starts a piece with one panel. The form stands on the first panel of the design.")
         .takes(name)
@@ -98,7 +95,7 @@ final class PanelWords {
               "width", Kinds.length(), "how much of the edge it takes; all of it where left out"),
           optional(
               "offset",
-              Kinds.length(0, Kinds.LONGEST),
+              Kinds.length(0, Ask.LONGEST),
               "where on the edge it begins, from its left end; centred where left out"),
           FoldOptions.fresh(),
           usual(
@@ -146,7 +143,7 @@ final class PanelWords {
     Arg<List<Vec2>> corners =
         optional(
             "corners",
-            Kinds.list(PointKinds.point(), 3, 200),
+            PointKinds.corners(),
             "its own shape from the edge's left end, x along it and y outward, the two ends of the"
                 + " hinge first");
     Arg<PanelRole> role =

@@ -6,6 +6,7 @@ import static facetwright.script.api.Arg.usual;
 
 import facetwright.measure.Unit;
 import facetwright.message.Message;
+import facetwright.net.Ask;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
@@ -193,7 +194,7 @@ final class TopWords {
 
   private static Fn<Session> length() {
     Arg<Double> text =
-        needed("text", Kinds.length(-Kinds.LONGEST, Kinds.LONGEST), "the length to read");
+        needed("text", Kinds.length(-Ask.LONGEST, Ask.LONGEST), "the length to read");
     return Fn.<Session>named("length")
         .does(
             "Reads a length such as \"1 7/8 in\" or \"48 mm\" into a plain number of the design's"

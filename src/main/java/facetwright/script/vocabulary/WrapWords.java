@@ -56,11 +56,14 @@ final class WrapWords {
             Kinds.list(Kinds.length(), Ask.FEWEST_SIDES, Ask.MOST_SIDES),
             "instead: each column's own width");
     Arg<List<Double>> rows =
-        needed("rows", Kinds.list(Kinds.length(), 1, 24), "the rows' heights, bottom to top");
+        needed(
+            "rows",
+            Kinds.list(Kinds.length(), 1, WrapDraft.MOST_ROWS),
+            "the rows' heights, bottom to top");
     Arg<List<String>> names =
         optional(
             "names",
-            Kinds.list(Kinds.text(), 1, 24),
+            Kinds.list(Kinds.text(), 1, WrapDraft.MOST_ROWS),
             "the rows' names, bottom to top; of three or more the outermost are \"rim\" and the"
                 + " others \"wall\", of fewer all are \"wall\"");
     Arg<Double> seam =
@@ -178,7 +181,9 @@ final class WrapWords {
     Kind<Which> kind =
         Kinds.either(
             Kinds.map(Kinds.text(ROW_WORDS), w -> new Which(w, null, false)),
-            Kinds.map(Kinds.list(Kinds.count(1, 24), 1, 24), n -> new Which(null, n, false)));
+            Kinds.map(
+                Kinds.list(Kinds.count(1, WrapDraft.MOST_ROWS), 1, WrapDraft.MOST_ROWS),
+                n -> new Which(null, n, false)));
     Arg<Which> which =
         needed(
             "which",

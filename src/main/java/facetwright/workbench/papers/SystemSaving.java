@@ -1,6 +1,7 @@
 package facetwright.workbench.papers;
 
 import facetwright.draw.Drawing;
+import facetwright.draw.Lettering;
 import facetwright.geom.Vec2;
 import facetwright.workbench.look.Camera;
 import facetwright.workbench.look.Pen;
@@ -18,9 +19,6 @@ import javafx.stage.Window;
 
 /** The dialogs of the system. */
 public final class SystemSaving implements Saving {
-  /** Points of the printer's page in a millimetre. */
-  private static final double POINTS = 72 / 25.4;
-
   private final Window owner;
   private final Function<String, Optional<Path>> choosing;
 
@@ -60,8 +58,10 @@ public final class SystemSaving implements Saving {
                       ? PageOrientation.LANDSCAPE
                       : PageOrientation.PORTRAIT,
                   Printer.MarginType.HARDWARE_MINIMUM);
-      Canvas canvas = new Canvas(page.width() * POINTS, page.height() * POINTS);
-      Camera camera = new Camera(POINTS, 0, canvas.getHeight());
+      Canvas canvas =
+          new Canvas(
+              page.width() * Lettering.POINTS_PER_MM, page.height() * Lettering.POINTS_PER_MM);
+      Camera camera = new Camera(Lettering.POINTS_PER_MM, 0, canvas.getHeight());
       new Pen(canvas.getGraphicsContext2D(), camera, true).paint(page, Vec2.ZERO);
       // True size: the page's own corner lies on the paper's, not on the printable area's.
       canvas.setTranslateX(-layout.getLeftMargin());
