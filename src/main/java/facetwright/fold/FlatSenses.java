@@ -115,16 +115,7 @@ public final class FlatSenses {
   private Optional<Net> clear(Map<Integer, Sense> chosen) {
     List<Score> scores = new ArrayList<>(net.scores());
     chosen.forEach((s, sense) -> scores.set(s, scores.get(s).toward(sense)));
-    Net with =
-        new Net(
-            net.panels(),
-            scores,
-            net.slits(),
-            net.joins(),
-            net.layers(),
-            net.ticks(),
-            net.cutaways(),
-            net.stance());
+    Net with = net.scored(scores);
     fits = fits.or(() -> Optional.of(with));
     folded++;
     return Folding.fold(with).closure() == Closure.IN_ITSELF ? Optional.empty() : Optional.of(with);

@@ -201,6 +201,24 @@ public record Net(
   }
 
   /**
+   * The same net with other scores, such as the same ones folded the other way.
+   *
+   * @throws NetException as when it is made
+   */
+  public Net scored(List<Score> others) {
+    return new Net(panels, others, slits, joins, layers, ticks, cutaways, stance);
+  }
+
+  /**
+   * The same net with other joins.
+   *
+   * @throws NetException as when it is made
+   */
+  public Net joined(List<Join> others) {
+    return new Net(panels, scores, slits, others, layers, ticks, cutaways, stance);
+  }
+
+  /**
    * The same net with each piece moved on the sheet. Two pieces that a slit parts no longer share
    * it when they are moved apart: its sides are boundary then.
    */

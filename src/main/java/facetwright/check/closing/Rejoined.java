@@ -127,17 +127,7 @@ final class Rejoined {
       int place = wrong.indexOf(join);
       joins.add(place < 0 ? join : right.get(place));
     }
-    Net joined =
-        new Net(
-            net.panels(),
-            net.scores(),
-            net.slits(),
-            joins,
-            net.layers(),
-            net.ticks(),
-            net.cutaways(),
-            net.stance());
-    Closure closure = Folding.fold(subject.laid().with(joined)).closure();
+    Closure closure = Folding.fold(subject.laid().with(net.joined(joins))).closure();
     return closure != Closure.OPEN && closure != Closure.IN_ITSELF;
   }
 }

@@ -59,17 +59,7 @@ public final class Senses {
                   return guessed ? score.toward(of(folds.get(s)).orElse(score.sense())) : score;
                 })
             .toList();
-    return scores.equals(net.scores())
-        ? net
-        : new Net(
-            net.panels(),
-            scores,
-            net.slits(),
-            net.joins(),
-            net.layers(),
-            net.ticks(),
-            net.cutaways(),
-            net.stance());
+    return scores.equals(net.scores()) ? net : net.scored(scores);
   }
 
   /** The scores of open angle that noticeably fold against the sense asked for. */
