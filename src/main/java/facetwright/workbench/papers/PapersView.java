@@ -97,7 +97,7 @@ public final class PapersView extends BorderPane {
     Button all = new Button("Save all …");
     all.setOnAction(_ -> save(true));
     all.setTooltip(new Tip("Save every paper into a folder"));
-    print.setOnAction(_ -> print());
+    print.setOnAction(_ -> told.setText(printed()));
     print.setTooltip(new Tip("Print these pages at true size"));
     again.setOnAction(_ -> draw());
     again.setTooltip(new Tip("Draw this paper once more"));
@@ -268,10 +268,6 @@ public final class PapersView extends BorderPane {
     which.setText(pages.isEmpty() ? "No pages" : "Page " + (at + 1) + " of " + pages.size());
     back.setDisable(at == 0);
     on.setDisable(at + 1 >= pages.size());
-  }
-
-  private void print() {
-    told.setText(printed());
   }
 
   private String printed() {
