@@ -153,7 +153,9 @@ class PapersCommandTest {
               });
     }
     assertThat(Run.run("make", LANTERN, "--page", "A5").err())
-        .contains("--page: A5 is too small: each page carries a check ruler and its words, which need 200");
+        .contains(
+            "--page: A5 is too small: each page carries a check ruler and its words, which need"
+                + " 200");
     assertThat(Run.run("make", LANTERN, "--page", "Leter").err()).contains("did you mean Letter");
   }
 
