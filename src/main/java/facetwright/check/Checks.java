@@ -74,6 +74,9 @@ public final class Checks {
           "closing-stack",
           "not-solved");
 
+  /** Rules on what may come of a corner that can't be folded flat. */
+  private static final Set<String> OF_FLAT = Set.of("tear", "panel-through-panel");
+
   private Checks() {}
 
   /**
@@ -88,6 +91,10 @@ public final class Checks {
     RULES.forEach(rule -> all.addAll(Alike.told(rule.find(subject))));
     if (isExplained) {
       all.removeIf(f -> OF_CLOSING.contains(f.rule()));
+    }
+    // Where a corner can't lie flat, what tears or gets in the way comes of that.
+    if (all.stream().anyMatch(f -> f.rule().equals("fold-flat"))) {
+      all.removeIf(f -> OF_FLAT.contains(f.rule()));
     }
     all.sort(Comparator.comparing(Finding::severity));
     return List.copyOf(all);

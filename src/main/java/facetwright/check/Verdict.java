@@ -121,13 +121,10 @@ public final class Verdict {
             () ->
                 Message.of(
                     "Does not close: every join meets, but %s.",
-                    worst()
-                        .map(this::met)
-                        .or(
-                            () ->
-                                form.locked().stream()
-                                    .findFirst()
-                                    .map(f -> FoldFlatRule.words(subject, f)))
+                    form.locked().stream()
+                        .findFirst()
+                        .map(f -> FoldFlatRule.words(subject, f))
+                        .or(() -> worst().map(this::met))
                         .orElse(Message.text("its pinched rows reach through each other"))));
   }
 

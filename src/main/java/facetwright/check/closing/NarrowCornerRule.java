@@ -146,7 +146,8 @@ final class NarrowCornerRule implements CauseRule {
     boolean isOpen =
         subject.folded().closure() == Closure.OPEN
             || subject.folded().closure() == Closure.IN_ITSELF;
-    if (!isOpen) {
+    // Gussets of walls too short come to less than they have to, too.
+    if (!isOpen || new ShortWallRule().words(subject).isPresent()) {
       return List.of();
     }
     List<Narrow> found = new ArrayList<>();
