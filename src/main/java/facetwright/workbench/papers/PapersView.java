@@ -198,8 +198,7 @@ public final class PapersView extends BorderPane {
             .filter(p -> p.exporter().format().equals(format))
             .findFirst()
             .orElse(papers.getFirst());
-    at = format.equals(next.exporter().format()) ? page : 0;
-    int kept = at;
+    int kept = format.equals(next.exporter().format()) ? page : 0;
     list.getSelectionModel().select(next);
     at = kept;
     draw();
