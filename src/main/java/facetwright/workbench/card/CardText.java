@@ -8,7 +8,6 @@ import facetwright.workbench.desk.Change;
 import facetwright.workbench.desk.Desk;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import org.fxmisc.richtext.Caret.CaretVisibility;
 import org.fxmisc.richtext.CodeArea;
 import org.fxmisc.richtext.util.UndoUtils;
 
@@ -27,11 +26,6 @@ final class CardText {
     read(desk.text().get());
     area.replaceText(desk.text().get());
     area.moveTo(0);
-    // A caret that blinks keeps the toolkit drawing 120 times a second while nothing happens.
-    area.setShowCaret(CaretVisibility.OFF);
-    area.focusedProperty()
-        .addListener(
-            (_, _, on) -> area.setShowCaret(on ? CaretVisibility.ON : CaretVisibility.OFF));
     area.plainTextChanges()
         .subscribe(c -> last = new Change(c.getPosition(), c.getRemoved(), c.getInserted()));
     area.textProperty().addListener((_, _, text) -> changed(text));
