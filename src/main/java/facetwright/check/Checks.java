@@ -12,6 +12,7 @@ import facetwright.check.closing.SenseRule;
 import facetwright.check.cut.GrainRule;
 import facetwright.check.cut.HoleNearEdgeRule;
 import facetwright.check.cut.LayerLostRule;
+import facetwright.check.cut.NarrowWindowRule;
 import facetwright.check.cut.OffSheetRule;
 import facetwright.check.cut.OverlapRule;
 import facetwright.check.cut.ScoresTooCloseRule;
@@ -57,6 +58,7 @@ public final class Checks {
           new ClosingStackRule(),
           new WindowNearScoreRule(),
           new HoleNearEdgeRule(),
+          new NarrowWindowRule(),
           new ScoresTooCloseRule(),
           new SharpSliverRule(),
           new LayerLostRule(),

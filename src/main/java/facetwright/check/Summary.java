@@ -1,7 +1,9 @@
 package facetwright.check;
 
+import facetwright.check.finding.Mm;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.pose.Measures;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
@@ -20,8 +22,17 @@ public final class Summary {
     String size =
         folded.closure() == Closure.NOT_SOLVED
             ? ""
-            : " Made, it is " + folded.measures().size(mm -> new Length(mm).readAbout(unit)) + ".";
+            : (isFlat(folded) ? " Made, it lies flat: " : " Made, it is ")
+                + folded.measures().size(mm -> new Length(mm).readAbout(unit))
+                + ".";
     return Verdict.of(laid, folded, unit) + size + " " + fits(laid);
+  }
+
+  /** Whether what is joined comes out with nothing inside, as at the least size that closes. */
+  private static boolean isFlat(FoldedForm folded) {
+    Measures m = folded.measures();
+    return !folded.gaps().isEmpty()
+        && Math.min(m.height(), Math.min(m.width(), m.depth())) < Mm.HAIR;
   }
 
   /** Whether a net fits its sheets. */

@@ -15,7 +15,12 @@ public interface CauseRule extends Rule {
   /** The causes looked for, the surest first. */
   List<CauseRule> ALL =
       List.of(
-          new ShortWallRule(), new WideWallRule(), new WrongSidesRule(), new NarrowCornerRule());
+          new ShortWallRule(),
+          new WideWallRule(),
+          new WrongSidesRule(),
+          new NarrowCornerRule(),
+          new FlatCornerRule(),
+          new TurnRoundRule());
 
   /** What keeps it from closing, as it follows "Does not close:"; empty where this does not. */
   Optional<Message> words(Subject subject);
