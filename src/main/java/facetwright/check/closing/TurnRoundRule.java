@@ -20,12 +20,15 @@ import java.util.Optional;
  * Tubes whose given folds do not lead once round: all of them come to 360°, that of the seam with
  * them (the turning of a closed polygon, elementary).
  *
- * <p>What it does not detect: tubes that a lap closes, and those of which a fold is left open. It
- * keeps silent where the form can be made.
+ * <p>What it does not detect: tubes that a lap closes, those of which a fold is left open, and
+ * unlike walls of which the wrong ones have the folds. It keeps silent where the form can be made.
  */
 final class TurnRoundRule implements CauseRule {
   /** Widths that differ by less are alike. */
   private static final LengthTolerance SAME = LengthTolerance.FINE;
+
+  /** Angles that differ by less are alike, in degrees. */
+  private static final double NOTHING = 0.01;
 
   /**
    * A tube that does not come round.
@@ -39,6 +42,22 @@ final class TurnRoundRule implements CauseRule {
 
     private int walls() {
       return tube.sides().size();
+    }
+
+    /** Whether the folds alone keep it from closing, whatever else does. */
+    private boolean isSure(Subject subject) {
+      double left = 360 - sum();
+      if (isWhole()) {
+        return Math.abs(left) > NOTHING;
+      }
+      boolean isOff = isOfOneFold() && Math.abs(folds.getFirst() - 360.0 / walls()) > NOTHING;
+      return left <= 0 || left >= 180 || (isOff && isEven(subject));
+    }
+
+    private boolean isEven(Subject subject) {
+      double width = Tube.width(subject, tube.sides().getFirst());
+      return tube.sides().stream()
+          .allMatch(s -> Math.abs(Tube.width(subject, s) - width) < SAME.mm());
     }
 
     /** Whether the seam's fold is given, too. */
@@ -92,10 +111,7 @@ final class TurnRoundRule implements CauseRule {
   }
 
   private static Message fix(Subject subject, Astray a) {
-    double width = Tube.width(subject, a.tube.sides().getFirst());
-    boolean isEven =
-        a.tube.sides().stream().allMatch(s -> Math.abs(Tube.width(subject, s) - width) < SAME.mm());
-    return isEven
+    return a.isEven(subject)
         ? Message.of(
             "Fold each by %s, for %s walls that are alike.",
             Value.angle(360.0 / a.walls()), a.walls())
@@ -123,8 +139,10 @@ final class TurnRoundRule implements CauseRule {
     }
     double sum = folds.stream().mapToDouble(f -> f).sum();
     List<Double> turned = folds.stream().map(f -> sum < 0 ? -f : f).toList();
-    boolean isGiven = folds.size() >= tube.sides().size() - 1;
-    return isGiven ? Optional.of(new Astray(tube, turned)) : Optional.empty();
+    Astray astray = new Astray(tube, turned);
+    return folds.size() >= tube.sides().size() - 1 && astray.isSure(subject)
+        ? Optional.of(astray)
+        : Optional.empty();
   }
 
   private static Optional<Score> score(Subject subject, EdgeRef one, EdgeRef two) {
