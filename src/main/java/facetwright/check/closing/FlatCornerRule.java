@@ -100,7 +100,7 @@ final class FlatCornerRule implements CauseRule {
       boolean isHere = isAt(vertex, s.a().panel()) && isAt(vertex, s.b().panel());
       if (isHere) {
         boolean isGiven =
-            s.angle() instanceof FoldAngle.Known(double d) && d > NOTHING && d < 180 - NOTHING;
+            s.angle() instanceof FoldAngle.Known(double d, _) && d > NOTHING && d < 180 - NOTHING;
         if (!isGiven) {
           return false;
         }

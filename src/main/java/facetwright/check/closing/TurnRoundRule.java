@@ -133,7 +133,7 @@ final class TurnRoundRule implements CauseRule {
       EdgeRef one = tube.sides().get(i);
       EdgeRef two = tube.next().get(i);
       Optional<Score> score = score(subject, one, two).or(() -> ofTab(subject, one, two));
-      if (score.isPresent() && score.get().angle() instanceof FoldAngle.Known(double d)) {
+      if (score.isPresent() && score.get().angle() instanceof FoldAngle.Known(double d, _)) {
         folds.add(score.get().sense() == Sense.MOUNTAIN ? d : -d);
       }
     }
