@@ -2,6 +2,7 @@ package facetwright.draw;
 
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.pace.Pace;
@@ -25,7 +26,15 @@ public final class CutLines {
   private CutLines() {}
 
   public static List<Mark> of(List<Segment2> cuts, LineKind kind) {
-    return chained(once(cuts), kind);
+    return of(cuts, List.of(), kind);
+  }
+
+  /**
+   * @param outlines of which they are sides: those that stand for arcs are told so
+   */
+  static List<Mark> of(List<Segment2> cuts, List<Polygon2> outlines, LineKind kind) {
+    RoundSides round = new RoundSides(outlines);
+    return chained(once(cuts), kind).stream().map(round::along).toList();
   }
 
   /** The segments, each place of the plane covered once. */
@@ -94,7 +103,7 @@ public final class CutLines {
   }
 
   /** Segments that meet two at a place become one stroke. */
-  private static List<Mark> chained(List<Segment2> segments, LineKind kind) {
+  private static List<Mark.Stroke> chained(List<Segment2> segments, LineKind kind) {
     Map<Place, List<Integer>> at = new LinkedHashMap<>();
     for (int i = 0; i < segments.size(); i++) {
       for (Vec2 end : List.of(segments.get(i).from(), segments.get(i).to())) {
@@ -102,7 +111,7 @@ public final class CutLines {
       }
     }
     boolean[] used = new boolean[segments.size()];
-    List<Mark> strokes = new ArrayList<>();
+    List<Mark.Stroke> strokes = new ArrayList<>();
     for (int i = 0; i < segments.size(); i++) {
       if (used[i]) {
         continue;

@@ -1,9 +1,11 @@
 package facetwright.draw;
 
+import facetwright.geom.Arc;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** One thing on a page, in mm. */
 public sealed interface Mark {
@@ -23,20 +25,27 @@ public sealed interface Mark {
   }
 
   /**
-   * A line of straight parts.
+   * A line of straight parts, some of which may stand for arcs.
    *
    * @param points at least two
    * @param closed whether it returns to its first point
+   * @param arcs parts of circles that runs of its parts stand for; often none. Who draws the parts
+   *     as they are is off by no more than {@link Arc#CHORD}
    */
-  record Stroke(List<Vec2> points, boolean closed, LineKind kind) implements Mark {
+  record Stroke(List<Vec2> points, boolean closed, LineKind kind, List<Arc> arcs) implements Mark {
     /**
      * @throws IllegalArgumentException when there are fewer than two points
      */
     public Stroke {
       points = List.copyOf(points);
+      arcs = List.copyOf(arcs);
       if (points.size() < 2) {
         throw new IllegalArgumentException("a stroke needs at least two points");
       }
+    }
+
+    public Stroke(List<Vec2> points, boolean closed, LineKind kind) {
+      this(points, closed, kind, List.of());
     }
 
     public static Stroke line(Vec2 from, Vec2 to, LineKind kind) {
@@ -44,18 +53,30 @@ public sealed interface Mark {
     }
 
     public static Stroke around(Polygon2 outline, LineKind kind) {
-      return new Stroke(outline.corners(), true, kind);
+      return new Stroke(outline.corners(), true, kind, outline.arcs());
+    }
+
+    /** Its straight and its round parts, one after another. */
+    public List<Leg> legs() {
+      return Leg.of(points, closed, arcs);
     }
 
     @Override
     public Stroke turnedOver(double width) {
       List<Vec2> mirrored = points.stream().map(p -> mirrored(p, width)).toList();
-      return new Stroke(mirrored, closed, kind.turnedOver());
+      return new Stroke(mirrored, closed, kind.turnedOver(), taken(p -> mirrored(p, width)));
     }
 
     @Override
     public Stroke moved(Motion2 motion) {
-      return new Stroke(points.stream().map(motion::apply).toList(), closed, kind);
+      return new Stroke(
+          points.stream().map(motion::apply).toList(), closed, kind, taken(motion::apply));
+    }
+
+    private List<Arc> taken(UnaryOperator<Vec2> to) {
+      return arcs.isEmpty()
+          ? arcs
+          : arcs.stream().map(a -> new Arc(a.first(), a.sides(), to.apply(a.centre()))).toList();
     }
   }
 

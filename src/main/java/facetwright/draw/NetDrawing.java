@@ -131,7 +131,11 @@ public final class NetDrawing {
               .toList());
     }
     net.scores().stream().filter(s -> panels.contains(s.a().panel())).forEach(this::score);
-    marks.addAll(CutLines.of(straightCuts(), LineKind.CUT));
+    marks.addAll(
+        CutLines.of(
+            straightCuts(),
+            part.panels().stream().map(p -> net.panels().get(p).outline()).toList(),
+            LineKind.CUT));
     part.panels().forEach(p -> net.panels().get(p).openings().forEach(this::openingCut));
     return new Drawing(page.width(), page.height(), marks).moved(Motion2.shift(part.shift()));
   }
@@ -208,7 +212,7 @@ public final class NetDrawing {
 
   private void openingCut(Opening opening) {
     switch (opening) {
-      case Opening.Window w -> marks.add(Stroke.around(w.outline(), LineKind.CUT));
+      case Opening.Window w -> marks.add(RoundSides.around(w.outline(), LineKind.CUT));
       case Opening.Hole h -> {
         marks.add(new Circle(h.centre(), h.diameter() / 2, LineKind.CUT));
         double arm = Math.min(CENTRE_MARK, h.diameter() / 4);

@@ -1,5 +1,6 @@
 package facetwright.export;
 
+import facetwright.draw.Leg;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
 import facetwright.geom.Box2;
@@ -16,6 +17,7 @@ final class DxfText {
 
   private static final int MILLIMETRES = 4;
   private static final int DECIMALS = 6;
+  private static final int BULGE_DECIMALS = 12;
 
   private final List<Mark> marks;
   private final StringBuilder out = new StringBuilder();
@@ -187,8 +189,13 @@ final class DxfText {
       }
       case Mark.Stroke s -> {
         start("LWPOLYLINE", owner, s.kind(), "AcDbPolyline");
-        add(90, s.points().size(), 70, s.closed() ? 1 : 0);
-        s.points().forEach(p -> add(10, number(p.x()), 20, number(p.y())));
+        List<Leg> legs = s.legs();
+        add(90, legs.size() + (s.closed() ? 0 : 1), 70, s.closed() ? 1 : 0);
+        legs.forEach(this::vertex);
+        if (!s.closed()) {
+          Vec2 end = legs.getLast().to();
+          add(10, number(end.x()), 20, number(end.y()));
+        }
       }
       case Mark.Circle c -> {
         start("CIRCLE", owner, c.kind(), "AcDbCircle");
@@ -196,6 +203,17 @@ final class DxfText {
         add(40, number(c.radius()));
       }
       case Mark.Fill _, Mark.Patch _, Mark.Text _ -> {}
+    }
+  }
+
+  /**
+   * Where a leg starts, and its bulge where it is round: the tangent of a quarter of its turn,
+   * below 0 clockwise (the format's published reference, entity LWPOLYLINE, group 42).
+   */
+  private void vertex(Leg leg) {
+    add(10, number(leg.from().x()), 20, number(leg.from().y()));
+    if (!leg.isStraight()) {
+      add(42, Decimals.places(Math.tan(leg.turn() / 4), BULGE_DECIMALS));
     }
   }
 

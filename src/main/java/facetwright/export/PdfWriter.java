@@ -2,10 +2,13 @@ package facetwright.export;
 
 import facetwright.draw.Drawing;
 import facetwright.draw.Ink;
+import facetwright.draw.Leg;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
+import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import facetwright.pace.Pace;
 import java.awt.Color;
@@ -145,7 +148,7 @@ public final class PdfWriter implements Exporter {
       switch (mark) {
         case Mark.Stroke s -> {
           pen(out, s.kind());
-          path(out, s.points());
+          path(out, s);
           if (s.closed()) {
             out.closePath();
           }
@@ -153,7 +156,9 @@ public final class PdfWriter implements Exporter {
         }
         case Mark.Circle c -> {
           pen(out, c.kind());
-          circle(out, c.centre(), c.radius());
+          out.moveTo((float) (c.centre().x() + c.radius()), (float) c.centre().y());
+          arc(out, c.centre(), new Vec2(c.radius(), 0), 2 * Math.PI);
+          out.closePath();
           out.stroke();
         }
         case Mark.Fill f -> area(out, f.rings(), f.kind().ink());
@@ -219,16 +224,38 @@ public final class PdfWriter implements Exporter {
       }
     }
 
-    /** Four cubic arcs, off by less than 0.03 % of the radius; from memory. */
-    private static void circle(PDPageContentStream out, Vec2 c, double r) throws IOException {
-      double k = 4.0 / 3 * (Math.sqrt(2) - 1) * r;
-      out.moveTo((float) (c.x() + r), (float) c.y());
-      Vec2 u = new Vec2(1, 0);
-      for (int i = 0; i < 4; i++) {
-        Vec2 v = u.left();
-        Vec2 a = c.plus(u.times(r)).plus(v.times(k));
-        Vec2 b = c.plus(v.times(r)).plus(u.times(k));
-        Vec2 end = c.plus(v.times(r));
+    private static void path(PDPageContentStream out, Mark.Stroke stroke) throws IOException {
+      if (stroke.arcs().isEmpty()) {
+        path(out, stroke.points());
+        return;
+      }
+      List<Leg> legs = stroke.legs();
+      Vec2 start = legs.getFirst().from();
+      out.moveTo((float) start.x(), (float) start.y());
+      for (Leg leg : legs) {
+        if (leg.isStraight()) {
+          out.lineTo((float) leg.to().x(), (float) leg.to().y());
+        } else {
+          arc(out, leg.centre(), leg.from().minus(leg.centre()), leg.turn());
+        }
+      }
+    }
+
+    /**
+     * On from a place on a circle, by cubic curves of an eighth of it at most: arms of 4/3 tan(turn
+     * / 4) of the radius (from memory), off by less than 0.0005 % of it.
+     */
+    private static void arc(PDPageContentStream out, Vec2 centre, Vec2 from, double turn)
+        throws IOException {
+      int curves = (int) Math.ceil(Math.abs(turn) / (Math.PI / 4) - RoundOff.PART);
+      double step = turn / curves;
+      double arm = 4.0 / 3 * Math.tan(step / 4);
+      for (int i = 0; i < curves; i++) {
+        Vec2 u = Motion2.turn(i * step).apply(from);
+        Vec2 v = Motion2.turn((i + 1) * step).apply(from);
+        Vec2 a = centre.plus(u).plus(u.left().times(arm));
+        Vec2 b = centre.plus(v).minus(v.left().times(arm));
+        Vec2 end = centre.plus(v);
         out.curveTo(
             (float) a.x(),
             (float) a.y(),
@@ -236,9 +263,7 @@ public final class PdfWriter implements Exporter {
             (float) b.y(),
             (float) end.x(),
             (float) end.y());
-        u = v;
       }
-      out.closePath();
     }
 
     private static Color colour(Ink ink) {

@@ -1,6 +1,7 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
+import facetwright.draw.Leg;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
@@ -157,7 +158,7 @@ public final class SvgWriter implements Exporter {
     switch (mark) {
       case Mark.Stroke s -> {
         xml.writeEmptyElement("path");
-        xml.writeAttribute("d", path(s.points(), s.closed(), height));
+        xml.writeAttribute("d", path(s, height));
       }
       case Mark.Circle c -> {
         xml.writeEmptyElement("circle");
@@ -194,9 +195,7 @@ public final class SvgWriter implements Exporter {
         xml.writeEmptyElement("path");
         xml.writeAttribute(
             "d",
-            edge.getValue().stream()
-                .map(s -> path(s.points(), s.closed(), height))
-                .collect(Collectors.joining(" ")));
+            edge.getValue().stream().map(s -> path(s, height)).collect(Collectors.joining(" ")));
         xml.writeAttribute("fill", "none");
       }
       xml.writeAttribute("stroke", edge.getKey().ink().hex());
@@ -238,9 +237,36 @@ public final class SvgWriter implements Exporter {
     xml.writeEndElement();
   }
 
+  /** Arcs as elliptical arcs (SVG 1.1, 8.3.8); y runs down there, so that left turns sweep by 0. */
+  private static String path(Mark.Stroke stroke, double height) {
+    if (stroke.arcs().isEmpty()) {
+      return path(stroke.points(), stroke.closed(), height);
+    }
+    List<Leg> legs = stroke.legs();
+    StringBuilder path = new StringBuilder("M" + place(legs.getFirst().from(), height));
+    for (Leg leg : legs) {
+      String radius = number(leg.radius());
+      path.append(
+          leg.isStraight()
+              ? " L"
+              : " A%s,%s 0 %d,%d "
+                  .formatted(
+                      radius,
+                      radius,
+                      Math.abs(leg.turn()) > Math.PI ? 1 : 0,
+                      leg.turn() > 0 ? 0 : 1));
+      path.append(place(leg.to(), height));
+    }
+    return path + (stroke.closed() ? " Z" : "");
+  }
+
+  private static String place(Vec2 p, double height) {
+    return number(p.x()) + "," + number(height - p.y());
+  }
+
   private static String path(List<Vec2> points, boolean closed, double height) {
     return points.stream()
-        .map(p -> number(p.x()) + "," + number(height - p.y()))
+        .map(p -> place(p, height))
         .collect(Collectors.joining(" L", "M", closed ? " Z" : ""));
   }
 

@@ -6,6 +6,9 @@ import facetwright.net.Ask;
 
 /** The ranges within which a form can be asked for. */
 public final class Limits {
+  /** An outline that a form stands on has so many sides at most, as many as it may be given by. */
+  public static final int MOST_ROUND = 200;
+
   private Limits() {}
 
   public static void sides(int sides) {

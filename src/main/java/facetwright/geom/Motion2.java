@@ -81,7 +81,10 @@ public record Motion2(double cos, double sin, Vec2 shift) implements Serializabl
   }
 
   public Polygon2 apply(Polygon2 polygon) {
-    return new Polygon2(moved(polygon.corners()));
+    return polygon.arcs().isEmpty()
+        ? new Polygon2(moved(polygon.corners()))
+        : new Polygon2(
+            moved(polygon.corners()), polygon.arcs().stream().map(a -> a.moved(this)).toList());
   }
 
   /** A plain loop: nets are moved about much while one waits for them. */

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.locationtech.jts.algorithm.RayCrossingCounter;
 import org.locationtech.jts.geom.Location;
 
@@ -13,8 +14,10 @@ import org.locationtech.jts.geom.Location;
  * constructor checks what is cheap: at least three corners and a positive area.
  *
  * @param corners the corners, in mm
+ * @param arcs the parts of circles that some of its sides stand for; often none. What is reckoned
+ *     of the outline goes by its straight sides
  */
-public record Polygon2(List<Vec2> corners) implements Serializable {
+public record Polygon2(List<Vec2> corners, List<Arc> arcs) implements Serializable {
 
   /**
    * @throws IllegalArgumentException when there are fewer than three corners, or the area is not
@@ -22,12 +25,18 @@ public record Polygon2(List<Vec2> corners) implements Serializable {
    */
   public Polygon2 {
     corners = List.copyOf(corners);
+    arcs = List.copyOf(arcs);
     if (corners.size() < 3) {
       throw new IllegalArgumentException("an outline needs at least three corners");
     }
     if (!(signedArea(corners) > 0)) {
       throw new IllegalArgumentException("an outline needs counter-clockwise corners and an area");
     }
+  }
+
+  /** One of straight sides alone. */
+  public Polygon2(List<Vec2> corners) {
+    this(corners, List.of());
   }
 
   /** The outline through these corners, turned counter-clockwise where they run the other way. */
@@ -94,6 +103,22 @@ public record Polygon2(List<Vec2> corners) implements Serializable {
 
   public int size() {
     return corners.size();
+  }
+
+  /**
+   * Each place of it taken to another, arcs with it.
+   *
+   * @param similar keeps shape and sense, as a shift, a turn and a scale do
+   */
+  public Polygon2 taken(UnaryOperator<Vec2> similar) {
+    return new Polygon2(
+        corners.stream().map(similar).toList(),
+        arcs.stream().map(a -> new Arc(a.first(), a.sides(), similar.apply(a.centre()))).toList());
+  }
+
+  /** Whether a side stands for part of an arc. */
+  public boolean isRound(int side) {
+    return arcs.stream().anyMatch(a -> a.has(Math.floorMod(side, size()), size()));
   }
 
   /** The corner with this index, counted round and round. */

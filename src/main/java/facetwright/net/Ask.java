@@ -16,6 +16,9 @@ public final class Ask {
   /** No length may be asked for that is over this, in mm: ten metres. */
   public static final double LONGEST = 10_000;
 
+  /** A side of an outline may be no shorter, in mm: nothing that a knife can follow. */
+  public static final double LEAST_SIDE = 0.01;
+
   /** A panel, a solid or a wrap has so many sides or columns round at least. */
   public static final int FEWEST_SIDES = 3;
 

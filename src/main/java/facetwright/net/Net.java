@@ -173,9 +173,16 @@ public record Net(
     return Arrays.stream(pieceOfPanel()).max().orElse(-1) + 1;
   }
 
-  /** How many separate cuts: free sides, slits and openings, each counted once. */
+  /** How many separate cuts: free sides, arcs, slits and openings, each counted once. */
   public int cuts() {
+    // All the sides that stand for one arc are one cut.
+    int bows =
+        panels.stream()
+            .flatMap(p -> p.outline().arcs().stream())
+            .mapToInt(a -> a.sides() - 1)
+            .sum();
     return boundary().size()
+        - bows
         + slits.size()
         + panels.stream().mapToInt(p -> p.openings().size()).sum();
   }

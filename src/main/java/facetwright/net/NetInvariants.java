@@ -128,6 +128,16 @@ final class NetInvariants {
     require(a.panel() != b.panel(), "a " + what + " needs two different panels", site);
     require(
         used.add(a) && used.add(b), "one side can't belong to two scores or slits: " + what, site);
+    for (EdgeRef side : List.of(a, b)) {
+      require(
+          !panels.get(side.panel()).outline().isRound(side.edge()),
+          "a "
+              + what
+              + " of panel \""
+              + panels.get(side.panel()).name()
+              + "\" runs along an arc: cut arcs, and fold along straight sides",
+          site);
+    }
     Segment2 one = panels.get(a.panel()).outline().side(a.edge());
     Segment2 two = panels.get(b.panel()).outline().side(b.edge());
     if (!TOLERANCE.same(one.from(), two.to()) || !TOLERANCE.same(one.to(), two.from())) {

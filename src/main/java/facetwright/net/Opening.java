@@ -54,8 +54,7 @@ public sealed interface Opening extends Serializable {
 
     @Override
     public Window scaled(double factor) {
-      Polygon2 larger = new Polygon2(outline.corners().stream().map(c -> c.times(factor)).toList());
-      return new Window(larger, datum.scaled(factor), site);
+      return new Window(outline.taken(c -> c.times(factor)), datum.scaled(factor), site);
     }
 
     @Override

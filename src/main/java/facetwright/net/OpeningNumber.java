@@ -5,9 +5,9 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /** A number by which a script asks for an opening, and what the opening is with another number. */
 enum OpeningNumber {
@@ -103,20 +103,23 @@ enum OpeningNumber {
           case Opening.Window w -> {
             Polygon2 shape = measured(w);
             Vec2 middle = shape.centroid();
-            List<Vec2> corners =
-                shape.corners().stream()
-                    .map(c -> c.minus(middle))
-                    .map(d -> middle.plus(new Vec2(d.x() * wider, d.y() * higher)).plus(shift))
-                    .map(datum::place)
-                    .toList();
-            yield new Opening.Window(new Polygon2(corners), datum, w.site());
+            UnaryOperator<Vec2> then =
+                c -> {
+                  Vec2 d = c.minus(middle);
+                  return datum.place(
+                      middle.plus(new Vec2(d.x() * wider, d.y() * higher)).plus(shift));
+                };
+            Polygon2 made =
+                wider == higher
+                    ? shape.taken(then)
+                    : new Polygon2(shape.corners().stream().map(then).toList());
+            yield new Opening.Window(made, datum, w.site());
           }
         });
   }
 
   private static Polygon2 measured(Opening opening) {
-    return new Polygon2(
-        opening.outline().corners().stream().map(opening.datum()::measured).toList());
+    return opening.outline().taken(opening.datum()::measured);
   }
 
   private static double border(Opening opening, Polygon2 panel) {

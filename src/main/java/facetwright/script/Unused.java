@@ -48,7 +48,12 @@ final class Unused {
     boolean elsewhere = !chain.name().isEmpty() && chain.isNamedElsewhere(script);
     boolean forgotten = chain.fate() == Chain.Fate.NAMED && !elsewhere;
     if (!made.isForm()) {
-      return dropped || forgotten ? Optional.of(cells(made)) : Optional.empty();
+      return dropped || forgotten
+          ? Optional.of(
+              !made.isOutline()
+                  ? cells(made)
+                  : dropped && elsewhere ? lost(made, chain.name()) : outline(made))
+          : Optional.empty();
     }
     return switch (chain.fate()) {
       case DROPPED -> Optional.of(elsewhere ? lost(made, chain.name()) : dropped(made));
@@ -64,6 +69,15 @@ final class Unused {
         Finding.Severity.WARNING,
         made.function() + " chooses cells here, and nothing is done with them.",
         "Say what becomes of them, such as .remove() or .tabs(), or take the line out.",
+        List.of());
+  }
+
+  private static Finding outline(Made made) {
+    return finding(
+        made,
+        Finding.Severity.WARNING,
+        made.function() + " makes an outline here, and nothing is made of it.",
+        "Give it to prism, panel or window as { outline: ... }, or take the line out.",
         List.of());
   }
 
@@ -99,7 +113,8 @@ final class Unused {
         made,
         Finding.Severity.WARNING,
         made.function()
-            + " makes a new form and leaves "
+            + (made.isOutline() ? " makes a new outline" : " makes a new form")
+            + " and leaves "
             + name
             + " as it was; nothing is done with the new one.",
         "Put %s = before it, with let in place of const where %s is made.".formatted(name, name),

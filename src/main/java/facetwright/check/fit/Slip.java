@@ -3,6 +3,7 @@ package facetwright.check.fit;
 import facetwright.check.finding.Outlines;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
+import facetwright.net.sheet.Stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,8 +36,8 @@ record Slip(
   /** Parts without a telling name that differ by more than this across are strangers, in mm. */
   static final double WIDEST = 12;
 
-  /** Room that slides well beyond what the card takes, in mm; common practice, no source. */
-  static final double EASY = 0.5;
+  /** Room that slides well beyond what the card takes, in mm. */
+  static final double EASY = Stock.PLAY;
 
   /** A part is not made smaller than this, nor larger than its inverse, times what it is. */
   private static final double SMALLEST = 0.125;

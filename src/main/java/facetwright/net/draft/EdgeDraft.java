@@ -7,6 +7,20 @@ import facetwright.geom.Vec2;
 public final class EdgeDraft {
   private final PanelDraft panel;
   private Vec2 from;
+  private Bow bow;
+
+  /** An arc that sides in a row stand for: theirs alone, however many others are like it. */
+  static final class Bow {
+    private final Vec2 centre;
+
+    Bow(Vec2 centre) {
+      this.centre = centre;
+    }
+
+    Vec2 centre() {
+      return centre;
+    }
+  }
 
   EdgeDraft(PanelDraft panel, Vec2 from) {
     this.panel = panel;
@@ -33,6 +47,19 @@ public final class EdgeDraft {
 
   public double length() {
     return segment().length();
+  }
+
+  /** Whether it stands for part of an arc. */
+  public boolean isRound() {
+    return bow != null;
+  }
+
+  Bow bow() {
+    return bow;
+  }
+
+  void bow(Bow arc) {
+    bow = arc;
   }
 
   void moveStart(Vec2 to) {

@@ -1,5 +1,6 @@
 package facetwright.net.draft;
 
+import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.net.Cutaway;
@@ -54,6 +55,13 @@ public final class NetDraft {
   public PanelDraft panel(String name, PanelRole role, List<Vec2> corners, Site site) {
     PanelDraft panel = new PanelDraft(name, role, corners, site);
     panels.add(panel);
+    return panel;
+  }
+
+  /** A new panel of an outline, its arcs with it. */
+  public PanelDraft panel(String name, PanelRole role, Polygon2 outline, Site site) {
+    PanelDraft panel = panel(name, role, outline.corners(), site);
+    panel.round(outline.arcs());
     return panel;
   }
 

@@ -1,5 +1,6 @@
 package facetwright.net.draft;
 
+import facetwright.geom.Arc;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.net.NetException;
@@ -58,7 +59,32 @@ public final class PanelDraft {
 
   /** The outline as it stands now. */
   public Polygon2 outline() {
-    return new Polygon2(edges.stream().map(EdgeDraft::from).toList());
+    return new Polygon2(edges.stream().map(EdgeDraft::from).toList(), arcs());
+  }
+
+  /** Some of its sides stand for arcs. */
+  void round(List<Arc> arcs) {
+    for (Arc arc : arcs) {
+      EdgeDraft.Bow bow = new EdgeDraft.Bow(arc.centre());
+      for (int i = 0; i < arc.sides(); i++) {
+        edge(arc.first() + i).bow(bow);
+      }
+    }
+  }
+
+  /** The arcs, each with the sides in a row that stand for it now. */
+  private List<Arc> arcs() {
+    List<Arc> arcs = new ArrayList<>();
+    for (int e = 0; e < edges.size(); e++) {
+      if (edge(e).isRound() && edge(e).bow() != edge(e - 1).bow()) {
+        int sides = 1;
+        while (edge(e + sides).bow() == edge(e).bow()) {
+          sides++;
+        }
+        arcs.add(new Arc(e, sides, edge(e).bow().centre()));
+      }
+    }
+    return arcs;
   }
 
   /** Whether the outline, as it stands now, neither crosses nor touches itself. */

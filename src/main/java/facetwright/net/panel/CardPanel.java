@@ -41,16 +41,17 @@ public final class CardPanel {
     this.net = net;
     this.draft = draft;
     this.motion = motion;
+    List<EdgeDraft> straight = draft.edges().stream().filter(e -> !e.isRound()).toList();
     List<String> words =
-        switch (draft.edges().size()) {
+        switch (straight.size()) {
           case 3 -> List.of("bottom", "right", "left");
           case 4 -> List.of("bottom", "right", "top", "left");
           default -> List.of();
         };
-    for (int i = 0; i < draft.edges().size(); i++) {
+    for (int i = 0; i < straight.size(); i++) {
       String word = words.isEmpty() ? String.valueOf(i + 1) : words.get(i);
       String full = "edge \"" + word + "\" of \"" + draft.name() + "\"";
-      CardEdge edge = new CardEdge(net, full, draft.edge(i));
+      CardEdge edge = new CardEdge(net, full, straight.get(i));
       edges.put(word, edge);
       edges.put(String.valueOf(i + 1), edge);
     }
@@ -74,7 +75,10 @@ public final class CardPanel {
               + "\" has no edge \""
               + name
               + "\"; its edges are "
-              + NearName.listed(name, List.copyOf(edges.keySet())),
+              + NearName.listed(name, List.copyOf(edges.keySet()))
+              + (draft.edges().stream().anyMatch(EdgeDraft::isRound)
+                  ? "; an arc is cut, and nothing hangs on it or is folded along it"
+                  : ""),
           site,
           NearName.mends(name, edges.keySet()));
     }
@@ -143,7 +147,11 @@ public final class CardPanel {
 
   /** Cuts a window of its own shape, measured from the panel's middle. */
   public CardPanel window(List<Vec2> corners, Site site) {
-    Polygon2 outline = Shapes.outline("a window", corners, site);
+    return window(Shapes.outline("a window", corners, site), site);
+  }
+
+  /** Cuts a window along an outline, measured from the panel's middle. */
+  public CardPanel window(Polygon2 outline, Site site) {
     Motion2 about = aboutMiddle();
     draft.open(new Opening.Window(about.apply(outline), Datum.of(about), site));
     return this;
@@ -204,6 +212,10 @@ public final class CardPanel {
         site);
     EdgeDraft after = edge.parts().getFirst();
     EdgeDraft before = other.parts().getLast();
+    Ask.that(
+        !draft.after(before).isRound(),
+        "corner " + corner + " of \"" + draft.name() + "\" is round already",
+        site);
     Ask.that(
         draft.after(before) == after && net.isFree(after) && net.isFree(before),
         "corner " + corner + " of \"" + draft.name() + "\" is not free on both sides",

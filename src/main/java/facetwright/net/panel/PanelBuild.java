@@ -42,24 +42,28 @@ public final class PanelBuild {
   public CardPanel rectangle(String name, double width, double height, Site site) {
     Ask.length("the width of \"" + name + "\"", width, site);
     Ask.length("the height of \"" + name + "\"", height, site);
-    return start(name, Polygon2.rectangle(0, 0, width, height).corners(), site);
+    return start(name, Polygon2.rectangle(0, 0, width, height), site);
   }
 
   /** Starts a piece with a regular polygon whose first edge lies at the bottom. */
   public CardPanel regular(String name, int sides, double side, Site site) {
     Ask.length("the side of \"" + name + "\"", side, site);
-    return start(name, new FlapShape.Regular(sides).corners(side, site), site);
+    return start(name, new Polygon2(new FlapShape.Regular(sides).corners(side, site)), site);
   }
 
   /** Starts a piece with a panel of any outline; a clockwise one is turned round. */
   public CardPanel polygon(String name, List<Vec2> corners, Site site) {
-    return start(name, Shapes.outline("\"" + name + "\"", corners, site).corners(), site);
+    return start(name, Shapes.outline("\"" + name + "\"", corners, site), site);
   }
 
-  private CardPanel start(String name, List<Vec2> corners, Site site) {
+  /** Starts a piece with a panel of an outline, its arcs free edges. */
+  public CardPanel outline(String name, Polygon2 outline, Site site) {
+    return start(name, outline, site);
+  }
+
+  private CardPanel start(String name, Polygon2 outline, Site site) {
     Motion2 motion = Motion2.shift(new Vec2(starts.size() * FAR, 0));
-    PanelDraft draft =
-        net.panel(name, PanelRole.FACET, corners.stream().map(motion::apply).toList(), site);
+    PanelDraft draft = net.panel(name, PanelRole.FACET, motion.apply(outline), site);
     CardPanel panel = new CardPanel(net, draft, motion);
     starts.add(panel);
     return panel;

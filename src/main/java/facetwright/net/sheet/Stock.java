@@ -29,6 +29,9 @@ public record Stock(
   /** Thickness per weight of smooth uncoated card, cm³/g; common practice, no source. */
   public static final double USUAL_BULK = 1.25;
 
+  /** Room across that slides well beyond what the card takes, in mm; common practice, no source. */
+  public static final double PLAY = 0.5;
+
   /**
    * @throws IllegalArgumentException when a measure is not over 0
    */
@@ -41,6 +44,14 @@ public record Stock(
   /** Thickness in mm of usual card of this weight, where the maker has not measured it. */
   public static double usualCaliper(double weight) {
     return weight * USUAL_BULK / 1000;
+  }
+
+  /**
+   * How far the sides of what slides over another lie outside of it, in mm: half the card for
+   * either wall, the card of a tab glued to one of them, and half the play.
+   */
+  public static double slidesOver(double caliper) {
+    return 2 * caliper + PLAY / 2;
   }
 
   /** The same sheet turned a quarter. */

@@ -141,7 +141,11 @@ public final class CellSelection {
 
   /** Cuts a window of its own shape, measured from the middle of each cell. */
   public CellSelection window(List<Vec2> corners, Site at) {
-    Polygon2 outline = Shapes.outline("a window", corners, at);
+    return window(Shapes.outline("a window", corners, at), at);
+  }
+
+  /** Cuts a window along an outline, measured from the middle of each cell. */
+  public CellSelection window(Polygon2 outline, Site at) {
     kept("given a window", at).forEach(c -> c.cutouts.add(new WrapCell.Cutout.Shape(outline, at)));
     return this;
   }

@@ -16,7 +16,7 @@ public final class GivenText {
           '"' + (text.length() > 40 ? text.substring(0, 37) + "..." : text) + '"';
       case Given.Flag(boolean flag) -> Boolean.toString(flag);
       case Given.Amount(double n) -> Decimals.plain(n);
-      case Given.Held(Handle<?> handle) -> "a " + handle.thing().name();
+      case Given.Held(Handle<?> handle) -> handle.thing().one();
       case Given.Items _ -> "a list";
       case Given.Braces _ -> "an object";
     };

@@ -53,7 +53,7 @@ public final class Handle<T> implements ProxyObject {
 
   @Override
   public String toString() {
-    return "a " + thing.name();
+    return thing.one();
   }
 
   @Override
@@ -111,7 +111,7 @@ public final class Handle<T> implements ProxyObject {
         .run(
             () -> {
               throw new CallException(
-                  "a " + thing.name() + " has no \"" + key + "\" to be set",
+                  thing.one() + " has no \"" + key + "\" to be set",
                   "Use its functions: "
                       + String.join(", ", thing.functions().stream().map(Fn::name).toList())
                       + ".");

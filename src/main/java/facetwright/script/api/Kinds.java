@@ -184,17 +184,21 @@ public final class Kinds {
     for (E e : type.getEnumConstants()) {
       words.add(wordOf(e));
     }
+    return map(oneOf(words), word -> type.getEnumConstants()[words.indexOf(word)]);
+  }
+
+  /** One of these words. */
+  public static Kind<String> oneOf(List<String> words) {
     return of(
         "one of \"" + String.join("\", \"", words) + "\"",
         words,
         (value, _) -> {
           String word = Amounts.text(value).toLowerCase(Locale.ROOT);
-          int at = words.indexOf(word);
-          if (at < 0) {
+          if (!words.contains(word)) {
             throw new Kind.Unfit(
                 GivenText.quote(value) + " is not one of them", Fit.near(word, words));
           }
-          return type.getEnumConstants()[at];
+          return word;
         });
   }
 
@@ -285,10 +289,10 @@ public final class Kinds {
   /** A thing made by an earlier call, such as a panel or a form. */
   public static <T> Kind<T> thing(Thing<T> type) {
     return of(
-        "a " + type.name() + " made before",
+        type.one() + " made before",
         (value, _) -> {
           if (!(value instanceof Given.Held(Handle<?> handle)) || handle.thing() != type) {
-            throw new Kind.Unfit(GivenText.quote(value) + " is not a " + type.name());
+            throw new Kind.Unfit(GivenText.quote(value) + " is not " + type.one());
           }
           handle.use();
           return type.type().cast(handle.receiver());

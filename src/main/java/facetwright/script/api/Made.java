@@ -3,8 +3,8 @@ package facetwright.script.api;
 import facetwright.words.Site;
 
 /**
- * What one call of the script made, each time it ran, that does nothing by itself: a form, or a
- * choice of cells.
+ * What one call of the script made, each time it ran, that does nothing by itself: a form, an
+ * outline, or a choice of cells.
  */
 public final class Made {
   private final Thing<?> thing;
@@ -30,6 +30,10 @@ public final class Made {
 
   public boolean isForm() {
     return thing == Things.FORM;
+  }
+
+  public boolean isOutline() {
+    return thing == Things.OUTLINE;
   }
 
   /** The function that made it, without a dot. */

@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 /** What one run of a script has said so far. */
@@ -37,6 +38,7 @@ public final class Session {
   private final List<Finding> findings = new ArrayList<>();
   private final Map<Site, Made> made = new LinkedHashMap<>();
   private PanelBuild panels;
+  private OptionalDouble caliperTaken = OptionalDouble.empty();
   private AskedAim aim;
 
   /** So many lines of what a script says are kept. */
@@ -132,7 +134,22 @@ public final class Session {
     return Optional.ofNullable(aim);
   }
 
+  /**
+   * How far what slides over another is set off from it, by the card of the sheet named before, or
+   * usual card.
+   */
+  public double slidesOver() {
+    caliperTaken =
+        OptionalDouble.of(stock == null ? Stock.usualCaliper(Stock.USUAL_WEIGHT) : stock.caliper());
+    return Stock.slidesOver(caliperTaken.getAsDouble());
+  }
+
   public void stock(Stock newStock, double newMargin) {
+    if (caliperTaken.isPresent() && caliperTaken.getAsDouble() != newStock.caliper()) {
+      throw new CallException(
+          "the card is named after an outline was set off by it",
+          "Put sheet above the line that says offset(\"card\").");
+    }
     stock = newStock;
     margin = newMargin;
   }

@@ -46,6 +46,11 @@ public final class Thing<T> {
     return name;
   }
 
+  /** One of them, as a sentence has it: "a panel", "an outline". */
+  public String one() {
+    return ("aeiou".indexOf(name.charAt(0)) < 0 ? "a " : "an ") + name;
+  }
+
   /** Whether such a thing is no part of the design until something is done with it. */
   boolean isInert() {
     return inert;

@@ -2,6 +2,7 @@ package facetwright.script.api;
 
 import facetwright.form.Form;
 import facetwright.net.blank.Blank;
+import facetwright.net.outline.Outline;
 import facetwright.net.panel.CardPanel;
 import facetwright.net.wrap.CellSelection;
 import facetwright.net.wrap.WrapDraft;
@@ -15,6 +16,15 @@ public final class Things {
           Form.class,
           "A body of flat facets in space, standing on its base. Its functions return a new form"
               + " and leave the old one as it was; `unfold` makes the net.");
+
+  /** An outline, of which something may be made. */
+  public static final Thing<Outline> OUTLINE =
+      Thing.inert(
+          "outline",
+          Outline.class,
+          "A closed line in the plane. A `prism`, `frustum` or `pyramid` stands on it, a `panel` or"
+              + " a `window` is cut along it. Its functions return a new one and leave the old one"
+              + " as it was.");
 
   /** A wrap in the making. */
   public static final Thing<WrapDraft> WRAP =

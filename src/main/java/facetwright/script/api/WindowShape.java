@@ -37,6 +37,7 @@ public sealed interface WindowShape {
             Kinds.length(),
             "for a shape with equal sides: its size from corner to opposite corner"),
         optional("corners", PointKinds.corners(), "a free shape, its corners [x, y]"),
+        optional("outline", Kinds.thing(Things.OUTLINE), "an outline, its middle at the place"),
         usual(
             "at",
             PointKinds.point(),
@@ -52,10 +53,11 @@ public sealed interface WindowShape {
       Arg<Integer> sides,
       Arg<Double> across,
       Arg<List<Vec2>> corners,
+      Arg<facetwright.net.outline.Outline> outline,
       Arg<Vec2> at) {
 
     public Arg<?>[] all() {
-      return new Arg<?>[] {border, width, height, sides, across, corners, at};
+      return new Arg<?>[] {border, width, height, sides, across, corners, outline, at};
     }
 
     public WindowShape read(Call call, String function) {
@@ -66,11 +68,12 @@ public sealed interface WindowShape {
           (call.has(border) ? 1 : 0)
               + (rectangle ? 1 : 0)
               + (regular ? 1 : 0)
-              + (call.has(corners) ? 1 : 0);
+              + (call.has(corners) ? 1 : 0)
+              + (call.has(outline) ? 1 : 0);
       if (given != 1 || half) {
         throw new CallException(
             function + " needs one shape",
-            "Give border, or width and height, or sides and across, or corners.");
+            "Give border, or width and height, or sides and across, or corners, or an outline.");
       }
       if (call.has(border)) {
         return new Border(call.get(border));
@@ -86,6 +89,9 @@ public sealed interface WindowShape {
         // A flat side at the bottom, as windows stand.
         double first = -Math.PI / 2 + Math.PI / n;
         return new Outline(Polygon2.regular(middle, n, call.get(across) / 2, first));
+      }
+      if (call.has(outline)) {
+        return new Outline(call.get(outline).polygon().taken(middle::plus));
       }
       try {
         return new Outline(

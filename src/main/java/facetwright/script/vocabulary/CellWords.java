@@ -105,8 +105,7 @@ final class CellWords {
             (cells, call) ->
                 switch (options.read(call, "window")) {
                   case WindowShape.Border(double border) -> cells.window(border, call.site());
-                  case WindowShape.Outline(var outline) ->
-                      cells.window(outline.corners(), call.site());
+                  case WindowShape.Outline(var outline) -> cells.window(outline, call.site());
                 });
   }
 

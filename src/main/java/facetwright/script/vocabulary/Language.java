@@ -29,6 +29,8 @@ public final class Language {
     TopWords.all().forEach(TOP::with);
     AimWords.all().forEach(TOP::with);
     SolidWords.all().forEach(TOP::with);
+    OutlineWords.all().forEach(TOP::with);
+    OutlineChangeWords.all().forEach(Things.OUTLINE::with);
     WrapWords.top().forEach(TOP::with);
     PanelWords.top().forEach(TOP::with);
     PanelWords.onPanel().forEach(Things.PANEL::with);
@@ -43,7 +45,8 @@ public final class Language {
     WrapWords.onWrap().forEach(Things.WRAP::with);
     WrapWords.onCells().forEach(Things.CELLS::with);
     CellWords.all().forEach(Things.CELLS::with);
-    return List.of(TOP, Things.FORM, Things.WRAP, Things.CELLS, Things.PANEL, Things.BLANK);
+    return List.of(
+        TOP, Things.FORM, Things.OUTLINE, Things.WRAP, Things.CELLS, Things.PANEL, Things.BLANK);
   }
 
   /** Puts the functions that stand on their own into a script's globals. */
@@ -65,7 +68,7 @@ public final class Language {
     Map<String, List<String>> all = new LinkedHashMap<>();
     ALL.stream()
         .filter(t -> t != TOP)
-        .forEach(t -> all.put("a " + t.name(), t.functions().stream().map(Fn::name).toList()));
+        .forEach(t -> all.put(t.one(), t.functions().stream().map(Fn::name).toList()));
     return all;
   }
 

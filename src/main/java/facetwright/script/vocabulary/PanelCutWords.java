@@ -41,8 +41,7 @@ final class PanelCutWords {
             (panel, call) ->
                 switch (options.read(call, "window")) {
                   case WindowShape.Border(double border) -> panel.window(border, call.site());
-                  case WindowShape.Outline(var outline) ->
-                      panel.window(outline.corners(), call.site());
+                  case WindowShape.Outline(var outline) -> panel.window(outline, call.site());
                 });
   }
 

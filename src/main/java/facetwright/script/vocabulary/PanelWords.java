@@ -9,6 +9,7 @@ import facetwright.net.Ask;
 import facetwright.net.FoldAngle;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
+import facetwright.net.outline.Outline;
 import facetwright.net.panel.CardPanel;
 import facetwright.net.panel.FlapShape;
 import facetwright.net.panel.Hinge;
@@ -53,10 +54,12 @@ final class PanelWords {
     Arg<Double> side = optional("side", Kinds.length(), "for equal sides: their length");
     Arg<List<Vec2>> corners =
         optional("corners", PointKinds.corners(), "a free outline, its corners [x, y]");
+    Arg<Outline> outline =
+        optional("outline", Kinds.thing(Things.OUTLINE), "an outline; its arcs are no edges");
     return Fn.<Session>named("panel")
         .does("Starts a piece with one panel. The form stands on the first panel of the design.")
         .takes(name)
-        .options(width, height, sides, side, corners)
+        .options(width, height, sides, side, corners, outline)
         .gives(Things.PANEL, "a panel")
         .example(
             """
@@ -70,18 +73,24 @@ final class PanelWords {
               String called = call.get(name);
               boolean rectangle = call.has(width) && call.has(height);
               boolean regular = call.has(sides) && call.has(side);
-              int shapes = (rectangle ? 1 : 0) + (regular ? 1 : 0) + (call.has(corners) ? 1 : 0);
+              int shapes =
+                  (rectangle ? 1 : 0)
+                      + (regular ? 1 : 0)
+                      + (call.has(corners) ? 1 : 0)
+                      + (call.has(outline) ? 1 : 0);
               if (shapes != 1) {
                 throw new CallException(
                     "panel needs one shape",
-                    "Give width and height, or sides and side, or corners.");
+                    "Give width and height, or sides and side, or corners, or an outline.");
               }
               CardPanel made =
                   rectangle
                       ? build.rectangle(called, call.get(width), call.get(height), call.site())
                       : regular
                           ? build.regular(called, call.get(sides), call.get(side), call.site())
-                          : build.polygon(called, call.get(corners), call.site());
+                          : call.has(outline)
+                              ? build.outline(called, call.get(outline).polygon(), call.site())
+                              : build.polygon(called, call.get(corners), call.site());
               return call.hold(Things.PANEL, made);
             });
   }

@@ -82,7 +82,7 @@ public final class Reference {
   }
 
   private static String title(Thing<?> thing) {
-    return thing == Language.TOP ? "On their own" : "On a " + thing.name();
+    return thing == Language.TOP ? "On their own" : "On " + thing.one();
   }
 
   private static String anchor(String title) {

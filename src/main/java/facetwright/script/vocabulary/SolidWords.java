@@ -20,42 +20,50 @@ import java.util.List;
 
 /** The words that make a form. */
 final class SolidWords {
-  private static final Arg<Integer> SIDES =
+  static final Arg<Integer> SIDES =
       needed("sides", Kinds.count(Ask.FEWEST_SIDES, Ask.MOST_SIDES), "how many sides it has round");
-  private static final Arg<Double> SIDE =
+  static final Arg<Double> SIDE =
       optional("side", Kinds.length(), "length of one edge of the base; give this or radius");
-  private static final Arg<Double> RADIUS =
+  static final Arg<Double> RADIUS =
       optional(
           "radius", Kinds.length(), "from the axis to a corner of the base; give this or side");
-  private static final Arg<Double> HEIGHT = needed("height", Kinds.length(), "how tall it stands");
+  static final Arg<Double> HEIGHT = needed("height", Kinds.length(), "how tall it stands");
 
   private SolidWords() {}
 
   static List<Fn<Session>> all() {
     return List.of(
-        prism(), box(), pyramid(), frustum(), antiprism(), bipyramid(), turned(), hull(), mesh());
+        BaseWords.prism(),
+        box(),
+        BaseWords.pyramid(),
+        BaseWords.frustum(),
+        antiprism(),
+        bipyramid(),
+        turned(),
+        hull(),
+        mesh());
   }
 
   /** Makes one form from a measure of its base. */
   @FunctionalInterface
-  private interface Maker {
+  interface Maker {
     Form make(Call call, int sides, double measure, double height);
   }
 
-  private static Form sized(String name, Call call, Maker bySide, Maker byRadius) {
+  static Form sized(String name, Call call, Arg<Integer> sides, Maker bySide, Maker byRadius) {
     if (call.has(SIDE) == call.has(RADIUS)) {
       throw new CallException(
           name + " needs side or radius, one of the two",
           "Give side for the length of a base edge, or radius from the axis to a corner.");
     }
-    int sides = call.get(SIDES);
+    int n = call.get(sides);
     double height = call.get(HEIGHT);
     return call.has(SIDE)
-        ? bySide.make(call, sides, call.get(SIDE), height)
-        : byRadius.make(call, sides, call.get(RADIUS), height);
+        ? bySide.make(call, n, call.get(SIDE), height)
+        : byRadius.make(call, n, call.get(RADIUS), height);
   }
 
-  private static Object held(Call call, Form form) {
+  static Object held(Call call, Form form) {
     return call.hold(Things.FORM, form.withSite(call.site()));
   }
 
@@ -66,20 +74,7 @@ final class SolidWords {
         .options(SIDES, SIDE, RADIUS, HEIGHT)
         .gives(Things.FORM, "a form")
         .example(example)
-        .runs((_, call) -> held(call, sized(name, call, bySide, byRadius)));
-  }
-
-  private static Fn<Session> prism() {
-    return simple(
-        "prism",
-        "A drum: a base and a top of the same shape, with upright sides. Its facets are \"base\","
-            + " \"top\", \"side 1\", \"side 2\" and so on.",
-        """
-        design("Six-sided box");
-        prism({ sides: 6, side: "1 1/4 in", height: 50 }).unfold();
-        """,
-        (_, n, side, h) -> Solids.prismBySide(n, side, h),
-        (_, n, radius, h) -> Solids.prism(n, radius, h));
+        .runs((_, call) -> held(call, sized(name, call, SIDES, bySide, byRadius)));
   }
 
   private static Fn<Session> box() {
@@ -97,41 +92,6 @@ final class SolidWords {
         .runs(
             (_, call) ->
                 held(call, Solids.box(call.get(width), call.get(depth), call.get(HEIGHT))));
-  }
-
-  private static Fn<Session> pyramid() {
-    return simple(
-        "pyramid",
-        "A base with sides that meet in a point above its middle.",
-        """
-        design("Steeple");
-        pyramid({ sides: 4, side: 40, height: 60 }).unfold();
-        """,
-        (_, n, side, h) -> Solids.pyramidBySide(n, side, h),
-        (_, n, radius, h) -> Solids.pyramid(n, radius, h));
-  }
-
-  private static Fn<Session> frustum() {
-    Arg<Double> top =
-        needed("top", Kinds.length(), "the same measure of the top: a side, or a radius");
-    return Fn.<Session>named("frustum")
-        .does("A drum whose top is smaller or larger than its base: a flower pot, a lampshade.")
-        .options(SIDES, SIDE, RADIUS, top, HEIGHT)
-        .gives(Things.FORM, "a form")
-        .example(
-            """
-            design("Flower pot");
-            frustum({ sides: 8, side: 18, top: 26, height: 50 }).open("top").unfold();
-            """)
-        .runs(
-            (_, call) ->
-                held(
-                    call,
-                    sized(
-                        "frustum",
-                        call,
-                        (c, n, side, h) -> Solids.frustumBySide(n, side, c.get(top), h),
-                        (c, n, radius, h) -> Solids.frustum(n, radius, c.get(top), h))));
   }
 
   private static Fn<Session> antiprism() {

@@ -34,6 +34,7 @@ class HostileArgumentsTest {
       Map.of(
           Language.TOP, "globalThis",
           Things.FORM, "prism({ sides: 4, side: 20, height: 30 })",
+          Things.OUTLINE, "regular({ sides: 5, side: 20 })",
           Things.WRAP, "wrap({ columns: 6, width: 20, rows: [10, 30, 10] })",
           Things.CELLS, "wrap({ columns: 6, width: 20, rows: [10, 30, 10] }).rows('wall')",
           Things.PANEL, "panel('front', { width: 40, height: 30 })",
