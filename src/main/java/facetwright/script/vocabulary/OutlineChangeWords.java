@@ -3,6 +3,7 @@ package facetwright.script.vocabulary;
 import static facetwright.script.api.Arg.needed;
 import static facetwright.script.api.Arg.optional;
 
+import facetwright.net.Ask;
 import facetwright.net.outline.Outline;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Call;
@@ -37,7 +38,7 @@ final class OutlineChangeWords {
         needed(
             "by",
             Kinds.<By>either(
-                Kinds.map(Kinds.length(-Kinds.LONGEST, Kinds.LONGEST), By.Length::new),
+                Kinds.map(Kinds.length(-Ask.LONGEST, Ask.LONGEST), By.Length::new),
                 Kinds.map(Kinds.oneOf(CARD), word -> new By.Card(word.equals("card") ? 1 : -1))),
             "how far outward, below 0 inward; \"card\" as far as a lid needs to slide over,"
                 + " \"-card\" as an insert needs to slide in: two thicknesses of the card named by"
