@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.DoubleFunction;
 
 /** Values that do not fit, and the nearest ones that would. */
@@ -53,6 +54,13 @@ final class Fit {
   /** The nearest word in quotes; empty where none is near. */
   static String near(String word, List<String> words) {
     return NearName.nearest(word, words).map(Fit::inQuotes).orElse("");
+  }
+
+  /** A value that is none of the words there are. */
+  static Kind.Unfit noneOf(Given value, List<String> words) {
+    return new Kind.Unfit(
+        GivenText.quote(value) + " is not one of them",
+        near(Amounts.text(value).toLowerCase(Locale.ROOT), words));
   }
 
   static String inQuotes(String word) {

@@ -195,8 +195,7 @@ public final class Kinds {
         (value, _) -> {
           String word = Amounts.text(value).toLowerCase(Locale.ROOT);
           if (!words.contains(word)) {
-            throw new Kind.Unfit(
-                GivenText.quote(value) + " is not one of them", Fit.near(word, words));
+            throw Fit.noneOf(value, words);
           }
           return word;
         });
