@@ -1,5 +1,6 @@
 package facetwright.check;
 
+import facetwright.check.finding.Finding;
 import facetwright.check.finding.Mm;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
@@ -7,6 +8,7 @@ import facetwright.fold.pose.Measures;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
+import java.util.List;
 
 /** A design in a few sentences: whether it closes, how large it is made, what it is cut from. */
 public final class Summary {
@@ -16,16 +18,17 @@ public final class Summary {
    * The words for a net on its sheets and the same net folded. Where the form is not solved, no
    * size is told, for none is known.
    *
+   * @param findings all that {@link Checks} found in them
    * @param unit whose usual ruler sizes are read on, with "about" where they lie between its marks
    */
-  public static String of(Laid laid, FoldedForm folded, Unit unit) {
+  public static String of(Laid laid, FoldedForm folded, List<Finding> findings, Unit unit) {
     String size =
         folded.closure() == Closure.NOT_SOLVED
             ? ""
             : (isFlat(folded) ? " Made, it lies flat: " : " Made, it is ")
                 + folded.measures().size(mm -> new Length(mm).readAbout(unit))
                 + ".";
-    return Verdict.of(laid, folded, unit) + size + " " + fits(laid);
+    return Verdict.of(laid, folded, findings).text(unit) + size + " " + fits(laid);
   }
 
   /** Whether what is joined comes out with nothing inside, as at the least size that closes. */

@@ -1,12 +1,13 @@
 package facetwright.check;
 
-import facetwright.check.closing.CauseRule;
 import facetwright.check.closing.FoldFlatRule;
 import facetwright.check.closing.InTheWay;
 import facetwright.check.closing.SeamLengthsRule;
+import facetwright.check.finding.Finding;
 import facetwright.check.finding.Mm;
 import facetwright.check.finding.Subject;
 import facetwright.check.fit.FitRule;
+import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.JoinGap;
 import facetwright.fold.pose.Laps;
@@ -18,32 +19,100 @@ import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Join;
+import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Whether a form closes, in a sentence or two for its maker. */
 public final class Verdict {
   /** The finest distance worth telling, in mm. */
   private static final double FINE = 0.001;
 
+  /** What a verdict comes to. */
+  public enum Outcome {
+    CLOSES,
+    /** It does not close, or can't be made as it stands. */
+    FAILS,
+    UNKNOWN
+  }
+
+  /** Rules on whether the form closes and can be made. */
+  private static final Set<String> OF_CLOSING =
+      Set.of(
+          "seam-lengths",
+          "inside-out",
+          "gap",
+          "tear",
+          "fold-flat",
+          "panel-through-panel",
+          "tab-too-big",
+          "not-solved");
+
   private final Subject subject;
   private final FoldedForm form;
+  private final List<Finding> findings;
 
-  private Verdict(Subject subject) {
+  private Verdict(Subject subject, List<Finding> findings) {
     this.subject = subject;
     this.form = subject.folded();
+    this.findings = findings;
   }
 
   /**
-   * The words for a net on its sheets and the same net folded.
+   * The verdict on a net on its sheets and the same net folded.
+   *
+   * @param findings all that {@link Checks} found in them
+   */
+  public static Verdict of(Laid laid, FoldedForm folded, List<Finding> findings) {
+    return new Verdict(new Subject(laid, folded), findings);
+  }
+
+  /**
+   * The words where nothing was looked for yet.
    *
    * @param unit what its lengths are told in
    */
   public static String of(Laid laid, FoldedForm folded, Unit unit) {
-    Verdict verdict = new Verdict(new Subject(laid, folded));
-    return verdict.words().text(unit);
+    return of(laid, folded, Checks.all(laid, folded)).text(unit);
+  }
+
+  /** Whether a form closes and can be made; unknown where nothing determines that. */
+  public static Outcome outcome(Net net, FoldedForm form) {
+    return form.closure() == Closure.NOT_SOLVED
+        ? Outcome.UNKNOWN
+        : form.canBeMade(net) ? Outcome.CLOSES : Outcome.FAILS;
+  }
+
+  /** What it comes to; the {@link #text words} begin with "Closes" where it closes, only there. */
+  public Outcome outcome() {
+    Outcome outcome = outcome(subject.net(), form);
+    return outcome == Outcome.UNKNOWN && because().isPresent() ? Outcome.FAILS : outcome;
+  }
+
+  /** What is found that keeps it from closing or from being made; empty where it closes. */
+  public Optional<Finding> cause() {
+    return outcome() == Outcome.CLOSES
+        ? Optional.empty()
+        : because()
+            .or(() -> findings.stream().filter(f -> OF_CLOSING.contains(f.rule())).findFirst());
+  }
+
+  /**
+   * In words.
+   *
+   * @param unit what its lengths are told in
+   */
+  public String text(Unit unit) {
+    return words().text(unit);
+  }
+
+  private Optional<Finding> because() {
+    return findings.stream()
+        .filter(f -> !f.verdict().isEmpty() && !f.rule().equals(FitRule.NAME))
+        .findFirst();
   }
 
   private Message words() {
@@ -69,7 +138,12 @@ public final class Verdict {
   }
 
   private Message meets() {
-    Message fits = FitRule.words(subject).map(w -> Message.of(", but %s", w)).orElse(Message.EMPTY);
+    Message fits =
+        findings.stream()
+            .filter(f -> !f.verdict().isEmpty())
+            .findFirst()
+            .map(f -> Message.of(", but %s", f.verdict()))
+            .orElse(Message.EMPTY);
     if (form.gaps().isEmpty()) {
       return Message.of("Closes: it has no joins that could miss%s.", fits);
     }
@@ -94,7 +168,7 @@ public final class Verdict {
   }
 
   private Message open() {
-    return cause()
+    return told()
         .orElseGet(
             () ->
                 Message.of(
@@ -111,12 +185,12 @@ public final class Verdict {
   }
 
   /** What keeps it from closing, where that is known. */
-  private Optional<Message> cause() {
-    return CauseRule.first(subject).map(w -> Message.of("Does not close: %s.", w));
+  private Optional<Message> told() {
+    return because().map(f -> Message.of("Does not close: %s.", f.verdict()));
   }
 
   private Message inItself() {
-    return cause()
+    return told()
         .orElseGet(
             () ->
                 Message.of(
@@ -174,7 +248,7 @@ public final class Verdict {
   }
 
   private Message notKnown() {
-    return cause().orElseGet(this::free);
+    return told().orElseGet(this::free);
   }
 
   /** What nothing determines. */

@@ -103,6 +103,11 @@ public record Message(List<Part> parts) implements Serializable {
             .toList());
   }
 
+  /** The values it tells of, in their order. */
+  public List<Value> values() {
+    return parts.stream().filter(Value.class::isInstance).map(Value.class::cast).toList();
+  }
+
   public boolean isEmpty() {
     return parts.isEmpty();
   }

@@ -69,7 +69,7 @@ final class VerdictBar extends HBox {
       sentence.setText(
           Unbroken.measures(
               (design.isSound() ? "" : "✕ ")
-                  + Summary.of(design.laid(), design.folded(), design.unit())));
+                  + Summary.of(design.laid(), design.folded(), design.findings(), design.unit())));
       remedy.setText("");
     }
     remedy.setManaged(!remedy.getText().isEmpty());

@@ -1,10 +1,9 @@
 package facetwright.check.closing;
 
+import facetwright.check.finding.Finding;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
-import facetwright.message.Message;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A rule on what keeps a form from closing: a length or an angle that no folding makes up. Where
@@ -22,11 +21,7 @@ public interface CauseRule extends Rule {
           new FlatCornerRule(),
           new TurnRoundRule());
 
-  /** What keeps it from closing, as it follows "Does not close:"; empty where this does not. */
-  Optional<Message> words(Subject subject);
-
-  /** The first cause there is, in words. */
-  static Optional<Message> first(Subject subject) {
-    return ALL.stream().flatMap(rule -> rule.words(subject).stream()).findFirst();
-  }
+  /** What keeps it from closing, each telling the verdict what follows "Does not close:". */
+  @Override
+  List<Finding> find(Subject subject);
 }

@@ -73,20 +73,16 @@ final class NarrowCornerRule implements CauseRule {
     return narrow(subject).stream().map(n -> finding(subject, n)).toList();
   }
 
-  @Override
-  public Optional<Message> words(Subject subject) {
-    return narrow(subject).stream().findFirst().map(n -> why(subject, n));
-  }
-
   private static Finding finding(Subject subject, Narrow n) {
     int panel = n.others.getFirst().panel();
     return new Finding(
-        "narrow-corner",
-        Finding.Severity.ERROR,
-        why(subject, n).capital().plus("."),
-        fix(subject, n),
-        new Place.AtPanel(panel),
-        subject.siteBeside(panel));
+            "narrow-corner",
+            Finding.Severity.ERROR,
+            why(subject, n).capital().plus("."),
+            fix(subject, n),
+            new Place.AtPanel(panel),
+            subject.siteBeside(panel))
+        .telling(why(subject, n));
   }
 
   private static Message why(Subject subject, Narrow n) {

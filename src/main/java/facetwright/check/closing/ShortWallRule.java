@@ -57,18 +57,17 @@ final class ShortWallRule implements CauseRule {
     return alike.values().stream().map(lacks -> finding(subject, lacks)).toList();
   }
 
-  @Override
-  public Optional<Message> words(Subject subject) {
-    return lacks(subject).stream()
-        .findFirst()
-        .map(
-            lack ->
-                lack.isOfLength()
-                    ? Message.of(
-                        "its walls are %s long and have to be %s long at least%s",
-                        Value.length(lack.row.length()), Value.atLeast(lack.needed), out(lack))
-                    : Message.text(
-                        "the points of its pinched columns reach past each other in the middle"));
+  /** Whether it finds any. */
+  static boolean isOf(Subject subject) {
+    return !lacks(subject).isEmpty();
+  }
+
+  private static Message told(Lack lack) {
+    return lack.isOfLength()
+        ? Message.of(
+            "its walls are %s long and have to be %s long at least%s",
+            Value.length(lack.row.length()), Value.atLeast(lack.needed), out(lack))
+        : Message.text("the points of its pinched columns reach past each other in the middle");
   }
 
   private static Message out(Lack lack) {
@@ -83,17 +82,18 @@ final class ShortWallRule implements CauseRule {
     Lack first = lacks.getFirst();
     int wall = first.row.first();
     return new Finding(
-        "short-wall",
-        Finding.Severity.ERROR,
-        Message.of(
-            "%s and %s other walls like it are %s long%s",
-            subject.named(wall),
-            lacks.size() * first.row.pinched() - 1,
-            Value.length(first.row.length()),
-            why(first)),
-        fix(first),
-        new Place.AtPanel(wall),
-        subject.siteBeside(wall));
+            "short-wall",
+            Finding.Severity.ERROR,
+            Message.of(
+                "%s and %s other walls like it are %s long%s",
+                subject.named(wall),
+                lacks.size() * first.row.pinched() - 1,
+                Value.length(first.row.length()),
+                why(first)),
+            fix(first),
+            new Place.AtPanel(wall),
+            subject.siteBeside(wall))
+        .telling(told(first));
   }
 
   private static Message why(Lack lack) {

@@ -35,22 +35,21 @@ final class WideWallRule implements CauseRule {
         .map(
             w ->
                 new Finding(
-                    "wide-wall",
-                    Finding.Severity.ERROR,
-                    Message.of("%s%s.", subject.named(w.wall), words(w)),
-                    Message.of(
-                        "Make it %s wide or narrower, or the others %s wider in all.",
-                        Value.atMost(w.others), Value.atLeast(w.wide - w.others)),
-                    new Place.AtPanel(w.wall),
-                    subject.siteBeside(w.wall)))
+                        "wide-wall",
+                        Finding.Severity.ERROR,
+                        Message.of("%s%s.", subject.named(w.wall), words(w)),
+                        Message.of(
+                            "Make it %s wide or narrower, or the others %s wider in all.",
+                            Value.atMost(w.others), Value.atLeast(w.wide - w.others)),
+                        new Place.AtPanel(w.wall),
+                        subject.siteBeside(w.wall))
+                    .telling(Message.of("%s%s", subject.name(w.wall), words(w))))
         .toList();
   }
 
-  @Override
-  public Optional<Message> words(Subject subject) {
-    return wide(subject).stream()
-        .findFirst()
-        .map(w -> Message.of("%s%s", subject.name(w.wall), words(w)));
+  /** Whether it finds any. */
+  static boolean isOf(Subject subject) {
+    return !wide(subject).isEmpty();
   }
 
   private static Message words(Wide w) {

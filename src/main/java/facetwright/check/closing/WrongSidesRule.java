@@ -15,7 +15,6 @@ import facetwright.net.Join;
 import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Joins of sides that can't come together, however the scores between them are folded: as where two
@@ -41,19 +40,15 @@ final class WrongSidesRule implements CauseRule {
       Apart a = apart.get(i);
       found.add(
           new Finding(
-              "wrong-sides",
-              Finding.Severity.ERROR,
-              why(subject, a).capital().plus("."),
-              mends.isEmpty() ? farther(subject, a) : mends.get(i),
-              new Place.AtJoin(a.join),
-              subject.site(a.seam)));
+                  "wrong-sides",
+                  Finding.Severity.ERROR,
+                  why(subject, a).capital().plus("."),
+                  mends.isEmpty() ? farther(subject, a) : mends.get(i),
+                  new Place.AtJoin(a.join),
+                  subject.site(a.seam))
+              .telling(why(subject, a)));
     }
     return found;
-  }
-
-  @Override
-  public Optional<Message> words(Subject subject) {
-    return apart(subject).stream().findFirst().map(a -> why(subject, a));
   }
 
   private static Message why(Subject subject, Apart a) {
@@ -99,9 +94,7 @@ final class WrongSidesRule implements CauseRule {
   }
 
   private static List<Apart> apart(Subject subject) {
-    boolean isTold =
-        new ShortWallRule().words(subject).isPresent()
-            || new WideWallRule().words(subject).isPresent();
+    boolean isTold = ShortWallRule.isOf(subject) || WideWallRule.isOf(subject);
     if (subject.folded().closure() != Closure.OPEN || isTold) {
       return List.of();
     }

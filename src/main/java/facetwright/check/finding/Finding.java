@@ -18,6 +18,8 @@ import java.util.List;
  * @param site where in the script
  * @param mends changes of the script's text that would put it right
  * @param unit what its reader reads it in
+ * @param verdict how the verdict on the form tells of it, in the middle of a sentence; empty where
+ *     it does not
  */
 public record Finding(
     String rule,
@@ -27,7 +29,8 @@ public record Finding(
     Place place,
     Site site,
     List<Mend> mends,
-    Unit unit)
+    Unit unit,
+    Message verdict)
     implements Serializable {
   public Finding {
     mends = List.copyOf(mends);
@@ -42,7 +45,7 @@ public record Finding(
       Place place,
       Site site,
       List<Mend> mends) {
-    this(rule, severity, what, remedy, place, site, mends, Unit.MM);
+    this(rule, severity, what, remedy, place, site, mends, Unit.MM, Message.EMPTY);
   }
 
   /** One that no change of the script's text is known for. */
@@ -53,7 +56,12 @@ public record Finding(
 
   /** The same for who reads another unit. */
   public Finding in(Unit other) {
-    return new Finding(rule, severity, what, remedy, place, site, mends, other);
+    return new Finding(rule, severity, what, remedy, place, site, mends, other, verdict);
+  }
+
+  /** The same as the verdict on the form tells of it. */
+  public Finding telling(Message words) {
+    return new Finding(rule, severity, what, remedy, place, site, mends, unit, words);
   }
 
   /** What is wrong, as its reader reads it. */

@@ -59,13 +59,14 @@ public final class Alike {
         Message.join("; ", alike.stream().skip(1).limit(NAMED).map(Alike::subject).toList());
     String more = others > NAMED ? "; and " + (others - NAMED) + " more" : "";
     return new Finding(
-        first.rule(),
-        first.severity(),
-        first.what().plus(Message.of(" The same holds for %s%s.", names, more)),
-        first.remedy(),
-        first.place(),
-        first.site(),
-        first.mends());
+            first.rule(),
+            first.severity(),
+            first.what().plus(Message.of(" The same holds for %s%s.", names, more)),
+            first.remedy(),
+            first.place(),
+            first.site(),
+            first.mends())
+        .telling(first.verdict());
   }
 
   /** What a message is about: the panel that it names first, or the two. */

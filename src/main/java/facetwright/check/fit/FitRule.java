@@ -5,7 +5,6 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.Closure;
-import facetwright.message.Message;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -41,23 +40,6 @@ public final class FitRule implements Rule {
     }
     strangers(subject).forEach(s -> found.add(s.finding()));
     return found;
-  }
-
-  /** What does not go together though its names say it should, in words; empty where all does. */
-  public static Optional<Message> words(Subject subject) {
-    double caliper = subject.laid().stock().caliper();
-    return slips(subject).stream()
-        .filter(Slip::isTight)
-        .map(s -> new FitText(subject, s, caliper))
-        .filter(w -> w.severity() == Finding.Severity.ERROR)
-        .map(FitText::verdict)
-        .findFirst()
-        .or(
-            () ->
-                strangers(subject).stream()
-                    .filter(s -> s.severity() == Finding.Severity.ERROR)
-                    .map(OtherShape::verdict)
-                    .findFirst());
   }
 
   /** For each part that is meant for another how it goes with the one it fits best. */

@@ -56,7 +56,7 @@ final class FitText {
   }
 
   /** In the design's first sentence. */
-  Message verdict() {
+  private Message verdict() {
     return isLid
         ? Message.of("the %s with %s does not go over the %s", outer, name(slip.outer()), inner)
         : Message.of("the %s with %s does not go into the %s", inner, name(slip.into()), outer);
@@ -64,13 +64,15 @@ final class FitText {
 
   Finding finding() {
     int panel = slip.outer().panel();
-    return new Finding(
-        FitRule.NAME,
-        severity(),
-        message(),
-        fix(),
-        new Place.AtPanel(panel),
-        subject.panel(panel).site());
+    Finding found =
+        new Finding(
+            FitRule.NAME,
+            severity(),
+            message(),
+            fix(),
+            new Place.AtPanel(panel),
+            subject.panel(panel).site());
+    return severity() == Finding.Severity.ERROR ? found.telling(verdict()) : found;
   }
 
   private Message message() {

@@ -75,7 +75,7 @@ record OtherShape(
   }
 
   /** In the design's first sentence. */
-  Message verdict() {
+  private Message verdict() {
     return Message.of(
         "the %s with %s does not go over the %s", lid.word(), subject.name(lid.panel()), boxWord());
   }
@@ -96,13 +96,15 @@ record OtherShape(
                 "%s. However it is turned, it lacks %s on a side to go over it.",
                 corners, Value.atLeast(lacks()))
             : Message.of("%s, so whether the one goes over the other can't be told.", corners);
-    return new Finding(
-        FitRule.NAME,
-        severity(),
-        what,
-        remedy(),
-        new Place.AtPanel(lid.panel()),
-        subject.panel(lid.panel()).site());
+    Finding found =
+        new Finding(
+            FitRule.NAME,
+            severity(),
+            what,
+            remedy(),
+            new Place.AtPanel(lid.panel()),
+            subject.panel(lid.panel()).site());
+    return severity() == Severity.ERROR ? found.telling(verdict()) : found;
   }
 
   /**

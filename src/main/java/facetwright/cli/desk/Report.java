@@ -28,7 +28,7 @@ public final class Report {
   public static List<String> lines(Design design, Optional<KnobMend> mend) {
     List<String> lines = new ArrayList<>();
     lines.add(design.title());
-    lines.add("  " + Summary.of(design.laid(), design.folded(), design.unit()));
+    lines.add("  " + Summary.of(design.laid(), design.folded(), design.findings(), design.unit()));
     mend.ifPresent(m -> lines.add("  " + m.text(design.unit())));
     if (!design.dials().isEmpty()) {
       lines.add(

@@ -2,7 +2,6 @@ package facetwright.cli.json;
 
 import facetwright.aim.KnobMend;
 import facetwright.aim.Measure;
-import facetwright.check.Verdict;
 import facetwright.check.cut.OverlapRule;
 import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
@@ -103,9 +102,8 @@ public final class CheckJson {
     boolean solved = folded.closure() != Closure.NOT_SOLVED;
     Measures measures = folded.measures();
     json.writeObjectPropertyStart("folded");
-    json.writeStringProperty("verdict", Verdict.of(design.laid(), folded, design.unit()));
+    FormJson.verdict(json, design);
     if (solved) {
-      json.writeBooleanProperty("closed", folded.canBeMade(design.net()));
       json.writeNumberProperty("gap_mm", folded.apart(design.net()));
       json.writeNumberProperty("strain", folded.strain());
       JsonText.objects(
@@ -119,7 +117,6 @@ public final class CheckJson {
       FormJson.size(json, "size_mm", folded);
       json.writeNumberProperty("volume_mm3", measures.volume());
     } else {
-      json.writeNullProperty("closed");
       json.writeNullProperty("gap_mm");
       json.writeNullProperty("strain");
       json.writeNullProperty("strained_panels");

@@ -1,11 +1,18 @@
 package facetwright.cli.json;
 
+import facetwright.check.Verdict;
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Place;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Measures;
 import facetwright.json.JsonText;
+import facetwright.measure.Unit;
+import facetwright.message.Value;
+import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.papers.chart.Measure;
+import facetwright.script.design.Design;
 import java.util.List;
 import java.util.Optional;
 import tools.jackson.core.JsonGenerator;
@@ -22,10 +29,85 @@ final class FormJson {
     }
     FoldedForm folded = form.get();
     json.writeObjectPropertyStart(name);
-    json.writeBooleanProperty("closed", folded.canBeMade(net));
+    closed(json, Verdict.outcome(net, folded));
     json.writeNumberProperty("gap_mm", folded.gap());
     size(json, "size_mm", folded);
     json.writeEndObject();
+  }
+
+  /** Whether a design closes: in words, as true, false or null, and what keeps it from it. */
+  static void verdict(JsonGenerator json, Design design) {
+    Verdict verdict = Verdict.of(design.laid(), design.folded(), design.findings());
+    json.writeStringProperty("verdict", verdict.text(design.unit()));
+    closed(json, verdict.outcome());
+    if (verdict.cause().isEmpty()) {
+      json.writeNullProperty("cause");
+      return;
+    }
+    Finding cause = verdict.cause().get();
+    json.writeObjectPropertyStart("cause");
+    json.writeStringProperty("rule", cause.rule());
+    if (cause.place() instanceof Place.AtPanel(int panel)) {
+      json.writeStringProperty("panel", design.net().panels().get(panel).name());
+    } else {
+      json.writeNullProperty("panel");
+    }
+    if (cause.place() instanceof Place.AtJoin(int join)) {
+      join(json, design, join);
+    } else {
+      json.writeNullProperty("join");
+    }
+    if (design.folded().closure() == Closure.OPEN) {
+      json.writeNumberProperty("gap_mm", design.folded().gap());
+    } else {
+      json.writeNullProperty("gap_mm");
+    }
+    JsonText.objects(json, "mends", cause.remedy().values(), value -> value(json, value));
+    json.writeEndObject();
+  }
+
+  private static void join(JsonGenerator json, Design design, int number) {
+    Join join = design.net().joins().get(number);
+    json.writeObjectPropertyStart("join");
+    switch (join) {
+      case Join.Seam s -> {
+        json.writeStringProperty("kind", "seam");
+        panels(json, design.net(), s.a().panel(), s.b().panel());
+      }
+      case Join.Lap l -> {
+        json.writeStringProperty("kind", "lap");
+        panels(json, design.net(), l.under(), l.over());
+      }
+    }
+    json.writeEndObject();
+  }
+
+  private static void panels(JsonGenerator json, Net net, int one, int other) {
+    json.writeArrayPropertyStart("panels");
+    json.writeString(net.panels().get(one).name());
+    json.writeString(net.panels().get(other).name());
+    json.writeEndArray();
+  }
+
+  /** A value that a remedy tells, unrounded. */
+  private static void value(JsonGenerator json, Value value) {
+    switch (value) {
+      case Value.Lengths(List<Double> mm, _) -> {
+        json.writeName("mm");
+        json.writeArray(mm.stream().mapToDouble(Double::doubleValue).toArray(), 0, mm.size());
+      }
+      case Value.Angle(double degrees, _) -> json.writeNumberProperty("degrees", degrees);
+      case Value.Name(String name, _) -> json.writeStringProperty("name", name);
+      default -> json.writeStringProperty("text", value.text(Unit.MM));
+    }
+  }
+
+  private static void closed(JsonGenerator json, Verdict.Outcome outcome) {
+    switch (outcome) {
+      case CLOSES -> json.writeBooleanProperty("closed", true);
+      case FAILS -> json.writeBooleanProperty("closed", false);
+      case UNKNOWN -> json.writeNullProperty("closed");
+    }
   }
 
   /** Width, depth and height of a form, or null where they are not known. */

@@ -1,7 +1,6 @@
 package facetwright.cli.json;
 
 import facetwright.adjust.sweep.Sweep;
-import facetwright.check.Verdict;
 import facetwright.fold.pose.Closure;
 import facetwright.json.JsonText;
 import facetwright.script.design.Design;
@@ -36,15 +35,13 @@ public final class SweepJson {
   }
 
   private static void design(JsonGenerator json, Design d, int measures) {
-    json.writeStringProperty("verdict", Verdict.of(d.laid(), d.folded(), d.unit()));
+    FormJson.verdict(json, d);
     boolean known = d.folded().closure() != Closure.NOT_SOLVED;
     if (known) {
-      json.writeBooleanProperty("closed", d.folded().canBeMade(d.net()));
       json.writeNumberProperty("gap_mm", d.folded().apart(d.net()));
       json.writeNumberProperty("strain", d.folded().strain());
       FormJson.size(json, "size_mm", d.folded());
     } else {
-      json.writeNullProperty("closed");
       json.writeNullProperty("gap_mm");
       json.writeNullProperty("strain");
       json.writeNullProperty("size_mm");
