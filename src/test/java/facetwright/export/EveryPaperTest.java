@@ -167,7 +167,8 @@ class EveryPaperTest {
     return blank.build();
   }
 
-  private static Net net(int way, Random random) {
+  /** A random net by one of five ways in. */
+  static Net net(int way, Random random) {
     return switch (way) {
       case 0 -> form(random);
       case 1 -> wrap(random);

@@ -43,7 +43,9 @@ record Bend(int a, int b, Vec3 from, Vec3 to) {
     PosedPanel two = placed.get(b.panel());
     Vec3 from = one.corner(a.edge());
     Vec3 to = one.corner(a.edge() + 1);
+    // Shorter ones have no direction that ends a steady hand apart agree on.
     if (a.panel() != b.panel()
+        && to.distance(from) > 2 * Collision.HELD
         && two.corner(b.edge() + 1).distance(from) <= Collision.HELD
         && two.corner(b.edge()).distance(to) <= Collision.HELD) {
       bends.add(new Bend(a.panel(), b.panel(), from, to));
