@@ -85,7 +85,7 @@ final class Closing {
         Remark.of("No setting was found with which it closes, and so there is none to take."));
     found
         .filter(d -> !closes(d))
-        .map(d -> "At the nearest: " + Summary.of(d.laid(), d.folded(), unit))
+        .map(d -> "At the nearest: " + Summary.of(d.laid(), d.folded(), d.findings(), unit))
         .map(Remark::of)
         .ifPresent(remarks::add);
     mend.map(m -> "This comes nearer, though it does not close: " + m.text(unit))
