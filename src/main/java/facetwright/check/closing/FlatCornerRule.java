@@ -40,14 +40,10 @@ final class FlatCornerRule implements CauseRule {
                   why(subject, f).capital().plus("."),
                   fix(f),
                   new Place.AtPanel(panel),
-                  subject.panel(panel).site());
+                  subject.panel(panel).site())
+                  .telling(why(subject, f));
             })
         .toList();
-  }
-
-  @Override
-  public Optional<Message> words(Subject subject) {
-    return flat(subject).stream().findFirst().map(f -> why(subject, f));
   }
 
   private static Message why(Subject subject, Flat flat) {

@@ -143,7 +143,7 @@ final class NarrowCornerRule implements CauseRule {
         subject.folded().closure() == Closure.OPEN
             || subject.folded().closure() == Closure.IN_ITSELF;
     // Gussets of walls too short come to less than they have to, too.
-    if (!isOpen || new ShortWallRule().words(subject).isPresent()) {
+    if (!isOpen || ShortWallRule.isOf(subject)) {
       return List.of();
     }
     List<Narrow> found = new ArrayList<>();

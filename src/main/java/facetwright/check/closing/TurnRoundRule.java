@@ -82,14 +82,10 @@ final class TurnRoundRule implements CauseRule {
                   why(subject, a).capital().plus("."),
                   fix(subject, a),
                   new Place.AtPanel(wall),
-                  subject.panel(wall).site());
+                  subject.panel(wall).site())
+                  .telling(why(subject, a));
             })
         .toList();
-  }
-
-  @Override
-  public Optional<Message> words(Subject subject) {
-    return astray(subject).stream().findFirst().map(a -> why(subject, a));
   }
 
   private static Message why(Subject subject, Astray a) {
