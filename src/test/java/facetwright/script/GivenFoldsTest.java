@@ -38,7 +38,7 @@ class GivenFoldsTest {
   }
 
   private static String summary(Design design) {
-    return Summary.of(design.laid(), design.folded(), design.unit());
+    return Summary.of(design.laid(), design.folded(), design.findings(), design.unit());
   }
 
   private static Design tube(int walls, double fold) throws ScriptException {
