@@ -3,6 +3,7 @@ package facetwright.draw;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundSides;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.pace.Pace;
@@ -34,7 +35,16 @@ public final class CutLines {
    */
   static List<Mark> of(List<Segment2> cuts, List<Polygon2> outlines, LineKind kind) {
     RoundSides round = new RoundSides(outlines);
-    return chained(once(cuts), kind).stream().map(round::along).toList();
+    return chained(once(cuts), kind).stream()
+        .map(
+            line ->
+                new Mark.Stroke(
+                        line.points(),
+                        line.closed(),
+                        kind,
+                        round.along(line.points(), line.closed()))
+                    .asRound())
+        .toList();
   }
 
   /** The segments, each place of the plane covered once. */

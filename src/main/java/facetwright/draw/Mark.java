@@ -1,6 +1,7 @@
 package facetwright.draw;
 
 import facetwright.geom.Arc;
+import facetwright.geom.Leg;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
@@ -54,6 +55,15 @@ public sealed interface Mark {
 
     public static Stroke around(Polygon2 outline, LineKind kind) {
       return new Stroke(outline.corners(), true, kind, outline.arcs());
+    }
+
+    /** A whole circle as one, any other line as it is. */
+    Mark asRound() {
+      return closed
+          ? Arc.circle(arcs, points.size())
+              .<Mark>map(c -> new Circle(c, c.distance(points.getFirst()), kind))
+              .orElse(this)
+          : this;
     }
 
     /** Its straight and its round parts, one after another. */

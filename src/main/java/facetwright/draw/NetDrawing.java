@@ -212,7 +212,7 @@ public final class NetDrawing {
 
   private void openingCut(Opening opening) {
     switch (opening) {
-      case Opening.Window w -> marks.add(RoundSides.around(w.outline(), LineKind.CUT));
+      case Opening.Window w -> marks.add(Stroke.around(w.outline(), LineKind.CUT).asRound());
       case Opening.Hole h -> {
         marks.add(new Circle(h.centre(), h.diameter() / 2, LineKind.CUT));
         double arm = Math.min(CENTRE_MARK, h.diameter() / 4);

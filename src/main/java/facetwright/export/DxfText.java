@@ -1,9 +1,9 @@
 package facetwright.export;
 
-import facetwright.draw.Leg;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
 import facetwright.geom.Box2;
+import facetwright.geom.Leg;
 import facetwright.geom.Vec2;
 import facetwright.words.Decimals;
 import java.util.ArrayList;

@@ -2,10 +2,10 @@ package facetwright.export;
 
 import facetwright.draw.Drawing;
 import facetwright.draw.Ink;
-import facetwright.draw.Leg;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
+import facetwright.geom.Leg;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.RoundOff;

@@ -1,10 +1,10 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
-import facetwright.draw.Leg;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
+import facetwright.geom.Leg;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.pace.Pace;

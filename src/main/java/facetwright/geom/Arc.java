@@ -1,6 +1,8 @@
 package facetwright.geom;
 
 import java.io.Serializable;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Part of a circle that sides of an outline stand for, one after another. Their corners lie on it;
@@ -35,6 +37,16 @@ public record Arc(int first, int sides, Vec2 centre) implements Serializable {
   /** Whether a side of an outline of so many is one of those that stand for it. */
   public boolean has(int side, int outOf) {
     return Math.floorMod(side - first, outOf) < sides;
+  }
+
+  /** The middle of the circle that an outline is, of so many sides, where it is one. */
+  public static Optional<Vec2> circle(List<Arc> arcs, int sides) {
+    if (arcs.isEmpty() || arcs.stream().mapToInt(Arc::sides).sum() < sides) {
+      return Optional.empty();
+    }
+    Vec2 centre = arcs.getFirst().centre();
+    return Optional.of(centre)
+        .filter(_ -> arcs.stream().allMatch(a -> LengthTolerance.FINE.same(a.centre, centre)));
   }
 
   Arc moved(Motion2 motion) {

@@ -1,5 +1,7 @@
 package facetwright.papers.chart;
 
+import facetwright.geom.Arc;
+import facetwright.geom.Leg;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -9,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -29,7 +32,7 @@ final class CutSteps {
     }
     holes.forEach((mm, at) -> steps.add(new Step.Punch(Measure.of(mm, ruler), at)));
     if (!piece.windows().isEmpty()) {
-      steps.add(new Step.Windows(outlines(piece.windows(), spot)));
+      steps.add(new Step.Windows(outlines(piece.windows(), ruler, spot)));
     }
     List<Polygon2> waste = Waste.of(piece);
     List<Segment2> slits = Lines.without(slits(piece), Waste.sides(waste));
@@ -41,7 +44,7 @@ final class CutSteps {
                   .toList()));
     }
     if (!waste.isEmpty()) {
-      steps.add(new Step.CutAway(outlines(waste, spot)));
+      steps.add(new Step.CutAway(outlines(waste, ruler, spot)));
     }
     return steps;
   }
@@ -51,8 +54,26 @@ final class CutSteps {
     return Lines.without(within, Waste.sides(piece.windows()));
   }
 
-  private static List<List<Spot>> outlines(List<Polygon2> areas, Function<Vec2, Spot> spot) {
-    return areas.stream().map(a -> a.corners().stream().map(spot).toList()).toList();
+  private static List<List<Spot>> outlines(
+      List<Polygon2> areas, Ruler ruler, Function<Vec2, Spot> spot) {
+    return areas.stream().map(a -> outline(a, ruler, spot)).toList();
+  }
+
+  /** By its corners; an arc by its ends with its radius between, a circle by middle and radius. */
+  private static List<Spot> outline(Polygon2 area, Ruler ruler, Function<Vec2, Spot> spot) {
+    Optional<Vec2> circle = Arc.circle(area.arcs(), area.size());
+    if (circle.isPresent()) {
+      double radius = circle.get().distance(area.corner(0));
+      return List.of(new Spot.Circle(spot.apply(circle.get()), Measure.of(radius, ruler)));
+    }
+    List<Spot> spots = new ArrayList<>();
+    for (Leg leg : Leg.of(area.corners(), true, area.arcs())) {
+      spots.add(spot.apply(leg.from()));
+      if (!leg.isStraight()) {
+        spots.add(new Spot.Bow(Measure.of(leg.radius(), ruler), leg.turn() > 0));
+      }
+    }
+    return spots;
   }
 
   /** Every point that a cut needs. */

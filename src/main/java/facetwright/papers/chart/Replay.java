@@ -223,6 +223,7 @@ public final class Replay {
         }
         yield at;
       }
+      case Spot.Bow _, Spot.Circle _ -> throw new IllegalArgumentException("an arc is no place");
     };
   }
 
@@ -236,7 +237,8 @@ public final class Replay {
 
   /** Nothing where a coarse ruler puts the corners on one line. */
   private Optional<Polygon2> outline(List<Spot> corners) {
-    List<Vec2> ring = corners.stream().map(this::place).distinct().toList();
+    List<Vec2> ring =
+        new ToldOutline(this::place, this::mm).corners(corners).stream().distinct().toList();
     try {
       return Optional.of(Polygon2.ofEitherSense(ring));
     } catch (IllegalArgumentException _) {

@@ -29,6 +29,26 @@ sealed interface Spot {
   }
 
   /**
+   * No point, but the way from the one before to the next: along an arc of less than half a circle.
+   *
+   * @param isLeft whether one turns left along it
+   */
+  record Bow(Measure radius, boolean isLeft) implements Spot {
+    @Override
+    public String text() {
+      return "arc of " + radius.text();
+    }
+  }
+
+  /** A whole circle, in place of the corners of an outline. */
+  record Circle(Spot centre, Measure radius) implements Spot {
+    @Override
+    public String text() {
+      return "a circle of " + radius.text() + " from its middle, " + centre.text();
+    }
+  }
+
+  /**
    * A point that was numbered before.
    *
    * @param number from 1

@@ -18,9 +18,9 @@ public sealed interface Step {
           case Points p ->
               IntStream.range(0, p.at().size()).mapToObj(i -> new Spot.Numbered(p.first() + i));
           case Punch p -> p.centres().stream();
-          case Windows w -> w.outlines().stream().flatMap(List::stream);
+          case Windows w -> w.outlines().stream().flatMap(List::stream).map(Step::point);
           case Slits s -> s.cuts().stream().flatMap(p -> Stream.of(p.from(), p.to()));
-          case CutAway c -> c.areas().stream().flatMap(List::stream);
+          case CutAway c -> c.areas().stream().flatMap(List::stream).map(Step::point);
         };
     Set<Integer> numbers = new TreeSet<>();
     spots.forEach(
@@ -30,6 +30,10 @@ public sealed interface Step {
           }
         });
     return numbers;
+  }
+
+  private static Spot point(Spot spot) {
+    return spot instanceof Spot.Circle(Spot centre, _) ? centre : spot;
   }
 
   /** Whether it takes something away or parts the card. */
@@ -104,7 +108,7 @@ public sealed interface Step {
     }
   }
 
-  /** Openings within the card, each by its corners in order. */
+  /** Openings within the card, each by its corners in order, arcs by their radius between. */
   record Windows(List<List<Spot>> outlines) implements Step {
     public Windows {
       outlines = outlines.stream().map(List::copyOf).toList();
@@ -118,7 +122,10 @@ public sealed interface Step {
     }
   }
 
-  /** Waste, each area by its corners in order; sides on the edge of the blank need no cut. */
+  /**
+   * Waste, each area by its corners in order, arcs by their radius between; sides on the edge of
+   * the blank need no cut.
+   */
   record CutAway(List<List<Spot>> areas) implements Step {
     public CutAway {
       areas = areas.stream().map(List::copyOf).toList();

@@ -84,7 +84,9 @@ public final class StepText {
       case Step.Windows w ->
           "Cut out "
               + count(w.outlines().size(), "window")
-              + ", from corner to corner:"
+              + (w.outlines().stream().allMatch(o -> o.getFirst() instanceof Spot.Circle)
+                  ? ":"
+                  : ", from corner to corner:")
               + areas(w.outlines())
               + ".";
       case Step.Slits s -> "Slit, and stop at the score:" + paths(s.cuts());

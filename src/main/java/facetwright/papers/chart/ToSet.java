@@ -2,7 +2,6 @@ package facetwright.papers.chart;
 
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
-import facetwright.geom.Segment2;
 import facetwright.measure.Ruler;
 import facetwright.net.EdgeRef;
 import facetwright.net.Net;
@@ -63,20 +62,33 @@ public record ToSet(List<Measure> form, List<Measure> cuts) {
         continue;
       }
       boolean isFacet = net.panels().get(i).role() != PanelRole.TAB;
+      arcs(net.panels().get(i).outline(), ruler, cuts);
       for (int e = 0; e < net.panels().get(i).outline().size(); e++) {
+        if (net.panels().get(i).outline().isRound(e)) {
+          continue;
+        }
         EdgeRef ref = new EdgeRef(i, e);
         boolean forForm = isFacet || net.use(ref) instanceof Net.EdgeUse.Scored;
         (forForm ? form : cuts).add(Measure.of(net.segment(ref).length(), ruler));
       }
       for (Opening opening : net.panels().get(i).openings()) {
         if (opening instanceof Opening.Window(Polygon2 outline, _, _)) {
+          arcs(outline, ruler, cuts);
           for (int e = 0; e < outline.size(); e++) {
-            Segment2 side = outline.side(e);
-            cuts.add(Measure.of(side.length(), ruler));
+            if (!outline.isRound(e)) {
+              cuts.add(Measure.of(outline.side(e).length(), ruler));
+            }
           }
         }
       }
     }
+  }
+
+  /** An arc is set by its radius. */
+  private static void arcs(Polygon2 outline, Ruler ruler, List<Measure> cuts) {
+    outline
+        .arcs()
+        .forEach(a -> cuts.add(Measure.of(outline.corner(a.first()).distance(a.centre()), ruler)));
   }
 
   /** All of them, those of the form first. */

@@ -3,6 +3,7 @@ package facetwright.papers.chart;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundSides;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.pace.Pace;
@@ -29,7 +30,7 @@ final class Waste {
 
   /**
    * Its areas, row by row from the top, each from the left; corners on corners of the panels,
-   * straight sides undivided.
+   * straight sides undivided, arcs kept.
    */
   static List<Polygon2> of(FlatPiece piece) {
     List<Geometry> panels = new ArrayList<>();
@@ -43,9 +44,12 @@ final class Waste {
     Geometry card = UnaryUnionNG.union(Planar.factory().buildGeometry(panels), GRID);
     Geometry rest = OverlayNG.overlay(Planar.polygon(blank), card, OverlayNG.DIFFERENCE, GRID);
     List<Polygon2> areas = new ArrayList<>();
+    RoundSides round = new RoundSides(piece.panels());
     for (Polygon2 rough : Planar.outlines(rest)) {
       if (rough.area() > THIN.mm() * length(rough)) {
-        areas.add(straightened(rough.corners().stream().map(c -> snapped(c, corners)).toList()));
+        List<Vec2> ring =
+            straightened(rough.corners().stream().map(c -> snapped(c, corners)).toList());
+        areas.add(new Polygon2(ring, round.along(ring, true)));
       }
     }
     areas.sort(
@@ -86,7 +90,7 @@ final class Waste {
     return best;
   }
 
-  private static Polygon2 straightened(List<Vec2> ring) {
+  private static List<Vec2> straightened(List<Vec2> ring) {
     List<Vec2> corners = new ArrayList<>();
     for (Vec2 c : ring) {
       if (corners.isEmpty() || corners.getLast().distance(c) > NEAR.mm()) {
@@ -102,6 +106,6 @@ final class Waste {
         i++;
       }
     }
-    return new Polygon2(corners);
+    return corners;
   }
 }

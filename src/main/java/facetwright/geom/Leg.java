@@ -1,7 +1,5 @@
-package facetwright.draw;
+package facetwright.geom;
 
-import facetwright.geom.Arc;
-import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -22,7 +20,13 @@ public record Leg(Vec2 from, Vec2 to, Vec2 centre, double turn) {
     return centre.distance(from);
   }
 
-  static List<Leg> of(List<Vec2> points, boolean closed, List<Arc> arcs) {
+  /**
+   * The legs of a line, one after another.
+   *
+   * @param closed whether it returns to its first point
+   * @param arcs that runs of its sides stand for
+   */
+  public static List<Leg> of(List<Vec2> points, boolean closed, List<Arc> arcs) {
     int n = points.size();
     int sides = closed ? n : n - 1;
     Arc[] starting = new Arc[n];

@@ -1,16 +1,12 @@
-package facetwright.draw;
+package facetwright.geom;
 
-import facetwright.geom.Arc;
-import facetwright.geom.LengthTolerance;
-import facetwright.geom.Polygon2;
-import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Which straight parts of a drawing stand for an arc of an outline, by where they lie. */
-final class RoundSides {
+/** Which straight lines stand for an arc of an outline, by where they lie. */
+public final class RoundSides {
   /** Ends that fall on one place of a grid so fine are one end. */
   private static final LengthTolerance GRID = new LengthTolerance(1e-5);
 
@@ -26,9 +22,9 @@ final class RoundSides {
   }
 
   /**
-   * @param outlines those of which sides are drawn
+   * @param outlines of which the lines are sides
    */
-  RoundSides(List<Polygon2> outlines) {
+  public RoundSides(List<Polygon2> outlines) {
     for (Polygon2 outline : outlines) {
       for (Arc arc : outline.arcs()) {
         Bow bow = new Bow(arc.centre());
@@ -51,22 +47,25 @@ final class RoundSides {
     return Math.round(mm / GRID.mm());
   }
 
-  /** The line with the arcs that it runs along; a whole circle as one. */
-  Mark along(Mark.Stroke line) {
+  /**
+   * The arcs that a line runs along.
+   *
+   * @param closed whether it returns to its first point
+   */
+  public List<Arc> along(List<Vec2> points, boolean closed) {
     if (bows.isEmpty()) {
-      return line;
+      return List.of();
     }
-    int n = line.points().size();
-    int sides = line.closed() ? n : n - 1;
+    int n = points.size();
+    int sides = closed ? n : n - 1;
     Bow[] of = new Bow[sides];
     for (int i = 0; i < sides; i++) {
-      of[i] = bows.get(key(line.points().get(i), line.points().get((i + 1) % n)));
+      of[i] = bows.get(key(points.get(i), points.get((i + 1) % n)));
     }
     int start = 0;
-    while (line.closed() && start < sides && of[start] == of[(start + sides - 1) % sides]) {
+    while (closed && start < sides && of[start] == of[(start + sides - 1) % sides]) {
       start++;
     }
-    start %= sides;
     List<Arc> arcs = new ArrayList<>();
     for (int i = 0; i < sides; ) {
       int at = (start + i) % sides;
@@ -79,23 +78,6 @@ final class RoundSides {
       }
       i += count;
     }
-    return round(new Mark.Stroke(line.points(), line.closed(), line.kind(), arcs));
-  }
-
-  /** An outline as a line; a whole circle as one. */
-  static Mark around(Polygon2 outline, LineKind kind) {
-    return round(Mark.Stroke.around(outline, kind));
-  }
-
-  private static Mark round(Mark.Stroke line) {
-    List<Arc> arcs = line.arcs();
-    int sides = arcs.stream().mapToInt(Arc::sides).sum();
-    if (!line.closed() || sides < line.points().size()) {
-      return line;
-    }
-    Vec2 centre = arcs.getFirst().centre();
-    return arcs.stream().allMatch(a -> LengthTolerance.FINE.same(a.centre(), centre))
-        ? new Mark.Circle(centre, centre.distance(line.points().getFirst()), line.kind())
-        : line;
+    return arcs;
   }
 }
