@@ -26,6 +26,7 @@ import facetwright.check.finding.Subject;
 import facetwright.check.fit.Alike;
 import facetwright.check.fit.ClosingStackRule;
 import facetwright.check.fit.FitRule;
+import facetwright.check.fit.PlacingRule;
 import facetwright.check.fit.TabSticksOutRule;
 import facetwright.check.fit.TabTooBigRule;
 import facetwright.check.fit.TabsClashRule;
@@ -54,6 +55,7 @@ public final class Checks {
           new TabTooBigRule(),
           new TabSticksOutRule(),
           new TabsClashRule(),
+          new PlacingRule(),
           new FitRule(),
           new ClosingStackRule(),
           new WindowNearScoreRule(),

@@ -144,6 +144,8 @@ public final class Verdict {
             .findFirst()
             .map(f -> Message.of(", but %s", f.verdict()))
             .orElse(Message.EMPTY);
+    List<Message> goes = fits.isEmpty() ? FitRule.fits(subject) : List.of();
+    fits = goes.isEmpty() ? fits : Message.of("; %s", Message.join("; ", goes));
     if (form.gaps().isEmpty()) {
       return Message.of("Closes: it has no joins that could miss%s.", fits);
     }

@@ -186,7 +186,7 @@ final class FoldWriter implements Exporter {
   }
 
   private static Vec3 place(Job job, FlatMesh.Vertex v) {
-    return job.form().poses().get(v.panel()).apply(v.at());
+    return job.form().whole().get(v.panel()).apply(v.at());
   }
 
   /** To a millionth of a micrometre, without an exponent. */

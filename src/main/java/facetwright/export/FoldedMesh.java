@@ -56,12 +56,12 @@ final class FoldedMesh {
     weld = Math.max(WELD.mm(), 1.01 * job.form().bend(net));
     for (int p : panels) {
       for (Vec2 corner : net.panels().get(p).outline().corners()) {
-        number(job.form().poses().get(p).apply(corner));
+        number(job.form().whole().get(p).apply(corner));
       }
     }
     int corners = vertices.size();
     for (int p : panels) {
-      add(p, net.panels().get(p), job.form().poses().get(p), corners);
+      add(p, net.panels().get(p), job.form().whole().get(p), corners);
     }
   }
 

@@ -4,6 +4,7 @@ import facetwright.fold.close.Bending;
 import facetwright.fold.close.ClosingSolver;
 import facetwright.fold.close.FreeScores;
 import facetwright.fold.close.Solved;
+import facetwright.fold.place.Putting;
 import facetwright.fold.pose.Assembly;
 import facetwright.fold.pose.Body;
 import facetwright.fold.pose.Closure;
@@ -48,8 +49,8 @@ import java.util.stream.IntStream;
  * <p>Several pieces are put together by their joins; where seams do not agree, by least squares. A
  * piece hanging on one seam only lies flat as its tab tells, or without a tab goes on flat; a lap
  * alone puts middle on middle, first side along first side. Pieces that no join reaches, such as a
- * lid, stand beside on the table, on their largest facet; the measures are those of the body that
- * holds the stance.
+ * lid, stand beside on their largest facet; the measures are those of the body that holds the
+ * stance, or of the parts together.
  *
  * <p>Where joins miss by little, panels may bend: up to what card forgives the form {@link
  * Closure#CLOSES_WITH_STRAIN}, beyond it is open and tells what it would take. The card has its
@@ -219,11 +220,11 @@ public final class Folding {
     if (tabs.found()) {
       made = Assembly.of(net, caliper, tree.fold(tabs.angles(), held), piece, main);
     }
-    int upright = roots.get(piece[net.stance().ring().getFirst().panel()]);
-    List<Motion3> poses = new OnTable(net, made.poses(), upright).stand(made.bodies());
+    List<Motion3> poses = new OnTable(net, made.poses(), roots.get(main)).stand(made.bodies());
     LengthTolerance meets = strained.map(this::bend).orElse(tolerance);
     Measures measures = new Body(net, poses, made.bodies().getFirst(), meets).measure();
-    FoldedForm form = form(tree, tabs, poses, measures, strained);
+    FoldedForm apart = form(tree, tabs, poses, measures, strained);
+    FoldedForm form = Putting.together(net, apart, made.bodies(), meets);
     boolean misses = form.closure() == Closure.OPEN || form.closure() == Closure.FORGIVEN;
     if (misses && bent.filter(this::meets).isPresent()) {
       form = form.needing(strains(bent.get()));

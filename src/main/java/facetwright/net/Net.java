@@ -5,12 +5,12 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.words.Site;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 
 /**
  * A flat net that has passed its invariants:
@@ -34,6 +34,7 @@ import java.util.function.UnaryOperator;
  * @param ticks light marks
  * @param cutaways card cut away, so that it is known which line freed a side
  * @param stance how it stands when made
+ * @param parts what its maker calls a part, and where each goes
  */
 public record Net(
     List<Panel> panels,
@@ -43,7 +44,8 @@ public record Net(
     List<Layer> layers,
     List<Tick> ticks,
     List<Cutaway> cutaways,
-    Stance stance)
+    Stance stance,
+    Parts parts)
     implements Serializable {
 
   /**
@@ -58,6 +60,22 @@ public record Net(
     ticks = List.copyOf(ticks);
     cutaways = List.copyOf(cutaways);
     NetInvariants.check(panels, scores, slits, joins, layers, stance);
+    if (!parts.nameWhatIsThere(panels.size())) {
+      throw new NetException("a part names no panel or no part", Site.NONE);
+    }
+  }
+
+  /** One whose maker told no parts apart. */
+  public Net(
+      List<Panel> panels,
+      List<Score> scores,
+      List<Slit> slits,
+      List<Join> joins,
+      List<Layer> layers,
+      List<Tick> ticks,
+      List<Cutaway> cutaways,
+      Stance stance) {
+    this(panels, scores, slits, joins, layers, ticks, cutaways, stance, Parts.NONE);
   }
 
   /** One of which no card was cut away. */
@@ -197,14 +215,19 @@ public record Net(
     return panels.stream().filter(p -> p.name().equals(name)).findFirst();
   }
 
-  /** The same net with other panel names. */
-  public Net renamed(UnaryOperator<String> name) {
-    List<Panel> named =
-        panels.stream()
-            .map(
-                p -> new Panel(name.apply(p.name()), p.role(), p.outline(), p.openings(), p.site()))
-            .toList();
-    return new Net(named, scores, slits, joins, layers, ticks, cutaways, stance);
+  /** The same net, its panels called so, in order. */
+  public Net renamed(List<String> names) {
+    List<Panel> named = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      Panel p = panels.get(i);
+      named.add(new Panel(names.get(i), p.role(), p.outline(), p.openings(), p.site()));
+    }
+    return new Net(named, scores, slits, joins, layers, ticks, cutaways, stance, parts);
+  }
+
+  /** The same net, its parts told apart. */
+  public Net with(Parts told) {
+    return new Net(panels, scores, slits, joins, layers, ticks, cutaways, stance, told);
   }
 
   /**
@@ -213,7 +236,7 @@ public record Net(
    * @throws NetException as when it is made
    */
   public Net scored(List<Score> others) {
-    return new Net(panels, others, slits, joins, layers, ticks, cutaways, stance);
+    return new Net(panels, others, slits, joins, layers, ticks, cutaways, stance, parts);
   }
 
   /**
@@ -222,7 +245,7 @@ public record Net(
    * @throws NetException as when it is made
    */
   public Net joined(List<Join> others) {
-    return new Net(panels, scores, slits, others, layers, ticks, cutaways, stance);
+    return new Net(panels, scores, slits, others, layers, ticks, cutaways, stance, parts);
   }
 
   /**
@@ -245,7 +268,7 @@ public record Net(
                         .get(piece[s.a().panel()])
                         .equals(motionOfPiece.get(piece[s.b().panel()])))
             .toList();
-    return new Net(moved, scores, shared, joins, layers, movedTicks, cutaways, stance);
+    return new Net(moved, scores, shared, joins, layers, movedTicks, cutaways, stance, parts);
   }
 
   private static Panel moved(Panel p, Motion2 m) {

@@ -24,4 +24,9 @@ public record Stance(List<Corner> ring) implements Serializable {
       throw new IllegalArgumentException("a stance needs at least three corners");
     }
   }
+
+  /** The same in a net where so many panels come before. */
+  public Stance after(int panels) {
+    return new Stance(ring.stream().map(c -> new Corner(c.panel() + panels, c.corner())).toList());
+  }
 }

@@ -9,7 +9,6 @@ import facetwright.fold.pose.Senses;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.net.Net;
-import facetwright.net.NetMerge;
 import facetwright.net.sheet.CommonSheets;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
@@ -36,7 +35,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.graalvm.polyglot.Context;
 
@@ -231,14 +229,14 @@ public final class Facetwright {
             "Start it with design(\"Title\", { units: \"mm\" });");
       }
       List<Finding> unused = Unused.in(source, session.made());
-      if (session.parts().isEmpty()) {
+      if (session.sources().isEmpty()) {
         unused.stream().findFirst().ifPresent(Run::refuse);
         throw new CallException(
             "the script makes no net",
             "Make a wrap, a panel or a blank, or unfold a form: prism({ sides: 6, side: 30, height:"
                 + " 50 }).unfold();");
       }
-      Net net = FlatSenses.in(NetMerge.of(session.parts().stream().map(Supplier::get).toList()));
+      Net net = FlatSenses.in(PartsTold.net(session));
       Laid laid = lay(net);
       FoldedForm folded = folded(laid);
       laid = laid.with(Senses.asFolded(laid.net(), folded));

@@ -29,10 +29,10 @@ class DeadEndsTest {
       quoteCharacter = '~',
       textBlock =
           """
-          w.tabs()              | 3  | a wrap has no function tabs | It is a function of a selection of cells. A wrap has columns, rows.
+          w.tabs()              | 3  | a wrap has no function tabs | It is a function of a selection of cells. A wrap has columns, rows, part.
           w.coulmns("odd")      | 3  | a wrap has no function coulmns | Did you mean columns?
           p.columns("odd")      | 3  | a form has no function columns | It is a function of a wrap and of a selection of cells. A form has
-          p.unfold().layer("top") | 12 | unfold gives nothing back, so .layer has nothing to work on | Put .layer before .unfold
+          p.unfold().layer("top") | 12 | a part has no function layer | Put .layer before .unfold
           p.foo.bar             | 1  | there is nothing here that could have bar | See what stands before .bar
           prism({ sides: 4, side: "1 1/4 in" * 2, height: 9 }) | 1 | prism: side: NaN is not a number; to reckon with a length in quotes, read it first: length("1 1/4 in") * 2 | Give side
           w.rows("rim").fold(-90) | 15 | which way it folds is said by sense: "mountain" or "valley" | Give

@@ -25,6 +25,11 @@ public record Subject(Laid laid, FoldedForm folded) {
     return laid.net();
   }
 
+  /** How thick the card is, in mm. */
+  public double caliper() {
+    return laid.stock().caliper();
+  }
+
   public Panel panel(int index) {
     return net().panels().get(index);
   }

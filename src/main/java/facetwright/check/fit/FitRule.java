@@ -5,21 +5,25 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.Closure;
+import facetwright.message.Message;
+import facetwright.net.Parts;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Parts that are to go together and don't, or hang loose: a lid over its box, a tray into its
  * sleeve, a drawer into its case, an insert into a box. The net has no thickness, so that on each
  * side where both have a wall the outer one has to be a caliper wider: half for either wall.
  *
- * <p>Which parts are meant for each other is told by their names ("lid", "sleeve", "drawer" and the
- * like), at whatever size; parts of other names are taken for lid and box, or sleeve and tray,
- * where they have one shape and nearly one size, or are two by themselves of which one side is
- * right. Of several that a part may be meant for, that counts which it fits best.
+ * <p>What the script puts over or into each other is told by {@link PlacedFit}. Which other parts
+ * are meant for each other is told by their names ("lid", "sleeve", "drawer" and the like), at
+ * whatever size; parts of other names are taken for lid and box, or sleeve and tray, where they
+ * have one shape and nearly one size, or are two by themselves of which one side is right. Of
+ * several that a part may be meant for, that counts which it fits best.
  *
  * <p>What it does not detect: openings whose walls lean, whose corners are held by laps alone, or
  * that have notches at their rim (but of square corners); how far a part goes in, so that what is
@@ -33,6 +37,7 @@ public final class FitRule implements Rule {
   public List<Finding> find(Subject subject) {
     double caliper = subject.laid().stock().caliper();
     List<Finding> found = new ArrayList<>();
+    PlacedFit.all(subject).forEach(f -> f.finding().ifPresent(found::add));
     for (Slip slip : slips(subject)) {
       if (!slip.isRight()) {
         found.add(new FitText(subject, slip, caliper).finding());
@@ -40,6 +45,11 @@ public final class FitRule implements Rule {
     }
     strangers(subject).forEach(s -> found.add(s.finding()));
     return found;
+  }
+
+  /** How parts fit that the script puts over or into each other. */
+  public static List<Message> fits(Subject subject) {
+    return PlacedFit.all(subject).stream().map(PlacedFit::words).toList();
   }
 
   /** For each part that is meant for another how it goes with the one it fits best. */
@@ -86,7 +96,8 @@ public final class FitRule implements Rule {
                 slips.add(s);
               });
     }
-    slips.addAll(untold(parts, caliper));
+    List<Integer> placed = placed(subject.net().parts(), true);
+    slips.addAll(untold(parts.stream().filter(p -> !placed.contains(p.panel())).toList(), caliper));
     return slips;
   }
 
@@ -95,10 +106,28 @@ public final class FitRule implements Rule {
       return List.of();
     }
     List<List<Integer>> bodies = Bodies.of(subject.net());
-    return bodies.size() < 2 ? List.of() : bodies.stream().map(b -> Part.of(subject, b)).toList();
+    List<Integer> placed = placed(subject.net().parts(), false);
+    return bodies.size() < 2
+        ? List.of()
+        : bodies.stream()
+            .filter(b -> !placed.contains(b.getFirst()))
+            .map(b -> Part.of(subject, b))
+            .toList();
   }
 
-  private static Optional<Slip> best(List<Slip> slips) {
+  /**
+   * The panels of parts of which the script says where they go.
+   *
+   * @param isWithHosts whether those count, too, that others go to
+   */
+  private static List<Integer> placed(Parts parts, boolean isWithHosts) {
+    return parts.placings().stream()
+        .flatMap(p -> isWithHosts ? Stream.of(p.part(), p.onto()) : Stream.of(p.part()))
+        .flatMap(p -> parts.all().get(p).panels().stream())
+        .toList();
+  }
+
+  static Optional<Slip> best(List<Slip> slips) {
     Slip best = null;
     for (Slip slip : slips) {
       if (best == null || slip.isBetter(best)) {

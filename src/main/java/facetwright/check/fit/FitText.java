@@ -19,8 +19,17 @@ final class FitText {
   private final String outer;
   private final String inner;
   private final boolean isLid;
+  private final boolean isPlaced;
 
   FitText(Subject subject, Slip slip, double caliper) {
+    this(subject, slip, caliper, false);
+  }
+
+  /**
+   * @param isPlaced whether the script says that the one goes to the other
+   */
+  FitText(Subject subject, Slip slip, double caliper, boolean isPlaced) {
+    this.isPlaced = isPlaced;
     this.subject = subject;
     this.slip = slip;
     this.caliper = caliper;
@@ -34,7 +43,7 @@ final class FitText {
   }
 
   private boolean isTold() {
-    return slip.outer().use() != Part.Use.UNTOLD || slip.into().use() == Part.Use.INNER;
+    return isPlaced || slip.outer().use() != Part.Use.UNTOLD || slip.into().use() == Part.Use.INNER;
   }
 
   /** Parts that only may be meant for each other can be made as they are. */

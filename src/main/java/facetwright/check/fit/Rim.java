@@ -3,6 +3,7 @@ package facetwright.check.fit;
 import facetwright.check.finding.Mm;
 import facetwright.check.finding.Outlines;
 import facetwright.check.finding.Subject;
+import facetwright.fold.place.FreeSides;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
@@ -33,7 +34,7 @@ record Rim(
 
   /** The rim of this body; empty where it has none, several, or one of another kind. */
   static Optional<Rim> of(Subject subject, List<Integer> body) {
-    List<FreeSides.Side> sides = FreeSides.of(subject, body);
+    List<FreeSides.Side> sides = FreeSides.of(subject.net(), subject.folded().poses(), body);
     List<List<FreeSides.Side>> rings = FreeSides.rings(sides);
     int inRings = rings.stream().mapToInt(List::size).sum();
     if (rings.isEmpty() || rings.size() > 2 || inRings != sides.size() || sides.size() < 3) {

@@ -6,6 +6,7 @@ import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
+import facetwright.fold.place.FreeSides;
 import facetwright.fold.pose.Closure;
 import facetwright.geom.Motion3;
 import facetwright.geom.Planar;
@@ -70,7 +71,8 @@ public final class TabSticksOutRule implements Rule {
   private static Map<EdgeRef, List<FreeSides.Side>> rings(Subject subject) {
     Map<EdgeRef, List<FreeSides.Side>> ringOf = new HashMap<>();
     for (List<Integer> body : Bodies.of(subject.net())) {
-      for (List<FreeSides.Side> ring : FreeSides.rings(FreeSides.of(subject, body))) {
+      for (List<FreeSides.Side> ring :
+          FreeSides.rings(FreeSides.of(subject.net(), subject.folded().poses(), body))) {
         ring.forEach(side -> ringOf.put(side.ref(), ring));
       }
     }

@@ -178,7 +178,7 @@ public final class SweepCommand implements Callable<Integer> {
                               + (SweepText.isNow(sweep, s) ? " (now)" : ""),
                           text.below(s),
                           d.net(),
-                          d.folded().poses())));
+                          d.folded().whole())));
     }
     String title = now.title() + ": " + sweep.dial().name();
     List<Drawing> pages = ComparingPages.of(title, order.page(), forms);

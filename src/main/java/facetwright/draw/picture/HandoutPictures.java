@@ -54,7 +54,7 @@ public final class HandoutPictures {
   /** Where the panels are part of the way, 0 flat to 1 made. */
   List<Motion3> poses(double t) {
     if (t == 1) {
-      return form.poses();
+      return form.whole();
     }
     if (path == null) {
       path = Folding.path(laid);

@@ -15,7 +15,8 @@ import java.util.stream.DoubleStream;
 /**
  * A net folded up. It stands on the table: z up, lowest point at z = 0.
  *
- * @param poses for each panel, the motion from its place in the flat net to its place in the form
+ * @param poses for each panel, the motion from its place in the flat net to its place in the form,
+ *     its bodies apart
  * @param gaps for each join, how far it misses; empty where the form is not solved
  * @param tears for each score that closes a loop, how far its sides miss; empty where the form is
  *     not solved
@@ -26,7 +27,8 @@ import java.util.stream.DoubleStream;
  * @param free the scores that nothing determines, where the form is not solved
  * @param collisions panels that are where others are; none where the form is not solved
  * @param locked corners that are to be folded flat and can't be; none where the form is not solved
- * @param measures what it measures
+ * @param measures what it measures; where parts are put together, the whole
+ * @param together the parts put together
  */
 public record FoldedForm(
     List<Motion3> poses,
@@ -37,7 +39,8 @@ public record FoldedForm(
     List<Integer> free,
     List<Collision> collisions,
     List<FlatFolding> locked,
-    Measures measures)
+    Measures measures,
+    Together together)
     implements Serializable {
 
   public FoldedForm {
@@ -48,6 +51,31 @@ public record FoldedForm(
     free = List.copyOf(free);
     collisions = List.copyOf(collisions);
     locked = List.copyOf(locked);
+  }
+
+  /** One whose parts go nowhere. */
+  public FoldedForm(
+      List<Motion3> poses,
+      List<JoinGap> gaps,
+      List<ScoreGap> tears,
+      Closure closure,
+      List<PanelStrain> strains,
+      List<Integer> free,
+      List<Collision> collisions,
+      List<FlatFolding> locked,
+      Measures measures) {
+    this(poses, gaps, tears, closure, strains, free, collisions, locked, measures, Together.NONE);
+  }
+
+  /** Where each panel is when all parts are put together; where none go anywhere, as they stand. */
+  public List<Motion3> whole() {
+    return together.isSome() ? together.poses() : poses;
+  }
+
+  /** The same, its parts put together. */
+  public FoldedForm with(Together made, Measures whole) {
+    return new FoldedForm(
+        poses, gaps, tears, closure, strains, free, collisions, locked, whole, made);
   }
 
   /** Whether it closes, be it that the card bends a little or a hair is forgiven. */
@@ -86,7 +114,8 @@ public record FoldedForm(
 
   /** The same form, with the bending it would take to close it. */
   public FoldedForm needing(List<PanelStrain> bends) {
-    return new FoldedForm(poses, gaps, tears, closure, bends, free, collisions, locked, measures);
+    return new FoldedForm(
+        poses, gaps, tears, closure, bends, free, collisions, locked, measures, together);
   }
 
   /** The largest gap or tear in mm, 0 where there is none. */

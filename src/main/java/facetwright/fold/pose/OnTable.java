@@ -16,7 +16,7 @@ import java.util.List;
  */
 public final class OnTable {
   /** Room between bodies that stand side by side, in mm. */
-  private static final double BESIDE = 20;
+  public static final double BESIDE = 20;
 
   private final Net net;
   private final List<Motion3> poses;
@@ -56,8 +56,20 @@ public final class OnTable {
   }
 
   private Motion3 onStance(List<Vec3> points) {
+    return onStance(net, poses, net.stance(), points, upright);
+  }
+
+  /**
+   * The motion that stands a body as its maker says.
+   *
+   * @param poses where each panel is
+   * @param points all corners of the body
+   * @param upright a panel whose outside faces up where the stance says nothing
+   */
+  public static Motion3 onStance(
+      Net net, List<Motion3> poses, Stance stance, List<Vec3> points, int upright) {
     List<Vec3> ring = new ArrayList<>();
-    for (Stance.Corner c : net.stance().ring()) {
+    for (Stance.Corner c : stance.ring()) {
       ring.add(
           poses.get(c.panel()).apply(net.panels().get(c.panel()).outline().corner(c.corner())));
     }

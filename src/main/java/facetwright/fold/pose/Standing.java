@@ -37,7 +37,7 @@ public final class Standing {
    * @param up turned to +z; not zero
    * @param along turned to +x as far as {@code up} allows
    */
-  static Motion3 of(List<Vec3> points, Vec3 up, Vec3 along) {
+  public static Motion3 of(List<Vec3> points, Vec3 up, Vec3 along) {
     Vec3 z = up.unit();
     Vec3 x = along.minus(z.times(z.dot(along)));
     if (x.length() <= RoundOff.SOLVED * along.length()) {
@@ -52,11 +52,11 @@ public final class Standing {
     return squared.then(shift(new Vec3(-centre.x(), -centre.y(), -lowest)));
   }
 
-  static Motion3 shift(Vec3 by) {
+  public static Motion3 shift(Vec3 by) {
     return new Motion3(Vec3.X, Vec3.Y, Vec3.Z, by);
   }
 
-  static Box2 seenFromAbove(List<Vec3> points) {
+  public static Box2 seenFromAbove(List<Vec3> points) {
     return Box2.around(points.stream().map(p -> new Vec2(p.x(), p.y())).toList());
   }
 

@@ -24,6 +24,9 @@ import java.util.Optional;
  * <p>Safe for use by several threads; loops are solved once, when a state is first asked for.
  */
 public final class FoldPath {
+  /** Where on the way all parts are made and stand apart, when they come together afterwards. */
+  public static final double APART = 0.75;
+
   /** Even parts at which to see whether the product of turns tears. */
   private static final int LOOKS = 16;
 
@@ -77,11 +80,17 @@ public final class FoldPath {
    * Where each panel is, part of the way.
    *
    * @param t 0 flat to 1 made: every score is folded to t times its angle, or as near to that as
-   *     rigid panels allow
+   *     rigid panels allow. Where parts go to each other, all are made and stand apart at {@link
+   *     #APART}, come together from there, and are together at 1
    * @throws IllegalArgumentException outside 0 to 1
    */
   public List<Motion3> at(double t) {
-    return state(t).poses();
+    if (!form.together().isSome()) {
+      return state(t).poses();
+    }
+    return t <= APART
+        ? state(t / APART).poses()
+        : Gathering.at(net, form, Math.min(1, (t - APART) / (1 - APART)));
   }
 
   /**

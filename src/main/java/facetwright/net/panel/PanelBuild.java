@@ -135,6 +135,11 @@ public final class PanelBuild {
     return this;
   }
 
+  /** Which of the built net's panels this is. */
+  public int number(CardPanel panel) {
+    return net.panels().indexOf(panel.draft());
+  }
+
   /**
    * The net, its pieces side by side from the origin.
    *

@@ -34,7 +34,9 @@ public final class Session {
   private Stock stock;
   private double margin;
   private final Map<String, Dial> dials = new LinkedHashMap<>();
-  private final List<Supplier<Net>> parts = new ArrayList<>();
+  private final List<Source> sources = new ArrayList<>();
+  private final List<PartDraft> parts = new ArrayList<>();
+  private int placed;
   private final List<Finding> findings = new ArrayList<>();
   private final Map<Site, Made> made = new LinkedHashMap<>();
   private PanelBuild panels;
@@ -82,7 +84,7 @@ public final class Session {
       throw new CallException(
           "design() was called twice", "Name the design once, on the first line.");
     }
-    if (!dials.isEmpty() || !parts.isEmpty() || stock != null) {
+    if (!dials.isEmpty() || !sources.isEmpty() || stock != null) {
       throw new CallException(
           "design() comes after other functions", "Put it first: it says what plain numbers mean.");
     }
@@ -164,13 +166,56 @@ public final class Session {
     return margin;
   }
 
-  /** Adds a part of the design; its net is asked for when the script has ended. */
-  public void part(Supplier<Net> part) {
-    parts.add(part);
+  /**
+   * Where a net comes from.
+   *
+   * @param of what it is made of
+   * @param net asked for when the script has ended
+   */
+  public record Source(Object of, Supplier<Net> net) {}
+
+  /** Adds a net to the design. */
+  public void add(Object of, Supplier<Net> net) {
+    sources.add(new Source(of, net));
   }
 
-  public List<Supplier<Net>> parts() {
+  /** All nets of the design, in the order of the script. */
+  public List<Source> sources() {
+    return List.copyOf(sources);
+  }
+
+  /**
+   * Tells a part of the design apart.
+   *
+   * @param of what it is a part of
+   * @param name what it is called; empty where it is not
+   */
+  public PartDraft part(Object of, String name, Site site) {
+    for (PartDraft part : parts) {
+      if (part.of() == of) {
+        throw new CallException(
+            "this is the part \"" + part.name() + "\" already",
+            "Call .part once, and keep what it gives: const lid = body.part(\"lid\");");
+      }
+    }
+    PartDraft part = new PartDraft(of, name, site);
+    parts.add(part);
+    return part;
+  }
+
+  /** All parts told apart, in the order of the script. */
+  public List<PartDraft> parts() {
     return List.copyOf(parts);
+  }
+
+  /**
+   * A part goes to another.
+   *
+   * @param word what it does there, such as "over"
+   */
+  public void place(
+      PartDraft part, PartDraft onto, String word, PartDraft.Reader reader, Site site) {
+    part.go(new PartDraft.Goes(onto, word, reader, site, placed++));
   }
 
   /** Adds something the maker should know that came up while a part was made. */
@@ -198,7 +243,7 @@ public final class Session {
   public PanelBuild panels() {
     if (panels == null) {
       panels = new PanelBuild();
-      part(panels::build);
+      add(panels, panels::build);
     }
     return panels;
   }

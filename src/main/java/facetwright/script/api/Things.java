@@ -55,5 +55,14 @@ public final class Things {
           Blank.class,
           "A rectangle of card with lines drawn on it. It is part of the design by itself.");
 
+  /** What a maker calls a part. */
+  public static final Thing<PartDraft> PART =
+      Thing.named(
+          "part",
+          PartDraft.class,
+          "A part of the design: a form laid flat, a wrap, a blank, or what hangs together with a"
+              + " panel. Where parts go to each other, the finished size, the volume and the folded"
+              + " view are those of all together, and whether they fit is told.");
+
   private Things() {}
 }

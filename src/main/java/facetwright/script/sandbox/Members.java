@@ -38,7 +38,11 @@ final class Members {
             .map(Map.Entry::getKey)
             .toList();
     String others =
-        owners.isEmpty() ? "" : "It is a function of " + String.join(" and of ", owners) + ". ";
+        thing.equals("a part") && owners.contains("a form")
+            ? "Put ." + name + " before .unfold: a form is changed before it is laid flat. "
+            : owners.isEmpty()
+                ? ""
+                : "It is a function of " + String.join(" and of ", owners) + ". ";
     String all =
         Character.toUpperCase(thing.charAt(0))
             + thing.substring(1)

@@ -49,9 +49,7 @@ record ThrownText(String fault, String remedy) {
     }
     return new ThrownText(
         called + " gives nothing back, so ." + member + " has nothing to work on",
-        called.equals("unfold")
-            ? "Put ." + member + " before .unfold: a form is changed before it is laid flat."
-            : "Make a statement of its own of each.");
+        "Make a statement of its own of each.");
   }
 
   /** The member that is called just before another; empty where none is. */

@@ -116,7 +116,7 @@ final class BlankWords {
         .runs(
             (session, call) -> {
               Blank blank = Blank.of(call.get(width), call.get(height), call.site());
-              session.part(blank::build);
+              session.add(blank, blank::build);
               return call.hold(Things.BLANK, blank);
             });
   }

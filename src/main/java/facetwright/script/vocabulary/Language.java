@@ -45,8 +45,19 @@ public final class Language {
     WrapWords.onWrap().forEach(Things.WRAP::with);
     WrapWords.onCells().forEach(Things.CELLS::with);
     CellWords.all().forEach(Things.CELLS::with);
+    Things.WRAP.with(PartWords.part());
+    Things.PANEL.with(PartWords.part());
+    Things.BLANK.with(PartWords.part());
+    PartWords.all().forEach(Things.PART::with);
     return List.of(
-        TOP, Things.FORM, Things.OUTLINE, Things.WRAP, Things.CELLS, Things.PANEL, Things.BLANK);
+        TOP,
+        Things.FORM,
+        Things.OUTLINE,
+        Things.WRAP,
+        Things.CELLS,
+        Things.PANEL,
+        Things.BLANK,
+        Things.PART);
   }
 
   /** Puts the functions that stand on their own into a script's globals. */

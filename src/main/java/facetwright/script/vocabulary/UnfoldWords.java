@@ -19,6 +19,7 @@ import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.Session;
+import facetwright.script.api.Things;
 import facetwright.words.Site;
 import java.util.List;
 
@@ -56,6 +57,7 @@ final class UnfoldWords {
             "Lays the form flat: the net becomes part of the design. Each cut edge gets a tab on"
                 + " one of its sides, cut back where it would clash or show.")
         .options(as, base, tabs, tab, bevel, part)
+        .gives(Things.PART, "the part it becomes, to be put over, into, on or beside another")
         .example(
             """
             design("Six-sided box");
@@ -76,12 +78,10 @@ final class UnfoldWords {
               Unfolding based = unfolding;
               Session session = call.session();
               String called = call.get(part);
-              session.part(
-                  () -> {
-                    Net net = net(session, form, based, call.site());
-                    return called == null ? net : net.renamed(name -> called + " " + name);
-                  });
-              return null;
+              Object laid = new Object();
+              session.add(laid, () -> net(session, form, based, call.site()));
+              return call.hold(
+                  Things.PART, session.part(laid, called == null ? "" : called, call.site()));
             });
   }
 

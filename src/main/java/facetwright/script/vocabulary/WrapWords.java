@@ -103,7 +103,7 @@ final class WrapWords {
                       ? WrapDraft.equal(call.get(columns), call.get(width), built, call.site())
                       : WrapDraft.of(call.get(widths), built, call.site());
               draft.seam(call.get(seam), call.site());
-              session.part(draft::build);
+              session.add(draft, draft::build);
               return call.hold(Things.WRAP, draft);
             });
   }

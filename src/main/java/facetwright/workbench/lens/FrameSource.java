@@ -73,7 +73,7 @@ final class FrameSource {
             FoldPath way = known == null && now.made < 1 ? Folding.path(now.net) : known;
             FoldedDrawing drawing =
                 new FoldedDrawing(
-                    now.net, now.made < 1 ? way.at(now.made) : now.form.poses(), now.layers);
+                    now.net, now.made < 1 ? way.at(now.made) : now.form.whole(), now.layers);
             ui.execute(() -> ready(now, way, drawing));
           } catch (RuntimeException | StackOverflowError e) {
             // The picture shown stays; the next wish is tried again.

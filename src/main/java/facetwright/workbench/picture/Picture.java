@@ -49,7 +49,7 @@ public record Picture(String size, List<Mark.Patch> patches) {
             + " tall, "
             + length(m.width(), unit)
             + " wide",
-        new FoldedDrawing(design.net(), design.folded().poses(), true).seen(Viewpoint.USUAL));
+        new FoldedDrawing(design.net(), design.folded().whole(), true).seen(Viewpoint.USUAL));
   }
 
   private static String length(double mm, Unit unit) {

@@ -1,12 +1,13 @@
-package facetwright.check.fit;
+package facetwright.fold.place;
 
-import facetwright.check.finding.Mm;
-import facetwright.check.finding.Subject;
+import facetwright.fold.touch.Collision;
 import facetwright.geom.LengthTolerance;
+import facetwright.geom.Motion3;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
+import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.Score;
 import java.util.ArrayList;
@@ -19,7 +20,7 @@ import java.util.Set;
  * The sides of a folded body's skin with nothing on their other side, such as those round an
  * opening. Tabs, and what a lap hides, do not bound it.
  */
-final class FreeSides {
+public final class FreeSides {
   /** Sides shorter than this have no direction to speak of. */
   private static final LengthTolerance SHORT = LengthTolerance.FINE;
 
@@ -31,23 +32,27 @@ final class FreeSides {
    * @param ref which side of which panel
    * @param outside direction of its panel
    */
-  record Side(EdgeRef ref, Vec3 from, Vec3 to, Vec3 outside) {
-    Vec3 along() {
+  public record Side(EdgeRef ref, Vec3 from, Vec3 to, Vec3 outside) {
+    public Vec3 along() {
       return to.minus(from).unit();
     }
   }
 
-  /** All of a body's, in the order of its panels. */
-  static List<Side> of(Subject subject, List<Integer> body) {
+  /**
+   * All of a body's, in the order of its panels.
+   *
+   * @param poses where each panel of the net is
+   */
+  public static List<Side> of(Net net, List<Motion3> poses, List<Integer> body) {
     Set<Integer> hidden = new HashSet<>();
     Set<Integer> glued = new HashSet<>();
     Set<EdgeRef> met = new HashSet<>();
     for (int p : body) {
-      if (subject.panel(p).role() == PanelRole.TAB) {
+      if (net.panels().get(p).role() == PanelRole.TAB) {
         hidden.add(p);
       }
     }
-    for (Join join : subject.net().joins()) {
+    for (Join join : net.joins()) {
       switch (join) {
         case Join.Seam s -> {
           met.add(s.a());
@@ -57,7 +62,7 @@ final class FreeSides {
         case Join.Lap l -> hidden.add(l.under());
       }
     }
-    for (Score s : subject.net().scores()) {
+    for (Score s : net.scores()) {
       boolean open = isLoose(s.a().panel(), hidden, glued) || isLoose(s.b().panel(), hidden, glued);
       if (!open) {
         met.add(s.a());
@@ -66,11 +71,11 @@ final class FreeSides {
     }
     List<Side> sides = new ArrayList<>();
     for (int p : body) {
-      for (int e = 0; !hidden.contains(p) && e < subject.panel(p).outline().size(); e++) {
+      for (int e = 0; !hidden.contains(p) && e < net.panels().get(p).outline().size(); e++) {
         EdgeRef ref = new EdgeRef(p, e);
-        if (!met.contains(ref) && subject.net().segment(ref).length() > SHORT.mm()) {
-          Segment2 flat = subject.net().segment(ref);
-          var pose = subject.folded().poses().get(p);
+        if (!met.contains(ref) && net.segment(ref).length() > SHORT.mm()) {
+          Segment2 flat = net.segment(ref);
+          Motion3 pose = poses.get(p);
           sides.add(new Side(ref, pose.apply(flat.from()), pose.apply(flat.to()), pose.ez()));
         }
       }
@@ -83,17 +88,17 @@ final class FreeSides {
   }
 
   /** The closed rings they make, each side from the end of the one before. */
-  static List<List<Side>> rings(List<Side> sides) {
+  public static List<List<Side>> rings(List<Side> sides) {
     List<Side> left = new ArrayList<>(sides);
     List<List<Side>> rings = new ArrayList<>();
     while (!left.isEmpty()) {
       List<Side> ring = new ArrayList<>(List.of(left.removeFirst()));
       Vec3 start = ring.getFirst().from();
       boolean goesOn = true;
-      while (goesOn && ring.getLast().to().distance(start) > Mm.HAIR) {
+      while (goesOn && ring.getLast().to().distance(start) > Collision.HELD) {
         Vec3 end = ring.getLast().to();
         Optional<Side> next =
-            left.stream().filter(s -> s.from().distance(end) <= Mm.HAIR).findFirst();
+            left.stream().filter(s -> s.from().distance(end) <= Collision.HELD).findFirst();
         next.ifPresent(
             s -> {
               ring.add(s);

@@ -1,0 +1,151 @@
+package facetwright.check.fit;
+
+import facetwright.check.finding.Bodies;
+import facetwright.check.finding.Finding;
+import facetwright.check.finding.Finding.Severity;
+import facetwright.check.finding.Place;
+import facetwright.check.finding.Subject;
+import facetwright.fold.pose.Together;
+import facetwright.message.Message;
+import facetwright.message.Value;
+import facetwright.net.Parts;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How two parts go together of which the script says that one goes over or into the other. Where
+ * their outlines are of one shape, sides are compared with sides; of other shapes, the room is that
+ * on the side where there is least as the one lies in the other.
+ *
+ * <p>What it does not detect: of other shapes, what is glued to walls.
+ *
+ * @param nest which goes into which
+ * @param slip the same compared side by side; empty where their shapes differ
+ */
+record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
+
+  /** All of a design. */
+  static List<PlacedFit> all(Subject subject) {
+    List<Together.Nest> nests = subject.folded().together().nests();
+    if (nests.isEmpty()) {
+      return List.of();
+    }
+    List<List<Integer>> bodies = Bodies.of(subject.net());
+    List<PlacedFit> all = new ArrayList<>();
+    for (Together.Nest nest : nests) {
+      Part outer = Part.of(subject, body(bodies, part(subject, nest.outer())));
+      Part inner = Part.of(subject, body(bodies, part(subject, nest.inner())));
+      boolean isOver = placing(subject, nest) instanceof Parts.Placing.Over && !nest.isTube();
+      List<Slip> ways = new ArrayList<>();
+      for (Part.Mouth mouth : outer.mouths()) {
+        for (Part.Section section : inner.sections()) {
+          if (!isOver || section.isFaceOn()) {
+            Slip.of(outer, mouth, inner, section, subject.caliper(), isOver).ifPresent(ways::add);
+          }
+        }
+      }
+      all.add(new PlacedFit(subject, nest, FitRule.best(ways)));
+    }
+    return all;
+  }
+
+  private static Parts.Placing placing(Subject subject, Together.Nest nest) {
+    return subject.net().parts().placings().get(nest.placing());
+  }
+
+  private static Parts.Part part(Subject subject, int part) {
+    return subject.net().parts().all().get(part);
+  }
+
+  private static List<Integer> body(List<List<Integer>> bodies, Parts.Part part) {
+    return bodies.stream().filter(b -> b.contains(part.panels().getFirst())).findFirst().get();
+  }
+
+  /** Room across beyond what the card takes where there is least, in mm; below 0 too tight. */
+  double least() {
+    return slip.map(Slip::least).orElse(2 * (nest.room() - subject.caliper()));
+  }
+
+  /** The same where there is most. */
+  private double most() {
+    return slip.map(Slip::most).orElse(least());
+  }
+
+  boolean isTight() {
+    return least() < -Slip.LEAST;
+  }
+
+  private boolean isLoose() {
+    return most() > Slip.LOOSE + Slip.LEAST;
+  }
+
+  private Value.Name comes() {
+    return Value.name(part(subject, placing(subject, nest).part()).name());
+  }
+
+  private Value.Name onto() {
+    return Value.name(part(subject, placing(subject, nest).onto()).name());
+  }
+
+  private String word() {
+    return placing(subject, nest).word();
+  }
+
+  /** How it fits, to follow on other words. */
+  Message words() {
+    if (isTight()) {
+      return Message.of("%s does not go %s %s", comes(), word(), onto());
+    }
+    return Message.of(
+        "%s goes %s %s with %s of room across beyond the card%s",
+        comes(), word(), onto(), Value.length(Math.max(0, least())), isLoose() ? ", loose" : "");
+  }
+
+  /** What is amiss; empty where it is just right. */
+  Optional<Finding> finding() {
+    if (!isTight() && !isLoose()) {
+      return Optional.empty();
+    }
+    if (slip.isPresent()) {
+      return Optional.of(told(new FitText(subject, slip.get(), subject.caliper(), true).finding()));
+    }
+    double off = isTight() ? Slip.EASY - least() : most() - Slip.EASY;
+    Message what =
+        isTight()
+            ? Message.of(
+                "%s lacks %s on a side to go %s %s: the card is %s thick.",
+                comes(),
+                Value.atLeast(-least() / 2),
+                word(),
+                onto(),
+                Value.length(subject.caliper()))
+            : Message.of(
+                "%s goes %s %s loose, with %s more room across than the card takes.",
+                comes(), word(), onto(), Value.length(most()));
+    Value.Name outer = Value.name(part(subject, nest.outer()).name());
+    int panel = largest(part(subject, nest.outer()));
+    return Optional.of(
+        told(
+            new Finding(
+                FitRule.NAME,
+                isTight() ? Severity.ERROR : Severity.WARNING,
+                what,
+                Message.of(
+                    "Set each side of %s %s farther %s.",
+                    outer, Value.length(Math.ceil(50 * off) / 100), isTight() ? "out" : "in"),
+                new Place.AtPanel(panel),
+                placing(subject, nest).site())));
+  }
+
+  private Finding told(Finding found) {
+    return isTight() ? found.telling(words()) : found;
+  }
+
+  private int largest(Parts.Part part) {
+    return part.panels().stream()
+        .max(Comparator.comparingDouble(p -> Math.rint(subject.panel(p).outline().area())))
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,59 @@
+package facetwright.fold.place;
+
+import facetwright.geom.Motion3;
+import facetwright.geom.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Parts that are together already, as one of them stands by itself.
+ *
+ * @param parts indices of the parts; the first stands as it does by itself
+ * @param poses for each of them, where it is
+ * @param up what is above when all stands on the table
+ */
+record Cluster(List<Integer> parts, List<Motion3> poses, Vec3 up) {
+  Cluster {
+    parts = List.copyOf(parts);
+    poses = List.copyOf(poses);
+  }
+
+  static Cluster of(int part) {
+    return new Cluster(List.of(part), List.of(Motion3.NONE), Vec3.Z);
+  }
+
+  Motion3 pose(int part) {
+    return poses.get(parts.indexOf(part));
+  }
+
+  /** All faces of its parts, as this one of them stands by itself. */
+  List<List<Vec3>> faces(int asOf, List<Skin> skins, int without) {
+    Motion3 back = pose(asOf).inverse();
+    List<List<Vec3>> faces = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i++) {
+      if (parts.get(i) != without) {
+        Motion3 pose = poses.get(i).then(back);
+        for (List<Vec3> face : skins.get(parts.get(i)).faces()) {
+          faces.add(face.stream().map(pose::apply).toList());
+        }
+      }
+    }
+    return faces;
+  }
+
+  /**
+   * Another cluster come to this one.
+   *
+   * @param part one of the other's parts
+   * @param onto one of this one's
+   * @param motion from how the part stands to where it is, as {@code onto} stands by itself
+   */
+  Cluster with(Cluster other, int part, int onto, Motion3 motion, Vec3 newUp) {
+    Motion3 way = other.pose(part).inverse().then(motion).then(pose(onto));
+    List<Integer> all = new ArrayList<>(parts);
+    all.addAll(other.parts);
+    List<Motion3> places = new ArrayList<>(poses);
+    other.poses.forEach(p -> places.add(p.then(way)));
+    return new Cluster(all, places, newUp);
+  }
+}

@@ -1,0 +1,132 @@
+package facetwright.net;
+
+import facetwright.geom.Vec2;
+import facetwright.words.Site;
+import java.io.Serializable;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * The parts that a maker tells apart, such as a box and its lid, and where each goes when all are
+ * put together.
+ *
+ * @param all the parts, in the order of the script
+ * @param placings where they go, in the order in which they are put together; no part goes to two
+ *     places, and none to what is put on it
+ */
+public record Parts(List<Part> all, List<Placing> placings) implements Serializable {
+  /** Of a net whose maker told no parts apart. */
+  public static final Parts NONE = new Parts(List.of(), List.of());
+
+  public Parts {
+    all = List.copyOf(all);
+    placings = List.copyOf(placings);
+  }
+
+  /**
+   * One part.
+   *
+   * @param name what the maker calls it
+   * @param panels its panels
+   * @param stance how it stands by itself
+   * @param site where the script made it
+   */
+  public record Part(String name, List<Integer> panels, Stance stance, Site site)
+      implements Serializable {
+    public Part {
+      panels = List.copyOf(panels);
+    }
+  }
+
+  /** Which side of another part one stands on, seen from above with the front toward the viewer. */
+  public enum Side {
+    RIGHT,
+    LEFT,
+    FRONT,
+    BACK
+  }
+
+  /** Where a part goes. */
+  public sealed interface Placing extends Serializable {
+    /** As far as it goes, where no length is named. */
+    double ALL_THE_WAY = Double.NaN;
+
+    /** Index of the part that goes there. */
+    int part();
+
+    /** Index of the part that it goes to. */
+    int onto();
+
+    /**
+     * How far it is turned from how it goes by itself, in degrees, counter-clockwise from above.
+     */
+    double turn();
+
+    /** Where the script says so. */
+    Site site();
+
+    /** What it does there, in a word of the script. */
+    default String word() {
+      return switch (this) {
+        case Over _ -> "over";
+        case Into _ -> "into";
+        case On _ -> "on";
+        case Beside _ -> "beside";
+      };
+    }
+
+    /**
+     * It goes over the other, its opening first, as a lid or a sleeve does.
+     *
+     * @param by how far the other goes into it, in mm, or {@link #ALL_THE_WAY}
+     */
+    record Over(int part, int onto, double by, double turn, Site site) implements Placing {}
+
+    /**
+     * It goes into an opening of the other, as a drawer or an insert does.
+     *
+     * @param by how far it goes in, in mm, or {@link #ALL_THE_WAY}
+     */
+    record Into(int part, int onto, double by, double turn, Site site) implements Placing {}
+
+    /**
+     * It stands on the other.
+     *
+     * @param at its middle from the middle of what it stands on, to the right and to the back, in
+     *     mm
+     */
+    record On(int part, int onto, Vec2 at, double turn, Site site) implements Placing {}
+
+    /**
+     * It stands on the table by the other.
+     *
+     * @param gap room between the two, in mm
+     */
+    record Beside(int part, int onto, Side side, double gap, double turn, Site site)
+        implements Placing {}
+  }
+
+  /** Whether parts are put together at all. */
+  public boolean arePlaced() {
+    return !placings.isEmpty();
+  }
+
+  /** Where this part goes; nothing where others go to it alone. */
+  public Optional<Placing> placing(int part) {
+    return placings.stream().filter(p -> p.part() == part).findFirst();
+  }
+
+  /** The part that a panel belongs to. */
+  public Optional<Part> of(int panel) {
+    return all.stream().filter(p -> p.panels().contains(panel)).findFirst();
+  }
+
+  /** Whether all that is named is there. */
+  boolean nameWhatIsThere(int panels) {
+    return all.stream().flatMap(p -> p.panels().stream()).allMatch(p -> p >= 0 && p < panels)
+        && placings.stream()
+            .flatMapToInt(p -> IntStream.of(p.part(), p.onto()))
+            .allMatch(p -> p >= 0 && p < all.size());
+  }
+}

@@ -1,0 +1,212 @@
+package facetwright.script.vocabulary;
+
+import static facetwright.script.api.Arg.needed;
+import static facetwright.script.api.Arg.optional;
+import static facetwright.script.api.Arg.usual;
+
+import facetwright.fold.pose.OnTable;
+import facetwright.geom.Vec2;
+import facetwright.net.Ask;
+import facetwright.net.Parts.Placing;
+import facetwright.net.Parts.Side;
+import facetwright.script.api.Arg;
+import facetwright.script.api.Fn;
+import facetwright.script.api.Kinds;
+import facetwright.script.api.PartDraft;
+import facetwright.script.api.PointKinds;
+import facetwright.script.api.Things;
+import java.util.List;
+
+/** The words for parts: telling them apart, and putting them together. */
+final class PartWords {
+  private PartWords() {}
+
+  static List<Fn<PartDraft>> all() {
+    return List.of(over(), into(), on(), beside());
+  }
+
+  /** Told of a wrap, a blank, and a panel with all that hangs together with it. */
+  static <T> Fn<T> part() {
+    Arg<String> name = needed("name", Kinds.text(), "what it is called: \"sleeve\"");
+    return Fn.<T>named("part")
+        .does(
+            "Calls it a part of the design, to be put together with others. Of a panel, all that"
+                + " is attached or joined to it is the part.")
+        .takes(name)
+        .gives(Things.PART, "the part")
+        .example(
+            """
+            design("Sleeve and tray");
+            const floor = panel("floor", { width: 90, height: 60 });
+            for (const edge of ["bottom", "right", "top", "left"]) {
+              floor.attach(edge, edge + " wall", { depth: 20, fold: 90 });
+            }
+            const tray = floor.part("tray");
+            const sleeve = wrap({ widths: [61.5, 21.5, 61.5, 21.5], rows: [90], seam: 10 }).part("sleeve");
+            sleeve.over(tray);
+            """)
+        .runs(
+            (thing, call) ->
+                call.hold(Things.PART, call.session().part(thing, call.get(name), call.site())));
+  }
+
+  private static Arg<PartDraft> other(String does) {
+    return needed("part", Kinds.thing(Things.PART), does);
+  }
+
+  private static Arg<Double> turn() {
+    return usual(
+        "turn",
+        Kinds.degrees(-360, 360),
+        0.0,
+        "turned from how it goes by itself, counter-clockwise from above");
+  }
+
+  private static Arg<Double> by() {
+    return optional("by", Kinds.length(), "how deep; as deep as it goes where left out");
+  }
+
+  private static double deep(Double by) {
+    return by == null ? Placing.ALL_THE_WAY : by;
+  }
+
+  private static Fn<PartDraft> over() {
+    Arg<PartDraft> other = other("the part that it goes over");
+    Arg<Double> by = by();
+    Arg<Double> turn = turn();
+    return Fn.<PartDraft>named("over")
+        .does(
+            "Puts it over another part, its opening first, as a lid goes over its box or a sleeve"
+                + " round its tray. Whether it fits is told, with the card's thickness.")
+        .takes(other)
+        .options(by, turn)
+        .gives(Things.PART, "the part")
+        .example(
+            """
+            design("Box with its lid");
+            const box = prism({ sides: 6, side: 30, height: 40 }).open("top").unfold({ part: "box" });
+            const lid = prism({ sides: 6, side: 31, height: 15 }).open("top").unfold({ part: "lid" });
+            lid.over(box);
+            """)
+        .runs(
+            (part, call) -> {
+              PartDraft onto = call.get(other);
+              double deep = deep(call.get(by));
+              double degrees = call.get(turn);
+              call.session()
+                  .place(
+                      part,
+                      onto,
+                      "over",
+                      (p, o) -> new Placing.Over(p, o, deep, degrees, call.site()),
+                      call.site());
+              return part;
+            });
+  }
+
+  private static Fn<PartDraft> into() {
+    Arg<PartDraft> other = other("the part that it goes into");
+    Arg<Double> by = by();
+    Arg<Double> turn = turn();
+    return Fn.<PartDraft>named("into")
+        .does(
+            "Puts it into an opening of another part, as a drawer goes into its sleeve or an insert"
+                + " into its box. Whether it fits is told, with the card's thickness.")
+        .takes(other)
+        .options(by, turn)
+        .gives(Things.PART, "the part")
+        .example(
+            """
+            design("Box with an insert");
+            const box = prism({ sides: 4, side: 60, height: 50 }).open("top").unfold({ part: "box" });
+            const insert = prism({ sides: 4, side: 59, height: 20 }).open("top").unfold({ part: "insert" });
+            insert.into(box);
+            """)
+        .runs(
+            (part, call) -> {
+              PartDraft onto = call.get(other);
+              double deep = deep(call.get(by));
+              double degrees = call.get(turn);
+              call.session()
+                  .place(
+                      part,
+                      onto,
+                      "into",
+                      (p, o) -> new Placing.Into(p, o, deep, degrees, call.site()),
+                      call.site());
+              return part;
+            });
+  }
+
+  private static Fn<PartDraft> on() {
+    Arg<PartDraft> other = other("the part that it stands on");
+    Arg<Vec2> at =
+        usual(
+            "at",
+            PointKinds.point(),
+            Vec2.ZERO,
+            "where its middle goes, [right, back] from the middle of what it stands on");
+    Arg<Double> turn = turn();
+    return Fn.<PartDraft>named("on")
+        .does("Stands it on another part, middle on middle, as deep down as it goes.")
+        .takes(other)
+        .options(at, turn)
+        .gives(Things.PART, "the part")
+        .example(
+            """
+            design("Step and post");
+            const step = prism({ sides: 4, side: 60, height: 15 }).unfold({ part: "step" });
+            const post = prism({ sides: 4, side: 25, height: 70 }).unfold({ part: "post" });
+            post.on(step, { turn: 45 });
+            """)
+        .runs(
+            (part, call) -> {
+              PartDraft onto = call.get(other);
+              Vec2 place = call.get(at);
+              double degrees = call.get(turn);
+              call.session()
+                  .place(
+                      part,
+                      onto,
+                      "on",
+                      (p, o) -> new Placing.On(p, o, place, degrees, call.site()),
+                      call.site());
+              return part;
+            });
+  }
+
+  private static Fn<PartDraft> beside() {
+    Arg<PartDraft> other = other("the part that it stands by");
+    Arg<Side> side =
+        usual("side", Kinds.word(Side.class), Side.RIGHT, "the side of the other it stands on");
+    Arg<Double> by = usual("by", Kinds.length(0, Ask.LONGEST), OnTable.BESIDE, "room between");
+    Arg<Double> turn = turn();
+    return Fn.<PartDraft>named("beside")
+        .does("Stands it on the table by another part.")
+        .takes(other)
+        .options(side, by, turn)
+        .gives(Things.PART, "the part")
+        .example(
+            """
+            design("House and bench");
+            const house = prism({ sides: 4, side: 50, height: 60 }).unfold({ part: "house" });
+            const bench = prism({ sides: 4, side: 15, height: 12 }).unfold({ part: "bench" });
+            bench.beside(house, { side: "front", by: 8 });
+            """)
+        .runs(
+            (part, call) -> {
+              PartDraft onto = call.get(other);
+              Side where = call.get(side);
+              double gap = call.get(by);
+              double degrees = call.get(turn);
+              call.session()
+                  .place(
+                      part,
+                      onto,
+                      "beside",
+                      (p, o) -> new Placing.Beside(p, o, where, gap, degrees, call.site()),
+                      call.site());
+              return part;
+            });
+  }
+}
