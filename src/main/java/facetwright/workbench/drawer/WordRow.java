@@ -13,6 +13,8 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 
 /** A dial that chooses: a box to tick for on and off, a list for words. */
 final class WordRow extends Row {
@@ -38,9 +40,13 @@ final class WordRow extends Row {
         .getSelectionModel()
         .selectedIndexProperty()
         .addListener((_, _, at) -> chosen(at.intValue()));
-    HBox top = new HBox(4, name, all, (Node) control, back);
+    HBox top = new HBox(4, name, all);
+    Region between = new Region();
+    HBox.setHgrow(between, Priority.ALWAYS);
+    HBox below = new HBox(6, (Node) control, between, back);
     top.setAlignment(Pos.CENTER_LEFT);
-    getChildren().add(top);
+    below.setAlignment(Pos.CENTER_LEFT);
+    getChildren().addAll(top, below);
     show(dial, unit);
   }
 
