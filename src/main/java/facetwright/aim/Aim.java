@@ -107,7 +107,7 @@ public record Aim(List<Goal> goals, List<Knob> knobs, Grid grid, Unit unit, int 
   private Outcome unknown(Measured now) {
     List<Outcome.Reached> all = new ArrayList<>();
     for (Goal goal : goals) {
-      boolean known = !(goal instanceof Goal.Reach r) || now.knows(r.measure());
+      boolean known = !(goal instanceof Goal.Value v) || v.isKnown(now);
       all.add(new Outcome.Reached(goal, known ? Outcome.Status.NEAREST : Outcome.Status.NOT_KNOWN));
     }
     List<Outcome.Turn> turns =
@@ -136,7 +136,9 @@ public record Aim(List<Goal> goals, List<Knob> knobs, Grid grid, Unit unit, int 
     if (one && !stepped) {
       return Task.better(best, new OneKnob(task).overItsRange());
     }
-    boolean gap = task.reaches().stream().anyMatch(r -> r.measure() == Measure.GAP);
+    boolean gap =
+        task.reaches().stream()
+            .anyMatch(v -> v instanceof Goal.Reach r && r.measure() == Measure.GAP);
     if (gap && best.isKnown(task.reaches().size())) {
       best = new Bowl(task).from(best);
     }

@@ -2,6 +2,7 @@ package facetwright.aim;
 
 import static java.util.stream.Collectors.joining;
 
+import facetwright.geom.RingCount;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
@@ -20,7 +21,7 @@ import java.util.regex.Pattern;
 public final class GoalReader {
   /** The words that name a goal. */
   public static final List<String> WORDS =
-      List.of("height", "width", "depth", "volume", "area", "gap", "fits");
+      List.of("height", "width", "depth", "volume", "area", "gap", "fits", "ring");
 
   private static final Pattern SPREAD =
       Pattern.compile(
@@ -56,6 +57,7 @@ public final class GoalReader {
       case "volume", "area" -> spread(measure(name), value, unit);
       case "gap" -> gap(value, unit);
       case "fits" -> new Goal.Fit(SheetSizes.read(value, unit));
+      case "ring" -> ring(value);
       default ->
           throw new IllegalArgumentException(
               "there is no goal called \""
@@ -80,6 +82,20 @@ public final class GoalReader {
               measure.word(), value, Value.given(Ask.LONGEST)));
     }
     return new Goal.Reach(measure, mm);
+  }
+
+  private static Goal ring(String value) {
+    try {
+      return new Goal.Ring(Integer.parseInt(value.strip()));
+    } catch (NumberFormatException _) {
+      throw new IllegalArgumentException(
+          "\""
+              + value
+              + "\" is not how many copies are to seat in a ring: give a whole number from "
+              + RingCount.LEAST
+              + " to "
+              + RingCount.MOST);
+    }
   }
 
   private static Goal gap(String value, Unit unit) {

@@ -2,6 +2,7 @@ package facetwright.aim;
 
 import facetwright.net.sheet.SheetSize;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -9,8 +10,14 @@ import java.util.function.Function;
  *
  * @param values the measures that are known; lengths in mm, areas in mm², volumes in mm³
  * @param lie how the net lies on sheets of a size
+ * @param ring how far copies miss seating flush, as {@link Goal.Ring} says; empty where no two of
+ *     its sides can meet
  */
-public record Measured(Map<Measure, Double> values, Function<SheetSize, Lie> lie) implements Tried {
+public record Measured(
+    Map<Measure, Double> values,
+    Function<SheetSize, Lie> lie,
+    Function<Goal.Ring, Optional<Double>> ring)
+    implements Tried {
   public Measured {
     values = Map.copyOf(values);
   }

@@ -84,8 +84,8 @@ public record Outcome(
   }
 
   /** What a measure comes to with the knobs set, less what is wanted. */
-  public double miss(Goal.Reach goal) {
-    return set.get(goal.measure()) - goal.wanted();
+  public double miss(Goal.Value goal) {
+    return goal.of(set) - goal.wanted();
   }
 
   /** Where the knobs go that move, by name, in the design's unit. */

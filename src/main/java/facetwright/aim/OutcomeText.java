@@ -1,6 +1,8 @@
 package facetwright.aim;
 
+import facetwright.geom.RingCount;
 import facetwright.geom.RoundOff;
+import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.words.Decimals;
 import java.util.ArrayList;
@@ -99,6 +101,7 @@ public final class OutcomeText {
   private static String goal(Outcome outcome, Outcome.Reached reached) {
     return switch (reached.goal()) {
       case Goal.Reach reach -> reach(outcome, reach, reached.status());
+      case Goal.Ring ring -> ring(outcome, ring, reached.status());
       case Goal.Fit fit -> fit(outcome, fit, reached.status());
     };
   }
@@ -135,6 +138,49 @@ public final class OutcomeText {
               + miss(outcome, goal)
               + ".";
     };
+  }
+
+  private static String ring(Outcome outcome, Goal.Ring goal, Outcome.Status status) {
+    String seats = "a ring of " + goal.count();
+    return switch (status) {
+      case NOT_KNOWN -> seats + ": no two flat sides of it can meet, so no ring can be told.";
+      case NO_DIAL ->
+          seats
+              + ": none of the dials turned ("
+              + names(outcome)
+              + ") changes how it seats; "
+              + open(outcome, goal)
+              + ".";
+      case MET ->
+          Math.abs(outcome.miss(goal)) <= goal.tolerance()
+              ? seats + " seats flush."
+              : seats + " seats; " + open(outcome, goal) + ".";
+      case NEAREST ->
+          seats
+              + " does not seat flush by turning "
+              + names(outcome)
+              + "; at the nearest found "
+              + open(outcome, goal)
+              + ".";
+    };
+  }
+
+  /** How neighbours in a ring miss each other, and what makes it up. */
+  private static String open(Outcome outcome, Goal.Ring goal) {
+    double miss = outcome.miss(goal);
+    String mm = new Length(Math.abs(miss)).text(outcome.unit());
+    if (mm.startsWith("0 ") || mm.startsWith("0\u00a0")) {
+      return "neighbours meet to a hair";
+    }
+    return miss > 0
+        ? "neighbours stand open by "
+            + mm
+            + " at the outer end"
+            + (miss <= RingCount.FORGIVEN ? ", which glue and card make up" : "")
+        : "neighbours are "
+            + mm
+            + " too thick at the outer end"
+            + (-miss <= RingCount.FORGIVEN ? ", which card gives" : "");
   }
 
   private static String fit(Outcome outcome, Goal.Fit goal, Outcome.Status status) {

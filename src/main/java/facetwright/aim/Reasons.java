@@ -20,10 +20,10 @@ final class Reasons {
   static Outcome.Status status(Task task, Point exact, Goal goal) {
     boolean met =
         switch (goal) {
-          case Goal.Reach reach -> {
-            double value = ((Measured) exact.tried()).get(reach.measure());
-            yield Math.abs(value - reach.wanted()) <= reach.tolerance();
-          }
+          case Goal.Value value ->
+              value.isKnown((Measured) exact.tried())
+                  && Math.abs(value.of((Measured) exact.tried()) - value.wanted())
+                      <= value.tolerance();
           case Goal.Fit fit -> ((Measured) exact.tried()).lie().apply(fit.sheet()).fits();
         };
     return met
@@ -33,10 +33,6 @@ final class Reasons {
 
   /** Whether turning any knob to either of its ends changes what the goal looks at. */
   private static boolean someKnobChanges(Task task, Goal goal) {
-    List<Measure> measures =
-        goal instanceof Goal.Reach r
-            ? List.of(r.measure())
-            : List.of(Measure.NET_WIDTH, Measure.NET_HEIGHT);
     Measured now = (Measured) task.at(task.now()).tried();
     for (int i = 0; i < task.size(); i++) {
       for (double end : new double[] {task.knob(i).from(), task.knob(i).to()}) {
@@ -45,15 +41,27 @@ final class Reasons {
         if (!(task.at(x).tried() instanceof Measured there)) {
           return true;
         }
-        for (Measure m : measures) {
-          double scale = Math.max(1, Math.abs(now.get(m)));
-          if (!there.knows(m) || Math.abs(there.get(m) - now.get(m)) > RoundOff.PART * scale) {
-            return true;
-          }
+        if (isChanged(goal, now, there)) {
+          return true;
         }
       }
     }
     return false;
+  }
+
+  private static boolean isChanged(Goal goal, Measured now, Measured there) {
+    return switch (goal) {
+      case Goal.Value value ->
+          value.isKnown(now) != value.isKnown(there)
+              || (value.isKnown(now) && isChanged(value.of(now), value.of(there)));
+      case Goal.Fit _ ->
+          List.of(Measure.NET_WIDTH, Measure.NET_HEIGHT).stream()
+              .anyMatch(m -> !there.knows(m) || isChanged(now.get(m), there.get(m)));
+    };
+  }
+
+  private static boolean isChanged(double now, double there) {
+    return Math.abs(there - now) > RoundOff.PART * Math.max(1, Math.abs(now));
   }
 
   /** What the script says against going on from where it ends, unless all is reached. */

@@ -6,7 +6,7 @@ import java.util.List;
 /** The question being solved: which knobs, which goals, and the trials made for it so far. */
 final class Task {
   private final List<Knob> knobs;
-  private final List<Goal.Reach> reaches = new ArrayList<>();
+  private final List<Goal.Value> reaches = new ArrayList<>();
   private final List<Goal.Fit> fits = new ArrayList<>();
   private final Counted counted;
 
@@ -15,7 +15,7 @@ final class Task {
     this.counted = counted;
     for (Goal goal : goals) {
       switch (goal) {
-        case Goal.Reach reach -> reaches.add(reach);
+        case Goal.Value value -> reaches.add(value);
         case Goal.Fit fit -> fits.add(fit);
       }
     }
@@ -33,7 +33,7 @@ final class Task {
     return knobs.size();
   }
 
-  List<Goal.Reach> reaches() {
+  List<Goal.Value> reaches() {
     return reaches;
   }
 
@@ -61,8 +61,7 @@ final class Task {
   /** The design at these very values. */
   Point exactly(double[] x) {
     Tried tried = counted.at(x);
-    boolean known =
-        tried instanceof Measured m && reaches.stream().allMatch(r -> m.knows(r.measure()));
+    boolean known = tried instanceof Measured m && reaches.stream().allMatch(r -> r.isKnown(m));
     if (!known) {
       Tried refused =
           tried instanceof Measured ? new Tried.Refused("its angles are left open") : tried;
@@ -79,7 +78,7 @@ final class Task {
       return false;
     }
     for (int g = 0; g < reaches.size(); g++) {
-      Goal.Reach goal = reaches.get(g);
+      Goal.Value goal = reaches.get(g);
       if (Math.abs(p.residual(g)) * goal.scale() > goal.tolerance()) {
         return false;
       }

@@ -3,6 +3,7 @@ package facetwright.export;
 import facetwright.draw.Drawing;
 import facetwright.draw.page.RingPages;
 import facetwright.export.file.ExportException;
+import facetwright.geom.RingCount;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;
@@ -10,11 +11,15 @@ import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.RingText;
 import facetwright.papers.ring.Rings;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.SequencedMap;
 
 /** All pieces of the order seated in a ring: how it is put together and what it takes. */
 public final class RingWriter implements Exporter {
+  /** So many other ways are shown by picture. */
+  private static final int OTHERS = 3;
+
   @Override
   public String format() {
     return "ring";
@@ -54,7 +59,7 @@ public final class RingWriter implements Exporter {
   /** Whether so many pieces can be seated in a ring. */
   @Override
   public boolean adds(Job job) {
-    return best(job).isPresent();
+    return !plans(job).isEmpty();
   }
 
   /**
@@ -64,23 +69,32 @@ public final class RingWriter implements Exporter {
    */
   @Override
   public List<Drawing> pages(Job job) {
-    RingPlan plan =
-        best(job)
-            .orElseThrow(
-                () ->
-                    new ExportException(
-                        "No ring of " + job.order().copies() + " can be made of this piece.",
-                        null));
-    List<String> words = new ArrayList<>(RingText.lines(plan, job.laid().net(), job.order()));
+    List<RingPlan> plans = plans(job);
+    if (plans.isEmpty()) {
+      throw new ExportException(
+          "No ring of " + job.order().copies() + " can be made of this piece.", null);
+    }
+    RingPlan plan = plans.getFirst();
+    List<String> words = new ArrayList<>(RingText.lines(plan, caliper(job), job.order()));
     words.addAll(RingText.hints(Rings.of(job.laid().net(), job.form()), plan.count()));
+    SequencedMap<RingPlan, String> others = new LinkedHashMap<>();
+    plans.stream()
+        .skip(1)
+        .limit(OTHERS)
+        .forEach(p -> others.put(p, RingText.brief(p, job.order().unit()) + "."));
     return RingPages.of(
         job.title(),
         job.order(),
         job.laid().net(),
         job.form().poses(),
         plan,
+        others,
         words,
         materials(job, plan));
+  }
+
+  private static double caliper(Job job) {
+    return job.laid().stock().caliper();
   }
 
   /** Everything reckoned for all pieces. */
@@ -92,14 +106,14 @@ public final class RingWriter implements Exporter {
   public static List<String> materials(Job job, RingPlan plan) {
     List<String> lines =
         new ArrayList<>(new WorksText(job.order()).materials(works(job).materials(), Prices.NONE));
-    lines.addAll(RingText.spacerCard(plan, job.order()));
+    lines.addAll(RingText.spacerCard(plan, caliper(job), job.order()));
     return lines;
   }
 
-  private static Optional<RingPlan> best(Job job) {
+  private static List<RingPlan> plans(Job job) {
     int count = job.order().copies();
-    return count < Rings.LEAST || count > Rings.MOST || !job.isSolved()
-        ? Optional.empty()
-        : Rings.of(job.laid().net(), job.form()).plans(count).stream().findFirst();
+    return count < RingCount.LEAST || count > RingCount.MOST || !job.isSolved()
+        ? List.of()
+        : Rings.of(job.laid().net(), job.form()).plans(count);
   }
 }

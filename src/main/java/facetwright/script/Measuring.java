@@ -10,8 +10,10 @@ import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSize;
+import facetwright.papers.ring.Rings;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 
 /** What a design measures, as an aim looks at it. */
 final class Measuring {
@@ -35,7 +37,13 @@ final class Measuring {
     }
     double weight = made.design().laid().stock().weight();
     double margin = made.margin();
-    return new Measured(values, size -> lie(net, size, weight, margin, packing));
+    return new Measured(
+        values,
+        size -> lie(net, size, weight, margin, packing),
+        ring ->
+            folded.closure() == Closure.NOT_SOLVED
+                ? Optional.empty()
+                : Rings.of(net, folded).opening(ring.count(), ring.by()));
   }
 
   /** Laid out as the design itself is, with its margin, on one sheet. */

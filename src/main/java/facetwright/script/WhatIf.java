@@ -121,7 +121,24 @@ public final class WhatIf {
     return aim(goals, choice, grid, Aim.USUAL_MOST);
   }
 
+  /**
+   * A ring is tried by each pair of its sides in turn, since what leads to one leads away from
+   * another.
+   */
   Outcome aim(List<Goal> goals, Choice choice, Grid grid, int most) throws ScriptException {
+    Outcome best = null;
+    for (List<Goal> each : RingWays.of(goals, design())) {
+      Outcome outcome = solve(each, choice, grid, most);
+      best = best == null || RingWays.isNearer(outcome, best) ? outcome : best;
+      if (best.isMet()) {
+        break;
+      }
+    }
+    return best;
+  }
+
+  private Outcome solve(List<Goal> goals, Choice choice, Grid grid, int most)
+      throws ScriptException {
     List<Knob> knobs = choice.knobs();
     Aim aim = new Aim(goals, knobs, grid, design().unit(), most);
     return Trials.guarded(() -> aim.solve(now(), trials.of(knobs))).after(choice.trials());

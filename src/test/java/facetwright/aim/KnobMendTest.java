@@ -81,7 +81,7 @@ class KnobMendTest {
   /** A gap that is not known now: named only when the turn closes it. */
   @Test
   void whereNobodyKnowsATurnMustClose() {
-    Measured unknown = new Measured(Map.of(), _ -> new Lie(true, 1, 1));
+    Measured unknown = new Measured(Map.of(), _ -> new Lie(true, 1, 1), _ -> Optional.empty());
     Optional<KnobMend> closes =
         KnobMend.find(
             List.of(COLUMNS), unknown, Unit.MM, v -> gap(8, 30).at(List.of(v.get(0), 30.0)));

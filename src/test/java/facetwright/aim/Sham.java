@@ -4,6 +4,7 @@ import facetwright.measure.Quantity;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** A design that is nothing but formulas. */
@@ -31,7 +32,8 @@ final class Sham {
                 Math.min(w, h) <= Math.min(s.width(), s.height())
                     && Math.max(w, h) <= Math.max(s.width(), s.height()),
                 w,
-                h));
+                h),
+        _ -> Optional.empty());
   }
 
   Measured now(List<Knob> knobs) {

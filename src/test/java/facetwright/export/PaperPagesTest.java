@@ -13,6 +13,7 @@ import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -111,6 +112,7 @@ class PaperPagesTest {
                     job.laid().net(),
                     job.form().poses(),
                     plan,
+                    new LinkedHashMap<>(),
                     List.of("How."),
                     List.of("What."))));
     assertThat(

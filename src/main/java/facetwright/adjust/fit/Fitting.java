@@ -19,6 +19,7 @@ import facetwright.script.sandbox.ScriptException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A design made as large as lets so many of it lie on one sheet, its dials on the ruler's marks.
@@ -92,7 +93,7 @@ public record Fitting(
     boolean fits = before.count() >= copies;
     Box2 box = before.laid().net().box();
     Lie lie = new Lie(fits, box.width(), box.height());
-    Measured measured = new Measured(Map.of(), _ -> lie);
+    Measured measured = new Measured(Map.of(), _ -> lie, _ -> Optional.empty());
     Outcome.Status status = fits ? Outcome.Status.MET : Outcome.Status.NO_DIAL;
     List<Outcome.Reached> goals = List.of(new Outcome.Reached(new Goal.Fit(sheet), status));
     return new Outcome(

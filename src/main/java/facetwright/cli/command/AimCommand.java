@@ -32,7 +32,8 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description = {
       "Finds the dials that make a design come to what you want, on your ruler's marks.",
-      "Goals: height=120  width=80  depth=80  volume=250ml  area=300cm2  gap=0  fits=Letter",
+      "Goals: height=120  width=80  depth=80  volume=250ml  area=300cm2  gap=0  fits=Letter "
+          + " ring=8",
       "Put goals before --set. Exit code 1 says that a goal can't be reached."
     })
 public final class AimCommand implements Callable<Integer> {

@@ -1,5 +1,9 @@
 package facetwright.cli.command;
 
+import facetwright.aim.Goal;
+import facetwright.aim.Grid;
+import facetwright.aim.Outcome;
+import facetwright.aim.OutcomeText;
 import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.Output;
@@ -11,17 +15,23 @@ import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.RingJson;
 import facetwright.export.Job;
 import facetwright.export.RingWriter;
+import facetwright.geom.RingCount;
 import facetwright.papers.order.Order;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.RingText;
 import facetwright.papers.ring.Rings;
+import facetwright.papers.ring.Seating;
+import facetwright.script.WhatIf;
 import facetwright.script.design.Design;
+import facetwright.script.design.Dial;
 import facetwright.words.Decimals;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -58,7 +68,7 @@ public final class RingCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Trouble.unless("--count", "a ring is of %s pieces", Rings.LEAST, Rings.MOST, count);
+    Trouble.unless("--count", "a ring is of %s pieces", RingCount.LEAST, RingCount.MOST, count);
     printer.check();
     Design made = asked.evaluate();
     Rings rings;
@@ -78,6 +88,9 @@ public final class RingCommand implements Callable<Integer> {
     asked.answer(
         () -> RingJson.of(made, rings, count, plans, RingWriter.works(job).materials()),
         () -> lines(made, job, rings, plans));
+    if (!asked.isJson() && (plans.isEmpty() || !plans.getFirst().seating().isFlush())) {
+      flushDials().ifPresent(asked::tell);
+    }
     if (out != null && !plans.isEmpty()) {
       output.papers(out, files(job), asked, made);
     }
@@ -96,11 +109,19 @@ public final class RingCommand implements Callable<Integer> {
               + Decimals.plain(Math.rint(3600.0 / count) / 10)
               + "° of the circle.");
     } else {
-      RingText.lines(plans.getFirst(), made.net(), order).forEach(l -> lines.add("  " + l));
-      if (plans.size() > 1) {
-        lines.add("  Another way:");
-        RingText.lines(plans.get(1), made.net(), order).forEach(l -> lines.add("    " + l));
-      }
+      Seating seating = plans.getFirst().seating();
+      RingText.lines(plans.getFirst(), made.laid().stock().caliper(), order)
+          .forEach(l -> lines.add("  " + l));
+      lines.add(
+          "  Facet 1 is "
+              + names(made, seating.one())
+              + ", facet 2 "
+              + names(made, seating.other())
+              + "; the page shows them.");
+      plans.stream()
+          .skip(1)
+          .limit(3)
+          .forEach(p -> lines.add("  Another way: " + RingText.brief(p, order.unit()) + "."));
     }
     RingText.hints(rings, count).forEach(l -> lines.add("  " + l));
     if (!plans.isEmpty()) {
@@ -108,6 +129,36 @@ public final class RingCommand implements Callable<Integer> {
       RingWriter.materials(job, plans.getFirst()).forEach(l -> lines.add("    " + l));
     }
     return lines;
+  }
+
+  /** The turn of dials that seats so many flush, where there is one. */
+  private Optional<String> flushDials() throws Exception {
+    WhatIf what = asked.design().whatIf();
+    if (what.design().dials().stream().allMatch(Dial::isWord)) {
+      return Optional.empty();
+    }
+    Outcome outcome =
+        asked
+            .design()
+            .ask(
+                () ->
+                    what.aim(
+                        List.of(new Goal.Ring(count)),
+                        List.of(),
+                        Grid.usual(what.design().unit())));
+    return outcome.isMet() && !outcome.settings().isEmpty()
+        ? Optional.of(
+            "  With "
+                + OutcomeText.settings(outcome)
+                + ", "
+                + OutcomeText.goals(outcome).getFirst())
+        : Optional.empty();
+  }
+
+  private static String names(Design made, List<Integer> panels) {
+    return panels.stream()
+        .map(p -> "\"" + made.net().panels().get(p).name() + "\"")
+        .collect(Collectors.joining(" with "));
   }
 
   private SequencedMap<String, byte[]> files(Job job) {

@@ -61,6 +61,16 @@ public final class AimJson {
           json.writeNumberProperty("miss", outcome.miss(reach));
         }
       }
+      case Goal.Ring ring -> {
+        json.writeStringProperty("goal", "ring");
+        json.writeNumberProperty("wanted", ring.count());
+        json.writeStringProperty("unit", "mm");
+        if (ring.isKnown(outcome.set())) {
+          json.writeNumberProperty("exact", ring.of(outcome.exact()));
+          json.writeNumberProperty("set", ring.of(outcome.set()));
+          json.writeNumberProperty("miss", outcome.miss(ring));
+        }
+      }
       case Goal.Fit fit -> {
         json.writeStringProperty("goal", "fits");
         json.writeStringProperty("wanted", fit.sheet().name());

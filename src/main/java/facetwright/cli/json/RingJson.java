@@ -47,6 +47,7 @@ public final class RingJson {
     json.writeNumberProperty("inner_mm", plan.inner());
     json.writeNumberProperty("outer_mm", plan.outer());
     json.writeNumberProperty("height_mm", plan.height());
+    json.writeNumberProperty("opening_mm", seating.opening());
     if (seating.spacer().isPresent()) {
       Spacer spacer = seating.spacer().get();
       json.writeObjectPropertyStart("spacer");

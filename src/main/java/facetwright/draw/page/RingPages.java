@@ -7,6 +7,7 @@ import facetwright.draw.Mark;
 import facetwright.draw.Viewpoint;
 import facetwright.draw.picture.Block;
 import facetwright.draw.picture.CheckRuler;
+import facetwright.draw.picture.MeetingPicture;
 import facetwright.draw.picture.Scaling;
 import facetwright.geom.Motion3;
 import facetwright.geom.Polygon2;
@@ -15,18 +16,28 @@ import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.papers.order.Order;
 import facetwright.papers.ring.RingPlan;
+import facetwright.papers.ring.Seating;
 import facetwright.papers.ring.Spacer;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.SequencedMap;
 
 /** A page on a ring: words, the ring from above, and the ring as it stands. */
 public final class RingPages {
   /** The most that a picture takes of the page's height, in mm. */
-  private static final double TALL = 110;
+  private static final double TALL = 72;
 
   /** A longer strip finds no room on a page beside its words, in mm. */
   private static final double LONGEST = 205;
+
+  /** The most that a picture of a single piece takes of it, in mm. */
+  private static final double MEETING = 34;
+
+  /** From where the facet towards the neighbour clockwise is seen, and that towards the other. */
+  private static final Viewpoint ONE = new Viewpoint(Math.toRadians(-60), Math.toRadians(25));
+
+  private static final Viewpoint OTHER = new Viewpoint(Math.toRadians(60), Math.toRadians(25));
 
   private static final Viewpoint ABOVE = new Viewpoint(-Math.PI / 2, Math.PI / 2);
   private static final Viewpoint STANDING = new Viewpoint(Math.toRadians(-80), Math.toRadians(32));
@@ -46,6 +57,7 @@ public final class RingPages {
   /**
    * @param title of the design
    * @param poses where the panels of a single piece stand
+   * @param others other ways to seat it, with what each comes to
    * @param words what to say of the ring
    * @param materials what to buy for all its pieces, a line a thing
    */
@@ -55,6 +67,7 @@ public final class RingPages {
       Net piece,
       List<Motion3> poses,
       RingPlan plan,
+      SequencedMap<RingPlan, String> others,
       List<String> words,
       List<String> materials) {
     Flow flow = new Flow(order.page(), title, "a ring of " + plan.count());
@@ -66,12 +79,45 @@ public final class RingPages {
         List.of("", ""),
         List.of("From above.", "As it stands."),
         2);
+    meeting(flow, piece, poses, plan);
     flow.heading("How it is put together");
     words.forEach(w -> flow.item("–", w));
     flow.heading("What all " + plan.count() + " take");
     materials.forEach(m -> flow.item("–", m));
-    plan.seating().spacer().ifPresent(s -> spacer(flow, s));
+    plan.seating().spacer().filter(Spacer::isFolded).ifPresent(s -> spacer(flow, s));
+    others(flow, piece, poses, others);
     return flow.pages();
+  }
+
+  /** The two facets of a piece that meet its neighbours, as it lies in the ring. */
+  private static void meeting(Flow flow, Net piece, List<Motion3> poses, RingPlan plan) {
+    Motion3 first = plan.copies().getFirst();
+    List<Motion3> placed = poses.stream().map(p -> p.then(first)).toList();
+    Seating s = plan.seating();
+    double wide = (flow.width() - 6) / 2;
+    flow.row(
+        List.of(
+            MeetingPicture.of(piece, placed, s.one(), 1, ONE, wide, MEETING),
+            MeetingPicture.of(piece, placed, s.other(), 2, OTHER, wide, MEETING)),
+        List.of("", ""),
+        List.of("Facet 1 of a piece as it lies in the ring …", "… and its facet 2."),
+        2);
+  }
+
+  private static void others(
+      Flow flow, Net piece, List<Motion3> poses, SequencedMap<RingPlan, String> others) {
+    if (others.isEmpty()) {
+      return;
+    }
+    flow.heading("Other ways to seat it", MEETING + 30);
+    int columns = 3;
+    double wide = (flow.width() - 12) / columns;
+    List<Block> pictures = new ArrayList<>();
+    others
+        .keySet()
+        .forEach(o -> pictures.add(picture(drawing(piece, poses, o), STANDING, wide, MEETING)));
+    flow.row(
+        pictures, Collections.nCopies(pictures.size(), ""), List.copyOf(others.values()), columns);
   }
 
   /** The strip of a spacer at true size, upright where it is longer than the page is wide. */

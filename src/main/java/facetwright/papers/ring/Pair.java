@@ -1,6 +1,7 @@
 package facetwright.papers.ring;
 
 import facetwright.geom.Motion3;
+import facetwright.geom.RingCount;
 import facetwright.geom.RoundOff;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
@@ -81,6 +82,29 @@ final class Pair {
     return 2 * half;
   }
 
+  /** Which sides meet, by the names of their panels: the same in designs that differ in size. */
+  String name() {
+    return one.name() + " | " + other.name();
+  }
+
+  /** Whether so many go round, be it that card gives a little. */
+  boolean fits(int count) {
+    return takes() <= 2 * Math.PI / count + FLUSH || opening(count) >= -RingCount.FORGIVEN;
+  }
+
+  /** How far two neighbours of so many stand open at the outer end, in mm; below 0 too thick. */
+  double opening(int count) {
+    double wedge = 2 * (Math.PI / count - half);
+    return 2 * length() * Math.sin(wedge / 2);
+  }
+
+  /** How long the shorter of the seats is, from the middle of the ring outward, in mm. */
+  private double length() {
+    double[] a = one.run(along(-half));
+    double[] b = other.run(along(half));
+    return Math.min(a[1] - a[0], b[1] - b[0]);
+  }
+
   double contact() {
     return contact.getArea();
   }
@@ -111,10 +135,10 @@ final class Pair {
   RingPlan plan(int count) {
     double sector = Math.PI / count;
     double wedge = 2 * (sector - half);
-    if (wedge < -FLUSH) {
+    if (!fits(count)) {
       throw new IllegalArgumentException("the piece takes too much of the circle");
     }
-    boolean flush = wedge <= FLUSH;
+    double opening = Math.abs(wedge) <= FLUSH ? 0 : opening(count);
     Stop near = stop(-sector, -1);
     Stop far = stop(sector, 1);
     // Where the two stops meet: the middle of the ring, but for a shift that brings the middles of
@@ -147,7 +171,10 @@ final class Pair {
             180 - Math.toDegrees(2 * half),
             Math.toDegrees(tipped()),
             contact(),
-            flush ? Optional.empty() : Optional.of(spacer(near, far, wedge)));
+            opening,
+            opening <= RingCount.FORGIVEN
+                ? Optional.empty()
+                : Optional.of(spacer(near, far, wedge)));
     return new RingPlan(
         seating,
         copies,
@@ -163,9 +190,7 @@ final class Pair {
   }
 
   private Spacer spacer(Stop near, Stop far, double wedge) {
-    double[] a = one.run(along(-half));
-    double[] b = other.run(along(half));
-    double length = Math.min(a[1] - a[0], b[1] - b[0]);
+    double length = length();
     double inner = room(one, near) + room(other, far);
     double height = contact.getEnvelopeInternal().getHeight();
     return new Spacer(

@@ -3,7 +3,6 @@ package facetwright.papers.ring;
 import facetwright.measure.Area;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
-import facetwright.net.Net;
 import facetwright.papers.order.Order;
 import facetwright.words.Decimals;
 import java.util.ArrayList;
@@ -17,12 +16,13 @@ public final class RingText {
   private RingText() {}
 
   /**
-   * Sentences on how it is seated, how large it is, where it is glued and what goes between.
+   * Sentences on how it is seated, how large it is, where it is glued and what goes between. The
+   * facet that meets the neighbour clockwise, seen from above, is called 1, the other 2.
    *
-   * @param net of the piece, for the names of its panels
+   * @param caliper of the card, in mm
    * @param order what is set is told by its ruler, what is only read in its unit
    */
-  public static List<String> lines(RingPlan plan, Net net, Order order) {
+  public static List<String> lines(RingPlan plan, double caliper, Order order) {
     Unit unit = order.unit();
     Seating s = plan.seating();
     List<String> lines = new ArrayList<>();
@@ -31,32 +31,66 @@ public final class RingText {
         (s.tippedDegrees() < 0.05
                 ? "Each piece stands upright, as it does alone. "
                 : "Tip each piece by " + degrees(s.tippedDegrees()) + " from how it stands alone. ")
-            + "Glue "
-            + names(net, s.one())
-            + " of one piece to "
-            + names(net, s.other())
-            + " of the next"
-            + (s.isFlush() ? "." : ", with a spacer between."));
-    lines.add(
-        "Each piece takes "
-            + degrees(HALF_TURN - s.normalsDegrees())
-            + " of the circle"
-            + (s.isFlush()
-                ? ": " + plan.count() + " go round without a gap."
-                : "; "
-                    + plan.count()
-                    + " would go round without a spacer at "
-                    + degrees(HALF_TURN - RingPlan.flushDegrees(plan.count()))
-                    + " each."));
-    s.spacer().ifPresent(spacer -> lines.addAll(spacer(spacer, plan.count(), order)));
+            + "Glue facet 1 of one piece to facet 2 of the next"
+            + (s.isFlush() ? "." : ", with what is told below between."));
+    lines.add(circle(plan, unit));
+    s.spacer().ifPresent(spacer -> lines.addAll(spacer(spacer, plan.count(), caliper, order)));
     lines.add(
         "Glued area: "
             + area(s.contact(), unit)
             + " at each meeting, "
             + area(plan.glued(), unit)
             + " in all"
-            + (s.isFlush() ? "." : ", both sides of the spacers."));
+            + (s.isFlush() ? "." : ", both sides of what goes between."));
     return List.copyOf(lines);
+  }
+
+  /** How large a ring is and what it takes, in one line: for choosing between several. */
+  public static String brief(RingPlan plan, Unit unit) {
+    Seating s = plan.seating();
+    String between =
+        s.isForgiven()
+            ? "nothing between; glue and card make up " + gap(Math.abs(s.opening()), unit)
+            : s.spacer()
+                .map(
+                    w ->
+                        (w.isFolded() ? "wedges of " : "card between, ")
+                            + (w.isFolded() ? degrees(w.degrees()) : gap(w.outer(), unit)))
+                .orElse("flush");
+    return text(plan.outer(), unit)
+        + " across, "
+        + text(plan.height(), unit)
+        + " high, tipped "
+        + degrees(s.tippedDegrees())
+        + "; "
+        + between
+        + "; "
+        + area(s.contact(), unit)
+        + " glued at each meeting";
+  }
+
+  private static String circle(RingPlan plan, Unit unit) {
+    Seating s = plan.seating();
+    String takes = "Each piece takes " + degrees(HALF_TURN - s.normalsDegrees()) + " of the circle";
+    if (s.isForgiven()) {
+      return takes
+          + ": "
+          + plan.count()
+          + " go round with "
+          + gap(Math.abs(s.opening()), unit)
+          + (s.opening() > 0
+              ? " open at the outer end of each meeting, which glue and card make up."
+              : " too much at the outer end of each meeting, which card gives.")
+          + " Nothing goes between.";
+    }
+    return s.isFlush()
+        ? takes + ": " + plan.count() + " go round without a gap."
+        : takes
+            + "; "
+            + plan.count()
+            + " would go round with nothing between at "
+            + degrees(HALF_TURN - RingPlan.flushDegrees(plan.count()))
+            + " each.";
   }
 
   private static String size(RingPlan plan, Unit unit) {
@@ -73,47 +107,63 @@ public final class RingText {
         + " high.";
   }
 
-  private static List<String> spacer(Spacer s, int count, Order order) {
+  private static List<String> spacer(Spacer s, int count, double caliper, Order order) {
+    if (!s.isFolded()) {
+      int strips = s.strips(caliper);
+      return List.of(
+          "Neighbours stand open by "
+              + gap(s.outer(), order.unit())
+              + " at the outer end, too little for a folded wedge: put "
+              + (strips == 1 ? "a strip" : strips + " strips, one on the other,")
+              + " of the same card between them there, each "
+              + mark(s.height(), order)
+              + " × "
+              + mark(s.stripWidth(), order)
+              + ".");
+    }
     return List.of(
         "Spacers: "
             + count
             + " wedges of "
             + degrees(s.degrees())
             + ", each "
-            + order.measure(s.length())
+            + mark(s.length(), order)
             + " long from "
-            + (s.isEdged() ? "an edge" : order.measure(s.inner()))
+            + (s.isEdged() ? "an edge" : mark(s.inner(), order))
             + " at the inner end to "
-            + order.measure(s.outer())
+            + mark(s.outer(), order)
             + " at the outer end, and "
-            + order.measure(s.height())
+            + mark(s.height(), order)
             + " high.",
         "Fold a spacer from a strip "
-            + order.measure(s.height())
-            + " wide, scored across "
-            + scores(s, order)
+            + mark(s.height(), order)
+            + " wide, scored across at "
+            + s.scores().stream().map(at -> mark(at, order)).collect(Collectors.joining(", "))
+            + " and cut at "
+            + mark(s.strip(), order)
             + "; the last part is glued under the first.");
   }
 
-  private static String scores(Spacer s, Order order) {
-    return "at "
-        + s.scores().stream().map(at -> order.measure(at)).collect(Collectors.joining(", "))
-        + " and cut at "
-        + order.measure(s.strip());
-  }
-
   /** What the spacers of a ring take, where it needs any. */
-  public static List<String> spacerCard(RingPlan plan, Order order) {
+  public static List<String> spacerCard(RingPlan plan, double caliper, Order order) {
     return plan.seating().spacer().stream()
         .map(
             s ->
-                "Spacers: "
-                    + plan.count()
-                    + " strips of card, each "
-                    + order.measure(s.strip())
-                    + " × "
-                    + order.measure(s.height())
-                    + ".")
+                s.isFolded()
+                    ? "Spacers: "
+                        + plan.count()
+                        + " strips of card, each "
+                        + mark(s.strip(), order)
+                        + " × "
+                        + mark(s.height(), order)
+                        + "."
+                    : "Between neighbours: "
+                        + plan.count() * s.strips(caliper)
+                        + " strips of the same card, each "
+                        + mark(s.height(), order)
+                        + " × "
+                        + mark(s.stripWidth(), order)
+                        + ".")
         .toList();
   }
 
@@ -129,10 +179,11 @@ public final class RingText {
                 + count
                 + " flush."
             : "Upright pieces of " + list(sides, "or") + " equal sides seat " + count + " flush.");
-    List<Integer> counts = rings.flushCounts();
+    List<Integer> counts =
+        rings.flushCounts().stream().filter(n -> n <= SideCounts.MOST_SIDES).toList();
     lines.add(
         counts.isEmpty()
-            ? "This piece seats no number flush."
+            ? "This piece seats no number up to " + SideCounts.MOST_SIDES + " flush."
             : "This piece seats " + list(counts, "or") + " flush.");
     return lines;
   }
@@ -145,10 +196,13 @@ public final class RingText {
         : text.substring(0, comma) + " " + last + " " + text.substring(comma + 2);
   }
 
-  private static String names(Net net, List<Integer> panels) {
-    return panels.stream()
-        .map(p -> "\"" + net.panels().get(p).name() + "\"")
-        .collect(Collectors.joining(" with "));
+  /** The nearest mark of the ruler: what goes between is not set more exactly than that. */
+  private static String mark(double mm, Order order) {
+    return order.ruler().read(new Length(mm)).text();
+  }
+
+  private static String gap(double mm, Unit unit) {
+    return new Length(mm).text(unit);
   }
 
   private static String degrees(double degrees) {

@@ -3,12 +3,15 @@ package facetwright.papers.ring;
 import facetwright.check.finding.Bodies;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
+import facetwright.geom.RingCount;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * All ways to seat copies of a piece in a ring. A piece of several bodies, such as a box with a lid
@@ -19,13 +22,9 @@ import java.util.List;
  * round.
  */
 public final class Rings {
-  /** A ring is of at least so many. */
-  public static final int LEAST = 3;
-
-  /** Beyond it the angles of a ring can't be told apart with card. */
-  public static final int MOST = 72;
-
   private static final double MEETING = 0.5;
+
+  private static final double WORTH_GLUING = 0.25;
 
   /** Steps that it takes to see how two seats meet. */
   private static final int PAIR = 100;
@@ -70,16 +69,14 @@ public final class Rings {
    * @throws IllegalArgumentException when the count is out of range
    */
   public List<RingPlan> plans(int count) {
-    if (count < LEAST || count > MOST) {
-      throw new IllegalArgumentException(
-          "a ring is of " + LEAST + " to " + MOST + " pieces, not " + count);
-    }
+    RingCount.checked(count);
     double sector = 2 * Math.PI / count;
     List<Pair> fitting =
         pairs.stream()
-            .filter(p -> p.takes() <= sector + Pair.FLUSH)
+            .filter(p -> p.fits(count))
             .sorted(
-                Comparator.<Pair>comparingLong(p -> grid(Math.max(Pair.FLUSH, sector - p.takes())))
+                Comparator.<Pair>comparingLong(
+                        p -> grid(Math.max(Pair.FLUSH, Math.abs(sector - p.takes()))))
                     .thenComparingLong(p -> grid(p.tipped()))
                     .thenComparingLong(p -> -Math.round(p.contact())))
             .toList();
@@ -94,10 +91,46 @@ public final class Rings {
     return List.copyOf(plans);
   }
 
-  /** The counts up to {@link #MOST} that seat flush. */
+  /**
+   * How far neighbours in a ring of so many stand open at the outer end of where they meet, in mm;
+   * below 0 where these take more of the circle than there is.
+   *
+   * @param by the two sides that meet, as {@link #ways} names them; empty for those that come
+   *     nearest to seating flush
+   * @return empty where these sides can't meet, or none can
+   */
+  public Optional<Double> opening(int count, String by) {
+    return nearest(count)
+        .filter(p -> by.isEmpty() || p.name().equals(by))
+        .map(p -> p.opening(count))
+        .findFirst();
+  }
+
+  /**
+   * The pairs of sides that may meet in a ring of so many, by name, those nearest to seating flush
+   * first; of alike ones the first.
+   */
+  public List<String> ways(int count) {
+    List<Pair> ways = new ArrayList<>();
+    nearest(count).filter(p -> ways.stream().noneMatch(w -> alike(w, p))).forEachOrdered(ways::add);
+    return ways.stream().map(Pair::name).toList();
+  }
+
+  /**
+   * Sides that hardly meet are left out: where less than a quarter of the largest meeting would be
+   * glued, nobody builds a ring.
+   */
+  private Stream<Pair> nearest(int count) {
+    double most = pairs.stream().mapToDouble(Pair::contact).max().orElse(0);
+    return pairs.stream()
+        .filter(p -> p.contact() >= WORTH_GLUING * most)
+        .sorted(Comparator.comparingDouble(p -> Math.abs(p.opening(count))));
+  }
+
+  /** The counts up to {@link RingCount#MOST} that seat flush. */
   public List<Integer> flushCounts() {
     List<Integer> flush = new ArrayList<>();
-    for (int n = LEAST; n <= MOST; n++) {
+    for (int n = RingCount.LEAST; n <= RingCount.MOST; n++) {
       double sector = 2 * Math.PI / n;
       if (pairs.stream().anyMatch(p -> Math.abs(sector - p.takes()) <= Pair.FLUSH)) {
         flush.add(n);

@@ -11,6 +11,7 @@ import facetwright.net.PanelRole;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
@@ -51,6 +52,10 @@ record Seat(Net net, FoldedForm form, List<Integer> panels, Vec3 normal) {
       seats.add(new Seat(net, form, List.copyOf(side), normal));
     }
     return seats;
+  }
+
+  String name() {
+    return panels.stream().map(p -> net.panels().get(p).name()).collect(Collectors.joining(" + "));
   }
 
   /** How far the seat runs in a direction: least and most. */

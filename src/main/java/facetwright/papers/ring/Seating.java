@@ -12,7 +12,10 @@ import java.util.Optional;
  * @param tippedDegrees by how much the piece is tipped, 0 to 90
  * @param contact where two neighbours meet, in mm², openings taken out; with a spacer, of each of
  *     its two sides
- * @param spacer what goes between; empty where the ring is flush
+ * @param opening how far neighbours stand open at the outer end, in mm, with nothing between; 0
+ *     where they are flush, below 0 where they are a hair too thick there
+ * @param spacer what goes between; empty where the ring is flush, or nearly so that card and glue
+ *     make it up
  */
 public record Seating(
     List<Integer> one,
@@ -20,13 +23,20 @@ public record Seating(
     double normalsDegrees,
     double tippedDegrees,
     double contact,
+    double opening,
     Optional<Spacer> spacer) {
   public Seating {
     one = List.copyOf(one);
     other = List.copyOf(other);
   }
 
+  /** Whether nothing goes between. */
   public boolean isFlush() {
     return spacer.isEmpty();
+  }
+
+  /** Whether card and glue make something up. */
+  public boolean isForgiven() {
+    return spacer.isEmpty() && opening != 0;
   }
 }

@@ -16,6 +16,32 @@ public record Spacer(double degrees, double inner, double outer, double length, 
   /** Thinner than this the inner end is an edge, in mm. */
   private static final double EDGE = 0.3;
 
+  /** As wide as a tab that glue holds well, in mm; common practice, no source. */
+  private static final double STRIP = 10;
+
+  /**
+   * Two scores nearer to each other than this can't be folded, in mm; common practice, no source.
+   */
+  private static final double LEAST_FOLDED = 3;
+
+  /**
+   * Whether it can be folded from a strip; thinner ones are laid up of strips of the same card at
+   * the outer end.
+   */
+  public boolean isFolded() {
+    return outer >= LEAST_FOLDED;
+  }
+
+  /** How many strips of card one on the other are as thick as it is at its outer end. */
+  public int strips(double caliper) {
+    return (int) Math.max(1, Math.round(outer / caliper));
+  }
+
+  /** How wide such a strip is: it lies at the outer end alone, in mm. */
+  public double stripWidth() {
+    return Math.min(STRIP, length / 2);
+  }
+
   /** Whether both sides meet at the inner end. */
   boolean isEdged() {
     return inner < EDGE;

@@ -5,6 +5,7 @@ import static facetwright.script.api.Arg.optional;
 import facetwright.aim.Goal;
 import facetwright.aim.GoalReader;
 import facetwright.aim.Grid;
+import facetwright.geom.RingCount;
 import facetwright.message.Message;
 import facetwright.message.Refused;
 import facetwright.message.Value;
@@ -48,7 +49,11 @@ final class AimWords {
                 "fits",
                 "a sheet's name, or its sides as \"8 x 10 in\"",
                 "the sheet its net should fill without leaving it"),
-            goal("gap", "the number 0", "0 to have every join meet"));
+            goal("gap", "the number 0", "0 to have every join meet"),
+            goal(
+                "ring",
+                "a whole number from " + RingCount.LEAST + " to " + RingCount.MOST,
+                "how many copies should seat flush in a ring, with no wedge between"));
     Arg<List<String>> turn =
         optional(
             "turn",

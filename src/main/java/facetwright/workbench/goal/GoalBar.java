@@ -79,7 +79,7 @@ public final class GoalBar extends Bar {
     String before = turn.getValue();
     List<String> names = new ArrayList<>(List.of(ANY));
     if (design != null) {
-      design.dials().stream().map(Dial::name).forEach(names::add);
+      design.dials().stream().filter(d -> !d.isWord()).map(Dial::name).forEach(names::add);
     }
     if (!names.equals(turn.getItems())) {
       turn.getItems().setAll(names);
@@ -107,6 +107,7 @@ public final class GoalBar extends Bar {
       case "volume" -> "250 ml";
       case "area" -> "300 cm2";
       case "gap" -> "0";
+      case "ring" -> "8";
       case "fits" -> "Letter";
       default -> "120 mm";
     };
