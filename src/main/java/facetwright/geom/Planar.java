@@ -58,11 +58,18 @@ public final class Planar {
 
   /**
    * What is left of an outline when a border of this width is taken off all round: one or more
-   * outlines with sharp corners, none when the border takes all.
+   * outlines with sharp corners, none when the border takes all. Arcs stay arcs while none of them
+   * and no side is gone.
    *
    * @param by 0 or more, in mm
    */
   public static List<Polygon2> inset(Polygon2 outline, double by) {
+    if (!outline.arcs().isEmpty()) {
+      Optional<Polygon2> round = RoundCorners.setOff(outline, -by);
+      if (round.isPresent()) {
+        return List.of(round.get());
+      }
+    }
     if (outline.isConvex()) {
       return ConvexInset.of(outline, by).stream().toList();
     }

@@ -1,8 +1,11 @@
 package facetwright.net.outline;
 
+import facetwright.geom.Arc;
 import facetwright.geom.Box2;
+import facetwright.geom.Corner;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundCorners;
 import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -93,7 +96,7 @@ public record Outline(List<Corner> corners) implements Serializable {
 
   /** As it is cut: with the arcs that its sides stand for. */
   public Polygon2 polygon() {
-    return isRound() ? Rounding.polygon(this) : new Polygon2(sharpCorners());
+    return RoundCorners.polygon(corners).orElseThrow();
   }
 
   /**
@@ -128,7 +131,8 @@ public record Outline(List<Corner> corners) implements Serializable {
   public Outline faceted(int sides) {
     List<Vec2> all = new ArrayList<>();
     for (int c = 0; c < size(); c++) {
-      all.addAll(corner(c).isRound() ? Rounding.along(this, c, sides) : List.of(corner(c).at()));
+      all.addAll(
+          corner(c).isRound() ? RoundCorners.places(corners, c, sides) : List.of(corner(c).at()));
     }
     return sharp(Polygon2.distinct(all));
   }
@@ -169,20 +173,23 @@ public record Outline(List<Corner> corners) implements Serializable {
   public List<Vec2> folded(String what, Site site) {
     if (isRound()) {
       Polygon2 cut = polygon();
-      int sides = cut.arcs().stream().mapToInt(a -> a.sides()).sum();
-      Corner widest = corners.stream().filter(Corner::isRound).findFirst().orElseThrow();
+      Arc first = cut.arcs().getFirst();
+      int sides = cut.arcs().stream().mapToInt(Arc::sides).sum();
+      int round = cut.arcs().size();
       throw new NetException(
           Message.of(
-              "%s is folded along straight sides only, and this outline has %s (%s):"
-                  + " round it by few straight sides instead, such as .rounded(%s, { sides: 3 })",
+              "a %s is folded along straight sides only, and the %s of this outline would be %s"
+                  + " sides of %s: round it by few straight ones, .rounded(radius, { sides: 3 })",
               what,
-              cut.arcs().size() == 1 ? "a round corner" : cut.arcs().size() + " round corners",
-              Message.of("as narrow sides they would be %s", Value.count(sides)),
-              Value.given(widest.radius())),
+              Arc.circle(cut.arcs(), cut.size()).isPresent()
+                  ? "circle"
+                  : round == 1 ? "round corner" : round + " round corners",
+              Value.count(sides),
+              Value.length(cut.side(first.first()).length())),
           site);
     }
     for (int c = 0; c < size(); c++) {
-      if (Rounding.isStraight(this, c)) {
+      if (RoundCorners.isStraight(corners, c)) {
         throw new NetException(
             "corner "
                 + (c + 1)

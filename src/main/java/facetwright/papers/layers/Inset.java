@@ -1,11 +1,14 @@
 package facetwright.papers.layers;
 
 import facetwright.geom.AngleTolerance;
+import facetwright.geom.Apart;
 import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundCorners;
 import facetwright.geom.Vec2;
 import facetwright.net.Layer;
+import facetwright.net.Opening;
 import facetwright.net.Panel;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +16,8 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 
@@ -41,11 +46,17 @@ public record Inset(Polygon2 outline, List<Polygon2> windows) {
    * @param reveal 0 or more, in mm
    */
   static List<Inset> of(Panel panel, double reveal) {
-    if (panel.openings().isEmpty() && panel.outline().isConvex()) {
+    if (panel.openings().isEmpty()
+        && panel.outline().arcs().isEmpty()
+        && panel.outline().isConvex()) {
       return Polygon2.wide(pulledIn(panel.outline(), reveal)).stream()
           .map(left -> new Inset(tidy(left), List.of()))
           .filter(Inset::isWide)
           .toList();
+    }
+    Optional<Inset> round = round(panel, reveal);
+    if (round.isPresent()) {
+      return round.filter(Inset::isWide).stream().toList();
     }
     BufferParameters sharp = new BufferParameters();
     sharp.setJoinStyle(BufferParameters.JOIN_MITRE);
@@ -63,6 +74,37 @@ public record Inset(Polygon2 outline, List<Polygon2> windows) {
       }
     }
     return all.stream().filter(Inset::isWide).toList();
+  }
+
+  /**
+   * Of a panel with arcs, kept as arcs; empty where a side or an arc is lost, or all is straight.
+   */
+  private static Optional<Inset> round(Panel panel, double reveal) {
+    List<Polygon2> cut = new ArrayList<>();
+    for (Opening o : panel.openings()) {
+      switch (o) {
+        case Opening.Window w -> RoundCorners.setOff(w.outline(), reveal).ifPresent(cut::add);
+        case Opening.Hole h ->
+            cut.add(new Opening.Hole(h.centre(), h.diameter() + 2 * reveal, h.site()).outline());
+      }
+    }
+    boolean hasArcs =
+        !panel.outline().arcs().isEmpty()
+            || panel.openings().stream().anyMatch(o -> !o.outline().arcs().isEmpty());
+    if (!hasArcs || cut.size() < panel.openings().size()) {
+      return Optional.empty();
+    }
+    return RoundCorners.setOff(panel.outline(), -reveal)
+        .map(left -> new Inset(left, cut))
+        .filter(Inset::isApart);
+  }
+
+  private boolean isApart() {
+    PreparedGeometry paper = PreparedGeometryFactory.prepare(Planar.polygon(outline));
+    Apart apart = new Apart();
+    return windows.stream()
+        .map(Planar::polygon)
+        .allMatch(w -> paper.containsProperly(w) && apart.takes(w));
   }
 
   private boolean isWide() {

@@ -238,8 +238,8 @@ class OutlineTest {
         .allSatisfy(c -> assertThat(c.distance(new Vec2(-10, -10))).isEqualTo(10, within(1e-9)));
     assertThat(faceted.folded("prism", AT)).hasSize(10);
     assertThat(catchThrowable(() -> round.folded("prism", AT)))
-        .hasMessageContaining("2 round corners")
-        .hasMessageContaining(".rounded(10 mm, { sides: 3 })");
+        .hasMessageContaining("2 round corners of this outline")
+        .hasMessageContaining(".rounded(radius, { sides: 3 })");
   }
 
   @Test
