@@ -116,6 +116,21 @@ public record Polygon2(List<Vec2> corners, List<Arc> arcs) implements Serializab
         arcs.stream().map(a -> new Arc(a.first(), a.sides(), similar.apply(a.centre()))).toList());
   }
 
+  /** As seen in a mirror: left is right. */
+  public Polygon2 mirrored() {
+    int n = size();
+    return new Polygon2(
+        corners.reversed().stream().map(c -> new Vec2(-c.x(), c.y())).toList(),
+        arcs.stream()
+            .map(
+                a ->
+                    new Arc(
+                        Math.floorMod(n - 1 - a.first() - a.sides(), n),
+                        a.sides(),
+                        new Vec2(-a.centre().x(), a.centre().y())))
+            .toList());
+  }
+
   /** Whether a side stands for part of an arc. */
   public boolean isRound(int side) {
     return arcs.stream().anyMatch(a -> a.has(Math.floorMod(side, size()), size()));

@@ -216,6 +216,11 @@ public final class Facetwright {
     }
 
     @Override
+    public boolean isFunction(String name) {
+      return Language.TOP.function(name).isPresent();
+    }
+
+    @Override
     public Map<String, List<String>> functions() {
       return Language.functions();
     }

@@ -7,9 +7,11 @@ import facetwright.fold.Folding;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.form.Form;
 import facetwright.form.FormException;
+import facetwright.form.make.OverOutline;
 import facetwright.form.make.Solids;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
+import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.measure.Unit;
 import facetwright.net.FoldAngle;
@@ -17,6 +19,8 @@ import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.Sense;
 import facetwright.net.blank.Blank;
+import facetwright.net.outline.Outline;
+import facetwright.net.outline.RandomOutlines;
 import facetwright.net.panel.CardPanel;
 import facetwright.net.panel.FlapShape;
 import facetwright.net.panel.Hinge;
@@ -167,14 +171,36 @@ class EveryPaperTest {
     return blank.build();
   }
 
-  /** A random net by one of five ways in. */
+  /** A prism over any outline, or a card of one with round corners, round windows and a paper. */
+  private static Net outlined(Random random) {
+    Outline outline = RandomOutlines.of(3 + random.nextInt(9), random.nextLong());
+    if (random.nextBoolean()) {
+      Form form = OverOutline.prism(outline.folded("prism", AT), size(random));
+      UnfoldStyle[] styles = UnfoldStyle.values();
+      return Unfolding.as(styles[random.nextInt(styles.length)]).unfold(form).net();
+    }
+    PanelBuild build = new PanelBuild();
+    Outline round = outline.rounded(0.2 + random.nextInt(4), List.of(), AT);
+    CardPanel card = build.outline("card", round.polygon(), AT);
+    card.layer(random.nextInt(4), "wave", AT);
+    Polygon2 light = Outline.circle(2 + random.nextInt(9), AT).polygon();
+    if (random.nextBoolean()) {
+      card.window(light, AT);
+    } else {
+      card.window(1 + random.nextInt(5), AT);
+    }
+    return build.build();
+  }
+
+  /** A random net by one of six ways in. */
   static Net net(int way, Random random) {
     return switch (way) {
       case 0 -> form(random);
       case 1 -> wrap(random);
       case 2 -> panels(random);
       case 3 -> free(random);
-      default -> sheet(random);
+      case 4 -> sheet(random);
+      default -> outlined(random);
     };
   }
 
@@ -194,7 +220,7 @@ class EveryPaperTest {
   /** A design is refused in words, or all its papers are made. */
   @Property(tries = 6, seed = "20261130", shrinking = ShrinkingMode.OFF)
   void whatIsMadeIsDrawn(@ForAll @IntRange(max = 1_000_000) int seed) {
-    for (int way = 0; way < 5; way++) {
+    for (int way = 0; way < 6; way++) {
       Net net;
       try {
         net = net(way, new Random(seed));

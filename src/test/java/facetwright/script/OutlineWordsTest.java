@@ -128,6 +128,21 @@ class OutlineWordsTest {
     assertThat(wrong.line()).isEqualTo(3);
   }
 
+  /** A name that a script gives hides the function of that name. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "const star = star({ points: 5, across: 40 });",
+        "let box = box({ width: 9, depth: 9, height: 9 });",
+        "const prism = 5; prism({ sides: 4, side: 9, height: 9 });",
+      })
+  void aFunctionHiddenBehindANameIsTold(String script) {
+    ScriptException wrong = fails("design(\"Trial\");\n" + script);
+    assertThat(wrong).hasMessageContaining("the function is hidden");
+    assertThat(wrong.remedy()).contains("another name");
+    assertThat(wrong.line()).isEqualTo(2);
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

@@ -162,11 +162,6 @@ public record Inset(Polygon2 outline, List<Polygon2> windows) {
 
   /** As seen in a mirror. */
   Inset mirrored() {
-    return new Inset(mirrored(outline), windows.stream().map(Inset::mirrored).toList());
-  }
-
-  private static Polygon2 mirrored(Polygon2 ring) {
-    return new Polygon2(
-        ring.corners().reversed().stream().map(c -> new Vec2(-c.x(), c.y())).toList());
+    return new Inset(outline.mirrored(), windows.stream().map(Polygon2::mirrored).toList());
   }
 }

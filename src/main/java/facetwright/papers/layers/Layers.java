@@ -15,6 +15,7 @@ import facetwright.net.Panel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * All layers of a net in groups.
@@ -140,7 +141,12 @@ public record Layers(List<LayerGroup> groups, List<String> lost) {
     Inset best = null;
     double least = Double.POSITIVE_INFINITY;
     double longest = 0;
-    for (int i = 0; i < ring.size(); i++) {
+    List<Integer> straight =
+        IntStream.range(0, ring.size()).filter(i -> !ring.isRound(i)).boxed().toList();
+    if (straight.isEmpty()) {
+      return atOrigin(shape);
+    }
+    for (int i : straight) {
       Inset turned =
           shape.moved(
               Motion2.carrying(ring.corner(i), ring.corner(i + 1), Vec2.ZERO, new Vec2(1, 0)));

@@ -140,11 +140,17 @@ final class Faults {
     }
     Matcher unknown = NOT_DEFINED.matcher(message);
     Matcher uncallable = NOT_A_FUNCTION.matcher(message);
-    if (unknown.find()) {
+    boolean isUnknown = unknown.find();
+    boolean isUncallable = !isUnknown && uncallable.find();
+    String called = isUnknown ? unknown.group(1) : isUncallable ? uncallable.group(1) : "";
+    if (host.isFunction(called)) {
+      return taken(called, site);
+    }
+    if (isUnknown) {
       String name = unknown.group(1);
       return unknown(name, name + " is not defined", site, host.meant(name, site));
     }
-    if (uncallable.find()) {
+    if (isUncallable) {
       return unknown(
           uncallable.group(1), uncallable.group(1) + " is not a function", site, host.names());
     }
@@ -180,6 +186,22 @@ final class Faults {
       case NetException e -> new ScriptException(e.told(), site, Message.EMPTY, e.mends());
       default -> internal(thrown, site);
     };
+  }
+
+  /** A function of the language that the script hides behind a name of its own. */
+  private static ScriptException taken(String name, Site site) {
+    return new ScriptException(
+        ScriptException.Kind.UNKNOWN_NAME,
+        "the script calls something of its own " + name + ", so that the function is hidden",
+        site,
+        "Give what is made with const, let or function another name, such as the"
+            + capital(name)
+            + ".",
+        List.of());
+  }
+
+  private static String capital(String name) {
+    return Character.toUpperCase(name.charAt(0)) + name.substring(1);
   }
 
   private static ScriptException unknown(

@@ -35,6 +35,11 @@ public interface Host<T> {
     return names();
   }
 
+  /** Whether a function that stands on its own has this name. */
+  default boolean isFunction(String name) {
+    return false;
+  }
+
   /** The functions of each kind of thing that a script holds, by what such a thing is called. */
   default Map<String, List<String>> functions() {
     return Map.of();

@@ -128,8 +128,7 @@ final class OutlineWords {
   }
 
   private static Fn<Session> outline() {
-    Arg<List<Vec2>> points =
-        needed("points", PointKinds.corners(), "its corners [x, y] in order");
+    Arg<List<Vec2>> points = needed("points", PointKinds.corners(), "its corners [x, y] in order");
     return Fn.<Session>named("outline")
         .does(
             "An outline through points, hollow corners allowed. Its middle is [0, 0]; side 1 runs"
