@@ -8,7 +8,9 @@ import facetwright.fold.pose.Measures;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Stock;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** A design in a few sentences: whether it closes, how large it is made, what it is cut from. */
 public final class Summary {
@@ -40,9 +42,15 @@ public final class Summary {
 
   /** Whether a net fits its sheets. */
   public static String fits(Laid laid) {
+    List<Stock> kinds = laid.kinds();
     return (laid.fits() ? "Fits " : "Does not fit ")
-        + (laid.sheets() == 1 ? "" : laid.sheets() + " sheets of ")
-        + laid.stock().name()
+        + kinds.stream()
+            .map(
+                kind ->
+                    (laid.sheetsOf(kind) == 1 ? "" : laid.sheetsOf(kind) + " sheets of ")
+                        + kind.name()
+                        + (kinds.size() == 1 ? "" : " (" + kind.words() + ")"))
+            .collect(Collectors.joining(" and "))
         + ".";
   }
 }

@@ -72,8 +72,6 @@ public record SheetPart(Laid laid, int sheet, List<Integer> panels, Box2 page, b
   }
 
   private static int nearest(Laid laid, Vec2 place) {
-    double step = laid.stock().width() + Laid.SHEET_GAP;
-    double index = Math.floor((place.x() + Laid.SHEET_GAP / 2) / step);
-    return (int) Math.clamp(index, 0, laid.sheets() - 1.0);
+    return laid.sheetAt(place);
   }
 }

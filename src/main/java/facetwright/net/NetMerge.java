@@ -3,6 +3,9 @@ package facetwright.net;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** Several nets as one: a box and its lid, each a piece or more. */
 public final class NetMerge {
@@ -39,6 +42,61 @@ public final class NetMerge {
         merge.ticks,
         merge.cutaways,
         nets.getFirst().stance());
+  }
+
+  /** Some panels of a net by themselves, which nothing joins to others. */
+  public static Net only(Net net, List<Integer> panels, Stance stance) {
+    Predicate<EdgeRef> isIn = r -> panels.contains(r.panel());
+    UnaryOperator<EdgeRef> now = r -> new EdgeRef(panels.indexOf(r.panel()), r.edge());
+    return new Net(
+        panels.stream().map(net.panels()::get).toList(),
+        net.scores().stream()
+            .filter(s -> isIn.test(s.a()))
+            .map(
+                s ->
+                    new Score(
+                        now.apply(s.a()),
+                        now.apply(s.b()),
+                        s.sense(),
+                        s.angle(),
+                        s.perforated(),
+                        s.site()))
+            .toList(),
+        net.slits().stream()
+            .filter(s -> isIn.test(s.a()) && isIn.test(s.b()))
+            .map(s -> new Slit(now.apply(s.a()), now.apply(s.b()), s.site()))
+            .toList(),
+        net.joins().stream()
+            .flatMap(
+                j ->
+                    switch (j) {
+                      case Join.Seam s when isIn.test(s.a()) ->
+                          Stream.of(
+                              new Join.Seam(
+                                  now.apply(s.a()),
+                                  now.apply(s.b()),
+                                  panels.indexOf(s.tab()),
+                                  s.site()));
+                      case Join.Lap l when panels.contains(l.under()) ->
+                          Stream.of(
+                              new Join.Lap(
+                                  panels.indexOf(l.under()), panels.indexOf(l.over()), l.site()));
+                      default -> Stream.<Join>empty();
+                    })
+            .toList(),
+        net.layers().stream()
+            .filter(l -> panels.contains(l.panel()))
+            .map(l -> new Layer(panels.indexOf(l.panel()), l.reveal(), l.paper(), l.site()))
+            .toList(),
+        List.of(),
+        net.cutaways().stream()
+            .map(c -> new Cutaway(c.sides().stream().filter(isIn).map(now).toList(), c.site()))
+            .filter(c -> !c.sides().isEmpty())
+            .toList(),
+        new Stance(
+            stance.ring().stream()
+                .map(c -> new Stance.Corner(panels.indexOf(c.panel()), c.corner()))
+                .toList()));
   }
 
   private void add(Net net) {

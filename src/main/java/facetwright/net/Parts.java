@@ -30,10 +30,16 @@ public record Parts(List<Part> all, List<Placing> placings) implements Serializa
    * @param name what the maker calls it
    * @param panels its panels
    * @param stance how it stands by itself
+   * @param first index of the first of those made like it: its own where it is that
+   * @param caliper how thick its card is, in mm, or {@link #AS_ALL}
    * @param site where the script made it
    */
-  public record Part(String name, List<Integer> panels, Stance stance, Site site)
+  public record Part(
+      String name, List<Integer> panels, Stance stance, int first, double caliper, Site site)
       implements Serializable {
+    /** Of the card that the design is of. */
+    public static final double AS_ALL = Double.NaN;
+
     public Part {
       panels = List.copyOf(panels);
     }
@@ -115,6 +121,18 @@ public record Parts(List<Part> all, List<Placing> placings) implements Serializa
   /** Where this part goes; nothing where others go to it alone. */
   public Optional<Placing> placing(int part) {
     return placings.stream().filter(p -> p.part() == part).findFirst();
+  }
+
+  /** How many are made like this part, itself counted. */
+  public int count(int part) {
+    int first = all.get(part).first();
+    return (int) all.stream().filter(p -> p.first() == first).count();
+  }
+
+  /** How thick the card of a part is, in mm, where that of the design is so thick. */
+  public double caliper(int part, double usual) {
+    double own = all.get(part).caliper();
+    return Double.isNaN(own) ? usual : own;
   }
 
   /** The part that a panel belongs to. */

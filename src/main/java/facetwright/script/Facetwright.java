@@ -8,12 +8,7 @@ import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Senses;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
-import facetwright.net.Net;
-import facetwright.net.sheet.CommonSheets;
 import facetwright.net.sheet.Laid;
-import facetwright.net.sheet.SheetLayout;
-import facetwright.net.sheet.SheetSize;
-import facetwright.net.sheet.Stock;
 import facetwright.script.api.Session;
 import facetwright.script.design.AskedAim;
 import facetwright.script.design.Design;
@@ -241,8 +236,8 @@ public final class Facetwright {
             "Make a wrap, a panel or a blank, or unfold a form: prism({ sides: 6, side: 30, height:"
                 + " 50 }).unfold();");
       }
-      Net net = FlatSenses.in(PartsTold.net(session));
-      Laid laid = lay(net);
+      PartsTold.Told told = PartsTold.of(session);
+      Laid laid = Laying.of(session, FlatSenses.in(told.net()), told.drafts());
       FoldedForm folded = folded(laid);
       laid = laid.with(Senses.asFolded(laid.net(), folded));
       Design design =
@@ -274,20 +269,6 @@ public final class Facetwright {
       return beside.isPresent()
           ? Folding.beside(laid, beside.get().net(), beside.get().folded())
           : Folding.fold(laid);
-    }
-
-    private Laid lay(Net net) {
-      if (session.stock() != null) {
-        return SheetLayout.lay(net, session.stock(), session.margin(), SheetLayout.USUAL_GAP);
-      }
-      Laid laid = null;
-      for (SheetSize size : CommonSheets.forNets(session.unit())) {
-        laid = SheetLayout.lay(net, size.stock(Stock.USUAL_WEIGHT));
-        if (laid.fits() && laid.sheets() == 1) {
-          return laid;
-        }
-      }
-      return laid;
     }
   }
 }

@@ -18,81 +18,148 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
  * The nets of a script as one, its parts told apart. Panels of a named part have its name before
- * their own.
+ * their own; what is made several times is there as often, numbered.
  */
 final class PartsTold {
   private final Session session;
   private final List<Net> nets;
   private final Net net;
+  private final List<PartDraft> drafts;
+
+  /** For each draft the numbers of its parts. */
+  private final List<List<Integer>> numbers = new ArrayList<>();
+
+  private final List<Parts.Part> parts = new ArrayList<>();
+  private final List<PartDraft> draftOf = new ArrayList<>();
 
   private PartsTold(Session session) {
     this.session = session;
     this.nets = session.sources().stream().map(s -> s.net().get()).toList();
     this.net = NetMerge.of(nets);
+    this.drafts = session.parts().stream().filter(this::isTold).toList();
   }
 
-  static Net net(Session session) {
+  /**
+   * What a script comes to.
+   *
+   * @param drafts for each of the net's parts what the script says of it
+   */
+  record Told(Net net, List<PartDraft> drafts) {}
+
+  static Told of(Session session) {
     return new PartsTold(session).told();
   }
 
-  private Net told() {
-    List<PartDraft> drafts =
-        session.parts().stream().filter(d -> !d.name().isEmpty() || isPlaced(d)).toList();
-    List<Parts.Part> parts = new ArrayList<>();
+  private Told told() {
+    if (drafts.isEmpty()) {
+      return new Told(net, List.of());
+    }
     List<String> names = new ArrayList<>(net.panels().stream().map(Panel::name).toList());
+    List<Net> all = new ArrayList<>();
+    int panels = names.size();
     for (PartDraft draft : drafts) {
-      Parts.Part part = part(draft, parts.size() + 1);
-      for (Parts.Part other : parts) {
-        if (!Collections.disjoint(other.panels(), part.panels())) {
-          throw new NetException(
-              Message.of(
-                  "%s and %s are one: what is attached or joined hangs together",
-                  Value.name(other.name()), Value.name(part.name())),
-              draft.site());
-        }
-      }
-      parts.add(part);
-      if (!draft.name().isEmpty()) {
-        part.panels().stream()
-            .filter(p -> !names.get(p).equals(draft.name()))
-            .forEach(p -> names.set(p, draft.name() + " " + names.get(p)));
+      int number = parts.size();
+      Parts.Part part = part(draft, number);
+      refuseShared(draft, part);
+      add(draft, part);
+      numbers.add(new ArrayList<>(List.of(number)));
+      name(part, draft, names);
+    }
+    for (int d = 0; d < drafts.size(); d++) {
+      PartDraft draft = drafts.get(d);
+      Parts.Part first = parts.get(d);
+      for (int copy = 2; copy <= draft.card().count(); copy++) {
+        Net like = NetMerge.only(net, first.panels(), first.stance());
+        int by = panels + all.stream().mapToInt(n -> n.panels().size()).sum();
+        all.add(like);
+        like.panels().forEach(p -> names.add(p.name()));
+        numbers.get(d).add(parts.size());
+        Parts.Part made =
+            new Parts.Part(
+                called(draft, d, copy),
+                IntStream.range(by, by + like.panels().size()).boxed().toList(),
+                like.stance().after(by),
+                d,
+                first.caliper(),
+                first.site());
+        add(draft, made);
+        name(made, draft, names);
       }
     }
-    Net named = drafts.isEmpty() ? net : net.renamed(names);
-    List<Parts.Placing> placings = placings(drafts);
-    return placings.isEmpty() ? named : named.with(new Parts(parts, placings));
+    all.addFirst(net);
+    Net named = NetMerge.of(all).renamed(names);
+    List<Parts.Placing> placings = placings();
+    boolean isPlain =
+        placings.isEmpty()
+            && drafts.stream().noneMatch(d -> d.card().isOwn() || d.card().count() > 1);
+    return new Told(isPlain ? named : named.with(new Parts(parts, placings)), draftOf);
   }
 
-  private boolean isPlaced(PartDraft draft) {
-    return draft.goes().isPresent()
+  private void add(PartDraft draft, Parts.Part part) {
+    parts.add(part);
+    draftOf.add(draft);
+  }
+
+  private static String called(PartDraft draft, int number, int copy) {
+    String name = draft.name().isEmpty() ? "part " + (number + 1) : draft.name();
+    return draft.card().count() == 1 ? name : name + " " + copy;
+  }
+
+  private static void name(Parts.Part part, PartDraft draft, List<String> names) {
+    if (!draft.name().isEmpty() || draft.card().count() > 1) {
+      part.panels().stream()
+          .filter(p -> !names.get(p).equals(part.name()))
+          .forEach(p -> names.set(p, part.name() + " " + names.get(p)));
+    }
+  }
+
+  private void refuseShared(PartDraft draft, Parts.Part part) {
+    for (Parts.Part other : parts) {
+      if (!Collections.disjoint(other.panels(), part.panels())) {
+        throw new NetException(
+            Message.of(
+                "%s and %s are one: what is attached or joined hangs together",
+                Value.name(other.name()), Value.name(part.name())),
+            draft.site());
+      }
+    }
+  }
+
+  /** Whether the script says anything of a part. */
+  private boolean isTold(PartDraft draft) {
+    return !draft.name().isEmpty()
+        || draft.card().isOwn()
+        || draft.card().count() > 1
+        || draft.goes().isPresent()
         || session.parts().stream()
             .anyMatch(p -> p.goes().filter(g -> g.onto() == draft).isPresent());
   }
 
-  private static List<Parts.Placing> placings(List<PartDraft> drafts) {
-    return drafts.stream()
-        .map(PartDraft::goes)
-        .flatMap(Optional::stream)
-        .sorted(Comparator.comparingInt(PartDraft.Goes::number))
-        .map(
-            g -> {
-              int part =
-                  IntStream.range(0, drafts.size())
-                      .filter(i -> drafts.get(i).goes().filter(o -> o == g).isPresent())
-                      .findFirst()
-                      .orElseThrow();
-              return g.reader().placing(part, drafts.indexOf(g.onto()));
-            })
-        .toList();
+  private List<Parts.Placing> placings() {
+    List<PartDraft> placed =
+        drafts.stream()
+            .filter(d -> d.goes().isPresent())
+            .sorted(Comparator.comparingInt(d -> d.goes().get().number()))
+            .toList();
+    List<Parts.Placing> placings = new ArrayList<>();
+    for (PartDraft draft : placed) {
+      PartDraft.Goes goes = draft.goes().get();
+      List<Integer> come = numbers.get(drafts.indexOf(draft));
+      List<Integer> there = numbers.get(drafts.indexOf(goes.onto()));
+      for (int i = 0; i < come.size(); i++) {
+        int onto = there.get(come.size() == there.size() ? i : 0);
+        placings.add(goes.reader().placing(come.get(i), onto, i));
+      }
+    }
+    return placings;
   }
 
   private Parts.Part part(PartDraft draft, int number) {
-    String name = draft.name().isEmpty() ? "part " + number : draft.name();
+    String name = called(draft, number, 1);
     Object of = draft.of() instanceof CardPanel ? session.panels() : draft.of();
     int by = 0;
     for (int s = 0; s < nets.size(); s++) {
@@ -100,12 +167,15 @@ final class PartsTold {
       if (session.sources().get(s).of() == of) {
         if (draft.of() instanceof CardPanel panel && of instanceof PanelBuild build) {
           List<Integer> body = body(by + build.number(panel));
-          return new Parts.Part(name, body, stance(body, by, one), draft.site());
+          return new Parts.Part(
+              name, body, stance(body, by, one), number, draft.card().thick(), draft.site());
         }
         return new Parts.Part(
             name,
             IntStream.range(by, by + one.panels().size()).boxed().toList(),
             one.stance().after(by),
+            number,
+            draft.card().thick(),
             draft.site());
       }
       by += one.panels().size();

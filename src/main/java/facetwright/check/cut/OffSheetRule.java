@@ -84,7 +84,7 @@ public final class OffSheetRule implements Rule {
   }
 
   private static Message message(Subject subject, Box2 box, int first) {
-    Stock stock = subject.laid().stock();
+    Stock stock = subject.laid().cardOf(first);
     List<Message> over = new ArrayList<>();
     double margin = subject.laid().margin();
     double wide = box.width() - (stock.width() - 2 * margin);

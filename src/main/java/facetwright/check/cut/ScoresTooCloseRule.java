@@ -22,11 +22,12 @@ public final class ScoresTooCloseRule implements Rule {
 
   @Override
   public List<Finding> find(Subject subject) {
-    double least = CALIPERS * subject.laid().stock().caliper();
     List<List<Segment2>> sides = subject.scoredSides();
     List<Finding> found = new ArrayList<>();
     for (int p = 0; p < sides.size(); p++) {
       double strip = narrowest(sides.get(p));
+      double caliper = subject.laid().cardOf(p).caliper();
+      double least = CALIPERS * caliper;
       if (strip < least) {
         found.add(
             new Finding(
@@ -36,7 +37,7 @@ public final class ScoresTooCloseRule implements Rule {
                     "Two scores of %s are only %s apart; card %s thick needs %s to fold twice.",
                     subject.name(p),
                     Value.length(strip),
-                    Value.length(subject.laid().stock().caliper()),
+                    Value.length(caliper),
                     Value.atLeast(least)),
                 Message.of(
                     "Move them %s farther apart, use one score, or use thinner card.",

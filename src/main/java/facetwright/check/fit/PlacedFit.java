@@ -42,13 +42,22 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
       for (Part.Mouth mouth : outer.mouths()) {
         for (Part.Section section : inner.sections()) {
           if (!isOver || section.isFaceOn()) {
-            Slip.of(outer, mouth, inner, section, subject.caliper(), isOver).ifPresent(ways::add);
+            Slip.of(outer, mouth, inner, section, caliper(subject, nest), isOver)
+                .ifPresent(ways::add);
           }
         }
       }
       all.add(new PlacedFit(subject, nest, FitRule.best(ways)));
     }
     return all;
+  }
+
+  /** Half the card of either, which is what their walls take where they lie side by side. */
+  private static double caliper(Subject subject, Together.Nest nest) {
+    Parts parts = subject.net().parts();
+    return (parts.caliper(nest.outer(), subject.caliper())
+            + parts.caliper(nest.inner(), subject.caliper()))
+        / 2;
   }
 
   private static Parts.Placing placing(Subject subject, Together.Nest nest) {
@@ -65,7 +74,7 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
 
   /** Room across beyond what the card takes where there is least, in mm; below 0 too tight. */
   double least() {
-    return slip.map(Slip::least).orElse(2 * (nest.room() - subject.caliper()));
+    return slip.map(Slip::least).orElse(2 * (nest.room() - caliper(subject, nest)));
   }
 
   /** The same where there is most. */
@@ -109,7 +118,8 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
       return Optional.empty();
     }
     if (slip.isPresent()) {
-      return Optional.of(told(new FitText(subject, slip.get(), subject.caliper(), true).finding()));
+      return Optional.of(
+          told(new FitText(subject, slip.get(), caliper(subject, nest), true).finding()));
     }
     double off = isTight() ? Slip.EASY - least() : most() - Slip.EASY;
     Message what =
@@ -120,7 +130,7 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
                 Value.atLeast(-least() / 2),
                 word(),
                 onto(),
-                Value.length(subject.caliper()))
+                Value.length(caliper(subject, nest)))
             : Message.of(
                 "%s goes %s %s loose, with %s more room across than the card takes.",
                 comes(), word(), onto(), Value.length(most()));

@@ -94,6 +94,21 @@ public final class CheckJson {
     json.writeNumberProperty("count", laid.sheets());
     json.writeNumberProperty("width_mm", laid.stock().width());
     json.writeNumberProperty("height_mm", laid.stock().height());
+    if (laid.kinds().size() > 1) {
+      JsonText.objects(
+          json,
+          "cards",
+          laid.kinds(),
+          card -> {
+            json.writeStringProperty("name", card.name());
+            json.writeNumberProperty("count", laid.sheetsOf(card));
+            json.writeNumberProperty("width_mm", card.width());
+            json.writeNumberProperty("height_mm", card.height());
+            json.writeNumberProperty("weight", card.weight());
+            json.writeNumberProperty("caliper_mm", card.caliper());
+            json.writeStringProperty("colour", card.colour());
+          });
+    }
     json.writeEndObject();
   }
 

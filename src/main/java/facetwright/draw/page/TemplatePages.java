@@ -23,6 +23,7 @@ import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -197,9 +198,9 @@ public final class TemplatePages {
     String sheets =
         laid.sheets() == 1 ? "" : "Sheet " + (index + 1) + " of " + laid.sheets() + ". ";
     if (over) {
-      lines.add(sheets + "True size. The net is larger than the sheet: " + size() + ".");
+      lines.add(sheets + "True size. The net is larger than the sheet: " + size(index) + ".");
     } else {
-      lines.add(sheets + "True size on " + size() + ".");
+      lines.add(sheets + "True size on " + size(index) + ".");
     }
     lines.add("Print at 100 %, without fitting to the page, and lay a ruler on the check ruler.");
     return widths(title, lines);
@@ -226,16 +227,19 @@ public final class TemplatePages {
         Block.text(heading, lines, 40));
   }
 
-  private String size() {
-    double width = laid.stock().width();
-    double height = laid.stock().height();
-    String name = Lettering.printable(laid.stock().name()).strip();
+  /** A sheet's name and size, and where there are several cards which of them it is. */
+  private String size(int index) {
+    Stock card = laid.cards().get(index);
+    double width = card.width();
+    double height = card.height();
+    String name = Lettering.printable(card.name()).strip();
     return (name.isEmpty() ? "" : name + ", ")
         + number(width)
         + " × "
         + number(height)
         + " "
-        + unit.symbol();
+        + unit.symbol()
+        + (laid.kinds().size() == 1 ? "" : ", " + Lettering.printable(card.words()));
   }
 
   private String number(double mm) {
@@ -251,7 +255,7 @@ public final class TemplatePages {
     FreeSpace free = new FreeSpace(page.width(), page.height());
     List<Mark> words = new ArrayList<>();
     List<String> lines = new ArrayList<>();
-    lines.add("Key to the template. Outside faces up on every sheet. Sheets: " + size() + ".");
+    lines.add("Key to the template. Outside faces up on every sheet. Sheets: " + size(0) + ".");
     lines.addAll(missing);
     lines.add("Print at 100 %, without fitting to the page, and lay a ruler on the check ruler.");
     place(free, words, widths(title, lines), Corner.TOP_LEFT);

@@ -77,10 +77,12 @@ public final class TiledPages {
   /** Whether a laid net needs more than one such page a sheet. */
   public static boolean isLarger(Laid laid, SheetSize page) {
     double slack = 0.5;
-    double shorter = Math.min(laid.stock().width(), laid.stock().height());
-    double longer = Math.max(laid.stock().width(), laid.stock().height());
-    return shorter > Math.min(page.width(), page.height()) + slack
-        || longer > Math.max(page.width(), page.height()) + slack;
+    return laid.cards().stream()
+        .anyMatch(
+            c ->
+                Math.min(c.width(), c.height()) > Math.min(page.width(), page.height()) + slack
+                    || Math.max(c.width(), c.height())
+                        > Math.max(page.width(), page.height()) + slack);
   }
 
   /**

@@ -1,8 +1,10 @@
 package facetwright.net.sheet;
 
 import facetwright.geom.Box2;
+import facetwright.geom.Vec2;
 import facetwright.net.Net;
 import java.io.Serializable;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -15,21 +17,59 @@ import java.util.stream.IntStream;
  * @param sheets how many sheets it takes, at least 1
  * @param fits whether every piece lies whole on one of the sheets
  * @param margin kept free along each edge of a sheet, in mm
+ * @param cards for each sheet which card it is, as it lies: parts may have cards of their own
  */
-public record Laid(Net net, Stock stock, int sheets, boolean fits, double margin)
+public record Laid(Net net, Stock stock, int sheets, boolean fits, double margin, List<Stock> cards)
     implements Serializable {
   /** Room drawn between two sheets, in mm. */
   public static final double SHEET_GAP = 20;
 
+  public Laid {
+    cards = List.copyOf(cards);
+  }
+
+  /** One whose sheets are all of one card. */
+  public Laid(Net net, Stock stock, int sheets, boolean fits, double margin) {
+    this(net, stock, sheets, fits, margin, Collections.nCopies(sheets, stock));
+  }
+
   /** The same sheets under a net that lies on them alike. */
   public Laid with(Net other) {
-    return new Laid(other, stock, sheets, fits, margin);
+    return new Laid(other, stock, sheets, fits, margin, cards);
   }
 
   /** Where sheet {@code index} lies. */
   public Box2 sheet(int index) {
-    double x = index * (stock.width() + SHEET_GAP);
-    return new Box2(x, 0, x + stock.width(), stock.height());
+    double x = 0;
+    for (Stock before : cards.subList(0, index)) {
+      x += before.width() + SHEET_GAP;
+    }
+    return new Box2(x, 0, x + cards.get(index).width(), cards.get(index).height());
+  }
+
+  /** The sheet that a place belongs to: that on which it lies, or which it lies nearest to. */
+  public int sheetAt(Vec2 place) {
+    for (int i = 0; i < sheets; i++) {
+      if (place.x() < sheet(i).maxX() + SHEET_GAP / 2) {
+        return i;
+      }
+    }
+    return sheets - 1;
+  }
+
+  /** All kinds of card, each once, in the order of its first sheet. */
+  public List<Stock> kinds() {
+    return cards.stream().distinct().toList();
+  }
+
+  /** How many sheets of a card it takes. */
+  public int sheetsOf(Stock card) {
+    return Collections.frequency(cards, card);
+  }
+
+  /** Which card a panel is cut from. */
+  public Stock cardOf(int panel) {
+    return cards.get(sheetAt(net.panels().get(panel).outline().box().centre()));
   }
 
   /** Where all sheets lie, in order. */

@@ -1,11 +1,13 @@
 package facetwright.net.sheet;
 
 import facetwright.geom.Motion2;
+import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Refused;
 import facetwright.message.Value;
 import facetwright.net.Net;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -48,9 +50,59 @@ public final class SheetLayout {
       throw new Refused(noRoom(stock, margin));
     }
     List<PieceShape> pieces = PieceShape.of(net, gap);
+    List<Integer> all = IntStream.range(0, pieces.size()).boxed().toList();
+    Try best = lay(pieces, all, stock, margin, gap);
+    return new Laid(net.moved(List.of(best.motions)), best.stock, best.sheets, best.fits, margin);
+  }
+
+  /**
+   * Some pieces of a net that are cut from one card.
+   *
+   * @param stock the sizes it may come in, of which the smallest is taken that holds them all; one
+   *     at least
+   * @param pieces which of the net's pieces
+   */
+  public record Share(List<Stock> stock, List<Integer> pieces) {
+    public Share {
+      stock = List.copyOf(stock);
+      pieces = List.copyOf(pieces);
+    }
+  }
+
+  /**
+   * Lays a net whose pieces are cut from several cards, each card on sheets of its own.
+   *
+   * @param shares all pieces, each once; the first share's card counts as that of the net
+   */
+  public static Laid lay(Net net, List<Share> shares, double margin, double gap) {
+    List<PieceShape> pieces = PieceShape.of(net, gap);
+    Motion2[] motions = new Motion2[pieces.size()];
+    List<Stock> cards = new ArrayList<>();
+    boolean fits = true;
+    double right = 0;
+    for (Share share : shares) {
+      Try best = null;
+      for (Stock stock : share.stock) {
+        best = lay(pieces, share.pieces, stock, margin, gap);
+        if (best.fits && best.sheets == 1) {
+          break;
+        }
+      }
+      for (int piece : share.pieces) {
+        motions[piece] = best.motions[piece].then(Motion2.shift(new Vec2(right, 0)));
+      }
+      cards.addAll(Collections.nCopies(best.sheets, best.stock));
+      right += best.sheets * (best.stock.width() + Laid.SHEET_GAP);
+      fits &= best.fits;
+    }
+    return new Laid(
+        net.moved(List.of(motions)), cards.getFirst(), cards.size(), fits, margin, cards);
+  }
+
+  private static Try lay(
+      List<PieceShape> pieces, List<Integer> some, Stock stock, double margin, double gap) {
     List<Integer> order =
-        IntStream.range(0, pieces.size())
-            .boxed()
+        some.stream()
             .sorted(Comparator.comparingDouble((Integer i) -> -pieces.get(i).area()))
             .toList();
     Try best = null;
@@ -61,11 +113,11 @@ public final class SheetLayout {
           best = tried;
         }
         if (best.fits && best.sheets == 1) {
-          return laid(net, best, margin);
+          return best;
         }
       }
     }
-    return laid(net, best, margin);
+    return best;
   }
 
   /** The words for a margin that leaves nothing of a sheet. */
@@ -77,11 +129,7 @@ public final class SheetLayout {
         Value.given(margin), Value.given(shorter), Value.limit(shorter / 2));
   }
 
-  private static Laid laid(Net net, Try best, double margin) {
-    return new Laid(net.moved(best.motions), best.stock, best.sheets, best.fits, margin);
-  }
-
-  private record Try(Stock stock, List<Motion2> motions, int sheets, boolean fits) {
+  private record Try(Stock stock, Motion2[] motions, int sheets, boolean fits) {
     boolean betterThan(Try other) {
       return fits == other.fits ? fits && sheets < other.sheets : fits;
     }
@@ -122,7 +170,7 @@ public final class SheetLayout {
     for (int piece : order) {
       motions[piece] = motions[piece].then(Motion2.shift(sheets.get(sheetOf[piece]).toMiddle()));
     }
-    return new Try(stock, List.of(motions), sheets.size(), fits);
+    return new Try(stock, motions, sheets.size(), fits);
   }
 
   private static void inRange(String what, double mm) {

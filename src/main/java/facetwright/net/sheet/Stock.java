@@ -1,5 +1,6 @@
 package facetwright.net.sheet;
 
+import facetwright.words.Decimals;
 import java.io.Serializable;
 
 /**
@@ -11,9 +12,16 @@ import java.io.Serializable;
  * @param weight in g/m²
  * @param caliper thickness in mm
  * @param grain which way the fibres run
+ * @param colour what its maker calls it by, such as "navy"; empty where nobody says
  */
 public record Stock(
-    String name, double width, double height, double weight, double caliper, Grain grain)
+    String name,
+    double width,
+    double height,
+    double weight,
+    double caliper,
+    Grain grain,
+    String colour)
     implements Serializable {
 
   /** The direction of the fibres: card folds more cleanly along it. */
@@ -41,6 +49,12 @@ public record Stock(
     }
   }
 
+  /** Card of which nobody says the colour. */
+  public Stock(
+      String name, double width, double height, double weight, double caliper, Grain grain) {
+    this(name, width, height, weight, caliper, grain, "");
+  }
+
   /** Thickness in mm of usual card of this weight, where the maker has not measured it. */
   public static double usualCaliper(double weight) {
     return weight * USUAL_BULK / 1000;
@@ -54,8 +68,23 @@ public record Stock(
     return 2 * caliper + PLAY / 2;
   }
 
+  /** A sheet of the same size of other card. */
+  public Stock of(double newWeight, double newCaliper, String newColour) {
+    return new Stock(name, width, height, newWeight, newCaliper, grain, newColour);
+  }
+
+  /** Weight, thickness and colour: "220 g/m², 0.28 mm, navy". */
+  public String words() {
+    return Decimals.places(weight, 0)
+        + " g/m², "
+        + Decimals.places(caliper, 2)
+        + " mm"
+        + (colour.isEmpty() ? "" : ", " + colour);
+  }
+
   /** The same sheet turned a quarter. */
   public Stock turned() {
-    return new Stock(name, /* width= */ height, /* height= */ width, weight, caliper, grain);
+    return new Stock(
+        name, /* width= */ height, /* height= */ width, weight, caliper, grain, colour);
   }
 }

@@ -51,7 +51,14 @@ public record Materials(
     Net net = laid.net();
     Stocking card = Stocking.of(laid, pieces);
     List<Need> needs = new ArrayList<>();
-    needs.add(new Need("sheet", card(laid.stock()), card.sheets(), Need.Unit.SHEETS));
+    if (laid.kinds().size() == 1) {
+      needs.add(new Need("sheet", card(laid.stock()), card.sheets(), Need.Unit.SHEETS));
+    } else {
+      for (Stock kind : laid.kinds()) {
+        int sheets = pieces * laid.sheetsOf(kind);
+        needs.add(new Need("sheet", card(kind), sheets, Need.Unit.SHEETS));
+      }
+    }
     for (LayerPlan plan : layers) {
       sheets(plan, needs);
     }
@@ -90,7 +97,8 @@ public record Materials(
         + Decimals.places(stock.weight(), 0)
         + " g/m², "
         + Decimals.places(stock.caliper(), 2)
-        + " mm thick";
+        + " mm thick"
+        + (stock.colour().isEmpty() ? "" : ", " + stock.colour());
   }
 
   private static void sheets(LayerPlan plan, List<Need> needs) {

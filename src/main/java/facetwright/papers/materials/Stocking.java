@@ -22,7 +22,7 @@ record Stocking(int perSheet, int sheets) {
 
   static Stocking of(Laid laid, int pieces) {
     int simple = laid.sheets() * pieces;
-    if (!laid.fits()) {
+    if (!laid.fits() || laid.kinds().size() > 1) {
       return new Stocking(0, simple);
     }
     double gap = SheetLayout.USUAL_GAP;

@@ -189,8 +189,9 @@ public final class Session {
    *
    * @param of what it is a part of
    * @param name what it is called; empty where it is not
+   * @param card what it is cut from
    */
-  public PartDraft part(Object of, String name, Site site) {
+  public PartDraft part(Object of, String name, PartCard card, Site site) {
     for (PartDraft part : parts) {
       if (part.of() == of) {
         throw new CallException(
@@ -198,7 +199,7 @@ public final class Session {
             "Call .part once, and keep what it gives: const lid = body.part(\"lid\");");
       }
     }
-    PartDraft part = new PartDraft(of, name, site);
+    PartDraft part = new PartDraft(of, name, card, site);
     parts.add(part);
     return part;
   }
@@ -212,10 +213,11 @@ public final class Session {
    * A part goes to another.
    *
    * @param word what it does there, such as "over"
+   * @param places how many places it names
    */
   public void place(
-      PartDraft part, PartDraft onto, String word, PartDraft.Reader reader, Site site) {
-    part.go(new PartDraft.Goes(onto, word, reader, site, placed++));
+      PartDraft part, PartDraft onto, String word, PartDraft.Reader reader, int places, Site site) {
+    part.go(new PartDraft.Goes(onto, word, reader, places, site, placed++));
   }
 
   /** Adds something the maker should know that came up while a part was made. */

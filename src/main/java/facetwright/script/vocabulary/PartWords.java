@@ -12,6 +12,7 @@ import facetwright.net.Parts.Side;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
+import facetwright.script.api.PartCard;
 import facetwright.script.api.PartDraft;
 import facetwright.script.api.PointKinds;
 import facetwright.script.api.Things;
@@ -28,11 +29,13 @@ final class PartWords {
   /** Told of a wrap, a blank, and a panel with all that hangs together with it. */
   static <T> Fn<T> part() {
     Arg<String> name = needed("name", Kinds.text(), "what it is called: \"sleeve\"");
+    PartCard.Options own = PartCard.Options.fresh();
     return Fn.<T>named("part")
         .does(
             "Calls it a part of the design, to be put together with others. Of a panel, all that"
                 + " is attached or joined to it is the part.")
         .takes(name)
+        .options(own.after())
         .gives(Things.PART, "the part")
         .example(
             """
@@ -47,7 +50,9 @@ final class PartWords {
             """)
         .runs(
             (thing, call) ->
-                call.hold(Things.PART, call.session().part(thing, call.get(name), call.site())));
+                call.hold(
+                    Things.PART,
+                    call.session().part(thing, call.get(name), own.read(call), call.site())));
   }
 
   private static Arg<PartDraft> other(String does) {
@@ -98,7 +103,8 @@ final class PartWords {
                       part,
                       onto,
                       "over",
-                      (p, o) -> new Placing.Over(p, o, deep, degrees, call.site()),
+                      (p, o, _) -> new Placing.Over(p, o, deep, degrees, call.site()),
+                      1,
                       call.site());
               return part;
             });
@@ -132,7 +138,8 @@ final class PartWords {
                       part,
                       onto,
                       "into",
-                      (p, o) -> new Placing.Into(p, o, deep, degrees, call.site()),
+                      (p, o, _) -> new Placing.Into(p, o, deep, degrees, call.site()),
+                      1,
                       call.site());
               return part;
             });
@@ -140,12 +147,14 @@ final class PartWords {
 
   private static Fn<PartDraft> on() {
     Arg<PartDraft> other = other("the part that it stands on");
-    Arg<Vec2> at =
-        usual(
+    Arg<List<Vec2>> at =
+        optional(
             "at",
-            PointKinds.point(),
-            Vec2.ZERO,
-            "where its middle goes, [right, back] from the middle of what it stands on");
+            Kinds.either(
+                Kinds.list(PointKinds.point(), 2, PartCard.MOST),
+                Kinds.map(PointKinds.point(), List::of)),
+            "where its middle goes, [right, back] from the middle of what it stands on, there where"
+                + " left out; of what is made several times a list of places");
     Arg<Double> turn = turn();
     return Fn.<PartDraft>named("on")
         .does("Stands it on another part, middle on middle, as deep down as it goes.")
@@ -162,14 +171,21 @@ final class PartWords {
         .runs(
             (part, call) -> {
               PartDraft onto = call.get(other);
-              Vec2 place = call.get(at);
+              List<Vec2> places = call.has(at) ? call.get(at) : List.of(Vec2.ZERO);
               double degrees = call.get(turn);
               call.session()
                   .place(
                       part,
                       onto,
                       "on",
-                      (p, o) -> new Placing.On(p, o, place, degrees, call.site()),
+                      (p, o, i) ->
+                          new Placing.On(
+                              p,
+                              o,
+                              places.get(Math.min(i, places.size() - 1)),
+                              degrees,
+                              call.site()),
+                      places.size(),
                       call.site());
               return part;
             });
@@ -204,7 +220,8 @@ final class PartWords {
                       part,
                       onto,
                       "beside",
-                      (p, o) -> new Placing.Beside(p, o, where, gap, degrees, call.site()),
+                      (p, o, _) -> new Placing.Beside(p, o, where, gap, degrees, call.site()),
+                      1,
                       call.site());
               return part;
             });

@@ -18,6 +18,7 @@ import facetwright.net.sheet.Stock;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
+import facetwright.script.api.PartCard;
 import facetwright.script.api.Session;
 import facetwright.script.api.Things;
 import facetwright.words.Site;
@@ -52,11 +53,12 @@ final class UnfoldWords {
     Arg<String> part =
         optional(
             "part", Kinds.text(), "what this part is called, where a design has several: \"lid\"");
+    PartCard.Options own = PartCard.Options.fresh();
     return Fn.<Form>named("unfold")
         .does(
             "Lays the form flat: the net becomes part of the design. Each cut edge gets a tab on"
                 + " one of its sides, cut back where it would clash or show.")
-        .options(as, base, tabs, tab, bevel, part)
+        .options(own.after(as, base, tabs, tab, bevel, part))
         .gives(Things.PART, "the part it becomes, to be put over, into, on or beside another")
         .example(
             """
@@ -81,7 +83,8 @@ final class UnfoldWords {
               Object laid = new Object();
               session.add(laid, () -> net(session, form, based, call.site()));
               return call.hold(
-                  Things.PART, session.part(laid, called == null ? "" : called, call.site()));
+                  Things.PART,
+                  session.part(laid, called == null ? "" : called, own.read(call), call.site()));
             });
   }
 

@@ -45,11 +45,7 @@ final class TablePainter {
     if (!inside) {
       return place;
     }
-    double step = laid.stock().width() + Laid.SHEET_GAP;
-    int sheet =
-        (int)
-            Math.clamp(Math.floor((place.x() + Laid.SHEET_GAP / 2) / step), 0, laid.sheets() - 1.0);
-    Box2 box = laid.sheet(sheet);
+    Box2 box = laid.sheet(laid.sheetAt(place));
     return new Vec2(box.minX() + box.maxX() - place.x(), place.y());
   }
 
