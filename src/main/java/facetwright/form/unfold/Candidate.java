@@ -4,16 +4,20 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.RoundOff;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A layout with its tabs and how its pieces pack.
  *
  * @param packings one a piece
  */
-record Candidate(Layout layout, TabFitter.Plan tabs, List<Packing> packings) {
+record Candidate(Layout layout, TabPlan tabs, List<Packing> packings) {
 
   static Candidate of(Layout layout, Tabs tabs, double sheetWidth, double sheetHeight) {
-    TabFitter.Plan plan = TabFitter.plan(layout, tabs);
+    return of(layout, TabFitter.plan(layout, tabs), sheetWidth, sheetHeight);
+  }
+
+  private static Candidate of(Layout layout, TabPlan plan, double sheetWidth, double sheetHeight) {
     List<Packing> packings = new ArrayList<>();
     for (int p = 0; p < layout.pieces(); p++) {
       List<Polygon2> panels = panels(layout, p);
@@ -26,6 +30,30 @@ record Candidate(Layout layout, TabFitter.Plan tabs, List<Packing> packings) {
       packings.add(Packing.of(all, panels, sheetWidth, sheetHeight));
     }
     return new Candidate(layout, plan, packings);
+  }
+
+  /**
+   * The same layout with tabs as symmetric as its panels allow, where that costs nothing: no tab
+   * left out or less deep, no larger sheet.
+   */
+  Candidate alike(Tabs wanted, double sheetWidth, double sheetHeight) {
+    if (tabs.placed().isEmpty()) {
+      return this;
+    }
+    for (List<Likeness> group : Likenesses.groups(layout)) {
+      if (tabs.isAlike(group)) {
+        return this;
+      }
+      Optional<TabPlan> plan =
+          TabFitter.alike(layout, wanted, group).filter(p -> p.costsNoMoreThan(tabs));
+      if (plan.isPresent()) {
+        Candidate next = of(layout, plan.get(), sheetWidth, sheetHeight);
+        if (next.fits() == fits() && next.area() <= area() * (1 + RoundOff.PART)) {
+          return next;
+        }
+      }
+    }
+    return this;
   }
 
   static List<Polygon2> panels(Layout layout, int piece) {

@@ -1,7 +1,9 @@
 package facetwright.form.unfold;
 
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 
 /**
  * A tab as planned.
@@ -16,4 +18,13 @@ import facetwright.geom.Polygon2;
  * @param depth in mm
  */
 record Tab(
-    int edge, int carrier, int host, Polygon2 outline, Polygon2 hidden, Box2 box, double depth) {}
+    int edge, int carrier, int host, Polygon2 outline, Polygon2 hidden, Box2 box, double depth) {
+
+  /** Whether another tab falls on this one: by its edge, its facet, its depth and its area. */
+  boolean isImage(Tab other, Likeness under) {
+    return under.edge(other.edge) == edge
+        && under.facet(other.carrier) == carrier
+        && LengthTolerance.FINE.same(depth, other.depth)
+        && Math.abs(outline.area() - other.outline.area()) <= RoundOff.PART * outline.area();
+  }
+}

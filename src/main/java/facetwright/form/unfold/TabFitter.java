@@ -11,8 +11,10 @@ import facetwright.geom.RoundOff;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Puts a tab on one side of each cut edge. Its ends are slanted so that in the net it stays clear
@@ -52,32 +54,53 @@ final class TabFitter {
     }
   }
 
-  /**
-   * @param placed at most one for each cut edge
-   * @param dropped cut edges that no tab fits
-   */
-  record Plan(List<Tab> placed, List<Integer> dropped) {}
-
-  static Plan plan(Layout layout, Tabs tabs) {
+  static TabPlan plan(Layout layout, Tabs tabs) {
     TabFitter fitter = new TabFitter(layout, tabs);
     if (tabs.on()) {
-      layout.cuts().forEach(fitter::place);
+      layout.cuts().forEach(e -> fitter.place(e, List.of()));
     }
-    return new Plan(List.copyOf(fitter.placed), List.copyOf(fitter.dropped));
+    return fitter.planned();
   }
 
-  private void place(int edge) {
-    FormEdge e = flat.edge(edge);
-    Optional<Tab> left = best(edge, e.left());
-    Optional<Tab> right = best(edge, e.right());
-    if (left.isEmpty() && right.isEmpty()) {
-      dropped.add(edge);
-    } else if (left.isEmpty() || right.isEmpty()) {
-      placed.add(left.or(() -> right).orElseThrow());
-    } else {
-      placed.add(
-          worth(left.get()) >= worth(right.get()) - RoundOff.PART ? left.get() : right.get());
+  /**
+   * Tabs that lie on each other under every likeness of a group; none where an edge falls on itself
+   * turned over, so that a tab on one side of it would have to be on both.
+   */
+  static Optional<TabPlan> alike(Layout layout, Tabs tabs, List<Likeness> group) {
+    TabFitter fitter = new TabFitter(layout, tabs);
+    Set<Integer> done = new HashSet<>();
+    for (int e : layout.cuts()) {
+      int left = layout.flat().edge(e).left();
+      if (group.stream().anyMatch(l -> l.edge(e) == e && l.facet(left) != left)) {
+        return Optional.empty();
+      }
+      if (!done.contains(e)) {
+        fitter.place(e, group);
+        group.forEach(l -> done.add(l.edge(e)));
+      }
     }
+    return Optional.of(fitter.planned());
+  }
+
+  private TabPlan planned() {
+    return new TabPlan(List.copyOf(placed), List.copyOf(dropped));
+  }
+
+  private void place(int edge, List<Likeness> group) {
+    FormEdge e = flat.edge(edge);
+    List<Tab> left = best(edge, e.left(), group);
+    List<Tab> right = best(edge, e.right(), group);
+    if (left.isEmpty() && right.isEmpty()) {
+      dropped.addAll(Twin.of(edge, e.left(), group).stream().map(Twin::edge).toList());
+    } else if (left.isEmpty() || right.isEmpty()) {
+      placed.addAll(left.isEmpty() ? right : left);
+    } else {
+      placed.addAll(worth(left) >= worth(right) - RoundOff.PART ? left : right);
+    }
+  }
+
+  private double worth(List<Tab> of) {
+    return of.stream().mapToDouble(this::worth).sum();
   }
 
   /** Larger is better; a tab that makes the net's box larger counts a little less. */
@@ -87,41 +110,68 @@ final class TabFitter {
     return box.holds(tab.box(), LengthTolerance.FINE) ? 1.2 * area : area;
   }
 
-  private Optional<Tab> best(int edge, int carrier) {
+  private List<Tab> best(int edge, int carrier, List<Likeness> group) {
     int host = flat.across(edge, carrier);
     double hostFrom = flat.outline(host).angle(flat.sideOf(edge, host) + 1);
     double hostTo = flat.outline(host).angle(flat.sideOf(edge, host));
     double bevel = Math.toRadians(tabs.bevel());
     double atFrom = Math.min(Math.min(bevel, hostFrom / 2), room(edge, carrier, true));
     double atTo = Math.min(Math.min(bevel, hostTo / 2), room(edge, carrier, false));
-    Tab best = null;
+    if (group.stream().anyMatch(l -> l.isMirrored() && l.edge(edge) == edge)) {
+      atFrom = Math.min(atFrom, atTo);
+      atTo = atFrom;
+    }
+    List<Twin> twins = Twin.of(edge, carrier, group);
+    List<Tab> best = List.of();
     for (double slant : SLANTS) {
-      Tab tab = deepest(edge, carrier, atFrom * slant, atTo * slant);
-      if (tab != null && (best == null || tab.outline().area() > best.outline().area())) {
-        best = tab;
+      List<Tab> tabsThere = deepest(twins, atFrom * slant, atTo * slant);
+      if (!tabsThere.isEmpty()
+          && (best.isEmpty()
+              || tabsThere.getFirst().outline().area() > best.getFirst().outline().area())) {
+        best = tabsThere;
       }
-      if (best != null && best.depth() > NARROWER * tabs.depth()) {
+      if (!best.isEmpty() && best.getFirst().depth() > NARROWER * tabs.depth()) {
         break;
       }
     }
-    return Optional.ofNullable(best);
+    return best;
   }
 
-  /** The deepest tab that fits with these slants, or null. */
-  private Tab deepest(int edge, int carrier, double atFrom, double atTo) {
+  /** The deepest tabs that fit with these slants, one a twin; empty where none do. */
+  private List<Tab> deepest(List<Twin> twins, double atFrom, double atTo) {
     double run = 1 / Math.tan(atFrom) + 1 / Math.tan(atTo);
-    double length = flat.length(edge);
+    double length = flat.length(twins.getFirst().edge());
     double depth = tabs.depth();
     if (run > 0) {
       depth = Math.min(depth, (1 - FAR_SIDE) * length / run);
     }
     for (; depth >= tabs.minDepth() - LengthTolerance.ROUNDING.mm(); depth *= NARROWER) {
-      Tab tab = tab(edge, carrier, depth, atFrom, atTo);
-      if (fits(tab)) {
-        return tab;
+      List<Tab> all = fitting(twins, depth, atFrom, atTo);
+      if (!all.isEmpty()) {
+        return all;
       }
     }
-    return null;
+    return List.of();
+  }
+
+  private List<Tab> fitting(List<Twin> twins, double depth, double atFrom, double atTo) {
+    int before = placed.size();
+    boolean all = true;
+    for (Twin twin : twins) {
+      Tab tab =
+          twin.mirrored()
+              ? tab(twin.edge(), twin.carrier(), depth, atTo, atFrom)
+              : tab(twin.edge(), twin.carrier(), depth, atFrom, atTo);
+      all = fits(tab);
+      if (!all) {
+        break;
+      }
+      placed.add(tab);
+    }
+    List<Tab> added = placed.subList(before, placed.size());
+    List<Tab> fit = all ? List.copyOf(added) : List.of();
+    added.clear();
+    return fit;
   }
 
   private Tab tab(int edge, int carrier, double depth, double atFrom, double atTo) {

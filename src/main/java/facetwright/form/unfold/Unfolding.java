@@ -20,11 +20,11 @@ import java.util.Set;
 
 /**
  * How to unfold a form to a net. A net is chosen that does not overlap, where all tabs fit, that
- * fits the sheet where one is named, and that packs small, in this order. Where no net in one piece
- * is found it is split into the fewest pieces found, and a note says so; a style that can't be
- * drawn without overlap gives way to a searched tree, and a note says so. The same form and
- * settings give the same net; of nets as good as each other it is the one found first, so that a
- * form changed by a hair keeps its net.
+ * fits the sheet where one is named, and that packs small, in this order. Its tabs are as symmetric
+ * as its panels where that costs nothing. Where no net in one piece is found it is split into the
+ * fewest pieces found, and a note says so; a style that can't be drawn without overlap gives way to
+ * a searched tree, and a note says so. The same form and settings give the same net; of nets as
+ * good as each other it is the one found first, so that a form changed by a hair keeps its net.
  *
  * <p>What is not promised: that a net in one piece is found wherever there is one, or that the
  * smallest is.
@@ -101,7 +101,7 @@ public record Unfolding(
                 style.text()));
       }
     }
-    Candidate chosen = best(found);
+    Candidate chosen = best(found).alike(tabs, sheetWidth, sheetHeight);
     UnfoldNotes.add(notes, chosen, tabs, tried, sheetWidth > 0);
     return new UnfoldResult(
         NetMaker.net(chosen, root, !base.isEmpty()), chosen.layout().pieces() > 1, tried, notes);

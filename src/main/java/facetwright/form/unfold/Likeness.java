@@ -1,0 +1,139 @@
+package facetwright.form.unfold;
+
+import facetwright.form.FormEdge;
+import facetwright.geom.AngleTolerance;
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Polygon2;
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * A way in which a layout lies on itself when it is turned or turned over: each facet falls on one
+ * of the same shape, scores fall on scores and cuts on cuts.
+ */
+final class Likeness {
+  private final FlatForm flat;
+  private final boolean mirrored;
+  private final int[] facet;
+  private final int[] shift;
+
+  private Likeness(FlatForm flat, boolean mirrored) {
+    this.flat = flat;
+    this.mirrored = mirrored;
+    facet = new int[flat.count()];
+    shift = new int[flat.count()];
+    Arrays.fill(facet, Layout.NOT);
+  }
+
+  /** The one that carries a facet's first side onto a side of another, if there is one. */
+  static Optional<Likeness> carrying(
+      Layout layout, int from, int onto, int side, boolean mirrored) {
+    Likeness likeness = new Likeness(layout.flat(), mirrored);
+    return likeness.spread(layout, from, onto, side) ? Optional.of(likeness) : Optional.empty();
+  }
+
+  private boolean spread(Layout layout, int from, int onto, int firstSide) {
+    facet[from] = onto;
+    shift[from] = firstSide;
+    ArrayDeque<Integer> open = new ArrayDeque<>();
+    open.add(from);
+    while (!open.isEmpty()) {
+      int f = open.remove();
+      if (!sameShape(f)) {
+        return false;
+      }
+      int[] edges = flat.edgesOf(f);
+      for (int s = 0; s < edges.length; s++) {
+        int image = flat.edgesOf(facet[f])[side(f, s)];
+        int next = flat.across(edges[s], f);
+        int nextImage = flat.across(image, facet[f]);
+        if (layout.isScored(edges[s]) != layout.isScored(image)
+            || (next == FormEdge.NONE) != (nextImage == FormEdge.NONE)) {
+          return false;
+        }
+        if (next == FormEdge.NONE) {
+          continue;
+        }
+        int turn =
+            turn(next, flat.sideOf(edges[s], next), nextImage, flat.sideOf(image, nextImage));
+        if (facet[next] == Layout.NOT) {
+          facet[next] = nextImage;
+          shift[next] = turn;
+          open.add(next);
+        } else if (facet[next] != nextImage || shift[next] != turn) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private int turn(int of, int side, int image, int imageSide) {
+    int n = flat.outline(of).size();
+    return flat.outline(image).size() != n
+        ? Layout.NOT
+        : Math.floorMod(mirrored ? imageSide + side : imageSide - side, n);
+  }
+
+  private boolean sameShape(int f) {
+    Polygon2 one = flat.outline(f);
+    Polygon2 other = flat.outline(facet[f]);
+    if (one.size() != other.size() || flat.openings(f).size() != flat.openings(facet[f]).size()) {
+      return false;
+    }
+    for (int s = 0; s < one.size(); s++) {
+      int t = side(f, s);
+      // The corner where a side begins is, mirrored, the one where its image ends.
+      double angle = other.angle(mirrored ? t + 1 : t);
+      if (!LengthTolerance.FINE.same(one.side(s).length(), other.side(t).length())
+          || Math.abs(one.angle(s) - angle) > AngleTolerance.FINE.radians()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private int side(int f, int s) {
+    return Math.floorMod(mirrored ? shift[f] - s : shift[f] + s, flat.outline(f).size());
+  }
+
+  boolean isMirrored() {
+    return mirrored;
+  }
+
+  /** The facet that a facet falls on. */
+  int facet(int f) {
+    return facet[f];
+  }
+
+  /** The edge that an edge falls on. */
+  int edge(int e) {
+    int f = flat.edge(e).left();
+    return flat.edgesOf(facet[f])[side(f, flat.sideOf(e, f))];
+  }
+
+  /** Whether this after another is a third, as told by where one facet goes. */
+  boolean isAfter(Likeness first, Likeness both, int root) {
+    return both.mirrored == (mirrored != first.mirrored)
+        && both.facet[root] == facet[first.facet[root]]
+        && both.side(root, 0) == side(first.facet[root], first.side(root, 0));
+  }
+
+  /** Whether it carries every facet's place half round, so that opposite ones change places. */
+  boolean isHalfTurn(int root) {
+    return !mirrored && isAfter(this, identity(), root) && !isIdentity();
+  }
+
+  private Likeness identity() {
+    Likeness none = new Likeness(flat, false);
+    for (int f = 0; f < facet.length; f++) {
+      none.facet[f] = f;
+    }
+    return none;
+  }
+
+  boolean isIdentity() {
+    return !mirrored && facet[0] == 0 && shift[0] == 0;
+  }
+}
