@@ -26,7 +26,7 @@ public record Length(double mm) implements Serializable {
   }
 
   /**
-   * Reads "1 7/8 in", "1-7/8", "48 mm", "4.8cm", "7/8\"" or a plain number in the given unit;
+   * Reads "1 7/8 in", "1-7/8", "1⅞", "48 mm", "4.8cm", "7/8\"" or a plain number in the given unit;
    * blanks may be such as no line breaks at.
    *
    * @throws IllegalArgumentException when the text is no length; the message quotes it and says

@@ -1,5 +1,6 @@
 package facetwright.measure;
 
+import java.text.Normalizer;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -11,6 +12,9 @@ final class LengthText {
           "(?<sign>-)?(?:(?<whole>\\d{1,9})(?:\\s+|\\s*-\\s*))?(?<top>\\d{1,9})\\s*/\\s*(?<bottom>\\d{1,9})"
               + "\\s*(?<unit1>[a-z\"″]*)\\.?"
               + "|(?<number>-?(?:\\d+\\.?\\d*|\\.\\d+)(?:e-?\\d{1,3})?)\\s*(?<unit2>[a-z\"″]*)\\.?");
+
+  /** Fractions of one letter, such as ¼, and those a slash of their own makes: 1⁄4. */
+  private static final Pattern LETTER = Pattern.compile("[\\u00BC-\\u00BE\\u2150-\\u215E]");
 
   private LengthText() {}
 
@@ -34,11 +38,27 @@ final class LengthText {
   }
 
   private static Matcher read(String text) {
-    Matcher m = FORM.matcher(Unbroken.plain(text).strip().toLowerCase(Locale.ROOT));
-    if (text.length() > 60 || !m.matches()) {
+    if (text.length() > 60) {
+      throw wrong(text);
+    }
+    Matcher m = FORM.matcher(plain(text));
+    if (!m.matches()) {
       throw wrong(text);
     }
     return m;
+  }
+
+  /** In the letters that are read: "1¼”" as "1 1/4\"". */
+  private static String plain(String text) {
+    return LETTER
+        .matcher(Unbroken.plain(text))
+        .replaceAll(f -> " " + Normalizer.normalize(f.group(), Normalizer.Form.NFKD))
+        .replace('\u2044', '/')
+        .replace("''", "\"")
+        .replace('\u201D', '"')
+        .replace("- ", "-")
+        .strip()
+        .toLowerCase(Locale.ROOT);
   }
 
   private static Unit unit(Matcher m, Unit plain, String text) {

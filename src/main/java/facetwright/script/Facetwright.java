@@ -248,7 +248,8 @@ public final class Facetwright {
               session.dials(),
               laid,
               folded,
-              Stream.concat(unused.stream(), session.findings().stream())
+              Stream.of(unused, OwnChecks.in(source, session.unmet()), session.findings())
+                  .flatMap(List::stream)
                   .map(f -> f.in(session.unit()))
                   .toList(),
               session.said());

@@ -50,6 +50,17 @@ class LengthTest {
           -1 1/2 in | -38.1
           -3 mm     | -3
           1e2 mm    | 100
+          1¼        | 31.75
+          1 ¼ in    | 31.75
+          1-¼"      | 31.75
+          ¾ in      | 19.05
+          -⅞        | -22.225
+          1⅝”       | 41.275
+          1 1⁄4 in  | 31.75
+          1 1/4"    | 31.75
+          1 1/4''   | 31.75
+          1.25in    | 31.75
+          1½ mm     | 1.5
           """)
   void whatMakersWrite(String text, double mm) {
     assertThat(Length.parse(text, Unit.INCH).mm()).isCloseTo(mm, within(1e-9));

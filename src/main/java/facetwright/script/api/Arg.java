@@ -1,7 +1,13 @@
 package facetwright.script.api;
 
+import static java.util.stream.Collectors.joining;
+
+import facetwright.geom.Vec2;
+import facetwright.measure.Quantity;
 import facetwright.measure.Unit;
 import facetwright.words.Decimals;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * One argument of a function: in its place, or as an option in braces.
@@ -17,15 +23,23 @@ public record Arg<T>(String name, Kind<T> kind, String does, T usual, boolean ne
 
   /** What holds when it is left out, in words. */
   public String leftOut() {
-    return needed ? "must be given" : usual == null ? "none" : text(usual);
+    return needed ? "must be given" : usual == null ? "none" : written(usual);
   }
 
-  private static String text(Object value) {
+  /** A value as a script writes it; a length says its unit, but 0. */
+  private String written(Object value) {
     return switch (value) {
+      case Double d when d != 0 && kind.counts().equals(Optional.of(Quantity.LENGTH)) ->
+          Fit.inQuotes(Decimals.plain(d) + " mm");
       case Double d -> Decimals.plain(d);
-      case Unit unit -> unit.symbol();
-      case Enum<?> e -> Kinds.wordOf(e);
-      default -> value.toString();
+      case Integer n -> n.toString();
+      case Boolean flag -> flag.toString();
+      case String text -> Fit.inQuotes(text);
+      case Unit unit -> Fit.inQuotes(unit.symbol());
+      case Enum<?> e -> Fit.inQuotes(Kinds.wordOf(e));
+      case Vec2(double x, double y) -> "[" + written(x) + ", " + written(y) + "]";
+      case List<?> all -> all.stream().map(this::written).collect(joining(", ", "[", "]"));
+      default -> throw new IllegalStateException(name + " has a usual value no script can write");
     };
   }
 

@@ -3,7 +3,6 @@ package facetwright.script.api;
 import facetwright.measure.Length;
 import facetwright.message.Message;
 import facetwright.script.sandbox.CallException;
-import facetwright.words.NearName;
 import facetwright.words.Site;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -79,11 +78,11 @@ public final class Call {
     for (String key : options.keys()) {
       if (!names.contains(key)) {
         String meant =
-            NearName.nearest(key, names).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
+            Cousins.meant(key, names).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
         throw new CallException(
             shown + " has no option \"" + key + "\"",
             meant + "It takes " + String.join(", ", names) + ".",
-            NearName.mends(key, names));
+            Cousins.mends(key, names));
       }
     }
     for (Arg<?> option : fn.options()) {

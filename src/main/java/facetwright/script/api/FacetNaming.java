@@ -6,6 +6,7 @@ import facetwright.script.sandbox.CallException;
 import facetwright.words.NearName;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** How a script names facets: one by one, by the word they share, or all. */
 public final class FacetNaming {
@@ -17,6 +18,8 @@ public final class FacetNaming {
           Kinds.map(Kinds.text(List.of("all", "side", "top", "base")), List::of),
           Kinds.list(Kinds.text(), 1, 1_000));
 
+  private static final Pattern PARTS = Pattern.compile("(?: (?:\\d+|[ab]|\\(\\d+\\)))+");
+
   private FacetNaming() {}
 
   /** The names meant, in the form's order. */
@@ -26,8 +29,7 @@ public final class FacetNaming {
     for (String word : wanted) {
       List<String> found =
           names.stream()
-              .filter(
-                  n -> word.equals("all") || n.equals(word) || n.matches("\\Q" + word + "\\E \\d+"))
+              .filter(n -> word.equals("all") || isOf(n, word))
               .filter(n -> !meant.contains(n))
               .toList();
       if (found.isEmpty() && !meant.contains(word)) {
@@ -41,6 +43,18 @@ public final class FacetNaming {
       meant.addAll(found);
     }
     return meant;
+  }
+
+  /**
+   * Whether a facet is the one called by a word, or one of those: "side" means "side 2", also where
+   * it was raised ("side 2 1"), parted ("side 2 a") or stacked on others ("side 2 (2)").
+   */
+  static boolean isOf(String facet, String word) {
+    if (!facet.startsWith(word)) {
+      return false;
+    }
+    return facet.length() == word.length()
+        || PARTS.matcher(facet.substring(word.length())).matches();
   }
 
   private static String listed(List<String> names) {

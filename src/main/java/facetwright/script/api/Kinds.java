@@ -227,18 +227,23 @@ public final class Kinds {
         });
   }
 
-  /** A list of values of one kind. */
+  /** A list of values of one kind; where one is enough, it may stand without brackets. */
   public static <T> Kind<List<T>> list(Kind<T> item, int least, int most) {
     String size =
         least == most
             ? "" + least
             : most >= Given.MOST_ITEMS ? least + " or more" : least + " to " + most;
     return new Simple<>(
-        Message.of("a list of %s values, each %s", size, item.wants()),
+        Message.of(
+            "a list of %s values, each %s%s",
+            size, item.wants(), least <= 1 ? "; one may stand without brackets" : ""),
         item.words(),
         item.counts(),
         (value, session) -> {
           if (!(value instanceof Given.Items(long n, List<Given> items))) {
+            if (least <= 1) {
+              return List.of(item.read(value, session));
+            }
             throw new Kind.Unfit(GivenText.quote(value) + " is not a list");
           }
           if (n < least || n > Math.min(most, Given.MOST_ITEMS)) {
@@ -269,7 +274,10 @@ public final class Kinds {
             try {
               return second.read(value, session);
             } catch (Kind.Unfit other) {
-              boolean secondShape = value instanceof Given.Items || value instanceof Given.Text;
+              boolean secondShape =
+                  value instanceof Given.Items
+                      || value instanceof Given.Text
+                      || (value instanceof Given.Amount && first.counts().isEmpty());
               throw secondShape ? other : e;
             }
           }

@@ -38,6 +38,7 @@ public final class Session {
   private final List<PartDraft> parts = new ArrayList<>();
   private int placed;
   private final List<Finding> findings = new ArrayList<>();
+  private final List<Unmet> unmet = new ArrayList<>();
   private final Map<Site, Made> made = new LinkedHashMap<>();
   private PanelBuild panels;
   private OptionalDouble caliperTaken = OptionalDouble.empty();
@@ -218,6 +219,18 @@ public final class Session {
   public void place(
       PartDraft part, PartDraft onto, String word, PartDraft.Reader reader, int places, Site site) {
     part.go(new PartDraft.Goes(onto, word, reader, places, site, placed++));
+  }
+
+  /** A check of the maker's own that fails. */
+  public void unmet(Unmet check) {
+    if (!unmet.contains(check) && unmet.size() < MOST_SAID) {
+      unmet.add(check);
+    }
+  }
+
+  /** The maker's own checks that fail, each once, in order. */
+  public List<Unmet> unmet() {
+    return List.copyOf(unmet);
   }
 
   /** Adds something the maker should know that came up while a part was made. */

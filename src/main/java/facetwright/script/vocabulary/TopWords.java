@@ -18,6 +18,7 @@ import facetwright.script.api.Fn;
 import facetwright.script.api.Given;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.Session;
+import facetwright.script.api.Unmet;
 import facetwright.script.sandbox.CallException;
 import facetwright.words.Decimals;
 import java.util.List;
@@ -32,7 +33,7 @@ final class TopWords {
   private TopWords() {}
 
   static List<Fn<Session>> all() {
-    return List.of(design(), dial(), sheet(), length(), say());
+    return List.of(design(), dial(), sheet(), length(), must(), say());
   }
 
   private static Fn<Session> design() {
@@ -208,6 +209,33 @@ final class TopWords {
             prism({ sides: 5, side, height: side * 2 }).unfold();
             """)
         .runs((_, call) -> call.plain(call.get(text)));
+  }
+
+  private static Fn<Session> must() {
+    Arg<Boolean> holds =
+        needed("condition", Kinds.flag(), "what has to hold, such as tall > 2 * wide");
+    Arg<String> todo =
+        needed("remedy", Kinds.text(), "what to do where it does not, as the finding says it");
+    return Fn.<Session>named("must")
+        .does(
+            "A check of your own. Where the condition does not hold, it is an error at this line;"
+                + " the net stays.")
+        .takes(holds, todo)
+        .example(
+            """
+            design("Lantern that stands");
+            const wide = dial("wide", 40, { from: 20, to: 60 });
+            const tall = dial("tall", 90, { from: 40, to: 160 });
+            must(tall <= 3 * wide, "Make it wider: over three times as tall as wide it falls over.");
+            box({ width: wide, depth: wide, height: tall }).open("top").unfold();
+            """)
+        .runs(
+            (session, call) -> {
+              if (!call.get(holds)) {
+                session.unmet(new Unmet(call.get(todo), call.site()));
+              }
+              return null;
+            });
   }
 
   private static Fn<Session> say() {

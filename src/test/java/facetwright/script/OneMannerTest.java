@@ -1,0 +1,136 @@
+package facetwright.script;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import facetwright.check.finding.Finding;
+import facetwright.script.design.Design;
+import facetwright.script.sandbox.Budget;
+import facetwright.script.sandbox.ScriptException;
+import facetwright.words.Mend;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** One idea is said in one way, and a near miss is answered with the word that was meant. */
+class OneMannerTest {
+  private static final String WRAP =
+      "const w = wrap({ columns: 6, width: 30, rows: [14, 50, 14] });\n";
+
+  private static Design made(String lines) throws ScriptException {
+    return Facetwright.evaluate("d.js", "design(\"D\");\n" + lines, Map.of(), Budget.USUAL);
+  }
+
+  private static ScriptException refused(String lines) {
+    ScriptException why = catchThrowableOfType(ScriptException.class, () -> made(lines));
+    assertThat(why).as(lines).isNotNull();
+    return why;
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "box({ width: 40, depth: 40, height: 30 }).hole(\"top\", { @: 5"
+            + " }).unfold();|diameter|across",
+        "box({ width: 40, depth: 40, height: 30 }).layer(\"top\", { @: \"blue\" }).unfold();"
+            + "|colour|paper",
+        "panel(\"a\", { width: 60, height: 40 }).window({ @: 6 });|frame|border",
+        "panel(\"a\", { width: 60, height: 40 }).hole({ across: 5, @: [0, 9] });|centre|at",
+        "blank({ width: 90, height: 60 }).score({ from: \"left\", at: 40, @: 90 });|angle|fold",
+        "prism({ sides: 6, side: 30, height: 40 }).unfold({ @: 8 });|depth|tab",
+        "prism({ sides: 6, side: 30, @: 40 }).unfold();|tall|height",
+        "prism({ @: 6, side: 30, height: 40 }).unfold();|count|sides",
+        "dial(\"a\", 3, { @: 1 }); panel(\"a\", { width: 60, height: 40 });|min|from",
+        "sheet(\"A4\", { @: 0.3 }); panel(\"a\", { width: 60, height: 40 });|thickness|caliper",
+        "sheet(\"A4\", { @: 240 }); panel(\"a\", { width: 60, height: 40 });|gsm|weight",
+        "wrap({ columns: 6, width: 30, rows: [50], @: 9 });|overlap|seam",
+      })
+  void cousinsOfOptionsAreNamed(String line, String cousin, String meant) throws ScriptException {
+    ScriptException why = refused(line.replace("@", cousin));
+    assertThat(why.getMessage()).contains("has no option \"" + cousin + "\"");
+    assertThat(why.remedy()).contains("Did you mean \"" + meant + "\"?");
+    assertThat(why.line()).isEqualTo(2);
+    assertThat(why.mends()).containsExactly(new Mend.Word(cousin, meant));
+    made(line.replace("@", meant));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "w.columns(2).rows(2).remove();|w.columns([2]).rows([2]).remove();",
+        "wrap({ columns: 4, width: 20, rows: 30, names: \"wall\" });"
+            + "|wrap({ columns: 4, width: 20, rows: [30], names: [\"wall\"] });",
+        "prism({ sides: 6, side: 20, height: 30 }).open(\"top\").unfold();"
+            + "|prism({ sides: 6, side: 20, height: 30 }).open([\"top\"]).unfold();",
+      })
+  void oneStandsForAListOfOne(String one, String list) throws ScriptException {
+    assertThat(made(WRAP + one).net().panels().toString())
+        .isEqualTo(made(WRAP + list).net().panels().toString());
+  }
+
+  @Test
+  void whatIsNeitherOneNorAListIsRefusedByItsOwnRange() {
+    assertThat(refused(WRAP + "w.columns(0).remove();").getMessage()).contains("0 is too small");
+    assertThat(refused(WRAP + "w.columns(2.5).remove();").getMessage())
+        .contains("2.5 is not a whole number");
+  }
+
+  @Test
+  void ownChecksAreErrorsAtTheirLineAndTheNetStays() throws ScriptException {
+    Design design =
+        made(
+            """
+            const tall = dial("tall", 90, { from: 40, to: 160 });
+            must(tall < 100, "Never told.");
+            for (const wide of [10, 20, 30])
+              must(tall <= 2 *
+                   wide, "Make it wider.");
+            box({ width: 30, depth: 30, height: tall }).unfold();
+            """);
+    List<Finding> found = design.findings().stream().filter(f -> f.rule().equals("must")).toList();
+    assertThat(found).hasSize(1);
+    Finding only = found.getFirst();
+    assertThat(only.severity()).isEqualTo(Finding.Severity.ERROR);
+    assertThat(only.message()).isEqualTo("What must hold does not: tall <= 2 * wide.");
+    assertThat(only.fix()).isEqualTo("Make it wider.");
+    assertThat(only.site().line()).isEqualTo(5);
+    assertThat(design.net().panels()).hasSizeGreaterThan(6);
+    assertThat(refused("must(3, \"x\"); panel(\"a\", { width: 9, height: 9 });").getMessage())
+        .isEqualTo("must: condition: 3 is neither true nor false");
+  }
+
+  /** The word of a group of facets means them still when they were raised, parted or stacked on. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "prism({ sides: 6, side: 30, height: 40 })|side|6",
+        "prism({ sides: 6, side: 30, height: 40 }).raise(\"side 2\", 5)|side|9",
+        "prism({ sides: 6, side: 30, height: 40 }).raise(\"side\", 5)|side|24",
+        "prism({ sides: 6, side: 30, height: 40 }).raise(\"side\", 5)|side 2|4",
+        "prism({ sides: 12, side: 30, height: 40 }).raise(\"side\", 5)|side 1|4",
+        "prism({ sides: 6, side: 30, height: 40 }).raise(\"top\", 5)|top|6",
+        "prism({ sides: 6, side: 30, height: 40 }).twist(15)|side|12",
+        "prism({ sides: 6, side: 30, height: 40 }).twist(15).raise(\"side\", 4)|side|36",
+        "prism({ sides: 4, side: 40, height: 35 }).stack(pyramid({ sides: 4, side: 40, height: 25"
+            + " }))|side|8",
+        "prism({ sides: 4, side: 40, height: 35 }).stack(pyramid({ sides: 4, side: 40, height: 25"
+            + " }))|side 1|2",
+        "prism({ sides: 6, side: 30, height: 40 }).cut({ at: [0, 0, 30], away: [1, 0, 2] })|side|6",
+        "prism({ sides: 6, side: 30, height: 40 }).bevelCorners(5)|side|6",
+        "prism({ sides: 6, side: 30, height: 40 }).bevelCorners(5)|corner|12",
+        "prism({ sides: 6, side: 30, height: 40 }).scale(0.5).raise(\"corner\", 2)|corner|0",
+      })
+  void wordsOfFacetsLiveOn(String form, String word, int many) throws ScriptException {
+    String lines = "const f = " + form + ";\nf.layer(\"" + word + "\").unfold({ tabs: false });";
+    if (many == 0) {
+      assertThat(refused(lines).getMessage()).contains("no facet is called \"" + word + "\"");
+      return;
+    }
+    assertThat(made(lines).net().layers()).hasSize(many);
+  }
+}
