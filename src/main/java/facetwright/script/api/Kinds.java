@@ -2,14 +2,12 @@ package facetwright.script.api;
 
 import facetwright.geom.RoundOff;
 import facetwright.measure.Quantity;
-import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.words.Decimals;
 import facetwright.words.PlainText;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,8 +18,6 @@ import java.util.stream.Stream;
 public final class Kinds {
   /** The shortest length that is more than nothing: a hundredth of a millimetre. */
   public static final double SHORTEST = 0.01;
-
-  private static final List<String> UNITS = Arrays.stream(Unit.values()).map(Unit::symbol).toList();
 
   private Kinds() {}
 
@@ -203,28 +199,6 @@ public final class Kinds {
 
   static String wordOf(Enum<?> value) {
     return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-  }
-
-  /** The word a script uses for a unit. */
-  public static Kind<Unit> unit() {
-    return of(
-        "one of " + String.join(", ", UNITS.stream().map(u -> "\"" + u + "\"").toList()),
-        UNITS,
-        (value, _) -> {
-          for (Unit unit : Unit.values()) {
-            if (Amounts.text(value).equalsIgnoreCase(unit.symbol())) {
-              return unit;
-            }
-          }
-          String typed = Amounts.text(value);
-          String meant =
-              UNITS.stream()
-                  .filter(u -> typed.startsWith(u))
-                  .findFirst()
-                  .map(Fit::inQuotes)
-                  .orElse(Fit.near(typed, UNITS));
-          throw new Kind.Unfit(GivenText.quote(value) + " is not a unit", meant);
-        });
   }
 
   /** A list of values of one kind; where one is enough, it may stand without brackets. */

@@ -18,6 +18,7 @@ import facetwright.script.api.Fn;
 import facetwright.script.api.Given;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.Session;
+import facetwright.script.api.UnitKind;
 import facetwright.script.api.Unmet;
 import facetwright.script.sandbox.CallException;
 import facetwright.words.Decimals;
@@ -38,7 +39,7 @@ final class TopWords {
 
   private static Fn<Session> design() {
     Arg<String> title = needed("title", Kinds.text(), "what the design is called");
-    Arg<Unit> units = usual("units", Kinds.unit(), Unit.MM, "what plain numbers count");
+    Arg<Unit> units = usual("units", UnitKind.unit(), Unit.MM, "what plain numbers count");
     return Fn.<Session>named("design")
         .does("Names the design and says what plain numbers count. It comes first in every script.")
         .takes(title)
