@@ -16,6 +16,13 @@ public record Leg(Vec2 from, Vec2 to, Vec2 centre, double turn) {
     return turn == 0;
   }
 
+  /** The direction in which it goes at a place of it. */
+  public Vec2 way(Vec2 place) {
+    return isStraight()
+        ? to.minus(from).unit()
+        : place.minus(centre).unit().left().times(Math.signum(turn));
+  }
+
   public double radius() {
     return centre.distance(from);
   }

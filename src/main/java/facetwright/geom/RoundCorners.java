@@ -12,6 +12,12 @@ public final class RoundCorners {
   /** A corner that turns by less, in radians, lies on a straight side. */
   private static final double STRAIGHT = 1e-7;
 
+  /** A line that turns by less, in radians, runs on. */
+  private static final double KINK = 1e-6;
+
+  /** An arc that turns by more, in radians, has sides that all but run back: no corner between. */
+  private static final double WIDEST = 3.1;
+
   private RoundCorners() {}
 
   private static Corner at(List<Corner> corners, int index) {
@@ -68,7 +74,8 @@ public final class RoundCorners {
     return at(corners, corner).at().minus(back);
   }
 
-  private static Vec2 centre(List<Corner> corners, int corner) {
+  /** The middle of a round corner's arc. */
+  public static Vec2 centre(List<Corner> corners, int corner) {
     double radius = Math.copySign(at(corners, corner).radius(), turn(corners, corner));
     return start(corners, corner).plus(along(corners, corner - 1).left().times(radius));
   }
@@ -114,6 +121,13 @@ public final class RoundCorners {
     }
   }
 
+  /** Whether two legs, one after the other, meet without a kink. */
+  private static boolean isSmooth(Leg before, Leg after) {
+    Vec2 in = before.way(before.to());
+    Vec2 out = after.way(after.from());
+    return Math.abs(Math.atan2(in.cross(out), in.dot(out))) < KINK;
+  }
+
   /**
    * The corners of an outline, an arc's where the sides that it meets would meet; empty where one
    * does not run on straight from its sides.
@@ -124,6 +138,11 @@ public final class RoundCorners {
     for (int i = 0; i < legs.size(); i++) {
       Leg leg = legs.get(i);
       if (!leg.isStraight()) {
+        Leg before = legs.get(Math.floorMod(i - 1, legs.size()));
+        Leg after = legs.get((i + 1) % legs.size());
+        if (Math.abs(leg.turn()) > WIDEST || !isSmooth(before, leg) || !isSmooth(leg, after)) {
+          return Optional.empty();
+        }
         Vec2 spoke = leg.from().minus(leg.centre());
         Vec2 ahead = spoke.left().times(Math.tan(leg.turn() / 2));
         corners.add(new Corner(leg.from().plus(ahead), leg.radius()));

@@ -3,12 +3,15 @@ package facetwright.export;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.geom.Arc;
+import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.measure.Ruler;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.outline.Outline;
 import facetwright.net.panel.CardPanel;
+import facetwright.net.panel.NotchShape;
 import facetwright.net.panel.PanelBuild;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.StepText;
@@ -224,6 +227,48 @@ class RoundPapersTest {
     assertThat(told).contains("a circle of 14 mm from its middle").contains("–arc of 3 mm–");
     assertThat(told.split("arc of 6 mm", -1)).hasSize(1 + 4);
     assertThat(told.length()).isLessThan(1200);
+  }
+
+  /** Even borders of a round panel, and papers on it, keep its arcs about the same middles. */
+  @Test
+  void bordersKeepTheirArcs() {
+    PanelBuild build = new PanelBuild();
+    CardPanel card =
+        build.outline(
+            "card", Outline.rectangle(90, 55, AT).rounded(6, List.of(), AT).polygon(), AT);
+    card.window(4, AT);
+    Net net = build.build();
+    Polygon2 window = net.panels().getFirst().openings().getFirst().outline();
+    Polygon2 panel = net.panels().getFirst().outline();
+    assertThat(window.arcs()).hasSize(4);
+    for (int a = 0; a < 4; a++) {
+      Arc arc = window.arcs().get(a);
+      assertThat(window.corner(arc.first()).distance(arc.centre())).isEqualTo(2, within(1e-9));
+      assertThat(arc.centre().distance(panel.arcs().get(a).centre())).isLessThan(1e-9);
+    }
+    // A border wider than the radius: sharp corners.
+    PanelBuild other = new PanelBuild();
+    other
+        .outline("card", Outline.rectangle(90, 55, AT).rounded(6, List.of(), AT).polygon(), AT)
+        .window(8, AT);
+    Polygon2 sharp = other.build().panels().getFirst().openings().getFirst().outline();
+    assertThat(sharp.area()).isCloseTo((90 - 16) * (55 - 16), within(0.1));
+  }
+
+  /** Half a circle cut into an edge meets it with a kink: no corner stands for it. */
+  @Test
+  void roundNotchesAreArcsThatNoBorderFollows() {
+    PanelBuild build = new PanelBuild();
+    CardPanel card = build.rectangle("card", 90, 55, AT);
+    card.notch("top", NotchShape.ROUND, 45, 20, 10, AT);
+    card.window(12, AT);
+    Net net = build.build();
+    Arc notch = net.panels().getFirst().outline().arcs().getFirst();
+    assertThat(net.panels().getFirst().outline().corner(notch.first()).distance(notch.centre()))
+        .isEqualTo(10, within(1e-9));
+    assertThat(net.panels().getFirst().openings().getFirst().outline().arcs()).isEmpty();
+    String told = String.join("\n", StepText.of(ScoreChart.of(net, Ruler.MM).pieces().getFirst()));
+    assertThat(told).contains("arc of 10 mm");
   }
 
   @Test

@@ -120,6 +120,10 @@ class OutlineWordsTest {
         "frustum({ sides: 5, side: 9, top: circle({ across: 9 }), height: 9 }) | for the base",
         "panel('a', { outline: circle({ across: 9 }), width: 5, height: 4 }) | one shape",
         "panel('a', { outline: circle({ across: 9 }) }).tab('1') | nothing hangs on it",
+        "panel('a', { width: 40, height: 20 }).rounded(30) | at most by 19.98",
+        "panel('a', { width: 40, height: 20 }).rounded(3).rounded(3) | no corner that is free",
+        "panel('a', { width: 40, height: 20 }).rounded(3).bevel(1, 2) | round already",
+        "panel('a', { width: 40, height: 20 }).rounded(3, { corners: [7] }) | 1 to 4",
       })
   void whatMakesNoSenseIsRefusedWithItsPlace(String call, String told) {
     ScriptException wrong = fails("design(\"Trial\");\n\n" + call + ";\n");
@@ -155,6 +159,31 @@ class OutlineWordsTest {
         .filteredOn(f -> f.rule().equals("unused"))
         .hasSize(1)
         .allSatisfy(f -> assertThat(f.place().toString()).isNotEmpty());
+  }
+
+  /** What hangs on a panel takes no harm: its corners are not free, and stay. */
+  @Test
+  void cornersOfAPanelAreRoundedWhereTheyAreFree() throws Exception {
+    Design design =
+        run(
+            """
+            design("Round flap");
+            const back = panel("back", { width: 90, height: 120 });
+            back.notch("right", { at: 60, width: 24, depth: 12, shape: "round" });
+            back.attach("top", "flap", { depth: 40, fold: 180, sense: "valley" }).rounded(15);
+            back.rounded(8);
+            """);
+    Panel back = design.net().panels().getFirst();
+    Panel flap = design.net().panels().getLast();
+    assertThat(back.outline().arcs()).hasSize(3);
+    assertThat(flap.outline().arcs()).hasSize(2);
+    double rounding = 1 - Math.PI / 4;
+    double backArea = 90 * 120 - Math.PI * 72 - 2 * 64 * rounding;
+    assertThat(back.outline().area()).isCloseTo(backArea, within(0.02 * 100));
+    assertThat(flap.outline().area()).isCloseTo(40 * 90 - 2 * 225 * rounding, within(0.02 * 50));
+    assertThat(design.net().scores()).hasSize(1);
+    // Three straight sides, one of them parted, three arcs; three sides and two arcs.
+    assertThat(design.net().cuts()).isEqualTo(4 + 3 + 3 + 2);
   }
 
   /** Lengths take numbers, text and dials. */

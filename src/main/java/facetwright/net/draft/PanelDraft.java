@@ -11,6 +11,7 @@ import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** A panel in the making. */
 public final class PanelDraft {
@@ -62,13 +63,18 @@ public final class PanelDraft {
     return new Polygon2(edges.stream().map(EdgeDraft::from).toList(), arcs());
   }
 
+  /** These sides, one after another, stand for an arc. */
+  public void round(List<EdgeDraft> sides, Vec2 centre) {
+    EdgeDraft.Bow bow = new EdgeDraft.Bow(centre);
+    sides.forEach(side -> side.bow(bow));
+  }
+
   /** Some of its sides stand for arcs. */
   void round(List<Arc> arcs) {
     for (Arc arc : arcs) {
-      EdgeDraft.Bow bow = new EdgeDraft.Bow(arc.centre());
-      for (int i = 0; i < arc.sides(); i++) {
-        edge(arc.first() + i).bow(bow);
-      }
+      round(
+          IntStream.range(0, arc.sides()).mapToObj(i -> edge(arc.first() + i)).toList(),
+          arc.centre());
     }
   }
 

@@ -23,6 +23,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A panel of a {@link PanelBuild}. Its edges are called "1", "2", … counter-clockwise from its
@@ -187,7 +189,11 @@ public final class CardPanel {
     EdgeDraft part = edge.isolate(at - width / 2, at + width / 2, site);
     Vec2 from = part.from();
     Vec2 to = part.to();
-    draft.detour(part, shape.corners(from, to, depth));
+    List<EdgeDraft> sides = new ArrayList<>(List.of(part));
+    sides.addAll(draft.detour(part, shape.corners(from, to, depth)));
+    if (shape.isCircle(width, depth)) {
+      draft.round(sides, from.toward(to, 0.5));
+    }
     edge.forget(part);
     Ask.that(
         draft.isSimple(),
@@ -197,37 +203,64 @@ public final class CardPanel {
   }
 
   /**
-   * Cuts the corner at which an edge begins back, the same way along both edges.
+   * Cuts a corner back, the same way along both edges.
    *
    * @param corner from 1; corner k lies between edges k − 1 and k (1: bottom left of a rectangle)
    */
   public CardPanel bevel(int corner, double size, Site site) {
-    int count = (int) edges.values().stream().distinct().count();
-    Ask.count("a corner of \"" + draft.name() + "\"", corner, 1, count, site);
-    CardEdge edge = edge(String.valueOf(corner), site);
-    CardEdge other = edge(String.valueOf(corner == 1 ? count : corner - 1), site);
-    Ask.that(
-        !edge.parts().isEmpty() && !other.parts().isEmpty(),
-        "corner " + corner + " of \"" + draft.name() + "\" is cut away already",
-        site);
-    EdgeDraft after = edge.parts().getFirst();
-    EdgeDraft before = other.parts().getLast();
-    Ask.that(
-        !draft.after(before).isRound(),
-        "corner " + corner + " of \"" + draft.name() + "\" is round already",
-        site);
-    Ask.that(
-        draft.after(before) == after && net.isFree(after) && net.isFree(before),
-        "corner " + corner + " of \"" + draft.name() + "\" is not free on both sides",
-        site);
-    double most = Math.min(after.length(), before.length());
-    Ask.between("a bevel there", size, 0.01, most * 0.999, site);
-    Vec2 at = after.from();
-    draft.cutCorner(
-        after,
-        at.minus(before.segment().direction().times(size)),
-        at.plus(after.segment().direction().times(size)));
+    FreeCorner free = freeCorner(corner, site);
+    Ask.between("a bevel there", size, 0.01, free.most(), site);
+    draft.cutCorner(free.after(), free.on(-size), free.on(size));
     return this;
+  }
+
+  /**
+   * Rounds a corner by an arc that meets both edges.
+   *
+   * @param corner as for {@link #bevel}
+   */
+  public CardPanel rounded(int corner, double radius, Site site) {
+    FreeCorner free = freeCorner(corner, site);
+    free.round(draft, radius, site);
+    return this;
+  }
+
+  /** Rounds every corner that is free on both sides. */
+  public CardPanel rounded(double radius, Site site) {
+    List<Integer> free =
+        IntStream.rangeClosed(1, count()).filter(c -> free(c).isPresent()).boxed().toList();
+    Ask.that(
+        !free.isEmpty(), "\"" + draft.name() + "\" has no corner that is free on both sides", site);
+    free.forEach(c -> rounded(c, radius, site));
+    return this;
+  }
+
+  /** How many edges it was made with. */
+  private int count() {
+    return (int) edges.values().stream().distinct().count();
+  }
+
+  private FreeCorner freeCorner(int corner, Site site) {
+    Ask.count("a corner of \"" + draft.name() + "\"", corner, 1, count(), site);
+    String which = "corner " + corner + " of \"" + draft.name() + "\" is ";
+    FreeCorner found =
+        corner(corner).orElseThrow(() -> new NetException(which + "cut away already", site));
+    Ask.that(!draft.after(found.before()).isRound(), which + "round already", site);
+    return free(corner).orElseThrow(() -> new NetException(which + "not free on both sides", site));
+  }
+
+  private Optional<FreeCorner> corner(int corner) {
+    List<EdgeDraft> after = edges.get(String.valueOf(corner)).parts();
+    List<EdgeDraft> before = edges.get(String.valueOf(corner == 1 ? count() : corner - 1)).parts();
+    return after.isEmpty() || before.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new FreeCorner(before.getLast(), after.getFirst()));
+  }
+
+  private Optional<FreeCorner> free(int corner) {
+    return corner(corner)
+        .filter(c -> draft.after(c.before()) == c.after())
+        .filter(c -> net.isFree(c.before()) && net.isFree(c.after()));
   }
 
   /** Glues a decorative paper on, smaller by the reveal all round. */

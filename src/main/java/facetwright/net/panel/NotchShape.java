@@ -1,5 +1,7 @@
 package facetwright.net.panel;
 
+import facetwright.geom.Arc;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,10 +12,18 @@ public enum NotchShape {
   V,
   /** With square corners. */
   SQUARE,
-  /** Half an ellipse; half a circle where it is half as deep as wide. Drawn with 24 short sides. */
+  /**
+   * Half an ellipse, drawn with 24 short sides; half a circle, a true arc, where it is half as deep
+   * as wide.
+   */
   ROUND;
 
   private static final int STEPS = 24;
+
+  /** Whether it is half a circle. */
+  boolean isCircle(double width, double depth) {
+    return this == ROUND && LengthTolerance.FINE.same(depth, width / 2);
+  }
 
   /** The corners between the ends of the notch's mouth, from one to the other. */
   List<Vec2> corners(Vec2 from, Vec2 to, double depth) {
@@ -23,8 +33,10 @@ public enum NotchShape {
       case SQUARE -> List.of(from.plus(in), to.plus(in));
       case ROUND -> {
         List<Vec2> arc = new ArrayList<>();
-        for (int i = 1; i < STEPS; i++) {
-          double angle = Math.PI * i / STEPS;
+        boolean isCircle = isCircle(from.distance(to), depth);
+        int steps = isCircle ? Math.max(STEPS, Arc.sides(depth, Math.PI)) : STEPS;
+        for (int i = 1; i < steps; i++) {
+          double angle = Math.PI * i / steps;
           arc.add(from.toward(to, (1 - Math.cos(angle)) / 2).plus(in.times(Math.sin(angle))));
         }
         yield arc;

@@ -1,6 +1,7 @@
 package facetwright.script.vocabulary;
 
 import static facetwright.script.api.Arg.needed;
+import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
 import facetwright.geom.Vec2;
@@ -21,7 +22,7 @@ final class PanelCutWords {
   private PanelCutWords() {}
 
   static List<Fn<CardPanel>> all() {
-    return List.of(window(), hole(), notch(), bevel(), layer(), tick());
+    return List.of(window(), hole(), notch(), bevel(), rounded(), layer(), tick());
   }
 
   private static Fn<CardPanel> window() {
@@ -107,6 +108,36 @@ final class PanelCutWords {
             panel("tag", { width: 45, height: 80 }).bevel(3, 12).bevel(4, 12).hole({ across: 4, at: [0, 30] });
             """)
         .runs((panel, call) -> panel.bevel(call.get(corner), call.get(by), call.site()));
+  }
+
+  private static Fn<CardPanel> rounded() {
+    Arg<Double> radius = needed("radius", Kinds.length(), "of the arc, which meets both edges");
+    Arg<List<Integer>> corners =
+        optional(
+            "corners",
+            Kinds.list(Kinds.count(1, 200), 1, 200),
+            "which, from 1 at the bottom left, counter-clockwise; all free ones where left out");
+    return Fn.<CardPanel>named("rounded")
+        .does("Rounds free corners by arcs, which are cut as arcs.")
+        .takes(radius)
+        .options(corners)
+        .gives(Things.PANEL, "the panel")
+        .example(
+            """
+            design("Folder with a round flap");
+            const back = panel("back", { width: 90, height: 120 }).rounded(8, { corners: [1, 2] });
+            back.attach("top", "flap", { depth: 40, fold: 180, sense: "valley" }).rounded(15);
+            """)
+        .runs(
+            (panel, call) -> {
+              if (!call.has(corners)) {
+                return panel.rounded(call.get(radius), call.site());
+              }
+              for (int corner : call.get(corners)) {
+                panel.rounded(corner, call.get(radius), call.site());
+              }
+              return panel;
+            });
   }
 
   private static Fn<CardPanel> layer() {
