@@ -37,6 +37,7 @@ class HostileArgumentsTest {
           Things.OUTLINE, "regular({ sides: 5, side: 20 })",
           Things.WRAP, "wrap({ columns: 6, width: 20, rows: [10, 30, 10] })",
           Things.CELLS, "wrap({ columns: 6, width: 20, rows: [10, 30, 10] }).rows('wall')",
+          Things.PART, "prism({ sides: 4, side: 20, height: 30 }).open('top').unfold()",
           Things.PANEL, "panel('front', { width: 40, height: 30 })",
           Things.BLANK, "blank({ width: 90, height: 60 })");
 
