@@ -10,6 +10,8 @@ import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.walk.FoldPath;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion3;
+import facetwright.net.NetMerge;
+import facetwright.net.Parts;
 import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.Replay;
@@ -37,8 +39,11 @@ public final class HandoutPictures {
   private final ScoreChart chart;
   private final List<Assembly.Stage> turns;
   private final Map<Integer, List<Replay.Frame>> frames = new HashMap<>();
-  private final Map<Double, FoldedDrawing> drawings = new HashMap<>();
+  private final Map<Shown, FoldedDrawing> drawings = new HashMap<>();
   private FoldPath path;
+
+  /** A part, or all, part of the way. */
+  private record Shown(double t, int part) {}
 
   /**
    * @param form the folded form of the laid net
@@ -60,6 +65,18 @@ public final class HandoutPictures {
       path = Folding.path(laid);
     }
     return path.at(t);
+  }
+
+  private FoldedDrawing drawing(Shown shown) {
+    if (shown.part == Picture.Folded.ALL) {
+      return new FoldedDrawing(laid.net(), poses(shown.t), true);
+    }
+    Parts.Part part = laid.net().parts().all().get(shown.part);
+    List<Motion3> poses = poses(shown.t);
+    return new FoldedDrawing(
+        NetMerge.only(laid.net(), part.panels(), part.stance()),
+        part.panels().stream().map(poses::get).toList(),
+        true);
   }
 
   /** About this wide and high at most, in mm; what is small is larger than life, and says so. */
@@ -89,8 +106,7 @@ public final class HandoutPictures {
       case Picture.Numbered n -> GluePicture.of(laid, n.sheet(), turns, width, height);
       case Picture.Folded folded -> {
         FoldedDrawing drawing =
-            drawings.computeIfAbsent(
-                folded.t(), t -> new FoldedDrawing(laid.net(), poses(t), true));
+            drawings.computeIfAbsent(new Shown(folded.t(), folded.part()), this::drawing);
         Box2 box = drawing.bounds(Viewpoint.USUAL);
         yield Scaling.fitted(drawing.seen(Viewpoint.USUAL), box, width, height);
       }

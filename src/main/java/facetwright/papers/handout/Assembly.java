@@ -60,6 +60,14 @@ public final class Assembly {
     return new Assembly(net, form).turns();
   }
 
+  /** A panel of what is glued. */
+  static int panel(Net net, Bond bond) {
+    return switch (bond) {
+      case Bond.Joined(int join) -> panel(net.joins().get(join));
+      case Bond.Closing(int tab) -> tab;
+    };
+  }
+
   /** All that is glued, in order: the first has number 1. */
   public static List<Bond> numbered(List<Stage> turns) {
     return turns.stream().flatMap(t -> t.bonds().stream()).toList();

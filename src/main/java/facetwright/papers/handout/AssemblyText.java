@@ -17,7 +17,16 @@ final class AssemblyText {
 
   /** One line a turn, and one on gussets before the first opening is closed. */
   static List<String> lines(Net net, List<Assembly.Stage> turns) {
+    return new AssemblyText(net).lines(turns);
+  }
+
+  /** The same of several bodies, one after the other, numbered through. */
+  static List<List<String>> bodies(Net net, List<List<Assembly.Stage>> bodies) {
     AssemblyText text = new AssemblyText(net);
+    return bodies.stream().map(text::lines).toList();
+  }
+
+  private List<String> lines(List<Assembly.Stage> turns) {
     boolean isPinched = net.joins().stream().anyMatch(j -> Assembly.isPinch(net, j));
     List<String> lines = new ArrayList<>();
     for (Assembly.Stage turn : turns) {
@@ -25,7 +34,7 @@ final class AssemblyText {
         lines.add(pinch());
         isPinched = false;
       }
-      List<String> parts = turn.bonds().stream().map(text::text).toList();
+      List<String> parts = turn.bonds().stream().map(this::text).toList();
       String words = String.join("; then, opposite, ", parts);
       lines.add(Sentence.capital(words) + ".");
     }

@@ -17,6 +17,7 @@ import facetwright.papers.order.Order;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What a student needs to make a piece, and a teacher to prepare for a class.
@@ -57,17 +58,22 @@ public record Handout(
     sections.add(new Section.Facts("Finished size", size(unit, laid, form)));
     sections.add(needs(order, works, chart));
     sections.add(new Section.Facts("Take care", Cautions.of(net)));
-    sections.addAll(Scoring.of(laid, chart));
-    if (isSolved(form)) {
-      sections.add(new Section.Pictures("Shape", pictures(turns)));
-    }
-    if (!turns.isEmpty()) {
-      sections.add(glue(laid, turns));
+    if (net.parts().all().isEmpty()) {
+      sections.addAll(Scoring.of(laid, chart));
+      if (isSolved(form)) {
+        sections.add(new Section.Pictures("Shape", pictures(1, Picture.Folded.ALL, turns)));
+      }
+      if (!turns.isEmpty()) {
+        List<Integer> sheets = IntStream.range(0, laid.sheets()).boxed().toList();
+        sections.add(glue("", sheets, AssemblyText.lines(net, turns)));
+      }
+    } else {
+      sections.addAll(new PartByPart(unit, laid, form, chart, turns).sections());
     }
     return new Handout(title, author, sections, chart, turns);
   }
 
-  private static boolean isSolved(FoldedForm form) {
+  static boolean isSolved(FoldedForm form) {
     return form.closure() != Closure.NOT_SOLVED;
   }
 
@@ -106,31 +112,44 @@ public record Handout(
         pieces == 1 ? "You need" : "You need, for " + pieces + " pieces", lines);
   }
 
-  private static List<Picture> pictures(List<Assembly.Stage> turns) {
+  /**
+   * On the way and made.
+   *
+   * @param made which part of the way it is until it is made
+   * @param part what is shown
+   */
+  static List<Picture> pictures(double made, int part, List<Assembly.Stage> turns) {
     List<Picture> pictures = new ArrayList<>();
     String[] words = {
       "Lift all panels along their scores, a little everywhere.",
       "Go on evenly; tabs and gussets go inward."
     };
     for (int i = 0; i < ON_THE_WAY.length; i++) {
-      long part = Math.round(100 * ON_THE_WAY[i]);
+      long percent = Math.round(100 * ON_THE_WAY[i]);
       pictures.add(
           new Picture.Folded(
-              ON_THE_WAY[i],
+              made * ON_THE_WAY[i],
+              part,
               words[i],
-              "The piece folded " + part + " % of the way, from the side."));
+              "The piece folded " + percent + " % of the way, from the side."));
     }
     pictures.add(
         new Picture.Folded(
-            1,
+            made,
+            part,
             turns.isEmpty() ? "Made." : "So it looks when it is glued, as told below.",
             "The finished piece from the side."));
     return pictures;
   }
 
-  private static Section glue(Laid laid, List<Assembly.Stage> turns) {
+  /**
+   * @param part what is glued, to follow on a heading; empty for all
+   * @param sheets on which it lies
+   * @param glued what is glued, in order
+   */
+  static Section glue(String part, List<Integer> sheets, List<String> glued) {
     List<Picture> pictures = new ArrayList<>();
-    for (int i = 0; i < laid.sheets(); i++) {
+    for (int i : sheets) {
       pictures.add(
           new Picture.Numbered(
               i,
@@ -140,7 +159,7 @@ public record Handout(
     }
     List<String> lines = new ArrayList<>();
     lines.add("Fit everything dry once. Glue thinly; hold each place until it grips.");
-    lines.addAll(AssemblyText.lines(laid.net(), turns));
-    return new Section.Ordered("Glue in this order", pictures, lines);
+    lines.addAll(glued);
+    return new Section.Ordered("Glue" + part + " in this order", pictures, lines);
   }
 }

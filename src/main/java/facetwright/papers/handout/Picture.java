@@ -29,6 +29,14 @@ public sealed interface Picture {
    * The net part of its way.
    *
    * @param t 0 flat to 1 made
+   * @param part index of the part that is shown alone, or {@link #ALL}
    */
-  record Folded(double t, String words, String alt) implements Picture {}
+  record Folded(double t, int part, String words, String alt) implements Picture {
+    public static final int ALL = -1;
+
+    /** All that there is. */
+    public Folded(double t, String words, String alt) {
+      this(t, ALL, words, alt);
+    }
+  }
 }

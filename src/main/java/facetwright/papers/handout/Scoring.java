@@ -8,6 +8,7 @@ import facetwright.papers.chart.Step;
 import facetwright.papers.chart.StepText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The score chart and the cut list of a handout, piece by piece. A piece that no board can score is
@@ -18,15 +19,38 @@ final class Scoring {
   private static final int LONGEST = 720;
 
   private final ScoreChart chart;
+  private final List<Integer> pieces;
+  private final List<Integer> sheets;
+  private final String part;
 
-  private Scoring(ScoreChart chart) {
+  private Scoring(ScoreChart chart, List<Integer> pieces, List<Integer> sheets, String part) {
     this.chart = chart;
+    this.pieces = pieces;
+    this.sheets = sheets;
+    this.part = part;
   }
 
   static List<Section> of(Laid laid, ScoreChart chart) {
-    Scoring scoring = new Scoring(chart);
+    return of(
+        laid,
+        chart,
+        IntStream.range(0, chart.pieces().size()).boxed().toList(),
+        IntStream.range(0, laid.sheets()).boxed().toList(),
+        "");
+  }
+
+  /**
+   * Of some pieces.
+   *
+   * @param pieces which
+   * @param sheets on which they lie
+   * @param part what they are of, to follow on a heading: “box”; empty for all
+   */
+  static List<Section> of(
+      Laid laid, ScoreChart chart, List<Integer> pieces, List<Integer> sheets, String part) {
+    Scoring scoring = new Scoring(chart, pieces, sheets, part);
     List<Section> sections = new ArrayList<>();
-    for (int i = 0; i < chart.pieces().size(); i++) {
+    for (int i : pieces) {
       sections.addAll(scoring.piece(i));
     }
     sections.add(scoring.folding(laid));
@@ -36,9 +60,9 @@ final class Scoring {
   private List<Section> piece(int index) {
     PieceChart piece = chart.pieces().get(index);
     String of =
-        chart.pieces().size() == 1
-            ? ""
-            : ": piece " + (index + 1) + ", with “" + piece.name() + "”";
+        pieces.size() == 1
+            ? part
+            : part + ": piece " + (pieces.indexOf(index) + 1) + ", with “" + piece.name() + "”";
     List<Picture> scores = new ArrayList<>();
     List<Picture> cuts = new ArrayList<>();
     List<String> words = StepText.of(piece);
@@ -105,18 +129,18 @@ final class Scoring {
 
   private Section folding(Laid laid) {
     List<Picture> pictures = new ArrayList<>();
-    for (int i = 0; i < chart.pieces().size(); i++) {
+    for (int i : pieces) {
       pictures.add(
           new Picture.Senses(
               i,
-              i == 0
+              i == pieces.getFirst()
                   ? "Fold every score once, sharply, and open it again. Dash-dot are mountains: the"
                       + " crest toward you. Dashed are valleys: the crest away from you."
                   : "The same for “" + chart.pieces().get(i).name() + "”.",
               "The piece scored and cut, mountains dash and dot, valleys dashed."));
     }
     if (!laid.net().layers().isEmpty()) {
-      for (int i = 0; i < laid.sheets(); i++) {
+      for (int i : sheets) {
         pictures.add(
             new Picture.Layered(
                 i,
@@ -125,6 +149,6 @@ final class Scoring {
                 "The flat net with its decorative papers."));
       }
     }
-    return new Section.Steps("Fold once", List.of(), pictures);
+    return new Section.Steps("Fold once" + part, List.of(), pictures);
   }
 }

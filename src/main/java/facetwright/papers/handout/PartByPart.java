@@ -1,0 +1,199 @@
+package facetwright.papers.handout;
+
+import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.pose.Together;
+import facetwright.fold.walk.FoldPath;
+import facetwright.measure.Length;
+import facetwright.measure.Unit;
+import facetwright.net.Net;
+import facetwright.net.Parts;
+import facetwright.net.Parts.Placing;
+import facetwright.net.sheet.Laid;
+import facetwright.papers.chart.ScoreChart;
+import facetwright.words.Decimals;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** The making of a design of several parts: one part after the other, then all put together. */
+final class PartByPart {
+  /** How much of its time a part is on its way when it is shown before its place. */
+  private static final double BEFORE = 0.7;
+
+  private final Unit unit;
+  private final Laid laid;
+  private final FoldedForm form;
+  private final ScoreChart chart;
+  private final List<Assembly.Stage> turns;
+  private final Net net;
+  private final Parts parts;
+  private final int[] piece;
+
+  /**
+   * @param turns in which all is glued
+   */
+  PartByPart(Unit unit, Laid laid, FoldedForm form, ScoreChart chart, List<Assembly.Stage> turns) {
+    this.unit = unit;
+    this.laid = laid;
+    this.form = form;
+    this.chart = chart;
+    this.turns = turns;
+    this.net = laid.net();
+    this.parts = net.parts();
+    this.piece = net.pieceOfPanel();
+  }
+
+  List<Section> sections() {
+    List<List<Assembly.Stage>> glued = glued();
+    List<List<String>> lines = AssemblyText.bodies(net, glued);
+    double made = form.together().isSome() ? FoldPath.APART : 1;
+    List<Section> sections = new ArrayList<>();
+    for (int i = 0; i < parts.all().size(); i++) {
+      Parts.Part part = parts.all().get(i);
+      if (part.first() != i) {
+        continue;
+      }
+      int count = parts.count(i);
+      String of = " “" + name(i) + "”" + (count == 1 ? "" : " (" + count + " of it)");
+      sections.addAll(of(of, part.panels()));
+      if (Handout.isSolved(form)) {
+        List<Picture> pictures = Handout.pictures(made, i, glued.get(i));
+        sections.add(new Section.Pictures("Shape of" + of, pictures));
+      }
+      if (!glued.get(i).isEmpty()) {
+        sections.add(Handout.glue(of, sheets(part.panels()), lines.get(i)));
+      }
+    }
+    List<Integer> left = left();
+    if (!left.isEmpty()) {
+      sections.addAll(of(" what else there is", left));
+      if (!glued.getLast().isEmpty()) {
+        sections.add(Handout.glue(" what else there is", sheets(left), lines.getLast()));
+      }
+    }
+    if (form.together().isSome()) {
+      sections.add(together());
+    }
+    return sections;
+  }
+
+  /** A part's name; of several made alike without its number. */
+  private String name(int part) {
+    String name = parts.all().get(part).name();
+    return parts.count(part) > 1 && name.endsWith(" 1")
+        ? name.substring(0, name.length() - 2)
+        : name;
+  }
+
+  private List<Section> of(String of, List<Integer> panels) {
+    List<Integer> pieces = panels.stream().map(p -> piece[p]).distinct().toList();
+    return Scoring.of(laid, chart, pieces, sheets(panels), of);
+  }
+
+  private List<Integer> sheets(List<Integer> panels) {
+    return panels.stream()
+        .map(p -> laid.sheetAt(net.panels().get(p).outline().box().centre()))
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  /** Panels of no part. */
+  private List<Integer> left() {
+    return IntStream.range(0, net.panels().size())
+        .filter(p -> parts.of(p).isEmpty())
+        .boxed()
+        .toList();
+  }
+
+  /** What is glued of each part, and last of what is none. */
+  private List<List<Assembly.Stage>> glued() {
+    List<List<Assembly.Stage>> glued = new ArrayList<>();
+    for (int i = 0; i <= parts.all().size(); i++) {
+      glued.add(new ArrayList<>());
+    }
+    for (Assembly.Stage turn : turns) {
+      int panel = Assembly.panel(net, turn.bonds().getFirst());
+      int of = parts.of(panel).map(parts.all()::indexOf).orElse(parts.all().size());
+      glued.get(of).add(turn);
+    }
+    return glued;
+  }
+
+  private Section together() {
+    List<Together.Stage> stages = form.together().stages();
+    List<Picture> pictures = new ArrayList<>();
+    for (int i = 0; i < stages.size(); i++) {
+      double part = (i + BEFORE) / stages.size();
+      pictures.add(
+          new Picture.Folded(
+              FoldPath.APART + (1 - FoldPath.APART) * part,
+              words(parts.placings().get(stages.get(i).placing())),
+              "The parts as they come together."));
+    }
+    pictures.add(new Picture.Folded(1, "All together.", "The finished piece from the side."));
+    return new Section.Steps(
+        "Put the parts together",
+        List.of("Try each dry first: what slides needs no glue, what stands on another does."),
+        pictures);
+  }
+
+  private String words(Placing placing) {
+    String one = "“" + parts.all().get(placing.part()).name() + "”";
+    String other = "“" + parts.all().get(placing.onto()).name() + "”";
+    return switch (placing) {
+      case Placing.Over _ -> "Put " + one + " over " + other + deep(placing) + turned(placing);
+      case Placing.Into _ -> "Push " + one + " into " + other + deep(placing) + turned(placing);
+      case Placing.On on -> "Glue " + one + " on " + other + ", " + middle(on) + turned(placing);
+      case Placing.Beside beside ->
+          "Stand "
+              + one
+              + switch (beside.side()) {
+                case RIGHT -> " to the right of ";
+                case LEFT -> " to the left of ";
+                case FRONT -> " in front of ";
+                case BACK -> " behind ";
+              }
+              + other
+              + ", "
+              + length(beside.gap())
+              + " away"
+              + turned(placing);
+    };
+  }
+
+  private String deep(Placing placing) {
+    return form.together().nests().stream()
+        .filter(n -> parts.placings().get(n.placing()).equals(placing))
+        .findFirst()
+        .map(n -> ", " + length(n.depth()) + " deep")
+        .orElse("");
+  }
+
+  private String middle(Placing.On on) {
+    double right = on.at().x();
+    double back = on.at().y();
+    List<String> off = new ArrayList<>();
+    if (right != 0) {
+      off.add(length(Math.abs(right)) + (right > 0 ? " to the right" : " to the left"));
+    }
+    if (back != 0) {
+      off.add(length(Math.abs(back)) + (back > 0 ? " to the back" : " to the front"));
+    }
+    return off.isEmpty()
+        ? "middle on middle"
+        : "its middle " + String.join(" and ", off) + " of the middle";
+  }
+
+  private static String turned(Placing placing) {
+    return placing.turn() == 0
+        ? "."
+        : ", turned by "
+            + Decimals.plain(Math.abs(placing.turn()))
+            + (placing.turn() > 0 ? "° to the left." : "° to the right.");
+  }
+
+  private String length(double mm) {
+    return new Length(mm).read(unit);
+  }
+}
