@@ -35,12 +35,12 @@ final class FlatCornerRule implements CauseRule {
             f -> {
               int panel = f.vertex.corners().getLast().panel();
               return new Finding(
-                  "flat-corner",
-                  Finding.Severity.ERROR,
-                  why(subject, f).capital().plus("."),
-                  fix(f),
-                  new Place.AtPanel(panel),
-                  subject.panel(panel).site())
+                      "flat-corner",
+                      Finding.Severity.ERROR,
+                      why(subject, f).capital().plus("."),
+                      fix(f),
+                      new Place.AtPanel(panel),
+                      subject.panel(panel).site())
                   .telling(why(subject, f));
             })
         .toList();

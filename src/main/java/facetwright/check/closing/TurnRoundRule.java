@@ -77,12 +77,12 @@ final class TurnRoundRule implements CauseRule {
             a -> {
               int wall = a.tube.sides().getFirst().panel();
               return new Finding(
-                  "turn-round",
-                  Finding.Severity.ERROR,
-                  why(subject, a).capital().plus("."),
-                  fix(subject, a),
-                  new Place.AtPanel(wall),
-                  subject.panel(wall).site())
+                      "turn-round",
+                      Finding.Severity.ERROR,
+                      why(subject, a).capital().plus("."),
+                      fix(subject, a),
+                      new Place.AtPanel(wall),
+                      subject.panel(wall).site())
                   .telling(why(subject, a));
             })
         .toList();
