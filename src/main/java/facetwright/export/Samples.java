@@ -43,6 +43,7 @@ final class Samples {
    * @param sides of its outline: x and y where each starts and ends
    * @param evenOdd whether what is enclosed twice is outside
    */
+  @SuppressWarnings("ArrayRecordComponent") // Never compared, and millions of numbers.
   private record Area(double[] sides, int top, int bottom, boolean evenOdd, int colour) {}
 
   /**
