@@ -38,8 +38,6 @@ import org.apache.pdfbox.util.Matrix;
  * hide; the file asks the printer not to scale.
  */
 public final class PdfWriter implements Exporter {
-  /** The unit of the format is 1/72 in (ISO 32000-1, 8.3.2.3). */
-
   /** In place of the time, from which the file's mark of identity is usually made. */
   private static final long FIXED_ID = 1;
 

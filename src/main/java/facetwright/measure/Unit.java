@@ -19,6 +19,8 @@ public enum Unit {
   private final double mm;
   private final boolean isMetric;
   private final int places;
+
+  @SuppressWarnings("ImmutableEnumChecker") // It is never changed: List.of makes it.
   private final List<String> alsoWritten;
 
   Unit(

@@ -5,9 +5,11 @@ import java.io.Serializable;
 /** How far a score is folded when the form is made: 0° is flat, 180° is folded right over. */
 public sealed interface FoldAngle extends Serializable {
   /** Left to the closing solver. */
+  @SuppressWarnings("ClassInitializationDeadlock") // Its class begins nothing of this one.
   FoldAngle TO_SOLVE = new ToSolve(false);
 
   /** The same, the score's sense being what the design asks for. */
+  @SuppressWarnings("ClassInitializationDeadlock") // Its class begins nothing of this one.
   FoldAngle TO_SOLVE_AS_SAID = new ToSolve(true);
 
   /** So far, the way that the score's sense says. */

@@ -130,6 +130,7 @@ final class PartsTold {
   }
 
   /** Whether the script says anything of a part. */
+  @SuppressWarnings("ReferenceEquality") // One thing is no other, however alike.
   private boolean isTold(PartDraft draft) {
     return !draft.name().isEmpty()
         || draft.card().isOwn()
@@ -158,6 +159,7 @@ final class PartsTold {
     return placings;
   }
 
+  @SuppressWarnings("ReferenceEquality") // One thing is no other, however alike.
   private Parts.Part part(PartDraft draft, int number) {
     String name = called(draft, number, 1);
     Object of = draft.of() instanceof CardPanel ? session.panels() : draft.of();

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 class PngRasterTest {
   /** Java draws the same lines and areas, with other samples. */
   @Test
+  @SuppressWarnings("EnumOrdinal") // Any of them in turn.
   void anotherRasterGivesTheSame() {
     int size = 240;
     double scale = 4;

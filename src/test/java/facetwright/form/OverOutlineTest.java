@@ -44,6 +44,7 @@ class OverOutlineTest {
     assertThat(form.hasFacet("side " + (sides + 1))).isFalse();
   }
 
+  @SuppressWarnings("EnumOrdinal") // Any of them in turn.
   @Property(tries = 80, seed = "20261130")
   void aPrismHoldsAreaTimesHeight(
       @ForAll @IntRange(min = 3, max = 14) int corners,
@@ -67,7 +68,8 @@ class OverOutlineTest {
   void theNetOfAPrismFoldsIntoItAgain(
       @ForAll @IntRange(min = 3, max = 10) int corners, @ForAll @LongRange(min = 0) long seed) {
     Form form =
-        OverOutline.prism(RandomOutlines.of(corners, seed).folded("prism", AT), 20 + seed % 30);
+        OverOutline.prism(
+            RandomOutlines.of(corners, seed).folded("prism", AT), 20.0 + (int) (seed % 30));
     FoldedForm folded = Folding.fold(Unfolding.as(UnfoldStyle.SEARCH).unfold(form).net());
     assertThat(folded.gap()).isLessThan(1e-5);
     assertThat(folded.measures().volume()).isCloseTo(form.volume(), within(1e-6 * form.volume()));

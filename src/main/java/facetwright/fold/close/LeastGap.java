@@ -71,6 +71,7 @@ public final class LeastGap {
    * @param reaches for each end and each open hinge the farthest the end comes from it, in mm; 0
    *     for hinges of the other arm
    */
+  @SuppressWarnings("ArrayRecordComponent") // Read alone, and never told apart.
   private record Arm(List<Vec3> ends, List<Hinge> way, double[][] reaches) {
     Vec3 end(int end, double[] angles) {
       Vec3 p = ends.get(end);
@@ -82,6 +83,7 @@ public final class LeastGap {
   }
 
   /** Ranges of the open angles: middles and half widths, and the least gap there can be. */
+  @SuppressWarnings("ArrayRecordComponent") // Read alone, and never told apart.
   private record Box(double[] middle, double[] half, double least) {}
 
   private LeastGap(Net net, ScoreAngles given) {

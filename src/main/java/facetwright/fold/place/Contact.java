@@ -35,6 +35,7 @@ final class Contact {
   }
 
   /** A face with the box it fills seen along z. */
+  @SuppressWarnings("ArrayRecordComponent") // Read alone, and never told apart.
   private record Flat(double[] x, double[] y, double[] z, Vec3 normal, double[] box) {
     static Flat of(List<Vec3> face) {
       int n = face.size();

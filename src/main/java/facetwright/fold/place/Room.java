@@ -84,6 +84,7 @@ record Room(double mm, Vec2 turn, Vec2 from, Vec2 to) {
   }
 
   /** Moved by ever smaller steps to where there is more room. */
+  @SuppressWarnings("ReferenceEquality") // Whether none was better.
   private Room settled(Polygon2 outer, Polygon2 inner) {
     Room best = this;
     double step = FIRST_STEP * Math.sqrt(outer.area());

@@ -194,7 +194,7 @@ record Skin(List<List<Vec3>> faces, List<Mouth> mouths) {
       if (a >= 0) {
         beyond.add(here);
       }
-      if (a > 0 && b < 0 || a < 0 && b > 0) {
+      if ((a > 0 && b < 0) || (a < 0 && b > 0)) {
         beyond.add(here.toward(next, a / (a - b)));
       }
     }

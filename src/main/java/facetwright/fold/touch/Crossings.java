@@ -164,8 +164,8 @@ final class Crossings {
   }
 
   /** Whether two rays lie on each other. */
-  private boolean isOn(Ray one, Ray two) {
-    return isLying(one.panel, two.panel) && one.way.dot(two.way) > 0;
+  private boolean isOn(Ray ray, Ray other) {
+    return isLying(ray.panel, other.panel) && ray.way.dot(other.way) > 0;
   }
 
   private boolean isLying(int a, int b) {
@@ -183,6 +183,7 @@ final class Crossings {
   }
 
   /** Keeps what is asked where a bend and another sheet come together. */
+  @SuppressWarnings("ReferenceEquality") // One thing is no other, however alike.
   private void ask(Bend bend, Sheet one, Sheet two, Collision otherwise) {
     Vec3 along = bend.along();
     Vec3 x = one.one.way;

@@ -46,6 +46,7 @@ final class Orders {
    * @param pairs numbers of pairs
    * @param product what their orders have to come to when multiplied
    */
+  @SuppressWarnings("ArrayRecordComponent") // Read alone, and never told apart.
   private record Rule(int[] pairs, int product, Crossing of) {}
 
   /**

@@ -64,8 +64,4 @@ public record SheetSize(String name, double width, double height) implements Ser
   public Stock stock(double weight, double caliper, Stock.Grain grain) {
     return new Stock(name, width, height, weight, caliper, grain);
   }
-
-  private static String text(double mm) {
-    return Decimals.places(mm, 2);
-  }
 }

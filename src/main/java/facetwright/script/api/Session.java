@@ -192,6 +192,7 @@ public final class Session {
    * @param name what it is called; empty where it is not
    * @param card what it is cut from
    */
+  @SuppressWarnings("ReferenceEquality") // One thing is no other, however alike.
   public PartDraft part(Object of, String name, PartCard card, Site site) {
     for (PartDraft part : parts) {
       if (part.of() == of) {

@@ -74,7 +74,7 @@ public final class FileWatch implements AutoCloseable {
   }
 
   private boolean isOurs(WatchEvent<?> event) {
-    return event.kind() == StandardWatchEventKinds.OVERFLOW || event.context().equals(name);
+    return event.kind().equals(StandardWatchEventKinds.OVERFLOW) || event.context().equals(name);
   }
 
   @Override
