@@ -13,16 +13,23 @@ import java.util.List;
  * @param corners indices into the form's corners, counter-clockwise seen from outside
  * @param openings windows and holes, in the facet's own frame (see {@link FacetFrame})
  * @param layers a decorative paper, or none
+ * @param tabs what was said of tabs along its sides, at most once a side
  * @param site where the script made it
  */
 public record Facet(
-    String name, List<Integer> corners, List<Opening> openings, List<FacetLayer> layers, Site site)
+    String name,
+    List<Integer> corners,
+    List<Opening> openings,
+    List<FacetLayer> layers,
+    List<EdgeTab> tabs,
+    Site site)
     implements Serializable {
 
   public Facet {
     corners = List.copyOf(corners);
     openings = List.copyOf(openings);
     layers = List.copyOf(layers);
+    tabs = List.copyOf(tabs);
     if (layers.size() > 1) {
       throw new FormException("facet \"" + name + "\" can carry one layer only");
     }
@@ -30,12 +37,12 @@ public record Facet(
 
   /** A plain facet, made by no script. */
   public static Facet of(String name, List<Integer> corners) {
-    return new Facet(name, corners, List.of(), List.of(), Site.NONE);
+    return new Facet(name, corners, List.of(), List.of(), List.of(), Site.NONE);
   }
 
   /** A plain facet made at a place in a script. */
   public static Facet of(String name, List<Integer> corners, Site site) {
-    return new Facet(name, corners, List.of(), List.of(), site);
+    return new Facet(name, corners, List.of(), List.of(), List.of(), site);
   }
 
   public int size() {
@@ -48,19 +55,42 @@ public record Facet(
   }
 
   Facet named(String newName) {
-    return new Facet(newName, corners, openings, layers, site);
+    return new Facet(newName, corners, openings, layers, tabs, site);
   }
 
   Facet at(Site newSite) {
-    return new Facet(name, corners, openings, layers, newSite);
+    return new Facet(name, corners, openings, layers, tabs, newSite);
   }
 
+  /**
+   * The same facet on other corners.
+   *
+   * @throws FormException where tabs were said of sides that it may not have any more
+   */
   public Facet on(List<Integer> newCorners) {
-    return new Facet(name, newCorners, openings, layers, site);
+    FormCheck.require(
+        tabs.isEmpty(),
+        "the change would move sides of facet \""
+            + name
+            + "\" of which a tab was said: change the form first, then say its tabs");
+    return numbered(newCorners);
+  }
+
+  /** The same facet where its corners are counted otherwise. */
+  Facet numbered(List<Integer> newCorners) {
+    return new Facet(name, newCorners, openings, layers, tabs, site);
+  }
+
+  /** With this said of a side in place of what was said of it before. */
+  Facet tabbed(EdgeTab tab) {
+    List<EdgeTab> all = new ArrayList<>(tabs);
+    all.removeIf(t -> t.side() == tab.side());
+    all.add(tab);
+    return new Facet(name, corners, openings, layers, all, site);
   }
 
   public Facet with(List<Opening> newOpenings) {
-    return new Facet(name, corners, newOpenings, layers, site);
+    return new Facet(name, corners, newOpenings, layers, tabs, site);
   }
 
   Facet opened(Opening opening) {
@@ -70,6 +100,6 @@ public record Facet(
   }
 
   Facet layered(FacetLayer layer) {
-    return new Facet(name, corners, openings, List.of(layer), site);
+    return new Facet(name, corners, openings, List.of(layer), tabs, site);
   }
 }

@@ -181,6 +181,38 @@ public final class Form implements Serializable {
     return with(index, facets.get(index).layered(new FacetLayer(reveal, paper, site)));
   }
 
+  /**
+   * Says which facet bears the tab along the edges that two share, and how it is made.
+   *
+   * @param depth in mm, 0 for that of the other tabs
+   * @param bevel the angle in degrees between the glued edge and the tab's slanted end, 0 for that
+   *     of the other tabs
+   * @throws FormException where the two share no edge
+   */
+  public Form withTab(
+      String facet, String other, EdgeTab.Bearer bearer, double depth, double bevel, Site site) {
+    int one = facet(facet);
+    int two = facet(other);
+    List<Facet> all = new ArrayList<>(facets);
+    for (FormEdge edge : between(one, two)) {
+      boolean left = edge.left() == one;
+      int mine = left ? edge.leftSide() : edge.rightSide();
+      int its = left ? edge.rightSide() : edge.leftSide();
+      all.set(one, all.get(one).tabbed(new EdgeTab(mine, bearer, depth, bevel, site)));
+      all.set(two, all.get(two).tabbed(new EdgeTab(its, bearer.fromAcross(), depth, bevel, site)));
+    }
+    FormCheck.require(
+        !between(one, two).isEmpty(), "\"" + facet + "\" and \"" + other + "\" do not meet");
+    return new Form(corners, all, edges);
+  }
+
+  /** The edges that two facets share. */
+  public List<FormEdge> between(int one, int two) {
+    return edges.stream()
+        .filter(e -> (e.left() == one && e.right() == two) || (e.left() == two && e.right() == one))
+        .toList();
+  }
+
   /** The same form, facets that no script made held to be made at this place. */
   public Form withSite(Site site) {
     List<Facet> placed = facets.stream().map(f -> f.site().isKnown() ? f : f.at(site)).toList();

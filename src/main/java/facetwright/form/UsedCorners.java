@@ -22,6 +22,8 @@ record UsedCorners(List<Vec3> corners, List<Facet> facets) {
     }
     return new UsedCorners(
         used,
-        facets.stream().map(f -> f.on(f.corners().stream().map(c -> number[c]).toList())).toList());
+        facets.stream()
+            .map(f -> f.numbered(f.corners().stream().map(c -> number[c]).toList()))
+            .toList());
   }
 }

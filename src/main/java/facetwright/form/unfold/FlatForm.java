@@ -1,5 +1,6 @@
 package facetwright.form.unfold;
 
+import facetwright.form.EdgeTab;
 import facetwright.form.Form;
 import facetwright.form.FormEdge;
 import facetwright.form.Sides;
@@ -10,6 +11,7 @@ import facetwright.geom.Vec2;
 import facetwright.net.Opening;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A form's facets laid flat one by one, with what borders on each side. */
 final class FlatForm {
@@ -89,6 +91,14 @@ final class FlatForm {
   /** The edges round a facet, side by side. */
   int[] edgesOf(int facet) {
     return edgeOfSide[facet].clone();
+  }
+
+  /** What was said of the tab along an edge, told from its left facet. */
+  Optional<EdgeTab> tab(int edge) {
+    FormEdge e = edge(edge);
+    return form.facets().get(e.left()).tabs().stream()
+        .filter(t -> t.side() == e.leftSide())
+        .findFirst();
   }
 
   /** The facet across an edge, or {@link FormEdge#NONE} at the rim. */

@@ -1,5 +1,12 @@
 package facetwright.form.unfold;
 
+import static facetwright.form.EdgeTab.Bearer.EITHER;
+import static facetwright.form.EdgeTab.Bearer.NONE;
+import static facetwright.form.EdgeTab.Bearer.OTHER;
+import static facetwright.form.EdgeTab.Bearer.THIS;
+
+import facetwright.form.EdgeTab;
+import facetwright.form.EdgeTab.Bearer;
 import facetwright.form.FormEdge;
 import facetwright.geom.AngleTolerance;
 import facetwright.geom.Box2;
@@ -56,9 +63,7 @@ final class TabFitter {
 
   static TabPlan plan(Layout layout, Tabs tabs) {
     TabFitter fitter = new TabFitter(layout, tabs);
-    if (tabs.on()) {
-      layout.cuts().forEach(e -> fitter.place(e, List.of()));
-    }
+    layout.cuts().forEach(e -> fitter.place(e, List.of()));
     return fitter.planned();
   }
 
@@ -71,7 +76,8 @@ final class TabFitter {
     Set<Integer> done = new HashSet<>();
     for (int e : layout.cuts()) {
       int left = layout.flat().edge(e).left();
-      if (group.stream().anyMatch(l -> l.edge(e) == e && l.facet(left) != left)) {
+      if (group.stream().anyMatch(l -> l.edge(e) == e && l.facet(left) != left)
+          || !fitter.isAskedAlike(e, group)) {
         return Optional.empty();
       }
       if (!done.contains(e)) {
@@ -88,8 +94,12 @@ final class TabFitter {
 
   private void place(int edge, List<Likeness> group) {
     FormEdge e = flat.edge(edge);
-    List<Tab> left = best(edge, e.left(), group);
-    List<Tab> right = best(edge, e.right(), group);
+    Bearer bearer = flat.tab(edge).map(EdgeTab::bearer).orElse(tabs.on() ? EITHER : NONE);
+    List<Tab> left = bearer == OTHER || bearer == NONE ? List.of() : best(edge, e.left(), group);
+    List<Tab> right = bearer == THIS || bearer == NONE ? List.of() : best(edge, e.right(), group);
+    if (bearer == NONE) {
+      return;
+    }
     if (left.isEmpty() && right.isEmpty()) {
       dropped.addAll(Twin.of(edge, e.left(), group).stream().map(Twin::edge).toList());
     } else if (left.isEmpty() || right.isEmpty()) {
@@ -97,6 +107,34 @@ final class TabFitter {
     } else {
       placed.addAll(worth(left) >= worth(right) - RoundOff.PART ? left : right);
     }
+  }
+
+  /** Whether the same is said of the tabs of all edges that an edge falls on. */
+  private boolean isAskedAlike(int edge, List<Likeness> group) {
+    Optional<EdgeTab> mine = flat.tab(edge);
+    int left = flat.edge(edge).left();
+    return group.stream()
+        .allMatch(
+            l -> {
+              Optional<EdgeTab> its = flat.tab(l.edge(edge));
+              boolean same = flat.edge(l.edge(edge)).left() == l.facet(left);
+              return mine.isEmpty() == its.isEmpty()
+                  && (mine.isEmpty()
+                      || its.get()
+                          .isLike(
+                              same ? mine.get().bearer() : mine.get().bearer().fromAcross(),
+                              mine.get()));
+            });
+  }
+
+  private double depth(int edge) {
+    double said = flat.tab(edge).map(EdgeTab::depth).orElse(0.0);
+    return said > 0 ? said : tabs.depth();
+  }
+
+  private double bevel(int edge) {
+    double said = flat.tab(edge).map(EdgeTab::bevel).orElse(0.0);
+    return Math.toRadians(said > 0 ? said : tabs.bevel());
   }
 
   private double worth(List<Tab> of) {
@@ -114,7 +152,7 @@ final class TabFitter {
     int host = flat.across(edge, carrier);
     double hostFrom = flat.outline(host).angle(flat.sideOf(edge, host) + 1);
     double hostTo = flat.outline(host).angle(flat.sideOf(edge, host));
-    double bevel = Math.toRadians(tabs.bevel());
+    double bevel = bevel(edge);
     double atFrom = Math.min(Math.min(bevel, hostFrom / 2), room(edge, carrier, true));
     double atTo = Math.min(Math.min(bevel, hostTo / 2), room(edge, carrier, false));
     if (group.stream().anyMatch(l -> l.isMirrored() && l.edge(edge) == edge)) {
@@ -130,7 +168,7 @@ final class TabFitter {
               || tabsThere.getFirst().outline().area() > best.getFirst().outline().area())) {
         best = tabsThere;
       }
-      if (!best.isEmpty() && best.getFirst().depth() > NARROWER * tabs.depth()) {
+      if (!best.isEmpty() && best.getFirst().depth() > NARROWER * depth(edge)) {
         break;
       }
     }
@@ -141,11 +179,12 @@ final class TabFitter {
   private List<Tab> deepest(List<Twin> twins, double atFrom, double atTo) {
     double run = 1 / Math.tan(atFrom) + 1 / Math.tan(atTo);
     double length = flat.length(twins.getFirst().edge());
-    double depth = tabs.depth();
+    double depth = depth(twins.getFirst().edge());
+    double least = Math.min(depth, tabs.minDepth());
     if (run > 0) {
       depth = Math.min(depth, (1 - FAR_SIDE) * length / run);
     }
-    for (; depth >= tabs.minDepth() - LengthTolerance.ROUNDING.mm(); depth *= NARROWER) {
+    for (; depth >= least - LengthTolerance.ROUNDING.mm(); depth *= NARROWER) {
       List<Tab> all = fitting(twins, depth, atFrom, atTo);
       if (!all.isEmpty()) {
         return all;

@@ -102,6 +102,7 @@ public record Unfolding(
       }
     }
     Candidate chosen = best(found).alike(tabs, sheetWidth, sheetHeight);
+    SaidTabs.check(chosen, tabs, notes);
     UnfoldNotes.add(notes, chosen, tabs, tried, sheetWidth > 0);
     return new UnfoldResult(
         NetMaker.net(chosen, root, !base.isEmpty()), chosen.layout().pieces() > 1, tried, notes);

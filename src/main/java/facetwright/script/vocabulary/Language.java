@@ -41,6 +41,7 @@ public final class Language {
     BlankPanelWords.all().forEach(Things.BLANK::with);
     FormWords.all().forEach(Things.FORM::with);
     FacetWords.all().forEach(Things.FORM::with);
+    FormJoinWords.all().forEach(Things.FORM::with);
     UnfoldWords.all().forEach(Things.FORM::with);
     WrapWords.onWrap().forEach(Things.WRAP::with);
     WrapWords.onCells().forEach(Things.CELLS::with);

@@ -7,9 +7,11 @@ import static facetwright.script.api.Arg.usual;
 import facetwright.net.panel.CardPanel;
 import facetwright.net.panel.PanelBuild;
 import facetwright.script.api.Arg;
+import facetwright.script.api.Call;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.Things;
+import facetwright.script.sandbox.CallException;
 import java.util.List;
 
 /** What panels have to do with each other: edges that meet, laps, slits. */
@@ -26,6 +28,12 @@ final class PanelJoinWords {
     Arg<CardPanel> other = needed("other", Kinds.thing(Things.PANEL), "the panel it meets");
     Arg<String> otherEdge = needed("otherEdge", Kinds.text(), "the other panel's edge");
     Arg<Boolean> tab = usual("tab", Kinds.flag(), true, "whether a tab is added to hold them");
+    Arg<String> on =
+        optional(
+            "on",
+            Kinds.text(),
+            "the name of the panel that bears the tab, or \"none\"; the one it is called on where"
+                + " left out");
     Arg<Double> depth = usual("depth", Kinds.length(), 10.0, "how far the tab reaches");
     Arg<Double> bevel =
         optional(
@@ -38,7 +46,7 @@ final class PanelJoinWords {
             "Says that an edge meets another panel's edge when made, and adds the tab that holds"
                 + " them.")
         .takes(EDGE, other, otherEdge)
-        .options(tab, depth, bevel)
+        .options(tab, on, depth, bevel)
         .gives(Things.PANEL, "the panel it was called on")
         .example(
             """
@@ -52,11 +60,13 @@ final class PanelJoinWords {
             (panel, call) -> {
               PanelBuild build = call.session().panels();
               CardPanel met = call.get(other);
-              if (call.get(tab)) {
+              CardPanel bearer = bearer(call, on, panel, met);
+              if (call.get(tab) && bearer != null) {
+                boolean mine = bearer == panel;
                 build.join(
-                    panel,
-                    call.get(EDGE),
-                    met.edge(call.get(otherEdge), call.site()),
+                    bearer,
+                    call.get(mine ? EDGE : otherEdge),
+                    (mine ? met : panel).edge(call.get(mine ? otherEdge : EDGE), call.site()),
                     PanelWords.tab(call, depth, bevel),
                     call.site());
               } else {
@@ -68,6 +78,22 @@ final class PanelJoinWords {
               }
               return panel;
             });
+  }
+
+  /** The panel that bears the tab, or null where none is to. */
+  private static CardPanel bearer(Call call, Arg<String> on, CardPanel panel, CardPanel met) {
+    if (!call.has(on) || call.get(on).equals(panel.name())) {
+      return panel;
+    }
+    if (call.get(on).equals("none")) {
+      return null;
+    }
+    if (call.get(on).equals(met.name())) {
+      return met;
+    }
+    throw new CallException(
+        "join: on: \"" + call.get(on) + "\" is neither of the two panels",
+        "Give on as \"" + panel.name() + "\", \"" + met.name() + "\" or \"none\".");
   }
 
   private static Fn<CardPanel> lap() {
