@@ -58,6 +58,7 @@ class UnusedTest {
         "stack(prism({ sides: 5, side: 30, height: 10 }))",
         "dual()",
         "scale(2)",
+        "tab(\"top\", \"side\")",
       })
   void aChangeOfAFormThatIsLost(String call) {
     String name = call.substring(0, call.indexOf('('));

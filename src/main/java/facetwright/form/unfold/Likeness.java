@@ -1,5 +1,6 @@
 package facetwright.form.unfold;
 
+import facetwright.form.EdgeTab;
 import facetwright.form.FormEdge;
 import facetwright.geom.AngleTolerance;
 import facetwright.geom.LengthTolerance;
@@ -111,6 +112,19 @@ final class Likeness {
   int edge(int e) {
     int f = flat.edge(e).left();
     return flat.edgesOf(facet[f])[side(f, flat.sideOf(e, f))];
+  }
+
+  /** Whether the same is said of the tab along an edge and along the one that it falls on. */
+  boolean keepsSaid(int edge) {
+    Optional<EdgeTab> mine = flat.tab(edge);
+    Optional<EdgeTab> its = flat.tab(edge(edge));
+    boolean sameWay = flat.edge(edge(edge)).left() == facet(flat.edge(edge).left());
+    return mine.isEmpty()
+        ? its.isEmpty()
+        : its.isPresent()
+            && its.get()
+                .isLike(
+                    sameWay ? mine.get().bearer() : mine.get().bearer().fromAcross(), mine.get());
   }
 
   /** Whether this after another is a third, as told by where one facet goes. */

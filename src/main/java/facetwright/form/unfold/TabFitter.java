@@ -77,7 +77,7 @@ final class TabFitter {
     for (int e : layout.cuts()) {
       int left = layout.flat().edge(e).left();
       if (group.stream().anyMatch(l -> l.edge(e) == e && l.facet(left) != left)
-          || !fitter.isAskedAlike(e, group)) {
+          || !group.stream().allMatch(l -> l.keepsSaid(e))) {
         return Optional.empty();
       }
       if (!done.contains(e)) {
@@ -107,24 +107,6 @@ final class TabFitter {
     } else {
       placed.addAll(worth(left) >= worth(right) - RoundOff.PART ? left : right);
     }
-  }
-
-  /** Whether the same is said of the tabs of all edges that an edge falls on. */
-  private boolean isAskedAlike(int edge, List<Likeness> group) {
-    Optional<EdgeTab> mine = flat.tab(edge);
-    int left = flat.edge(edge).left();
-    return group.stream()
-        .allMatch(
-            l -> {
-              Optional<EdgeTab> its = flat.tab(l.edge(edge));
-              boolean same = flat.edge(l.edge(edge)).left() == l.facet(left);
-              return mine.isEmpty() == its.isEmpty()
-                  && (mine.isEmpty()
-                      || its.get()
-                          .isLike(
-                              same ? mine.get().bearer() : mine.get().bearer().fromAcross(),
-                              mine.get()));
-            });
   }
 
   private double depth(int edge) {
