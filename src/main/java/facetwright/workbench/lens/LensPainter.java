@@ -4,6 +4,7 @@ import facetwright.draw.FoldedDrawing;
 import facetwright.draw.Mark;
 import facetwright.draw.Viewpoint;
 import facetwright.fold.pose.Vertices;
+import facetwright.fold.walk.FoldPath;
 import facetwright.geom.Vec2;
 import facetwright.net.EdgeRef;
 import facetwright.net.Net;
@@ -32,6 +33,14 @@ record LensPainter(
     double height,
     boolean round) {
   private static final double TYPE = 12;
+
+  /** What the end of the way is called: of one thing, and of parts that come together. */
+  private static final String MADE = "made";
+
+  private static final String WHOLE = "whole";
+
+  /** How large the stop is drawn at which parts are made and stand apart, in pixels. */
+  private static final double STOP = 4;
 
   /** In so many straight pieces the slider is drawn; none is seen as such. */
   private static final int PIECES = 90;
@@ -158,14 +167,23 @@ record LensPainter(
     on.fillText(words, x(place), y(place));
   }
 
-  /** The way from flat to made, as a slider. */
-  void way(FoldSlider way, double made, boolean focused) {
+  /**
+   * The way from flat to made, as a slider.
+   *
+   * @param gathers whether parts come together on its last stretch
+   */
+  void way(FoldSlider way, double made, boolean focused, boolean gathers) {
     on.setLineCap(StrokeLineCap.ROUND);
     on.setLineJoin(StrokeLineJoin.ROUND);
     on.setLineDashes();
     on.setLineWidth(3);
     rail(way, 1, shade.edge());
     rail(way, made, shade.selection());
+    if (gathers) {
+      Vec2 apart = way.at(FoldPath.APART);
+      on.setFill(made < FoldPath.APART ? shade.edge() : shade.selection());
+      on.fillOval(apart.x() - STOP, apart.y() - STOP, 2 * STOP, 2 * STOP);
+    }
     Vec2 knob = way.at(made);
     on.setFill(shade.paper());
     on.fillOval(knob.x() - 8, knob.y() - 8, 16, 16);
@@ -175,8 +193,8 @@ record LensPainter(
     on.setFill(shade.quiet());
     on.setFont(Pen.Type.regular(TYPE * shade.type()));
     switch (way) {
-      case Rim rim -> insideOf(rim);
-      case Rule rule -> beside(rule);
+      case Rim rim -> insideOf(rim, gathers ? WHOLE : MADE);
+      case Rule rule -> beside(rule, gathers ? WHOLE : MADE);
     }
   }
 
@@ -194,7 +212,7 @@ record LensPainter(
   }
 
   /** What the rim's ends mean, inside of its knob; in a small glass there is no room for it. */
-  private void insideOf(Rim rim) {
+  private void insideOf(Rim rim, String last) {
     double size = TYPE * shade.type();
     Vec2 flat = rim.at(0);
     double x = flat.x() + KNOB;
@@ -202,22 +220,23 @@ record LensPainter(
       return;
     }
     on.setTextBaseline(VPos.BOTTOM);
-    ends(x, width - x, flat.y() + 16 * shade.type(), TextAlignment.LEFT, TextAlignment.RIGHT);
+    ends(x, width - x, flat.y() + 16 * shade.type(), TextAlignment.LEFT, last, TextAlignment.RIGHT);
   }
 
   /** What the rule's ends mean, before and after it. */
-  private void beside(Rule rule) {
+  private void beside(Rule rule, String last) {
     Vec2 flat = rule.at(0);
     on.setTextBaseline(VPos.CENTER);
     double made = rule.at(1).x() + KNOB;
-    ends(flat.x() - KNOB, made, flat.y(), TextAlignment.RIGHT, TextAlignment.LEFT);
+    ends(flat.x() - KNOB, made, flat.y(), TextAlignment.RIGHT, last, TextAlignment.LEFT);
   }
 
-  private void ends(double flat, double made, double y, TextAlignment first, TextAlignment last) {
+  private void ends(
+      double flat, double made, double y, TextAlignment first, String end, TextAlignment last) {
     on.setTextAlign(first);
     on.fillText("flat", flat, y);
     on.setTextAlign(last);
-    on.fillText("made", made, y);
+    on.fillText(end, made, y);
   }
 
   private double x(Vec2 p) {

@@ -3,6 +3,7 @@ package facetwright.workbench.lens;
 import facetwright.draw.FoldedDrawing;
 import facetwright.draw.Mark;
 import facetwright.draw.Viewpoint;
+import facetwright.fold.walk.FoldPath;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
@@ -237,7 +238,7 @@ public final class LensView extends Region {
       painter.angles(drawing, teachingOf());
     }
     painter.clear();
-    painter.way(way(), made.get(), isFocused());
+    painter.way(way(), made.get(), isFocused(), gathers());
     paints++;
   }
 
@@ -248,9 +249,27 @@ public final class LensView extends Region {
     return taught;
   }
 
+  /** Whether parts come together at the end of the way. */
+  private boolean gathers() {
+    Design design = desk.design().get();
+    return design != null && design.folded().together().isSome();
+  }
+
   /** For those who hear the window read. */
   private void say() {
+    double far = made.get();
+    String form = "The folded form, ";
     setAccessibleText(
-        "The folded form, %.0f %% of the way from flat to made".formatted(100 * made.get()));
+        gathers() && far >= FoldPath.APART
+            ? form
+                + (far == FoldPath.APART
+                    ? "its parts made, apart"
+                    : far == 1
+                        ? "its parts together"
+                        : "its parts %.0f %% of the way from apart to together"
+                            .formatted(100 * (far - FoldPath.APART) / (1 - FoldPath.APART)))
+            : form
+                + "%.0f %% of the way from flat to made"
+                    .formatted(100 * (gathers() ? far / FoldPath.APART : far)));
   }
 }
