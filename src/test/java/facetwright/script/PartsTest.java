@@ -246,4 +246,47 @@ class PartsTest {
     assertThat(found(loose, "fit").getFirst().severity()).isEqualTo(Finding.Severity.WARNING);
     assertThat(found(evaluate(parts.formatted("31.5")), "fit")).isEmpty();
   }
+
+  @Test
+  void partsThatReachThroughEachOtherAreTold() throws ScriptException {
+    String parts =
+        """
+        const step = prism({ sides: 4, side: 100, height: 10 }).unfold({ part: "step" });
+        const one = prism({ sides: 4, side: 20, height: 40 }).unfold({ part: "one" });
+        const two = prism({ sides: 4, side: 20, height: 30 }).unfold({ part: "two" });
+        one.on(step, { at: [-20, 0] });
+        """;
+    Design apart = evaluate(parts + "two.on(step, { at: [20, 0] });");
+    assertThat(found(apart, "placing")).isEmpty();
+    Design through =
+        evaluate(
+            parts
+                + """
+                two.on(step, { at: [5, 0] });
+                prism({ sides: 4, side: 20, height: 35 }).unfold({ part: "three" }).beside(one, { by: 8 });
+                """);
+    assertThat(found(through, "placing")).hasSize(1);
+    assertThat(found(through, "placing").getFirst().message())
+        .contains("\"two\" and \"three\" pass through each other");
+    assertThat(found(through, "placing").getFirst().site().line()).isEqualTo(8);
+    // What comes down on another stands on it.
+    Design piled = evaluate(parts + "two.on(step, { at: [-15, 4] });");
+    assertThat(found(piled, "placing")).isEmpty();
+    assertThat(piled.folded().measures().height()).isCloseTo(80, within(1e-6));
+  }
+
+  @Test
+  void whatIsAimedAtIsTheWhole() throws ScriptException {
+    Design tower =
+        evaluate(
+            """
+            const tall = dial("tall", 30, { from: 10, to: 200 });
+            const low = prism({ sides: 4, side: 60, height: 25 }).unfold({ part: "low" });
+            const high = prism({ sides: 4, side: 40, height: tall }).unfold({ part: "high" });
+            high.on(low);
+            aim({ height: 100 });
+            """);
+    assertThat(tower.dials().getFirst().value()).isCloseTo(75, within(0.05));
+    assertThat(tower.folded().measures().height()).isCloseTo(100, within(0.05));
+  }
 }
