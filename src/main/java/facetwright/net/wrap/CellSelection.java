@@ -215,6 +215,29 @@ public final class CellSelection {
     return this;
   }
 
+  /**
+   * Says that each cell lies flat under one of others when made, the first under the first.
+   *
+   * @param over as many
+   */
+  public CellSelection lap(CellSelection over, Site at) {
+    Ask.that(over.wrap == wrap, "both have to be cells of one wrap", at);
+    Ask.that(
+        cells.size() == over.cells.size(),
+        cells.size()
+            + " cells can't lie under "
+            + over.cells.size()
+            + ": choose as many as they lie under",
+        at);
+    for (int i = 0; i < cells.size(); i++) {
+      WrapCell mine = cells.get(i);
+      WrapCell its = over.cells.get(i);
+      Ask.that(mine != its, named(mine) + " can't lie under itself", at);
+      wrap.laps.add(new WrapDraft.CellLap(mine, its, at));
+    }
+    return this;
+  }
+
   private static long key(int row, int column) {
     return row * 1000L + column;
   }

@@ -74,6 +74,9 @@ final class WrapAngles {
     if (told != null) {
       return told.angle();
     }
+    if (standsOnRidge(row, column)) {
+      return upright(row);
+    }
     boolean tabBelow = wrap.cells[row][column].tab != null;
     boolean tabAbove = wrap.cells[row + 1][column].tab != null;
     if (!tabBelow && !tabAbove) {
@@ -82,9 +85,45 @@ final class WrapAngles {
     return pinched ? leaningRim(tabAbove ? row : row + 1, tabAbove) : FoldAngle.degrees(90);
   }
 
+  /** The score between the lowest row and a floor: square where the walls stand upright. */
+  FoldAngle floor() {
+    return pinched && !alternate ? FoldAngle.TO_SOLVE : FoldAngle.degrees(90);
+  }
+
   Sense rowSense(int row, int column) {
     WrapDraft.Fold told = wrap.folds.get(new WrapDraft.ScoreKey(row, column, true));
-    return told != null && told.sense() != null ? told.sense() : Sense.MOUNTAIN;
+    return told != null && told.sense() != null
+        ? told.sense()
+        : standsOnRidge(row, column) ? Sense.VALLEY : Sense.MOUNTAIN;
+  }
+
+  /**
+   * Whether the cell above is half of a fin: of four columns the two beside it are pinched, so that
+   * those between lean together to a ridge, and it lies on the one across from it.
+   */
+  private boolean standsOnRidge(int row, int column) {
+    return n == 4
+        && alternate
+        && row + 1 < wrap.rows.size()
+        && isPinched(row, (column + 1) % n)
+        && pinchedAtTop(wrap, row, (column + 1) % n)
+        && wrap.laps.stream()
+            .anyMatch(
+                l ->
+                    isAt(l.under(), row + 1, column) && isAt(l.over(), row + 1, (column + 2) % n)
+                        || isAt(l.over(), row + 1, column)
+                            && isAt(l.under(), row + 1, (column + 2) % n));
+  }
+
+  private static boolean isAt(WrapCell cell, int row, int column) {
+    return cell.row == row && cell.column == column;
+  }
+
+  /** The fold that stands a fin upright: as far out as the panel under it leans in. */
+  private FoldAngle upright(int row) {
+    return leaningRim(row, true) instanceof FoldAngle.Known level
+        ? FoldAngle.degrees(90 - level.degrees())
+        : FoldAngle.TO_SOLVE;
   }
 
   /**

@@ -61,7 +61,11 @@ final class WrapBuild {
     }
     new SeamFlap(wrap, net, drawn, angles, x[n], y).draw();
     cutaways();
+    laps();
     stance();
+    if (wrap.floor != null) {
+      wrap.floor.draw(wrap, net, drawn, x);
+    }
     return net.build();
   }
 
@@ -127,6 +131,21 @@ final class WrapBuild {
   private Site foldSite(int r, int c, boolean above) {
     WrapDraft.Fold told = wrap.folds.get(new WrapDraft.ScoreKey(r, c, above));
     return told == null ? wrap.site : told.site();
+  }
+
+  private void laps() {
+    for (WrapDraft.CellLap lap : wrap.laps) {
+      for (WrapCell cell : List.of(lap.under(), lap.over())) {
+        Ask.that(
+            !cell.removed,
+            name(wrap, cell.row, cell.column) + " is cut away and lies on nothing",
+            lap.site());
+      }
+      net.lap(
+          drawn[lap.under().row][lap.under().column].main(),
+          drawn[lap.over().row][lap.over().column].main(),
+          lap.site());
+    }
   }
 
   /** Remembers what cut away cells lay against. */

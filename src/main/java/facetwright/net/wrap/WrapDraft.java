@@ -52,6 +52,11 @@ public final class WrapDraft {
   double seam;
   double seamBevel = USUAL_BEVEL;
   Site seamSite;
+  WrapFloor floor;
+  final List<CellLap> laps = new ArrayList<>();
+
+  /** One cell lies under another when made. */
+  record CellLap(WrapCell under, WrapCell over, Site site) {}
 
   /** A score of the grid: above a cell, or to its right. */
   record ScoreKey(int row, int column, boolean above) {}
@@ -116,6 +121,19 @@ public final class WrapDraft {
     seamBevel = Ask.angle("the seam's bevel", bevel, 0, 75, seamAt);
     seam = width;
     seamSite = seamAt;
+    return this;
+  }
+
+  /**
+   * A floor that closes the foot: it hangs on one column, with tabs to the others.
+   *
+   * @param column from 1
+   * @param tab how deep the tabs are, in mm; 0 for none
+   */
+  public WrapDraft floor(int column, double tab, Site at) {
+    Ask.count("the column a floor hangs on", column, 1, columnCount(), at);
+    Ask.that(floor == null, "this wrap has a floor already", at);
+    floor = new WrapFloor(column - 1, tab, at);
     return this;
   }
 

@@ -25,7 +25,7 @@ final class CellWords {
   private CellWords() {}
 
   static List<Fn<CellSelection>> all() {
-    return List.of(remove(), gusset(), tabs(), window(), hole(), layer(), fold());
+    return List.of(remove(), gusset(), tabs(), window(), hole(), layer(), fold(), lap());
   }
 
   private static Fn<CellSelection> remove() {
@@ -174,5 +174,24 @@ final class CellWords {
                   ? cells.fold(call.get(side), angle, call.get(sense), call.site())
                   : cells.fold(angle, call.get(sense), call.site());
             });
+  }
+
+  private static Fn<CellSelection> lap() {
+    Arg<CellSelection> over =
+        needed("over", Kinds.thing(Things.CELLS), "the cells they end up under, as many");
+    return Fn.<CellSelection>named("lap")
+        .does("Says that each chosen cell lies flat under another, and is glued there, when made.")
+        .takes(over)
+        .gives(Things.CELLS, "the chosen cells")
+        .example(
+            """
+            design("Gabled carton", { units: "in" });
+            const tub = wrap({ columns: 4, width: 2.5, rows: [3, 1.75, 0.5], names: ["wall", "gable", "fin"] });
+            tub.columns("even").rows("gable").gusset();
+            tub.columns("even").rows("fin").remove();
+            tub.columns(1).rows("fin").lap(tub.columns(3).rows("fin"));
+            tub.floor({ tab: 0.5 });
+            """)
+        .runs((cells, call) -> cells.lap(call.get(over), call.site()));
   }
 }

@@ -34,7 +34,32 @@ final class WrapWords {
   static List<Fn<WrapDraft>> onWrap() {
     return List.of(
         columns((draft, call, which) -> which.from(draft, call)),
-        rows((draft, call, which) -> which.from(draft, call)));
+        rows((draft, call, which) -> which.from(draft, call)),
+        floor());
+  }
+
+  private static Fn<WrapDraft> floor() {
+    Arg<Double> tab = usual("tab", Kinds.length(0, 100), 10.0, "how deep its tabs are; 0 for none");
+    Arg<Integer> column =
+        usual(
+            "column",
+            Kinds.count(1, Ask.MOST_SIDES),
+            2,
+            "the column it hangs on; tabs hold it to the others");
+    return Fn.<WrapDraft>named("floor")
+        .does(
+            "Closes the foot with a floor: it hangs on one column, and its tabs are glued inside"
+                + " the others.")
+        .options(tab, column)
+        .gives(Things.WRAP, "the wrap")
+        .example(
+            """
+            design("Tub");
+            const tub = wrap({ columns: 6, width: 30, rows: [60] });
+            tub.floor({ tab: 9 });
+            sheet("A3");
+            """)
+        .runs((draft, call) -> draft.floor(call.get(column), call.get(tab), call.site()));
   }
 
   static List<Fn<CellSelection>> onCells() {

@@ -1,0 +1,109 @@
+package facetwright.net.wrap;
+
+import facetwright.geom.CyclicPolygon;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
+import facetwright.net.Ask;
+import facetwright.net.FoldAngle;
+import facetwright.net.PanelRole;
+import facetwright.net.Sense;
+import facetwright.net.draft.NetDraft;
+import facetwright.net.draft.PanelDraft;
+import facetwright.words.Site;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A floor under a wrap: it hangs on one column, and tabs on its other sides are glued inside the
+ * others.
+ *
+ * @param column from 0
+ * @param tab how deep its tabs are at most, in mm; less deep where they need steep ends; 0 for none
+ */
+record WrapFloor(int column, double tab, Site site) {
+
+  /** A tab's ends are cut back by so much of its side at most. */
+  private static final double MOST_BACK = 0.45;
+
+  /** The usual slant of a tab's ends, in degrees. */
+  private static final double SQUARE_OFF = 45;
+
+  /** The part of a free angle that a tab may fill. */
+  private static final double CLEAR = 0.95;
+
+  /** Draws it below the lowest row, and the wrap stands on it. */
+  void draw(WrapDraft wrap, NetDraft net, DrawnCell[][] drawn, double[] x) {
+    int n = wrap.widths.size();
+    for (int c = 0; c < n; c++) {
+      Ask.that(
+          drawn[0][c] != null && drawn[0][c].bottom() != null && wrap.cells[0][c].tab == null,
+          "a floor needs a wall on each side, and column "
+              + (c + 1)
+              + " has none in the lowest row: keep it there, neither pinched below nor a tab",
+          site);
+    }
+    double least = wrap.widths.stream().mapToDouble(w -> w).min().orElseThrow();
+    double high = wrap.rows.getFirst().height();
+    double most = Math.min(high, least / 2);
+    Ask.that(
+        tab < most,
+        () ->
+            Message.of(
+                "the floor's tabs can't be %s deep: give less than %s, so that they lie on their"
+                    + " walls",
+                Value.given(tab), Value.limit(most)),
+        site);
+    FoldAngle angle = new WrapAngles(wrap).floor();
+    double sharpest = Arrays.stream(CyclicPolygon.turns(wrap.widths)).min().orElseThrow();
+    double slant = Math.toRadians(Math.min(SQUARE_OFF, CLEAR * sharpest));
+    PanelDraft floor = net.panel("floor", PanelRole.FACET, corners(wrap, x), site);
+    net.score(drawn[0][column].bottom(), floor.edge(0), Sense.MOUNTAIN, angle, site);
+    for (int side = 1; side < n; side++) {
+      int c = Math.floorMod(column - side, n);
+      PanelDraft flap = tab > 0 ? tab(net, floor, side, c, slant) : null;
+      if (flap != null) {
+        net.score(floor.edge(side), flap.edge(0), Sense.MOUNTAIN, angle, site);
+      }
+      net.seam(floor.edge(side), drawn[0][c].bottom(), flap, site);
+    }
+    net.standOn(floor);
+  }
+
+  /** As the wrap stands: its corners on one circle. */
+  private List<Vec2> corners(WrapDraft wrap, double[] x) {
+    double[] turns = CyclicPolygon.turns(wrap.widths);
+    int n = turns.length;
+    List<Vec2> corners =
+        new ArrayList<>(List.of(new Vec2(x[column + 1], 0), new Vec2(x[column], 0)));
+    double heading = Math.PI;
+    for (int side = 1; side < n - 1; side++) {
+      int c = Math.floorMod(column - side, n);
+      heading += Math.toRadians(turns[c]);
+      double width = wrap.widths.get(c);
+      corners.add(
+          corners.getLast().plus(new Vec2(Math.cos(heading), Math.sin(heading)).times(width)));
+    }
+    return corners;
+  }
+
+  /**
+   * @param slant between the glued side and a tab's ends: beside the hinge it has to clear the next
+   *     wall, which lies off the floor by the turn of their corner
+   */
+  private PanelDraft tab(NetDraft net, PanelDraft floor, int side, int wall, double slant) {
+    Segment2 foot = floor.edge(side).segment();
+    Vec2 along = foot.direction();
+    double back = Math.min(tab / Math.tan(slant), MOST_BACK * foot.length());
+    Vec2 out = along.left().times(-back * Math.tan(slant));
+    Vec2 in = along.times(back);
+    return net.panel(
+        "floor tab " + (wall + 1),
+        PanelRole.TAB,
+        List.of(
+            foot.to(), foot.from(), foot.from().plus(in).plus(out), foot.to().minus(in).plus(out)),
+        site);
+  }
+}
