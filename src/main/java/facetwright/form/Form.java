@@ -219,6 +219,19 @@ public final class Form implements Serializable {
     return new Form(corners, placed, edges);
   }
 
+  /**
+   * Calls a facet by another name.
+   *
+   * @throws FormException when another facet has that name
+   */
+  public Form withName(String facet, String name) {
+    int index = facet(facet);
+    FormCheck.require(
+        facet.equals(name) || !hasFacet(name),
+        "another facet is called \"" + name + "\" already: take another name");
+    return with(index, facets.get(index).named(name));
+  }
+
   /** Takes a facet away: an open-topped box is a box without its top. */
   public Form withoutFacet(String facet) {
     int index = facet(facet);

@@ -133,4 +133,102 @@ class OneMannerTest {
     }
     assertThat(made(lines).net().layers()).hasSize(many);
   }
+
+  /** The same window or hole in the same place, said on each kind of thing in the same way. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "window(@{ width: 10, height: 6 })",
+        "window(@{ sides: 6, across: 9 })",
+        "window(@{ corners: [[-4, -4], [4, -4], [0, 5]] })",
+        "window(@{ outline: star({ points: 5, across: 12, inner: 0.4 }) })",
+        "hole(@{ across: 5 })",
+      })
+  void windowsAndHolesAreSaidAlike(String word) throws ScriptException {
+    String at = word.replace("@", "").replaceFirst(" }\\)$", ", at: [7, 3] })");
+    String on = word.replace("@", "[7, 3], ");
+    String panel = "panel(\"a\", { width: 60, height: 40 }).";
+    String blank = "blank({ width: 60, height: 40 }).";
+    String cells = "wrap({ columns: 4, width: 60, rows: 40, seam: 0 }).columns(1).rows(1).";
+    String form = "box({ width: 60, depth: 60, height: 40 }).";
+    assertThat(opening(panel + at)).isEqualTo(opening(panel + on));
+    assertThat(opening(cells + at)).isEqualTo(opening(cells + on));
+    String onBlank = word.replace("@", "[37, 23], ");
+    String inBlank = at.replace("[7, 3]", "[37, 23]");
+    assertThat(opening(blank + onBlank)).isEqualTo(opening(blank + inBlank));
+    assertThat(opening(blank + onBlank)).isEqualTo(opening(panel + at));
+    assertThat(opening(form + at.replace("(", "(\"side 1\", ") + ".unfold()"))
+        .isEqualTo(opening(panel + at));
+  }
+
+  /** How much is cut out of the first panel that has an opening, in mm², to a thousandth. */
+  private static double opening(String line) throws ScriptException {
+    double all =
+        made(line.replace("(\"side 1\", [", "([")).net().panels().stream()
+            .mapToDouble(p -> p.outline().area() - p.region().getArea())
+            .sum();
+    assertThat(all).isPositive();
+    return Math.round(all * 1000) / 1000.0;
+  }
+
+  @Test
+  void aBorderOnABlankIsThatOfThePanelAtThePoint() throws ScriptException {
+    String blank = "blank({ width: 90, height: 60 }).score({ from: \"left\", at: 30, fold: 90 })";
+    assertThat(opening(blank + ".window([60, 30], { border: 10 });")).isEqualTo(1600);
+    assertThat(opening(blank + ".window([15, 30], { border: 10 });")).isEqualTo(400);
+    ScriptException why = refused(blank + "\n.window([15, 30], { border: 15 });");
+    assertThat(why.getMessage()).contains("must be under");
+    assertThat(why.line()).isEqualTo(3);
+    assertThat(refused(blank + ".window({ border: 5 });").remedy()).contains(".window([40, 30]");
+    assertThat(refused(blank + ".hole({ across: 5 });").remedy()).contains(".hole([40, 42]");
+    assertThat(refused(blank + ".window([[1, 1], [9, 1], [5, 9]], { border: 5 });").getMessage())
+        .contains("a shape already");
+  }
+
+  @Test
+  void rimsAreToldApartByWord() throws ScriptException {
+    assertThat(panels(WRAP + "w.rows(\"upper rim\").remove();"))
+        .isEqualTo(panels(WRAP + "w.rows([3]).remove();"));
+    assertThat(panels(WRAP + "w.rows(\"lower rim\").tabs();"))
+        .isEqualTo(panels(WRAP + "w.rows([1]).tabs();"));
+    assertThat(refused(WRAP + "w.rows(\"upper wall\").remove();").getMessage())
+        .contains("there is one row called \"wall\" only");
+    assertThat(refused(WRAP + "w.rows(\"uper rim\").remove();").getMessage()).contains("no row is");
+  }
+
+  /** Without where in the script they were made. */
+  private static String panels(String lines) throws ScriptException {
+    return made(lines).net().panels().toString().replaceAll("Site\\[[^]]*]", "");
+  }
+
+  @Test
+  void facetsAreCalledAsTheMakerSays() throws ScriptException {
+    String box = "box({ width: 60, depth: 60, height: 40 })";
+    assertThat(made(box + ".name(\"side 2\", \"front\").layer(\"front\").unfold();").net().panels())
+        .anyMatch(p -> p.name().equals("front"));
+    assertThat(made(box + ".name(\"side\", \"wall\").layer(\"wall\").unfold();").net().layers())
+        .hasSize(4);
+    ScriptException why = refused(box + "\n.name(\"side 2\", \"top\").unfold();");
+    assertThat(why.getMessage()).contains("another facet is called \"top\" already");
+    assertThat(why.line()).isEqualTo(3);
+    assertThat(refused(box + ".name(\"top\", \"all\").unfold();").getMessage())
+        .contains("means every facet");
+    assertThat(refused(box + ".name(\"sode 2\", \"front\").unfold();").remedy()).contains("side 2");
+  }
+
+  @Test
+  void foldsBetweenPanelsOverruleTheirLine() throws ScriptException {
+    String card =
+        "const c = blank({ width: 90, height: 60 }).score({ from: \"left\", at: 30, fold: 90 })"
+            + ".score({ from: \"bottom\", at: 30, fold: 0 });\n";
+    var scores =
+        made(card + "c.fold([15, 15], [60, 15], { fold: 20, sense: \"valley\" });").net().scores();
+    assertThat(scores).hasSize(4);
+    assertThat(scores.toString().split("VALLEY", -1)).hasSize(2);
+    ScriptException why = refused(card + "c.fold([15, 15], [60, 45], { fold: 20 });");
+    assertThat(why.getMessage()).contains("no score runs between");
+    assertThat(why.line()).isEqualTo(3);
+    assertThat(refused(card + "c.fold([15, 15], [60, 15]);").getMessage()).contains("how it is");
+  }
 }

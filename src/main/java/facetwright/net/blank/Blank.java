@@ -59,6 +59,10 @@ public final class Blank {
 
     record Window(Polygon2 outline, Site site) implements Mark {}
 
+    record Bordered(Vec2 at, double border, Site site) implements Mark {}
+
+    record Folded(Vec2 a, Vec2 b, Sense sense, FoldAngle angle, Site site) implements Mark {}
+
     record Hole(Vec2 at, double diameter, Site site) implements Mark {}
 
     record Base(Vec2 at, Site site) implements Mark {}
@@ -209,8 +213,24 @@ public final class Blank {
 
   /** Cuts a window inside a panel. */
   public Blank window(List<Vec2> corners, Site at) {
-    corners.forEach(c -> within(c, at));
-    return mark(new Mark.Window(Shapes.outline("a window", corners, at), at));
+    return window(Shapes.outline("a window", corners, at), at);
+  }
+
+  /** The same along an outline. */
+  public Blank window(Polygon2 outline, Site at) {
+    outline.corners().forEach(c -> within(c, at));
+    return mark(new Mark.Window(outline, at));
+  }
+
+  /** Cuts a window of the panel's own shape, a border left all round. */
+  public Blank window(Vec2 point, double border, Site at) {
+    Ask.length("a window's border", border, at);
+    return mark(new Mark.Bordered(within(point, at), border, at));
+  }
+
+  /** Folds the scores between the panels at two points, whatever the lines they lie on say. */
+  public Blank fold(Vec2 a, Vec2 b, Sense sense, FoldAngle angle, Site at) {
+    return mark(new Mark.Folded(within(a, at), within(b, at), sense, angle, at));
   }
 
   public Blank hole(Vec2 middle, double diameter, Site at) {

@@ -3,6 +3,8 @@ package facetwright.net.blank;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Net;
 import facetwright.net.NetException;
@@ -29,6 +31,26 @@ final class BlankBuild {
 
   private record Ends(Vec2 from, Vec2 to) {}
 
+  /** How the scores between two panels are folded, and whether there is one. */
+  private static final class Between {
+    private final PanelDraft a;
+    private final PanelDraft b;
+    private final Blank.Mark.Folded fold;
+    private boolean met;
+
+    Between(PanelDraft a, PanelDraft b, Blank.Mark.Folded fold) {
+      this.a = a;
+      this.b = b;
+      this.fold = fold;
+    }
+
+    boolean isOf(PanelDraft one, PanelDraft other) {
+      return (one == a && other == b) || (one == b && other == a);
+    }
+  }
+
+  private final List<Between> folds = new ArrayList<>();
+
   BlankBuild(Blank blank) {
     this.blank = blank;
     lines = new BlankRegions(blank);
@@ -54,7 +76,23 @@ final class BlankBuild {
       }
     }
     Ask.that(number > 0, "nothing is left of the blank", blank.site);
+    blank.marks.forEach(
+        m -> {
+          if (m instanceof Blank.Mark.Folded f) {
+            folds.add(new Between(panel(f.a(), f.site()), panel(f.b(), f.site()), f));
+          }
+        });
     pairSides();
+    folds.forEach(
+        f ->
+            Ask.that(
+                f.met,
+                "no score runs between the panels at "
+                    + Ask.text(f.fold.a())
+                    + " and "
+                    + Ask.text(f.fold.b())
+                    + ": give points on both sides of one",
+                f.fold.site()));
     blank.marks.forEach(this::apply);
     blank.ticks.forEach(t -> net.tick(t.mark(), t.site()));
     if (blank.marks.stream().noneMatch(Blank.Mark.Base.class::isInstance)) {
@@ -98,7 +136,7 @@ final class BlankBuild {
           open.put(new Ends(side.from(), side.to()), side);
           continue;
         }
-        Blank.Line line = lines.lineAt(side.segment().middle());
+        Blank.Line line = said(lines.lineAt(side.segment().middle()), other, side);
         if (line.isCut()) {
           net.slit(other, side, line.site());
         } else if (line.perforated()) {
@@ -110,9 +148,23 @@ final class BlankBuild {
     }
   }
 
+  /** A line as it is folded between two panels. */
+  private Blank.Line said(Blank.Line line, EdgeDraft a, EdgeDraft b) {
+    Blank.Line now = line;
+    for (Between between : folds) {
+      if (!line.isCut() && between.isOf(a.panel(), b.panel())) {
+        between.met = true;
+        Blank.Mark.Folded f = between.fold;
+        now = new Blank.Line(line.at(), f.sense(), f.angle(), line.perforated(), f.site());
+      }
+    }
+    return now;
+  }
+
   private void apply(Blank.Mark mark) {
     switch (mark) {
-      case Blank.Mark.Waste _ -> {}
+      case Blank.Mark.Waste _, Blank.Mark.Folded _ -> {}
+      case Blank.Mark.Bordered(Vec2 at, double border, Site site) -> border(at, border, site);
       case Blank.Mark.Name(Vec2 at, String name, Site site) -> panel(at, site).rename(name);
       case Blank.Mark.Role(Vec2 at, PanelRole role, Site site) -> panel(at, site).become(role);
       case Blank.Mark.Layered(Vec2 at, double reveal, String paper, Site site) ->
@@ -126,6 +178,21 @@ final class BlankBuild {
           net.lap(panel(under, site), panel(over, site), site);
       case Blank.Mark.Joined(Vec2 a, Vec2 b, Vec2 tab, Site site) -> join(a, b, tab, site);
     }
+  }
+
+  private void border(Vec2 at, double border, Site site) {
+    PanelDraft panel = panel(at, site);
+    List<Polygon2> left = Planar.inset(panel.outline(), border);
+    Ask.that(
+        !left.isEmpty(),
+        () ->
+            Message.of(
+                "a border of %s leaves no window in %s: it must be under %s",
+                Value.limit(border),
+                Value.name(panel.name()),
+                Value.atMost(Planar.mostInset(panel.outline()))),
+        site);
+    left.forEach(w -> panel.open(new Opening.Window(w, site)));
   }
 
   private void join(Vec2 a, Vec2 b, Vec2 tab, Site site) {

@@ -177,6 +177,26 @@ public final class WrapDraft {
       return _ -> true;
     }
     List<String> names = rows.stream().map(WrapRow::name).distinct().toList();
+    String plain = name.strip().toLowerCase(Locale.ROOT);
+    for (boolean upper : new boolean[] {false, true}) {
+      String word = upper ? "upper " : "lower ";
+      String kind = plain.startsWith(word) ? plain.substring(word.length()) : "";
+      if (!names.contains(name) && names.contains(kind)) {
+        List<Integer> alike =
+            IntStream.range(0, rows.size())
+                .filter(r -> rows.get(r).name().equals(kind))
+                .boxed()
+                .toList();
+        Ask.that(
+            alike.size() > 1,
+            "there is one row called \""
+                + kind
+                + "\" only, no upper and lower one: leave the word out",
+            at);
+        int meant = upper ? alike.getLast() : alike.getFirst();
+        return r -> r == meant;
+      }
+    }
     if (!names.contains(name)) {
       throw new NetException(
           "no row is called \"" + name + "\"; the rows are " + NearName.listed(name, names),

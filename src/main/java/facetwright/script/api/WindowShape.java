@@ -12,6 +12,7 @@ import facetwright.net.Shapes;
 import facetwright.script.sandbox.CallException;
 import facetwright.words.Site;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The shape of a window, as a script asks for it. */
 public sealed interface WindowShape {
@@ -45,6 +46,14 @@ public sealed interface WindowShape {
             "where its middle lies, counted from the panel's middle"));
   }
 
+  /** The same shape moved. */
+  default WindowShape moved(Vec2 by) {
+    return switch (this) {
+      case Border border -> border;
+      case Outline(Polygon2 outline) -> new Outline(outline.taken(by::plus));
+    };
+  }
+
   /** The options by which a window's shape is given. */
   record Options(
       Arg<Double> border,
@@ -58,6 +67,11 @@ public sealed interface WindowShape {
 
     public Arg<?>[] all() {
       return new Arg<?>[] {border, width, height, sides, across, corners, outline, at};
+    }
+
+    /** Whether any shape is given. */
+    public boolean isGiven(Call call) {
+      return Stream.of(border, width, height, sides, across, corners, outline).anyMatch(call::has);
     }
 
     public WindowShape read(Call call, String function) {

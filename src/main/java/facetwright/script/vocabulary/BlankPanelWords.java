@@ -8,10 +8,14 @@ import facetwright.net.PanelRole;
 import facetwright.net.blank.Blank;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
+import facetwright.script.api.FoldOptions;
+import facetwright.script.api.Kind;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.LayerArgs;
 import facetwright.script.api.PointKinds;
 import facetwright.script.api.Things;
+import facetwright.script.api.WindowShape;
+import facetwright.script.sandbox.CallException;
 import java.util.List;
 
 /** What is said of the panels of a blank, each meant by a point inside it. */
@@ -34,7 +38,8 @@ final class BlankPanelWords {
   private BlankPanelWords() {}
 
   static List<Fn<Blank>> all() {
-    return List.of(waste(), name(), role(), join(), lap(), standOn(), window(), hole(), layer());
+    return List.of(
+        waste(), name(), role(), join(), lap(), standOn(), fold(), window(), hole(), layer());
   }
 
   private static Arg<Vec2> point(String name, String does) {
@@ -134,38 +139,111 @@ final class BlankPanelWords {
         .runs((blank, call) -> blank.standOn(call.get(at), call.site()));
   }
 
+  private static Fn<Blank> fold() {
+    FoldOptions folded = FoldOptions.fresh();
+    Arg<Vec2> a = point("a", "a point in the one panel");
+    Arg<Vec2> b = point("b", "a point in the other");
+    return Fn.<Blank>named("fold")
+        .does(
+            "Says how the scores between two panels are folded, where it is not what the line they"
+                + " lie on says: a line is drawn once, right across.")
+        .takes(a, b)
+        .options(folded.fold(), folded.sense())
+        .gives(Things.BLANK, "the blank")
+        .example(
+            """
+            design("Pop-out step");
+            blank({ width: 120, height: 160 })
+              .score({ from: "bottom", at: 80, fold: 90, sense: "valley" })
+              .cut({ from: "left", at: 40, between: [60, 100] })
+              .cut({ from: "left", at: 80, between: [60, 100] })
+              .score({ from: "bottom", at: 60, between: [40, 80], fold: 90, sense: "valley" })
+              .score({ from: "bottom", at: 100, between: [40, 80], fold: 90, sense: "valley" })
+              .fold([60, 70], [60, 90], { fold: 90, sense: "mountain" });
+            """)
+        .runs(
+            (blank, call) -> {
+              if (!call.has(folded.fold()) && !call.has(folded.sense())) {
+                throw new CallException(
+                    "fold needs to know how it is folded", "Give fold, or sense, or both.");
+              }
+              return blank.fold(
+                  call.get(a), call.get(b), folded.way(call), folded.angle(call), call.site());
+            });
+  }
+
+  /** A place on the blank; a window may be given by its corners there. */
+  private static final Kind<List<Vec2>> PLACE =
+      Kinds.either(PointKinds.corners(), Kinds.map(PointKinds.point(), List::of));
+
   private static Fn<Blank> window() {
-    Arg<List<Vec2>> corners =
-        needed(
-            "corners",
-            PointKinds.corners(),
-            "the window's corners, counted from the blank's lower left");
+    WindowShape.Options shape = WindowShape.options();
+    Arg<List<Vec2>> place =
+        optional(
+            "place",
+            PLACE,
+            "a point in the panel, from which at counts: the window's middle; or the window's"
+                + " corners");
     return Fn.<Blank>named("window")
-        .does("Cuts a window inside a panel.")
-        .takes(corners)
+        .does("Cuts a window inside a panel; places count from the blank's lower left.")
+        .takes(place)
+        .options(shape.all())
         .gives(Things.BLANK, "the blank")
         .example(
             """
             design("Frame");
-            blank({ width: 120, height: 90 }).window([[20, 20], [100, 20], [100, 70], [20, 70]]);
+            blank({ width: 120, height: 90 })
+              .window([[20, 20], [60, 20], [60, 70], [20, 70]])
+              .window([90, 45], { sides: 6, across: 30 });
             """)
-        .runs((blank, call) -> blank.window(call.get(corners), call.site()));
+        .runs(
+            (blank, call) -> {
+              List<Vec2> given = call.has(place) ? call.get(place) : List.of();
+              if (given.size() > 1) {
+                if (shape.isGiven(call)) {
+                  throw new CallException(
+                      "window: a list of corners is a shape already",
+                      "Give a point in the panel with the options, or the corners alone.");
+                }
+                return blank.window(given, call.site());
+              }
+              if (given.isEmpty() && call.get(shape.at()).equals(Vec2.ZERO)) {
+                throw new CallException(
+                    "window needs to know where on the blank it is",
+                    "Give a point in the panel: .window([40, 30], { width: 20, height: 10 }).");
+              }
+              Vec2 from = given.isEmpty() ? Vec2.ZERO : given.getFirst();
+              return switch (shape.read(call, "window").moved(from)) {
+                case WindowShape.Border(double border) ->
+                    blank.window(from.plus(call.get(shape.at())), border, call.site());
+                case WindowShape.Outline(var outline) -> blank.window(outline, call.site());
+              };
+            });
   }
 
   private static Fn<Blank> hole() {
-    Arg<Vec2> at = point("at", "its middle");
+    Arg<Vec2> place = optional("place", PointKinds.point(), "its middle, from the lower left");
     Arg<Double> across = needed("across", Kinds.punch(), "the punch's diameter");
+    Arg<Vec2> at = optional("at", PointKinds.point(), "its middle, from the place or lower left");
     return Fn.<Blank>named("hole")
         .does("Punches a hole.")
-        .takes(at)
-        .options(across)
+        .takes(place)
+        .options(across, at)
         .gives(Things.BLANK, "the blank")
         .example(
             """
             design("Name tag");
             blank({ width: 80, height: 50 }).hole([40, 42], { across: 5 });
             """)
-        .runs((blank, call) -> blank.hole(call.get(at), call.get(across), call.site()));
+        .runs(
+            (blank, call) -> {
+              if (!call.has(place) && !call.has(at)) {
+                throw new CallException(
+                    "hole needs to know where on the blank it is",
+                    "Give its middle: .hole([40, 42], { across: 5 }).");
+              }
+              return blank.hole(Placing.sum(call, place, at), call.get(across), call.site());
+            });
   }
 
   private static Fn<Blank> layer() {

@@ -90,8 +90,10 @@ final class CellWords {
 
   private static Fn<CellSelection> window() {
     WindowShape.Options options = WindowShape.options();
+    Arg<Vec2> place = Placing.before();
     return Fn.<CellSelection>named("window")
         .does("Cuts a window into the middle of each chosen cell.")
+        .takes(place)
         .options(options.all())
         .gives(Things.CELLS, "the chosen cells")
         .example(
@@ -103,7 +105,7 @@ final class CellWords {
             """)
         .runs(
             (cells, call) ->
-                switch (options.read(call, "window")) {
+                switch (options.read(call, "window").moved(Placing.or(call, place))) {
                   case WindowShape.Border(double border) -> cells.window(border, call.site());
                   case WindowShape.Outline(var outline) -> cells.window(outline, call.site());
                 });
@@ -111,9 +113,11 @@ final class CellWords {
 
   private static Fn<CellSelection> hole() {
     Arg<Double> across = needed("across", Kinds.punch(), "the punch's diameter");
+    Arg<Vec2> place = Placing.before();
     Arg<Vec2> at = optional("at", PointKinds.point(), "its place, counted from the cell's middle");
     return Fn.<CellSelection>named("hole")
         .does("Punches a hole into each chosen cell.")
+        .takes(place)
         .options(across, at)
         .gives(Things.CELLS, "the chosen cells")
         .example(
@@ -122,7 +126,12 @@ final class CellWords {
             const band = wrap({ columns: 8, width: 22, rows: [40] });
             band.columns("odd").rows("wall").hole({ across: 4, at: [0, 12] });
             """)
-        .runs((cells, call) -> cells.hole(call.get(across), call.get(at), call.site()));
+        .runs(
+            (cells, call) ->
+                cells.hole(
+                    call.get(across),
+                    call.has(place) || call.has(at) ? Placing.sum(call, place, at) : null,
+                    call.site()));
   }
 
   private static Fn<CellSelection> layer() {

@@ -15,6 +15,7 @@ import facetwright.script.api.LayerArgs;
 import facetwright.script.api.PointKinds;
 import facetwright.script.api.Things;
 import facetwright.script.api.WindowShape;
+import facetwright.script.sandbox.CallException;
 import java.util.List;
 import java.util.function.BiFunction;
 
@@ -26,7 +27,7 @@ final class FacetWords {
   private FacetWords() {}
 
   static List<Fn<Form>> all() {
-    return List.of(window(), hole(), layer(), open());
+    return List.of(name(), window(), hole(), layer(), open());
   }
 
   private static Object each(
@@ -36,6 +37,41 @@ final class FacetWords {
       changed = change.apply(changed, name);
     }
     return call.hold(Things.FORM, changed);
+  }
+
+  private static Fn<Form> name() {
+    Arg<String> name =
+        needed("name", Kinds.text(), "what you call it; several are numbered: \"front 1\"");
+    return Fn.<Form>named("name")
+        .does(
+            "Calls facets by a name of your own, by which papers, messages and later lines know"
+                + " them.")
+        .takes(FACETS, name)
+        .gives(Things.FORM, "a new form")
+        .example(
+            """
+            design("House front");
+            box({ width: 60, depth: 40, height: 50 })
+              .name("side 1", "front")
+              .window("front", { width: 14, height: 22 })
+              .unfold();
+            """)
+        .runs(
+            (form, call) -> {
+              List<String> meant = FacetNaming.of(form, call.get(FACETS), "name");
+              String called = call.get(name);
+              if (called.equals("all")) {
+                throw new CallException(
+                    "name: \"all\" means every facet", "Take another name for this one.");
+              }
+              Form named = form;
+              for (int i = 0; i < meant.size(); i++) {
+                named =
+                    named.withName(
+                        meant.get(i), meant.size() == 1 ? called : called + " " + (i + 1));
+              }
+              return call.hold(Things.FORM, named);
+            });
   }
 
   private static Fn<Form> window() {

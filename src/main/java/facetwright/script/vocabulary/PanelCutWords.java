@@ -27,9 +27,11 @@ final class PanelCutWords {
 
   private static Fn<CardPanel> window() {
     WindowShape.Options options = WindowShape.options();
+    Arg<Vec2> place = Placing.before();
     return Fn.<CardPanel>named("window")
         .does(
             "Cuts a window into the panel; places count from its middle, the hinge at the bottom.")
+        .takes(place)
         .options(options.all())
         .gives(Things.PANEL, "the panel")
         .example(
@@ -40,18 +42,20 @@ final class PanelCutWords {
             """)
         .runs(
             (panel, call) ->
-                switch (options.read(call, "window")) {
+                switch (options.read(call, "window").moved(Placing.or(call, place))) {
                   case WindowShape.Border(double border) -> panel.window(border, call.site());
                   case WindowShape.Outline(var outline) -> panel.window(outline, call.site());
                 });
   }
 
   private static Fn<CardPanel> hole() {
+    Arg<Vec2> place = Placing.before();
     Arg<Double> across = needed("across", Kinds.punch(), "the punch's diameter");
     Arg<Vec2> at =
         usual("at", PointKinds.point(), Vec2.ZERO, "its place, counted from the panel's middle");
     return Fn.<CardPanel>named("hole")
         .does("Punches a hole into the panel.")
+        .takes(place)
         .options(across, at)
         .gives(Things.PANEL, "the panel")
         .example(
@@ -59,7 +63,9 @@ final class PanelCutWords {
             design("Tag");
             panel("tag", { width: 40, height: 70 }).hole({ across: 4, at: [0, 26] });
             """)
-        .runs((panel, call) -> panel.hole(call.get(across), call.get(at), call.site()));
+        .runs(
+            (panel, call) ->
+                panel.hole(call.get(across), Placing.sum(call, place, at), call.site()));
   }
 
   private static Fn<CardPanel> notch() {

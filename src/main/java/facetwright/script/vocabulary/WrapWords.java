@@ -23,7 +23,8 @@ import java.util.List;
 /** The words for a wrap: columns round, rows high, and choosing cells. */
 final class WrapWords {
   /** What rows are called when the script does not name them. */
-  private static final List<String> ROW_WORDS = List.of("rim", "wall", "all");
+  private static final List<String> ROW_WORDS =
+      List.of("rim", "upper rim", "lower rim", "wall", "all");
 
   private WrapWords() {}
 
@@ -213,7 +214,8 @@ final class WrapWords {
         needed(
             "which",
             kind,
-            "a row's name such as \"rim\" or \"wall\", \"all\", or numbers from the bottom");
+            "a row's name such as \"rim\" or \"wall\"; \"upper rim\" or \"lower rim\", the highest"
+                + " or lowest of that name; \"all\"; or numbers from the bottom");
     return Fn.<T>named("rows")
         .does("Chooses rows.")
         .takes(which)
