@@ -123,6 +123,8 @@ class OneMannerTest {
         "prism({ sides: 6, side: 30, height: 40 }).cut({ at: [0, 0, 30], away: [1, 0, 2] })|side|6",
         "prism({ sides: 6, side: 30, height: 40 }).bevelCorners(5)|side|6",
         "prism({ sides: 6, side: 30, height: 40 }).bevelCorners(5)|corner|12",
+        "bipyramid({ sides: 5, side: 30, height: 80 })|row 1|5",
+        "bipyramid({ sides: 12, side: 12, height: 60 }).raise(\"row 2\", 1)|row 2|36",
         "prism({ sides: 6, side: 30, height: 40 }).scale(0.5).raise(\"corner\", 2)|corner|0",
       })
   void wordsOfFacetsLiveOn(String form, String word, int many) throws ScriptException {
@@ -158,7 +160,7 @@ class OneMannerTest {
     String inBlank = at.replace("[7, 3]", "[37, 23]");
     assertThat(opening(blank + onBlank)).isEqualTo(opening(blank + inBlank));
     assertThat(opening(blank + onBlank)).isEqualTo(opening(panel + at));
-    assertThat(opening(form + at.replace("(", "(\"side 1\", ") + ".unfold()"))
+    assertThat(opening(form + at.replaceFirst("\\(", "(\"side 1\", ") + ".unfold()"))
         .isEqualTo(opening(panel + at));
   }
 

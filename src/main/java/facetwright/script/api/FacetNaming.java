@@ -18,7 +18,7 @@ public final class FacetNaming {
           Kinds.map(Kinds.text(List.of("all", "side", "top", "base")), List::of),
           Kinds.list(Kinds.text(), 1, 1_000));
 
-  private static final Pattern PARTS = Pattern.compile("(?: (?:\\d+|[ab]|\\(\\d+\\)))+");
+  private static final Pattern PARTS = Pattern.compile("(?: (?:side|\\d+|[ab]|\\(\\d+\\)))+");
 
   private FacetNaming() {}
 
@@ -46,8 +46,9 @@ public final class FacetNaming {
   }
 
   /**
-   * Whether a facet is the one called by a word, or one of those: "side" means "side 2", also where
-   * it was raised ("side 2 1"), parted ("side 2 a") or stacked on others ("side 2 (2)").
+   * Whether a facet is the one called by a word, or one of those: "side" means "side 2", "row 1"
+   * means "row 1 side 2", also where it was raised ("side 2 1"), parted ("side 2 a") or stacked on
+   * others ("side 2 (2)").
    */
   static boolean isOf(String facet, String word) {
     if (!facet.startsWith(word)) {
