@@ -123,7 +123,8 @@ class OrderHoldsTest {
               + "|The net is .*? high\\."
               + "|One sheet of .*?high as it lies|Between two of them .*? for the knife"
               + "|, [^,]{1,9} at the edges|off by up to [\\d.]+ (mm|in)"
-              + "|The ring of .*? high\\.|[\\d.]+ (mm|in)²");
+              + "|stand open by [\\d.]+ (mm|in)|go round with [\\d.]+ (mm|in)"
+              + "|make up [\\d.]+ (mm|in)|The ring of .*? high\\.|[\\d.]+ (mm|in)²");
 
   private static double mm(String amount, String unit) {
     return Length.parse(amount + " " + unit, Unit.MM).mm();

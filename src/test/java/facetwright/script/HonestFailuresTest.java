@@ -46,7 +46,7 @@ class HonestFailuresTest {
     return """
     design("Lantern");
     const body = wrap({
-      columns: %s, width: 28, rows: [28, 90, 90, 28], seam: 7 });
+      columns: %s, width: 28, rows: [20, 90, 90, 20], seam: 7 });
     body.columns("even").rows("rim").remove();
     body.columns("even").rows("wall").gusset();
     body.columns("odd").rows("rim").tabs();

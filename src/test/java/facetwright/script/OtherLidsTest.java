@@ -106,7 +106,7 @@ class OtherLidsTest {
         .isNotEmpty()
         .allMatch(f -> f.severity() == Severity.ERROR)
         .allMatch(
-            f -> f.fix().startsWith("Make the box 85 × 41.4 mm (1.4 mm more than its 40 mm)"));
+            f -> f.fix().startsWith("Make the box 85 × 41.1 mm (1.1 mm more than its 40 mm)"));
   }
 
   /** What is told in inches is enough, too. */

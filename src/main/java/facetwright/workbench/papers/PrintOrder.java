@@ -13,6 +13,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
 
 /**
  * For how many pieces the papers are, what the printer takes, the ruler at hand, and how wide
@@ -84,9 +85,12 @@ final class PrintOrder extends HBox {
     wide.setLabelFor(pixels);
     ofPicture = new HBox(8, wide, pixels);
     ofPicture.setAlignment(Pos.CENTER_LEFT);
-    ofPicture.managedProperty().bind(ofPicture.visibleProperty());
+    // A picture is set by no ruler, and what follows keeps its place.
+    ruler.visibleProperty().bind(ofPicture.visibleProperty().not());
+    StackPane either = new StackPane(ruler, ofPicture);
+    either.setAlignment(Pos.CENTER_LEFT);
     show(null);
-    getChildren().addAll(many, pieces, page, ruler, ofPicture);
+    getChildren().addAll(many, pieces, page, either);
   }
 
   /** The order, for a design in this unit. */
