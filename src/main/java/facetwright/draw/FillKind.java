@@ -8,6 +8,8 @@ public enum FillKind {
   GLUE("glued", Ink.OCHRE.tint(0.12)),
   LAYER("layered", Ink.RUST.tint(0.14)),
   WINDOW("window", new Ink(0xDCEBF5)),
+  /** A window with paper or film behind it. */
+  PANE("pane", new Ink(0xE6EDE4)),
   /** Card that falls away. */
   WASTE("waste", Ink.GREY.tint(0.28));
 

@@ -34,6 +34,7 @@ public final class FoldedDrawing {
 
   private static final Ink OUTSIDE = new Ink(0xFCFAF5);
   private static final Ink INSIDE = new Ink(0xDDD3BE);
+  private static final Ink PANE = new Ink(0xEAF0EA);
   private static final double AMBIENT = 0.74;
   private static final Vec3 LIGHT_SEEN = new Vec3(-0.45, 0.65, 0.61);
   private static final double TINT = 0.22;
@@ -69,7 +70,7 @@ public final class FoldedDrawing {
     for (Hiding.Shard shard : hiding.seenFrom(Vec3.Z)) {
       CardEdges border = borders.computeIfAbsent(shard.panel(), p -> new CardEdges(net, p, scored));
       edges.put(shard, border.of(shard.region()));
-      if (layered.containsKey(shard.panel())) {
+      if (layered.containsKey(shard.panel()) && !shard.isPane()) {
         layers.put(shard, parts(layered.get(shard.panel()).intersection(shard.region())));
       }
     }
@@ -135,7 +136,11 @@ public final class FoldedDrawing {
       if (Math.abs(facing) < RoundOff.SOLVED) {
         continue;
       }
-      Ink ink = lit(facing > 0 ? OUTSIDE : INSIDE, facing > 0 ? normal : normal.times(-1), from);
+      Ink ink =
+          lit(
+              shard.isPane() ? PANE : facing > 0 ? OUTSIDE : INSIDE,
+              facing > 0 ? normal : normal.times(-1),
+              from);
       List<Mark.Stroke> lines = new ArrayList<>();
       for (CardEdges.Line line : edges.get(shard)) {
         List<Vec2> points = apart(line.points().stream().map(p -> seen(shard.panel(), p, from)));

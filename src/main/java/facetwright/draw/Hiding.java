@@ -2,6 +2,7 @@ package facetwright.draw;
 
 import facetwright.geom.Motion3;
 import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.Join;
@@ -39,8 +40,12 @@ final class Hiding {
   private final Node root;
   private int shards;
 
-  /** A panel, or a part of one where it had to be divided. */
-  record Shard(int number, int panel, Polygon region) {
+  /**
+   * A panel, or a part of one where it had to be divided.
+   *
+   * @param isPane whether it is what shows in a window of the panel, behind which something is
+   */
+  record Shard(int number, int panel, boolean isPane, Polygon region) {
     @Override
     public boolean equals(Object other) {
       return other instanceof Shard s && s.number == number;
@@ -67,7 +72,10 @@ final class Hiding {
     Pace.doing("finding what hides what of " + net.panels().size() + " panels");
     List<Shard> all = new ArrayList<>();
     for (int p = 0; p < net.panels().size(); p++) {
-      all.add(new Shard(shards++, p, net.panels().get(p).region()));
+      all.add(new Shard(shards++, p, false, net.panels().get(p).region()));
+      for (Polygon2 pane : net.panels().get(p).panes()) {
+        all.add(new Shard(shards++, p, true, Planar.polygon(pane)));
+      }
       if (net.panels().get(p).role() == PanelRole.TAB) {
         under.add(p);
       }
@@ -191,7 +199,7 @@ final class Hiding {
     Geometry part = shard.region.intersection(half);
     for (int i = 0; i < part.getNumGeometries(); i++) {
       if (part.getGeometryN(i) instanceof Polygon p && p.getArea() > LEAST_AREA) {
-        to.add(new Shard(shards++, shard.panel, p));
+        to.add(new Shard(shards++, shard.panel, shard.isPane, p));
       }
     }
   }

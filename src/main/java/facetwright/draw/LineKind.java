@@ -13,6 +13,7 @@ public enum LineKind {
   SHEET("sheet", "edge of the sheet", Ink.GREY, 0.18, List.of(12.0, 2.5)),
   GLUE("glue", "glued area", Ink.OCHRE, 0.13, List.of()),
   LAYER("layer", "edge of a layer", Ink.RUST, 0.2, List.of(8.0, 0.8)),
+  BACKING("backing", "edge of a backing, behind the card", Ink.RUST, 0.18, List.of(1.6, 1.2)),
   GUIDE("guide", "ruler and guide", Ink.BLACK, 0.2, List.of()),
   TICK("tick", "tick: starts or ends a line", Ink.OCHRE, 0.2, List.of()),
   DONE("done", "scored or cut before", Ink.GREY, 0.18, List.of()),

@@ -18,6 +18,7 @@ import facetwright.net.Score;
 import facetwright.net.Sense;
 import facetwright.net.Slit;
 import facetwright.net.Tick;
+import facetwright.net.backing.Backings;
 import facetwright.net.sheet.Laid;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
@@ -118,6 +119,9 @@ public final class NetDrawing {
     }
     if (content.contains(Content.LAYERS)) {
       net.layers().stream().filter(l -> panels.contains(l.panel())).forEach(this::layer);
+      Backings.of(net).stream()
+          .filter(b -> panels.contains(b.panel()))
+          .forEach(b -> marks.add(Stroke.around(b.outline(), LineKind.BACKING)));
     }
     List<Tick> ticks = net.ticks().stream().filter(t -> part.has(t.mark().middle())).toList();
     if (content.contains(Content.TICKS)) {
@@ -206,7 +210,10 @@ public final class NetDrawing {
 
   private void openingArea(Opening opening) {
     if (opening instanceof Opening.Window window) {
-      marks.add(new Fill(List.of(window.outline()), FillKind.WINDOW));
+      marks.add(
+          new Fill(
+              List.of(window.outline()),
+              window.backing().isEmpty() ? FillKind.WINDOW : FillKind.PANE));
     }
   }
 

@@ -3,6 +3,7 @@ package facetwright.export;
 import facetwright.draw.Drawing;
 import facetwright.draw.page.CutPages;
 import facetwright.draw.page.GuidePages;
+import facetwright.papers.layers.Layers;
 import facetwright.papers.materials.Works;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +37,7 @@ public final class CutsWriter implements Exporter {
 
   @Override
   public boolean adds(Job job) {
-    return !job.laid().net().layers().isEmpty();
+    return !Layers.papersOf(job.laid().net()).isEmpty();
   }
 
   /** The pages: of guides only, where nothing is left to cut. */

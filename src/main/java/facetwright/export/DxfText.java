@@ -146,7 +146,7 @@ final class DxfText {
       case MOUNTAIN -> 134;
       case VALLEY -> 204;
       case TICK, GLUE -> 44;
-      case LAYER -> 30;
+      case LAYER, BACKING -> 30;
       case GUIDE, SHEET, DONE -> 8;
     };
   }

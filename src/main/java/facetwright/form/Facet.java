@@ -54,6 +54,10 @@ public record Facet(
     return corners.get(Math.floorMod(index, corners.size()));
   }
 
+  public boolean hasWindow() {
+    return openings.stream().anyMatch(Opening.Window.class::isInstance);
+  }
+
   Facet named(String newName) {
     return new Facet(newName, corners, openings, layers, tabs, site);
   }

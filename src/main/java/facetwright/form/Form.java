@@ -6,6 +6,7 @@ import facetwright.geom.Vec3;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Ask;
+import facetwright.net.Backing;
 import facetwright.net.Opening;
 import facetwright.words.Site;
 import java.io.Serializable;
@@ -168,6 +169,20 @@ public final class Form implements Serializable {
    */
   public Form withWindowInset(String facet, double border, Site site) {
     return withWindow(facet, Inset.of(flat(facet(facet)), border, facet), site);
+  }
+
+  /** Puts paper or film behind the windows of a facet. */
+  public Form withBacking(String facet, Backing backing) {
+    int index = facet(facet);
+    Facet on = facets.get(index);
+    FormCheck.require(
+        on.hasWindow(),
+        "facet \"" + facet + "\" has no window to put a backing behind: cut one first");
+    List<Opening> openings =
+        on.openings().stream()
+            .map(o -> o instanceof Opening.Window w ? w.backed(backing) : o)
+            .toList();
+    return with(index, on.with(openings));
   }
 
   private Form opened(String facet, Opening opening) {

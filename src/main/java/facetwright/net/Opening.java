@@ -19,6 +19,11 @@ public sealed interface Opening extends Serializable {
     return this instanceof Hole ? "hole" : "window";
   }
 
+  /** What is glued behind it; often nothing. */
+  default List<Backing> behind() {
+    return this instanceof Window w ? w.backing : List.of();
+  }
+
   /** Whence it was measured. */
   Datum datum();
 
@@ -40,21 +45,40 @@ public sealed interface Opening extends Serializable {
   /** A place that lies in it or on its edge. */
   Vec2 place();
 
-  /** Cut with the knife. */
-  record Window(Polygon2 outline, Datum datum, Site site) implements Opening {
+  /**
+   * Cut with the knife.
+   *
+   * @param backing what is glued behind it; often nothing
+   */
+  record Window(Polygon2 outline, Datum datum, List<Backing> backing, Site site)
+      implements Opening {
+    public Window {
+      backing = List.copyOf(backing);
+    }
+
+    /** One with nothing behind it. */
+    public Window(Polygon2 outline, Datum datum, Site site) {
+      this(outline, datum, List.of(), site);
+    }
+
     /** One measured where it lies. */
     public Window(Polygon2 outline, Site site) {
       this(outline, Datum.HERE, site);
     }
 
+    /** The same with this behind it, in place of what was. */
+    public Window backed(Backing with) {
+      return new Window(outline, datum, List.of(with), site);
+    }
+
     @Override
     public Window moved(Motion2 motion) {
-      return new Window(motion.apply(outline), datum.then(motion), site);
+      return new Window(motion.apply(outline), datum.then(motion), backing, site);
     }
 
     @Override
     public Window scaled(double factor) {
-      return new Window(outline.taken(c -> c.times(factor)), datum.scaled(factor), site);
+      return new Window(outline.taken(c -> c.times(factor)), datum.scaled(factor), backing, site);
     }
 
     @Override

@@ -29,6 +29,11 @@ public record Panel(
     return outline.area() - openings.stream().mapToDouble(o -> o.outline().area()).sum();
   }
 
+  /** The windows with paper or film behind them. */
+  public List<Polygon2> panes() {
+    return openings.stream().filter(o -> !o.behind().isEmpty()).map(Opening::outline).toList();
+  }
+
   /** The panel as a region of the plane, openings taken out. */
   public Polygon region() {
     return Planar.polygon(outline, openings.stream().map(Opening::outline).toList());

@@ -6,6 +6,7 @@ import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.cutting.Paper;
 import facetwright.papers.layers.LayerPaper;
+import facetwright.papers.layers.Layers;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
@@ -73,7 +74,7 @@ public final class PaperOptions {
 
   private List<LayerPaper> papers(Design design) {
     Unit unit = design.unit();
-    List<String> used = design.net().layers().stream().map(l -> l.paper()).distinct().toList();
+    List<String> used = Layers.papersOf(design.net());
     Map<String, List<Paper>> sizes = new LinkedHashMap<>();
     for (String text : papers) {
       int equals = text.lastIndexOf('=');

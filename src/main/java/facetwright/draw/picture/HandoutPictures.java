@@ -56,6 +56,13 @@ public final class HandoutPictures {
     this.turns = handout.turns();
   }
 
+  /** Where the piece lies when its sheet is turned over. */
+  private static Box2 turnedOver(SheetPart part) {
+    Box2 box = part.panelBox();
+    double wide = part.page().width();
+    return new Box2(wide - box.maxX(), box.minY(), wide - box.minX(), box.maxY());
+  }
+
   /** Where the panels are part of the way, 0 flat to 1 made. */
   List<Motion3> poses(double t) {
     if (t == 1) {
@@ -102,6 +109,11 @@ public final class HandoutPictures {
       case Picture.Layered l -> {
         SheetPart part = SheetPart.of(laid, l.sheet());
         yield Scaling.fitted(NetDrawing.of(part, LAYERED).marks(), part.panelBox(), width, height);
+      }
+      case Picture.Backed b -> {
+        SheetPart part = SheetPart.of(laid, b.sheet());
+        Drawing inside = NetDrawing.of(part, LAYERED).turnedOver();
+        yield Scaling.fitted(inside.marks(), turnedOver(part), width, height);
       }
       case Picture.Numbered n -> GluePicture.of(laid, n.sheet(), turns, width, height);
       case Picture.Folded folded -> {

@@ -8,7 +8,7 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
-import facetwright.net.Opening;
+import facetwright.net.backing.Backings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,7 +45,7 @@ final class FlatForm {
     beside = new Motion2[form.edges().size()][2];
     openings =
         form.facets().stream()
-            .map(facet -> facet.openings().stream().map(Opening::outline).toList())
+            .map(facet -> facet.openings().stream().map(Backings::kept).toList())
             .toList();
   }
 

@@ -7,6 +7,7 @@ import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Ask;
+import facetwright.net.Backing;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import facetwright.net.NetException;
@@ -45,31 +46,6 @@ public final class Blank {
     boolean isCut() {
       return sense == null;
     }
-  }
-
-  /** Something said of the panel at a point. */
-  sealed interface Mark {
-    record Waste(Vec2 at, Site site) implements Mark {}
-
-    record Name(Vec2 at, String name, Site site) implements Mark {}
-
-    record Role(Vec2 at, PanelRole role, Site site) implements Mark {}
-
-    record Layered(Vec2 at, double reveal, String paper, Site site) implements Mark {}
-
-    record Window(Polygon2 outline, Site site) implements Mark {}
-
-    record Bordered(Vec2 at, double border, Site site) implements Mark {}
-
-    record Folded(Vec2 a, Vec2 b, Sense sense, FoldAngle angle, Site site) implements Mark {}
-
-    record Hole(Vec2 at, double diameter, Site site) implements Mark {}
-
-    record Base(Vec2 at, Site site) implements Mark {}
-
-    record Joined(Vec2 a, Vec2 b, Vec2 tab, Site site) implements Mark {}
-
-    record Lapped(Vec2 under, Vec2 over, Site site) implements Mark {}
   }
 
   private Blank(double width, double height, Site site) {
@@ -209,6 +185,11 @@ public final class Blank {
   public Blank layer(Vec2 point, double reveal, String paper, Site at) {
     Ask.between("a reveal", reveal, 0, Ask.MOST_MM, at);
     return mark(new Mark.Layered(within(point, at), reveal, paper, at));
+  }
+
+  /** Puts paper or film behind the windows of the panel at this point. */
+  public Blank backing(Vec2 point, Backing with) {
+    return mark(new Mark.Backed(within(point, with.site()), with));
   }
 
   /** Cuts a window inside a panel. */

@@ -6,6 +6,7 @@ import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Ask;
+import facetwright.net.Backing;
 import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.Opening;
@@ -35,10 +36,10 @@ final class BlankBuild {
   private static final class Between {
     private final PanelDraft a;
     private final PanelDraft b;
-    private final Blank.Mark.Folded fold;
+    private final Mark.Folded fold;
     private boolean met;
 
-    Between(PanelDraft a, PanelDraft b, Blank.Mark.Folded fold) {
+    Between(PanelDraft a, PanelDraft b, Mark.Folded fold) {
       this.a = a;
       this.b = b;
       this.fold = fold;
@@ -60,8 +61,8 @@ final class BlankBuild {
 
   Net build() {
     boolean[] waste = new boolean[regions.size()];
-    for (Blank.Mark mark : blank.marks) {
-      if (mark instanceof Blank.Mark.Waste w) {
+    for (Mark mark : blank.marks) {
+      if (mark instanceof Mark.Waste w) {
         waste[region(w.at(), w.site())] = true;
       }
     }
@@ -78,7 +79,7 @@ final class BlankBuild {
     Ask.that(number > 0, "nothing is left of the blank", blank.site);
     blank.marks.forEach(
         m -> {
-          if (m instanceof Blank.Mark.Folded f) {
+          if (m instanceof Mark.Folded f) {
             folds.add(new Between(panel(f.a(), f.site()), panel(f.b(), f.site()), f));
           }
         });
@@ -95,7 +96,7 @@ final class BlankBuild {
                 f.fold.site()));
     blank.marks.forEach(this::apply);
     blank.ticks.forEach(t -> net.tick(t.mark(), t.site()));
-    if (blank.marks.stream().noneMatch(Blank.Mark.Base.class::isInstance)) {
+    if (blank.marks.stream().noneMatch(Mark.Base.class::isInstance)) {
       net.panels().stream()
           .filter(p -> p.role() == PanelRole.FACET)
           .max(Comparator.comparingDouble(p -> Math.rint(p.outline().area() * 1e6)))
@@ -154,29 +155,30 @@ final class BlankBuild {
     for (Between between : folds) {
       if (!line.isCut() && between.isOf(a.panel(), b.panel())) {
         between.met = true;
-        Blank.Mark.Folded f = between.fold;
+        Mark.Folded f = between.fold;
         now = new Blank.Line(line.at(), f.sense(), f.angle(), line.perforated(), f.site());
       }
     }
     return now;
   }
 
-  private void apply(Blank.Mark mark) {
+  private void apply(Mark mark) {
     switch (mark) {
-      case Blank.Mark.Waste _, Blank.Mark.Folded _ -> {}
-      case Blank.Mark.Bordered(Vec2 at, double border, Site site) -> border(at, border, site);
-      case Blank.Mark.Name(Vec2 at, String name, Site site) -> panel(at, site).rename(name);
-      case Blank.Mark.Role(Vec2 at, PanelRole role, Site site) -> panel(at, site).become(role);
-      case Blank.Mark.Layered(Vec2 at, double reveal, String paper, Site site) ->
+      case Mark.Waste _, Mark.Folded _ -> {}
+      case Mark.Bordered(Vec2 at, double border, Site site) -> border(at, border, site);
+      case Mark.Name(Vec2 at, String name, Site site) -> panel(at, site).rename(name);
+      case Mark.Role(Vec2 at, PanelRole role, Site site) -> panel(at, site).become(role);
+      case Mark.Layered(Vec2 at, double reveal, String paper, Site site) ->
           panel(at, site).layer(reveal, paper, site);
-      case Blank.Mark.Window(Polygon2 outline, Site site) ->
+      case Mark.Window(Polygon2 outline, Site site) ->
           panel(inside(outline), site).open(new Opening.Window(outline, site));
-      case Blank.Mark.Hole(Vec2 at, double diameter, Site site) ->
+      case Mark.Backed(Vec2 at, Backing backing) -> panel(at, backing.site()).back(backing);
+      case Mark.Hole(Vec2 at, double diameter, Site site) ->
           panel(at, site).open(new Opening.Hole(at, diameter, site));
-      case Blank.Mark.Base(Vec2 at, Site site) -> net.standOn(panel(at, site));
-      case Blank.Mark.Lapped(Vec2 under, Vec2 over, Site site) ->
+      case Mark.Base(Vec2 at, Site site) -> net.standOn(panel(at, site));
+      case Mark.Lapped(Vec2 under, Vec2 over, Site site) ->
           net.lap(panel(under, site), panel(over, site), site);
-      case Blank.Mark.Joined(Vec2 a, Vec2 b, Vec2 tab, Site site) -> join(a, b, tab, site);
+      case Mark.Joined(Vec2 a, Vec2 b, Vec2 tab, Site site) -> join(a, b, tab, site);
     }
   }
 

@@ -17,6 +17,7 @@ import facetwright.net.Sense;
 import facetwright.net.Slit;
 import facetwright.net.Stance;
 import facetwright.net.Tick;
+import facetwright.net.backing.Backings;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
@@ -166,27 +167,35 @@ public final class NetDraft {
     for (LapDraft l : laps) {
       joins.add(new Join.Lap(numbers.get(l.under), numbers.get(l.over), l.site));
     }
-    return new Net(
-        built,
-        scores.stream()
-            .map(
-                s ->
-                    new Score(refs.get(s.a), refs.get(s.b), s.sense, s.angle, s.perforated, s.site))
-            .toList(),
-        slits.stream().map(s -> new Slit(refs.get(s.a), refs.get(s.b), s.site)).toList(),
-        joins,
-        layers,
-        ticks,
-        cutaways.stream()
-            .map(
-                c ->
-                    new Cutaway(
-                        c.sides.stream().filter(refs::containsKey).map(refs::get).toList(), c.site))
-            .toList(),
-        new Stance(
-            stance.stream()
-                .map(c -> refs.get(c.startOf))
-                .map(r -> new Stance.Corner(r.panel(), r.edge()))
-                .toList()));
+    Net made =
+        new Net(
+            built,
+            scores.stream()
+                .map(
+                    s ->
+                        new Score(
+                            refs.get(s.a), refs.get(s.b), s.sense, s.angle, s.perforated, s.site))
+                .toList(),
+            slits.stream().map(s -> new Slit(refs.get(s.a), refs.get(s.b), s.site)).toList(),
+            joins,
+            layers,
+            ticks,
+            cutaways.stream()
+                .map(
+                    c ->
+                        new Cutaway(
+                            c.sides.stream().filter(refs::containsKey).map(refs::get).toList(),
+                            c.site))
+                .toList(),
+            new Stance(
+                stance.stream()
+                    .map(c -> refs.get(c.startOf))
+                    .map(r -> new Stance.Corner(r.panel(), r.edge()))
+                    .toList()));
+    if (Backings.isAny(made)) {
+      // Refuses those there is no room for.
+      Backings.of(made);
+    }
+    return made;
   }
 }

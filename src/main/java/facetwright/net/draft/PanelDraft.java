@@ -3,6 +3,8 @@ package facetwright.net.draft;
 import facetwright.geom.Arc;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.net.Ask;
+import facetwright.net.Backing;
 import facetwright.net.NetException;
 import facetwright.net.Opening;
 import facetwright.net.Panel;
@@ -21,6 +23,7 @@ public final class PanelDraft {
   private final List<EdgeDraft> edges = new ArrayList<>();
   private final List<Opening> openings = new ArrayList<>();
   private LayerDraft layer;
+  private Backing backing;
 
   /** A decorative paper to be glued on. */
   public record LayerDraft(double reveal, String paper, Site site) {}
@@ -138,6 +141,11 @@ public final class PanelDraft {
     openings.add(opening);
   }
 
+  /** Puts paper or film behind all its windows, those cut later among them. */
+  public void back(Backing with) {
+    backing = with;
+  }
+
   public void layer(double reveal, String paper, Site layerSite) {
     layer = new LayerDraft(reveal, paper, layerSite);
   }
@@ -146,9 +154,22 @@ public final class PanelDraft {
     return Optional.ofNullable(layer);
   }
 
+  private List<Opening> backed() {
+    if (backing == null) {
+      return openings;
+    }
+    Ask.that(
+        openings.stream().anyMatch(Opening.Window.class::isInstance),
+        "\"" + name + "\" has no window to put a backing behind: cut one",
+        backing.site());
+    return openings.stream()
+        .map(o -> o instanceof Opening.Window w ? w.backed(backing) : o)
+        .toList();
+  }
+
   Panel build() {
     try {
-      return new Panel(name, role, outline(), openings, site);
+      return new Panel(name, role, outline(), backed(), site);
     } catch (IllegalArgumentException e) {
       throw new NetException("panel \"" + name + "\": " + e.getMessage(), site);
     }

@@ -8,6 +8,7 @@ import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Ask;
+import facetwright.net.Backing;
 import facetwright.net.Datum;
 import facetwright.net.NetException;
 import facetwright.net.Opening;
@@ -261,6 +262,12 @@ public final class CardPanel {
     return corner(corner)
         .filter(c -> draft.after(c.before()) == c.after())
         .filter(c -> net.isFree(c.before()) && net.isFree(c.after()));
+  }
+
+  /** Puts paper or film behind its windows. */
+  public CardPanel backing(Backing with) {
+    draft.back(with);
+    return this;
   }
 
   /** Glues a decorative paper on, smaller by the reveal all round. */

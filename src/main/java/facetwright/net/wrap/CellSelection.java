@@ -7,6 +7,7 @@ import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Ask;
+import facetwright.net.Backing;
 import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
 import facetwright.net.Shapes;
@@ -167,6 +168,19 @@ public final class CellSelection {
       Ask.length("the diameter of a hole in " + named(c), diameter, least, at);
       c.cutouts.add(new WrapCell.Cutout.Punch(diameter, place, at));
     }
+    return this;
+  }
+
+  /** Puts paper or film behind the windows of those cells that have some. */
+  public CellSelection backing(Backing with) {
+    List<WrapCell> seen = kept("given a backing", with.site());
+    Ask.that(
+        seen.stream().anyMatch(WrapCell::hasWindow),
+        () ->
+            Message.of(
+                "%s has no window to put a backing behind: cut one first", named(seen.getFirst())),
+        with.site());
+    seen.stream().filter(WrapCell::hasWindow).forEach(c -> c.backing = with);
     return this;
   }
 

@@ -151,6 +151,9 @@ record DrawnCell(
         }
       }
     }
+    if (cell.backing != null) {
+      panel.back(cell.backing);
+    }
     if (cell.layer != null) {
       panel.layer(cell.layer.reveal(), cell.layer.paper(), cell.layer.site());
     }

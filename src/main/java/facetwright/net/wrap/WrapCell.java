@@ -2,6 +2,7 @@ package facetwright.net.wrap;
 
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.net.Backing;
 import facetwright.net.draft.PanelDraft;
 import facetwright.words.Site;
 import java.util.ArrayList;
@@ -18,6 +19,11 @@ final class WrapCell {
   Tab tab;
   final List<Cutout> cutouts = new ArrayList<>();
   PanelDraft.LayerDraft layer;
+  Backing backing;
+
+  boolean hasWindow() {
+    return cutouts.stream().anyMatch(c -> !(c instanceof Cutout.Punch));
+  }
 
   WrapCell(int row, int column) {
     this.row = row;

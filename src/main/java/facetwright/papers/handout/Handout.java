@@ -59,7 +59,7 @@ public record Handout(
     sections.add(needs(order, works, chart));
     sections.add(new Section.Facts("Take care", Cautions.of(net)));
     if (net.parts().all().isEmpty()) {
-      sections.addAll(Scoring.of(laid, chart));
+      sections.addAll(Scoring.of(laid, chart, unit));
       if (isSolved(form)) {
         sections.add(new Section.Pictures("Shape", pictures(1, Picture.Folded.ALL, turns)));
       }
@@ -107,6 +107,7 @@ public record Handout(
     boolean isForBoard = chart.pieces().stream().anyMatch(p -> p.isForBoard());
     WorksText words = new WorksText(order);
     List<String> lines = new ArrayList<>(words.materials(works.materials(), Prices.NONE));
+    lines.addAll(words.backings(works));
     lines.add(words.tools(works, isForBoard));
     return new Section.Facts(
         pieces == 1 ? "You need" : "You need, for " + pieces + " pieces", lines);

@@ -87,7 +87,7 @@ final class PartByPart {
 
   private List<Section> of(String of, List<Integer> panels) {
     List<Integer> pieces = panels.stream().map(p -> piece[p]).distinct().toList();
-    return Scoring.of(laid, chart, pieces, sheets(panels), of);
+    return Scoring.of(laid, chart, pieces, sheets(panels), of, unit);
   }
 
   private List<Integer> sheets(List<Integer> panels) {

@@ -22,6 +22,9 @@ public sealed interface Picture {
   /** A sheet's part of the net, flat, with its decorative layers. */
   record Layered(int sheet, String words, String alt) implements Picture {}
 
+  /** A sheet's part of the net, flat, its inside up, with what goes behind its windows. */
+  record Backed(int sheet, String words, String alt) implements Picture {}
+
   /** A sheet's part of the net, flat, with a number at each place to be glued. */
   record Numbered(int sheet, String words, String alt) implements Picture {}
 

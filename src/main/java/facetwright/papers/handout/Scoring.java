@@ -1,5 +1,8 @@
 package facetwright.papers.handout;
 
+import facetwright.measure.Length;
+import facetwright.measure.Unit;
+import facetwright.net.backing.Backings;
 import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.PieceChart;
@@ -22,21 +25,25 @@ final class Scoring {
   private final List<Integer> pieces;
   private final List<Integer> sheets;
   private final String part;
+  private final Unit unit;
 
-  private Scoring(ScoreChart chart, List<Integer> pieces, List<Integer> sheets, String part) {
+  private Scoring(
+      ScoreChart chart, List<Integer> pieces, List<Integer> sheets, String part, Unit unit) {
     this.chart = chart;
     this.pieces = pieces;
     this.sheets = sheets;
     this.part = part;
+    this.unit = unit;
   }
 
-  static List<Section> of(Laid laid, ScoreChart chart) {
+  static List<Section> of(Laid laid, ScoreChart chart, Unit unit) {
     return of(
         laid,
         chart,
         IntStream.range(0, chart.pieces().size()).boxed().toList(),
         IntStream.range(0, laid.sheets()).boxed().toList(),
-        "");
+        "",
+        unit);
   }
 
   /**
@@ -47,8 +54,13 @@ final class Scoring {
    * @param part what they are of, to follow on a heading: “box”; empty for all
    */
   static List<Section> of(
-      Laid laid, ScoreChart chart, List<Integer> pieces, List<Integer> sheets, String part) {
-    Scoring scoring = new Scoring(chart, pieces, sheets, part);
+      Laid laid,
+      ScoreChart chart,
+      List<Integer> pieces,
+      List<Integer> sheets,
+      String part,
+      Unit unit) {
+    Scoring scoring = new Scoring(chart, pieces, sheets, part, unit);
     List<Section> sections = new ArrayList<>();
     for (int i : pieces) {
       sections.addAll(scoring.piece(i));
@@ -127,6 +139,16 @@ final class Scoring {
     };
   }
 
+  private String behind(List<Backings.Piece> backings) {
+    List<String> papers = backings.stream().map(b -> b.asked().paper()).distinct().toList();
+    double least = backings.stream().mapToDouble(Backings.Piece::overlap).min().orElseThrow();
+    return "Turn the piece over. Glue "
+        + String.join(" and ", papers)
+        + " behind the windows, inside the dashed lines, so that each reaches "
+        + new Length(least).read(unit)
+        + " or more past its window all round. No glue may reach the window.";
+  }
+
   private Section folding(Laid laid) {
     List<Picture> pictures = new ArrayList<>();
     for (int i : pieces) {
@@ -148,6 +170,16 @@ final class Scoring {
                     + " even border.",
                 "The flat net with its decorative papers."));
       }
+    }
+    int[] pieceOf = laid.net().pieceOfPanel();
+    List<Backings.Piece> backings =
+        Backings.of(laid.net()).stream().filter(b -> pieces.contains(pieceOf[b.panel()])).toList();
+    for (int i : backings.isEmpty() ? List.<Integer>of() : sheets) {
+      pictures.add(
+          new Picture.Backed(
+              i,
+              behind(backings),
+              "The flat net, its inside up, with a" + " dashed line round each backing."));
     }
     return new Section.Steps("Fold once" + part, List.of(), pictures);
   }

@@ -10,12 +10,18 @@ import java.util.Optional;
  * @param letter what pages call it, "a", "b" and so on
  * @param paper the name of the paper
  * @param shape as it is cut, seen on the face of the paper; its box stands at the origin
+ * @param isBehind whether it goes behind windows, not on the face of the card
  * @param panels the names of the panels it goes on, in panel order; a panel that takes two is named
  *     twice
  * @param mirrorOf the group whose mirror image it is
  */
 public record LayerGroup(
-    String letter, String paper, Inset shape, List<String> panels, Optional<String> mirrorOf) {
+    String letter,
+    String paper,
+    Inset shape,
+    boolean isBehind,
+    List<String> panels,
+    Optional<String> mirrorOf) {
   /** Angles nearer to a right one are right: 0.01 mm over 100 mm, which a trimmer does not show. */
   private static final AngleTolerance RIGHT = new AngleTolerance(1e-4);
 

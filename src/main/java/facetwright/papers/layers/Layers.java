@@ -12,10 +12,12 @@ import facetwright.geom.Vec2;
 import facetwright.net.Layer;
 import facetwright.net.Net;
 import facetwright.net.Panel;
+import facetwright.net.backing.Backings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * All layers of a net in groups.
@@ -44,6 +46,15 @@ public record Layers(List<LayerGroup> groups, List<String> lost) {
     return new Grouping(net, form, papers).group();
   }
 
+  /** The names of the papers that a net is dressed with, as it first needs them. */
+  public static List<String> papersOf(Net net) {
+    return Stream.concat(
+            net.layers().stream().map(Layer::paper),
+            Backings.of(net).stream().map(b -> b.asked().paper()))
+        .distinct()
+        .toList();
+  }
+
   /** The names of the papers, in the order of the groups. */
   public List<String> papers() {
     return groups.stream().map(LayerGroup::paper).distinct().toList();
@@ -57,7 +68,7 @@ public record Layers(List<LayerGroup> groups, List<String> lost) {
     private final List<String> lost = new ArrayList<>();
 
     /** A group as it fills; shapes of directed papers stand upright. */
-    private record Draft(String paper, Inset shape, List<String> panels) {}
+    private record Draft(String paper, Inset shape, boolean isBehind, List<String> panels) {}
 
     Grouping(Net net, FoldedForm form, List<LayerPaper> papers) {
       this.net = net;
@@ -72,11 +83,10 @@ public record Layers(List<LayerGroup> groups, List<String> lost) {
         if (insets.isEmpty()) {
           lost.add(panel.name());
         }
-        for (Inset inset : insets) {
-          boolean directed = paper(layer.paper()).map(LayerPaper::directed).orElse(false);
-          Inset lying = directed ? inset.moved(upright(layer.panel())) : inset;
-          sort(layer.paper(), lying, directed, panel.name());
-        }
+        insets.forEach(inset -> add(layer.paper(), inset, false, layer.panel()));
+      }
+      for (Backings.Piece piece : Backings.of(net)) {
+        add(piece.asked().paper(), new Inset(piece.outline(), List.of()), true, piece.panel());
       }
       List<LayerGroup> groups = new ArrayList<>();
       for (String paper : drafts.stream().map(Draft::paper).distinct().toList()) {
@@ -89,21 +99,28 @@ public record Layers(List<LayerGroup> groups, List<String> lost) {
       return new Layers(groups, lost);
     }
 
+    private void add(String paper, Inset inset, boolean isBehind, int panel) {
+      boolean directed = paper(paper).map(LayerPaper::directed).orElse(false);
+      Inset lying = directed ? inset.moved(upright(panel)) : inset;
+      sort(paper, lying, isBehind, directed, net.panels().get(panel).name());
+    }
+
     private Optional<LayerPaper> paper(String name) {
       return papers.stream().filter(p -> p.name().equals(name)).findFirst();
     }
 
-    private void sort(String paper, Inset inset, boolean directed, String panel) {
+    private void sort(String paper, Inset inset, boolean isBehind, boolean directed, String panel) {
       boolean faced = paper(paper).map(LayerPaper::faced).orElse(true);
       for (Draft draft : drafts) {
         if (draft.paper.equals(paper)
+            && draft.isBehind == isBehind
             && (same(draft.shape, inset, directed)
                 || (!faced && same(draft.shape, inset.mirrored(), directed)))) {
           draft.panels.add(panel);
           return;
         }
       }
-      drafts.add(new Draft(paper, inset, new ArrayList<>(List.of(panel))));
+      drafts.add(new Draft(paper, inset, isBehind, new ArrayList<>(List.of(panel))));
     }
 
     private static boolean same(Inset a, Inset b, boolean directed) {
@@ -119,7 +136,7 @@ public record Layers(List<LayerGroup> groups, List<String> lost) {
               .filter(g -> same(g.shape(), lying.mirrored(), directed))
               .map(LayerGroup::letter)
               .findFirst();
-      return new LayerGroup(letter, draft.paper, lying, draft.panels, mirrorOf);
+      return new LayerGroup(letter, draft.paper, lying, draft.isBehind, draft.panels, mirrorOf);
     }
 
     /** The turn after which up on the folded form is up on the paper. */

@@ -6,6 +6,7 @@ import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.PanelRole;
+import facetwright.net.backing.Backings;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.Stock;
 import facetwright.papers.layers.LayerPlan;
@@ -71,13 +72,16 @@ public record Materials(
       double ribbon = Rules.HEIGHTS * form.measures().height() + Rules.BOW;
       needs.add(new Need("ribbon", "ribbon", pieces * ribbon / 1000, Need.Unit.METRES));
     }
+    List<Backings.Piece> backings = Backings.of(net);
     double layerArea =
         pieces
-            * layers.stream()
-                .flatMap(p -> p.groups().stream())
-                .mapToDouble(g -> g.count() * g.shape().area())
-                .sum();
-    int layered = pieces * net.layers().size();
+            * (layers.stream()
+                    .flatMap(p -> p.groups().stream())
+                    .filter(g -> !g.isBehind())
+                    .mapToDouble(g -> g.count() * g.shape().area())
+                    .sum()
+                + backings.stream().mapToDouble(Backings.Piece::glued).sum());
+    int layered = pieces * (net.layers().size() + backings.size());
     int trims = layers.stream().mapToInt(p -> p.plan().cuts()).sum();
     double minutes =
         Rules.minutes(

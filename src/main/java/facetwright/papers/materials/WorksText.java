@@ -51,7 +51,7 @@ public record WorksText(Order order) {
           };
       int windows = g.shape().windows().size();
       lines.add(
-          "%s: %s%s, %d for one piece%s%s%s."
+          "%s: %s%s, %d for one piece%s%s%s%s."
               .formatted(
                   g.letter(),
                   kind,
@@ -60,8 +60,30 @@ public record WorksText(Order order) {
                   plan.pieces() == 1
                       ? ""
                       : ", " + g.count() * plan.pieces() + " for " + plan.pieces(),
+                  g.isBehind() ? "; behind windows" : "",
                   windows == 0 ? "" : "; openings cut out of each: " + windows,
                   g.mirrorOf().map(m -> "; the mirror image of " + m).orElse("")));
+    }
+    return lines;
+  }
+
+  /** The pieces that go behind windows, with their sizes and counts, a line a paper. */
+  public List<String> backings(Works works) {
+    List<String> lines = new ArrayList<>();
+    for (LayerPlan plan : works.plans()) {
+      List<String> sizes =
+          plan.groups().stream()
+              .filter(LayerGroup::isBehind)
+              .map(
+                  g ->
+                      Count.of((long) g.count() * plan.pieces(), "piece")
+                          + " "
+                          + measures(g.width(), g.height()))
+              .toList();
+      if (!sizes.isEmpty()) {
+        lines.add(
+            "Behind windows, of " + plan.paper().text() + ": " + String.join("; ", sizes) + ".");
+      }
     }
     return lines;
   }

@@ -7,6 +7,7 @@ import facetwright.geom.Vec2;
 import facetwright.net.PanelRole;
 import facetwright.net.blank.Blank;
 import facetwright.script.api.Arg;
+import facetwright.script.api.BackingArgs;
 import facetwright.script.api.Fn;
 import facetwright.script.api.FoldOptions;
 import facetwright.script.api.Kind;
@@ -39,7 +40,8 @@ final class BlankPanelWords {
 
   static List<Fn<Blank>> all() {
     return List.of(
-        waste(), name(), role(), join(), lap(), standOn(), fold(), window(), hole(), layer());
+        waste(), name(), role(), join(), lap(), standOn(), fold(), window(), hole(), layer(),
+        backing());
   }
 
   private static Arg<Vec2> point(String name, String does) {
@@ -265,5 +267,24 @@ final class BlankPanelWords {
                     call.get(LayerArgs.REVEAL),
                     call.get(LayerArgs.PAPER),
                     call.site()));
+  }
+
+  private static Fn<Blank> backing() {
+    Arg<Vec2> at = point("at", "a point in the panel");
+    return Fn.<Blank>named("backing")
+        .does(
+            "Puts paper or film behind the windows of the panel at a point. It keeps 1 mm clear of"
+                + " scores, edges, holes and tabs.")
+        .takes(at)
+        .options(BackingArgs.PAPER, BackingArgs.OVERLAP, BackingArgs.SHAPE)
+        .gives(Things.BLANK, "the blank")
+        .example(
+            """
+            design("Frame with a pane");
+            blank({ width: 120, height: 90 })
+              .window([[20, 20], [100, 20], [100, 70], [20, 70]])
+              .backing([10, 10], { paper: "clear film", overlap: 6 });
+            """)
+        .runs((blank, call) -> blank.backing(call.get(at), BackingArgs.read(call)));
   }
 }

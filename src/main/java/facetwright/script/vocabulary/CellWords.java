@@ -11,6 +11,7 @@ import facetwright.net.wrap.CellSelection;
 import facetwright.net.wrap.CellSide;
 import facetwright.net.wrap.Pinch;
 import facetwright.script.api.Arg;
+import facetwright.script.api.BackingArgs;
 import facetwright.script.api.Fn;
 import facetwright.script.api.FoldOptions;
 import facetwright.script.api.Kinds;
@@ -25,7 +26,7 @@ final class CellWords {
   private CellWords() {}
 
   static List<Fn<CellSelection>> all() {
-    return List.of(remove(), gusset(), tabs(), window(), hole(), layer(), fold(), lap());
+    return List.of(remove(), gusset(), tabs(), window(), hole(), layer(), backing(), fold(), lap());
   }
 
   private static Fn<CellSelection> remove() {
@@ -149,6 +150,23 @@ final class CellWords {
         .runs(
             (cells, call) ->
                 cells.layer(call.get(LayerArgs.REVEAL), call.get(LayerArgs.PAPER), call.site()));
+  }
+
+  private static Fn<CellSelection> backing() {
+    return Fn.<CellSelection>named("backing")
+        .does(
+            "Puts paper or film behind the windows of the chosen cells. It keeps 1 mm clear of"
+                + " scores, edges, holes and tabs.")
+        .options(BackingArgs.PAPER, BackingArgs.OVERLAP, BackingArgs.SHAPE)
+        .gives(Things.CELLS, "the chosen cells")
+        .example(
+            """
+            design("Softly lit band");
+            const band = wrap({ columns: 6, width: 32, rows: [60] });
+            const panes = band.rows("wall").window({ border: 8 });
+            panes.backing({ paper: "vellum" });
+            """)
+        .runs((cells, call) -> cells.backing(BackingArgs.read(call)));
   }
 
   private static Fn<CellSelection> fold() {

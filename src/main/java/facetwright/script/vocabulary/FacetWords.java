@@ -7,6 +7,7 @@ import facetwright.form.Form;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.script.api.Arg;
+import facetwright.script.api.BackingArgs;
 import facetwright.script.api.Call;
 import facetwright.script.api.FacetNaming;
 import facetwright.script.api.Fn;
@@ -27,7 +28,7 @@ final class FacetWords {
   private FacetWords() {}
 
   static List<Fn<Form>> all() {
-    return List.of(name(), window(), hole(), layer(), open());
+    return List.of(name(), window(), hole(), layer(), backing(), open());
   }
 
   private static Object each(
@@ -157,6 +158,35 @@ final class FacetWords {
                             call.get(LayerArgs.REVEAL),
                             call.get(LayerArgs.PAPER),
                             call.site())));
+  }
+
+  private static Fn<Form> backing() {
+    return Fn.<Form>named("backing")
+        .does(
+            "Puts paper or film behind the windows of facets: vellum to soften a light, clear film"
+                + " to look through. It keeps 1 mm clear of scores, edges, holes and tabs.")
+        .takes(FACETS)
+        .options(BackingArgs.PAPER, BackingArgs.OVERLAP, BackingArgs.SHAPE)
+        .gives(Things.FORM, "a new form")
+        .example(
+            """
+            design("Lantern with soft windows");
+            prism({ sides: 6, side: 40, height: 70 })
+              .window("side", { border: 10 })
+              .backing("side", { paper: "vellum", overlap: 4 })
+              .unfold();
+            """)
+        .runs(
+            (form, call) -> {
+              List<String> named = FacetNaming.of(form, call.get(FACETS), "backing");
+              List<String> seen =
+                  named.stream().filter(n -> form.facets().get(form.facet(n)).hasWindow()).toList();
+              Form backed = form;
+              for (String name : seen.isEmpty() ? named : seen) {
+                backed = backed.withBacking(name, BackingArgs.read(call));
+              }
+              return call.hold(Things.FORM, backed);
+            });
   }
 
   private static Fn<Form> open() {

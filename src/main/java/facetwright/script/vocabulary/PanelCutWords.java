@@ -9,6 +9,7 @@ import facetwright.net.Ask;
 import facetwright.net.panel.CardPanel;
 import facetwright.net.panel.NotchShape;
 import facetwright.script.api.Arg;
+import facetwright.script.api.BackingArgs;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.LayerArgs;
@@ -22,7 +23,7 @@ final class PanelCutWords {
   private PanelCutWords() {}
 
   static List<Fn<CardPanel>> all() {
-    return List.of(window(), hole(), notch(), bevel(), rounded(), layer(), tick());
+    return List.of(window(), hole(), notch(), bevel(), rounded(), layer(), backing(), tick());
   }
 
   private static Fn<CardPanel> window() {
@@ -159,6 +160,23 @@ final class PanelCutWords {
         .runs(
             (panel, call) ->
                 panel.layer(call.get(LayerArgs.REVEAL), call.get(LayerArgs.PAPER), call.site()));
+  }
+
+  private static Fn<CardPanel> backing() {
+    return Fn.<CardPanel>named("backing")
+        .does(
+            "Puts paper or film behind the panel's windows, those cut later among them. It keeps"
+                + " 1 mm clear of scores, edges, holes and tabs.")
+        .options(BackingArgs.PAPER, BackingArgs.OVERLAP, BackingArgs.SHAPE)
+        .gives(Things.PANEL, "the panel")
+        .example(
+            """
+            design("Card with a pane");
+            panel("front", { width: 100, height: 70 })
+              .window({ sides: 24, across: 40 })
+              .backing({ paper: "clear film", shape: "rectangle" });
+            """)
+        .runs((panel, call) -> panel.backing(BackingArgs.read(call)));
   }
 
   private static Fn<CardPanel> tick() {
