@@ -129,6 +129,7 @@ public final class SheetLayout {
         Value.given(margin), Value.given(shorter), Value.limit(shorter / 2));
   }
 
+  @SuppressWarnings("ArrayRecordComponent") // Read alone, and never compared.
   private record Try(Stock stock, Motion2[] motions, int sheets, boolean fits) {
     boolean betterThan(Try other) {
       return fits == other.fits ? fits && sheets < other.sheets : fits;

@@ -26,10 +26,6 @@ public record PartCard(
     Optional<Double> caliper,
     String colour,
     int count) {
-  /** One of the design's card. */
-  static final PartCard AS_ALL =
-      new PartCard(Optional.empty(), Optional.empty(), Optional.empty(), "", 1);
-
   /** The most of one part that a design is made of. */
   public static final int MOST = 50;
 
