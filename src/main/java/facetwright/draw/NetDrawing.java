@@ -156,7 +156,8 @@ public final class NetDrawing {
       switch (join) {
         case Join.Seam s when s.tab() != Join.Seam.NO_TAB -> found.add(s.tab());
         case Join.Seam _ -> {}
-        case Join.Lap l -> found.add(l.under());
+        case Join.Lap l when l.glued() -> found.add(l.under());
+        case Join.Lap _ -> {}
       }
     }
     return found;

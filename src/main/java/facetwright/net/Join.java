@@ -23,6 +23,13 @@ public sealed interface Join extends Serializable {
    *
    * @param under the panel that ends up inside
    * @param over the panel that ends up outside
+   * @param glued whether glue holds it; if not, it is tucked in and slips
    */
-  record Lap(int under, int over, Site site) implements Join {}
+  record Lap(int under, int over, boolean glued, Site site) implements Join {
+
+    /** One that glue holds. */
+    public Lap(int under, int over, Site site) {
+      this(under, over, true, site);
+    }
+  }
 }

@@ -48,7 +48,7 @@ final class NetInvariants {
           require(
               tab == Join.Seam.NO_TAB || hasPanel(panels, tab), "a seam names no tab panel", site);
         }
-        case Join.Lap(int under, int over, Site site) ->
+        case Join.Lap(int under, int over, _, Site site) ->
             require(
                 hasPanel(panels, under) && hasPanel(panels, over) && under != over,
                 "a lap needs two different panels",

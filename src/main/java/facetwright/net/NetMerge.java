@@ -80,7 +80,10 @@ public final class NetMerge {
                       case Join.Lap l when panels.contains(l.under()) ->
                           Stream.of(
                               new Join.Lap(
-                                  panels.indexOf(l.under()), panels.indexOf(l.over()), l.site()));
+                                  panels.indexOf(l.under()),
+                                  panels.indexOf(l.over()),
+                                  l.glued(),
+                                  l.site()));
                       default -> Stream.<Join>empty();
                     })
             .toList(),
@@ -119,8 +122,8 @@ public final class NetMerge {
                     moved(b, by),
                     tab == Join.Seam.NO_TAB ? Join.Seam.NO_TAB : tab + by,
                     site);
-            case Join.Lap(int under, int over, Site site) ->
-                new Join.Lap(under + by, over + by, site);
+            case Join.Lap(int under, int over, boolean glued, Site site) ->
+                new Join.Lap(under + by, over + by, glued, site);
           });
     }
     for (Layer l : net.layers()) {

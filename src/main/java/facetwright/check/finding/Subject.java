@@ -49,6 +49,8 @@ public record Subject(Laid laid, FoldedForm folded) {
     return switch (join) {
       case Join.Seam s ->
           Message.of("the seam between %s and %s", name(s.a().panel()), name(s.b().panel()));
+      case Join.Lap l when !l.glued() ->
+          Message.of("the tuck of %s into %s", name(l.under()), name(l.over()));
       case Join.Lap l -> Message.of("the lap of %s under %s", name(l.under()), name(l.over()));
     };
   }

@@ -45,7 +45,7 @@ record Glued(int join, int tab, int host, Polygon2 lying, Segment2 foot) {
             all.add(glued(subject, j, s.tab(), s.b().panel(), unfolded(subject, s)));
           }
         }
-        case Join.Lap(int under, int over, _) -> {
+        case Join.Lap(int under, int over, _, _) -> {
           if (subject.panel(under).role() == PanelRole.TAB && meets(subject, j)) {
             all.add(glued(subject, j, under, over, shadow(subject, under, over)));
           }

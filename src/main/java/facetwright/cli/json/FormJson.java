@@ -75,7 +75,7 @@ final class FormJson {
         panels(json, design.net(), s.a().panel(), s.b().panel());
       }
       case Join.Lap l -> {
-        json.writeStringProperty("kind", "lap");
+        json.writeStringProperty("kind", l.glued() ? "lap" : "tuck");
         panels(json, design.net(), l.under(), l.over());
       }
     }

@@ -113,7 +113,7 @@ final class StartAngles {
       Set<Integer> panels =
           Set.of(net.scores().get(s).a().panel(), net.scores().get(s).b().panel());
       for (Join join : net.joins()) {
-        if (join instanceof Join.Lap(int under, int over, _)
+        if (join instanceof Join.Lap(int under, int over, _, _)
             && panels.contains(under)
             && panels.contains(over)) {
           laps.add(s);

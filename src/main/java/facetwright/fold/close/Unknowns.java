@@ -79,7 +79,7 @@ public record Unknowns(List<Boolean> panels, List<Integer> scores) {
       core[p] = net.panels().get(p).role() != PanelRole.TAB;
     }
     for (Join join : net.joins()) {
-      if (join instanceof Join.Lap(int under, int over, _)) {
+      if (join instanceof Join.Lap(int under, int over, _, _)) {
         core[under] = true;
         core[over] = true;
       }

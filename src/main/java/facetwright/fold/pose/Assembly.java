@@ -136,7 +136,7 @@ public final class Assembly {
             turnLike(fit, b.panel(), net.segment(b).reversed(), like, net.segment(a));
           }
         }
-        case Join.Lap(int under, int over, _) -> {
+        case Join.Lap(int under, int over, _, _) -> {
           if (links(under, over, next, toBody)) {
             lay(fit, under, over, -caliper, seamed);
           } else if (links(over, under, next, toBody)) {

@@ -42,7 +42,7 @@ public final class Body {
     double low = points.stream().mapToDouble(Vec3::z).min().orElse(0);
     Set<Integer> hidden = new HashSet<>();
     for (Join join : net.joins()) {
-      if (join instanceof Join.Lap(int under, _, _)) {
+      if (join instanceof Join.Lap(int under, _, _, _)) {
         hidden.add(under);
       }
     }

@@ -52,7 +52,7 @@ public record GluedTabs(ScoreAngles angles, boolean found, int open) {
         case Join.Seam(_, EdgeRef b, int glued, _) when glued == tab -> {
           return b.panel();
         }
-        case Join.Lap(int under, int over, _) when under == tab -> {
+        case Join.Lap(int under, int over, _, _) when under == tab -> {
           return over;
         }
         default -> {}

@@ -85,7 +85,7 @@ final class Layers {
       switch (join) {
         case Join.Seam(_, EdgeRef b, int tab, _) when tab != Join.Seam.NO_TAB ->
             glue(tab, b.panel());
-        case Join.Lap(int under, int over, _) -> glue(under, over);
+        case Join.Lap(int under, int over, _, _) -> glue(under, over);
         default -> {}
       }
     }

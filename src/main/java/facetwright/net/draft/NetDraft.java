@@ -45,7 +45,7 @@ public final class NetDraft {
 
   private record SeamDraft(EdgeDraft a, EdgeDraft b, PanelDraft tab, Site site) {}
 
-  private record LapDraft(PanelDraft under, PanelDraft over, Site site) {}
+  private record LapDraft(PanelDraft under, PanelDraft over, boolean glued, Site site) {}
 
   private record CutawayDraft(List<EdgeDraft> sides, Site site) {}
 
@@ -89,7 +89,12 @@ public final class NetDraft {
   }
 
   public void lap(PanelDraft under, PanelDraft over, Site site) {
-    laps.add(new LapDraft(under, over, site));
+    laps.add(new LapDraft(under, over, true, site));
+  }
+
+  /** One panel slips behind another, without glue. */
+  public void tuck(PanelDraft under, PanelDraft over, Site site) {
+    laps.add(new LapDraft(under, over, false, site));
   }
 
   public void tick(Segment2 mark, Site site) {
@@ -165,7 +170,7 @@ public final class NetDraft {
       joins.add(new Join.Seam(refs.get(s.a), refs.get(s.b), tab, s.site));
     }
     for (LapDraft l : laps) {
-      joins.add(new Join.Lap(numbers.get(l.under), numbers.get(l.over), l.site));
+      joins.add(new Join.Lap(numbers.get(l.under), numbers.get(l.over), l.glued, l.site));
     }
     Net made =
         new Net(

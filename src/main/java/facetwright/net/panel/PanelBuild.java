@@ -122,6 +122,21 @@ public final class PanelBuild {
     return this;
   }
 
+  /**
+   * Attaches a flap that slips behind another panel and holds by friction, without glue.
+   *
+   * @param flap how it is made
+   */
+  public CardPanel tuck(CardPanel panel, String edge, CardPanel into, TuckFlap flap, Site site) {
+    Ask.that(panel != into, "a flap can't be tucked behind the panel it hangs on", site);
+    CardEdge foot = panel.edge(edge, site);
+    FlapShape shape = flap.shape(foot.length(), foot.name(), site);
+    Hinge hinge = Hinge.whole(Sense.MOUNTAIN, flap.fold());
+    CardPanel made = panel.attach("tuck of " + panel.name(), edge, shape, hinge, site);
+    net.tuck(made.draft(), into.draft(), site);
+    return made;
+  }
+
   /** Two edges that lie along each other in the net are parted by a slit, not left as two cuts. */
   public PanelBuild slit(CardEdge a, CardEdge b, Site site) {
     EdgeDraft one = a.longestFree(site);

@@ -87,7 +87,7 @@ public final class Assembly {
       List<Located> joins = new ArrayList<>();
       for (int j = 0; j < net.joins().size(); j++) {
         Join join = net.joins().get(j);
-        if (body.contains(panel(join)) && !isPinch(net, join)) {
+        if (body.contains(panel(join)) && !isPinch(net, join) && !isTuck(join)) {
           joins.add(placed(j));
         }
       }
@@ -96,7 +96,17 @@ public final class Assembly {
         turns.addAll(body(joins, closing, middle(body)));
       }
     }
+    // What takes no glue comes when all is glued: it can be opened again.
+    for (int j = 0; j < net.joins().size(); j++) {
+      if (isTuck(net.joins().get(j))) {
+        turns.add(new Stage(List.of(new Bond.Joined(j))));
+      }
+    }
     return List.copyOf(turns);
+  }
+
+  private static boolean isTuck(Join join) {
+    return join instanceof Join.Lap l && !l.glued();
   }
 
   /** Whether a panel is a tab that no join names. */

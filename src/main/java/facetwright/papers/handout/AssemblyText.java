@@ -64,6 +64,8 @@ final class AssemblyText {
 
   private String text(Join join) {
     return switch (join) {
+      case Join.Lap l when !l.glued() ->
+          "tuck " + number + " (" + name(l.under()) + ") in behind " + name(l.over());
       case Join.Lap l -> "glue " + number + " (" + name(l.under()) + ") under " + name(l.over());
       case Join.Seam s when s.tab() == Join.Seam.NO_TAB ->
           "bring "

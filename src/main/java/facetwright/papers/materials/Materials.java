@@ -153,7 +153,8 @@ public record Materials(
       switch (join) {
         case Join.Seam s when s.tab() != Join.Seam.NO_TAB -> glued.add(s.tab());
         case Join.Seam _ -> {}
-        case Join.Lap l -> glued.add(l.under());
+        case Join.Lap l when l.glued() -> glued.add(l.under());
+        case Join.Lap _ -> {}
       }
     }
     return glued.stream().mapToDouble(p -> net.panels().get(p).cardArea()).sum();

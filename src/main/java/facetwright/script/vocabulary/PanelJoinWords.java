@@ -4,11 +4,14 @@ import static facetwright.script.api.Arg.needed;
 import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
+import facetwright.net.FoldAngle;
 import facetwright.net.panel.CardPanel;
 import facetwright.net.panel.PanelBuild;
+import facetwright.net.panel.TuckFlap;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Call;
 import facetwright.script.api.Fn;
+import facetwright.script.api.FoldOptions;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.Things;
 import facetwright.script.sandbox.CallException;
@@ -21,7 +24,7 @@ final class PanelJoinWords {
   private PanelJoinWords() {}
 
   static List<Fn<CardPanel>> all() {
-    return List.of(join(), lap(), slit());
+    return List.of(join(), lap(), tuck(), slit());
   }
 
   private static Fn<CardPanel> join() {
@@ -115,6 +118,61 @@ final class PanelJoinWords {
               call.session().panels().lap(panel, call.get(over), call.site());
               return panel;
             });
+  }
+
+  private static Fn<CardPanel> tuck() {
+    Arg<CardPanel> into =
+        needed("into", Kinds.thing(Things.PANEL), "the panel behind which it is tucked");
+    Arg<Double> depth = usual("depth", Kinds.length(), 15.0, "how far it reaches in");
+    Arg<Double> relief =
+        usual(
+            "relief",
+            Kinds.length(0, 20),
+            TuckFlap.USUAL_RELIEF,
+            "how far it is set back at each end of its hinge, so that it does not jam");
+    Arg<Double> bevel =
+        usual(
+            "bevel",
+            Kinds.degrees(0, 60),
+            TuckFlap.USUAL_BEVEL,
+            "how far its sides lean in from square");
+    Arg<Double> fold = usual("fold", FoldOptions.far(), 90.0, "how far its hinge is folded");
+    return Fn.<CardPanel>named("tuck")
+        .does(
+            "Attaches a flap that slips behind another panel and holds by friction: it is scored"
+                + " and folded, and takes no glue.")
+        .takes(EDGE, into)
+        .options(depth, relief, bevel, fold)
+        .gives(Things.PANEL, "the flap, a panel")
+        .example(
+            """
+            design("Box to open again");
+            const floor = panel("floor", { width: 60, height: 40 });
+            const [front, right, back, left] = ["bottom", "right", "top", "left"].map((edge) =>
+              floor.attach(edge, edge + " wall", { depth: 30, fold: 90 }));
+            for (const wall of [front, back]) {
+              wall.join("right", wall === front ? left : right, "left", { depth: 8 });
+              wall.join("left", wall === front ? right : left, "right", { depth: 8 });
+            }
+            const lid = back.attach("top", "lid", { depth: 40, fold: 90 });
+            lid.tuck("top", front, { depth: 12 });
+            """)
+        .runs(
+            (panel, call) ->
+                call.hold(
+                    Things.PANEL,
+                    call.session()
+                        .panels()
+                        .tuck(
+                            panel,
+                            call.get(EDGE),
+                            call.get(into),
+                            new TuckFlap(
+                                call.get(depth),
+                                call.get(relief),
+                                call.get(bevel),
+                                FoldAngle.degrees(call.get(fold))),
+                            call.site())));
   }
 
   private static Fn<CardPanel> slit() {
