@@ -162,8 +162,8 @@ final class CellWords {
         .example(
             """
             design("Softly lit band");
-            const band = wrap({ columns: 6, width: 32, rows: [60] });
-            const panes = band.rows("wall").window({ border: 8 });
+            const band = wrap({ columns: 6, width: 44, rows: [70], seam: 7 });
+            const panes = band.rows("wall").window({ border: 12 });
             panes.backing({ paper: "vellum" });
             """)
         .runs((cells, call) -> cells.backing(BackingArgs.read(call)));
