@@ -96,8 +96,9 @@ final class UnfoldWords {
     boolean room = stock != null && stock.width() > clear && stock.height() > clear;
     try {
       UnfoldResult result =
-          (room ? unfolding.fitting(stock.width() - clear, stock.height() - clear) : unfolding)
-              .unfold(form);
+          room
+              ? unfolding.fitting(stock.width() - clear, stock.height() - clear).unfold(form)
+              : Smallest.unfold(form, unfolding, session.unit());
       for (Message note : result.notes()) {
         session.find(
             new Finding(
