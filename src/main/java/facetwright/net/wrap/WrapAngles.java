@@ -110,9 +110,9 @@ final class WrapAngles {
         && wrap.laps.stream()
             .anyMatch(
                 l ->
-                    isAt(l.under(), row + 1, column) && isAt(l.over(), row + 1, (column + 2) % n)
-                        || isAt(l.over(), row + 1, column)
-                            && isAt(l.under(), row + 1, (column + 2) % n));
+                    (isAt(l.under(), row + 1, column) && isAt(l.over(), row + 1, (column + 2) % n))
+                        || (isAt(l.over(), row + 1, column)
+                            && isAt(l.under(), row + 1, (column + 2) % n)));
   }
 
   private static boolean isAt(WrapCell cell, int row, int column) {
