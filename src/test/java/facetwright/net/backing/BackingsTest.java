@@ -31,6 +31,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
 
 /** What goes behind windows covers them, and keeps clear of what is scored, cut and glued. */
+@SuppressWarnings("EnumOrdinal") // Any of them by chance.
 class BackingsTest {
   private static final Site AT = new Site(3, 1);
   private static final double ROUNDING = 1e-6;
