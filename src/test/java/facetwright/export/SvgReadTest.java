@@ -99,8 +99,8 @@ class SvgReadTest {
                 .filter(k -> k != LineKind.GUIDE && k != LineKind.TICK && k != LineKind.GLUE)
                 .map(LineKind::dashes)
                 .collect(Collectors.toSet()))
-        .as("cut, scores, perforation, layer and sheet edge each have their own dashes")
-        .hasSize(6);
+        .as("cut, scores, perforation, layer, backing and sheet edge: each its own dashes")
+        .hasSize(7);
   }
 
   @Test

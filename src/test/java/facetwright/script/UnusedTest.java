@@ -59,10 +59,15 @@ class UnusedTest {
         "dual()",
         "scale(2)",
         "tab(\"top\", \"side\")",
+        "name(\"side 1\", \"front\")",
+        "backing(\"side 2\")",
       })
   void aChangeOfAFormThatIsLost(String call) {
     String name = call.substring(0, call.indexOf('('));
-    List<Finding> found = unused(HEAD + "  p." + call + ";" + FOOT);
+    // What goes behind a window wants one.
+    String opened = "height: 40 }).window(\"side 2\", { border: 8 })";
+    String head = name.equals("backing") ? HEAD.replace("height: 40 })", opened) : HEAD;
+    List<Finding> found = unused(head + "  p." + call + ";" + FOOT);
     assertThat(found)
         .singleElement()
         .satisfies(

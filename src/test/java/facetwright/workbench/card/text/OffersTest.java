@@ -113,7 +113,7 @@ class OffersTest {
           """
           body.columns("|")              ; even,odd,all
           body.columns("e|               ; even
-          body.rows("|")                 ; rim,wall,all,foot
+          body.rows("|")                 ; rim,upper rim,lower rim,wall,all,foot
           design("a", { units: "|" })    ; mm,cm,in
           sheet("lett|")                 ; Letter
           sheet("A4", { grain: "|" })    ; long,short,unknown
