@@ -5,6 +5,7 @@ import facetwright.geom.RoundOff;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.words.Decimals;
+import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,7 +45,7 @@ public final class OutcomeText {
     List<String> others = all.stream().filter(name -> !turned.contains(name)).toList();
     return outcome.isMet() || others.isEmpty()
         ? Optional.empty()
-        : Optional.of("Other dials may help; let them turn, too: " + listed(others) + ".");
+        : Optional.of("Other dials may help; let them turn, too: " + Sentence.listed(others) + ".");
   }
 
   /** Which dials stand at an end that keeps goals from being reached; empty where none does. */
@@ -59,7 +60,7 @@ public final class OutcomeText {
                         + text(outcome, s)
                         + ")")
             .toList();
-    return ends.isEmpty() ? Optional.empty() : Optional.of(listed(ends) + ".");
+    return ends.isEmpty() ? Optional.empty() : Optional.of(Sentence.listed(ends) + ".");
   }
 
   /** Where a dial stops, as it would be typed: 3/4 for 0.75 in. */
@@ -78,7 +79,7 @@ public final class OutcomeText {
         outcome.settings().entrySet().stream()
             .map(e -> e.getKey() + " " + text(e.getValue()))
             .toList();
-    return moved.isEmpty() ? "the dials as they are" : listed(moved);
+    return moved.isEmpty() ? "the dials as they are" : Sentence.listed(moved);
   }
 
   private static String turn(Outcome.Turn turn) {
@@ -169,7 +170,7 @@ public final class OutcomeText {
   private static String open(Outcome outcome, Goal.Ring goal) {
     double miss = outcome.miss(goal);
     String mm = new Length(Math.abs(miss)).text(outcome.unit());
-    if (mm.startsWith("0 ") || mm.startsWith("0\u00a0")) {
+    if (mm.startsWith("0 ")) {
       return "neighbours meet to a hair";
     }
     return miss > 0
@@ -242,11 +243,5 @@ public final class OutcomeText {
     String amount = goal.measure().text(Math.abs(miss), outcome.unit());
     boolean tiny = amount.startsWith("0 ");
     return (tiny ? "a hair" : amount) + (miss > 0 ? " more" : " less") + " than asked";
-  }
-
-  private static String listed(List<String> words) {
-    return words.size() == 1
-        ? words.getFirst()
-        : String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.getLast();
   }
 }

@@ -13,6 +13,7 @@ import facetwright.papers.ring.Rings;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.SequencedMap;
 
 /** All pieces of the order seated in a ring: how it is put together and what it takes. */
@@ -59,7 +60,7 @@ public final class RingWriter implements Exporter {
   /** Whether so many pieces can be seated in a ring. */
   @Override
   public boolean adds(Job job) {
-    return !plans(job).isEmpty();
+    return !plans(job, rings(job)).isEmpty();
   }
 
   /**
@@ -69,14 +70,15 @@ public final class RingWriter implements Exporter {
    */
   @Override
   public List<Drawing> pages(Job job) {
-    List<RingPlan> plans = plans(job);
+    Optional<Rings> rings = rings(job);
+    List<RingPlan> plans = plans(job, rings);
     if (plans.isEmpty()) {
       throw new ExportException(
           "No ring of " + job.order().copies() + " can be made of this piece.", null);
     }
     RingPlan plan = plans.getFirst();
     List<String> words = new ArrayList<>(RingText.lines(plan, caliper(job), job.order()));
-    words.addAll(RingText.hints(Rings.of(job.laid().net(), job.form()), plan.count()));
+    words.addAll(RingText.hints(rings.orElseThrow(), plan.count()));
     SequencedMap<RingPlan, String> others = new LinkedHashMap<>();
     plans.stream()
         .skip(1)
@@ -110,10 +112,17 @@ public final class RingWriter implements Exporter {
     return lines;
   }
 
-  private static List<RingPlan> plans(Job job) {
+  private static List<RingPlan> plans(Job job, Optional<Rings> rings) {
+    return rings.map(r -> r.plans(job.order().copies())).orElse(List.of());
+  }
+
+  /**
+   * The ways to seat the piece; empty where so many make no ring, or its panels' places are open.
+   */
+  private static Optional<Rings> rings(Job job) {
     int count = job.order().copies();
     return count < RingCount.LEAST || count > RingCount.MOST || !job.isSolved()
-        ? List.of()
-        : Rings.of(job.laid().net(), job.form()).plans(count);
+        ? Optional.empty()
+        : Optional.of(Rings.of(job.laid().net(), job.form()));
   }
 }

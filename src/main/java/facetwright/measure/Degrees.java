@@ -1,6 +1,5 @@
 package facetwright.measure;
 
-import facetwright.words.Decimals;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -20,10 +19,5 @@ public final class Degrees {
   public static Optional<Double> parse(String text) {
     Matcher angle = TEXT.matcher(text.strip().toLowerCase(Locale.ROOT));
     return angle.matches() ? Optional.of(Double.valueOf(angle.group(1))) : Optional.empty();
-  }
-
-  /** An angle as people read it, to a ten-thousandth of a degree: "50°". */
-  public static String text(double degrees) {
-    return Decimals.plain(Math.round(degrees * 1e4) / 1e4) + SIGN;
   }
 }

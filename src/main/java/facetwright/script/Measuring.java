@@ -1,5 +1,6 @@
 package facetwright.script;
 
+import facetwright.aim.Goal;
 import facetwright.aim.Lie;
 import facetwright.aim.Measure;
 import facetwright.aim.Measured;
@@ -12,6 +13,7 @@ import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSize;
 import facetwright.papers.ring.Rings;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -37,13 +39,18 @@ final class Measuring {
     }
     double weight = made.design().laid().stock().weight();
     double margin = made.margin();
+    Map<Goal.Ring, Optional<Double>> rings = new HashMap<>();
     return new Measured(
         values,
         size -> lie(net, size, weight, margin, packing),
-        ring ->
-            folded.closure() == Closure.NOT_SOLVED
-                ? Optional.empty()
-                : Rings.of(net, folded).opening(ring.count(), ring.by()));
+        ring -> rings.computeIfAbsent(ring, r -> opening(net, folded, r)));
+  }
+
+  /** What a search asks of a design again and again, and takes every pair of its sides to tell. */
+  private static Optional<Double> opening(Net net, FoldedForm folded, Goal.Ring ring) {
+    return folded.closure() == Closure.NOT_SOLVED
+        ? Optional.empty()
+        : Rings.of(net, folded).opening(ring.count(), ring.by());
   }
 
   /** Laid out as the design itself is, with its margin, on one sheet. */

@@ -1,5 +1,6 @@
 package facetwright.words;
 
+import java.util.List;
 import java.util.Locale;
 
 /** Words made a sentence. */
@@ -16,5 +17,21 @@ public final class Sentence {
   /** A message without capital and full stop, with both; a question has its mark. */
   public static String of(String message) {
     return capital(message) + (message.endsWith("?") ? "" : ".");
+  }
+
+  /** "a", "a and b", "a, b and c". */
+  public static String listed(List<String> words) {
+    return listed(words, "and");
+  }
+
+  /** The same with another word before the last, such as "or". */
+  public static String listed(List<String> words, String last) {
+    return words.size() == 1
+        ? words.getFirst()
+        : String.join(", ", words.subList(0, words.size() - 1))
+            + " "
+            + last
+            + " "
+            + words.getLast();
   }
 }

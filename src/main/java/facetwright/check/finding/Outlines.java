@@ -2,6 +2,7 @@ package facetwright.check.finding;
 
 import facetwright.geom.AngleTolerance;
 import facetwright.geom.LengthTolerance;
+import facetwright.geom.Peak;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -138,32 +139,13 @@ public final class Outlines {
     if (reach < LengthTolerance.FINE.mm()) {
       return middling;
     }
-    double[] x = {-reach, reach};
-    for (int i = 0; i < HALVINGS; i++) {
-      double one = (2 * x[0] + x[1]) / 3;
-      double two = (x[0] + 2 * x[1]) / 3;
-      if (best(outer, laid, one, reach) < best(outer, laid, two, reach)) {
-        x[0] = one;
-      } else {
-        x[1] = two;
-      }
-    }
-    return Math.max(middling, best(outer, laid, (x[0] + x[1]) / 2, reach));
+    double x = Peak.between(-reach, reach, HALVINGS, at -> best(outer, laid, at, reach));
+    return Math.max(middling, best(outer, laid, x, reach));
   }
 
   private static double best(Polygon2 outer, List<Vec2> laid, double x, double reach) {
-    double low = -reach;
-    double high = reach;
-    for (int i = 0; i < HALVINGS; i++) {
-      double one = (2 * low + high) / 3;
-      double two = (low + 2 * high) / 3;
-      if (least(outer, laid, x, one) < least(outer, laid, x, two)) {
-        low = one;
-      } else {
-        high = two;
-      }
-    }
-    return least(outer, laid, x, (low + high) / 2);
+    double y = Peak.between(-reach, reach, HALVINGS, at -> least(outer, laid, x, at));
+    return least(outer, laid, x, y);
   }
 
   private static double least(Polygon2 outer, List<Vec2> laid, double x, double y) {

@@ -1,5 +1,6 @@
 package facetwright.check.fit;
 
+import facetwright.geom.Peak;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -77,33 +78,14 @@ record Turned(double room, Vec2 turn, double finer) {
       }
       reach = Math.max(reach, Math.abs(least[i]));
     }
-    double low = -reach;
-    double high = reach;
-    for (int i = 0; i < THIRDS; i++) {
-      double one = (2 * low + high) / 3;
-      double two = (low + 2 * high) / 3;
-      if (best(inward, least, one, reach) < best(inward, least, two, reach)) {
-        low = one;
-      } else {
-        high = two;
-      }
-    }
-    return best(inward, least, (low + high) / 2, reach);
+    double far = reach;
+    double x = Peak.between(-far, far, THIRDS, at -> best(inward, least, at, far));
+    return best(inward, least, x, far);
   }
 
   private static double best(Vec2[] inward, double[] least, double x, double reach) {
-    double low = -reach;
-    double high = reach;
-    for (int i = 0; i < THIRDS; i++) {
-      double one = (2 * low + high) / 3;
-      double two = (low + 2 * high) / 3;
-      if (at(inward, least, x, one) < at(inward, least, x, two)) {
-        low = one;
-      } else {
-        high = two;
-      }
-    }
-    return at(inward, least, x, (low + high) / 2);
+    double y = Peak.between(-reach, reach, THIRDS, at -> at(inward, least, x, at));
+    return at(inward, least, x, y);
   }
 
   private static double at(Vec2[] inward, double[] least, double x, double y) {

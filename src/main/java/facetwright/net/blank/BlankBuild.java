@@ -3,8 +3,6 @@ package facetwright.net.blank;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
-import facetwright.message.Message;
-import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Backing;
 import facetwright.net.Net;
@@ -183,18 +181,7 @@ final class BlankBuild {
   }
 
   private void border(Vec2 at, double border, Site site) {
-    PanelDraft panel = panel(at, site);
-    List<Polygon2> left = Planar.inset(panel.outline(), border);
-    Ask.that(
-        !left.isEmpty(),
-        () ->
-            Message.of(
-                "a border of %s leaves no window in %s: it must be under %s",
-                Value.limit(border),
-                Value.name(panel.name()),
-                Value.atMost(Planar.mostInset(panel.outline()))),
-        site);
-    left.forEach(w -> panel.open(new Opening.Window(w, site)));
+    panel(at, site).openWithin(border, site);
   }
 
   private void join(Vec2 a, Vec2 b, Vec2 tab, Site site) {

@@ -1,8 +1,11 @@
 package facetwright.net.draft;
 
 import facetwright.geom.Arc;
+import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Backing;
 import facetwright.net.NetException;
@@ -33,6 +36,23 @@ public final class PanelDraft {
     this.role = role;
     this.site = site;
     corners.forEach(c -> edges.add(new EdgeDraft(this, c)));
+  }
+
+  /**
+   * Cuts a window that leaves a border all round.
+   *
+   * @throws NetException where the border leaves none, with the border that it has to be under
+   */
+  public void openWithin(double border, Site at) {
+    List<Polygon2> left = Planar.inset(outline(), border);
+    Ask.that(
+        !left.isEmpty(),
+        () ->
+            Message.of(
+                "a border of %s leaves no window in %s: it must be under %s",
+                Value.limit(border), Value.name(name), Value.atMost(Planar.mostInset(outline()))),
+        at);
+    left.forEach(w -> open(new Opening.Window(w, at)));
   }
 
   public String name() {

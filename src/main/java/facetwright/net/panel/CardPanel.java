@@ -1,12 +1,9 @@
 package facetwright.net.panel;
 
 import facetwright.geom.Motion2;
-import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
-import facetwright.message.Message;
-import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Backing;
 import facetwright.net.Datum;
@@ -134,17 +131,7 @@ public final class CardPanel {
   /** Cuts a window that leaves a border all round. */
   public CardPanel window(double border, Site site) {
     Ask.length("a window's border", border, site);
-    List<Polygon2> left = Planar.inset(draft.outline(), border);
-    Ask.that(
-        !left.isEmpty(),
-        () ->
-            Message.of(
-                "a border of %s leaves no window in %s: it must be under %s",
-                Value.limit(border),
-                Value.name(draft.name()),
-                Value.atMost(Planar.mostInset(draft.outline()))),
-        site);
-    left.forEach(w -> draft.open(new Opening.Window(w, site)));
+    draft.openWithin(border, site);
     return this;
   }
 

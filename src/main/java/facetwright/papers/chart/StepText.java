@@ -153,13 +153,7 @@ public final class StepText {
     List<String> measures = new ArrayList<>(lines.stream().map(l -> l.measure().number()).toList());
     measures.set(measures.size() - 1, lines.getLast().measure().text());
     String labels = lines.stream().map(Step.Ruled::label).collect(Collectors.joining(", "));
-    return listed(measures) + (lines.size() == 1 ? " (line " : " (lines ") + labels + ")";
-  }
-
-  private static String listed(List<String> items) {
-    return items.size() == 1
-        ? items.getFirst()
-        : String.join(", ", items.subList(0, items.size() - 1)) + " and " + items.getLast();
+    return Sentence.listed(measures) + (lines.size() == 1 ? " (line " : " (lines ") + labels + ")";
   }
 
   private static String verb(boolean isPerforated) {

@@ -5,6 +5,7 @@ import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.papers.order.Order;
 import facetwright.words.Decimals;
+import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -189,11 +190,7 @@ public final class RingText {
   }
 
   private static String list(List<Integer> numbers, String last) {
-    String text = numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
-    int comma = text.lastIndexOf(", ");
-    return comma < 0
-        ? text
-        : text.substring(0, comma) + " " + last + " " + text.substring(comma + 2);
+    return Sentence.listed(numbers.stream().map(String::valueOf).toList(), last);
   }
 
   /** The nearest mark of the ruler: what goes between is not set more exactly than that. */

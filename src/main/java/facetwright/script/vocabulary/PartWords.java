@@ -16,6 +16,7 @@ import facetwright.script.api.PartCard;
 import facetwright.script.api.PartDraft;
 import facetwright.script.api.PointKinds;
 import facetwright.script.api.Things;
+import facetwright.words.Site;
 import java.util.List;
 
 /** The words for parts: telling them apart, and putting them together. */
@@ -76,58 +77,52 @@ final class PartWords {
   }
 
   private static Fn<PartDraft> over() {
-    Arg<PartDraft> other = other("the part that it goes over");
-    Arg<Double> by = by();
-    Arg<Double> turn = turn();
-    return Fn.<PartDraft>named("over")
-        .does(
-            "Puts it over another part, its opening first, as a lid goes over its box or a sleeve"
-                + " round its tray. Whether it fits is told, with the card's thickness.")
-        .takes(other)
-        .options(by, turn)
-        .gives(Things.PART, "the part")
-        .example(
-            """
-            design("Box with its lid");
-            const box = prism({ sides: 6, side: 30, height: 40 }).open("top").unfold({ part: "box" });
-            const lid = prism({ sides: 6, side: 31, height: 15 }).open("top").unfold({ part: "lid" });
-            lid.over(box);
-            """)
-        .runs(
-            (part, call) -> {
-              PartDraft onto = call.get(other);
-              double deep = deep(call.get(by));
-              double degrees = call.get(turn);
-              call.session()
-                  .place(
-                      part,
-                      onto,
-                      "over",
-                      (p, o, _) -> new Placing.Over(p, o, deep, degrees, call.site()),
-                      1,
-                      call.site());
-              return part;
-            });
+    return nesting(
+        "over",
+        "the part that it goes over",
+        "Puts it over another part, its opening first, as a lid goes over its box or a sleeve"
+            + " round its tray. Whether it fits is told, with the card's thickness.",
+        """
+        design("Box with its lid");
+        const box = prism({ sides: 6, side: 30, height: 40 }).open("top").unfold({ part: "box" });
+        const lid = prism({ sides: 6, side: 31, height: 15 }).open("top").unfold({ part: "lid" });
+        lid.over(box);
+        """,
+        Placing.Over::new);
   }
 
   private static Fn<PartDraft> into() {
-    Arg<PartDraft> other = other("the part that it goes into");
+    return nesting(
+        "into",
+        "the part that it goes into",
+        "Puts it into an opening of another part, as a drawer goes into its sleeve or an insert"
+            + " into its box. Whether it fits is told, with the card's thickness.",
+        """
+        design("Box with an insert");
+        const box = prism({ sides: 4, side: 60, height: 50 }).open("top").unfold({ part: "box" });
+        const insert = prism({ sides: 4, side: 59, height: 20 }).open("top").unfold({ part: "insert" });
+        insert.into(box);
+        """,
+        Placing.Into::new);
+  }
+
+  /** How one part goes over or into another. */
+  @FunctionalInterface
+  private interface Nesting {
+    Placing of(int part, int other, double deep, double degrees, Site site);
+  }
+
+  private static Fn<PartDraft> nesting(
+      String name, String what, String does, String example, Nesting nesting) {
+    Arg<PartDraft> other = other(what);
     Arg<Double> by = by();
     Arg<Double> turn = turn();
-    return Fn.<PartDraft>named("into")
-        .does(
-            "Puts it into an opening of another part, as a drawer goes into its sleeve or an insert"
-                + " into its box. Whether it fits is told, with the card's thickness.")
+    return Fn.<PartDraft>named(name)
+        .does(does)
         .takes(other)
         .options(by, turn)
         .gives(Things.PART, "the part")
-        .example(
-            """
-            design("Box with an insert");
-            const box = prism({ sides: 4, side: 60, height: 50 }).open("top").unfold({ part: "box" });
-            const insert = prism({ sides: 4, side: 59, height: 20 }).open("top").unfold({ part: "insert" });
-            insert.into(box);
-            """)
+        .example(example)
         .runs(
             (part, call) -> {
               PartDraft onto = call.get(other);
@@ -137,8 +132,8 @@ final class PartWords {
                   .place(
                       part,
                       onto,
-                      "into",
-                      (p, o, _) -> new Placing.Into(p, o, deep, degrees, call.site()),
+                      name,
+                      (p, o, _) -> nesting.of(p, o, deep, degrees, call.site()),
                       1,
                       call.site());
               return part;

@@ -55,9 +55,4 @@ final class SaidStrip extends VBox {
         ? words
         : words + "\n… and " + Count.of(left, "more line") + ", which check prints";
   }
-
-  /** What it shows. */
-  String words() {
-    return isVisible() ? text.getText() : "";
-  }
 }

@@ -124,10 +124,6 @@ public final class ScriptCard extends BorderPane {
     return fault;
   }
 
-  SaidStrip said() {
-    return said;
-  }
-
   TextSize size() {
     return size;
   }
