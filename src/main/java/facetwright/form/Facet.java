@@ -1,6 +1,7 @@
 package facetwright.form;
 
 import facetwright.net.Opening;
+import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import java.util.List;
  * @param openings windows and holes, in the facet's own frame (see {@link FacetFrame})
  * @param layers a decorative paper, or none
  * @param tabs what was said of tabs along its sides, at most once a side
+ * @param labels words on it
  * @param site where the script made it
  */
 public record Facet(
@@ -22,6 +24,7 @@ public record Facet(
     List<Opening> openings,
     List<FacetLayer> layers,
     List<EdgeTab> tabs,
+    List<Lettered> labels,
     Site site)
     implements Serializable {
 
@@ -30,6 +33,7 @@ public record Facet(
     openings = List.copyOf(openings);
     layers = List.copyOf(layers);
     tabs = List.copyOf(tabs);
+    labels = List.copyOf(labels);
     if (layers.size() > 1) {
       throw new FormException("facet \"" + name + "\" can carry one layer only");
     }
@@ -37,12 +41,12 @@ public record Facet(
 
   /** A plain facet, made by no script. */
   public static Facet of(String name, List<Integer> corners) {
-    return new Facet(name, corners, List.of(), List.of(), List.of(), Site.NONE);
+    return new Facet(name, corners, List.of(), List.of(), List.of(), List.of(), Site.NONE);
   }
 
   /** A plain facet made at a place in a script. */
   public static Facet of(String name, List<Integer> corners, Site site) {
-    return new Facet(name, corners, List.of(), List.of(), List.of(), site);
+    return new Facet(name, corners, List.of(), List.of(), List.of(), List.of(), site);
   }
 
   public int size() {
@@ -54,16 +58,21 @@ public record Facet(
     return corners.get(Math.floorMod(index, corners.size()));
   }
 
+  /** Whether nothing is cut into it and nothing goes on it. */
+  public boolean isPlain() {
+    return openings.isEmpty() && layers.isEmpty() && labels.isEmpty();
+  }
+
   public boolean hasWindow() {
     return openings.stream().anyMatch(Opening.Window.class::isInstance);
   }
 
   Facet named(String newName) {
-    return new Facet(newName, corners, openings, layers, tabs, site);
+    return new Facet(newName, corners, openings, layers, tabs, labels, site);
   }
 
   Facet at(Site newSite) {
-    return new Facet(name, corners, openings, layers, tabs, newSite);
+    return new Facet(name, corners, openings, layers, tabs, labels, newSite);
   }
 
   /**
@@ -82,7 +91,7 @@ public record Facet(
 
   /** The same facet where its corners are counted otherwise. */
   Facet numbered(List<Integer> newCorners) {
-    return new Facet(name, newCorners, openings, layers, tabs, site);
+    return new Facet(name, newCorners, openings, layers, tabs, labels, site);
   }
 
   /** With this said of a side in place of what was said of it before. */
@@ -90,11 +99,11 @@ public record Facet(
     List<EdgeTab> all = new ArrayList<>(tabs);
     all.removeIf(t -> t.side() == tab.side());
     all.add(tab);
-    return new Facet(name, corners, openings, layers, all, site);
+    return new Facet(name, corners, openings, layers, all, labels, site);
   }
 
   public Facet with(List<Opening> newOpenings) {
-    return new Facet(name, corners, newOpenings, layers, tabs, site);
+    return new Facet(name, corners, newOpenings, layers, tabs, labels, site);
   }
 
   Facet opened(Opening opening) {
@@ -104,6 +113,12 @@ public record Facet(
   }
 
   Facet layered(FacetLayer layer) {
-    return new Facet(name, corners, openings, List.of(layer), tabs, site);
+    return new Facet(name, corners, openings, List.of(layer), tabs, labels, site);
+  }
+
+  Facet labelled(Lettered words) {
+    List<Lettered> all = new ArrayList<>(labels);
+    all.add(words);
+    return new Facet(name, corners, openings, layers, tabs, all, site);
   }
 }

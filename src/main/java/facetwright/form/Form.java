@@ -8,6 +8,7 @@ import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Backing;
 import facetwright.net.Opening;
+import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -188,6 +189,12 @@ public final class Form implements Serializable {
   private Form opened(String facet, Opening opening) {
     int index = facet(facet);
     return with(index, facets.get(index).opened(opening));
+  }
+
+  /** Writes on a facet. */
+  public Form withLabel(String facet, Lettered words) {
+    int index = facet(facet);
+    return with(index, facets.get(index).labelled(words));
   }
 
   /** Glues a decorative paper on a facet, in place of any it carries. */

@@ -5,12 +5,14 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.net.fitting.Fittings;
 import facetwright.words.Site;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A flat net that has passed its invariants:
@@ -35,6 +37,7 @@ import java.util.Optional;
  * @param cutaways card cut away, so that it is known which line freed a side
  * @param stance how it stands when made
  * @param parts what its maker calls a part, and where each goes
+ * @param fittings what goes in and on
  */
 public record Net(
     List<Panel> panels,
@@ -45,7 +48,8 @@ public record Net(
     List<Tick> ticks,
     List<Cutaway> cutaways,
     Stance stance,
-    Parts parts)
+    Parts parts,
+    Fittings fittings)
     implements Serializable {
 
   /**
@@ -60,12 +64,12 @@ public record Net(
     ticks = List.copyOf(ticks);
     cutaways = List.copyOf(cutaways);
     NetInvariants.check(panels, scores, slits, joins, layers, stance);
-    if (!parts.nameWhatIsThere(panels.size())) {
-      throw new NetException("a part names no panel or no part", Site.NONE);
+    if (!parts.nameWhatIsThere(panels.size()) || !fittings.nameWhatIsThere(panels.size())) {
+      throw new NetException("a part or a fitting names no panel or no part", Site.NONE);
     }
   }
 
-  /** One whose maker told no parts apart. */
+  /** One whose maker told no parts apart, and that nothing goes in or on. */
   public Net(
       List<Panel> panels,
       List<Score> scores,
@@ -75,7 +79,7 @@ public record Net(
       List<Tick> ticks,
       List<Cutaway> cutaways,
       Stance stance) {
-    this(panels, scores, slits, joins, layers, ticks, cutaways, stance, Parts.NONE);
+    this(panels, scores, slits, joins, layers, ticks, cutaways, stance, Parts.NONE, Fittings.NONE);
   }
 
   /** One of which no card was cut away. */
@@ -217,17 +221,19 @@ public record Net(
 
   /** The same net, its panels called so, in order. */
   public Net renamed(List<String> names) {
-    List<Panel> named = new ArrayList<>();
-    for (int i = 0; i < names.size(); i++) {
-      Panel p = panels.get(i);
-      named.add(new Panel(names.get(i), p.role(), p.outline(), p.openings(), p.site()));
-    }
-    return new Net(named, scores, slits, joins, layers, ticks, cutaways, stance, parts);
+    List<Panel> named =
+        IntStream.range(0, names.size()).mapToObj(i -> panels.get(i).named(names.get(i))).toList();
+    return new Net(named, scores, slits, joins, layers, ticks, cutaways, stance, parts, fittings);
   }
 
   /** The same net, its parts told apart. */
   public Net with(Parts told) {
-    return new Net(panels, scores, slits, joins, layers, ticks, cutaways, stance, told);
+    return new Net(panels, scores, slits, joins, layers, ticks, cutaways, stance, told, fittings);
+  }
+
+  /** The same net, other things in and on it. */
+  public Net with(Fittings fit) {
+    return new Net(panels, scores, slits, joins, layers, ticks, cutaways, stance, parts, fit);
   }
 
   /**
@@ -236,7 +242,7 @@ public record Net(
    * @throws NetException as when it is made
    */
   public Net scored(List<Score> others) {
-    return new Net(panels, others, slits, joins, layers, ticks, cutaways, stance, parts);
+    return new Net(panels, others, slits, joins, layers, ticks, cutaways, stance, parts, fittings);
   }
 
   /**
@@ -245,7 +251,7 @@ public record Net(
    * @throws NetException as when it is made
    */
   public Net joined(List<Join> others) {
-    return new Net(panels, scores, slits, others, layers, ticks, cutaways, stance, parts);
+    return new Net(panels, scores, slits, others, layers, ticks, cutaways, stance, parts, fittings);
   }
 
   /**
@@ -254,12 +260,12 @@ public record Net(
    */
   public Net moved(List<Motion2> motionOfPiece) {
     int[] piece = pieceOfPanel();
-    List<Panel> moved = new ArrayList<>();
-    for (int i = 0; i < panels.size(); i++) {
-      moved.add(moved(panels.get(i), motionOfPiece.get(piece[i])));
-    }
+    List<Panel> moved =
+        IntStream.range(0, piece.length)
+            .mapToObj(i -> panels.get(i).moved(motionOfPiece.get(piece[i])))
+            .toList();
     List<Tick> movedTicks =
-        ticks.stream().map(t -> moved(t, motionOfPiece.get(nearestPiece(t, piece)))).toList();
+        ticks.stream().map(t -> t.moved(motionOfPiece.get(nearestPiece(t, piece)))).toList();
     List<Slit> shared =
         slits.stream()
             .filter(
@@ -268,16 +274,8 @@ public record Net(
                         .get(piece[s.a().panel()])
                         .equals(motionOfPiece.get(piece[s.b().panel()])))
             .toList();
-    return new Net(moved, scores, shared, joins, layers, movedTicks, cutaways, stance, parts);
-  }
-
-  private static Panel moved(Panel p, Motion2 m) {
-    List<Opening> openings = p.openings().stream().map(o -> o.moved(m)).toList();
-    return new Panel(p.name(), p.role(), m.apply(p.outline()), openings, p.site());
-  }
-
-  private static Tick moved(Tick t, Motion2 m) {
-    return new Tick(new Segment2(m.apply(t.mark().from()), m.apply(t.mark().to())), t.site());
+    return new Net(
+        moved, scores, shared, joins, layers, movedTicks, cutaways, stance, parts, fittings);
   }
 
   private int nearestPiece(Tick tick, int[] piece) {

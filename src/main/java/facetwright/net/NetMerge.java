@@ -1,5 +1,6 @@
 package facetwright.net;
 
+import facetwright.net.fitting.Fittings;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +17,7 @@ public final class NetMerge {
   private final List<Layer> layers = new ArrayList<>();
   private final List<Tick> ticks = new ArrayList<>();
   private final List<Cutaway> cutaways = new ArrayList<>();
+  private Fittings fittings = Fittings.NONE;
 
   private NetMerge() {}
 
@@ -34,14 +36,15 @@ public final class NetMerge {
     NetMerge merge = new NetMerge();
     nets.forEach(merge::add);
     return new Net(
-        merge.panels,
-        merge.scores,
-        merge.slits,
-        merge.joins,
-        merge.layers,
-        merge.ticks,
-        merge.cutaways,
-        nets.getFirst().stance());
+            merge.panels,
+            merge.scores,
+            merge.slits,
+            merge.joins,
+            merge.layers,
+            merge.ticks,
+            merge.cutaways,
+            nets.getFirst().stance())
+        .with(merge.fittings);
   }
 
   /** Some panels of a net by themselves, which nothing joins to others. */
@@ -49,57 +52,58 @@ public final class NetMerge {
     Predicate<EdgeRef> isIn = r -> panels.contains(r.panel());
     UnaryOperator<EdgeRef> now = r -> new EdgeRef(panels.indexOf(r.panel()), r.edge());
     return new Net(
-        panels.stream().map(net.panels()::get).toList(),
-        net.scores().stream()
-            .filter(s -> isIn.test(s.a()))
-            .map(
-                s ->
-                    new Score(
-                        now.apply(s.a()),
-                        now.apply(s.b()),
-                        s.sense(),
-                        s.angle(),
-                        s.perforated(),
-                        s.site()))
-            .toList(),
-        net.slits().stream()
-            .filter(s -> isIn.test(s.a()) && isIn.test(s.b()))
-            .map(s -> new Slit(now.apply(s.a()), now.apply(s.b()), s.site()))
-            .toList(),
-        net.joins().stream()
-            .flatMap(
-                j ->
-                    switch (j) {
-                      case Join.Seam s when isIn.test(s.a()) ->
-                          Stream.of(
-                              new Join.Seam(
-                                  now.apply(s.a()),
-                                  now.apply(s.b()),
-                                  panels.indexOf(s.tab()),
-                                  s.site()));
-                      case Join.Lap l when panels.contains(l.under()) ->
-                          Stream.of(
-                              new Join.Lap(
-                                  panels.indexOf(l.under()),
-                                  panels.indexOf(l.over()),
-                                  l.glued(),
-                                  l.site()));
-                      default -> Stream.<Join>empty();
-                    })
-            .toList(),
-        net.layers().stream()
-            .filter(l -> panels.contains(l.panel()))
-            .map(l -> new Layer(panels.indexOf(l.panel()), l.reveal(), l.paper(), l.site()))
-            .toList(),
-        List.of(),
-        net.cutaways().stream()
-            .map(c -> new Cutaway(c.sides().stream().filter(isIn).map(now).toList(), c.site()))
-            .filter(c -> !c.sides().isEmpty())
-            .toList(),
-        new Stance(
-            stance.ring().stream()
-                .map(c -> new Stance.Corner(panels.indexOf(c.panel()), c.corner()))
-                .toList()));
+            panels.stream().map(net.panels()::get).toList(),
+            net.scores().stream()
+                .filter(s -> isIn.test(s.a()))
+                .map(
+                    s ->
+                        new Score(
+                            now.apply(s.a()),
+                            now.apply(s.b()),
+                            s.sense(),
+                            s.angle(),
+                            s.perforated(),
+                            s.site()))
+                .toList(),
+            net.slits().stream()
+                .filter(s -> isIn.test(s.a()) && isIn.test(s.b()))
+                .map(s -> new Slit(now.apply(s.a()), now.apply(s.b()), s.site()))
+                .toList(),
+            net.joins().stream()
+                .flatMap(
+                    j ->
+                        switch (j) {
+                          case Join.Seam s when isIn.test(s.a()) ->
+                              Stream.of(
+                                  new Join.Seam(
+                                      now.apply(s.a()),
+                                      now.apply(s.b()),
+                                      panels.indexOf(s.tab()),
+                                      s.site()));
+                          case Join.Lap l when panels.contains(l.under()) ->
+                              Stream.of(
+                                  new Join.Lap(
+                                      panels.indexOf(l.under()),
+                                      panels.indexOf(l.over()),
+                                      l.glued(),
+                                      l.site()));
+                          default -> Stream.<Join>empty();
+                        })
+                .toList(),
+            net.layers().stream()
+                .filter(l -> panels.contains(l.panel()))
+                .map(l -> new Layer(panels.indexOf(l.panel()), l.reveal(), l.paper(), l.site()))
+                .toList(),
+            List.of(),
+            net.cutaways().stream()
+                .map(c -> new Cutaway(c.sides().stream().filter(isIn).map(now).toList(), c.site()))
+                .filter(c -> !c.sides().isEmpty())
+                .toList(),
+            new Stance(
+                stance.ring().stream()
+                    .map(c -> new Stance.Corner(panels.indexOf(c.panel()), c.corner()))
+                    .toList()))
+        .with(net.fittings().only(panels));
   }
 
   private void add(Net net) {
@@ -130,6 +134,7 @@ public final class NetMerge {
       layers.add(new Layer(l.panel() + by, l.reveal(), l.paper(), l.site()));
     }
     ticks.addAll(net.ticks());
+    fittings = fittings.and(net.fittings().after(by));
     for (Cutaway c : net.cutaways()) {
       cutaways.add(new Cutaway(c.sides().stream().map(s -> moved(s, by)).toList(), c.site()));
     }

@@ -1,5 +1,6 @@
 package facetwright.net;
 
+import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.words.Site;
@@ -22,6 +23,17 @@ public record Panel(
 
   public Panel {
     openings = List.copyOf(openings);
+  }
+
+  /** The same, called so. */
+  Panel named(String other) {
+    return new Panel(other, role, outline, openings, site);
+  }
+
+  /** The same elsewhere, its openings with it. */
+  Panel moved(Motion2 m) {
+    return new Panel(
+        name, role, m.apply(outline), openings.stream().map(o -> o.moved(m)).toList(), site);
   }
 
   /** Card left after windows and holes are cut, in mm². */

@@ -70,8 +70,10 @@ public final class Reshape {
                 Value.given(Ask.LONGEST), Value.given(height)));
     Facet base = form.facets().get(facet);
     FormCheck.require(
-        base.openings().isEmpty() && base.layers().isEmpty(),
-        "facet \"" + base.name() + "\" has windows or a layer: raise it first, then add them");
+        base.isPlain(),
+        "facet \""
+            + base.name()
+            + "\" has windows, a layer or a label: raise it first, then add them");
     FacetFrame frame = form.frame(facet);
     if (height < 0) {
       below(form, facet, frame, -height);
@@ -156,8 +158,10 @@ public final class Reshape {
         facet.size() == 4,
         "the twist would warp facet \"" + facet.name() + "\", which has more than four corners");
     FormCheck.require(
-        facet.openings().isEmpty() && facet.layers().isEmpty(),
-        "facet \"" + facet.name() + "\" has windows or a layer: twist first, then add them");
+        facet.isPlain(),
+        "facet \""
+            + facet.name()
+            + "\" has windows, a layer or a label: twist first, then add them");
     int start = now.get(0).distance(now.get(2)) <= now.get(1).distance(now.get(3)) ? 0 : 1;
     return List.of(
         Facet.of(

@@ -73,6 +73,7 @@ final class NetMaker {
       for (Opening opening : facet.openings()) {
         panel.open(opening.moved(motion));
       }
+      facet.labels().forEach(panel::label);
       facet.layers().forEach(l -> panel.layer(l.reveal(), l.paper(), l.site()));
       panels.add(panel);
     }

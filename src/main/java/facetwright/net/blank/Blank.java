@@ -15,6 +15,7 @@ import facetwright.net.PanelRole;
 import facetwright.net.Sense;
 import facetwright.net.Shapes;
 import facetwright.net.Tick;
+import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
@@ -185,6 +186,11 @@ public final class Blank {
   public Blank layer(Vec2 point, double reveal, String paper, Site at) {
     Ask.between("a reveal", reveal, 0, Ask.MOST_MM, at);
     return mark(new Mark.Layered(within(point, at), reveal, paper, at));
+  }
+
+  /** Writes on the panel at this point. */
+  public Blank label(Vec2 point, Lettered words) {
+    return mark(new Mark.Written(within(point, words.site()), words));
   }
 
   /** Puts paper or film behind the windows of the panel at this point. */

@@ -12,6 +12,7 @@ import facetwright.net.PanelRole;
 import facetwright.net.draft.EdgeDraft;
 import facetwright.net.draft.NetDraft;
 import facetwright.net.draft.PanelDraft;
+import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -171,6 +172,7 @@ final class BlankBuild {
       case Mark.Window(Polygon2 outline, Site site) ->
           panel(inside(outline), site).open(new Opening.Window(outline, site));
       case Mark.Backed(Vec2 at, Backing backing) -> panel(at, backing.site()).back(backing);
+      case Mark.Written(Vec2 at, Lettered words) -> panel(at, words.site()).label(words);
       case Mark.Hole(Vec2 at, double diameter, Site site) ->
           panel(at, site).open(new Opening.Hole(at, diameter, site));
       case Mark.Base(Vec2 at, Site site) -> net.standOn(panel(at, site));

@@ -6,6 +6,7 @@ import facetwright.net.Backing;
 import facetwright.net.FoldAngle;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
+import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
 
 /** Something said of the panel at a point. */
@@ -25,6 +26,8 @@ sealed interface Mark {
   record Folded(Vec2 a, Vec2 b, Sense sense, FoldAngle angle, Site site) implements Mark {}
 
   record Backed(Vec2 at, Backing backing) implements Mark {}
+
+  record Written(Vec2 at, Lettered words) implements Mark {}
 
   record Hole(Vec2 at, double diameter, Site site) implements Mark {}
 

@@ -18,6 +18,8 @@ import facetwright.net.Slit;
 import facetwright.net.Stance;
 import facetwright.net.Tick;
 import facetwright.net.backing.Backings;
+import facetwright.net.fitting.Fittings;
+import facetwright.net.fitting.Label;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
@@ -155,6 +157,7 @@ public final class NetDraft {
     IdentityHashMap<PanelDraft, Integer> numbers = new IdentityHashMap<>();
     List<Panel> built = new ArrayList<>();
     List<Layer> layers = new ArrayList<>();
+    List<Label> labels = new ArrayList<>();
     for (PanelDraft panel : panels) {
       int number = built.size();
       numbers.put(panel, number);
@@ -163,6 +166,7 @@ public final class NetDraft {
       }
       built.add(panel.build());
       panel.layer().ifPresent(l -> layers.add(new Layer(number, l.reveal(), l.paper(), l.site())));
+      panel.labels().forEach(l -> labels.add(new Label(number, l)));
     }
     List<Join> joins = new ArrayList<>();
     for (SeamDraft s : seams) {
@@ -174,29 +178,35 @@ public final class NetDraft {
     }
     Net made =
         new Net(
-            built,
-            scores.stream()
-                .map(
-                    s ->
-                        new Score(
-                            refs.get(s.a), refs.get(s.b), s.sense, s.angle, s.perforated, s.site))
-                .toList(),
-            slits.stream().map(s -> new Slit(refs.get(s.a), refs.get(s.b), s.site)).toList(),
-            joins,
-            layers,
-            ticks,
-            cutaways.stream()
-                .map(
-                    c ->
-                        new Cutaway(
-                            c.sides.stream().filter(refs::containsKey).map(refs::get).toList(),
-                            c.site))
-                .toList(),
-            new Stance(
-                stance.stream()
-                    .map(c -> refs.get(c.startOf))
-                    .map(r -> new Stance.Corner(r.panel(), r.edge()))
-                    .toList()));
+                built,
+                scores.stream()
+                    .map(
+                        s ->
+                            new Score(
+                                refs.get(s.a),
+                                refs.get(s.b),
+                                s.sense,
+                                s.angle,
+                                s.perforated,
+                                s.site))
+                    .toList(),
+                slits.stream().map(s -> new Slit(refs.get(s.a), refs.get(s.b), s.site)).toList(),
+                joins,
+                layers,
+                ticks,
+                cutaways.stream()
+                    .map(
+                        c ->
+                            new Cutaway(
+                                c.sides.stream().filter(refs::containsKey).map(refs::get).toList(),
+                                c.site))
+                    .toList(),
+                new Stance(
+                    stance.stream()
+                        .map(c -> refs.get(c.startOf))
+                        .map(r -> new Stance.Corner(r.panel(), r.edge()))
+                        .toList()))
+            .with(Fittings.labelled(labels));
     if (Backings.isAny(made)) {
       // Refuses those there is no room for.
       Backings.of(made);

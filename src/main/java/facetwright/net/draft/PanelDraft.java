@@ -12,6 +12,7 @@ import facetwright.net.NetException;
 import facetwright.net.Opening;
 import facetwright.net.Panel;
 import facetwright.net.PanelRole;
+import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +26,7 @@ public final class PanelDraft {
   private final Site site;
   private final List<EdgeDraft> edges = new ArrayList<>();
   private final List<Opening> openings = new ArrayList<>();
+  private final List<Lettered> labels = new ArrayList<>();
   private LayerDraft layer;
   private Backing backing;
 
@@ -168,6 +170,15 @@ public final class PanelDraft {
 
   public void layer(double reveal, String paper, Site layerSite) {
     layer = new LayerDraft(reveal, paper, layerSite);
+  }
+
+  /** Words go on it. */
+  public void label(Lettered words) {
+    labels.add(words);
+  }
+
+  List<Lettered> labels() {
+    return List.copyOf(labels);
   }
 
   Optional<LayerDraft> layer() {

@@ -14,6 +14,7 @@ import facetwright.net.Shapes;
 import facetwright.net.draft.EdgeDraft;
 import facetwright.net.draft.NetDraft;
 import facetwright.net.draft.PanelDraft;
+import facetwright.net.fitting.Lettered;
 import facetwright.words.NearName;
 import facetwright.words.Site;
 import java.util.ArrayList;
@@ -260,6 +261,12 @@ public final class CardPanel {
   /** Glues a decorative paper on, smaller by the reveal all round. */
   public CardPanel layer(double reveal, String paper, Site site) {
     draft.layer(Ask.between("a reveal", reveal, 0, Ask.MOST_MM, site), paper, site);
+    return this;
+  }
+
+  /** Writes on it. */
+  public CardPanel label(Lettered words) {
+    draft.label(words);
     return this;
   }
 

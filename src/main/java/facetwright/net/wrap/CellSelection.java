@@ -12,6 +12,7 @@ import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
 import facetwright.net.Shapes;
 import facetwright.net.draft.PanelDraft;
+import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -181,6 +182,12 @@ public final class CellSelection {
                 "%s has no window to put a backing behind: cut one first", named(seen.getFirst())),
         with.site());
     seen.stream().filter(WrapCell::hasWindow).forEach(c -> c.backing = with);
+    return this;
+  }
+
+  /** Writes on each facet. */
+  public CellSelection label(Lettered words) {
+    kept("given a label", words.site()).forEach(c -> c.labels.add(words));
     return this;
   }
 

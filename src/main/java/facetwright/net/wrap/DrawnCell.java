@@ -154,6 +154,7 @@ record DrawnCell(
     if (cell.backing != null) {
       panel.back(cell.backing);
     }
+    cell.labels.forEach(panel::label);
     if (cell.layer != null) {
       panel.layer(cell.layer.reveal(), cell.layer.paper(), cell.layer.site());
     }

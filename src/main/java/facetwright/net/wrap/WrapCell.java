@@ -4,6 +4,7 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.net.Backing;
 import facetwright.net.draft.PanelDraft;
+import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,7 @@ final class WrapCell {
   Site gussetSite = Site.NONE;
   Tab tab;
   final List<Cutout> cutouts = new ArrayList<>();
+  final List<Lettered> labels = new ArrayList<>();
   PanelDraft.LayerDraft layer;
   Backing backing;
 
