@@ -3,7 +3,6 @@ package facetwright.check;
 import facetwright.check.closing.CauseRule;
 import facetwright.check.closing.FoldFlatRule;
 import facetwright.check.closing.GapRule;
-import facetwright.check.closing.InsideOutRule;
 import facetwright.check.closing.NotSolvedRule;
 import facetwright.check.closing.PanelThroughPanelRule;
 import facetwright.check.closing.PinchedInTurnRule;
@@ -44,7 +43,6 @@ public final class Checks {
           new OverlapRule(),
           new OffSheetRule(),
           new SeamLengthsRule(),
-          new InsideOutRule(),
           new GapRule(),
           new FoldFlatRule(),
           new TearRule(),
@@ -69,14 +67,7 @@ public final class Checks {
 
   /** Rules on what may come of a form that does not close. */
   private static final Set<String> OF_CLOSING =
-      Set.of(
-          "inside-out",
-          "gap",
-          "tear",
-          "panel-through-panel",
-          "sense",
-          "closing-stack",
-          "not-solved");
+      Set.of("gap", "tear", "panel-through-panel", "sense", "closing-stack", "not-solved");
 
   /** Rules on what may come of a corner that can't be folded flat. */
   private static final Set<String> OF_FLAT = Set.of("tear", "panel-through-panel");

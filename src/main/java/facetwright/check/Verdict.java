@@ -43,7 +43,6 @@ public final class Verdict {
   private static final Set<String> OF_CLOSING =
       Set.of(
           "seam-lengths",
-          "inside-out",
           "gap",
           "tear",
           "fold-flat",
@@ -201,7 +200,7 @@ public final class Verdict {
                         .findFirst()
                         .map(f -> FoldFlatRule.words(subject, f))
                         .or(() -> worst().map(this::met))
-                        .orElse(Message.text("its pinched rows reach through each other"))));
+                        .orElseThrow()));
   }
 
   /** Of panels in each other's way those that are deepest in each other. */

@@ -270,7 +270,6 @@ public final class Folding {
     List<FlatFolding> locked = FlatFolding.locked(net, poses, gives);
     boolean inItself =
         !locked.isEmpty()
-            || InsideOut.is(net, measures, collisions)
             || collisions.stream()
                 .filter(c -> c.isInTheWay() && !c.isOfTab(net))
                 .anyMatch(c -> c.isInOnePlace() || c.depth() > torn);

@@ -32,8 +32,7 @@ public final class Looks {
           "panel-through-panel",
           "tab-too-big",
           "fold-flat",
-          "tear",
-          "inside-out");
+          "tear");
 
   private static final Pattern LENGTH = Pattern.compile("\\d mm\\b");
 

@@ -84,6 +84,12 @@ public final class PanelThroughPanelRule implements Rule {
   }
 
   private static Message fix(Subject subject, Collision c) {
+    boolean isOfFolds = c.kind() == Collision.Kind.ROUND || c.kind() == Collision.Kind.OUTSIDE;
+    if (!isOfFolds && !c.isOfTab(subject.net()) && isOfGusset(subject, c)) {
+      return Message.text(
+          "Make the walls beside the gussets longer, the pinched columns narrower, or let the"
+              + " points go out: gusset({ point: \"out\" }).");
+    }
     if (c.kind() != Collision.Kind.PASSING) {
       return InTheWay.fix(subject, c);
     }
@@ -97,19 +103,17 @@ public final class PanelThroughPanelRule implements Rule {
                     "Bevel the ends of %s more, or change its fold angle.", subject.name(panel)));
       }
     }
-    for (int panel : new int[] {c.a(), c.b()}) {
-      if (subject.panel(panel).role() == PanelRole.GUSSET) {
-        return Message.text(
-            "Make the walls beside the gussets longer, the pinched columns narrower, or let the"
-                + " points go out: gusset({ point: \"out\" }).");
-      }
-    }
     return shorter
         .map(s -> s.plus(" That, or change the fold angle of one of them."))
         .orElse(
             Message.text(
                 "Change the fold angle of one of them, or cut a window for the other to go"
                     + " through."));
+  }
+
+  private static boolean isOfGusset(Subject subject, Collision c) {
+    return subject.panel(c.a()).role() == PanelRole.GUSSET
+        || subject.panel(c.b()).role() == PanelRole.GUSSET;
   }
 
   private static Site site(Subject subject, Collision c) {

@@ -54,9 +54,9 @@ public final class Collisions {
   private static List<Collision> made(
       Net net, List<Motion3> poses, BiPredicate<Integer, Integer> counts) {
     List<PosedPanel> placed = placed(net, poses);
-    List<BoxTree.Pair> pairs = pairs(placed, TOUCHING.mm(), counts);
+    List<BoxTree.Pair> pairs = pairs(placed, Collision.HELD, counts);
     List<Collision> found = new ArrayList<>(passing(placed, pairs, TOUCHING));
-    found.addAll(Layers.of(net, placed, pairs, TOUCHING.mm()));
+    found.addAll(Layers.of(net, placed, pairs, Collision.HELD));
     return List.copyOf(found);
   }
 

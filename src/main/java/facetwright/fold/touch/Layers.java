@@ -20,8 +20,9 @@ import java.util.stream.IntStream;
  * <p>The order of two layers is known where a score between them is folded right over, and where
  * the one is glued under the other, by a tab or a lap: that lies inside.
  *
- * <p>What it does not detect: sheets that come apart by less than a steady hand makes up, and
- * layers that hang together so much that all their orders are too many to try.
+ * <p>What it does not detect: sheets that come apart by less than a steady hand makes up at a slant
+ * of more than some 8°, and layers that hang together so much that all their orders are too many to
+ * try.
  */
 final class Layers {
   private final Net net;

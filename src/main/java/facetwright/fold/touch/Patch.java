@@ -48,6 +48,25 @@ record Patch(Vec3 origin, Vec3 x, Vec3 y) {
     return 2 * common.getArea() > by * common.getLength();
   }
 
+  /** Whether what of this plane's panel lies over another's is as near as this to it, in mm. */
+  boolean isNear(PosedPanel own, PosedPanel other, double by) {
+    Polygon card = polygon(own);
+    Polygon next = polygon(other);
+    if (!card.getEnvelopeInternal().intersects(next.getEnvelopeInternal())) {
+      return false;
+    }
+    Geometry common = OverlayNGRobust.overlay(card, next, OverlayNG.INTERSECTION);
+    if (2 * common.getArea() <= by * common.getLength()) {
+      return false;
+    }
+    for (Coordinate c : common.getCoordinates()) {
+      if (Math.abs(other.above(origin.plus(x.times(c.x)).plus(y.times(c.y)))) > by) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /**
    * Where a panel reaches farthest across the line that begins at the origin and runs along x.
    *

@@ -16,10 +16,10 @@ import java.util.List;
  */
 record PosedPanel(List<List<Vec3>> rings, Vec3 normal) {
   /**
-   * Normals whose cosine misses 1 by no more, which is some 2.6°, may be of one plane; whether
-   * their corners lie in it decides.
+   * Normals whose cosine misses 1 by no more, which is some 8°, may be of one plane; whether what
+   * they share lies in it decides.
    */
-  private static final double PARALLEL = 1e-3;
+  private static final double PARALLEL = 0.01;
 
   /**
    * Of a plane's two sides that which this points to counts as above; no usual plane is along it.
@@ -66,11 +66,14 @@ record PosedPanel(List<List<Vec3>> rings, Vec3 normal) {
     return most;
   }
 
-  /** Whether this panel and the other lie in one plane, whichever way up. */
+  /**
+   * Whether this panel and the other lie in one plane where one is over the other, whichever way
+   * up. Panels that hardly slant may do so where they overlap, and stand apart elsewhere.
+   */
   boolean liesOn(PosedPanel other, double by) {
     return 1 - Math.abs(normal.dot(other.normal)) <= PARALLEL
-        && liesIn(other, by)
-        && other.liesIn(this, by);
+        && ((liesIn(other, by) && other.liesIn(this, by))
+            || Patch.of(this).isNear(this, other, by));
   }
 
   /** How far a point lies outside (positive) or inside this panel's plane, in mm. */
