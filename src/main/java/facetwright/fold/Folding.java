@@ -127,16 +127,6 @@ public final class Folding {
         : path(net, nominal, settings, solved).form();
   }
 
-  /** The finished form by angles found elsewhere. */
-  public static FoldedForm fold(Net net, ScoreAngles angles, LengthTolerance tolerance) {
-    return path(net, angles, tolerance).form();
-  }
-
-  /** Where each panel is part of the way, t from 0 to 1; see {@link FoldPath#at}. */
-  static List<Motion3> at(Net net, double t) {
-    return path(net).at(t);
-  }
-
   /** The whole way of card without thickness, by the angles given or determined by joins. */
   public static FoldPath path(Net net) {
     return path(net, SolverSettings.USUAL);
@@ -167,11 +157,6 @@ public final class Folding {
       case CLOSES, FORGIVEN, IN_ITSELF -> folding.bent(solved.angles(), settings);
       case OPEN, CLOSES_WITH_STRAIN -> folding.along(solved.angles(), Optional.of(solved));
     };
-  }
-
-  /** The whole way, by angles found elsewhere; a join closes within the tolerance. */
-  public static FoldPath path(Net net, ScoreAngles angles, LengthTolerance tolerance) {
-    return new Folding(net, tolerance, 0).along(angles);
   }
 
   /** The way by these angles, its panels bent where that closes it. */

@@ -25,11 +25,5 @@ public sealed interface Join extends Serializable {
    * @param over the panel that ends up outside
    * @param glued whether glue holds it; if not, it is tucked in and slips
    */
-  record Lap(int under, int over, boolean glued, Site site) implements Join {
-
-    /** One that glue holds. */
-    public Lap(int under, int over, Site site) {
-      this(under, over, true, site);
-    }
-  }
+  record Lap(int under, int over, boolean glued, Site site) implements Join {}
 }

@@ -11,7 +11,6 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -80,18 +79,6 @@ public record Net(
       List<Cutaway> cutaways,
       Stance stance) {
     this(panels, scores, slits, joins, layers, ticks, cutaways, stance, Parts.NONE, Fittings.NONE);
-  }
-
-  /** One of which no card was cut away. */
-  public Net(
-      List<Panel> panels,
-      List<Score> scores,
-      List<Slit> slits,
-      List<Join> joins,
-      List<Layer> layers,
-      List<Tick> ticks,
-      Stance stance) {
-    this(panels, scores, slits, joins, layers, ticks, List.of(), stance);
   }
 
   /** What a side of a panel is. */
@@ -212,11 +199,6 @@ public record Net(
   /** The upright box around all panels. */
   public Box2 box() {
     return panels.stream().map(p -> p.outline().box()).reduce(Box2::union).orElseThrow();
-  }
-
-  /** The panel with this name. */
-  public Optional<Panel> panel(String name) {
-    return panels.stream().filter(p -> p.name().equals(name)).findFirst();
   }
 
   /** The same net, its panels called so, in order. */

@@ -51,11 +51,6 @@ public sealed interface Reply extends Serializable {
     public int line() {
       return site.line();
     }
-
-    /** From 1; 0 when unknown. */
-    int column() {
-      return site.column();
-    }
   }
 
   /** It was told to stop, or a newer ask took its place. */

@@ -1,6 +1,7 @@
 package facetwright.bench;
 
 import facetwright.fold.Folding;
+import facetwright.fold.Solving;
 import facetwright.fold.close.ClosingSolver;
 import facetwright.fold.close.Solved;
 import facetwright.fold.pose.FoldedForm;
@@ -56,7 +57,7 @@ public class DialStepBench {
   public void read() throws Exception {
     String script = Files.readString(Path.of("library/harbour-lantern.js"));
     steps = List.of(lantern(script, "60"), lantern(script, "61"));
-    solved = ClosingSolver.solve(steps.getFirst());
+    solved = Solving.of(steps.getFirst());
     path = Folding.path(steps.getFirst());
     path.at(0.5);
   }
@@ -81,7 +82,7 @@ public class DialStepBench {
 
   @Benchmark
   public Solved solvedFromNothing() {
-    return ClosingSolver.solve(next());
+    return Solving.of(next());
   }
 
   /** Solved from nothing, put together, stood up and measured. */

@@ -12,6 +12,7 @@ import facetwright.form.make.Solids;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
 import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.measure.Unit;
 import facetwright.net.FoldAngle;
@@ -163,7 +164,8 @@ class EveryPaperTest {
       blank.score(blank.fromBottom(y, AT), Sense.VALLEY, SQUARE, AT);
     }
     if (random.nextBoolean()) {
-      blank.cut(blank.fromBottom(y, AT), AT);
+      Segment2 cut = blank.fromBottom(y, AT);
+      blank.cut(List.of(cut.from(), cut.to()), AT);
     }
     if (random.nextBoolean()) {
       blank.hole(new Vec2(width / 16, height / 16), Math.min(width, height) / 20, AT);

@@ -33,8 +33,7 @@ class BlindSolidsTest {
                     new Score(
                         s.a(), s.b(), s.sense(), FoldAngle.TO_SOLVE, s.perforated(), s.site()))
             .toList();
-    return new Net(
-        net.panels(), scores, net.slits(), net.joins(), net.layers(), net.ticks(), net.stance());
+    return net.scored(scores);
   }
 
   @ParameterizedTest

@@ -184,15 +184,7 @@ class FlatCornersTest {
                   false,
                   s.site()));
         }
-        Net net =
-            new Net(
-                open.panels(),
-                scores,
-                open.slits(),
-                open.joins(),
-                open.layers(),
-                open.ticks(),
-                open.stance());
+        Net net = open.scored(scores);
         Net chosen = FlatSenses.in(net);
         FlatFolding corner =
             Vertices.of(chosen, Folding.fold(chosen)).stream()

@@ -90,7 +90,7 @@ public class GussetedWrapTest {
     double w = 24;
     double h = w * proportion;
     Net net = wrap(n, w, h, pinch);
-    Solved solved = ClosingSolver.solve(net);
+    Solved solved = Solving.of(net);
     assertThat(solved.verdict()).isEqualTo(Closure.CLOSES);
     assertThat(solved.iterations()).isBetween(1, 15);
     assertThat(solved.strain()).allMatch(s -> s < 1e-12);
@@ -122,7 +122,7 @@ public class GussetedWrapTest {
     double w = 24;
     double h = over * (inner(n, w) - inner(n / 2, w));
     Net net = wrap(n, w, h, pinch);
-    Solved solved = ClosingSolver.solve(net);
+    Solved solved = Solving.of(net);
     assertThat(solved.verdict()).isEqualTo(Closure.CLOSES);
     assertThat(solved.iterations()).isBetween(1, 15);
     assertThat(height(net, Folding.fold(net))).isCloseTo(formula(n, w, h), within(1e-6));

@@ -52,7 +52,7 @@ class HingeChainTest {
   void panelsKeepTheirDistancesAndScoresHold(
       @ForAll("chains") List<Link> chain, @ForAll @DoubleRange(min = 0, max = 1) double t) {
     Net net = net(chain);
-    List<Motion3> poses = Folding.at(net, t);
+    List<Motion3> poses = Folding.path(net).at(t);
     for (int p = 0; p < poses.size(); p++) {
       var outline = net.panels().get(p).outline();
       for (int i = 0; i < outline.size(); i++) {
@@ -75,7 +75,7 @@ class HingeChainTest {
   @Property(tries = 100, seed = "20261125")
   void anyChainStartsFlat(@ForAll("chains") List<Link> chain) {
     Net net = net(chain);
-    List<Motion3> poses = Folding.at(net, 0);
+    List<Motion3> poses = Folding.path(net).at(0);
     Vec3 first = poses.getFirst().apply(net.panels().getFirst().outline().corner(0));
     for (int p = 0; p < poses.size(); p++) {
       for (var corner : net.panels().get(p).outline().corners()) {

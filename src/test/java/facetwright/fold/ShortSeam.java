@@ -54,6 +54,13 @@ public final class ShortSeam {
         new Panel(
             panel.name(), panel.role(), new Polygon2(corners), panel.openings(), panel.site()));
     return new Net(
-        panels, net.scores(), net.slits(), net.joins(), net.layers(), net.ticks(), net.stance());
+        panels,
+        net.scores(),
+        net.slits(),
+        net.joins(),
+        net.layers(),
+        net.ticks(),
+        net.cutaways(),
+        net.stance());
   }
 }

@@ -3,7 +3,6 @@ package facetwright.fold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.fold.close.ClosingSolver;
 import facetwright.fold.close.Solved;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
@@ -49,7 +48,7 @@ class SolvedTheoremsTest {
   void oneAngleOfAFlatFoldableCornerTellsTheOthers(
       List<Double> directions, List<Double> angles, int major, double p) {
     Net net = Fan.net(directions, angles, i -> i == major);
-    Solved solved = ClosingSolver.solve(net);
+    Solved solved = Solving.of(net);
     assertThat(solved.verdict()).isEqualTo(Closure.CLOSES);
     for (int i = 0; i < 4; i++) {
       assertThat(-Math.toDegrees(solved.angles().foldBy(i))).isCloseTo(angles.get(i), within(1e-9));
@@ -86,7 +85,7 @@ class SolvedTheoremsTest {
     // Begin where an angle is told that is not flat.
     int from = angles.getFirst() == 0 ? 1 : 0;
     Net net = Fan.net(directions, angles, i -> i >= from && i < from + known);
-    Solved solved = ClosingSolver.solve(net);
+    Solved solved = Solving.of(net);
     assertThat(solved.verdict()).isEqualTo(Closure.CLOSES);
     List<Double> found = solved.angles().radians().stream().map(a -> -Math.toDegrees(a)).toList();
     assertThat(Fan.productMisses(directions, found)).isLessThan(1e-10);

@@ -23,10 +23,10 @@ class WarmStartTest {
   @ParameterizedTest
   @EnumSource(Pinch.class)
   void findsTheSameFormInFewerSteps(Pinch pinch) {
-    Solved former = ClosingSolver.solve(GussetedWrapTest.wrap(12, 28, 60, pinch));
+    Solved former = Solving.of(GussetedWrapTest.wrap(12, 28, 60, pinch));
     for (double wall : new double[] {59, 60, 61, 64}) {
       Net net = GussetedWrapTest.wrap(12, 28, wall, pinch);
-      Solved cold = ClosingSolver.solve(net);
+      Solved cold = Solving.of(net);
       Solved warm = again(net, former);
       assertThat(warm.verdict()).isEqualTo(Closure.CLOSES);
       assertThat(warm.starts()).isEqualTo(1);
@@ -44,7 +44,7 @@ class WarmStartTest {
   @EnumSource(Pinch.class)
   void anotherNetIsSolvedAsIfFromNothing(Pinch pinch) {
     Net net = GussetedWrapTest.wrap(10, 28, 60, pinch);
-    Solved other = ClosingSolver.solve(GussetedWrapTest.wrap(8, 28, 60, pinch));
-    assertThat(again(net, other)).isEqualTo(ClosingSolver.solve(net));
+    Solved other = Solving.of(GussetedWrapTest.wrap(8, 28, 60, pinch));
+    assertThat(again(net, other)).isEqualTo(Solving.of(net));
   }
 }

@@ -133,7 +133,14 @@ class NetInvariantsTest {
 
   private static Net with(Net net, List<Join> joins, Stance stance) {
     return new Net(
-        net.panels(), net.scores(), net.slits(), joins, net.layers(), net.ticks(), stance);
+        net.panels(),
+        net.scores(),
+        net.slits(),
+        joins,
+        net.layers(),
+        net.ticks(),
+        net.cutaways(),
+        stance);
   }
 
   @Test

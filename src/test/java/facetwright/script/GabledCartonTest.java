@@ -8,6 +8,7 @@ import facetwright.check.finding.Finding;
 import facetwright.fold.pose.Closure;
 import facetwright.form.NetChecks;
 import facetwright.net.FoldAngle;
+import facetwright.net.NamedPanel;
 import facetwright.net.Sense;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -94,7 +95,7 @@ class GabledCartonTest {
                 .formatted(columns, width, 1 + (column - 1) % columns));
     isSound(tub);
     // Of a regular polygon, n·w²/(4·tan(π/n)): elementary.
-    assertThat(tub.net().panel("floor").orElseThrow().outline().area())
+    assertThat(NamedPanel.of(tub.net(), "floor").orElseThrow().outline().area())
         .isCloseTo(columns * width * width / 4 / Math.tan(Math.PI / columns), within(1e-6));
   }
 

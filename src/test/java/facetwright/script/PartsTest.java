@@ -12,6 +12,7 @@ import facetwright.fold.pose.Measures;
 import facetwright.fold.walk.FoldPath;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
+import facetwright.net.NamedPanel;
 import facetwright.net.Net;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -153,7 +154,7 @@ class PartsTest {
     FoldPath path = Folding.path(box.laid());
     assertThat(path.at(FoldPath.APART)).isEqualTo(form.poses());
     assertThat(path.at(1)).isEqualTo(form.whole());
-    int top = net.panels().indexOf(net.panel("lid base").orElseThrow());
+    int top = net.panels().indexOf(NamedPanel.of(net, "lid base").orElseThrow());
     Vec3 middle = middle(net, path.at(0.99), top);
     assertThat(middle.z()).isGreaterThan(middle(net, form.whole(), top).z());
     assertThat(middle(net, path.at(1 - 1e-9), top).distance(middle(net, form.whole(), top)))

@@ -73,7 +73,15 @@ final class TrialWorker {
         new Stance(
             List.of(new Stance.Corner(0, 0), new Stance.Corner(0, 1), new Stance.Corner(0, 2)));
     Net net =
-        new Net(List.of(panel), List.of(), List.of(), List.of(), List.of(), List.of(), stance);
+        new Net(
+            List.of(panel),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            stance);
     Stock stock = new Stock("A4", 210, 297, 220, 0.275, Stock.Grain.LONG);
     FoldedForm folded =
         new FoldedForm(

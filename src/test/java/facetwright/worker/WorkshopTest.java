@@ -65,7 +65,7 @@ class WorkshopTest {
             Reply.Failed.class,
             failed -> {
               assertThat(failed.kind()).isEqualTo(Kind.UNKNOWN_NAME);
-              assertThat(List.of(failed.line(), failed.column())).containsExactly(2, 3);
+              assertThat(List.of(failed.line(), failed.site().column())).containsExactly(2, 3);
               assertThat(failed.remedy()).contains("title");
             });
   }

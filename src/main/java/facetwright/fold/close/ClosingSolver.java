@@ -64,11 +64,6 @@ public final class ClosingSolver {
     this.size = Math.max(box.width(), box.height());
   }
 
-  /** Solves for the angles that the net itself leaves open. */
-  public static Solved solve(Net net) {
-    return solve(net, ScoreAngles.nominal(net), SolverSettings.USUAL);
-  }
-
   /**
    * Solves for angles not yet known.
    *

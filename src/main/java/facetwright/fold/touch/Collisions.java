@@ -40,17 +40,6 @@ public final class Collisions {
     return made(net, poses, (a, b) -> panels.test(a) && panels.test(b));
   }
 
-  /**
-   * The pairs where the panels are put by these motions, in the order of their panels.
-   *
-   * @param poses for each panel, the motion from its place in the flat net
-   * @param touching how deep still counts as touching
-   */
-  public static List<Collision> of(Net net, List<Motion3> poses, LengthTolerance touching) {
-    List<PosedPanel> placed = placed(net, poses);
-    return passing(placed, pairs(placed, 0, (_, _) -> true), touching);
-  }
-
   private static List<Collision> made(
       Net net, List<Motion3> poses, BiPredicate<Integer, Integer> counts) {
     List<PosedPanel> placed = placed(net, poses);
@@ -60,13 +49,14 @@ public final class Collisions {
     return List.copyOf(found);
   }
 
-  private static List<PosedPanel> placed(Net net, List<Motion3> poses) {
+  static List<PosedPanel> placed(Net net, List<Motion3> poses) {
     return IntStream.range(0, poses.size())
         .mapToObj(p -> PosedPanel.of(net.panels().get(p), poses.get(p)))
         .toList();
   }
 
-  private static List<BoxTree.Pair> pairs(
+  /** The pairs whose boxes, each grown by half of this, meet. */
+  static List<BoxTree.Pair> pairs(
       List<PosedPanel> placed, double by, BiPredicate<Integer, Integer> counts) {
     List<BoxTree.Box> boxes =
         placed.stream().map(p -> BoxTree.Box.around(p.outline(), by / 2)).toList();
@@ -74,7 +64,8 @@ public final class Collisions {
         .pairs().stream().filter(pair -> counts.test(pair.a(), pair.b())).toList();
   }
 
-  private static List<Collision> passing(
+  /** Those that pass through each other by more than this, in the order of the pairs. */
+  static List<Collision> passing(
       List<PosedPanel> placed, List<BoxTree.Pair> pairs, LengthTolerance touching) {
     List<Collision> found = new ArrayList<>();
     for (BoxTree.Pair pair : pairs) {

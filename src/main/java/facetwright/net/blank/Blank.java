@@ -14,7 +14,6 @@ import facetwright.net.NetException;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
 import facetwright.net.Shapes;
-import facetwright.net.Tick;
 import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
 import java.util.ArrayList;
@@ -36,7 +35,6 @@ public final class Blank {
   final Site site;
   final List<Line> lines = new ArrayList<>();
   final List<Mark> marks = new ArrayList<>();
-  final List<Tick> ticks = new ArrayList<>();
 
   /**
    * A line drawn.
@@ -121,16 +119,6 @@ public final class Blank {
     return this;
   }
 
-  public Blank cut(Segment2 line, Site at) {
-    inside("cut", line, at);
-    return cutLine(line, at);
-  }
-
-  private Blank cutLine(Segment2 line, Site at) {
-    lines.add(new Line(line(line.from(), line.to(), at), null, FoldAngle.TO_SOLVE, false, at));
-    return this;
-  }
-
   /** Refuses a line along an edge of the blank, where there is nothing to part. */
   private void inside(String what, Segment2 line, Site at) {
     Vec2 a = line.from();
@@ -157,13 +145,18 @@ public final class Blank {
 
   /**
    * Cuts along a path of points, such as a notch from edge to edge; a part of it may run along an
-   * edge of the blank.
+   * edge of the blank, but not all of a straight one.
    */
   public Blank cut(List<Vec2> path, Site at) {
     Ask.count("the points of a cut", path.size(), 2, 2000, at);
+    List<Segment2> parts = new ArrayList<>();
     for (int i = 0; i + 1 < path.size(); i++) {
-      cutLine(new Segment2(path.get(i), path.get(i + 1)), at);
+      parts.add(line(path.get(i), path.get(i + 1), at));
     }
+    if (parts.size() == 1) {
+      inside("cut", parts.getFirst(), at);
+    }
+    parts.forEach(p -> lines.add(new Line(p, null, FoldAngle.TO_SOLVE, false, at)));
     return this;
   }
 
@@ -245,11 +238,6 @@ public final class Blank {
   /** The panel at one point lies flat under the panel at another when made. */
   public Blank lap(Vec2 under, Vec2 over, Site at) {
     return mark(new Mark.Lapped(within(under, at), within(over, at), at));
-  }
-
-  Blank tick(Segment2 mark, Site at) {
-    ticks.add(new Tick(line(mark.from(), mark.to(), at), at));
-    return this;
   }
 
   /**

@@ -94,7 +94,6 @@ final class BlankBuild {
                     + ": give points on both sides of one",
                 f.fold.site()));
     blank.marks.forEach(this::apply);
-    blank.ticks.forEach(t -> net.tick(t.mark(), t.site()));
     if (blank.marks.stream().noneMatch(Mark.Base.class::isInstance)) {
       net.panels().stream()
           .filter(p -> p.role() == PanelRole.FACET)

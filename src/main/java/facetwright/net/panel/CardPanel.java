@@ -10,7 +10,6 @@ import facetwright.net.Datum;
 import facetwright.net.NetException;
 import facetwright.net.Opening;
 import facetwright.net.PanelRole;
-import facetwright.net.Shapes;
 import facetwright.net.draft.EdgeDraft;
 import facetwright.net.draft.NetDraft;
 import facetwright.net.draft.PanelDraft;
@@ -134,11 +133,6 @@ public final class CardPanel {
     Ask.length("a window's border", border, site);
     draft.openWithin(border, site);
     return this;
-  }
-
-  /** Cuts a window of its own shape, measured from the panel's middle. */
-  public CardPanel window(List<Vec2> corners, Site site) {
-    return window(Shapes.outline("a window", corners, site), site);
   }
 
   /** Cuts a window along an outline, measured from the panel's middle. */

@@ -10,7 +10,6 @@ import facetwright.net.Ask;
 import facetwright.net.Backing;
 import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
-import facetwright.net.Shapes;
 import facetwright.net.draft.PanelDraft;
 import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
@@ -139,11 +138,6 @@ public final class CellSelection {
       c.cutouts.add(new WrapCell.Cutout.Border(border, at));
     }
     return this;
-  }
-
-  /** Cuts a window of its own shape, measured from the middle of each cell. */
-  public CellSelection window(List<Vec2> corners, Site at) {
-    return window(Shapes.outline("a window", corners, at), at);
   }
 
   /** Cuts a window along an outline, measured from the middle of each cell. */

@@ -11,12 +11,10 @@ import facetwright.geom.Vec2;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.net.EdgeRef;
-import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.Panel;
-import facetwright.net.Score;
-import facetwright.net.Slit;
+import facetwright.net.Renumbering;
 import facetwright.net.Stance;
 import facetwright.net.sheet.Laid;
 import facetwright.words.Decimals;
@@ -145,29 +143,13 @@ public final class AsSet {
       Polygon2 outline = new Polygon2(Polygon2.distinct(corners));
       panels.add(new Panel(p.name(), p.role(), outline, List.of(), p.site()));
     }
+    Renumbering now = new Renumbering(p -> p, side -> side(sides, side));
     return new Net(
         panels,
-        net.scores().stream()
-            .map(
-                s ->
-                    new Score(
-                        side(sides, s.a()),
-                        side(sides, s.b()),
-                        s.sense(),
-                        s.angle(),
-                        s.perforated(),
-                        s.site()))
-            .toList(),
-        net.slits().stream()
-            .map(s -> new Slit(side(sides, s.a()), side(sides, s.b()), s.site()))
-            .toList(),
-        net.joins().stream()
-            .map(
-                j ->
-                    j instanceof Join.Seam s
-                        ? new Join.Seam(side(sides, s.a()), side(sides, s.b()), s.tab(), s.site())
-                        : j)
-            .toList(),
+        net.scores().stream().map(now::of).toList(),
+        net.slits().stream().map(now::of).toList(),
+        net.joins().stream().map(now::of).toList(),
+        List.of(),
         List.of(),
         List.of(),
         new Stance(net.stance().ring().stream().map(c -> corner(sides, c)).toList()));

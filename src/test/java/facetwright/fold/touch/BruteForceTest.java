@@ -126,7 +126,7 @@ class BruteForceTest {
       poses.add(thrown(random, 80));
     }
     Net net = card.net();
-    assertThat(Collisions.of(net, poses, NEXT_TO_NOTHING))
+    assertThat(Passed.in(net, poses, NEXT_TO_NOTHING))
         .extracting(c -> c.a() + "-" + c.b())
         .isEqualTo(everyPair(net, poses));
   }

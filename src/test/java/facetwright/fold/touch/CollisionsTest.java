@@ -70,8 +70,8 @@ class CollisionsTest {
   void theToleranceIsTheCallers() {
     Net net = lidThroughWall(30).net();
     List<Motion3> poses = Folding.fold(net).poses();
-    assertThat(Collisions.of(net, poses, new LengthTolerance(7.6))).hasSize(1);
-    assertThat(Collisions.of(net, poses, new LengthTolerance(7.7))).isEmpty();
+    assertThat(Passed.in(net, poses, new LengthTolerance(7.6))).hasSize(1);
+    assertThat(Passed.in(net, poses, new LengthTolerance(7.7))).isEmpty();
   }
 
   private static Card tongue(Polygon2 window) {
@@ -86,7 +86,7 @@ class CollisionsTest {
   private static List<Collision> through(Card card) {
     Motion3 upright =
         Motion3.carrying(new Vec3(100, 25, 0), Vec3.X, Vec3.Z, new Vec3(10, 15, 0), Vec3.X, Vec3.Y);
-    return Collisions.of(card.net(), List.of(Motion3.NONE, upright), Collisions.TOUCHING);
+    return Passed.in(card.net(), List.of(Motion3.NONE, upright), Collisions.TOUCHING);
   }
 
   @Test
@@ -111,7 +111,7 @@ class CollisionsTest {
         Motion3.carrying(
             new Vec3(100, 0, 0), diagonal, Vec3.Z, Vec3.ZERO, diagonal, new Vec3(1, -1, 0));
     List<Collision> found =
-        Collisions.of(card.net(), List.of(Motion3.NONE, across), Collisions.TOUCHING);
+        Passed.in(card.net(), List.of(Motion3.NONE, across), Collisions.TOUCHING);
     assertThat(found).hasSize(1);
     assertThat(found.getFirst().length()).isCloseTo(40 * Math.sqrt(2), within(0.1));
     assertThat(found.getFirst().depth()).isCloseTo(20 * Math.sqrt(2), within(0.1));

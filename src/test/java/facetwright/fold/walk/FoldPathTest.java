@@ -11,8 +11,6 @@ import facetwright.fold.Solid;
 import facetwright.fold.close.Unknowns;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.Dihedrals;
-import facetwright.fold.pose.ScoreAngles;
-import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
 import facetwright.net.FoldAngle;
@@ -291,8 +289,12 @@ class FoldPathTest {
     // Eight rim tabs, and the flap of the seam in its rows.
     assertThat(hanging).isBetween(8, 12);
     Net straight = GussetedWrapTest.wrap(8, 28, 60, Pinch.IN);
-    ScoreAngles flat = new ScoreAngles(straight.scores().stream().map(_ -> 0.0).toList());
-    assertThat(Folding.path(straight, flat, LengthTolerance.FINE).state(0.5).tear())
-        .isLessThan(1e-9);
+    Net flat =
+        straight.scored(
+            straight.scores().stream()
+                .map(
+                    s -> new Score(s.a(), s.b(), s.sense(), FoldAngle.degrees(0), false, Site.NONE))
+                .toList());
+    assertThat(Folding.path(flat).state(0.5).tear()).isLessThan(1e-9);
   }
 }

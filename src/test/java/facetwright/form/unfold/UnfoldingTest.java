@@ -15,6 +15,7 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.FoldAngle;
+import facetwright.net.NamedPanel;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.PanelRole;
@@ -33,7 +34,7 @@ class UnfoldingTest {
     Net net = result.net();
     double side = 2 * 40 * Math.sin(Math.PI / 8);
     // Eight columns and, at one end or the other, a seam tab; caps above and below.
-    Polygon2 first = net.panel("side 1").orElseThrow().outline();
+    Polygon2 first = NamedPanel.of(net, "side 1").orElseThrow().outline();
     assertThat(first.area()).isCloseTo(side * 90, within(1e-6));
     assertThat(Math.max(net.box().width(), net.box().height()))
         .isBetween(8 * side, 8 * side + 10 + 1e-6);
@@ -144,10 +145,11 @@ class UnfoldingTest {
             .withHole("top", Vec2.ZERO, 8, new Site(4, 2))
             .withLayer("side 2", 1.5, "gold", Site.NONE);
     Net net = Unfolding.as(UnfoldStyle.STRIP).with(Tabs.deep(10)).unfold(lantern).net();
-    Opening window = net.panel("side 1").orElseThrow().openings().getFirst();
+    Opening window = NamedPanel.of(net, "side 1").orElseThrow().openings().getFirst();
     assertThat(window.outline().area()).isCloseTo((40 - 24) * (100 - 24), within(1e-6));
-    Opening.Hole hole = (Opening.Hole) net.panel("top").orElseThrow().openings().getFirst();
-    assertThat(hole.centre().distance(net.panel("top").orElseThrow().outline().centroid()))
+    Opening.Hole hole =
+        (Opening.Hole) NamedPanel.of(net, "top").orElseThrow().openings().getFirst();
+    assertThat(hole.centre().distance(NamedPanel.of(net, "top").orElseThrow().outline().centroid()))
         .isLessThan(1e-9);
     assertThat(hole.site()).isEqualTo(new Site(4, 2));
     assertThat(net.layers()).hasSize(1);

@@ -9,6 +9,7 @@ import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
 import facetwright.net.Join;
+import facetwright.net.NamedPanel;
 import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.Overlaps;
@@ -44,7 +45,9 @@ class BlankTest {
       boolean left = x == h;
       double endX = left ? h / 2 : w - h / 2;
       double wallX = left ? h + 1 : w - h - 1;
-      blank.cut(blank.fromLeft(x, 0, h, AT), AT).cut(blank.fromLeft(x, d - h, d, AT), AT);
+      blank
+          .cut(ends(blank.fromLeft(x, 0, h, AT)), AT)
+          .cut(ends(blank.fromLeft(x, d - h, d, AT)), AT);
       for (boolean low : new boolean[] {true, false}) {
         Vec2 tab = new Vec2(endX, low ? h / 2 : d - h / 2);
         Vec2 wall = new Vec2(wallX, low ? h / 2 : d - h / 2);
@@ -52,6 +55,10 @@ class BlankTest {
       }
     }
     return blank;
+  }
+
+  private static List<Vec2> ends(Segment2 line) {
+    return List.of(line.from(), line.to());
   }
 
   @Test
@@ -72,7 +79,7 @@ class BlankTest {
       // Both start or end at the same corner of the base.
       assertThat(Math.min(a.from().distance(b.to()), a.to().distance(b.from()))).isLessThan(1e-6);
     }
-    int base = net.panels().indexOf(net.panel("base").orElseThrow());
+    int base = net.panels().indexOf(NamedPanel.of(net, "base").orElseThrow());
     assertThat(net.stance().ring()).extracting(Stance.Corner::panel).containsOnly(base);
     assertThat(net.panels().get(base).outline().area()).isCloseTo(100 * 60, within(1e-4));
   }
@@ -161,16 +168,14 @@ class BlankTest {
         .window(List.of(new Vec2(10, 20), new Vec2(20, 20), new Vec2(20, 30)), AT)
         .hole(new Vec2(70, 30), 5, AT)
         .lap(new Vec2(5, 70), new Vec2(5, 5), AT)
-        .standOn(new Vec2(5, 5), AT)
-        .tick(blank.fromRight(10, 0, 3, AT), AT);
+        .standOn(new Vec2(5, 5), AT);
     Net net = blank.build();
-    Panel wall = net.panel("wall").orElseThrow();
+    Panel wall = NamedPanel.of(net, "wall").orElseThrow();
     assertThat(wall.outline().area()).isCloseTo(6000 - 100, within(1e-4));
     assertThat(wall.openings()).hasSize(2);
     assertThat(net.scores().getFirst().perforated()).isTrue();
     assertThat(net.layers()).hasSize(1);
     assertThat(net.joins()).hasSize(1);
-    assertThat(net.ticks()).hasSize(1);
     blank.name(new Vec2(50, 2), "gone", AT);
     assertThatThrownBy(blank::build).hasMessageContaining("cut away as waste");
   }
@@ -217,7 +222,7 @@ class BlankTest {
       if (scored) {
         blank.score(blank.fromLeft(40, AT), Sense.VALLEY, SQUARE, AT);
       }
-      Net net = blank.cut(blank.fromLeft(40, AT), AT).build();
+      Net net = blank.cut(ends(blank.fromLeft(40, AT)), AT).build();
       assertThat(net.pieces()).isEqualTo(2);
       assertThat(net.slits()).hasSize(1);
       Laid laid = SheetLayout.lay(net, SheetSizes.named("A4").stock(220));
@@ -243,7 +248,7 @@ class BlankTest {
           .hasMessageContaining("lies on the edge of the blank, where there is nothing to fold");
       assertThatThrownBy(() -> blank.perforate(line, Sense.VALLEY, SQUARE, AT))
           .hasMessageContaining("measure it over 0 and under");
-      assertThatThrownBy(() -> blank.cut(line, AT)).hasMessageContaining("nothing to cut");
+      assertThatThrownBy(() -> blank.cut(ends(line), AT)).hasMessageContaining("nothing to cut");
     }
     // A notch may come back along the edge.
     blank.cut(List.of(new Vec2(10, 0), new Vec2(15, 5), new Vec2(20, 0), new Vec2(10, 0)), AT);

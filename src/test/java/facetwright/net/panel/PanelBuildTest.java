@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import facetwright.geom.Box2;
+import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
 import facetwright.net.Join;
+import facetwright.net.NamedPanel;
 import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.Overlaps;
@@ -65,9 +67,9 @@ class PanelBuildTest {
       assertThat(Math.min(a.from().distance(b.to()), a.to().distance(b.from()))).isLessThan(1e-9);
     }
     // Cross of base and walls: 80 + 2 × 30 by 50 + 2 × 30, the tabs within.
-    Box2 first = net.panel("box left").orElseThrow().outline().box();
+    Box2 first = NamedPanel.of(net, "box left").orElseThrow().outline().box();
     assertThat(first.minX()).isZero();
-    assertThat(net.panel("lid left").orElseThrow().outline().box().minX())
+    assertThat(NamedPanel.of(net, "lid left").orElseThrow().outline().box().minX())
         .isCloseTo(140 + 10, within(1e-6));
   }
 
@@ -89,15 +91,15 @@ class PanelBuildTest {
     base.tab("again", "top", new FlapShape.Tapered(8, 30), second, AT);
     Net net = build.build();
     // Upright above the top edge from its left; below the bottom edge the sheet is turned round.
-    Box2 upper = net.panel("upper").orElseThrow().outline().box();
-    Box2 lower = net.panel("lower").orElseThrow().outline().box();
+    Box2 upper = NamedPanel.of(net, "upper").orElseThrow().outline().box();
+    Box2 lower = NamedPanel.of(net, "lower").orElseThrow().outline().box();
     double y = -lower.minY();
     assertThat(upper.minX()).isCloseTo(10, within(1e-9));
     assertThat(upper.maxX()).isCloseTo(30, within(1e-9));
     assertThat(lower.minX()).isCloseTo(70, within(1e-9));
     assertThat(lower.maxX()).isCloseTo(90, within(1e-9));
     assertThat(y).isZero();
-    assertThat(net.panel("base").orElseThrow().outline().size()).isEqualTo(4 + 2 + 4);
+    assertThat(NamedPanel.of(net, "base").orElseThrow().outline().size()).isEqualTo(4 + 2 + 4);
     assertThat(net.scores()).hasSize(3);
   }
 
@@ -147,8 +149,10 @@ class PanelBuildTest {
     base.attach("wide", "bottom", own, any.asPerforation(), AT);
     base.attach("tip", "left", new FlapShape.Triangle(15, 0.5), any, AT);
     Net net = build.build();
-    assertThat(net.panel("wide").orElseThrow().outline().area()).isCloseTo(300, within(1e-9));
-    assertThat(net.panel("tip").orElseThrow().outline().area()).isCloseTo(300, within(1e-9));
+    assertThat(NamedPanel.of(net, "wide").orElseThrow().outline().area())
+        .isCloseTo(300, within(1e-9));
+    assertThat(NamedPanel.of(net, "tip").orElseThrow().outline().area())
+        .isCloseTo(300, within(1e-9));
     assertThat(net.scores().getFirst().perforated()).isTrue();
     assertThatThrownBy(
             () ->
@@ -189,7 +193,7 @@ class PanelBuildTest {
     CardPanel card = build.rectangle("card", 100, 60, AT);
     CardPanel flap = card.attach("flap", "right", new FlapShape.Tapered(40, 0), SQUARE, AT);
     flap.window(10, AT).layer(2, "blue", AT);
-    card.window(List.of(new Vec2(30, -25), new Vec2(40, -25), new Vec2(35, -15)), AT)
+    card.window(new Polygon2(List.of(new Vec2(30, -25), new Vec2(40, -25), new Vec2(35, -15))), AT)
         .hole(3, new Vec2(-40, 20), AT)
         .tick(new Vec2(0, 20), new Vec2(3, 20), AT);
     Net net = build.build();

@@ -5,8 +5,10 @@ import static facetwright.net.wrap.WrapDraftTest.wrap;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
+import facetwright.net.NamedPanel;
 import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.Opening;
@@ -28,7 +30,7 @@ class WrapAskingTest {
     Stance.Corner corner = net.stance().ring().getFirst();
     assertThat(net.panels().get(corner.panel()).outline().corner(corner.corner()))
         .isEqualTo(Vec2.ZERO);
-    assertThat(net.panel("wall 2").orElseThrow().openings()).hasSize(1);
+    assertThat(NamedPanel.of(net, "wall 2").orElseThrow().openings()).hasSize(1);
   }
 
   @Test
@@ -36,9 +38,9 @@ class WrapAskingTest {
     WrapDraft wrap = wrap(4, 30, 40.0);
     wrap.all()
         .columns(List.of(2), AT)
-        .window(List.of(new Vec2(-10, -15), new Vec2(0, -15), new Vec2(-10, 0)), AT)
+        .window(new Polygon2(List.of(new Vec2(-10, -15), new Vec2(0, -15), new Vec2(-10, 0))), AT)
         .hole(4, new Vec2(5, 10), AT);
-    Panel wall = wrap.build().panel("wall 2").orElseThrow();
+    Panel wall = NamedPanel.of(wrap.build(), "wall 2").orElseThrow();
     assertThat(wall.openings().get(0).outline().corner(0)).isEqualTo(new Vec2(35, 5));
     assertThat(((Opening.Hole) wall.openings().get(1)).centre()).isEqualTo(new Vec2(50, 30));
   }

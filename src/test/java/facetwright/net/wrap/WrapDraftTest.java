@@ -11,6 +11,7 @@ import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
 import facetwright.net.FoldAngle;
 import facetwright.net.Join;
+import facetwright.net.NamedPanel;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.net.Overlaps;
@@ -227,8 +228,8 @@ class WrapDraftTest {
     WrapDraft wrap = wrap(6, 30, 40.0, 40.0).seam(10, AT);
     wrap.all().columns(List.of(6), AT).rows(List.of(2), AT).remove(AT);
     Net net = wrap.build();
-    assertThat(net.panel("seam flap (row 1)")).isPresent();
-    assertThat(net.panel("seam flap (row 2)")).isEmpty();
+    assertThat(NamedPanel.of(net, "seam flap (row 1)")).isPresent();
+    assertThat(NamedPanel.of(net, "seam flap (row 2)")).isEmpty();
     assertThat(net.joins()).hasSize(1);
   }
 
@@ -237,7 +238,7 @@ class WrapDraftTest {
     WrapDraft wrap = wrap(6, 30, 40.0, 40.0).seam(14, AT);
     wrap.all().columns("odd", AT).gusset(Pinch.IN, AT);
     Net net = wrap.build();
-    Panel flap = net.panel("seam flap (row 2)").orElseThrow();
+    Panel flap = NamedPanel.of(net, "seam flap (row 2)").orElseThrow();
     // The diagonal of column 1 rises 40 mm over 15 mm from the waist at 40 mm.
     for (Vec2 corner : flap.outline().corners()) {
       assertThat(corner.y()).isGreaterThanOrEqualTo(40 + (corner.x() - 180) * 40 / 15 - 1e-9);

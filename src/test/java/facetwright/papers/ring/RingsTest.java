@@ -6,13 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.fold.Folding;
 import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.touch.Collision;
 import facetwright.fold.touch.Collisions;
 import facetwright.form.Form;
 import facetwright.form.make.Solids;
 import facetwright.form.unfold.Tabs;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
-import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
 import facetwright.geom.Planar;
 import facetwright.geom.Vec2;
@@ -154,9 +154,9 @@ class RingsTest {
         List<Motion3> poses = new ArrayList<>();
         plan.copies().forEach(c -> piece.form.poses().forEach(p -> poses.add(p.then(c))));
         Net all = NetMerge.of(Collections.nCopies(count, piece.net));
-        assertThat(Collisions.of(all, poses, new LengthTolerance(0.1)))
+        assertThat(Collisions.of(all, poses))
             .as(plan.toString())
-            .isEmpty();
+            .noneMatch(c -> c.kind() == Collision.Kind.PASSING && c.depth() > 0.1);
         double low =
             IntStream.range(0, poses.size())
                 .boxed()
