@@ -15,6 +15,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.valid.IsValidOp;
 
 /** The one door to the plane-geometry library: sure signs, and our outlines as its polygons. */
@@ -121,6 +122,14 @@ public final class Planar {
     return (openings.isEmpty() && outline.isConvex())
         ? ConvexInset.inmost(outline, within)
         : PoleOfInaccessibility.of(outline, openings, within);
+  }
+
+  /** How much of a line lies in an outline, in mm. */
+  public static double sharedLength(Segment2 line, Polygon2 outline) {
+    Coordinate[] ends = {coordinate(line.from()), coordinate(line.to())};
+    return OverlayNGRobust.overlay(
+            FACTORY.createLineString(ends), polygon(outline), OverlayNG.INTERSECTION)
+        .getLength();
   }
 
   /** Area that two outlines share, in mm²; see {@link #sharedArea(Polygon, Polygon)}. */

@@ -19,6 +19,11 @@ import facetwright.net.sheet.SheetSizes;
 import facetwright.net.sheet.Stock;
 import facetwright.words.Site;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 /** Rules about the flat net on its sheet. Limits are common practice, no source. */
@@ -63,7 +68,37 @@ class CutRulesTest {
   void overlapOfATabTellsHowToMendATab() {
     Card card = collidingWalls(20);
     card.draft.panels().get(2).become(PanelRole.TAB);
-    assertThat(Looks.of("overlap", Looks.at(card)).getFirst().fix()).contains("bevel it more");
+    assertThat(Looks.of("overlap", Looks.at(card)).getFirst().fix())
+        .isEqualTo(
+            "There is no room for \"inner floor\" there: take it out, or put it on the other side"
+                + " of its seam.");
+  }
+
+  /** A tab and a flap hung on two sides that turn by so many degrees, toward each other. */
+  private static Card tabBesideFlap(double turn, double bevel, double depth) {
+    double x = 60 * Math.cos(Math.toRadians(turn));
+    double y = -60 * Math.sin(Math.toRadians(turn));
+    Card card = new Card();
+    PanelDraft base = card.panel("base", -60, 0, 0, 0, x, y, x, 60, -60, 60);
+    card.wall(base.edge(1), "flap", 20);
+    double in = depth * Math.tan(Math.toRadians(bevel));
+    card.tab(base.edge(0), base.edge(2), depth, in, FoldAngle.TO_SOLVE);
+    return card;
+  }
+
+  /** The bevel told is how far the sides turn: followed, the tab can be cut; less, it can't. */
+  @Property(tries = 20, seed = "20261201")
+  void aBevelThatMendsAnOverlapIsTold(
+      @ForAll @DoubleRange(min = 3, max = 50) double turn,
+      @ForAll @DoubleRange(min = 5, max = 20) double depth) {
+    List<Finding> found = Looks.of("overlap", Looks.at(tabBesideFlap(turn, 0, depth)));
+    assertThat(found).hasSize(1);
+    Matcher told = Pattern.compile("[bB]evel .* by (\\d+)°").matcher(found.getFirst().fix());
+    assertThat(told.find()).as(found.getFirst().fix()).isTrue();
+    int bevel = Integer.parseInt(told.group(1));
+    assertThat(bevel).isEqualTo((int) Math.ceil(turn));
+    assertThat(Looks.of("overlap", Looks.at(tabBesideFlap(turn, bevel, depth)))).isEmpty();
+    assertThat(Looks.of("overlap", Looks.at(tabBesideFlap(turn, bevel - 2, depth)))).isNotEmpty();
   }
 
   @Test

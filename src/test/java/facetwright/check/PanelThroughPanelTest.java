@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.fold.Card;
+import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
@@ -103,5 +104,48 @@ class PanelThroughPanelTest {
   void silentBelowWhatAHandCanCutAndWhereNothingIsSolved() {
     assertThat(Looks.at(Card.tray(60, 40, 25, FoldAngle.degrees(90.2)))).isEmpty();
     assertThat(Looks.of(RULE, Looks.at(Card.tray(60, 40, 25, FoldAngle.TO_SOLVE)))).isEmpty();
+  }
+
+  /** A tab over a floor whose front runs inward, toward the tab, by so much over its length. */
+  private static Card tabInACorner(double inward, double depth, double bevel) {
+    Card card = new Card();
+    PanelDraft floor = card.panel("floor", 0, 0, 60, 60 * inward, 60, 60, 0, 60);
+    card.wall(floor.edge(0), "front", 50);
+    PanelDraft left = card.wall(floor.edge(3), "left", 40);
+    double in = depth * Math.tan(Math.toRadians(bevel));
+    Vec2 foot = left.edge(2).segment().from();
+    Vec2 end = left.edge(2).segment().to();
+    Vec2 along = end.minus(foot).unit();
+    Vec2 out = along.left().times(-depth);
+    PanelDraft tab =
+        card.draft.panel(
+            "tab",
+            PanelRole.TAB,
+            List.of(
+                end,
+                foot,
+                foot.plus(out).plus(along.times(in)),
+                end.plus(out).minus(along.times(in))),
+            card.next());
+    card.draft.score(left.edge(2), tab.edge(0), Sense.MOUNTAIN, Card.SQUARE, card.next());
+    card.draft.standOn(floor);
+    return card;
+  }
+
+  /** A tab whose end is what goes through the wall beside it is told its bevel, too. */
+  @Property(tries = 20, seed = "20261201")
+  void theBevelThatMendsIsTold(
+      @ForAll @DoubleRange(min = 0.1, max = 0.6) double inward,
+      @ForAll @DoubleRange(min = 12, max = 30) double depth) {
+    List<Finding> found = Looks.of(RULE, Looks.at(tabInACorner(inward, depth, 0)));
+    assertThat(found).hasSize(1);
+    Matcher told =
+        Pattern.compile("[bB]evel (?:its ends|the ends of \"tab\") by (\\d+)°")
+            .matcher(found.getFirst().fix());
+    assertThat(told.find()).as(found.getFirst().fix()).isTrue();
+    int bevel = Integer.parseInt(told.group(1));
+    assertThat(bevel).isEqualTo((int) Math.ceil(Math.toDegrees(Math.atan(inward))));
+    assertThat(Looks.of(RULE, Looks.at(tabInACorner(inward, depth, bevel)))).isEmpty();
+    assertThat(Looks.of(RULE, Looks.at(tabInACorner(inward, depth, bevel - 3)))).isNotEmpty();
   }
 }

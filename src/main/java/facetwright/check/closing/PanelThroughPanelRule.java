@@ -98,9 +98,7 @@ public final class PanelThroughPanelRule implements Rule {
       if (subject.panel(panel).role() == PanelRole.TAB) {
         return shorter
             .map(s -> s.plus(" That, or change its fold angle."))
-            .orElse(
-                Message.of(
-                    "Bevel the ends of %s more, or change its fold angle.", subject.name(panel)));
+            .orElse(Message.of("Take %s out, or change its fold angle.", subject.name(panel)));
       }
     }
     return shorter

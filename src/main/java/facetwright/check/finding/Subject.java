@@ -93,6 +93,19 @@ public record Subject(Laid laid, FoldedForm folded) {
         .orElse(panel(panel).site());
   }
 
+  /** The side that a tab hangs by, the tab on its left. */
+  public Segment2 foot(int tab) {
+    for (Score score : net().scores()) {
+      if (score.a().panel() == tab) {
+        return net().segment(score.a());
+      }
+      if (score.b().panel() == tab) {
+        return net().segment(score.b());
+      }
+    }
+    return panel(tab).outline().side(0);
+  }
+
   /** For each panel its scored sides, in order. */
   public List<List<Segment2>> scoredSides() {
     boolean[][] scored = scored();

@@ -2,6 +2,7 @@ package facetwright.check.fit;
 
 import facetwright.check.finding.Mm;
 import facetwright.check.finding.Subject;
+import facetwright.check.finding.TabShape;
 import facetwright.geom.Motion2;
 import facetwright.geom.Motion3;
 import facetwright.geom.Planar;
@@ -11,7 +12,6 @@ import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.Join;
 import facetwright.net.PanelRole;
-import facetwright.net.Score;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -59,23 +59,10 @@ record Glued(int join, int tab, int host, Polygon2 lying, Segment2 foot) {
       Subject subject, int join, int tab, int host, UnaryOperator<Vec2> move) {
     List<Vec2> corners = subject.panel(tab).outline().corners().stream().map(move).toList();
     Polygon2 lying = Polygon2.ofEitherSense(corners);
-    Segment2 side = subject.panel(tab).outline().side(scored(subject, tab));
+    Segment2 side = subject.foot(tab);
     Segment2 foot = new Segment2(move.apply(side.from()), move.apply(side.to()));
     boolean isTurned = foot.direction().cross(lying.centroid().minus(foot.from())) < 0;
     return new Glued(join, tab, host, lying, isTurned ? foot.reversed() : foot);
-  }
-
-  /** The side that a tab hangs by. */
-  private static int scored(Subject subject, int tab) {
-    for (Score score : subject.net().scores()) {
-      if (score.a().panel() == tab) {
-        return score.a().edge();
-      }
-      if (score.b().panel() == tab) {
-        return score.b().edge();
-      }
-    }
-    return 0;
   }
 
   private static UnaryOperator<Vec2> unfolded(Subject subject, Join.Seam seam) {

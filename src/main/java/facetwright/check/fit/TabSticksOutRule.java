@@ -6,6 +6,7 @@ import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
+import facetwright.check.finding.TabShape;
 import facetwright.fold.place.FreeSides;
 import facetwright.fold.pose.Closure;
 import facetwright.geom.Motion3;

@@ -5,6 +5,7 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
+import facetwright.check.finding.TabShape;
 import facetwright.fold.touch.Collision;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;

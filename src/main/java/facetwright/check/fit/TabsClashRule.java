@@ -4,6 +4,7 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
+import facetwright.check.finding.TabShape;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import java.util.ArrayList;
@@ -41,7 +42,8 @@ public final class TabsClashRule implements Rule {
 
   /** Both of them shaped alike. */
   private static Message fix(Subject subject, Glued one, Glued two) {
-    return TabShape.clear(one, two)
+    return TabShape.clear(
+            one.foot(), one.lying(), two.foot(), two.lying(), (a, b) -> !Glued.share(a, b))
         .map(
             s ->
                 Message.of(

@@ -1,6 +1,5 @@
-package facetwright.check.fit;
+package facetwright.check.finding;
 
-import facetwright.check.finding.Mm;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
@@ -11,7 +10,10 @@ import facetwright.message.Message;
 import facetwright.message.Value;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -24,7 +26,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * @param bevel degrees its ends are cut back from square
  * @param depth in mm
  */
-record TabShape(int bevel, double depth) {
+public record TabShape(int bevel, double depth) {
   /** A tab's end is at least this part of its foot in what is proposed. */
   private static final double LEAST_END = 0.1;
 
@@ -67,20 +69,30 @@ record TabShape(int bevel, double depth) {
   }
 
   /** The words for a tab that stays within a region, such as the panel it is glued under. */
-  static Message within(Value tab, Segment2 foot, Polygon2 now, Polygon region) {
+  public static Message within(Value tab, Segment2 foot, Polygon2 now, Polygon region) {
     return words(tab, foot, now, shape -> past(shape, region) <= WITHIN.mm()).plus(".");
   }
 
   /** The words for a tab, or several alike, that pass; without a full stop. */
-  static Message words(Value tabs, Segment2 foot, Polygon2 now, Predicate<Polygon2> passes) {
+  public static Message words(Value tabs, Segment2 foot, Polygon2 now, Predicate<Polygon2> passes) {
+    return words(tabs, foot, now, passes, "put it elsewhere");
+  }
+
+  /**
+   * The same.
+   *
+   * @param elsewhere what helps where there is no room
+   */
+  public static Message words(
+      Value tabs, Segment2 foot, Polygon2 now, Predicate<Polygon2> passes, String elsewhere) {
     Optional<TabShape> shape = of(foot, now, passes);
     if (shape.isEmpty()) {
-      return Message.of("There is no room for %s there: take it out, or put it elsewhere", tabs);
+      return Message.of("There is no room for %s there: take it out, or %s", tabs, elsewhere);
     }
     int bevel = shape.get().bevel();
     Message deep = Message.of("at most %s deep", Value.atMost(shape.get().depth()));
     if (bevel == bevel(foot, now)) {
-      return Message.of("Make %s %s", tabs, deep);
+      return Message.of("Make %s %s%s", tabs, deep, orBevel(bevel(foot, now, passes)));
     }
     return Message.of(
         "Bevel the ends of %s by %s%s",
@@ -91,19 +103,48 @@ record TabShape(int bevel, double depth) {
             : "");
   }
 
-  /** The shape in which two tabs keep clear of each other, as deep as the deeper at most. */
-  static Optional<TabShape> clear(Glued one, Glued two) {
-    boolean isDeeper = depth(one.foot(), one.lying()) >= depth(two.foot(), two.lying());
-    Glued deep = isDeeper ? one : two;
-    Glued other = isDeeper ? two : one;
+  /** Where more bevel alone does as well: ", or bevel its ends by 18°"; or nothing. */
+  public static Message orBevel(OptionalInt bevel) {
+    return bevel.isEmpty()
+        ? Message.EMPTY
+        : Message.of(", or bevel its ends by %s", Value.angle(bevel.getAsInt()));
+  }
+
+  /** The least bevel by which a tab as deep as it is passes, in whole degrees; empty where none. */
+  public static OptionalInt bevel(Segment2 foot, Polygon2 now, Predicate<Polygon2> passes) {
+    double depth = depth(foot, now);
+    return IntStream.rangeClosed(bevel(foot, now) + 1, STEEPEST)
+        .takeWhile(bevel -> 2 * depth * slope(bevel) <= (1 - LEAST_END) * foot.length())
+        .filter(bevel -> passes.test(drawn(foot, slope(bevel), depth)))
+        .findFirst();
+  }
+
+  private static double slope(int bevel) {
+    return Math.tan(Math.toRadians(bevel));
+  }
+
+  /**
+   * The shape in which two tabs keep clear of each other, as deep as the deeper at most.
+   *
+   * @param isApart whether two tabs, the first of the deeper, keep clear
+   */
+  public static Optional<TabShape> clear(
+      Segment2 foot,
+      Polygon2 lying,
+      Segment2 foot2,
+      Polygon2 lying2,
+      BiPredicate<Polygon2, Polygon2> isApart) {
+    if (depth(foot, lying) < depth(foot2, lying2)) {
+      return clear(foot2, lying2, foot, lying, isApart);
+    }
     return of(
-        deep.foot(),
-        deep.lying(),
+        foot,
+        lying,
         tab -> {
-          TabShape shape = new TabShape(bevel(deep.foot(), tab), depth(deep.foot(), tab));
+          TabShape shape = new TabShape(bevel(foot, tab), depth(foot, tab));
           double slope = Math.tan(Math.toRadians(shape.bevel()));
-          boolean isPointed = 2 * shape.depth() * slope >= other.foot().length();
-          return !isPointed && !Glued.share(tab, drawn(other.foot(), slope, shape.depth()));
+          boolean isPointed = 2 * shape.depth() * slope >= foot2.length();
+          return !isPointed && isApart.test(tab, drawn(foot2, slope, shape.depth()));
         });
   }
 
@@ -112,7 +153,7 @@ record TabShape(int bevel, double depth) {
   }
 
   /** How far a tab reaches past a region, in mm. */
-  static double past(Polygon2 tab, Polygon region) {
+  public static double past(Polygon2 tab, Polygon region) {
     Geometry past = OverlayNGRobust.overlay(Planar.polygon(tab), region, OverlayNG.DIFFERENCE);
     double most = 0;
     for (Coordinate c : past.getCoordinates()) {
@@ -147,13 +188,13 @@ record TabShape(int bevel, double depth) {
   }
 
   private static double area(Segment2 foot, int bevel, double depth) {
-    return depth * (foot.length() - depth * Math.tan(Math.toRadians(bevel)));
+    return depth * (foot.length() - depth * slope(bevel));
   }
 
   /** How deep a tab so beveled may be; 0 where none passes. */
   private static double deepest(
       Segment2 foot, int bevel, double depth, Predicate<Polygon2> passes) {
-    double slope = Math.tan(Math.toRadians(bevel));
+    double slope = slope(bevel);
     double most = slope == 0 ? depth : Math.min(depth, foot.length() * (1 - LEAST_END) / 2 / slope);
     if (passes.test(drawn(foot, slope, most))) {
       return most;
