@@ -5,6 +5,7 @@ import facetwright.geom.Polygon2;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Ask;
+import facetwright.net.Shapes;
 import java.util.List;
 
 /** An outline drawn inward by an even border. */
@@ -22,9 +23,8 @@ final class Inset {
     FormCheck.require(
         !left.isEmpty(),
         () ->
-            Message.of(
-                "a border of %s leaves no window in facet %s: it must be under %s",
-                Value.given(border), Value.name(facet), Value.atMost(Planar.mostInset(outline))));
+            Shapes.noWindow(
+                border, Message.of("facet %s", Value.name(facet)), Planar.mostInset(outline)));
     FormCheck.require(
         left.size() == 1,
         () ->

@@ -1,5 +1,6 @@
 package facetwright.geom;
 
+import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
 
 /** Where a value that first rises and then falls is greatest. */
@@ -24,5 +25,21 @@ public final class Peak {
       }
     }
     return (low + high) / 2;
+  }
+
+  /**
+   * The greatest value of a concave function of two numbers, each of which lies within the reach on
+   * either side of 0.
+   *
+   * @param steps how often the range of each is made smaller
+   */
+  public static double within(double reach, int steps, DoubleBinaryOperator value) {
+    double x = between(-reach, reach, steps, at -> above(at, reach, steps, value));
+    return above(x, reach, steps, value);
+  }
+
+  private static double above(double x, double reach, int steps, DoubleBinaryOperator value) {
+    double y = between(-reach, reach, steps, at -> value.applyAsDouble(x, at));
+    return value.applyAsDouble(x, y);
   }
 }

@@ -59,6 +59,11 @@ public record Vec2(double x, double y) implements Serializable {
     return new Vec2(x + (other.x - x) * part, y + (other.y - y) * part);
   }
 
+  /** Turned so that the first axis comes to lie along this direction of length 1. */
+  public Vec2 turned(Vec2 axis) {
+    return new Vec2(x * axis.x - y * axis.y, x * axis.y + y * axis.x);
+  }
+
   /** Turned a quarter to the left. */
   public Vec2 left() {
     return new Vec2(-y, x);

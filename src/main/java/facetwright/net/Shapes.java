@@ -75,6 +75,18 @@ public final class Shapes {
     return new Polygon2(turned);
   }
 
+  /**
+   * Why a border leaves no window.
+   *
+   * @param of what the window was to be in, as it is told
+   * @param most the border that it has to be under, in mm
+   */
+  public static Message noWindow(double border, Object of, double most) {
+    return Message.of(
+        "a border of %s leaves no window in %s: it must be under %s",
+        Value.given(border), of, Value.atMost(most));
+  }
+
   /** What is wrong with an outline that meets itself at this place, and what to do. */
   static String crossing(Vec2 at) {
     return " crosses or touches itself at "

@@ -129,23 +129,15 @@ public final class Outlines {
     Vec2 middle = inner.centroid();
     List<Vec2> laid = new ArrayList<>();
     for (int i = 0; i < outer.size(); i++) {
-      Vec2 c = inner.corner((i + shift) % outer.size()).minus(middle);
-      laid.add(
-          new Vec2(c.x() * turn.x() - c.y() * turn.y(), c.x() * turn.y() + c.y() * turn.x())
-              .plus(outer.centroid()));
+      Vec2 corner = inner.corner((i + shift) % outer.size());
+      laid.add(corner.minus(middle).turned(turn).plus(outer.centroid()));
     }
     double middling = least(outer, laid, 0, 0);
     double reach = most(outer, laid) - middling;
     if (reach < LengthTolerance.FINE.mm()) {
       return middling;
     }
-    double x = Peak.between(-reach, reach, HALVINGS, at -> best(outer, laid, at, reach));
-    return Math.max(middling, best(outer, laid, x, reach));
-  }
-
-  private static double best(Polygon2 outer, List<Vec2> laid, double x, double reach) {
-    double y = Peak.between(-reach, reach, HALVINGS, at -> least(outer, laid, x, at));
-    return least(outer, laid, x, y);
+    return Math.max(middling, Peak.within(reach, HALVINGS, (x, y) -> least(outer, laid, x, y)));
   }
 
   private static double least(Polygon2 outer, List<Vec2> laid, double x, double y) {

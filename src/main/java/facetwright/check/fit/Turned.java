@@ -70,22 +70,12 @@ record Turned(double room, Vec2 turn, double finer) {
       inward[i] = side.direction().left();
       least[i] = Double.POSITIVE_INFINITY;
       for (Vec2 corner : inner.corners()) {
-        Vec2 c = corner.minus(middle);
-        Vec2 at =
-            new Vec2(c.x() * turn.x() - c.y() * turn.y(), c.x() * turn.y() + c.y() * turn.x())
-                .plus(outer.centroid());
+        Vec2 at = corner.minus(middle).turned(turn).plus(outer.centroid());
         least[i] = Math.min(least[i], at.minus(side.from()).dot(inward[i]));
       }
       reach = Math.max(reach, Math.abs(least[i]));
     }
-    double far = reach;
-    double x = Peak.between(-far, far, THIRDS, at -> best(inward, least, at, far));
-    return best(inward, least, x, far);
-  }
-
-  private static double best(Vec2[] inward, double[] least, double x, double reach) {
-    double y = Peak.between(-reach, reach, THIRDS, at -> at(inward, least, x, at));
-    return at(inward, least, x, y);
+    return Peak.within(reach, THIRDS, (x, y) -> at(inward, least, x, y));
   }
 
   private static double at(Vec2[] inward, double[] least, double x, double y) {

@@ -51,7 +51,7 @@ public final class RingCommand implements Callable<Integer> {
       names = "--count",
       paramLabel = "N",
       required = true,
-      description = "how many pieces, 3 to 72")
+      description = "how many pieces, " + RingCount.LEAST + " to " + RingCount.MOST)
   private int count;
 
   @Mixin private PrinterOptions printer;

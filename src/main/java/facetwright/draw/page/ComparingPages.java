@@ -18,8 +18,12 @@ import java.util.List;
 
 /** Folded forms side by side, all to one scale, with words below each. */
 public final class ComparingPages {
-  private static final double EDGE = 15;
-  private static final double GAP = 6;
+  /** What a page that shows one thing beside the other keeps clear at its edge, in mm. */
+  static final double EDGE = 15;
+
+  /** And between them. */
+  static final double GAP = 6;
+
   private static final int MOST_ROWS = 4;
 
   /** Up to so many stand in two columns, more in three. */

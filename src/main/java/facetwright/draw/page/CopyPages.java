@@ -1,5 +1,6 @@
 package facetwright.draw.page;
 
+import facetwright.check.finding.Mm;
 import facetwright.draw.Drawing;
 import facetwright.draw.FillKind;
 import facetwright.draw.Ink;
@@ -39,13 +40,10 @@ import java.util.stream.IntStream;
  * the sheet at true size.
  */
 public final class CopyPages {
-  private static final double EDGE = 15;
-  private static final double GAP = 6;
+  private static final double EDGE = ComparingPages.EDGE;
+  private static final double GAP = ComparingPages.GAP;
   private static final double MOST_HIGH = 0.6;
   private static final int MOST_TOLD = 36;
-
-  /** What no eye sees on a ruler, in mm. */
-  private static final double UNSEEN = 0.005;
 
   private CopyPages() {}
 
@@ -191,7 +189,7 @@ public final class CopyPages {
     }
     String more = plan.count() > MOST_TOLD ? "; …" : "";
     return "How far each one's box lies from the left edge and from the foot of the sheet"
-        + (off < UNSEEN
+        + (off < Mm.LEAST
             ? ""
             : " (the nearest marks of your ruler, off by up to "
                 + new Length(off).text(order.unit())

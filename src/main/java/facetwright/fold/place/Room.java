@@ -106,9 +106,7 @@ record Room(double mm, Vec2 turn, Vec2 from, Vec2 to) {
 
   /** Where a place of the inner one goes. */
   Vec2 apply(Vec2 place) {
-    Vec2 c = place.minus(from);
-    return new Vec2(c.x() * turn.x() - c.y() * turn.y(), c.x() * turn.y() + c.y() * turn.x())
-        .plus(to);
+    return place.minus(from).turned(turn).plus(to);
   }
 
   private double least(Polygon2 outer, Polygon2 inner) {

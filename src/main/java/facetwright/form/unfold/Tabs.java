@@ -3,6 +3,7 @@ package facetwright.form.unfold;
 import facetwright.form.FormCheck;
 import facetwright.message.Message;
 import facetwright.message.Value;
+import facetwright.net.draft.UsualTab;
 import facetwright.words.Decimals;
 import java.io.Serializable;
 
@@ -17,10 +18,10 @@ import java.io.Serializable;
  */
 public record Tabs(boolean on, double depth, double bevel, double minDepth)
     implements Serializable {
-  /** 10 mm deep, ends at 45°, none under 3 mm: common practice, no source. */
-  public static final Tabs USUAL = new Tabs(true, 10, 45, 3);
+  /** As tabs are cut usually, none under 3 mm deep: common practice, no source. */
+  public static final Tabs USUAL = new Tabs(true, UsualTab.DEPTH, UsualTab.BEVEL, 3);
 
-  public static final Tabs NONE = new Tabs(false, 10, 45, 3);
+  public static final Tabs NONE = new Tabs(false, USUAL.depth, USUAL.bevel, USUAL.minDepth);
 
   public Tabs {
     FormCheck.require(

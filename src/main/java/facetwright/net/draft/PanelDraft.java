@@ -4,7 +4,6 @@ import facetwright.geom.Arc;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
-import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Backing;
@@ -12,6 +11,7 @@ import facetwright.net.NetException;
 import facetwright.net.Opening;
 import facetwright.net.Panel;
 import facetwright.net.PanelRole;
+import facetwright.net.Shapes;
 import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
 import java.util.ArrayList;
@@ -49,10 +49,7 @@ public final class PanelDraft {
     List<Polygon2> left = Planar.inset(outline(), border);
     Ask.that(
         !left.isEmpty(),
-        () ->
-            Message.of(
-                "a border of %s leaves no window in %s: it must be under %s",
-                Value.limit(border), Value.name(name), Value.atMost(Planar.mostInset(outline()))),
+        () -> Shapes.noWindow(border, Value.name(name), Planar.mostInset(outline())),
         at);
     left.forEach(w -> open(new Opening.Window(w, at)));
   }

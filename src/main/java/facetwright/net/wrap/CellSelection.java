@@ -5,11 +5,11 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import facetwright.message.Message;
-import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Backing;
 import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
+import facetwright.net.Shapes;
 import facetwright.net.draft.PanelDraft;
 import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
@@ -126,15 +126,10 @@ public final class CellSelection {
 
   /** Cuts a window that leaves a border all round each cell, or round a pinched cell's facet. */
   public CellSelection window(double border, Site at) {
+    Ask.length("a window's border", border, at);
     for (WrapCell c : kept("given a window", at)) {
       double least = Math.min(wrap.widths.get(c.column), wrap.rows.get(c.row).height());
-      Ask.that(
-          border > 0 && 2 * border < least,
-          () ->
-              Message.of(
-                  "a border of %s leaves no window in %s: it must be over 0 and under %s",
-                  Value.limit(border), named(c), Value.limit(least / 2)),
-          at);
+      Ask.that(2 * border < least, () -> Shapes.noWindow(border, named(c), least / 2), at);
       c.cutouts.add(new WrapCell.Cutout.Border(border, at));
     }
     return this;

@@ -2,12 +2,8 @@ package facetwright.net.wrap;
 
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
-import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
-import facetwright.message.Message;
-import facetwright.message.Value;
-import facetwright.net.Ask;
 import facetwright.net.Datum;
 import facetwright.net.FoldAngle;
 import facetwright.net.Opening;
@@ -127,19 +123,7 @@ record DrawnCell(
   private static void dress(PanelDraft panel, WrapCell cell, CellFrame f) {
     for (WrapCell.Cutout cutout : cell.cutouts) {
       switch (cutout) {
-        case WrapCell.Cutout.Border(double inset, Site site) -> {
-          List<Polygon2> left = Planar.inset(panel.outline(), inset);
-          Ask.that(
-              !left.isEmpty(),
-              () ->
-                  Message.of(
-                      "a border of %s leaves no window in %s: it must be under %s",
-                      Value.limit(inset),
-                      Value.name(panel.name()),
-                      Value.atMost(Planar.mostInset(panel.outline()))),
-              site);
-          left.forEach(w -> panel.open(new Opening.Window(w, site)));
-        }
+        case WrapCell.Cutout.Border(double inset, Site site) -> panel.openWithin(inset, site);
         case WrapCell.Cutout.Shape(Polygon2 outline, Site site) -> {
           Motion2 about = Motion2.shift(f.middle());
           panel.open(new Opening.Window(about.apply(outline), Datum.of(about), site));

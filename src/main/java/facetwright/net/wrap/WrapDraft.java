@@ -7,6 +7,7 @@ import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.Sense;
+import facetwright.net.draft.UsualTab;
 import facetwright.words.NearName;
 import facetwright.words.Site;
 import java.util.ArrayList;
@@ -42,15 +43,13 @@ public final class WrapDraft {
   /** Of a wrap, bottom to top. */
   public static final int MOST_ROWS = 24;
 
-  static final double USUAL_BEVEL = 45;
-
   final List<Double> widths;
   final List<WrapRow> rows;
   final WrapCell[][] cells;
   final Map<ScoreKey, Fold> folds = new HashMap<>();
   final Site site;
   double seam;
-  double seamBevel = USUAL_BEVEL;
+  double seamBevel = UsualTab.BEVEL;
   Site seamSite;
   WrapFloor floor;
   final List<CellLap> laps = new ArrayList<>();
@@ -98,7 +97,7 @@ public final class WrapDraft {
 
   /** A seam flap with its ends cut back at 45°. */
   public WrapDraft seam(double width, Site seamAt) {
-    return seam(width, USUAL_BEVEL, seamAt);
+    return seam(width, UsualTab.BEVEL, seamAt);
   }
 
   /**

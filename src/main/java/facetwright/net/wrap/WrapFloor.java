@@ -11,6 +11,7 @@ import facetwright.net.PanelRole;
 import facetwright.net.Sense;
 import facetwright.net.draft.NetDraft;
 import facetwright.net.draft.PanelDraft;
+import facetwright.net.draft.UsualTab;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -27,9 +28,6 @@ record WrapFloor(int column, double tab, Site site) {
 
   /** A tab's ends are cut back by so much of its side at most. */
   private static final double MOST_BACK = 0.45;
-
-  /** The usual slant of a tab's ends, in degrees. */
-  private static final double SQUARE_OFF = 45;
 
   /** The part of a free angle that a tab may fill. */
   private static final double CLEAR = 0.95;
@@ -58,7 +56,7 @@ record WrapFloor(int column, double tab, Site site) {
         site);
     FoldAngle angle = new WrapAngles(wrap).floor();
     double sharpest = Arrays.stream(CyclicPolygon.turns(wrap.widths)).min().orElseThrow();
-    double slant = Math.toRadians(Math.min(SQUARE_OFF, CLEAR * sharpest));
+    double slant = Math.toRadians(Math.min(UsualTab.BEVEL, CLEAR * sharpest));
     PanelDraft floor = net.panel("floor", PanelRole.FACET, corners(wrap, x), site);
     net.score(drawn[0][column].bottom(), floor.edge(0), Sense.MOUNTAIN, angle, site);
     for (int side = 1; side < n; side++) {

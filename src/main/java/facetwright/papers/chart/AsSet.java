@@ -1,6 +1,7 @@
 package facetwright.papers.chart;
 
 import facetwright.check.finding.Bodies;
+import facetwright.check.finding.Mm;
 import facetwright.fold.Folding;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
@@ -32,9 +33,6 @@ import java.util.Optional;
  * Openings, layers and ticks are left out; each piece lies on its blank.
  */
 public final class AsSet {
-  /** What no maker sees of a finished size, in mm. */
-  private static final double UNSEEN = 0.005;
-
   /** In place of the number of a side that is set to no length. */
   private static final int GONE = -1;
 
@@ -107,7 +105,7 @@ public final class AsSet {
             .max()
             .orElse(0);
     String size =
-        most < UNSEEN ? "keeps its size" : "comes out within " + new Length(most).text(unit);
+        most < Mm.LEAST ? "keeps its size" : "comes out within " + new Length(most).text(unit);
     String joins =
         switch (form.closure()) {
           case IN_ITSELF -> "meet, but panels pass through each other";

@@ -14,6 +14,7 @@ import facetwright.script.api.Kind;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.LayerArgs;
 import facetwright.script.api.PointKinds;
+import facetwright.script.api.PunchArgs;
 import facetwright.script.api.Things;
 import facetwright.script.api.WindowShape;
 import facetwright.script.sandbox.CallException;
@@ -225,12 +226,11 @@ final class BlankPanelWords {
 
   private static Fn<Blank> hole() {
     Arg<Vec2> place = optional("place", PointKinds.point(), "its middle, from the lower left");
-    Arg<Double> across = needed("across", Kinds.punch(), "the punch's diameter");
     Arg<Vec2> at = optional("at", PointKinds.point(), "its middle, from the place or lower left");
     return Fn.<Blank>named("hole")
         .does("Punches a hole.")
         .takes(place)
-        .options(across, at)
+        .options(PunchArgs.ACROSS, at)
         .gives(Things.BLANK, "the blank")
         .example(
             """
@@ -244,7 +244,8 @@ final class BlankPanelWords {
                     "hole needs to know where on the blank it is",
                     "Give its middle: .hole([40, 42], { across: 5 }).");
               }
-              return blank.hole(Placing.sum(call, place, at), call.get(across), call.site());
+              return blank.hole(
+                  Placing.sum(call, place, at), call.get(PunchArgs.ACROSS), call.site());
             });
   }
 

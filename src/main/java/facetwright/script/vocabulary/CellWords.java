@@ -17,6 +17,7 @@ import facetwright.script.api.FoldOptions;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.LayerArgs;
 import facetwright.script.api.PointKinds;
+import facetwright.script.api.PunchArgs;
 import facetwright.script.api.Things;
 import facetwright.script.api.WindowShape;
 import java.util.List;
@@ -113,13 +114,12 @@ final class CellWords {
   }
 
   private static Fn<CellSelection> hole() {
-    Arg<Double> across = needed("across", Kinds.punch(), "the punch's diameter");
     Arg<Vec2> place = Placing.before();
     Arg<Vec2> at = optional("at", PointKinds.point(), "its place, counted from the cell's middle");
     return Fn.<CellSelection>named("hole")
         .does("Punches a hole into each chosen cell.")
         .takes(place)
-        .options(across, at)
+        .options(PunchArgs.ACROSS, at)
         .gives(Things.CELLS, "the chosen cells")
         .example(
             """
@@ -130,7 +130,7 @@ final class CellWords {
         .runs(
             (cells, call) ->
                 cells.hole(
-                    call.get(across),
+                    call.get(PunchArgs.ACROSS),
                     call.has(place) || call.has(at) ? Placing.sum(call, place, at) : null,
                     call.site()));
   }

@@ -14,6 +14,7 @@ import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.LayerArgs;
 import facetwright.script.api.PointKinds;
+import facetwright.script.api.PunchArgs;
 import facetwright.script.api.Things;
 import facetwright.script.api.WindowShape;
 import facetwright.script.sandbox.CallException;
@@ -111,13 +112,12 @@ final class FacetWords {
   }
 
   private static Fn<Form> hole() {
-    Arg<Double> across = needed("across", Kinds.punch(), "the punch's diameter");
     Arg<Vec2> at =
         usual("at", PointKinds.point(), Vec2.ZERO, "its place, counted from the facet's middle");
     return Fn.<Form>named("hole")
         .does("Punches a hole into facets.")
         .takes(FACETS)
-        .options(across, at)
+        .options(PunchArgs.ACROSS, at)
         .gives(Things.FORM, "a new form")
         .example(
             """
@@ -130,7 +130,8 @@ final class FacetWords {
                     call,
                     form,
                     "hole",
-                    (f, name) -> f.withHole(name, call.get(at), call.get(across), call.site())));
+                    (f, name) ->
+                        f.withHole(name, call.get(at), call.get(PunchArgs.ACROSS), call.site())));
   }
 
   private static Fn<Form> layer() {

@@ -14,6 +14,7 @@ import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.LayerArgs;
 import facetwright.script.api.PointKinds;
+import facetwright.script.api.PunchArgs;
 import facetwright.script.api.Things;
 import facetwright.script.api.WindowShape;
 import java.util.List;
@@ -51,13 +52,12 @@ final class PanelCutWords {
 
   private static Fn<CardPanel> hole() {
     Arg<Vec2> place = Placing.before();
-    Arg<Double> across = needed("across", Kinds.punch(), "the punch's diameter");
     Arg<Vec2> at =
         usual("at", PointKinds.point(), Vec2.ZERO, "its place, counted from the panel's middle");
     return Fn.<CardPanel>named("hole")
         .does("Punches a hole into the panel.")
         .takes(place)
-        .options(across, at)
+        .options(PunchArgs.ACROSS, at)
         .gives(Things.PANEL, "the panel")
         .example(
             """
@@ -66,7 +66,7 @@ final class PanelCutWords {
             """)
         .runs(
             (panel, call) ->
-                panel.hole(call.get(across), Placing.sum(call, place, at), call.site()));
+                panel.hole(call.get(PunchArgs.ACROSS), Placing.sum(call, place, at), call.site()));
   }
 
   private static Fn<CardPanel> notch() {

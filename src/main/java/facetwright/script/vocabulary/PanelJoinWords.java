@@ -13,6 +13,7 @@ import facetwright.script.api.Call;
 import facetwright.script.api.Fn;
 import facetwright.script.api.FoldOptions;
 import facetwright.script.api.Kinds;
+import facetwright.script.api.TabArgs;
 import facetwright.script.api.Things;
 import facetwright.script.sandbox.CallException;
 import java.util.List;
@@ -37,19 +38,12 @@ final class PanelJoinWords {
             Kinds.text(),
             "the name of the panel that bears the tab, or \"none\"; the one it is called on where"
                 + " left out");
-    Arg<Double> depth = usual("depth", Kinds.length(), 10.0, "how far the tab reaches");
-    Arg<Double> bevel =
-        optional(
-            "bevel",
-            Kinds.degrees(0, 80),
-            "how far the tab's ends are cut back from square; 45, or what its depth leaves, where"
-                + " left out");
     return Fn.<CardPanel>named("join")
         .does(
             "Says that an edge meets another panel's edge when made, and adds the tab that holds"
                 + " them.")
         .takes(EDGE, other, otherEdge)
-        .options(tab, on, depth, bevel)
+        .options(tab, on, TabArgs.DEPTH, TabArgs.BEVEL)
         .gives(Things.PANEL, "the panel it was called on")
         .example(
             """
@@ -70,7 +64,7 @@ final class PanelJoinWords {
                     bearer,
                     call.get(mine ? EDGE : otherEdge),
                     (mine ? met : panel).edge(call.get(mine ? otherEdge : EDGE), call.site()),
-                    PanelWords.tab(call, depth, bevel),
+                    TabArgs.read(call),
                     call.site());
               } else {
                 build.join(

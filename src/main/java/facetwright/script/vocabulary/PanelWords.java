@@ -21,6 +21,7 @@ import facetwright.script.api.FoldOptions;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.PointKinds;
 import facetwright.script.api.Session;
+import facetwright.script.api.TabArgs;
 import facetwright.script.api.Things;
 import facetwright.script.sandbox.CallException;
 import java.util.List;
@@ -205,20 +206,13 @@ final class PanelWords {
   }
 
   private static Fn<CardPanel> tab() {
-    Arg<Double> depth = usual("depth", Kinds.length(), 10.0, "how far it reaches");
-    Arg<Double> bevel =
-        optional(
-            "bevel",
-            Kinds.degrees(0, 80),
-            "how far its ends are cut back from square; 45, or what its depth leaves, where left"
-                + " out");
     HingeOptions hinge = HingeOptions.fresh();
     return Fn.<CardPanel>named("tab")
         .does("Attaches a tab to an edge, to be glued under something else.")
         .takes(EDGE)
         .options(
-            depth,
-            bevel,
+            TabArgs.DEPTH,
+            TabArgs.BEVEL,
             hinge.folded.fold(),
             hinge.folded.sense(),
             hinge.width,
@@ -233,18 +227,11 @@ final class PanelWords {
             """)
         .runs(
             (panel, call) -> {
-              FlapShape shape = tab(call, depth, bevel);
               String called = "tab of " + panel.name();
               return call.hold(
                   Things.PANEL,
-                  panel.tab(called, call.get(EDGE), shape, hinge.read(call), call.site()));
+                  panel.tab(
+                      called, call.get(EDGE), TabArgs.read(call), hinge.read(call), call.site()));
             });
-  }
-
-  /** A tab as it is asked for: its usual bevel gives way to its depth. */
-  static FlapShape tab(Call call, Arg<Double> depth, Arg<Double> bevel) {
-    return call.has(bevel)
-        ? new FlapShape.Tapered(call.get(depth), call.get(bevel))
-        : new FlapShape.UsualTab(call.get(depth));
   }
 }

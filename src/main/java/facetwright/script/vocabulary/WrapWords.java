@@ -5,6 +5,7 @@ import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
 import facetwright.net.Ask;
+import facetwright.net.draft.UsualTab;
 import facetwright.net.wrap.CellSelection;
 import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
@@ -40,7 +41,8 @@ final class WrapWords {
   }
 
   private static Fn<WrapDraft> floor() {
-    Arg<Double> tab = usual("tab", Kinds.length(0, 100), 10.0, "how deep its tabs are; 0 for none");
+    Arg<Double> tab =
+        usual("tab", Kinds.length(0, 100), UsualTab.DEPTH, "how deep its tabs are; 0 for none");
     Arg<Integer> column =
         usual(
             "column",

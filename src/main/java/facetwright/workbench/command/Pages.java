@@ -51,13 +51,7 @@ public final class Pages extends StackPane {
           e.consume();
         });
     addEventFilter(KeyEvent.KEY_PRESSED, Reach.goingRound(this));
-    setOnKeyPressed(
-        e -> {
-          if (Key.AWAY.is(e)) {
-            close();
-            e.consume();
-          }
-        });
+    setOnKeyPressed(Key.AWAY.then(this::close));
   }
 
   /** Shows a page. */

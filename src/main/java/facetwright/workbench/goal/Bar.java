@@ -37,13 +37,7 @@ public abstract class Bar extends VBox {
     getStyleClass().add("goal");
     row.setAlignment(Pos.CENTER_LEFT);
     getChildren().addAll(row, offer);
-    setOnKeyPressed(
-        e -> {
-          if (Key.AWAY.is(e)) {
-            close();
-            e.consume();
-          }
-        });
+    setOnKeyPressed(Key.AWAY.then(this::close));
     hide();
   }
 

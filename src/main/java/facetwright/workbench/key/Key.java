@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javafx.event.EventHandler;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -173,6 +174,16 @@ public enum Key {
   /** Whether it is pressed. */
   public boolean is(KeyEvent e) {
     return strokes().anyMatch(s -> s.match(e));
+  }
+
+  /** Does this where it is pressed, and nobody else hears of it. */
+  public EventHandler<KeyEvent> then(Runnable what) {
+    return e -> {
+      if (is(e)) {
+        what.run();
+        e.consume();
+      }
+    };
   }
 
   /** Every way to press it. */

@@ -36,13 +36,7 @@ public final class NoticePane extends HBox {
     setMinHeight(USE_PREF_SIZE);
     back.watch(this);
     notices.now().addListener((_, _, notice) -> show(notice));
-    setOnKeyPressed(
-        e -> {
-          if (Key.AWAY.is(e)) {
-            notices.putAway();
-            e.consume();
-          }
-        });
+    setOnKeyPressed(Key.AWAY.then(notices::putAway));
   }
 
   private void show(Notice notice) {

@@ -65,14 +65,7 @@ public final class SweepView extends BorderPane {
     setVisible(false);
     // The values of one design's dial are no other's.
     desk.laid().addListener((_, _, _) -> close());
-    addEventFilter(
-        KeyEvent.KEY_PRESSED,
-        e -> {
-          if (Key.AWAY.is(e)) {
-            close();
-            e.consume();
-          }
-        });
+    addEventFilter(KeyEvent.KEY_PRESSED, Key.AWAY.then(this::close));
   }
 
   /** Who gives the focus a place, where it cannot go back to where it was. */

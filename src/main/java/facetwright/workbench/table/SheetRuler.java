@@ -55,6 +55,16 @@ final class SheetRuler {
       return new Division(whole, parts, every, perNumber);
     }
 
+    /** How far a mark is from the first. */
+    double mm(int mark) {
+      return mark * unit / parts;
+    }
+
+    /** Whether there is such a mark along so much. */
+    boolean isOn(int mark, double length) {
+      return mm(mark) <= length + LengthTolerance.FINE.mm();
+    }
+
     /** How long a mark is: 1 for a whole unit, less for parts. */
     double length(int mark) {
       if (mark % parts == 0) {
@@ -94,10 +104,8 @@ final class SheetRuler {
     double y = camera.screenY(new Vec2(0, sheet.minY())) + OFF;
     on.setTextAlign(TextAlignment.CENTER);
     on.setTextBaseline(VPos.TOP);
-    for (int i = 0;
-        i * division.unit / division.parts <= sheet.width() + LengthTolerance.FINE.mm();
-        i++) {
-      double at = sheet.minX() + i * division.unit / division.parts;
+    for (int i = 0; division.isOn(i, sheet.width()); i++) {
+      double at = sheet.minX() + division.mm(i);
       double x = Math.round(camera.screenX(new Vec2(at, 0))) + 0.5;
       on.strokeLine(x, y, x, y + LONG * division.length(i));
       if (isNumbered(i)) {
@@ -110,10 +118,8 @@ final class SheetRuler {
     double x = camera.screenX(new Vec2(sheet.minX(), 0)) - OFF;
     on.setTextAlign(TextAlignment.RIGHT);
     on.setTextBaseline(VPos.CENTER);
-    for (int i = 0;
-        i * division.unit / division.parts <= sheet.height() + LengthTolerance.FINE.mm();
-        i++) {
-      double at = sheet.minY() + i * division.unit / division.parts;
+    for (int i = 0; division.isOn(i, sheet.height()); i++) {
+      double at = sheet.minY() + division.mm(i);
       double y = Math.round(camera.screenY(new Vec2(0, at))) + 0.5;
       on.strokeLine(x, y, x - LONG * division.length(i), y);
       if (isNumbered(i)) {

@@ -78,14 +78,7 @@ public final class TourView extends Pane {
     note.getChildren().addAll(title, words, keys, did, buttons);
     note.setManaged(false);
     getChildren().addAll(frame, note);
-    note.addEventHandler(
-        javafx.scene.input.KeyEvent.KEY_PRESSED,
-        e -> {
-          if (Key.AWAY.is(e)) {
-            end();
-            e.consume();
-          }
-        });
+    note.addEventHandler(javafx.scene.input.KeyEvent.KEY_PRESSED, Key.AWAY.then(this::end));
   }
 
   /** Begins the tour. */
