@@ -4,6 +4,7 @@ import facetwright.cli.command.AimCommand;
 import facetwright.cli.command.ChartCommand;
 import facetwright.cli.command.CheckCommand;
 import facetwright.cli.command.DialsCommand;
+import facetwright.cli.command.FacetsCommand;
 import facetwright.cli.command.FitCommand;
 import facetwright.cli.command.HelpCommand;
 import facetwright.cli.command.LayersCommand;
@@ -39,6 +40,7 @@ import picocli.CommandLine.Command;
       SweepCommand.class,
       RingCommand.class,
       ChartCommand.class,
+      FacetsCommand.class,
       LayersCommand.class,
       MaterialsCommand.class,
       ShelfCommand.class,

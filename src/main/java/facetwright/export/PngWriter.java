@@ -1,7 +1,9 @@
 package facetwright.export;
 
+import facetwright.draw.Drawing;
 import facetwright.draw.FillKind;
 import facetwright.draw.FoldedDrawing;
+import facetwright.draw.Ink;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
 import facetwright.draw.NetDrawing;
@@ -10,6 +12,7 @@ import facetwright.draw.Viewpoint;
 import facetwright.export.file.ExportException;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
+import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.net.Tick;
 import facetwright.papers.order.Order;
@@ -29,6 +32,8 @@ import java.util.function.BiFunction;
 final class PngWriter implements Exporter {
   /** So many pixels few programs like to open: a picture twice as high as wide, and the widest. */
   private static final long MOST = 2L * Order.MOST_PIXELS * Order.MOST_PIXELS;
+
+  private static final Ink WHITE = new Ink(0xFFFFFF);
 
   private final String format;
   private final String fileName;
@@ -114,6 +119,15 @@ final class PngWriter implements Exporter {
         new FoldedDrawing(job.laid().net(), job.form().poses(), /* withLayers= */ true);
     Frame frame = frame(drawing.bounds(Viewpoint.USUAL), job.order().pixels());
     return List.of(frame.png(drawing.seen(Viewpoint.USUAL)));
+  }
+
+  /** A page as a picture on a white ground, so many pixels wide. */
+  static byte[] page(Drawing page, int pixels) {
+    Polygon2 ground = Polygon2.rectangle(0, 0, page.width(), page.height());
+    List<Mark> marks = new ArrayList<>();
+    marks.add(new Mark.Patch(List.of(ground), WHITE, List.of(), 0));
+    marks.addAll(page.marks());
+    return Frame.of(ground.box(), pixels).png(marks);
   }
 
   /** Round the panels and the ticks of a sheet, on its page. */

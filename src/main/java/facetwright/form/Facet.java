@@ -1,5 +1,6 @@
 package facetwright.form;
 
+import facetwright.geom.FacetFrame;
 import facetwright.net.Opening;
 import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;

@@ -1,5 +1,6 @@
 package facetwright.form;
 
+import facetwright.geom.FacetFrame;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;

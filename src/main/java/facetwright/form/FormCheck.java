@@ -1,7 +1,9 @@
 package facetwright.form;
 
 import facetwright.geom.Apart;
+import facetwright.geom.FacetFrame;
 import facetwright.geom.LengthTolerance;
+import facetwright.geom.Newell;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec3;

@@ -1,5 +1,6 @@
 package facetwright.form;
 
+import facetwright.geom.Newell;
 import facetwright.geom.Vec3;
 import java.util.List;
 

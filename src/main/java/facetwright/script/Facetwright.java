@@ -252,7 +252,8 @@ public final class Facetwright {
                   .flatMap(List::stream)
                   .map(f -> f.in(session.unit()))
                   .toList(),
-              session.said());
+              session.said(),
+              Declared.in(source, told.net(), told.spoken()));
       Made made = new Made(design, session.margin(), session.aim());
       return checked && made.aim().isEmpty() ? made.checked() : made;
     }

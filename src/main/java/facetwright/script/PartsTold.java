@@ -14,6 +14,7 @@ import facetwright.net.panel.CardPanel;
 import facetwright.net.panel.PanelBuild;
 import facetwright.script.api.PartDraft;
 import facetwright.script.api.Session;
+import facetwright.words.Spoken;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -33,6 +34,8 @@ final class PartsTold {
   /** For each draft the numbers of its parts. */
   private final List<List<Integer>> numbers = new ArrayList<>();
 
+  private final List<Spoken> spoken = new ArrayList<>();
+
   private final List<Parts.Part> parts = new ArrayList<>();
   private final List<PartDraft> draftOf = new ArrayList<>();
 
@@ -40,6 +43,12 @@ final class PartsTold {
     this.session = session;
     this.nets = session.sources().stream().map(s -> s.net().get()).toList();
     this.net = NetMerge.of(nets);
+    for (int s = 0; s < nets.size(); s++) {
+      Net one = nets.get(s);
+      for (int p = 0; p < one.panels().size(); p++) {
+        spoken.add(session.sources().get(s).speaking().of(one, p));
+      }
+    }
     this.drafts = session.parts().stream().filter(this::isTold).toList();
   }
 
@@ -47,8 +56,9 @@ final class PartsTold {
    * What a script comes to.
    *
    * @param drafts for each of the net's parts what the script says of it
+   * @param spoken for each panel how the script speaks of it
    */
-  record Told(Net net, List<PartDraft> drafts) {}
+  record Told(Net net, List<PartDraft> drafts, List<Spoken> spoken) {}
 
   static Told of(Session session) {
     return new PartsTold(session).told();
@@ -56,7 +66,7 @@ final class PartsTold {
 
   private Told told() {
     if (drafts.isEmpty()) {
-      return new Told(net, List.of());
+      return new Told(net, List.of(), spoken);
     }
     List<String> names = new ArrayList<>(net.panels().stream().map(Panel::name).toList());
     List<Net> all = new ArrayList<>();
@@ -77,6 +87,7 @@ final class PartsTold {
         int by = panels + all.stream().mapToInt(n -> n.panels().size()).sum();
         all.add(like);
         like.panels().forEach(p -> names.add(p.name()));
+        first.panels().forEach(p -> spoken.add(spoken.get(p)));
         numbers.get(d).add(parts.size());
         Parts.Part made =
             new Parts.Part(
@@ -96,7 +107,7 @@ final class PartsTold {
     boolean isPlain =
         placings.isEmpty()
             && drafts.stream().noneMatch(d -> d.card().isOwn() || d.card().count() > 1);
-    return new Told(isPlain ? named : named.with(new Parts(parts, placings)), draftOf);
+    return new Told(isPlain ? named : named.with(new Parts(parts, placings)), draftOf, spoken);
   }
 
   private void add(PartDraft draft, Parts.Part part) {

@@ -8,6 +8,7 @@ import facetwright.form.change.Bevel;
 import facetwright.form.change.Reshape;
 import facetwright.form.make.Solids;
 import facetwright.form.unfold.Tabs;
+import facetwright.geom.FacetFrame;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;

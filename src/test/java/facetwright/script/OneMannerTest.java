@@ -119,7 +119,9 @@ class OneMannerTest {
         "prism({ sides: 4, side: 40, height: 35 }).stack(pyramid({ sides: 4, side: 40, height: 25"
             + " }))|side|8",
         "prism({ sides: 4, side: 40, height: 35 }).stack(pyramid({ sides: 4, side: 40, height: 25"
-            + " }))|side 1|2",
+            + " }))|side 1|1",
+        "prism({ sides: 4, side: 40, height: 35 }).stack(pyramid({ sides: 4, side: 40, height: 25"
+            + " }))|side 1 (2)|1",
         "prism({ sides: 6, side: 30, height: 40 }).cut({ at: [0, 0, 30], away: [1, 0, 2] })|side|6",
         "prism({ sides: 6, side: 30, height: 40 }).bevelCorners(5)|side|6",
         "prism({ sides: 6, side: 30, height: 40 }).bevelCorners(5)|corner|12",

@@ -102,6 +102,7 @@ final class TrialWorker {
         new Laid(net, stock, 1, true, 0),
         folded,
         List.of(),
+        List.of(),
         List.of());
   }
 

@@ -9,6 +9,15 @@ public final class Columns {
 
   /** Names to the left, numbers to the right. */
   public static List<String> aligned(List<List<String>> rows) {
+    return aligned(rows, true);
+  }
+
+  /** All to the left. */
+  public static List<String> left(List<List<String>> rows) {
+    return aligned(rows, false);
+  }
+
+  private static List<String> aligned(List<List<String>> rows, boolean isByNumbers) {
     int columns = rows.getFirst().size();
     int[] wide = new int[columns];
     for (List<String> row : rows) {
@@ -21,7 +30,7 @@ public final class Columns {
       StringBuilder line = new StringBuilder();
       for (int c = 0; c < columns; c++) {
         String pad = " ".repeat(wide[c] - row.get(c).length());
-        line.append("  ").append(c == 0 ? row.get(c) + pad : pad + row.get(c));
+        line.append("  ").append(c == 0 || !isByNumbers ? row.get(c) + pad : pad + row.get(c));
       }
       lines.add(line.toString().stripTrailing());
     }

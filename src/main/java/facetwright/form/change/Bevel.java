@@ -2,7 +2,6 @@ package facetwright.form.change;
 
 import facetwright.form.Change;
 import facetwright.form.Facet;
-import facetwright.form.FacetFrame;
 import facetwright.form.FacetNames;
 import facetwright.form.Form;
 import facetwright.form.FormCheck;
@@ -10,11 +9,12 @@ import facetwright.form.FormEdge;
 import facetwright.form.FormException;
 import facetwright.form.FormMeasure;
 import facetwright.form.Limits;
-import facetwright.form.Newell;
 import facetwright.form.Sides;
 import facetwright.form.make.HalfSpaces;
 import facetwright.geom.AngleTolerance;
+import facetwright.geom.FacetFrame;
 import facetwright.geom.LengthTolerance;
+import facetwright.geom.Newell;
 import facetwright.geom.Vec3;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -91,7 +91,7 @@ public final class Bevel {
               ? Carry.onto(form, p, loop, body.corners())
               : Facet.of(names.get(p - form.facets().size()), loop));
     }
-    return Form.of(body.corners(), FacetNames.apart(facets));
+    return Form.of(body.corners(), FacetNames.apart(form, facets));
   }
 
   private static Message tooMuch(double amount) {
@@ -156,6 +156,6 @@ public final class Bevel {
               + " by a plane instead");
       facets.add(Facet.of(name, loop));
     }
-    return Form.of(corners, FacetNames.apart(facets));
+    return Form.of(corners, FacetNames.apart(form, facets));
   }
 }

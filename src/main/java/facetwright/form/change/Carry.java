@@ -1,9 +1,9 @@
 package facetwright.form.change;
 
 import facetwright.form.Facet;
-import facetwright.form.FacetFrame;
 import facetwright.form.Form;
 import facetwright.form.FormCheck;
+import facetwright.geom.FacetFrame;
 import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Vec3;

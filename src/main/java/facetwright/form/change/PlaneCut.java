@@ -6,8 +6,8 @@ import facetwright.form.FacetNames;
 import facetwright.form.Form;
 import facetwright.form.FormCheck;
 import facetwright.form.FormEdge;
-import facetwright.form.Newell;
 import facetwright.form.Sides;
+import facetwright.geom.Newell;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -75,7 +75,7 @@ public final class PlaneCut {
       }
     }
     facets.addAll(caps(facets));
-    return Form.of(corners, FacetNames.apart(facets));
+    return Form.of(corners, FacetNames.apart(form, facets));
   }
 
   private List<Integer> kept(int f, int[][] edgeOf) {

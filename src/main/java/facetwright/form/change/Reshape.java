@@ -2,15 +2,15 @@ package facetwright.form.change;
 
 import facetwright.form.Change;
 import facetwright.form.Facet;
-import facetwright.form.FacetFrame;
 import facetwright.form.FacetNames;
 import facetwright.form.Form;
 import facetwright.form.FormCheck;
 import facetwright.form.FormEdge;
-import facetwright.form.Newell;
 import facetwright.form.Sides;
+import facetwright.geom.FacetFrame;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
+import facetwright.geom.Newell;
 import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
@@ -89,7 +89,7 @@ public final class Reshape {
               List.of(base.corner(s), base.corner(s + 1), corners.size() - 1),
               base.site()));
     }
-    return Form.of(corners, FacetNames.apart(facets));
+    return Form.of(corners, FacetNames.apart(form, facets));
   }
 
   /** Refuses to sink a facet as far as the card below its centre. */
@@ -143,7 +143,7 @@ public final class Reshape {
     for (int f = 0; f < form.facets().size(); f++) {
       facets.addAll(twisted(form, f, corners));
     }
-    return Form.of(corners, FacetNames.apart(facets));
+    return Form.of(corners, FacetNames.apart(form, facets));
   }
 
   private static List<Facet> twisted(Form form, int f, List<Vec3> corners) {

@@ -2,13 +2,13 @@ package facetwright.form.change;
 
 import facetwright.form.Change;
 import facetwright.form.Facet;
-import facetwright.form.FacetFrame;
 import facetwright.form.FacetNames;
 import facetwright.form.Form;
 import facetwright.form.FormException;
-import facetwright.form.Newell;
+import facetwright.geom.FacetFrame;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion3;
+import facetwright.geom.Newell;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -103,6 +103,6 @@ public final class Stacking {
                 : Carry.onto(facet, moved, loop, loop.stream().map(corners::get).toList()));
       }
     }
-    return Form.of(corners, FacetNames.apart(facets));
+    return Form.of(corners, FacetNames.apart(lower, facets));
   }
 }

@@ -1,7 +1,7 @@
 package facetwright.form.make;
 
 import facetwright.form.FormException;
-import facetwright.form.Newell;
+import facetwright.geom.Newell;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.List;

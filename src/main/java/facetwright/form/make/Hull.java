@@ -3,7 +3,7 @@ package facetwright.form.make;
 import facetwright.form.Facet;
 import facetwright.form.Form;
 import facetwright.form.FormCheck;
-import facetwright.form.Newell;
+import facetwright.geom.Newell;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import java.util.ArrayDeque;

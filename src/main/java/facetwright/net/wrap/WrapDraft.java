@@ -10,6 +10,7 @@ import facetwright.net.Sense;
 import facetwright.net.draft.UsualTab;
 import facetwright.words.NearName;
 import facetwright.words.Site;
+import facetwright.words.Spoken;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -32,6 +33,12 @@ import java.util.stream.IntStream;
  * #build()}.
  */
 public final class WrapDraft {
+  /** Before the name of rows, the lowest of those called so. */
+  static final String LOWER = "lower ";
+
+  /** The highest of them. */
+  static final String UPPER = "upper ";
+
   /** A seam this part of its column wide leaves its edge apart from the column's. */
   private static final double NARROWER = 0.999;
 
@@ -158,6 +165,11 @@ public final class WrapDraft {
     return new WrapBuild(this).build();
   }
 
+  /** How a script speaks of one of its panels. */
+  public Spoken spoken(String panel) {
+    return CellWords.of(this, panel);
+  }
+
   IntPredicate columnTest(String which, Site at) {
     return switch (which.strip().toLowerCase(Locale.ROOT)) {
       case "all" -> _ -> true;
@@ -178,7 +190,7 @@ public final class WrapDraft {
     List<String> names = rows.stream().map(WrapRow::name).distinct().toList();
     String plain = name.strip().toLowerCase(Locale.ROOT);
     for (boolean upper : new boolean[] {false, true}) {
-      String word = upper ? "upper " : "lower ";
+      String word = upper ? UPPER : LOWER;
       String kind = plain.startsWith(word) ? plain.substring(word.length()) : "";
       if (!names.contains(name) && names.contains(kind)) {
         List<Integer> alike =

@@ -1,12 +1,15 @@
 package facetwright.script.api;
 
 import facetwright.form.Facet;
+import facetwright.form.FacetNames;
 import facetwright.form.Form;
 import facetwright.script.sandbox.CallException;
+import facetwright.script.text.Edit;
 import facetwright.words.NearName;
+import facetwright.words.Spoken;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
+import java.util.Optional;
 
 /** How a script names facets: one by one, by the word they share, or all. */
 public final class FacetNaming {
@@ -18,7 +21,7 @@ public final class FacetNaming {
           Kinds.map(Kinds.text(List.of("all", "side", "top", "base")), List::of),
           Kinds.list(Kinds.text(), 1, 1_000));
 
-  private static final Pattern PARTS = Pattern.compile("(?: (?:side|\\d+|[ab]|\\(\\d+\\)))+");
+  private static final String ALL = "all";
 
   private FacetNaming() {}
 
@@ -27,11 +30,7 @@ public final class FacetNaming {
     List<String> names = form.facets().stream().map(Facet::name).toList();
     List<String> meant = new ArrayList<>();
     for (String word : wanted) {
-      List<String> found =
-          names.stream()
-              .filter(n -> word.equals("all") || isOf(n, word))
-              .filter(n -> !meant.contains(n))
-              .toList();
+      List<String> found = meant(names, word).stream().filter(n -> !meant.contains(n)).toList();
       if (found.isEmpty() && !meant.contains(word)) {
         String near =
             NearName.nearest(word, names).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
@@ -45,17 +44,43 @@ public final class FacetNaming {
     return meant;
   }
 
-  /**
-   * Whether a facet is the one called by a word, or one of those: "side" means "side 2", "row 1"
-   * means "row 1 side 2", also where it was raised ("side 2 1"), parted ("side 2 a") or stacked on
-   * others ("side 2 (2)").
-   */
-  static boolean isOf(String facet, String word) {
-    if (!facet.startsWith(word)) {
-      return false;
+  /** What a word means: the facet of that very name, or else all that share it. */
+  private static List<String> meant(List<String> names, String word) {
+    if (word.equals(ALL)) {
+      return names;
     }
-    return facet.length() == word.length()
-        || PARTS.matcher(facet.substring(word.length())).matches();
+    return names.contains(word)
+        ? List.of(word)
+        : names.stream().filter(n -> FacetNames.isOf(n, word)).toList();
+  }
+
+  /**
+   * How a script speaks of a facet: by its name, and by the words that it shares with others, each
+   * the shortest that means the same facets.
+   */
+  public static Spoken spoken(Form form, String facet) {
+    if (!form.hasFacet(facet)) {
+      return Spoken.NONE;
+    }
+    List<String> names = form.facets().stream().map(Facet::name).toList();
+    List<String> words = new ArrayList<>(List.of(facet));
+    List<String> shared = new ArrayList<>();
+    for (Optional<String> word = FacetNames.shorter(facet);
+        word.isPresent();
+        word = word.flatMap(FacetNames::shorter)) {
+      List<String> meant = meant(names, word.get());
+      if (meant.equals(shared)) {
+        words.removeLast();
+      }
+      if (meant.size() > 1 && meant.contains(facet)) {
+        words.add(word.get());
+        shared = meant;
+      }
+    }
+    if (names.size() > Math.max(1, shared.size())) {
+      words.add(ALL);
+    }
+    return new Spoken(words.stream().map(Edit::inQuotes).toList());
   }
 
   private static String listed(List<String> names) {

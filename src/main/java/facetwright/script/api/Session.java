@@ -172,12 +172,13 @@ public final class Session {
    *
    * @param of what it is made of
    * @param net asked for when the script has ended
+   * @param speaking how the script speaks of its panels
    */
-  public record Source(Object of, Supplier<Net> net) {}
+  public record Source(Object of, Supplier<Net> net, Speaking speaking) {}
 
   /** Adds a net to the design. */
-  public void add(Object of, Supplier<Net> net) {
-    sources.add(new Source(of, net));
+  public void add(Object of, Supplier<Net> net, Speaking speaking) {
+    sources.add(new Source(of, net, speaking));
   }
 
   /** All nets of the design, in the order of the script. */
@@ -259,7 +260,7 @@ public final class Session {
   public PanelBuild panels() {
     if (panels == null) {
       panels = new PanelBuild();
-      add(panels, panels::build);
+      add(panels, panels::build, Speaking.BY_NAME);
     }
     return panels;
   }

@@ -5,6 +5,7 @@ import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
+import facetwright.words.Spoken;
 import java.io.Serializable;
 import java.util.List;
 
@@ -19,6 +20,7 @@ import java.util.List;
  * @param folded the folded form
  * @param findings what a maker should know
  * @param said what the script said on its way, line by line
+ * @param spoken for each panel of the net how the script speaks of it
  */
 public record Design(
     String title,
@@ -28,18 +30,20 @@ public record Design(
     Laid laid,
     FoldedForm folded,
     List<Finding> findings,
-    List<String> said)
+    List<String> said,
+    List<Spoken> spoken)
     implements Serializable {
 
   public Design {
     dials = List.copyOf(dials);
     findings = List.copyOf(findings);
     said = List.copyOf(said);
+    spoken = List.copyOf(spoken);
   }
 
   /** The same with what was found in it. */
   public Design found(List<Finding> newFindings) {
-    return new Design(title, unit, header, dials, laid, folded, newFindings, said);
+    return new Design(title, unit, header, dials, laid, folded, newFindings, said, spoken);
   }
 
   public Net net() {

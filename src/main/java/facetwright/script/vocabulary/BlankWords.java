@@ -18,6 +18,7 @@ import facetwright.script.api.Kind;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.PointKinds;
 import facetwright.script.api.Session;
+import facetwright.script.api.Speaking;
 import facetwright.script.api.Things;
 import facetwright.script.sandbox.CallException;
 import facetwright.words.Site;
@@ -116,7 +117,7 @@ final class BlankWords {
         .runs(
             (session, call) -> {
               Blank blank = Blank.of(call.get(width), call.get(height), call.site());
-              session.add(blank, blank::build);
+              session.add(blank, blank::build, Speaking.byPlace(session.unit()));
               return call.hold(Things.BLANK, blank);
             });
   }

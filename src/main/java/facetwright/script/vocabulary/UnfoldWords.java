@@ -16,6 +16,7 @@ import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.sheet.Stock;
 import facetwright.script.api.Arg;
+import facetwright.script.api.FacetNaming;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.PartCard;
@@ -82,7 +83,10 @@ final class UnfoldWords {
               Session session = call.session();
               String called = call.get(part);
               Object laid = new Object();
-              session.add(laid, () -> net(session, form, based, call.site()));
+              session.add(
+                  laid,
+                  () -> net(session, form, based, call.site()),
+                  (net, p) -> FacetNaming.spoken(form, net.panels().get(p).name()));
               return call.hold(
                   Things.PART,
                   session.part(laid, called == null ? "" : called, own.read(call), call.site()));

@@ -131,7 +131,8 @@ final class WrapWords {
                       ? WrapDraft.equal(call.get(columns), call.get(width), built, call.site())
                       : WrapDraft.of(call.get(widths), built, call.site());
               draft.seam(call.get(seam), call.site());
-              session.add(draft, draft::build);
+              session.add(
+                  draft, draft::build, (net, p) -> draft.spoken(net.panels().get(p).name()));
               return call.hold(Things.WRAP, draft);
             });
   }

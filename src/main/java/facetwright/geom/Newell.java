@@ -1,6 +1,5 @@
-package facetwright.form;
+package facetwright.geom;
 
-import facetwright.geom.Vec3;
 import java.util.List;
 
 /** The plane of a loop of points in space, by Newell's method (Sutherland et al., 1974). */

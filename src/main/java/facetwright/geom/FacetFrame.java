@@ -1,9 +1,5 @@
-package facetwright.form;
+package facetwright.geom;
 
-import facetwright.geom.Motion2;
-import facetwright.geom.Polygon2;
-import facetwright.geom.Vec2;
-import facetwright.geom.Vec3;
 import java.io.Serializable;
 import java.util.List;
 
@@ -67,7 +63,7 @@ public record FacetFrame(Vec3 origin, Vec3 x, Vec3 y, Vec3 normal) implements Se
   }
 
   /** A point of this frame in space. */
-  Vec3 space(Vec2 p) {
+  public Vec3 space(Vec2 p) {
     return origin.plus(x.times(p.x())).plus(y.times(p.y()));
   }
 

@@ -1,0 +1,30 @@
+package facetwright.export;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.page.FacetPages;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.net.sheet.Laid;
+import facetwright.papers.facets.FacetList;
+import facetwright.papers.order.Order;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.SequencedMap;
+
+/** The facets of a design, pictured and listed, as files. */
+public final class FacetFiles {
+  private FacetFiles() {}
+
+  /** One document, and each of its pages as a drawing and as a picture, as wide as is ordered. */
+  public static SequencedMap<String, byte[]> of(
+      String title, String author, Order order, Laid laid, FoldedForm folded, FacetList facets) {
+    List<Drawing> pages = FacetPages.of(title, order, laid, folded, facets);
+    SequencedMap<String, byte[]> files = new LinkedHashMap<>();
+    files.put("facets.pdf", PdfWriter.write(title, author, pages));
+    for (int i = 0; i < pages.size(); i++) {
+      String name = i == 0 ? "facets" : "facets-" + (i + 1);
+      files.put(name + ".svg", SvgWriter.write(title, pages.get(i)));
+      files.put(name + ".png", PngWriter.page(pages.get(i), order.pixels()));
+    }
+    return files;
+  }
+}
