@@ -1,5 +1,6 @@
 package facetwright.geom;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -19,6 +20,30 @@ public final class CyclicPolygon {
    * @param sides the longest shorter than all others together
    */
   public static double[] turns(List<Double> sides) {
+    double[] centre = centre(sides).angles();
+    double[] turns = new double[centre.length];
+    for (int i = 0; i < turns.length; i++) {
+      turns[i] = Math.toDegrees((centre[i] + centre[(i + 1) % turns.length]) / 2);
+    }
+    return turns;
+  }
+
+  /**
+   * How far each side lies from the centre, below 0 where the centre lies beyond it: R·cos of half
+   * its angle there (elementary).
+   *
+   * @param sides the longest shorter than all others together
+   */
+  public static double[] reaches(List<Double> sides) {
+    Centre centre = centre(sides);
+    return Arrays.stream(centre.angles()).map(a -> centre.radius() * Math.cos(a / 2)).toArray();
+  }
+
+  /** The radius, and each side's angle at the centre in radians. */
+  @SuppressWarnings("ArrayRecordComponent") // Read alone, and never compared.
+  private record Centre(double radius, double[] angles) {}
+
+  private static Centre centre(List<Double> sides) {
     double longest = sides.stream().mapToDouble(w -> w).max().orElseThrow();
     int longAt = sides.indexOf(longest);
     boolean inside = sum(sides, longest / 2, -1) >= 2 * Math.PI;
@@ -40,11 +65,7 @@ public final class CyclicPolygon {
       double angle = angle(sides.get(i), high);
       centre[i] = i == longAt && !inside ? 2 * Math.PI - angle : angle;
     }
-    double[] turns = new double[centre.length];
-    for (int i = 0; i < turns.length; i++) {
-      turns[i] = Math.toDegrees((centre[i] + centre[(i + 1) % turns.length]) / 2);
-    }
-    return turns;
+    return new Centre(high, centre);
   }
 
   /** Whether there is one: no side as long as all others together. */

@@ -5,6 +5,7 @@ import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
 import facetwright.net.Join;
 import facetwright.net.Net;
+import facetwright.net.Score;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -35,7 +36,8 @@ final class SoughtLaps {
 
   /**
    * How far inside the panel over the one under is to lie: a caliper, but nothing where the two
-   * have a corner in common, for there a score gives.
+   * have a corner in common, for there a score gives, and nothing where scores that are folded
+   * right over lead from one to the other: those lay all between them in one plane.
    */
   static double inside(Net net, WeldedVertices welded, Join.Lap lap, double caliper) {
     Set<Integer> host = new HashSet<>();
@@ -47,6 +49,23 @@ final class SoughtLaps {
         return 0;
       }
     }
-    return caliper;
+    return isReachedRightOver(net, lap) ? 0 : caliper;
+  }
+
+  private static boolean isReachedRightOver(Net net, Join.Lap lap) {
+    Set<Integer> reached = new HashSet<>(Set.of(lap.over()));
+    boolean grows = true;
+    while (grows) {
+      grows = false;
+      for (Score score : net.scores()) {
+        if (score.angle().isRightOver()
+            && reached.contains(score.a().panel()) != reached.contains(score.b().panel())) {
+          reached.add(score.a().panel());
+          reached.add(score.b().panel());
+          grows = true;
+        }
+      }
+    }
+    return reached.contains(lap.under());
   }
 }

@@ -77,12 +77,23 @@ public final class CellSelection {
   /**
    * Pinches the free edge of each cell: two diagonal scores run from its corners at the waist to
    * the middle of the free edge, whose halves meet. The middle triangle stays a facet, the two
-   * right triangles become gussets.
+   * right triangles become gussets. Where card goes on beyond that edge, it is folded in half
+   * between its neighbours: a fin.
    */
   public CellSelection gusset(Pinch pinch, Site at) {
+    return gusset(pinch, null, at);
+  }
+
+  /**
+   * The same.
+   *
+   * @param edge TOP or BOTTOM; null for the free one
+   */
+  public CellSelection gusset(Pinch pinch, CellSide edge, Site at) {
     for (WrapCell c : kept("pinched", at)) {
       Ask.that(c.tab == null, named(c) + " is a tab and can't be pinched", at);
       c.gusset = pinch;
+      c.gussetEdge = edge;
       c.gussetSite = at;
     }
     return this;
@@ -105,8 +116,8 @@ public final class CellSelection {
   private CellSelection makeTabs(double bevel, Site at) {
     for (WrapCell c : kept("a tab", at)) {
       Ask.that(c.gusset == null, named(c) + " is pinched and can't be a tab", at);
-      double width = wrap.widths.get(c.column);
-      double height = wrap.rows.get(c.row).height();
+      double width = wrap.grid().least(c.row, c.column);
+      double height = wrap.grid().height(c.row, c.column);
       double back = height * Math.tan(Math.toRadians(bevel));
       double most = Math.toDegrees(Math.atan(width / 2 / height));
       Ask.that(
@@ -128,7 +139,7 @@ public final class CellSelection {
   public CellSelection window(double border, Site at) {
     Ask.length("a window's border", border, at);
     for (WrapCell c : kept("given a window", at)) {
-      double least = Math.min(wrap.widths.get(c.column), wrap.rows.get(c.row).height());
+      double least = wrap.grid().size(c.row, c.column);
       Ask.that(2 * border < least, () -> Shapes.noWindow(border, named(c), least / 2), at);
       c.cutouts.add(new WrapCell.Cutout.Border(border, at));
     }
@@ -154,7 +165,7 @@ public final class CellSelection {
   public CellSelection hole(double diameter, Vec2 place, Site at) {
     Ask.length("a hole's diameter", diameter, at);
     for (WrapCell c : kept("punched", at)) {
-      double least = Math.min(wrap.widths.get(c.column), wrap.rows.get(c.row).height());
+      double least = wrap.grid().size(c.row, c.column);
       Ask.length("the diameter of a hole in " + named(c), diameter, least, at);
       c.cutouts.add(new WrapCell.Cutout.Punch(diameter, place, at));
     }
@@ -183,7 +194,7 @@ public final class CellSelection {
   /** Glues a decorative paper on each facet, smaller by the reveal all round. */
   public CellSelection layer(double reveal, String paper, Site at) {
     for (WrapCell c : kept("given a layer", at)) {
-      double least = Math.min(wrap.widths.get(c.column), wrap.rows.get(c.row).height());
+      double least = wrap.grid().size(c.row, c.column);
       Ask.between("the reveal on " + named(c), reveal, 0, least / 2, at);
       c.layer = new PanelDraft.LayerDraft(reveal, paper, at);
     }

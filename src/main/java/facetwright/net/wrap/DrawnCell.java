@@ -4,6 +4,7 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.net.Ask;
 import facetwright.net.Datum;
 import facetwright.net.FoldAngle;
 import facetwright.net.Opening;
@@ -19,27 +20,31 @@ import java.util.List;
 /**
  * A cell drawn in the net.
  *
- * @param main its panel, or the middle triangle of a pinched one
- * @param bottom null when that edge is pinched, or the tip of a pointed tab
- * @param top null when that edge is pinched, or the tip of a pointed tab
- * @param pinched the two halves of a pinched edge; none where no edge is
+ * @param main its panel, the middle triangle of a pinched one, or the left half of a halved one
+ * @param below the sides along its lower edge: none at the tip of a pointed tab, the right half and
+ *     the left of one that is pinched
+ * @param above those along its upper edge
  */
 record DrawnCell(
     PanelDraft main,
-    EdgeDraft bottom,
     EdgeDraft right,
-    EdgeDraft top,
     EdgeDraft left,
-    List<EdgeDraft> pinched) {
+    List<EdgeDraft> below,
+    List<EdgeDraft> above) {
 
-  /** The sides along its lower edge. */
-  List<EdgeDraft> below() {
-    return bottom == null ? pinched : List.of(bottom);
+  DrawnCell {
+    below = List.copyOf(below);
+    above = List.copyOf(above);
   }
 
-  /** The sides along its upper edge. */
-  List<EdgeDraft> above() {
-    return top == null ? pinched : List.of(top);
+  /** Null when that edge is pinched, or the tip of a pointed tab. */
+  EdgeDraft bottom() {
+    return below.size() == 1 ? below.getFirst() : null;
+  }
+
+  /** Null when that edge is pinched, or the tip of a pointed tab. */
+  EdgeDraft top() {
+    return above.size() == 1 ? above.getFirst() : null;
   }
 
   static DrawnCell plain(NetDraft net, WrapCell cell, String name, CellFrame f, Site site) {
@@ -47,19 +52,20 @@ record DrawnCell(
   }
 
   /**
+   * @param f square on the side it hangs on
    * @param above whether it hangs on the cell above it
+   * @param usual how far its ends are cut back where that is not said, in mm
    */
   static DrawnCell tab(
-      NetDraft net, WrapCell cell, String name, CellFrame f, boolean above, WrapAngles angles) {
-    double usual = angles.usualBevel(f.width(), f.height());
+      NetDraft net, WrapCell cell, String name, CellFrame f, boolean above, double usual) {
     double back =
         cell.tab.bevel() < 0 ? usual : f.height() * Math.tan(Math.toRadians(cell.tab.bevel()));
-    Vec2 in = new Vec2(back, 0);
+    Vec2 in = f.along().times(back);
     List<Vec2> corners = new ArrayList<>(f.corners());
     int free = above ? 0 : 2;
     corners.set(free, above ? corners.get(0).plus(in) : corners.get(2).minus(in));
     corners.set(free + 1, above ? corners.get(1).minus(in) : corners.get(3).plus(in));
-    boolean isPointed = f.width() - 2 * back <= LengthTolerance.FINE.mm();
+    boolean isPointed = f.lowerWidth() - 2 * back <= LengthTolerance.FINE.mm();
     if (isPointed) {
       corners.set(free, corners.get(free).toward(corners.remove(free + 1), 0.5));
     }
@@ -71,25 +77,29 @@ record DrawnCell(
     // Its tip took the place of the free side.
     return new DrawnCell(
         panel,
-        above ? null : panel.edge(0),
         above ? panel.edge(0) : panel.edge(1),
-        above ? panel.edge(1) : null,
         panel.edge(2),
-        List.of());
+        above ? List.of() : List.of(panel.edge(0)),
+        above ? List.of(panel.edge(1)) : List.of());
   }
 
   private static DrawnCell whole(PanelDraft panel, WrapCell cell, CellFrame f) {
     dress(panel, cell, f);
     return new DrawnCell(
-        panel, panel.edge(0), panel.edge(1), panel.edge(2), panel.edge(3), List.of());
+        panel, panel.edge(1), panel.edge(3), List.of(panel.edge(0)), List.of(panel.edge(2)));
   }
 
-  /** Divides the cell by two diagonals from its waist corners to the middle of the pinched edge. */
-  static DrawnCell pinched(NetDraft net, WrapCell cell, String name, CellFrame f, boolean atTop) {
+  /**
+   * Divides the cell by two diagonals from its waist corners to the middle of the pinched edge.
+   *
+   * @param isFree whether the halves of that edge meet each other
+   */
+  static DrawnCell pinched(
+      NetDraft net, WrapCell cell, String name, CellFrame f, boolean atTop, boolean isFree) {
     Site site = cell.gussetSite;
-    Vec2 a = f.low();
+    Vec2 a = f.lowerLeft();
     Vec2 b = f.lowerRight();
-    Vec2 c = f.highCorner();
+    Vec2 c = f.upperRight();
     Vec2 d = f.upperLeft();
     Vec2 m = atTop ? d.toward(c, 0.5) : a.toward(b, 0.5);
     PanelDraft middle =
@@ -108,16 +118,47 @@ record DrawnCell(
     net.score(toLeft, ofLeft, diagonal, FoldAngle.TO_SOLVE_AS_SAID, site);
     EdgeDraft rightHalf = atTop ? right.edge(1) : right.edge(2);
     EdgeDraft leftHalf = atTop ? left.edge(2) : left.edge(1);
-    net.seam(rightHalf, leftHalf, null, site);
+    if (isFree) {
+      net.seam(rightHalf, leftHalf, null, site);
+    }
     dress(middle, cell, f);
-    EdgeDraft waist = middle.edge(1);
+    List<EdgeDraft> waist = List.of(middle.edge(1));
+    List<EdgeDraft> halves = List.of(rightHalf, leftHalf);
     return new DrawnCell(
-        middle,
-        atTop ? waist : null,
-        right.edge(0),
-        atTop ? null : waist,
-        left.edge(0),
-        List.of(rightHalf, leftHalf));
+        middle, right.edge(0), left.edge(0), atTop ? waist : halves, atTop ? halves : waist);
+  }
+
+  /** Divides the cell up its middle, to be folded together with its neighbours. */
+  static DrawnCell halved(
+      NetDraft net, WrapCell cell, String name, CellFrame f, Pinch way, Site site) {
+    Ask.that(
+        cell.cutouts.isEmpty() && cell.layer == null,
+        name + " is folded in half within a fin: cut and paper the cells beside it instead",
+        cell.cutouts.isEmpty()
+            ? cell.layer == null ? site : cell.layer.site()
+            : cell.cutouts.getFirst().site());
+    Vec2 foot = f.lowerMiddle();
+    Vec2 top = f.upperMiddle();
+    PanelDraft left =
+        net.panel(
+            "left half of " + name,
+            PanelRole.FACET,
+            List.of(f.lowerLeft(), foot, top, f.upperLeft()),
+            site);
+    PanelDraft right =
+        net.panel(
+            "right half of " + name,
+            PanelRole.FACET,
+            List.of(foot, f.lowerRight(), f.upperRight(), top),
+            site);
+    Sense middle = way == Pinch.IN ? Sense.VALLEY : Sense.MOUNTAIN;
+    net.score(left.edge(1), right.edge(3), middle, FoldAngle.degrees(180), site);
+    return new DrawnCell(
+        left,
+        right.edge(1),
+        left.edge(3),
+        List.of(right.edge(0), left.edge(0)),
+        List.of(right.edge(2), left.edge(2)));
   }
 
   private static void dress(PanelDraft panel, WrapCell cell, CellFrame f) {
@@ -125,11 +166,11 @@ record DrawnCell(
       switch (cutout) {
         case WrapCell.Cutout.Border(double inset, Site site) -> panel.openWithin(inset, site);
         case WrapCell.Cutout.Shape(Polygon2 outline, Site site) -> {
-          Motion2 about = Motion2.shift(f.middle());
+          Motion2 about = f.about();
           panel.open(new Opening.Window(about.apply(outline), Datum.of(about), site));
         }
         case WrapCell.Cutout.Punch(double diameter, Vec2 at, Site site) -> {
-          Motion2 about = Motion2.shift(at == null ? panel.outline().centroid() : f.middle());
+          Motion2 about = at == null ? f.about(panel.outline().centroid()) : f.about();
           Vec2 place = at == null ? Vec2.ZERO : at;
           panel.open(new Opening.Hole(about.apply(place), diameter, Datum.of(about), site));
         }

@@ -20,19 +20,17 @@ final class SeamFlap {
   private final NetDraft net;
   private final DrawnCell[][] drawn;
   private final WrapAngles angles;
-  private final double x;
-  private final double[] y;
+  private final WrapFrames frames;
   private final int last;
 
   SeamFlap(
-      WrapDraft wrap, NetDraft net, DrawnCell[][] drawn, WrapAngles angles, double x, double[] y) {
+      WrapDraft wrap, NetDraft net, DrawnCell[][] drawn, WrapAngles angles, WrapFrames frames) {
     this.wrap = wrap;
     this.net = net;
     this.drawn = drawn;
     this.angles = angles;
-    this.x = x;
-    this.y = y;
-    last = wrap.widths.size() - 1;
+    this.frames = frames;
+    last = wrap.columnCount() - 1;
   }
 
   void draw() {
@@ -75,6 +73,7 @@ final class SeamFlap {
         && hasFlap(r + 1)
         && drawn[r][0].top() != null
         && drawn[r + 1][0].bottom() != null
+        && !frames.isApart(r)
         && !isPinched(r)
         && !isPinched(r + 1);
   }
@@ -83,37 +82,49 @@ final class SeamFlap {
     return wrap.cells[r][0].gusset != null;
   }
 
+  /** Its ends follow those of the column it is glued under, which leans out with the taper. */
   private PanelDraft flap(int r) {
-    double height = wrap.rows.get(r).height();
+    CellFrame beside = frames.frame(r, last);
+    double height = beside.lowerRight().distance(beside.upperRight());
+    double splay = Math.tan(wrap.grid().splay(r, 0));
     double free =
         Math.min(Math.tan(Math.toRadians(wrap.seamBevel)), MOST_BEVELED * height / wrap.seam);
-    double low = runsOn(r - 1) ? 0 : free;
-    double top = runsOn(r) ? 0 : free;
+    double low = runsOn(r - 1) ? -splay : Math.max(free, -splay);
+    double top = runsOn(r) ? splay : Math.max(free, splay);
     if (isPinched(r)) {
-      double half = wrap.widths.getFirst() / 2;
+      boolean atTop = drawn[r][0].top() == null;
+      CellFrame first = frames.frame(r, 0);
+      Vec2 point = atTop ? first.upperMiddle() : first.lowerMiddle();
+      Vec2 waist = atTop ? first.lowerLeft() : first.upperLeft();
+      Vec2 side = (atTop ? first.upperLeft() : first.lowerLeft()).minus(waist).unit();
+      // How far the point lies along the glued side and off it: the diagonal score runs to it.
+      double along = point.minus(waist).dot(side);
+      double off = Math.abs(point.minus(waist).cross(side));
       Ask.that(
-          wrap.seam < half,
+          wrap.seam < off,
           () ->
               Message.of(
                   "the seam is as wide as the gusset it is glued under: make it narrower than %s",
-                  Value.limit(half)),
+                  Value.limit(off)),
           site());
       // Under a gusset the flap must stay on one side of the diagonal score.
-      double diagonal = height / half;
-      low = drawn[r][0].top() == null ? Math.max(low, diagonal) : low;
-      top = drawn[r][0].bottom() == null ? Math.max(top, diagonal) : top;
+      double diagonal = along / off;
+      low = atTop ? Math.max(low, diagonal) : low;
+      top = atTop ? top : Math.max(top, diagonal);
     }
-    double y0 = y[r];
-    double y1 = y[r + 1];
+    Vec2 foot = beside.lowerRight();
+    Vec2 up = beside.upperRight().minus(foot).unit();
+    Vec2 out = up.left().times(-1);
     double point = height / (low + top);
     List<Vec2> corners =
         low + top > 0 && height - (low + top) * wrap.seam <= LengthTolerance.FINE.mm()
-            ? List.of(new Vec2(x, y0), new Vec2(x + point, y0 + low * point), new Vec2(x, y1))
+            ? List.of(
+                foot, foot.plus(out.times(point)).plus(up.times(low * point)), beside.upperRight())
             : List.of(
-                new Vec2(x, y0),
-                new Vec2(x + wrap.seam, y0 + low * wrap.seam),
-                new Vec2(x + wrap.seam, y1 - top * wrap.seam),
-                new Vec2(x, y1));
+                foot,
+                foot.plus(out.times(wrap.seam)).plus(up.times(low * wrap.seam)),
+                beside.upperRight().plus(out.times(wrap.seam)).minus(up.times(top * wrap.seam)),
+                beside.upperRight());
     String name = drawn.length == 1 ? "seam flap" : "seam flap (row " + (r + 1) + ")";
     PanelDraft flap = net.panel(name, PanelRole.TAB, corners, site());
     net.score(

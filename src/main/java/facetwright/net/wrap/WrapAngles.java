@@ -1,6 +1,5 @@
 package facetwright.net.wrap;
 
-import facetwright.geom.CyclicPolygon;
 import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
 import java.util.List;
@@ -13,14 +12,14 @@ final class WrapAngles {
 
   private final WrapDraft wrap;
   private final int n;
-  private final double[] turns;
+  private final WrapStand stand;
   private final boolean pinched;
   private final boolean alternate;
 
   WrapAngles(WrapDraft wrap) {
     this.wrap = wrap;
-    n = wrap.widths.size();
-    turns = CyclicPolygon.turns(wrap.widths);
+    n = wrap.columnCount();
+    stand = new WrapStand(wrap.grid(), wrap.rows.size());
     List<List<Integer>> patterns =
         IntStream.range(0, wrap.rows.size())
             .mapToObj(r -> IntStream.range(0, n).filter(c -> isPinched(r, c)).boxed().toList())
@@ -37,12 +36,17 @@ final class WrapAngles {
     return n % 2 == 0
         && columns.size() == n / 2
         && columns.stream().allMatch(c -> c % 2 == parity)
-        && IntStream.range(2, n).allMatch(c -> wrap.widths.get(c).equals(wrap.widths.get(c % 2)));
+        && IntStream.rangeClosed(0, wrap.rows.size())
+            .mapToObj(wrap.grid()::line)
+            .allMatch(l -> IntStream.range(2, n).allMatch(c -> l.get(c).equals(l.get(c % 2))));
   }
 
   private boolean isPinched(int row, int column) {
-    WrapCell cell = wrap.cells[row][column];
-    return cell.gusset != null && !cell.removed;
+    return Pinching.isPinched(wrap, row, column);
+  }
+
+  private boolean isHalved(int row, int column) {
+    return Pinching.isHalved(wrap, row, column);
   }
 
   /** The score right of a cell; that of the last column is the seam's. */
@@ -51,10 +55,17 @@ final class WrapAngles {
     if (told != null) {
       return told.angle();
     }
-    boolean beside = isPinched(row, column) || isPinched(row, (column + 1) % n);
-    return beside || (pinched && !alternate)
+    int next = (column + 1) % n;
+    if (isHalved(row, column)
+        || isHalved(row, next)
+        || isUnderFin(row, column)
+        || isUnderFin(row, next)) {
+      return FoldAngle.degrees(180);
+    }
+    boolean beside = isPinched(row, column) || isPinched(row, next);
+    return beside || (pinched && !alternate) || !stand.stands(row)
         ? FoldAngle.TO_SOLVE
-        : FoldAngle.degrees(Math.min(180, turns[column]));
+        : FoldAngle.degrees(stand.fold(row, column));
   }
 
   Sense columnSense(int row, int column) {
@@ -62,10 +73,14 @@ final class WrapAngles {
     if (told != null && told.sense() != null) {
       return told.sense();
     }
-    boolean outward =
-        wrap.cells[row][column].gusset == Pinch.OUT
-            || wrap.cells[row][(column + 1) % n].gusset == Pinch.OUT;
+    boolean outward = isOut(row, column) || isOut(row, (column + 1) % n);
     return outward ? Sense.VALLEY : Sense.MOUNTAIN;
+  }
+
+  private boolean isOut(int row, int column) {
+    Pinch way =
+        isHalved(row, column) ? Pinching.way(wrap, row, column) : wrap.cells[row][column].gusset;
+    return way == Pinch.OUT;
   }
 
   /** The score above a cell. */
@@ -75,53 +90,116 @@ final class WrapAngles {
       return told.angle();
     }
     if (standsOnRidge(row, column)) {
-      return upright(row);
+      return isRidge(row, column, true) ? upright(row, true) : upright(row + 1, false);
+    }
+    if (isHalved(row, column) && isHalved(row + 1, column)) {
+      return FoldAngle.degrees(0);
+    }
+    if (isRidge(row + 1, column, true) && isUnderFin(row + 1, (column + 1) % n)) {
+      return shoulder(row, row + 1, column, true);
+    }
+    if (isRidge(row, column, false) && isUnderFin(row, (column + 1) % n)) {
+      return shoulder(row + 1, row, column, false);
+    }
+    if (isUnderFin(row, column) && isHalved(row + 1, column)) {
+      return upright(row, true);
+    }
+    if (isUnderFin(row + 1, column) && isHalved(row, column)) {
+      return upright(row + 1, false);
     }
     boolean tabBelow = wrap.cells[row][column].tab != null;
     boolean tabAbove = wrap.cells[row + 1][column].tab != null;
     if (!tabBelow && !tabAbove) {
-      return pinched ? FoldAngle.TO_SOLVE : FoldAngle.degrees(0);
+      return pinched || !stand.stands(row) || !stand.stands(row + 1)
+          ? FoldAngle.TO_SOLVE
+          : FoldAngle.degrees(Math.abs(bend(row, column)));
     }
-    return pinched ? leaningRim(tabAbove ? row : row + 1, tabAbove) : FoldAngle.degrees(90);
+    int wall = tabAbove ? row : row + 1;
+    return pinched ? leaningRim(wall, tabAbove) : level(wall, column, tabAbove);
+  }
+
+  /** How far a row leans in over the one below it, in degrees; below 0 out. */
+  private double bend(int row, int column) {
+    return stand.lean(row, column) - stand.lean(row + 1, column);
+  }
+
+  /** The fold that brings a tab level on a wall that leans: it turns by as much less or more. */
+  private FoldAngle level(int wall, int column, boolean atTop) {
+    return stand.stands(wall)
+        ? FoldAngle.degrees(90 + (atTop ? 1 : -1) * stand.lean(wall, column))
+        : FoldAngle.TO_SOLVE;
   }
 
   /** The score between the lowest row and a floor: square where the walls stand upright. */
-  FoldAngle floor() {
-    return pinched && !alternate ? FoldAngle.TO_SOLVE : FoldAngle.degrees(90);
+  FoldAngle floor(int column) {
+    return pinched && !alternate ? FoldAngle.TO_SOLVE : level(0, column, false);
   }
 
   Sense rowSense(int row, int column) {
     WrapDraft.Fold told = wrap.folds.get(new WrapDraft.ScoreKey(row, column, true));
-    return told != null && told.sense() != null
-        ? told.sense()
-        : standsOnRidge(row, column) ? Sense.VALLEY : Sense.MOUNTAIN;
+    if (told != null && told.sense() != null) {
+      return told.sense();
+    }
+    boolean opens = !pinched && stand.stands(row) && stand.stands(row + 1) && bend(row, column) < 0;
+    boolean tab = wrap.cells[row][column].tab != null || wrap.cells[row + 1][column].tab != null;
+    return standsOnRidge(row, column) || (opens && !tab) ? Sense.VALLEY : Sense.MOUNTAIN;
   }
 
   /**
-   * Whether the cell above is half of a fin: of four columns the two beside it are pinched, so that
-   * those between lean together to a ridge, and it lies on the one across from it.
+   * Whether the score above a cell is that between a panel and half of a fin: of four columns the
+   * two beside it are pinched there, so that those between lean together to a ridge, and the halves
+   * of the fin lie on each other.
    */
   private boolean standsOnRidge(int row, int column) {
+    return isRidge(row, column, true) || isRidge(row + 1, column, false);
+  }
+
+  /**
+   * Whether a cell is pinched under a fin that goes all round: its gussets lie flat against the
+   * panels that lean together, and their sides along the ridge, for the sheet's corners at the
+   * ridge's ends are whole.
+   */
+  private boolean isUnderFin(int row, int column) {
+    boolean atTop = Pinching.isAtTop(wrap, row, column);
+    int fin = atTop ? row + 1 : row - 1;
+    return isPinched(row, column) && isRidge(row, (column + 1) % n, atTop) && isHalved(fin, column);
+  }
+
+  /**
+   * @param panel the row of the panels that lean together
+   */
+  private boolean isRidge(int panel, int column, boolean atTop) {
+    int fin = atTop ? panel + 1 : panel - 1;
+    int next = (column + 1) % n;
     return n == 4
         && alternate
-        && row + 1 < wrap.rows.size()
-        && isPinched(row, (column + 1) % n)
-        && pinchedAtTop(wrap, row, (column + 1) % n)
-        && wrap.laps.stream()
-            .anyMatch(
-                l ->
-                    (isAt(l.under(), row + 1, column) && isAt(l.over(), row + 1, (column + 2) % n))
-                        || (isAt(l.over(), row + 1, column)
-                            && isAt(l.under(), row + 1, (column + 2) % n)));
+        && fin >= 0
+        && fin < wrap.rows.size()
+        && isPinched(panel, next)
+        && Pinching.isAtTop(wrap, panel, next) == atTop
+        && (isHalved(fin, next)
+            || wrap.laps.stream()
+                .anyMatch(
+                    l ->
+                        (isAt(l.under(), fin, column) && isAt(l.over(), fin, (column + 2) % n))
+                            || (isAt(l.over(), fin, column)
+                                && isAt(l.under(), fin, (column + 2) % n))));
   }
 
   private static boolean isAt(WrapCell cell, int row, int column) {
     return cell.row == row && cell.column == column;
   }
 
+  /** The fold between a wall and the panel that leans in from it to a ridge. */
+  private FoldAngle shoulder(int wall, int panel, int column, boolean atTop) {
+    return stand.stands(wall) && upright(panel, atTop) instanceof FoldAngle.Known in
+        ? FoldAngle.degrees(in.degrees() + (atTop ? 1 : -1) * stand.lean(wall, column))
+        : FoldAngle.TO_SOLVE;
+  }
+
   /** The fold that stands a fin upright: as far out as the panel under it leans in. */
-  private FoldAngle upright(int row) {
-    return leaningRim(row, true) instanceof FoldAngle.Known level
+  private FoldAngle upright(int row, boolean atTop) {
+    return leaningRim(row, atTop) instanceof FoldAngle.Known level
         ? FoldAngle.degrees(90 - level.degrees())
         : FoldAngle.TO_SOLVE;
   }
@@ -139,43 +217,36 @@ final class WrapAngles {
       return FoldAngle.TO_SOLVE;
     }
     if (!isPinched(wallRow, first)) {
-      return FoldAngle.degrees(90);
+      return level(wallRow, 1 - first, tabAbove);
     }
-    double v = wrap.widths.get(first);
-    double w = wrap.widths.get(1 - first);
+    boolean atTop = Pinching.isAtTop(wrap, wallRow, first);
+    List<Double> whole = wrap.grid().line(atTop ? wallRow : wallRow + 1);
+    List<Double> ends = wrap.grid().line(atTop ? wallRow + 1 : wallRow);
     double turn = 2 * Math.PI / n;
-    double waist = (w * Math.cos(turn) + v) / (2 * Math.sin(turn));
-    double rim = w * Math.cos(turn) / (2 * Math.sin(turn));
-    double lean = (waist - rim) / wrap.rows.get(wallRow).height();
-    double sign = pinchedAtTop(wrap, wallRow, first) == tabAbove ? -1 : 1;
+    double waist =
+        (whole.get(1 - first) * Math.cos(turn) + whole.get(first)) / (2 * Math.sin(turn));
+    double rim = ends.get(1 - first) * Math.cos(turn) / (2 * Math.sin(turn));
+    double lean = (waist - rim) / wrap.grid().height(wallRow, 1 - first);
+    double sign = atTop == tabAbove ? -1 : 1;
     return Math.abs(lean) < 1
         ? FoldAngle.degrees(90 + sign * Math.toDegrees(Math.asin(lean)))
         : FoldAngle.TO_SOLVE;
   }
 
   /**
-   * Which edge of a pinched cell is pinched: the one where the next cell is missing; where both are
-   * free, the one farther from the middle of the wrap, the top of the middle row.
-   */
-  static boolean pinchedAtTop(WrapDraft wrap, int row, int column) {
-    boolean above = isKept(wrap, row + 1, column);
-    boolean below = isKept(wrap, row - 1, column);
-    return above == below ? 2 * row + 1 >= wrap.rows.size() : below;
-  }
-
-  static boolean isKept(WrapDraft wrap, int row, int column) {
-    return row >= 0 && row < wrap.rows.size() && !wrap.cells[row][column].removed;
-  }
-
-  /**
    * How far each end of a rim tab is cut back, in mm, so that neighbours folded in lie over each
    * other as little as leaves them half as wide at the end as at the foot; and, where the opening
    * has corners sharper than a square's, at least so far that the tab stays within it.
+   *
+   * @param closing how far the side of the wall leans in there, in radians: neighbours lie by twice
+   *     as much nearer each other in the sheet
    */
-  double usualBevel(double width, double depth) {
+  double usualBevel(double width, double depth, double closing) {
     double sides = pinched ? n / 2.0 : n;
     double apart = depth * Math.tan(Math.toRadians(Math.min(60, 180 / sides)));
     double inside = depth * Math.tan(Math.toRadians(Math.clamp(360 / sides - 90, 0, 60)));
-    return Math.min(Math.max(Math.min(apart, width / 4), inside), width * WIDEST_BEVEL);
+    double clear = depth * Math.tan(Math.max(0, closing));
+    return Math.min(
+        Math.max(Math.max(Math.min(apart, width / 4), inside), clear), width * WIDEST_BEVEL);
   }
 }

@@ -1,6 +1,5 @@
 package facetwright.net.wrap;
 
-import facetwright.geom.Vec2;
 import facetwright.net.Ask;
 import facetwright.net.Net;
 import facetwright.net.draft.EdgeDraft;
@@ -15,28 +14,18 @@ final class WrapBuild {
   private final WrapDraft wrap;
   private final int n;
   private final int high;
-  private final double[] x;
-  private final double[] y;
   private final NetDraft net = new NetDraft();
   private final DrawnCell[][] drawn;
   private final WrapAngles angles;
+  private final WrapFrames frames;
 
   WrapBuild(WrapDraft wrap) {
     this.wrap = wrap;
-    n = wrap.widths.size();
+    n = wrap.columnCount();
     high = wrap.rows.size();
-    x = lines(wrap.widths);
-    y = lines(wrap.rows.stream().map(WrapRow::height).toList());
     drawn = new DrawnCell[high][n];
     angles = new WrapAngles(wrap);
-  }
-
-  private static double[] lines(List<Double> steps) {
-    double[] lines = new double[steps.size() + 1];
-    for (int i = 0; i < steps.size(); i++) {
-      lines[i + 1] = lines[i] + steps.get(i);
-    }
-    return lines;
+    frames = new WrapFrames(wrap);
   }
 
   static String name(WrapDraft wrap, int row, int column) {
@@ -59,12 +48,12 @@ final class WrapBuild {
         rowScore(r, c);
       }
     }
-    new SeamFlap(wrap, net, drawn, angles, x[n], y).draw();
+    new SeamFlap(wrap, net, drawn, angles, frames).draw();
     cutaways();
     laps();
     stance();
     if (wrap.floor != null) {
-      wrap.floor.draw(wrap, net, drawn, x);
+      wrap.floor.draw(wrap, net, drawn);
     }
     return net.build();
   }
@@ -73,16 +62,11 @@ final class WrapBuild {
     boolean above = isKept(cell.row + 1, cell.column);
     boolean below = isKept(cell.row - 1, cell.column);
     String name = name(wrap, cell.row, cell.column);
-    CellFrame frame =
-        new CellFrame(
-            new Vec2(x[cell.column], y[cell.row]), new Vec2(x[cell.column + 1], y[cell.row + 1]));
+    CellFrame frame = frames.frame(cell.row, cell.column);
     if (cell.gusset != null) {
-      Ask.that(
-          !above || !below,
-          name + " can't be pinched: cut away the cell above or below it, to free an edge",
-          cell.gussetSite);
-      boolean atTop = WrapAngles.pinchedAtTop(wrap, cell.row, cell.column);
-      return DrawnCell.pinched(net, cell, name, frame, atTop);
+      boolean atTop = Pinching.isAtTop(wrap, cell.row, cell.column);
+      Pinching.refuseHeld(wrap, cell, name);
+      return DrawnCell.pinched(net, cell, name, frame, atTop, atTop ? !above : !below);
     }
     if (cell.tab != null) {
       Ask.that(
@@ -91,13 +75,28 @@ final class WrapBuild {
               ? name + " can't be a tab: a tab has one free side; cut away the cell above or below"
               : name + " can't be a tab: it hangs on nothing",
           cell.tab.site());
-      return DrawnCell.tab(net, cell, name, frame, above, angles);
+      return tab(cell, name, above);
     }
-    return DrawnCell.plain(net, cell, name, frame, wrap.site);
+    return Pinching.isHalved(wrap, cell.row, cell.column)
+        ? DrawnCell.halved(
+            net, cell, name, frame, Pinching.way(wrap, cell.row, cell.column), wrap.site)
+        : DrawnCell.plain(net, cell, name, frame, wrap.site);
+  }
+
+  private DrawnCell tab(WrapCell cell, String name, boolean above) {
+    int wall = above ? cell.row + 1 : cell.row - 1;
+    CellFrame on = frames.frame(wall, cell.column);
+    CellFrame square =
+        wrap.grid().isStraight()
+            ? frames.frame(cell.row, cell.column)
+            : on.beside(above, wrap.grid().height(cell.row, cell.column));
+    double splay = wrap.grid().splay(wall, cell.column);
+    double usual = angles.usualBevel(square.lowerWidth(), square.height(), above ? splay : -splay);
+    return DrawnCell.tab(net, cell, name, square, above, usual);
   }
 
   private boolean isKept(int row, int column) {
-    return WrapAngles.isKept(wrap, row, column);
+    return Pinching.isKept(wrap, row, column);
   }
 
   private void columnScore(int r, int c) {
@@ -119,12 +118,25 @@ final class WrapBuild {
     if (r + 1 >= high || drawn[r][c] == null || drawn[r + 1][c] == null) {
       return;
     }
-    net.score(
-        drawn[r][c].top(),
-        drawn[r + 1][c].bottom(),
-        angles.rowSense(r, c),
-        angles.row(r, c),
-        foldSite(r, c, true));
+    List<EdgeDraft> lower = drawn[r][c].above();
+    List<EdgeDraft> upper = drawn[r + 1][c].below();
+    if (isJoint(r, c)) {
+      new Joint(wrap, net).draw(lower.getFirst(), upper.getFirst(), r, c, angles);
+      return;
+    }
+    for (int i = 0; i < lower.size(); i++) {
+      net.score(
+          lower.get(i),
+          upper.get(i),
+          angles.rowSense(r, c),
+          angles.row(r, c),
+          foldSite(r, c, true));
+    }
+  }
+
+  /** Whether a cell and the one above it lie apart in the sheet. */
+  private boolean isJoint(int r, int c) {
+    return frames.isApart(r) && wrap.cells[r][c].tab == null && wrap.cells[r + 1][c].tab == null;
   }
 
   /** Where the fold of a score was said, or where the wrap was made. */

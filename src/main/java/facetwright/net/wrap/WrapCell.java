@@ -16,6 +16,10 @@ final class WrapCell {
   boolean removed;
   Site removedSite = Site.NONE;
   Pinch gusset;
+
+  /** Which edge is pinched; null where that is not said. */
+  CellSide gussetEdge;
+
   Site gussetSite = Site.NONE;
   Tab tab;
   final List<Cutout> cutouts = new ArrayList<>();
@@ -41,6 +45,8 @@ final class WrapCell {
 
   /** What is taken out of the cell; places are measured from its middle. */
   sealed interface Cutout {
+    Site site();
+
     record Border(double inset, Site site) implements Cutout {}
 
     record Shape(Polygon2 outline, Site site) implements Cutout {}

@@ -12,6 +12,8 @@ import facetwright.words.NearName;
 import facetwright.words.Site;
 import facetwright.words.Spoken;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -50,7 +52,7 @@ public final class WrapDraft {
   /** Of a wrap, bottom to top. */
   public static final int MOST_ROWS = 24;
 
-  final List<Double> widths;
+  private final List<List<Double>> lines;
   final List<WrapRow> rows;
   final WrapCell[][] cells;
   final Map<ScoreKey, Fold> folds = new HashMap<>();
@@ -69,21 +71,46 @@ public final class WrapDraft {
 
   record Fold(FoldAngle angle, Sense sense, Site site) {}
 
-  private WrapDraft(List<Double> widths, List<WrapRow> rows, Site site) {
-    this.widths = List.copyOf(widths);
+  private WrapDraft(List<List<Double>> lines, List<WrapRow> rows, Site site) {
     this.rows = List.copyOf(rows);
     this.site = site;
     this.seamSite = site;
-    Ask.count("the number of columns", widths.size(), Ask.FEWEST_SIDES, MOST_COLUMNS, site);
+    int columns = lines.getFirst().size();
+    Ask.count("the number of columns", columns, Ask.FEWEST_SIDES, MOST_COLUMNS, site);
     Ask.count("the number of rows", rows.size(), 1, MOST_ROWS, site);
-    widths.forEach(w -> Ask.length("a column's width", w, site));
+    lines.forEach(l -> l.forEach(w -> Ask.length("a column's width", w, site)));
     rows.forEach(r -> Ask.length("the height of row \"" + r.name() + "\"", r.height(), site));
-    cells = new WrapCell[rows.size()][widths.size()];
+    this.lines = lines;
+    cells = new WrapCell[rows.size()][columns];
     for (int r = 0; r < rows.size(); r++) {
-      for (int c = 0; c < widths.size(); c++) {
+      for (int c = 0; c < columns; c++) {
         cells[r][c] = new WrapCell(r, c);
       }
     }
+    grid();
+  }
+
+  /** The measures of the cells, as far as all has been said: tabs at either end carry on. */
+  WrapGrid grid() {
+    if (lines.size() == rows.size() + 1) {
+      return new WrapGrid(lines, rows, site);
+    }
+    int from = 0;
+    int to = rows.size();
+    while (to - from > 1 && isTabs(from)) {
+      from++;
+    }
+    while (to - from > 1 && isTabs(to - 1)) {
+      to--;
+    }
+    return new WrapGrid(
+        WrapGrid.even(lines.getFirst(), lines.getLast(), rows, from, to, site), rows, site);
+  }
+
+  /** Whether tabs are all that is kept of a row. */
+  private boolean isTabs(int row) {
+    List<WrapCell> kept = Arrays.stream(cells[row]).filter(c -> !c.removed).toList();
+    return !kept.isEmpty() && kept.stream().allMatch(c -> c.tab != null);
   }
 
   /**
@@ -94,12 +121,43 @@ public final class WrapDraft {
    */
   public static WrapDraft equal(int columns, double width, List<WrapRow> rows, Site site) {
     Ask.count("the number of columns", columns, Ask.FEWEST_SIDES, MOST_COLUMNS, site);
-    return new WrapDraft(IntStream.range(0, columns).mapToObj(_ -> width).toList(), rows, site);
+    return of(Collections.nCopies(columns, width), rows, site);
   }
 
   /** Columns of their own widths, left to right seen on the outside. */
   public static WrapDraft of(List<Double> widths, List<WrapRow> rows, Site site) {
-    return new WrapDraft(widths, rows, site);
+    return new WrapDraft(WrapGrid.straight(widths, rows), rows, site);
+  }
+
+  /**
+   * Columns that taper.
+   *
+   * @param lines the columns' widths, all as many: at the foot and at the top, between which they
+   *     taper evenly, or at each line between rows, one more than there are rows. Of those that
+   *     taper evenly the widths are those of the walls; rows of tabs at the ends carry on the taper
+   * @param rows each as high as it is up the middle of column 1
+   */
+  public static WrapDraft tapered(List<List<Double>> lines, List<WrapRow> rows, Site site) {
+    Ask.count("the number of rows", rows.size(), 1, MOST_ROWS, site);
+    Ask.that(
+        lines.size() == 2 || lines.size() == rows.size() + 1,
+        "columns taper between 2 lines, the foot and the top"
+            + (rows.size() == 1
+                ? ""
+                : ", or " + (rows.size() + 1) + ", the edges of " + rows.size() + " rows")
+            + "; widths are given for "
+            + lines.size(),
+        site);
+    int columns = lines.getFirst().size();
+    Ask.that(
+        lines.stream().allMatch(l -> l.size() == columns),
+        "each line needs as many widths as there are columns, "
+            + columns
+            + " as the first: "
+            + String.join(", ", lines.stream().map(l -> "" + l.size()).toList())
+            + " are given",
+        site);
+    return new WrapDraft(lines, rows, site);
   }
 
   /** A seam flap with its ends cut back at 45°. */
@@ -115,7 +173,7 @@ public final class WrapDraft {
    * @param bevel degrees its free ends are cut back from square, 0 to 75
    */
   public WrapDraft seam(double width, double bevel, Site seamAt) {
-    double column = widths.getFirst();
+    double column = narrowest(0);
     Ask.that(
         width >= 0 && width <= column * NARROWER,
         () ->
@@ -153,7 +211,16 @@ public final class WrapDraft {
   }
 
   int columnCount() {
-    return widths.size();
+    return cells[0].length;
+  }
+
+  /** The least width of a column, in mm. */
+  private double narrowest(int column) {
+    WrapGrid now = grid();
+    return IntStream.range(0, rows.size())
+        .mapToDouble(r -> now.least(r, column))
+        .min()
+        .orElseThrow();
   }
 
   /**

@@ -6,7 +6,6 @@ import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Ask;
-import facetwright.net.FoldAngle;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
 import facetwright.net.draft.NetDraft;
@@ -33,8 +32,8 @@ record WrapFloor(int column, double tab, Site site) {
   private static final double CLEAR = 0.95;
 
   /** Draws it below the lowest row, and the wrap stands on it. */
-  void draw(WrapDraft wrap, NetDraft net, DrawnCell[][] drawn, double[] x) {
-    int n = wrap.widths.size();
+  void draw(WrapDraft wrap, NetDraft net, DrawnCell[][] drawn) {
+    int n = wrap.columnCount();
     for (int c = 0; c < n; c++) {
       Ask.that(
           drawn[0][c] != null && drawn[0][c].bottom() != null && wrap.cells[0][c].tab == null,
@@ -43,7 +42,8 @@ record WrapFloor(int column, double tab, Site site) {
               + " has none in the lowest row: keep it there, neither pinched below nor a tab",
           site);
     }
-    double least = wrap.widths.stream().mapToDouble(w -> w).min().orElseThrow();
+    List<Double> foot = wrap.grid().line(0);
+    double least = foot.stream().mapToDouble(w -> w).min().orElseThrow();
     double high = wrap.rows.getFirst().height();
     double most = Math.min(high, least / 2);
     Ask.that(
@@ -54,16 +54,18 @@ record WrapFloor(int column, double tab, Site site) {
                     + " walls",
                 Value.given(tab), Value.limit(most)),
         site);
-    FoldAngle angle = new WrapAngles(wrap).floor();
-    double sharpest = Arrays.stream(CyclicPolygon.turns(wrap.widths)).min().orElseThrow();
+    WrapAngles angles = new WrapAngles(wrap);
+    double sharpest = Arrays.stream(CyclicPolygon.turns(foot)).min().orElseThrow();
     double slant = Math.toRadians(Math.min(UsualTab.BEVEL, CLEAR * sharpest));
-    PanelDraft floor = net.panel("floor", PanelRole.FACET, corners(wrap, x), site);
-    net.score(drawn[0][column].bottom(), floor.edge(0), Sense.MOUNTAIN, angle, site);
+    PanelDraft floor =
+        net.panel(
+            "floor", PanelRole.FACET, corners(foot, drawn[0][column].bottom().segment()), site);
+    net.score(drawn[0][column].bottom(), floor.edge(0), Sense.MOUNTAIN, angles.floor(column), site);
     for (int side = 1; side < n; side++) {
       int c = Math.floorMod(column - side, n);
       PanelDraft flap = tab > 0 ? tab(net, floor, side, c, slant) : null;
       if (flap != null) {
-        net.score(floor.edge(side), flap.edge(0), Sense.MOUNTAIN, angle, site);
+        net.score(floor.edge(side), flap.edge(0), Sense.MOUNTAIN, angles.floor(c), site);
       }
       net.seam(floor.edge(side), drawn[0][c].bottom(), flap, site);
     }
@@ -71,18 +73,16 @@ record WrapFloor(int column, double tab, Site site) {
   }
 
   /** As the wrap stands: its corners on one circle. */
-  private List<Vec2> corners(WrapDraft wrap, double[] x) {
-    double[] turns = CyclicPolygon.turns(wrap.widths);
+  private List<Vec2> corners(List<Double> widths, Segment2 hinge) {
+    double[] turns = CyclicPolygon.turns(widths);
     int n = turns.length;
-    List<Vec2> corners =
-        new ArrayList<>(List.of(new Vec2(x[column + 1], 0), new Vec2(x[column], 0)));
-    double heading = Math.PI;
+    List<Vec2> corners = new ArrayList<>(List.of(hinge.to(), hinge.from()));
+    Vec2 along = hinge.direction();
+    double heading = Math.PI + Math.atan2(along.y(), along.x());
     for (int side = 1; side < n - 1; side++) {
       int c = Math.floorMod(column - side, n);
       heading += Math.toRadians(turns[c]);
-      double width = wrap.widths.get(c);
-      corners.add(
-          corners.getLast().plus(new Vec2(Math.cos(heading), Math.sin(heading)).times(width)));
+      corners.add(corners.getLast().plus(Vec2.polar(widths.get(c), heading)));
     }
     return corners;
   }

@@ -47,11 +47,20 @@ final class CellWords {
   private static Fn<CellSelection> gusset() {
     Arg<Pinch> pinch =
         usual("point", Kinds.word(Pinch.class), Pinch.IN, "which way the pinched edge points");
+    Arg<CellSide> edge =
+        optional(
+            "edge",
+            Kinds.map(
+                Kinds.oneOf(List.of("top", "bottom")),
+                word -> word.equals("top") ? CellSide.TOP : CellSide.BOTTOM),
+            "which edge is pinched, where that is not the free one");
     return Fn.<CellSelection>named("gusset")
         .does(
             "Pinches the free edge of the chosen cells to a point: two slanted scores run from its"
-                + " other corners to the middle of the free edge.")
-        .options(pinch)
+                + " other corners to the middle of the free edge. Where whole walls go on all round"
+                + " beyond that edge, they are folded in half there, between their neighbours: a"
+                + " fin.")
+        .options(pinch, edge)
         .gives(Things.CELLS, "the chosen cells")
         .example(
             """
@@ -59,7 +68,7 @@ final class CellWords {
             const body = wrap({ columns: 8, width: 26, rows: [20, 55], names: ["foot", "wall"] });
             body.columns("even").rows("wall").gusset({ point: "in" });
             """)
-        .runs((cells, call) -> cells.gusset(call.get(pinch), call.site()));
+        .runs((cells, call) -> cells.gusset(call.get(pinch), call.get(edge), call.site()));
   }
 
   private static Fn<CellSelection> tabs() {

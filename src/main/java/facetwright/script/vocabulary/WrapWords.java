@@ -19,6 +19,7 @@ import facetwright.script.api.Things;
 import facetwright.script.sandbox.CallException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /** The words for a wrap: columns round, rows high, and choosing cells. */
@@ -77,17 +78,28 @@ final class WrapWords {
             "columns",
             Kinds.count(Ask.FEWEST_SIDES, Ask.MOST_SIDES),
             "how many equal columns round");
-    Arg<Double> width = optional("width", Kinds.length(), "width of each column");
-    Arg<List<Double>> widths =
+    Arg<List<Double>> width =
+        optional(
+            "width",
+            Kinds.list(Kinds.length(), 1, WrapDraft.MOST_ROWS + 1),
+            "width of each column; of columns that taper [at the foot, at the top] of the walls, or"
+                + " at each line between rows, from the foot up");
+    Arg<List<List<Double>>> widths =
         optional(
             "widths",
-            Kinds.list(Kinds.length(), Ask.FEWEST_SIDES, Ask.MOST_SIDES),
-            "instead: each column's own width");
+            Kinds.either(
+                Kinds.map(Kinds.list(Kinds.length(), Ask.FEWEST_SIDES, Ask.MOST_SIDES), List::of),
+                Kinds.list(
+                    Kinds.list(Kinds.length(), Ask.FEWEST_SIDES, Ask.MOST_SIDES),
+                    2,
+                    WrapDraft.MOST_ROWS + 1)),
+            "instead: each column's own width; of columns that taper a list for the foot and one"
+                + " for the top, or one for each line between rows");
     Arg<List<Double>> rows =
         needed(
             "rows",
             Kinds.list(Kinds.length(), 1, WrapDraft.MOST_ROWS),
-            "the rows' heights, bottom to top");
+            "the rows' heights, bottom to top; of columns that taper up the middle of column 1");
     Arg<List<String>> names =
         optional(
             "names",
@@ -114,27 +126,39 @@ final class WrapWords {
         .runs(
             (session, call) -> {
               List<WrapRow> built = rows(call.get(rows), call.has(names) ? call.get(names) : null);
-              boolean equal = call.has(columns) && call.has(width) && !call.has(widths);
-              boolean own = call.has(widths) && !call.has(columns) && !call.has(width);
-              if (!equal && !own) {
-                throw new CallException(
-                    "wrap needs columns and width, or widths, and was given "
-                        + given(
-                            call.has(columns) ? "columns" : "",
-                            call.has(width) ? "width" : "",
-                            call.has(widths) ? "widths" : ""),
-                    "For columns that are alike write columns: 6, width: 30; for others widths:"
-                        + " [30, 20, 30, 20] and neither columns nor width.");
-              }
-              WrapDraft draft =
-                  equal
-                      ? WrapDraft.equal(call.get(columns), call.get(width), built, call.site())
-                      : WrapDraft.of(call.get(widths), built, call.site());
+              WrapDraft draft = draft(call, columns, width, widths, built);
               draft.seam(call.get(seam), call.site());
               session.add(
                   draft, draft::build, (net, p) -> draft.spoken(net.panels().get(p).name()));
               return call.hold(Things.WRAP, draft);
             });
+  }
+
+  private static WrapDraft draft(
+      Call call,
+      Arg<Integer> columns,
+      Arg<List<Double>> width,
+      Arg<List<List<Double>>> widths,
+      List<WrapRow> rows) {
+    boolean equal = call.has(columns) && call.has(width) && !call.has(widths);
+    boolean own = call.has(widths) && !call.has(columns) && !call.has(width);
+    if (!equal && !own) {
+      throw new CallException(
+          "wrap needs columns and width, or widths, and was given "
+              + given(
+                  call.has(columns) ? "columns" : "",
+                  call.has(width) ? "width" : "",
+                  call.has(widths) ? "widths" : ""),
+          "For columns that are alike write columns: 6, width: 30; for others widths:"
+              + " [30, 20, 30, 20] and neither columns nor width.");
+    }
+    List<List<Double>> lines =
+        equal
+            ? call.get(width).stream().map(w -> Collections.nCopies(call.get(columns), w)).toList()
+            : call.get(widths);
+    return lines.size() == 1
+        ? WrapDraft.of(lines.getFirst(), rows, call.site())
+        : WrapDraft.tapered(lines, rows, call.site());
   }
 
   /** What was given, in words; empty ones are left out. */
