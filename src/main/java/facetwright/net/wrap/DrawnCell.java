@@ -151,6 +151,7 @@ record DrawnCell(
             PanelRole.FACET,
             List.of(foot, f.lowerRight(), f.upperRight(), top),
             site);
+    cell.labels.forEach(left::label);
     Sense middle = way == Pinch.IN ? Sense.VALLEY : Sense.MOUNTAIN;
     net.score(left.edge(1), right.edge(3), middle, FoldAngle.degrees(180), site);
     return new DrawnCell(
