@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.check.finding.Finding;
 import facetwright.fold.pose.Closure;
 import facetwright.form.NetChecks;
+import facetwright.net.NamedPanel;
 import facetwright.net.PanelRole;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -118,9 +119,9 @@ class TaperedWrapTest {
     Design shade =
         run("wrap({ columns: 8, width: [30, 18], rows: [12, 60, 12] }).rows(\"rim\").tabs();");
     isSound(shade);
-    assertThat(shade.net().panel("rim 3 (row 3)").orElseThrow().outline().side(0).length())
+    assertThat(NamedPanel.of(shade.net(), "rim 3 (row 3)").orElseThrow().outline().side(0).length())
         .isCloseTo(18, within(1e-9));
-    assertThat(shade.net().panel("rim 3 (row 1)").orElseThrow().outline().side(2).length())
+    assertThat(NamedPanel.of(shade.net(), "rim 3 (row 1)").orElseThrow().outline().side(2).length())
         .isCloseTo(30, within(1e-9));
     double out = 6 / Math.tan(Math.PI / 8);
     assertThat(shade.folded().measures().height())
@@ -145,7 +146,8 @@ class TaperedWrapTest {
                 + ".window({ width: 12, height: 40 });");
     isSound(lantern);
     for (int column : IntStream.iterate(1, c -> c < 8, c -> c + 2).toArray()) {
-      assertThat(lantern.net().panel("wall " + column).orElseThrow().openings()).hasSize(1);
+      assertThat(NamedPanel.of(lantern.net(), "wall " + column).orElseThrow().openings())
+          .hasSize(1);
     }
   }
 
@@ -176,7 +178,7 @@ class TaperedWrapTest {
     isSound(tub);
     // The fin stands upright on its ridge, so that the form is no wider than its widest line.
     assertThat(tub.folded().gap()).isLessThan(0.001);
-    assertThat(tub.net().panel("left half of fin 2")).isPresent();
+    assertThat(NamedPanel.of(tub.net(), "left half of fin 2")).isPresent();
   }
 
   @ParameterizedTest
