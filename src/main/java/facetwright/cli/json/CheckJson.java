@@ -77,6 +77,7 @@ public final class CheckJson {
     json.writeNumberProperty("width_mm", box.width());
     json.writeNumberProperty("height_mm", box.height());
     json.writeNumberProperty("overlaps", overlaps(design));
+    json.writeNumberProperty("card_g", design.laid().mass().grams());
     json.writeEndObject();
   }
 

@@ -86,6 +86,7 @@ public final class WorksJson {
     json.writeNumberProperty("pieces_per_sheet", m.perSheet());
     json.writeNumberProperty("glue_mm2", m.glueArea());
     json.writeNumberProperty("layers_mm2", m.layerArea());
+    json.writeNumberProperty("card_of_one_g", m.card().grams());
     json.writeNumberProperty("holes", m.holes());
     json.writeNumberProperty("minutes", m.minutes());
     JsonText.objects(

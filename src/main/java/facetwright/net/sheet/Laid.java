@@ -2,6 +2,7 @@ package facetwright.net.sheet;
 
 import facetwright.geom.Box2;
 import facetwright.geom.Vec2;
+import facetwright.measure.Mass;
 import facetwright.net.Net;
 import java.io.Serializable;
 import java.util.Collections;
@@ -70,6 +71,13 @@ public record Laid(Net net, Stock stock, int sheets, boolean fits, double margin
   /** Which card a panel is cut from. */
   public Stock cardOf(int panel) {
     return cards.get(sheetAt(net.panels().get(panel).outline().box().centre()));
+  }
+
+  /** What the card of one piece weighs, without what falls away. */
+  public Mass mass() {
+    return IntStream.range(0, net.panels().size())
+        .mapToObj(p -> Mass.of(net.panels().get(p).cardArea(), cardOf(p).weight()))
+        .reduce(new Mass(0), Mass::plus);
   }
 
   /** Where all sheets lie, in order. */

@@ -2,6 +2,7 @@ package facetwright.papers.materials;
 
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
+import facetwright.measure.Mass;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Opening;
@@ -25,6 +26,8 @@ import java.util.TreeSet;
  * @param needs exactly what it takes, in the order of a shopping list
  * @param glueArea of all tabs and laps, in mm²
  * @param layerArea of all layers to be glued on, in mm²
+ * @param card what the card of one piece weighs
+ * @param isPapered whether layers and what goes behind windows come on top of that
  * @param holes how many are punched
  * @param minutes of work, for one who has made it before
  */
@@ -35,6 +38,8 @@ public record Materials(
     List<Need> needs,
     double glueArea,
     double layerArea,
+    Mass card,
+    boolean isPapered,
     int holes,
     double minutes) {
 
@@ -92,7 +97,16 @@ public record Materials(
             pieces * net.joins().size(),
             trims);
     return new Materials(
-        pieces, card.perSheet(), laid.fits(), needs, pieces * glue(net), layerArea, holes, minutes);
+        pieces,
+        card.perSheet(),
+        laid.fits(),
+        needs,
+        pieces * glue(net),
+        layerArea,
+        laid.mass(),
+        layered > 0,
+        holes,
+        minutes);
   }
 
   private static String card(Stock stock) {

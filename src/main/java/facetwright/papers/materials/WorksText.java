@@ -202,6 +202,10 @@ public record WorksText(Order order) {
                     + CopyPlan.counted(m.perSheet())
                     + (m.perSheet() == 1 ? " piece." : " pieces.")
                 : "One piece takes more than one sheet of card.");
+    lines.add(
+        "Weight of one piece: "
+            + m.card().about(order.unit())
+            + (m.isPapered() ? " of card; papers, film and glue come on top." : ", glue aside."));
     List<String> facts = new ArrayList<>();
     if (m.glueArea() > 0) {
       facts.add("Glue on tabs and laps: " + area(m.glueArea()) + ".");

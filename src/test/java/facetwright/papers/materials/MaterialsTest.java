@@ -3,7 +3,9 @@ package facetwright.papers.materials;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.measure.Unit;
 import facetwright.papers.guide.PunchGuide;
+import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -54,6 +56,47 @@ class MaterialsTest {
     assertThat(new Need("sheet", "card", 10, Need.Unit.SHEETS).withSpare()).isEqualTo(11);
     assertThat(new Need("sheet", "card", 11, Need.Unit.SHEETS).withSpare()).isEqualTo(13);
     assertThat(new Need("tape", "tape", 2.88, Need.Unit.METRES).withSpare()).isEqualTo(4);
+  }
+
+  /** Area times g/m² (ISO 536): 60 x 50 mm less a window of 20 x 30 mm is 2400 mm². */
+  @Test
+  void aPieceWeighsItsCardWithoutWhatFallsAway() throws Exception {
+    String plate =
+        """
+        design("Plate", { units: "%s" });
+        sheet("A4", { weight: %s });
+        const plate = panel("plate", { width: %s, height: %s });
+        plate.window({ width: %s, height: %s });
+        """;
+    Design metric = design(plate.formatted("mm", 250, 60, 50, 20, 30));
+    assertThat(metric.laid().mass().grams()).isCloseTo(2400 * 250 / 1e6, within(1e-9));
+    assertThat(told(works(metric, 7))).contains("Weight of one piece: about 0.6 g, glue aside.");
+    // 10 x 5 in less 4 x 3 in: 38 in² at 645.16 mm² are 6.13 g, or 0.22 oz.
+    Design inches = design(plate.formatted("in", 250, 10, 5, 4, 3));
+    assertThat(inches.laid().mass().grams()).isCloseTo(38 * 645.16 * 250 / 1e6, within(1e-9));
+    assertThat(
+            new WorksText(Order.usual(inches.unit()))
+                .materials(works(inches, 1).materials(), Prices.NONE))
+        .contains("Weight of one piece: about 0.22 oz, glue aside.");
+  }
+
+  /** Parts of cards of their own weigh what those weigh; layers come on top. */
+  @Test
+  void eachPartWeighsItsOwnCard() throws Exception {
+    Design two =
+        design(
+            """
+            design("Two cards");
+            panel("thin", { width: 100, height: 100 }).part("thin", { weight: 100 });
+            panel("thick", { width: 50, height: 100 }).layer({ reveal: 3 }).part("thick", { weight: 300 });
+            """);
+    assertThat(two.laid().mass().grams()).isCloseTo(1.0 + 1.5, within(1e-9));
+    assertThat(told(works(two, 1)))
+        .contains("Weight of one piece: about 2.5 g of card; papers, film and glue come on top.");
+  }
+
+  private static List<String> told(Works works) {
+    return new WorksText(Order.usual(Unit.MM)).materials(works.materials(), Prices.NONE);
   }
 
   @Test
