@@ -5,15 +5,11 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
-import facetwright.net.Join;
 import facetwright.net.Net;
-import facetwright.net.PanelRole;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -35,7 +31,7 @@ final class Hiding {
 
   private final Net net;
   private final List<Motion3> poses;
-  private final Set<Integer> under = new HashSet<>();
+  private final Stacked stacked;
   private final double reach;
   private final Node root;
   private int shards;
@@ -63,6 +59,9 @@ final class Hiding {
     }
   }
 
+  /**
+   * @param here what lies in the plane, from the lowest to the highest along its normal
+   */
   private record Node(Plane plane, List<Shard> here, Node behind, Node before) {}
 
   private Hiding(Net net, List<Motion3> poses) {
@@ -76,15 +75,8 @@ final class Hiding {
       for (Polygon2 pane : net.panels().get(p).panes()) {
         all.add(new Shard(shards++, p, true, Planar.polygon(pane)));
       }
-      if (net.panels().get(p).role() == PanelRole.TAB) {
-        under.add(p);
-      }
     }
-    for (Join join : net.joins()) {
-      if (join instanceof Join.Lap lap) {
-        under.add(lap.under());
-      }
-    }
+    this.stacked = new Stacked(net, this.poses);
     this.root = node(all);
   }
 
@@ -136,7 +128,10 @@ final class Hiding {
       behind.remove(shards.getFirst());
       before.remove(shards.getFirst());
     }
-    here.sort(Comparator.comparingInt(s -> under.contains(s.panel) ? 0 : 1));
+    if (here.size() > 1) {
+      List<Integer> order = stacked.order(here.stream().map(Shard::panel).toList(), plane.normal);
+      here.sort(Comparator.comparingInt(s -> order.indexOf(s.panel)));
+    }
     return new Node(plane, here, node(behind), node(before));
   }
 
@@ -217,8 +212,7 @@ final class Hiding {
     }
     boolean inFront = node.plane.normal.dot(toward) > 0;
     walk(inFront ? node.behind : node.before, toward, order);
-    boolean outsideSeen = poses.get(node.here.getFirst().panel).ez().dot(toward) > 0;
-    order.addAll(outsideSeen ? node.here : node.here.reversed());
+    order.addAll(inFront ? node.here : node.here.reversed());
     walk(inFront ? node.before : node.behind, toward, order);
   }
 }

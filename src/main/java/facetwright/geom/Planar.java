@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -130,6 +131,19 @@ public final class Planar {
     return OverlayNGRobust.overlay(
             FACTORY.createLineString(ends), polygon(outline), OverlayNG.INTERSECTION)
         .getLength();
+  }
+
+  /**
+   * All that any of some outlines covers. What crosses itself, as the shadow of a ring that is not
+   * flat may, is first taken apart where it does.
+   */
+  public static Geometry union(List<Polygon2> outlines) {
+    List<Geometry> sound =
+        outlines.stream()
+            .map(Planar::polygon)
+            .map(p -> p.isValid() ? p : GeometryFixer.fix(p))
+            .toList();
+    return OverlayNGRobust.union(FACTORY.buildGeometry(sound));
   }
 
   /** Area that two outlines share, in mm²; see {@link #sharedArea(Polygon, Polygon)}. */

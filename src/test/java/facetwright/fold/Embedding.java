@@ -21,7 +21,8 @@ import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 /**
  * Whether a made form is embedded, reckoned apart from the program's own way: its facets cut into
  * triangles, every one tried against every other, and the winding number of the whole about a place
- * just inside of each facet. Tabs, and what a lap puts under another panel, are left out.
+ * just inside of each facet. Tabs, what a lap puts under another panel, and places where card is
+ * folded flat on itself are left out.
  */
 public final class Embedding {
   /** Card that meets within this is one place, in mm. */
@@ -31,6 +32,7 @@ public final class Embedding {
   private final FoldedForm form;
   private final List<Integer> skin = new ArrayList<>();
   private final Map<Integer, List<Triangle>> triangles = new HashMap<>();
+  private final Map<Integer, List<Triangle>> cut = new HashMap<>();
 
   private record Triangle(Vec3 a, Vec3 b, Vec3 c) {
     private Vec3 normal() {
@@ -99,9 +101,12 @@ public final class Embedding {
     Set<Integer> hidden = new HashSet<>();
     net.joins().forEach(j -> hidden.add(j instanceof Join.Lap l ? l.under() : -1));
     for (int p = 0; p < net.panels().size(); p++) {
-      if (net.panels().get(p).role() != PanelRole.TAB && !hidden.contains(p)) {
-        skin.add(p);
-        triangles.put(p, cut(p));
+      if (net.panels().get(p).role() != PanelRole.TAB) {
+        cut.put(p, cut(p));
+        if (!hidden.contains(p)) {
+          skin.add(p);
+          triangles.put(p, cut.get(p));
+        }
       }
     }
   }
@@ -161,6 +166,9 @@ public final class Embedding {
     for (int p : skin) {
       for (Triangle t : triangles.get(p)) {
         for (Vec3 at : t.places()) {
+          if (isDoubled(p, at, t.normal())) {
+            continue;
+          }
           double in = winding(all, at.minus(t.normal().times(NEAR)));
           double out = winding(all, at.plus(t.normal().times(NEAR)));
           if (Math.abs(in - 1) > 0.01 || Math.abs(out) > 0.01) {
@@ -170,6 +178,18 @@ public final class Embedding {
       }
     }
     return found;
+  }
+
+  /** Whether another panel lies right on it there, so that what is just inside is outside again. */
+  private boolean isDoubled(int panel, Vec3 at, Vec3 normal) {
+    return cut.keySet().stream()
+        .filter(other -> other != panel)
+        .flatMap(other -> cut.get(other).stream())
+        .anyMatch(
+            t ->
+                Math.abs(t.normal().dot(normal)) > 1 - NEAR / 100
+                    && Math.abs(normal.dot(t.a.minus(at))) <= NEAR
+                    && t.inside(at) > -NEAR);
   }
 
   private static double winding(List<Triangle> all, Vec3 p) {

@@ -17,8 +17,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /**
  * What is seen of a part from without.
@@ -96,9 +94,8 @@ record Skin(List<List<Vec3>> faces, List<Mouth> mouths) {
     if (largest.isEmpty() || shapes.stream().allMatch(s -> lies(s, largest.get()))) {
       return largest;
     }
-    List<Geometry> all =
-        shapes.stream().flatMap(s -> wide(s).stream()).<Geometry>map(Planar::polygon).toList();
-    return Planar.outlines(UnaryUnionOp.union(all)).stream()
+    List<Polygon2> all = shapes.stream().flatMap(s -> wide(s).stream()).toList();
+    return Planar.outlines(Planar.union(all)).stream()
         .max(Comparator.comparingDouble(Polygon2::area))
         .map(p -> plain(p.corners()));
   }

@@ -27,7 +27,9 @@ final class UnfoldNotes {
         chosen.tabs().placed().stream()
             .filter(t -> t.depth() < tabs.depth() - LengthTolerance.FINE.mm())
             .toList();
-    if (!narrow.isEmpty()) {
+    // Nobody asked for the usual depth: such tabs are as deep as there is room for.
+    boolean asked = !LengthTolerance.FINE.same(tabs.depth(), Tabs.USUAL.depth());
+    if (asked && !narrow.isEmpty()) {
       double least = narrow.stream().mapToDouble(Tab::depth).min().orElseThrow();
       notes.add(
           Message.of(

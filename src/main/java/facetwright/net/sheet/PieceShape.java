@@ -15,7 +15,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The outline of a whole piece, for laying it on a sheet. What takes long to find is found where it
@@ -96,8 +95,7 @@ final class PieceShape {
 
   private Geometry outline() {
     if (outline == null) {
-      List<Geometry> parts = panels.stream().map(p -> (Geometry) Planar.polygon(p)).toList();
-      outline = OverlayNGRobust.union(Planar.factory().buildGeometry(parts));
+      outline = Planar.union(panels);
     }
     return outline;
   }
