@@ -110,6 +110,12 @@ final class HouseCommands {
             Key.COMMENT,
             "Make the lines selected a comment, or script again",
             script(card::comment))
+        .act(
+            "facet-word",
+            "Write the facet's word",
+            Key.FACET_WORD,
+            "Write into the script what the facet that is selected is called there",
+            at(house.room()::writeFacet))
         .line()
         .act(
             "aim",

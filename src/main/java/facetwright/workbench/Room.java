@@ -12,6 +12,7 @@ import facetwright.workbench.goal.GoalBar;
 import facetwright.workbench.lens.LensView;
 import facetwright.workbench.look.Pen;
 import facetwright.workbench.look.Shade;
+import facetwright.workbench.pick.Picking;
 import facetwright.workbench.sweep.SweepView;
 import facetwright.workbench.table.TableLook;
 import facetwright.workbench.table.TableView;
@@ -44,6 +45,7 @@ public final class Room extends BorderPane {
   private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
 
   private final Desk desk;
+  private final Picking picking;
   private final TableView table;
   private final LensView lens;
   private final ScriptCard card;
@@ -75,8 +77,9 @@ public final class Room extends BorderPane {
     Pen.Type.ready();
     getStylesheets().add(Room.class.getResource("room.css").toExternalForm());
     getStyleClass().add("room");
-    table = new TableView(desk);
-    lens = new LensView(desk, aside, ui);
+    picking = new Picking(desk);
+    table = new TableView(desk, picking);
+    lens = new LensView(desk, picking, aside, ui);
     card = new ScriptCard(desk);
     drawer = new DialDrawer(desk);
     flags = new SettingFlags(desk);
@@ -102,6 +105,11 @@ public final class Room extends BorderPane {
     split.setDividerPositions(0.66);
     SplitPane.setResizableWithParent(card, false);
     fold = new CardFold(split, card);
+    picking.onWrite(
+        word -> {
+          fold.away().set(false);
+          card.write(word);
+        });
     table.onScript(
         () -> {
           fold.away().set(false);
@@ -156,6 +164,13 @@ public final class Room extends BorderPane {
     strip.setAlignment(Pos.CENTER_LEFT);
     strip.setMinHeight(Region.USE_PREF_SIZE);
     return strip;
+  }
+
+  /** Writes into the script what the facet that is selected is called there. */
+  void writeFacet() {
+    if (!picking.write()) {
+      table.tell("Select a facet first, on the net or on the folded form: its word is written.");
+    }
   }
 
   /** What has the focus to begin with: the script, or the net when the script is folded away. */

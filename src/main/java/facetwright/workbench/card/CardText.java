@@ -17,6 +17,10 @@ final class CardText {
   private final ReadOnlyObjectWrapper<Scope> scope = new ReadOnlyObjectWrapper<>();
   private final Desk desk;
   private long laid;
+
+  /** Where one was writing, wherever the caret was led to since. */
+  private int own;
+
   private Change last = new Change(0, "", "");
 
   CardText(Desk desk) {
@@ -29,6 +33,7 @@ final class CardText {
     area.plainTextChanges()
         .subscribe(c -> last = new Change(c.getPosition(), c.getRemoved(), c.getInserted()));
     area.textProperty().addListener((_, _, text) -> changed(text));
+    area.caretPositionProperty().addListener((_, _, at) -> own = at);
     desk.text().addListener((_, _, text) -> laid(text));
   }
 
@@ -79,6 +84,19 @@ final class CardText {
 
   Stretch selected() {
     return new Stretch(area.getSelection().getStart(), area.getSelection().getEnd());
+  }
+
+  /** What is selected; where the caret was led elsewhere since, where one left it. */
+  Stretch own() {
+    int at = Math.min(own, area.getLength());
+    return at == caret() ? selected() : new Stretch(at, at);
+  }
+
+  /** Leads the caret to a place that is pointed out; where one was writing is not forgotten. */
+  void lead(int at) {
+    int left = own;
+    area.moveTo(at);
+    own = left;
   }
 
   int caret() {

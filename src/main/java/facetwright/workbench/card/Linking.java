@@ -113,7 +113,7 @@ final class Linking {
               painting.halo().set(site.line());
               told = site.line();
               if (text.area().getCurrentParagraph() != site.line() - 1) {
-                text.area().moveTo(at);
+                text.lead(at);
               }
               bringIntoView(site.line() - 1);
             });

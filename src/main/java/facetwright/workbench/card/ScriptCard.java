@@ -2,6 +2,7 @@ package facetwright.workbench.card;
 
 import facetwright.check.finding.Finding;
 import facetwright.workbench.card.text.Typing;
+import facetwright.workbench.card.text.Wording;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.FocusRing;
 import facetwright.workbench.look.Tip;
@@ -102,6 +103,12 @@ public final class ScriptCard extends BorderPane {
   /** Makes the lines selected a comment, or script again. */
   public void comment() {
     text.apply(Typing.comment(text.text(), text.selected()));
+  }
+
+  /** Writes a word for a facet where one was writing, and goes on there. */
+  public void write(String word) {
+    text.apply(Wording.edit(text.reading(), text.own(), word));
+    text.area().requestFocus();
   }
 
   public CodeArea area() {

@@ -25,6 +25,7 @@ public enum Key {
   REPLACE(Where.MENU, "", "Shortcut+H"),
   LINE(Where.MENU, "", "Shortcut+L Shortcut+G"),
   COMMENT(Where.MENU, "", "Shortcut+SLASH", "Shortcut+DIVIDE"),
+  FACET_WORD(Where.MENU, "", "Shortcut+Shift+W"),
   AIM(Where.MENU, "", "Shortcut+T"),
   ROUND(Where.MENU, "", "Shortcut+R"),
   FIT_SHEET(Where.MENU, "", "Shortcut+Shift+R"),

@@ -6,7 +6,6 @@ import facetwright.draw.Viewpoint;
 import facetwright.fold.walk.FoldPath;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
-import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
@@ -14,7 +13,9 @@ import facetwright.workbench.desk.Selection;
 import facetwright.workbench.focus.FocusRing;
 import facetwright.workbench.look.Camera;
 import facetwright.workbench.look.Shade;
+import facetwright.workbench.pick.Picking;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.concurrent.Executor;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
@@ -52,10 +53,11 @@ public final class LensView extends Region {
 
   /**
    * @param desk what is shown
+   * @param picking what its facets are called
    * @param aside runs work beside the window
    * @param ui runs work on the window's thread
    */
-  public LensView(Desk desk, Executor aside, Executor ui) {
+  public LensView(Desk desk, Picking picking, Executor aside, Executor ui) {
     this.desk = desk;
     this.frames = new FrameSource(aside, ui, this::show);
     getStyleClass().add("lens");
@@ -82,7 +84,7 @@ public final class LensView extends Region {
             ring.getStyleClass().add("round");
           }
         });
-    new LensHand(this).take();
+    new LensHand(this, desk, picking).take();
     setOnKeyPressed(new LensKeys(this)::pressed);
   }
 
@@ -172,15 +174,19 @@ public final class LensView extends Region {
 
   /** Selects the panel seen at a point of this view, or nothing. */
   void select(double x, double y) {
+    OptionalInt panel = panel(x, y);
+    desk.selection()
+        .set(panel.isPresent() ? new Selection.OfPanel(panel.getAsInt()) : Selection.nothing());
+  }
+
+  /** The panel seen at a point of this view. */
+  OptionalInt panel(double x, double y) {
     Vec2 place = camera.plane(x, y);
-    for (Mark.Patch patch : patches.reversed()) {
-      long around = patch.rings().stream().filter((Polygon2 ring) -> ring.contains(place)).count();
-      if (around % 2 == 1) {
-        desk.selection().set(new Selection.OfPanel(patch.part()));
-        return;
-      }
-    }
-    desk.selection().set(Selection.nothing());
+    return patches.reversed().stream()
+        .filter(
+            patch -> patch.rings().stream().filter(ring -> ring.contains(place)).count() % 2 == 1)
+        .mapToInt(Mark.Patch::part)
+        .findFirst();
   }
 
   private void look() {

@@ -4,6 +4,7 @@ import facetwright.geom.Vec2;
 import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Selection;
+import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
@@ -33,7 +34,12 @@ final class TableHand {
     table.setOnMouseDragged(this::drag);
     table.setOnMouseReleased(this::release);
     table.setOnMouseMoved(this::move);
-    table.setOnMouseExited(_ -> point(new Spot.Bare(), ""));
+    table.setOnContextMenuRequested(this::menu);
+    table.setOnMouseExited(
+        _ -> {
+          point(new Spot.Bare(), "");
+          table.selected("");
+        });
   }
 
   /** What the pointer is on. */
@@ -98,6 +104,23 @@ final class TableHand {
             });
   }
 
+  /** Offers the words of the panel under the pointer, or by keys of the one selected. */
+  private void menu(ContextMenuEvent e) {
+    Design design = desk.design().get();
+    if (design == null || dragged || table.measures().get()) {
+      return;
+    }
+    Spot spot =
+        e.isKeyboardTrigger()
+            ? Steps.spot(desk.selection().get())
+            : Spot.at(design.net(), table.place(e.getX(), e.getY()), 0);
+    if (spot instanceof Spot.OnPanel(int p)) {
+      desk.selection().set(new Selection.OfPanel(p));
+      table.menu(p, e.getScreenX(), e.getScreenY());
+      e.consume();
+    }
+  }
+
   private void move(MouseEvent e) {
     Design design = desk.design().get();
     if (design == null) {
@@ -110,7 +133,7 @@ final class TableHand {
     }
     Spot spot = Spot.at(design.net(), place, reach());
     String from = SpotText.from(design.laid().sheet(0), place, design.unit());
-    String what = SpotText.about(design.net(), spot, design.unit());
+    String what = table.about(spot);
     point(spot, what.isEmpty() ? from : what + "    " + from);
   }
 

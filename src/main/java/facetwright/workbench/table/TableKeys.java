@@ -89,7 +89,7 @@ final class TableKeys {
     Selection next = scores ? steps.score(now, by) : steps.panel(now, by);
     desk.selection().set(next);
     table.bring(steps.middle(next));
-    table.tell(SpotText.about(design.net(), Steps.spot(next), design.unit()));
+    table.tell(table.about(Steps.spot(next)));
     return true;
   }
 

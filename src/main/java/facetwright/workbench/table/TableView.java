@@ -5,9 +5,11 @@ import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
 import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Selection;
 import facetwright.workbench.focus.FocusRing;
 import facetwright.workbench.look.Camera;
 import facetwright.workbench.look.Shade;
+import facetwright.workbench.pick.Picking;
 import java.util.List;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
@@ -24,6 +26,7 @@ import javafx.scene.layout.Region;
 /** The net on its sheet. Wheel zooms to the pointer, dragging moves, a click selects. */
 public final class TableView extends Region {
   private final Desk desk;
+  private final Picking picking;
   private final Mat mat = new Mat();
   private final Canvas canvas = new Canvas();
   private final TableKeys keys;
@@ -39,8 +42,13 @@ public final class TableView extends Region {
   private final Measurer measurer = new Measurer(told::set);
   private long paints;
 
-  public TableView(Desk desk) {
+  /**
+   * @param desk what is shown
+   * @param picking what its facets are called
+   */
+  public TableView(Desk desk, Picking picking) {
     this.desk = desk;
+    this.picking = picking;
     getStyleClass().add("table");
     keys = new TableKeys(this, desk);
     hand = new TableHand(this, desk);
@@ -60,7 +68,8 @@ public final class TableView extends Region {
           paint();
         });
     setOnKeyPressed(keys::pressed);
-    desk.selection().addListener((_, _, _) -> say());
+    picking.onPoint(p -> tell(about(new Spot.OnPanel(p))), () -> selected(""));
+    desk.selection().addListener((_, _, _) -> selected(told.get()));
     told.addListener((_, _, _) -> say());
     say();
     drawn();
@@ -164,8 +173,31 @@ public final class TableView extends Region {
   }
 
   /** Says something in words under the table. */
-  void tell(String words) {
+  public void tell(String words) {
     told.set(words);
+  }
+
+  /** What is at a spot, in words: what it measures, and what a facet is called. */
+  String about(Spot spot) {
+    Design design = desk.design().get();
+    String what = SpotText.about(design.net(), spot, design.unit());
+    String words = spot instanceof Spot.OnPanel(int p) ? picking.words(p) : "";
+    return words.isEmpty() ? what : what + "    " + words;
+  }
+
+  /** Offers to write what a panel is called. */
+  void menu(int panel, double x, double y) {
+    picking.menu(this, panel, x, y);
+  }
+
+  /** What is selected anywhere is told here; else the words given. */
+  void selected(String otherwise) {
+    boolean isPanel = desk.selection().get() instanceof Selection.OfPanel;
+    tell(
+        isPanel && desk.design().get() != null
+            ? about(Steps.spot(desk.selection().get()))
+            : otherwise);
+    say();
   }
 
   /** For those who hear the window read. */
