@@ -264,7 +264,7 @@ public final class Form implements Serializable {
     return of(corners, rest);
   }
 
-  /** Another form made of this one, such as {@code form.changed(Bevel.edges(3))}. */
+  /** Another form made of this one, such as {@code form.changed(Chamfer.edges(3))}. */
   public Form changed(Change change) {
     return change.of(this);
   }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.form.change.Bevel;
+import facetwright.form.change.Chamfer;
 import facetwright.form.change.Reshape;
 import facetwright.form.make.Solids;
 import facetwright.form.unfold.Tabs;
@@ -106,7 +106,7 @@ class FormTest {
     refuses(() -> Tabs.deep(0), "1 mm to 200 mm");
     refuses(() -> Tabs.USUAL.withBevel(2), "5° to 90°");
     refuses(() -> new Tabs(true, 10, 45, 11), "least depth");
-    refuses(() -> Solids.box(20, 20, 20).changed(Bevel.corners(11)), "at most half", "10 mm");
+    refuses(() -> Solids.box(20, 20, 20).changed(Chamfer.corners(11)), "at most half", "10 mm");
     refuses(() -> Solids.box(20, 20, 20).changed(Reshape.scaled(0)), "factor");
     refuses(() -> Solids.box(20, 20, 20).changed(Reshape.raised("top", 0)), "not by 0");
     refuses(() -> Solids.box(20, 20, 20).withoutFacet("lid"), "there is no facet \"lid\"");

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.form.change.Bevel;
+import facetwright.form.change.Chamfer;
 import facetwright.form.change.PlaneCut;
 import facetwright.form.change.Reshape;
 import facetwright.form.change.Stacking;
@@ -47,23 +47,23 @@ class OperationTest {
   /** Rectification halves each edge: Cundy and Rollett, Mathematical Models, 3.7 (from memory). */
   @Test
   void cornersCutAtHalfAnEdge() {
-    alike(solid("p-cube").changed(Bevel.corners(EDGE / 2)), "a-cuboctahedron");
-    alike(solid("p-octahedron").changed(Bevel.corners(EDGE / 2)), "a-cuboctahedron");
-    alike(solid("p-dodecahedron").changed(Bevel.corners(EDGE / 2)), "a-icosidodecahedron");
-    alike(solid("p-icosahedron").changed(Bevel.corners(EDGE / 2)), "a-icosidodecahedron");
-    alike(solid("p-tetrahedron").changed(Bevel.corners(EDGE / 2)), "p-octahedron");
+    alike(solid("p-cube").changed(Chamfer.corners(EDGE / 2)), "a-cuboctahedron");
+    alike(solid("p-octahedron").changed(Chamfer.corners(EDGE / 2)), "a-cuboctahedron");
+    alike(solid("p-dodecahedron").changed(Chamfer.corners(EDGE / 2)), "a-icosidodecahedron");
+    alike(solid("p-icosahedron").changed(Chamfer.corners(EDGE / 2)), "a-icosidodecahedron");
+    alike(solid("p-tetrahedron").changed(Chamfer.corners(EDGE / 2)), "p-octahedron");
   }
 
   /** Truncation to regular facets: a third of a triangle's edge, 1/(2+√2) of a square's. */
   @Test
   void cornersCutToRegularFacets() {
-    alike(solid("p-tetrahedron").changed(Bevel.corners(EDGE / 3)), "a-truncated-tetrahedron");
-    alike(solid("p-octahedron").changed(Bevel.corners(EDGE / 3)), "a-truncated-octahedron");
-    alike(solid("p-icosahedron").changed(Bevel.corners(EDGE / 3)), "a-truncated-icosahedron");
-    alike(solid("p-cube").changed(Bevel.corners(EDGE / (2 + Math.sqrt(2)))), "a-truncated-cube");
+    alike(solid("p-tetrahedron").changed(Chamfer.corners(EDGE / 3)), "a-truncated-tetrahedron");
+    alike(solid("p-octahedron").changed(Chamfer.corners(EDGE / 3)), "a-truncated-octahedron");
+    alike(solid("p-icosahedron").changed(Chamfer.corners(EDGE / 3)), "a-truncated-icosahedron");
+    alike(solid("p-cube").changed(Chamfer.corners(EDGE / (2 + Math.sqrt(2)))), "a-truncated-cube");
     double golden = (1 + Math.sqrt(5)) / 2;
     alike(
-        solid("p-dodecahedron").changed(Bevel.corners(EDGE / (2 + golden))),
+        solid("p-dodecahedron").changed(Chamfer.corners(EDGE / (2 + golden))),
         "a-truncated-dodecahedron");
   }
 
@@ -174,7 +174,7 @@ class OperationTest {
   @Test
   void beveledEdges() {
     Form cube = Solids.box(60, 60, 60);
-    Form chamfered = cube.changed(Bevel.edges(10));
+    Form chamfered = cube.changed(Chamfer.edges(10));
     assertThat(chamfered.facets()).hasSize(18);
     assertThat(chamfered.corners()).hasSize(32);
     int top = chamfered.facet("top");
@@ -186,8 +186,8 @@ class OperationTest {
     double b3 = 1000;
     double gone = 12 * 60 * 50 - 8 * (3 * b3 / 3 - b3 / 4);
     assertThat(chamfered.volume()).isCloseTo(216_000 - gone, within(1e-6));
-    assertThatThrownBy(() -> cube.changed(Bevel.edges(30))).isInstanceOf(FormException.class);
-    assertThatThrownBy(() -> cube.changed(Reshape.raised("top", -20)).changed(Bevel.edges(3)))
+    assertThatThrownBy(() -> cube.changed(Chamfer.edges(30))).isInstanceOf(FormException.class);
+    assertThatThrownBy(() -> cube.changed(Reshape.raised("top", -20)).changed(Chamfer.edges(3)))
         .isInstanceOf(FormException.class)
         .hasMessageContaining("hollows");
   }

@@ -3,7 +3,7 @@ package facetwright.form;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.form.change.Bevel;
+import facetwright.form.change.Chamfer;
 import facetwright.form.change.PlaneCut;
 import facetwright.form.change.Reshape;
 import facetwright.form.make.Solids;
@@ -76,7 +76,7 @@ class UnfoldPropertyTest {
     assertThat(back.corners()).hasSameSizeAs(form.corners());
     Form beveled;
     try {
-      beveled = form.changed(Bevel.edges(0.2));
+      beveled = form.changed(Chamfer.edges(0.2));
     } catch (FormException tooNarrow) {
       assertThat(tooNarrow).hasMessageContaining("a bevel of");
       return;

@@ -123,8 +123,8 @@ class OneMannerTest {
         "prism({ sides: 4, side: 40, height: 35 }).stack(pyramid({ sides: 4, side: 40, height: 25"
             + " }))|side 1 (2)|1",
         "prism({ sides: 6, side: 30, height: 40 }).cut({ at: [0, 0, 30], away: [1, 0, 2] })|side|6",
-        "prism({ sides: 6, side: 30, height: 40 }).bevelCorners(5)|side|6",
-        "prism({ sides: 6, side: 30, height: 40 }).bevelCorners(5)|corner|12",
+        "prism({ sides: 6, side: 30, height: 40 }).chamferCorners(5)|side|6",
+        "prism({ sides: 6, side: 30, height: 40 }).chamferCorners(5)|corner|12",
         "bipyramid({ sides: 5, side: 30, height: 80 })|row 1|5",
         "bipyramid({ sides: 12, side: 12, height: 60 }).raise(\"row 2\", 1)|row 2|36",
         "prism({ sides: 6, side: 30, height: 40 }).scale(0.5).raise(\"corner\", 2)|corner|0",

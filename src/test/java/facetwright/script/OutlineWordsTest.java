@@ -122,7 +122,7 @@ class OutlineWordsTest {
         "panel('a', { outline: circle({ across: 9 }) }).tab('1') | nothing hangs on it",
         "panel('a', { width: 40, height: 20 }).rounded(30) | at most by 19.98",
         "panel('a', { width: 40, height: 20 }).rounded(3).rounded(3) | no corner that is free",
-        "panel('a', { width: 40, height: 20 }).rounded(3).bevel(1, 2) | round already",
+        "panel('a', { width: 40, height: 20 }).rounded(3).chamfer(1, 2) | round already",
         "panel('a', { width: 40, height: 20 }).rounded(3, { corners: [7] }) | 1 to 4",
       })
   void whatMakesNoSenseIsRefusedWithItsPlace(String call, String told) {

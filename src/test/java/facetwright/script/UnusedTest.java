@@ -50,8 +50,8 @@ class UnusedTest {
         "window(\"side 1\", { border: 5 })",
         "hole(\"top\", { across: 3 })",
         "layer(\"top\", { reveal: 2 })",
-        "bevelEdges(2)",
-        "bevelCorners(2)",
+        "chamferEdges(2)",
+        "chamferCorners(2)",
         "cut({ at: [0, 0, 20], away: [0, 0, 1] })",
         "raise(\"top\", 9)",
         "twist(9)",
@@ -107,7 +107,7 @@ class UnusedTest {
       quoteCharacter = '~',
       textBlock =
           """
-          p.bevelEdges(2).open("top")               | open makes a new form and leaves p as it was
+          p.chamferEdges(2).open("top")               | open makes a new form and leaves p as it was
           if (q.height() > 3) p.open("top")         | open makes a new form and leaves p as it was
           for (const f of ["top"]) { p.open(f); }   | open makes a new form and leaves p as it was
           p\\n  .open("top") // lost                | open makes a new form and leaves p as it was

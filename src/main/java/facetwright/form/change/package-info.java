@@ -1,5 +1,5 @@
 /**
- * Changes that make another form of a form: bevels, cuts, raised and twisted facets, duals, stacks.
- * Each is a {@link facetwright.form.Change}.
+ * Changes that make another form of a form: chamfers, cuts, raised and twisted facets, duals,
+ * stacks. Each is a {@link facetwright.form.Change}.
  */
 package facetwright.form.change;

@@ -14,6 +14,7 @@ import facetwright.net.draft.EdgeDraft;
 import facetwright.net.draft.NetDraft;
 import facetwright.net.draft.PanelDraft;
 import facetwright.net.fitting.Lettered;
+import facetwright.words.Mend;
 import facetwright.words.NearName;
 import facetwright.words.Site;
 import java.util.ArrayList;
@@ -32,6 +33,11 @@ import java.util.stream.IntStream;
  * corners it was given by, or from the left end of its hinge.
  */
 public final class CardPanel {
+  private static final String BOTTOM = "bottom";
+
+  /** What makers call the bottom edge, too. */
+  private static final List<String> FOOT = List.of("base", "foot", "floor");
+
   private final NetDraft net;
   private final PanelDraft draft;
   private final Motion2 motion;
@@ -44,8 +50,8 @@ public final class CardPanel {
     List<EdgeDraft> straight = draft.edges().stream().filter(e -> !e.isRound()).toList();
     List<String> words =
         switch (straight.size()) {
-          case 3 -> List.of("bottom", "right", "left");
-          case 4 -> List.of("bottom", "right", "top", "left");
+          case 3 -> List.of(BOTTOM, "right", "left");
+          case 4 -> List.of(BOTTOM, "right", "top", "left");
           default -> List.of();
         };
     for (int i = 0; i < straight.size(); i++) {
@@ -80,7 +86,9 @@ public final class CardPanel {
                   ? "; an arc is cut, and nothing hangs on it or is folded along it"
                   : ""),
           site,
-          NearName.mends(name, edges.keySet()));
+          FOOT.contains(name.strip().toLowerCase(Locale.ROOT)) && edges.containsKey(BOTTOM)
+              ? List.of(new Mend.Word(name, BOTTOM))
+              : NearName.mends(name, edges.keySet()));
     }
     return edge;
   }
@@ -190,9 +198,9 @@ public final class CardPanel {
    *
    * @param corner from 1; corner k lies between edges k − 1 and k (1: bottom left of a rectangle)
    */
-  public CardPanel bevel(int corner, double size, Site site) {
+  public CardPanel chamfer(int corner, double size, Site site) {
     FreeCorner free = freeCorner(corner, site);
-    Ask.between("a bevel there", size, 0.01, free.most(), site);
+    Ask.between("a chamfer there", size, 0.01, free.most(), site);
     draft.cutCorner(free.after(), free.on(-size), free.on(size));
     return this;
   }
@@ -200,7 +208,7 @@ public final class CardPanel {
   /**
    * Rounds a corner by an arc that meets both edges.
    *
-   * @param corner as for {@link #bevel}
+   * @param corner as for {@link #chamfer}
    */
   public CardPanel rounded(int corner, double radius, Site site) {
     FreeCorner free = freeCorner(corner, site);

@@ -33,6 +33,10 @@ public final class CellSelection {
     this.cells = List.copyOf(cells);
   }
 
+  List<WrapCell> cells() {
+    return cells;
+  }
+
   /** Of these cells, those in columns "even", "odd" or "all". Column 1 is odd. */
   public CellSelection columns(String which, Site at) {
     IntPredicate test = wrap.columnTest(which, at);

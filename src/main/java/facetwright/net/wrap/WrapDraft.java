@@ -210,6 +210,15 @@ public final class WrapDraft {
     return new CellSelection(this, every);
   }
 
+  /**
+   * Cells by what they are called: "wall", "wall 3", "odd", "odd wall", "column 3" or "all".
+   *
+   * @param words none for all cells but tabs
+   */
+  public CellSelection called(List<String> words, Site at) {
+    return CellNames.of(this, words, at);
+  }
+
   int columnCount() {
     return cells[0].length;
   }

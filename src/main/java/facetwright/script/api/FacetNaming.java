@@ -5,10 +5,12 @@ import facetwright.form.FacetNames;
 import facetwright.form.Form;
 import facetwright.script.sandbox.CallException;
 import facetwright.script.text.Edit;
+import facetwright.words.Mend;
 import facetwright.words.NearName;
 import facetwright.words.Spoken;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** How a script names facets: one by one, by the word they share, or all. */
@@ -23,6 +25,12 @@ public final class FacetNaming {
 
   private static final String ALL = "all";
 
+  /** What makers call facets, by what forms call them: a panel has a bottom edge, a form a base. */
+  private static final Map<String, String> COUSINS =
+      Map.of(
+          "bottom", "base", "floor", "base", "foot", "base", "lid", "top", "roof", "top", "wall",
+          "side", "walls", "side", "sides", "side");
+
   private FacetNaming() {}
 
   /** The names meant, in the form's order. */
@@ -32,12 +40,17 @@ public final class FacetNaming {
     for (String word : wanted) {
       List<String> found = meant(names, word).stream().filter(n -> !meant.contains(n)).toList();
       if (found.isEmpty() && !meant.contains(word)) {
-        String near =
-            NearName.nearest(word, names).map(n -> "Did you mean \"" + n + "\"? ").orElse("");
+        Optional<String> near =
+            Optional.ofNullable(COUSINS.get(word))
+                .filter(n -> !meant(names, n).isEmpty())
+                .or(() -> NearName.nearest(word, names));
         throw new CallException(
             function + ": no facet is called \"" + word + "\"",
-            near + "Its facets are " + listed(names) + ".",
-            NearName.mends(word, names));
+            near.map(n -> "Did you mean \"" + n + "\"? ").orElse("")
+                + "Its facets are "
+                + listed(names)
+                + ".",
+            near.<Mend>map(n -> new Mend.Word(word, n)).stream().toList());
       }
       meant.addAll(found);
     }

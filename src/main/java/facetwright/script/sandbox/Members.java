@@ -11,6 +11,16 @@ import org.graalvm.polyglot.Value;
 
 /** What is told of a function that a thing does not have. */
 final class Members {
+  /** What functions were called before, or makers call them, by what they are called. */
+  private static final Map<String, String> FORMER =
+      Map.ofEntries(
+          Map.entry("bevel", "chamfer"),
+          Map.entry("bevelEdges", "chamferEdges"),
+          Map.entry("bevelCorners", "chamferCorners"),
+          Map.entry("truncate", "chamferCorners"),
+          Map.entry("mirror", "mirrored"),
+          Map.entry("flip", "mirrored"));
+
   private Members() {}
 
   /** What a value is called that is a thing of the host's, by the functions that it has. */
@@ -31,7 +41,10 @@ final class Members {
    */
   static ScriptException lacking(String thing, String name, Site site, Host<?> host) {
     List<String> has = host.functions().getOrDefault(thing, host.names());
-    Optional<String> near = NearName.nearest(name, has);
+    Optional<String> near =
+        Optional.ofNullable(FORMER.get(name))
+            .filter(has::contains)
+            .or(() -> NearName.nearest(name, has));
     List<String> owners =
         host.functions().entrySet().stream()
             .filter(e -> e.getValue().contains(name))

@@ -4,22 +4,16 @@ import static facetwright.script.api.Arg.needed;
 import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
-import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
 import facetwright.net.wrap.CellSelection;
 import facetwright.net.wrap.CellSide;
 import facetwright.net.wrap.Pinch;
 import facetwright.script.api.Arg;
-import facetwright.script.api.BackingArgs;
 import facetwright.script.api.Fn;
 import facetwright.script.api.FoldOptions;
 import facetwright.script.api.Kinds;
-import facetwright.script.api.LayerArgs;
-import facetwright.script.api.PointKinds;
-import facetwright.script.api.PunchArgs;
 import facetwright.script.api.Things;
-import facetwright.script.api.WindowShape;
 import java.util.List;
 
 /** What can be done to chosen cells of a wrap. */
@@ -27,7 +21,7 @@ final class CellWords {
   private CellWords() {}
 
   static List<Fn<CellSelection>> all() {
-    return List.of(remove(), gusset(), tabs(), window(), hole(), layer(), backing(), fold(), lap());
+    return List.of(remove(), gusset(), tabs(), fold(), lap());
   }
 
   private static Fn<CellSelection> remove() {
@@ -97,85 +91,6 @@ final class CellWords {
               }
               return call.has(hole) ? cells.hole(call.get(hole), call.site()) : cells;
             });
-  }
-
-  private static Fn<CellSelection> window() {
-    WindowShape.Options options = WindowShape.options();
-    Arg<Vec2> place = Placing.before();
-    return Fn.<CellSelection>named("window")
-        .does("Cuts a window into the middle of each chosen cell.")
-        .takes(place)
-        .options(options.all())
-        .gives(Things.CELLS, "the chosen cells")
-        .example(
-            """
-            design("Lit band");
-            const band = wrap({ columns: 6, width: 32, rows: [60] });
-            band.columns("odd").rows("wall").window({ border: 7 });
-            band.columns("even").rows("wall").window({ sides: 8, across: 20 });
-            """)
-        .runs(
-            (cells, call) ->
-                switch (options.read(call, "window").moved(Placing.or(call, place))) {
-                  case WindowShape.Border(double border) -> cells.window(border, call.site());
-                  case WindowShape.Outline(var outline) -> cells.window(outline, call.site());
-                });
-  }
-
-  private static Fn<CellSelection> hole() {
-    Arg<Vec2> place = Placing.before();
-    Arg<Vec2> at = optional("at", PointKinds.point(), "its place, counted from the cell's middle");
-    return Fn.<CellSelection>named("hole")
-        .does("Punches a hole into each chosen cell.")
-        .takes(place)
-        .options(PunchArgs.ACROSS, at)
-        .gives(Things.CELLS, "the chosen cells")
-        .example(
-            """
-            design("Band to thread");
-            const band = wrap({ columns: 8, width: 22, rows: [40] });
-            band.columns("odd").rows("wall").hole({ across: 4, at: [0, 12] });
-            """)
-        .runs(
-            (cells, call) ->
-                cells.hole(
-                    call.get(PunchArgs.ACROSS),
-                    call.has(place) || call.has(at) ? Placing.sum(call, place, at) : null,
-                    call.site()));
-  }
-
-  private static Fn<CellSelection> layer() {
-    return Fn.<CellSelection>named("layer")
-        .does("Plans a decorative paper on each chosen cell, a little smaller all round.")
-        .options(LayerArgs.REVEAL, LayerArgs.PAPER)
-        .gives(Things.CELLS, "the chosen cells")
-        .example(
-            """
-            design("Papered drum", { units: "in" });
-            const drum = wrap({ columns: 8, width: "1 1/4 in", rows: ["2 1/2 in"], seam: "1/2 in" });
-            drum.rows("wall").layer({ reveal: "1/16 in", paper: "waves" });
-            sheet("A3");
-            """)
-        .runs(
-            (cells, call) ->
-                cells.layer(call.get(LayerArgs.REVEAL), call.get(LayerArgs.PAPER), call.site()));
-  }
-
-  private static Fn<CellSelection> backing() {
-    return Fn.<CellSelection>named("backing")
-        .does(
-            "Puts paper or film behind the windows of the chosen cells. It keeps 1 mm clear of"
-                + " scores, edges, holes and tabs.")
-        .options(BackingArgs.PAPER, BackingArgs.OVERLAP, BackingArgs.SHAPE)
-        .gives(Things.CELLS, "the chosen cells")
-        .example(
-            """
-            design("Softly lit band");
-            const band = wrap({ columns: 6, width: 44, rows: [70], seam: 7 });
-            const panes = band.rows("wall").window({ border: 12 });
-            panes.backing({ paper: "vellum" });
-            """)
-        .runs((cells, call) -> cells.backing(BackingArgs.read(call)));
   }
 
   private static Fn<CellSelection> fold() {

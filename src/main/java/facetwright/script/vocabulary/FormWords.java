@@ -3,7 +3,7 @@ package facetwright.script.vocabulary;
 import static facetwright.script.api.Arg.needed;
 
 import facetwright.form.Form;
-import facetwright.form.change.Bevel;
+import facetwright.form.change.Chamfer;
 import facetwright.form.change.PlaneCut;
 import facetwright.form.change.Reshape;
 import facetwright.form.change.Stacking;
@@ -26,8 +26,8 @@ final class FormWords {
 
   static List<Fn<Form>> all() {
     return List.of(
-        bevelEdges(),
-        bevelCorners(),
+        chamferEdges(),
+        chamferCorners(),
         cut(),
         raise(),
         twist(),
@@ -43,30 +43,30 @@ final class FormWords {
     return call.hold(Things.FORM, form.withSite(call.site()));
   }
 
-  private static Fn<Form> bevelEdges() {
-    return Fn.<Form>named("bevelEdges")
+  private static Fn<Form> chamferEdges() {
+    return Fn.<Form>named("chamferEdges")
         .does("Cuts every edge back to a narrow facet.")
         .takes(AMOUNT)
         .gives(Things.FORM, "a new form")
         .example(
             """
             design("Soft-edged cube");
-            box({ width: 50, depth: 50, height: 50 }).bevelEdges(8).unfold({ tabs: false });
+            box({ width: 50, depth: 50, height: 50 }).chamferEdges(8).unfold({ tabs: false });
             """)
-        .runs((form, call) -> held(call, form.changed(Bevel.edges(call.get(AMOUNT)))));
+        .runs((form, call) -> held(call, form.changed(Chamfer.edges(call.get(AMOUNT)))));
   }
 
-  private static Fn<Form> bevelCorners() {
-    return Fn.<Form>named("bevelCorners")
+  private static Fn<Form> chamferCorners() {
+    return Fn.<Form>named("chamferCorners")
         .does("Cuts every corner back to a facet, at a distance measured along the edges.")
         .takes(AMOUNT)
         .gives(Things.FORM, "a new form")
         .example(
             """
             design("Float with fourteen facets");
-            box({ width: 48, depth: 48, height: 48 }).bevelCorners(14).unfold();
+            box({ width: 48, depth: 48, height: 48 }).chamferCorners(14).unfold();
             """)
-        .runs((form, call) -> held(call, form.changed(Bevel.corners(call.get(AMOUNT)))));
+        .runs((form, call) -> held(call, form.changed(Chamfer.corners(call.get(AMOUNT)))));
   }
 
   private static Fn<Form> cut() {

@@ -46,6 +46,8 @@ public final class Language {
     WrapWords.onWrap().forEach(Things.WRAP::with);
     WrapWords.onCells().forEach(Things.CELLS::with);
     CellWords.all().forEach(Things.CELLS::with);
+    CellCutWords.onCells().forEach(Things.CELLS::with);
+    CellCutWords.onWrap().forEach(Things.WRAP::with);
     Things.WRAP.with(PartWords.part());
     Things.PANEL.with(PartWords.part());
     Things.BLANK.with(PartWords.part());

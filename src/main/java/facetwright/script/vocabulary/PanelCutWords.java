@@ -24,7 +24,7 @@ final class PanelCutWords {
   private PanelCutWords() {}
 
   static List<Fn<CardPanel>> all() {
-    return List.of(window(), hole(), notch(), bevel(), rounded(), layer(), backing(), tick());
+    return List.of(window(), hole(), notch(), chamfer(), rounded(), layer(), backing(), tick());
   }
 
   private static Fn<CardPanel> window() {
@@ -98,23 +98,23 @@ final class PanelCutWords {
                     call.site()));
   }
 
-  private static Fn<CardPanel> bevel() {
+  private static Fn<CardPanel> chamfer() {
     Arg<Integer> corner =
         needed(
             "corner",
             Kinds.count(1, 200),
             "which corner, from 1 at the bottom left, counter-clockwise");
     Arg<Double> by = needed("by", Kinds.length(), "how far along both edges");
-    return Fn.<CardPanel>named("bevel")
+    return Fn.<CardPanel>named("chamfer")
         .does("Cuts a free corner back.")
         .takes(corner, by)
         .gives(Things.PANEL, "the panel")
         .example(
             """
             design("Luggage tag");
-            panel("tag", { width: 45, height: 80 }).bevel(3, 12).bevel(4, 12).hole({ across: 4, at: [0, 30] });
+            panel("tag", { width: 45, height: 80 }).chamfer(3, 12).chamfer(4, 12).hole({ across: 4, at: [0, 30] });
             """)
-        .runs((panel, call) -> panel.bevel(call.get(corner), call.get(by), call.site()));
+        .runs((panel, call) -> panel.chamfer(call.get(corner), call.get(by), call.site()));
   }
 
   private static Fn<CardPanel> rounded() {

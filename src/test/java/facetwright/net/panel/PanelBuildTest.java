@@ -179,12 +179,12 @@ class PanelBuildTest {
   void bevelsCutCorners() {
     PanelBuild build = new PanelBuild();
     CardPanel card = build.rectangle("card", 50, 30, AT);
-    card.bevel(1, 5, AT).bevel(3, 4, AT);
+    card.chamfer(1, 5, AT).chamfer(3, 4, AT);
     assertThat(build.build().panels().getFirst().outline().area())
         .isCloseTo(1500 - 12.5 - 8, within(1e-9));
-    assertThatThrownBy(() -> card.bevel(5, 5, AT)).hasMessageContaining("1 to 4, not 5");
-    assertThatThrownBy(() -> card.bevel(1, 5, AT)).hasMessageContaining("not free on both sides");
-    assertThatThrownBy(() -> card.bevel(2, 60, AT)).hasMessageContaining("a bevel there");
+    assertThatThrownBy(() -> card.chamfer(5, 5, AT)).hasMessageContaining("1 to 4, not 5");
+    assertThatThrownBy(() -> card.chamfer(1, 5, AT)).hasMessageContaining("not free on both sides");
+    assertThatThrownBy(() -> card.chamfer(2, 60, AT)).hasMessageContaining("a chamfer there");
   }
 
   @Test

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.form.Facet;
 import facetwright.form.Form;
 import facetwright.form.FormException;
-import facetwright.form.change.Bevel;
+import facetwright.form.change.Chamfer;
 import facetwright.form.change.PlaneCut;
 import facetwright.form.change.Reshape;
 import facetwright.form.change.Stacking;
@@ -151,7 +151,7 @@ class FacetNamingTest {
         assertThat(names(next)).anyMatch(n -> n.startsWith("cut"));
       }
       case 3 -> {
-        next = form.changed(Bevel.corners(2));
+        next = form.changed(Chamfer.corners(2));
         story.add("bevel");
         for (String word : allWords(form)) {
           assertThat(meant(next, word)).as(story + " " + word).containsAll(meant(form, word));

@@ -21,12 +21,12 @@ import facetwright.message.Value;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Bevels: edges or corners cut back. */
-public final class Bevel {
+/** Chamfers: edges or corners cut back. */
+public final class Chamfer {
   /** Two cuts that come so near to each other on an edge meet in one corner. */
   private static final LengthTolerance MEET = new LengthTolerance(1e-7);
 
-  private Bevel() {}
+  private Chamfer() {}
 
   /**
    * Planes every edge off so that each facet loses a margin of this width along its sides; the new
@@ -50,9 +50,9 @@ public final class Bevel {
 
   /** Every edge planed off so that each facet loses a margin of this width along its sides. */
   private static Form edges(Form form, double amount) {
-    Limits.length("the bevel", amount);
+    Limits.length("the chamfer", amount);
     FormCheck.require(
-        form.isConvex(), "edges can be beveled on a closed form without hollows only");
+        form.isConvex(), "edges can be chamfered on a closed form without hollows only");
     Vec3 inner = form.centre();
     List<HalfSpaces.Plane> planes = new ArrayList<>();
     for (int f = 0; f < form.facets().size(); f++) {
@@ -80,7 +80,8 @@ public final class Bevel {
     } catch (FormException slivers) {
       throw new FormException(
           Message.of(
-              "a bevel of %s leaves slivers too fine to make: take another", Value.given(amount)));
+              "a chamfer of %s leaves slivers too fine to make: take another",
+              Value.given(amount)));
     }
     List<Facet> facets = new ArrayList<>();
     for (int p = 0; p < planes.size(); p++) {
@@ -96,20 +97,20 @@ public final class Bevel {
 
   private static Message tooMuch(double amount) {
     return Message.of(
-        "a bevel of %s takes a facet or an edge away whole: take less", Value.given(amount));
+        "a chamfer of %s takes a facet or an edge away whole: take less", Value.given(amount));
   }
 
   /** Every corner cut off through the points at this distance along its edges. */
   private static Form corners(Form form, double distance) {
-    Limits.length("the bevel", distance);
+    Limits.length("the chamfer", distance);
     FormCheck.require(
-        form.isClosed(), "corners can be beveled on a closed form only: open it afterwards");
+        form.isClosed(), "corners can be chamfered on a closed form only: open it afterwards");
     double shortest = form.edges().stream().mapToDouble(form::length).min().orElseThrow();
     FormCheck.require(
         distance <= shortest / 2 + MEET.mm(),
         () ->
             Message.of(
-                "a bevel of corners can be at most half the shortest edge, %s, not %s",
+                "a chamfer of corners can be at most half the shortest edge, %s, not %s",
                 Value.given(shortest / 2), Value.given(distance)));
     List<Vec3> corners = new ArrayList<>();
     int[] nearFrom = new int[form.edges().size()];
