@@ -107,7 +107,7 @@ public final class CutLines {
   }
 
   private record Place(long x, long y) {
-    public static Place of(Vec2 p) {
+    static Place of(Vec2 p) {
       return new Place(Math.round(p.x() / GRID.mm()), Math.round(p.y() / GRID.mm()));
     }
   }

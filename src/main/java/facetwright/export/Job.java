@@ -103,12 +103,12 @@ public final class Job {
   }
 
   /** The template, a page a sheet. */
-  public List<Drawing> templates() {
+  List<Drawing> templates() {
     return templates.get(() -> TemplatePages.of(title, unit(), laid));
   }
 
   /** The template over the printer's pages. */
-  public List<Drawing> tiles() {
+  List<Drawing> tiles() {
     return tiles.get(() -> TiledPages.of(title, laid, order.page()));
   }
 

@@ -35,7 +35,7 @@ public record Arc(int first, int sides, Vec2 centre) implements Serializable {
   }
 
   /** Whether a side of an outline of so many is one of those that stand for it. */
-  public boolean has(int side, int outOf) {
+  boolean has(int side, int outOf) {
     return Math.floorMod(side - first, outOf) < sides;
   }
 

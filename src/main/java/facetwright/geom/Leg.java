@@ -17,7 +17,7 @@ public record Leg(Vec2 from, Vec2 to, Vec2 centre, double turn) {
   }
 
   /** The direction in which it goes at a place of it. */
-  public Vec2 way(Vec2 place) {
+  Vec2 way(Vec2 place) {
     return isStraight()
         ? to.minus(from).unit()
         : place.minus(centre).unit().left().times(Math.signum(turn));

@@ -12,7 +12,7 @@ public final class Peak {
    *
    * @param steps how often the range is made smaller
    */
-  public static double between(double from, double to, int steps, DoubleUnaryOperator value) {
+  static double between(double from, double to, int steps, DoubleUnaryOperator value) {
     double low = from;
     double high = to;
     for (int i = 0; i < steps; i++) {

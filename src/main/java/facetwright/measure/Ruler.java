@@ -80,7 +80,7 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
    *
    * @param metric a ruler of millimetres, which is numbered in the unit where that is another
    */
-  public static Ruler of(Unit unit, Ruler inches, Ruler metric) {
+  static Ruler of(Unit unit, Ruler inches, Ruler metric) {
     return (unit.isMetric() ? metric : inches).numberedIn(unit);
   }
 

@@ -31,9 +31,9 @@ public final class DesignFile {
       description = "turns a dial: a number in the design's unit, or a length such as \"48 mm\"")
   private List<String> settings = List.of();
 
-  public DesignFile() {}
+  DesignFile() {}
 
-  public DesignFile(Path file) {
+  DesignFile(Path file) {
     this.file = file;
   }
 
@@ -42,7 +42,7 @@ public final class DesignFile {
   }
 
   /** A folder that takes papers of this design. */
-  public PaperFolder papers(Path folder, Design made) {
+  PaperFolder papers(Path folder, Design made) {
     return new PaperFolder(folder, made.title(), file.getFileName().toString());
   }
 

@@ -86,7 +86,7 @@ public final class Scaling {
    * @param scale see {@link #shown}
    */
   record Fit(Box2 box, double scale) {
-    public static Fit of(Box2 box, double width, double height) {
+    static Fit of(Box2 box, double width, double height) {
       double wide = (width - 2 * ROOM) / Math.max(box.width(), LengthTolerance.UNSEEN.mm());
       double high = (height - 2 * ROOM) / Math.max(box.height(), LengthTolerance.UNSEEN.mm());
       return new Fit(box, shown(Math.min(wide, high)));

@@ -75,7 +75,7 @@ public final class PaperFolder {
    * This design's own papers of an earlier making that lie there still, as it wrote them, and are
    * none of these: they may show it as it was.
    */
-  public List<String> earlier(SequencedMap<String, byte[]> files) {
+  List<String> earlier(SequencedMap<String, byte[]> files) {
     List<String> left = new ArrayList<>();
     record()
         .forEach(

@@ -76,7 +76,7 @@ public record Outline(List<Corner> corners) implements Serializable {
     return new Outline(corners.stream().map(Corner::new).toList());
   }
 
-  public int size() {
+  int size() {
     return corners.size();
   }
 
@@ -85,7 +85,7 @@ public record Outline(List<Corner> corners) implements Serializable {
   }
 
   /** Whether any corner is rounded. */
-  public boolean isRound() {
+  boolean isRound() {
     return corners.stream().anyMatch(Corner::isRound);
   }
 

@@ -172,7 +172,7 @@ public final class WrapDraft {
    * @param width 0 for none, less than the first column's width
    * @param bevel degrees its free ends are cut back from square, 0 to 75
    */
-  public WrapDraft seam(double width, double bevel, Site seamAt) {
+  WrapDraft seam(double width, double bevel, Site seamAt) {
     double column = narrowest(0);
     Ask.that(
         width >= 0 && width <= column * NARROWER,

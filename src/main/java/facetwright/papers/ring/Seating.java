@@ -36,7 +36,7 @@ public record Seating(
   }
 
   /** Whether card and glue make something up. */
-  public boolean isForgiven() {
+  boolean isForgiven() {
     return spacer.isEmpty() && opening != 0;
   }
 }

@@ -38,7 +38,7 @@ public record Spacer(double degrees, double inner, double outer, double length, 
   }
 
   /** How wide such a strip is: it lies at the outer end alone, in mm. */
-  public double stripWidth() {
+  double stripWidth() {
     return Math.min(STRIP, length / 2);
   }
 

@@ -57,7 +57,7 @@ public record Dial(
       return Optional.ofNullable(counts);
     }
 
-    public static Kind of(Quantity counts) {
+    static Kind of(Quantity counts) {
       return switch (counts) {
         case LENGTH -> LENGTH;
         case ANGLE -> ANGLE;

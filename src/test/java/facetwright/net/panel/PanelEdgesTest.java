@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.net.FoldAngle;
 import facetwright.net.Join;
+import facetwright.net.NamedPanel;
 import facetwright.net.Net;
 import facetwright.net.Sense;
 import java.util.List;
@@ -39,7 +40,7 @@ class PanelEdgesTest {
     Net net = build.build();
     assertThat(seams(net)).containsExactly("card 60, other 58", "card 60, other 58");
     assertThat(((Join.Seam) net.joins().getLast()).tab())
-        .isEqualTo(net.panels().indexOf(net.panel(tab.name()).orElseThrow()));
+        .isEqualTo(net.panels().indexOf(NamedPanel.of(net, tab.name()).orElseThrow()));
   }
 
   /**
