@@ -18,7 +18,7 @@ front.notch("top", { at: wide / 2, width: 16, depth: 8, shape: "round" });
 const right = front.attach("right", "right", { depth: deep, fold: 90 });
 const back = right.attach("top", "back", { depth: wide, fold: 90 });
 const left = back.attach("top", "left", { depth: deep, fold: 90 });
-left.join("top", front, "left", { depth: 12 });
+left.join("top", front, "left", { on: "front", depth: 12 });
 const lid = back.attach("left", "lid", { depth: deep, fold: 90 });
 lid.tuck("top", front, { depth: 15 });
 const floor = front.attach("bottom", "floor", { depth: deep, fold: 90 });

@@ -29,6 +29,7 @@ import facetwright.check.fit.PlacingRule;
 import facetwright.check.fit.TabSticksOutRule;
 import facetwright.check.fit.TabTooBigRule;
 import facetwright.check.fit.TabsClashRule;
+import facetwright.check.fit.TightFlapRule;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.net.sheet.Laid;
 import java.util.ArrayList;
@@ -53,6 +54,7 @@ public final class Checks {
           new TabTooBigRule(),
           new TabSticksOutRule(),
           new TabsClashRule(),
+          new TightFlapRule(),
           new PlacingRule(),
           new FitRule(),
           new ClosingStackRule(),

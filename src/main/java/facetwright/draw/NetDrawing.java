@@ -13,7 +13,6 @@ import facetwright.net.Join;
 import facetwright.net.Layer;
 import facetwright.net.Net;
 import facetwright.net.Opening;
-import facetwright.net.PanelRole;
 import facetwright.net.Score;
 import facetwright.net.Sense;
 import facetwright.net.Slit;
@@ -25,7 +24,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import org.locationtech.jts.geom.Geometry;
 
 /** The net of one sheet as lines, at true size, outside up. */
@@ -113,7 +111,7 @@ public final class NetDrawing {
       part.panels().forEach(p -> fill(net.panels().get(p).region(), FillKind.CARD));
     }
     part.panels().forEach(p -> net.panels().get(p).openings().forEach(this::openingArea));
-    Set<Integer> glued = glued(net);
+    Set<Integer> glued = Join.glued(net);
     if (content.contains(Content.GLUE)) {
       part.panels().stream().filter(glued::contains).forEach(this::glue);
     }
@@ -142,25 +140,6 @@ public final class NetDrawing {
             LineKind.CUT));
     part.panels().forEach(p -> net.panels().get(p).openings().forEach(this::openingCut));
     return new Drawing(page.width(), page.height(), marks).moved(Motion2.shift(part.shift()));
-  }
-
-  /** The panels that end up glued under another. */
-  static Set<Integer> glued(Net net) {
-    Set<Integer> found = new TreeSet<>();
-    for (int p = 0; p < net.panels().size(); p++) {
-      if (net.panels().get(p).role() == PanelRole.TAB) {
-        found.add(p);
-      }
-    }
-    for (Join join : net.joins()) {
-      switch (join) {
-        case Join.Seam s when s.tab() != Join.Seam.NO_TAB -> found.add(s.tab());
-        case Join.Seam _ -> {}
-        case Join.Lap l when l.glued() -> found.add(l.under());
-        case Join.Lap _ -> {}
-      }
-    }
-    return found;
   }
 
   private void fill(Geometry area, FillKind kind) {

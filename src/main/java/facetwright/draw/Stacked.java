@@ -41,7 +41,7 @@ final class Stacked {
     }
     for (Join join : net.joins()) {
       switch (join) {
-        case Join.Seam(_, var b, int tab, _) when tab != Join.Seam.NO_TAB -> put(tab, b.panel());
+        case Join.Seam(_, var b, int tab, _, _) when tab != Join.Seam.NO_TAB -> put(tab, b.panel());
         case Join.Lap(int beneath, int above, _, _) -> put(beneath, above);
         default -> {}
       }

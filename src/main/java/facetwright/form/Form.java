@@ -205,24 +205,18 @@ public final class Form implements Serializable {
   }
 
   /**
-   * Says which facet bears the tab along the edges that two share, and how it is made.
+   * Says what holds two facets along the edges that they share.
    *
-   * @param depth in mm, 0 for that of the other tabs
-   * @param bevel the angle in degrees between the glued edge and the tab's slanted end, 0 for that
-   *     of the other tabs
+   * @param said as told from the first of them
    * @throws FormException where the two share no edge
    */
-  public Form withTab(
-      String facet, String other, EdgeTab.Bearer bearer, double depth, double bevel, Site site) {
+  public Form withTab(String facet, String other, EdgeTab said) {
     int one = facet(facet);
     int two = facet(other);
     List<Facet> all = new ArrayList<>(facets);
     for (FormEdge edge : between(one, two)) {
-      boolean left = edge.left() == one;
-      int mine = left ? edge.leftSide() : edge.rightSide();
-      int its = left ? edge.rightSide() : edge.leftSide();
-      all.set(one, all.get(one).tabbed(new EdgeTab(mine, bearer, depth, bevel, site)));
-      all.set(two, all.get(two).tabbed(new EdgeTab(its, bearer.fromAcross(), depth, bevel, site)));
+      all.set(one, all.get(one).tabbed(said.on(edge.sideOf(one))));
+      all.set(two, all.get(two).tabbed(said.fromAcross(edge.sideOf(two))));
     }
     FormCheck.require(
         !between(one, two).isEmpty(), "\"" + facet + "\" and \"" + other + "\" do not meet");

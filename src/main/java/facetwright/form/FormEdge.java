@@ -16,6 +16,11 @@ public record FormEdge(int from, int to, int left, int leftSide, int right, int 
     implements Serializable {
   public static final int NONE = -1;
 
+  /** Which side of one of its two facets it is. */
+  public int sideOf(int facet) {
+    return left == facet ? leftSide : rightSide;
+  }
+
   /** Whether it belongs to one facet only. */
   public boolean isRim() {
     return right == NONE;

@@ -42,7 +42,7 @@ final class NetInvariants {
     }
     for (Join join : joins) {
       switch (join) {
-        case Join.Seam(EdgeRef a, EdgeRef b, int tab, Site site) -> {
+        case Join.Seam(EdgeRef a, EdgeRef b, int tab, _, Site site) -> {
           require(
               hasEdge(panels, a) && hasEdge(panels, b), "a seam names no side of a panel", site);
           require(

@@ -19,7 +19,13 @@ public record Renumbering(IntUnaryOperator panels, UnaryOperator<EdgeRef> sides)
 
   public Score of(Score s) {
     return new Score(
-        sides.apply(s.a()), sides.apply(s.b()), s.sense(), s.angle(), s.perforated(), s.site());
+        sides.apply(s.a()),
+        sides.apply(s.b()),
+        s.sense(),
+        s.angle(),
+        s.perforated(),
+        s.hinge(),
+        s.site());
   }
 
   public Slit of(Slit s) {
@@ -33,10 +39,11 @@ public record Renumbering(IntUnaryOperator panels, UnaryOperator<EdgeRef> sides)
               sides.apply(s.a()),
               sides.apply(s.b()),
               s.tab() == Join.Seam.NO_TAB ? Join.Seam.NO_TAB : panels.applyAsInt(s.tab()),
+              s.hold(),
               s.site());
       case Join.Lap l ->
           new Join.Lap(
-              panels.applyAsInt(l.under()), panels.applyAsInt(l.over()), l.glued(), l.site());
+              panels.applyAsInt(l.under()), panels.applyAsInt(l.over()), l.hold(), l.site());
     };
   }
 

@@ -11,15 +11,27 @@ import java.io.Serializable;
  * @param sense as seen on the outside
  * @param angle how far it is folded when made
  * @param perforated whether it is perforated rather than pressed, to tear or to fold more easily
+ * @param hinge whether it stays a hinge, which opens and shuts
  * @param site where the script made it
  */
 public record Score(
-    EdgeRef a, EdgeRef b, Sense sense, FoldAngle angle, boolean perforated, Site site)
+    EdgeRef a,
+    EdgeRef b,
+    Sense sense,
+    FoldAngle angle,
+    boolean perforated,
+    boolean hinge,
+    Site site)
     implements Serializable {
+
+  /** One that is folded once. */
+  public Score(EdgeRef a, EdgeRef b, Sense sense, FoldAngle angle, boolean perforated, Site site) {
+    this(a, b, sense, angle, perforated, false, site);
+  }
 
   /** The same score, its crest pointing this way. */
   public Score toward(Sense way) {
-    return new Score(a, b, way, angle, perforated, site);
+    return new Score(a, b, way, angle, perforated, hinge, site);
   }
 
   /** The panel on the other side of this score. */

@@ -47,7 +47,7 @@ class TuckTest {
 
   private static int lap(Net net) {
     for (int j = 0; j < net.joins().size(); j++) {
-      if (net.joins().get(j) instanceof Join.Lap l && !l.glued()) {
+      if (net.joins().get(j) instanceof Join.Lap l && !l.hold().isGlued()) {
         return j;
       }
     }

@@ -85,7 +85,7 @@ public final class GapRule implements Rule {
 
   private static Message fix(Subject subject, Join join) {
     Message reach =
-        join instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _) && a.panel() != b.panel()
+        join instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _, _) && a.panel() != b.panel()
             ? Message.of(
                 "make %s and %s reach farther, or what lies between them smaller",
                 subject.name(a.panel()), subject.name(b.panel()))

@@ -19,7 +19,7 @@ record Meeting(EdgeRef a, EdgeRef b) {
       meetings.add(new Meeting(s.a(), s.b()));
     }
     for (Join join : net.joins()) {
-      if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _)) {
+      if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _, _)) {
         meetings.add(new Meeting(a, b));
       }
     }

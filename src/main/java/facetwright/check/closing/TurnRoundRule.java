@@ -153,7 +153,7 @@ final class TurnRoundRule implements CauseRule {
   /** The score of the tab that a seam is glued by. */
   private static Optional<Score> ofTab(Subject subject, EdgeRef one, EdgeRef two) {
     for (Join join : subject.net().joins()) {
-      if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, int tab, _)
+      if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, int tab, _, _)
           && ((a.equals(one) && b.equals(two)) || (a.equals(two) && b.equals(one)))
           && tab != Join.Seam.NO_TAB) {
         return subject.net().scores().stream()

@@ -47,10 +47,14 @@ public record Subject(Laid laid, FoldedForm folded) {
   /** How a join is called in a message. */
   public Message name(Join join) {
     return switch (join) {
+      case Join.Seam s when !s.hold().isGlued() ->
+          Message.of(
+              "the %s between %s and %s",
+              s.hold().word(), name(s.a().panel()), name(s.b().panel()));
       case Join.Seam s ->
           Message.of("the seam between %s and %s", name(s.a().panel()), name(s.b().panel()));
-      case Join.Lap l when !l.glued() ->
-          Message.of("the tuck of %s into %s", name(l.under()), name(l.over()));
+      case Join.Lap l when !l.hold().isGlued() ->
+          Message.of("the %s of %s into %s", l.hold().word(), name(l.under()), name(l.over()));
       case Join.Lap l -> Message.of("the lap of %s under %s", name(l.under()), name(l.over()));
     };
   }

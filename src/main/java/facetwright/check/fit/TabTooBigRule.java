@@ -11,6 +11,7 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.message.Message;
 import facetwright.message.Value;
+import facetwright.net.Join.Hold;
 import facetwright.net.Opening;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -47,8 +48,11 @@ public final class TabTooBigRule implements Rule {
                 glued,
                 isInTheWay ? Finding.Severity.ERROR : Finding.Severity.WARNING,
                 Message.of(
-                    "%s reaches %s past the edge of %s, under which it is glued.",
-                    subject.name(glued.tab()), Value.length(past), subject.name(glued.host())),
+                    "%s reaches %s past the edge of %s, %s.",
+                    subject.name(glued.tab()),
+                    Value.length(past),
+                    subject.name(glued.host()),
+                    hold(subject, glued).lying()),
                 TabShape.within(
                     subject.name(glued.tab()),
                     glued.foot(),
@@ -63,13 +67,20 @@ public final class TabTooBigRule implements Rule {
                   glued,
                   Finding.Severity.WARNING,
                   Message.of(
-                      "%s shows in a %s of %s, under which it is glued.",
-                      subject.name(glued.tab()), opening.word(), subject.name(glued.host())),
+                      "%s shows in a %s of %s, %s.",
+                      subject.name(glued.tab()),
+                      opening.word(),
+                      subject.name(glued.host()),
+                      hold(subject, glued).lying()),
                   room(subject, glued, opening)));
         }
       }
     }
     return found;
+  }
+
+  private static Hold hold(Subject subject, Glued glued) {
+    return subject.net().joins().get(glued.join()).hold();
   }
 
   private static double uneven(Subject subject, Glued glued) {

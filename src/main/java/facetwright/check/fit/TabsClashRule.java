@@ -28,9 +28,14 @@ public final class TabsClashRule implements Rule {
                   "tabs-clash",
                   Finding.Severity.WARNING,
                   Message.of(
-                      "%s and %s lie over each other once glued under %s: the card gets a bump"
-                          + " there.",
-                      subject.name(one.tab()), subject.name(two.tab()), subject.name(one.host())),
+                      isGlued(subject, one) && isGlued(subject, two)
+                          ? "%s and %s lie over each other once glued under %s: the card gets a"
+                              + " bump there."
+                          : "%s and %s come to lie over each other behind %s: the one is in the"
+                              + " other's way.",
+                      subject.name(one.tab()),
+                      subject.name(two.tab()),
+                      subject.name(one.host())),
                   fix(subject, one, two),
                   new Place.AtPanel(two.tab()),
                   subject.panel(two.tab()).site()));
@@ -38,6 +43,10 @@ public final class TabsClashRule implements Rule {
       }
     }
     return found;
+  }
+
+  private static boolean isGlued(Subject subject, Glued glued) {
+    return subject.net().joins().get(glued.join()).hold().isGlued();
   }
 
   /** Both of them shaped alike. */

@@ -49,7 +49,7 @@ public final class ChartCommand implements Callable<Integer> {
       for (int k = 0; k < words.size(); k++) {
         lines.add("  " + (k + 1) + ". " + words.get(k).replace("\n", "\n     "));
       }
-      lines.add("  " + (words.size() + 1) + ". " + ChartNotes.folding());
+      lines.add("  " + (words.size() + 1) + ". " + ChartNotes.folding(made.net(), i));
     }
     AsSet.text(made.laid(), made.folded(), chart, made.unit()).ifPresent(w -> lines.add("  " + w));
     ChartNotes.cautions().forEach(c -> lines.add("  Caution: " + c));

@@ -71,11 +71,11 @@ final class FormJson {
     json.writeObjectPropertyStart("join");
     switch (join) {
       case Join.Seam s -> {
-        json.writeStringProperty("kind", "seam");
+        json.writeStringProperty("kind", s.hold().isGlued() ? "seam" : s.hold().word());
         panels(json, design.net(), s.a().panel(), s.b().panel());
       }
       case Join.Lap l -> {
-        json.writeStringProperty("kind", l.glued() ? "lap" : "tuck");
+        json.writeStringProperty("kind", l.hold().isGlued() ? "lap" : l.hold().word());
         panels(json, design.net(), l.under(), l.over());
       }
     }

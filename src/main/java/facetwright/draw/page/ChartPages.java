@@ -91,7 +91,7 @@ public final class ChartPages {
       }
     }
     Block folds = FoldPicture.of(net, index, chart, PICTURE - 12, LOW - 12);
-    flow.beside(folds, PICTURE, words.size() + 1 + ".", ChartNotes.folding());
+    flow.beside(folds, PICTURE, words.size() + 1 + ".", ChartNotes.folding(net, index));
     flow.put(Legend.of(LineKinds.used(folds.marks()), 1));
     flow.gap(3);
   }

@@ -78,7 +78,7 @@ public record Settled(
     List<JoinGap> gaps = new ArrayList<>();
     for (int j = 0; j < net.joins().size(); j++) {
       switch (net.joins().get(j)) {
-        case Join.Seam(EdgeRef a, EdgeRef b, _, _) when sought.has(a) && sought.has(b) ->
+        case Join.Seam(EdgeRef a, EdgeRef b, _, _, _) when sought.has(a) && sought.has(b) ->
             gaps.add(
                 new JoinGap(
                     j,

@@ -114,7 +114,7 @@ public final class Assembly {
   private Motion3 fit(int next, int toBody) {
     RigidFit fit = new RigidFit();
     for (Join join : net.joins()) {
-      if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _)) {
+      if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _, _)) {
         if (links(a.panel(), b.panel(), next, toBody)) {
           meet(fit, a, b);
         } else if (links(b.panel(), a.panel(), next, toBody)) {
@@ -128,7 +128,7 @@ public final class Assembly {
     boolean seamed = !fit.isEmpty();
     for (Join join : net.joins()) {
       switch (join) {
-        case Join.Seam(EdgeRef a, EdgeRef b, int tab, _) -> {
+        case Join.Seam(EdgeRef a, EdgeRef b, int tab, _, _) -> {
           int like = tab == Join.Seam.NO_TAB ? a.panel() : tab;
           if (links(like, b.panel(), next, toBody)) {
             turnLike(fit, like, net.segment(a), b.panel(), net.segment(b).reversed());

@@ -21,7 +21,7 @@ public final class Gaps {
     for (int j = 0; j < net.joins().size(); j++) {
       double miss =
           switch (net.joins().get(j)) {
-            case Join.Seam(EdgeRef a, EdgeRef b, _, _) -> seam(net, poses, a, b);
+            case Join.Seam(EdgeRef a, EdgeRef b, _, _, _) -> seam(net, poses, a, b);
             case Join.Lap lap -> Laps.missAt(net, poses, lap, caliper);
           };
       gaps.add(new JoinGap(j, miss));

@@ -49,7 +49,7 @@ public record GluedTabs(ScoreAngles angles, boolean found, int open) {
   private static int host(Net net, int tab) {
     for (Join join : net.joins()) {
       switch (join) {
-        case Join.Seam(_, EdgeRef b, int glued, _) when glued == tab -> {
+        case Join.Seam(_, EdgeRef b, int glued, _, _) when glued == tab -> {
           return b.panel();
         }
         case Join.Lap(int under, int over, _, _) when under == tab -> {

@@ -68,7 +68,7 @@ public final class Vertices {
       welding.weld(s.a(), s.b(), welding.scored);
     }
     for (Join join : net.joins()) {
-      if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _)) {
+      if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _, _)) {
         welding.weld(a, b, welding.met);
       }
     }

@@ -25,7 +25,7 @@ record Bend(int a, int b, Vec3 from, Vec3 to) {
     List<Bend> bends = new ArrayList<>();
     Set<Integer> glued = new HashSet<>();
     for (Join join : net.joins()) {
-      if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, int tab, _)) {
+      if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, int tab, _, _)) {
         glued.add(tab);
         add(bends, placed, a, b);
       }

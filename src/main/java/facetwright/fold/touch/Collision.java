@@ -93,7 +93,7 @@ public record Collision(
    */
   public OptionalInt pastHost(Net net) {
     for (Join join : kind == Kind.HELD ? net.joins() : List.<Join>of()) {
-      if (join instanceof Join.Seam(_, EdgeRef host, int tab, _)
+      if (join instanceof Join.Seam(_, EdgeRef host, int tab, _, _)
           && tab == held().orElseThrow()
           && crease.contains(host.panel())) {
         return OptionalInt.of(host.panel());

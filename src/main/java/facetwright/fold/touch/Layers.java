@@ -84,7 +84,7 @@ final class Layers {
     orders.know(known);
     for (Join join : net.joins()) {
       switch (join) {
-        case Join.Seam(_, EdgeRef b, int tab, _) when tab != Join.Seam.NO_TAB ->
+        case Join.Seam(_, EdgeRef b, int tab, _, _) when tab != Join.Seam.NO_TAB ->
             glue(tab, b.panel());
         case Join.Lap(int under, int over, _, _) -> glue(under, over);
         default -> {}

@@ -26,6 +26,7 @@ final class FlatForm {
 
   private final int[][] edgeOfSide;
   private final double size;
+  private final boolean[] cut;
 
   FlatForm(Form form) {
     this.form = form;
@@ -41,6 +42,10 @@ final class FlatForm {
     for (int f = 0; f < convex.length; f++) {
       convex[f] = outlines.get(f).isConvex();
       middles[f] = outlines.get(f).centroid();
+    }
+    cut = new boolean[form.edges().size()];
+    for (int e = 0; e < cut.length; e++) {
+      cut[e] = tab(e).map(EdgeTab::isCut).orElse(false);
     }
     beside = new Motion2[form.edges().size()][2];
     openings =
@@ -99,6 +104,26 @@ final class FlatForm {
     return form.facets().get(e.left()).tabs().stream()
         .filter(t -> t.side() == e.leftSide())
         .findFirst();
+  }
+
+  /** Whether an edge has to be cut. */
+  boolean isCut(int edge) {
+    return cut[edge];
+  }
+
+  /** Whether any edge has to be cut. */
+  boolean isAnyCut() {
+    for (boolean isCut : cut) {
+      if (isCut) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether the fold along an edge stays a hinge. */
+  boolean isHinge(int edge) {
+    return tab(edge).map(EdgeTab::isHinge).orElse(false);
   }
 
   /** The facet across an edge, or {@link FormEdge#NONE} at the rim. */

@@ -59,8 +59,14 @@ final class Layout {
     set(facet, Motion2.NONE, flat.outline(facet), pieces++);
   }
 
-  /** Hangs the facet across an edge on a facet already placed, unless it would overlap. */
+  /**
+   * Hangs the facet across an edge on a facet already placed, unless it would overlap or the edge
+   * has to be cut.
+   */
   boolean hang(int edge, int onto) {
+    if (flat.isCut(edge)) {
+      return false;
+    }
     int facet = flat.across(edge, onto);
     Motion2 motion = flat.beside(edge, facet).then(motions[onto]);
     Polygon2 outline = motion.apply(flat.outline(facet));

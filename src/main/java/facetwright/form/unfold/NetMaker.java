@@ -1,10 +1,12 @@
 package facetwright.form.unfold;
 
+import facetwright.form.EdgeTab;
 import facetwright.form.Facet;
 import facetwright.form.Form;
 import facetwright.form.FormEdge;
 import facetwright.form.FormMeasure;
 import facetwright.geom.AngleTolerance;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
@@ -12,6 +14,7 @@ import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
+import facetwright.net.draft.EdgeDraft;
 import facetwright.net.draft.NetDraft;
 import facetwright.net.draft.PanelDraft;
 import facetwright.words.Site;
@@ -30,6 +33,10 @@ final class NetMaker {
   private final Form form;
   private final NetDraft draft = new NetDraft();
   private final List<PanelDraft> panels = new ArrayList<>();
+
+  /** The sides of each facet as they were before any was divided for a flap. */
+  private final List<List<EdgeDraft>> sides = new ArrayList<>();
+
   private final List<Motion2> motions = new ArrayList<>();
 
   private NetMaker(Candidate chosen) {
@@ -76,6 +83,7 @@ final class NetMaker {
       facet.labels().forEach(panel::label);
       facet.layers().forEach(l -> panel.layer(l.reveal(), l.paper(), l.site()));
       panels.add(panel);
+      sides.add(panel.edges());
     }
   }
 
@@ -83,7 +91,7 @@ final class NetMaker {
     for (int f = 0; f < panels.size(); f++) {
       int at = form.facets().get(f).corners().indexOf(corner);
       if (at >= 0) {
-        return new NetDraft.CornerDraft(panels.get(f).edge(at));
+        return new NetDraft.CornerDraft(sides.get(f).get(at));
       }
     }
     throw new IllegalStateException("corner " + corner + " belongs to no facet");
@@ -94,40 +102,80 @@ final class NetMaker {
   }
 
   private void scores() {
+    FlatForm flat = chosen.layout().flat();
     for (int e = 0; e < form.edges().size(); e++) {
       if (chosen.layout().isScored(e)) {
         FormEdge edge = form.edges().get(e);
-        draft.score(
-            panels.get(edge.left()).edge(edge.leftSide()),
-            panels.get(edge.right()).edge(edge.rightSide()),
-            sense(edge),
-            angle(edge),
-            form.facets().get(edge.left()).site());
+        EdgeDraft left = side(e, edge.left());
+        EdgeDraft right = side(e, edge.right());
+        if (flat.isHinge(e)) {
+          draft.hinge(left, right, sense(edge), angle(edge), flat.tab(e).orElseThrow().site());
+        } else {
+          Site site = form.facets().get(edge.left()).site();
+          draft.score(left, right, sense(edge), angle(edge), site);
+        }
       }
     }
   }
 
+  private EdgeDraft side(int edge, int facet) {
+    return sides.get(facet).get(chosen.layout().flat().sideOf(edge, facet));
+  }
+
   private void seams() {
+    FlatForm flat = chosen.layout().flat();
     for (int e : chosen.layout().cuts()) {
       FormEdge edge = form.edges().get(e);
-      Site site = form.facets().get(edge.left()).site();
-      Tab tab = chosen.tabs().placed().stream().filter(t -> t.edge() == e).findFirst().orElse(null);
-      int a = tab == null ? edge.left() : tab.carrier();
-      int b = chosen.layout().flat().across(e, a);
-      var carrying = panels.get(a).edge(chosen.layout().flat().sideOf(e, a));
-      var meeting = panels.get(b).edge(chosen.layout().flat().sideOf(e, b));
-      PanelDraft flap = null;
-      if (tab != null) {
-        flap =
-            draft.panel(
-                "tab " + form.facets().get(a).name() + " to " + form.facets().get(b).name(),
-                PanelRole.TAB,
-                place(a).apply(tab.outline()).corners(),
-                form.facets().get(a).site());
-        draft.score(carrying, flap.edge(0), sense(edge), angle(edge), site);
+      List<Tab> flaps = chosen.tabs().placed().stream().filter(t -> t.edge() == e).toList();
+      if (flat.tab(e).filter(EdgeTab::isLoose).isPresent()) {
+        EdgeTab said = flat.tab(e).orElseThrow();
+        flaps.forEach(
+            f -> draft.lap(hung(f, edge), panels.get(f.host()), said.hold(), said.site()));
+      } else if (flaps.size() == 2) {
+        both(e, flaps.getFirst(), flaps.getLast());
+      } else {
+        int a = flaps.isEmpty() ? edge.left() : flaps.getFirst().carrier();
+        PanelDraft flap = flaps.isEmpty() ? null : hung(flaps.getFirst(), edge);
+        Site site = form.facets().get(edge.left()).site();
+        draft.seam(side(e, a), side(e, flat.across(e, a)), flap, site);
       }
-      draft.seam(carrying, meeting, flap, site);
     }
+  }
+
+  /** The half of each side that bears a flap meets the half of the other that bears none. */
+  private void both(int e, Tab one, Tab two) {
+    FormEdge edge = form.edges().get(e);
+    EdgeTab said = chosen.layout().flat().tab(e).orElseThrow();
+    PanelDraft onOne = hung(one, edge);
+    PanelDraft onTwo = hung(two, edge);
+    draft.seam(
+        draft.across(onOne.edge(0)), side(e, two.carrier()), onOne, said.hold(), said.site());
+    draft.seam(
+        draft.across(onTwo.edge(0)), side(e, one.carrier()), onTwo, said.hold(), said.site());
+  }
+
+  /** Hangs a flap on the part of its carrier's side along which it is scored. */
+  private PanelDraft hung(Tab tab, FormEdge edge) {
+    Motion2 motion = place(tab.carrier());
+    Facet carrier = form.facets().get(tab.carrier());
+    String name =
+        SaidFlap.word(chosen.layout().flat(), tab.edge())
+            + " "
+            + carrier.name()
+            + " to "
+            + form.facets().get(tab.host()).name();
+    PanelDraft flap =
+        draft.panel(name, PanelRole.TAB, motion.apply(tab.outline()).corners(), carrier.site());
+    EdgeDraft hinge = side(tab.edge(), tab.carrier());
+    if (!LengthTolerance.FINE.same(hinge.from(), flap.edge(1).from())) {
+      hinge = panels.get(tab.carrier()).split(hinge, flap.edge(1).from());
+    }
+    if (!LengthTolerance.FINE.same(hinge.to(), flap.edge(0).from())) {
+      panels.get(tab.carrier()).split(hinge, flap.edge(0).from());
+    }
+    Site site = form.facets().get(edge.left()).site();
+    draft.score(hinge, flap.edge(0), sense(edge), angle(edge), site);
+    return flap;
   }
 
   private Sense sense(FormEdge edge) {

@@ -29,7 +29,9 @@ final class SaidTabs {
       if (said == null || flat.edge(e).isRim()) {
         continue;
       }
-      if (layout.isScored(e)) {
+      if (said.isHinge()) {
+        hinge(layout, e, said);
+      } else if (layout.isScored(e)) {
         uncut.putIfAbsent(said.site(), e);
       } else {
         cut.add(said.site());
@@ -43,9 +45,20 @@ final class SaidTabs {
                 Message.of(
                     "%s hang together in this net, so there is no tab between them: lay it flat"
                         + " another way (as: \"strip\", \"petals\"), or leave the tab out.",
-                    both(flat, e)));
+                    SaidFlap.both(flat, e)));
           }
         });
+  }
+
+  private static void hinge(Layout layout, int edge, EdgeTab said) {
+    if (!layout.isScored(edge)) {
+      throw new NetException(
+          Message.of(
+              "%s can't hang together at their hinge in a net without overlap: hinge the lid to"
+                  + " another facet, or open one that is in its way",
+              SaidFlap.both(layout.flat(), edge)),
+          said.site());
+    }
   }
 
   private static void room(Candidate chosen, int edge, EdgeTab said, Tabs tabs) {
@@ -56,25 +69,26 @@ final class SaidTabs {
     FormEdge e = flat.edge(edge);
     String bearer =
         switch (said.bearer()) {
-          case THIS -> " on \"" + name(flat, e.left()) + "\"";
-          case OTHER -> " on \"" + name(flat, e.right()) + "\"";
-          case EITHER, NONE -> "";
+          case THIS -> " on \"" + SaidFlap.name(flat, e.left()) + "\"";
+          case OTHER -> " on \"" + SaidFlap.name(flat, e.right()) + "\"";
+          case EITHER, BOTH, NONE, HINGE -> "";
         };
+    String word = SaidFlap.word(flat, edge);
+    if (!word.equals("tab")) {
+      throw new NetException(
+          Message.of(
+              "there is no room for the %s of %s between %s: it would lie on another flap, show in"
+                  + " an opening or reach past the panel it lies under; make it less deep, or"
+                  + " leave out what is in its way",
+              word, Value.given(said.depth()), SaidFlap.both(flat, edge)),
+          said.site());
+    }
     double least = Math.min(said.depth() > 0 ? said.depth() : tabs.depth(), tabs.minDepth());
     throw new NetException(
         Message.of(
             "there is no room for a tab of %s or more between %s%s: let the other bear it, or say"
                 + " on: \"none\"",
-            Value.given(least), both(flat, edge), bearer),
+            Value.given(least), SaidFlap.both(flat, edge), bearer),
         said.site());
-  }
-
-  private static String both(FlatForm flat, int edge) {
-    FormEdge e = flat.edge(edge);
-    return "\"" + name(flat, e.left()) + "\" and \"" + name(flat, e.right()) + "\"";
-  }
-
-  private static String name(FlatForm flat, int facet) {
-    return flat.form().facets().get(facet).name();
   }
 }

@@ -1,6 +1,8 @@
 package facetwright.form.unfold;
 
+import static facetwright.form.EdgeTab.Bearer.BOTH;
 import static facetwright.form.EdgeTab.Bearer.EITHER;
+import static facetwright.form.EdgeTab.Bearer.HINGE;
 import static facetwright.form.EdgeTab.Bearer.NONE;
 import static facetwright.form.EdgeTab.Bearer.OTHER;
 import static facetwright.form.EdgeTab.Bearer.THIS;
@@ -8,14 +10,10 @@ import static facetwright.form.EdgeTab.Bearer.THIS;
 import facetwright.form.EdgeTab;
 import facetwright.form.EdgeTab.Bearer;
 import facetwright.form.FormEdge;
-import facetwright.geom.AngleTolerance;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
-import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
-import facetwright.geom.Polygon2;
 import facetwright.geom.RoundOff;
-import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -35,12 +33,6 @@ final class TabFitter {
 
   /** The part of the edge's length that a tab keeps at its far side. */
   private static final double FAR_SIDE = 0.1;
-
-  /** The part of a free angle that a tab may fill. */
-  private static final double CLEAR = 0.95;
-
-  /** Where two tabs would share a free angle narrower than twice this, the first takes it all. */
-  private static final double SHARED = Math.toRadians(15);
 
   private final Layout layout;
   private final FlatForm flat;
@@ -63,7 +55,12 @@ final class TabFitter {
 
   static TabPlan plan(Layout layout, Tabs tabs) {
     TabFitter fitter = new TabFitter(layout, tabs);
-    layout.cuts().forEach(e -> fitter.place(e, List.of()));
+    // What is tucked in has one place only, so that tabs give way to it.
+    for (boolean isTuck : new boolean[] {true, false}) {
+      layout.cuts().stream()
+          .filter(e -> SaidFlap.shape(layout.flat(), e).isPresent() == isTuck)
+          .forEach(e -> fitter.place(e, List.of()));
+    }
     return fitter.planned();
   }
 
@@ -72,6 +69,9 @@ final class TabFitter {
    * turned over, so that a tab on one side of it would have to be on both.
    */
   static Optional<TabPlan> alike(Layout layout, Tabs tabs, List<Likeness> group) {
+    if (layout.cuts().stream().anyMatch(e -> SaidFlap.isOneSided(layout.flat(), e))) {
+      return Optional.empty();
+    }
     TabFitter fitter = new TabFitter(layout, tabs);
     Set<Integer> done = new HashSet<>();
     for (int e : layout.cuts()) {
@@ -93,13 +93,17 @@ final class TabFitter {
   }
 
   private void place(int edge, List<Likeness> group) {
-    FormEdge e = flat.edge(edge);
     Bearer bearer = flat.tab(edge).map(EdgeTab::bearer).orElse(tabs.on() ? EITHER : NONE);
-    List<Tab> left = bearer == OTHER || bearer == NONE ? List.of() : best(edge, e.left(), group);
-    List<Tab> right = bearer == THIS || bearer == NONE ? List.of() : best(edge, e.right(), group);
-    if (bearer == NONE) {
+    if (bearer == NONE || bearer == HINGE) {
       return;
     }
+    FormEdge e = flat.edge(edge);
+    List<Tab> left = bearer == OTHER ? List.of() : flaps(edge, e.left(), group);
+    if (bearer == BOTH) {
+      both(edge, left);
+      return;
+    }
+    List<Tab> right = bearer == THIS ? List.of() : flaps(edge, e.right(), group);
     if (left.isEmpty() && right.isEmpty()) {
       dropped.addAll(Twin.of(edge, e.left(), group).stream().map(Twin::edge).toList());
     } else if (left.isEmpty() || right.isEmpty()) {
@@ -107,6 +111,24 @@ final class TabFitter {
     } else {
       placed.addAll(worth(left) >= worth(right) - RoundOff.PART ? left : right);
     }
+  }
+
+  private void both(int edge, List<Tab> left) {
+    placed.addAll(left);
+    List<Tab> right = left.isEmpty() ? left : flaps(edge, flat.edge(edge).right(), List.of());
+    if (right.isEmpty()) {
+      placed.removeAll(left);
+      dropped.add(edge);
+    }
+    placed.addAll(right);
+  }
+
+  /** What this facet can bear there: of the shape said, or as deep as it fits. */
+  private List<Tab> flaps(int edge, int carrier, List<Likeness> group) {
+    Optional<List<Vec2>> shape = SaidFlap.shape(flat, edge);
+    return shape.isEmpty()
+        ? best(edge, carrier, group)
+        : shape.map(s -> Tab.shaped(layout, edge, carrier, s)).filter(this::fits).stream().toList();
   }
 
   private double depth(int edge) {
@@ -135,8 +157,9 @@ final class TabFitter {
     double hostFrom = flat.outline(host).angle(flat.sideOf(edge, host) + 1);
     double hostTo = flat.outline(host).angle(flat.sideOf(edge, host));
     double bevel = bevel(edge);
-    double atFrom = Math.min(Math.min(bevel, hostFrom / 2), room(edge, carrier, true));
-    double atTo = Math.min(Math.min(bevel, hostTo / 2), room(edge, carrier, false));
+    double atFrom =
+        Math.min(Math.min(bevel, hostFrom / 2), FreeAngle.at(layout, edge, carrier, true));
+    double atTo = Math.min(Math.min(bevel, hostTo / 2), FreeAngle.at(layout, edge, carrier, false));
     if (group.stream().anyMatch(l -> l.isMirrored() && l.edge(edge) == edge)) {
       atFrom = Math.min(atFrom, atTo);
       atTo = atFrom;
@@ -160,7 +183,7 @@ final class TabFitter {
   /** The deepest tabs that fit with these slants, one a twin; empty where none do. */
   private List<Tab> deepest(List<Twin> twins, double atFrom, double atTo) {
     double run = 1 / Math.tan(atFrom) + 1 / Math.tan(atTo);
-    double length = flat.length(twins.getFirst().edge());
+    double length = Tab.side(layout, twins.getFirst().edge(), twins.getFirst().carrier()).length();
     double depth = depth(twins.getFirst().edge());
     double least = Math.min(depth, tabs.minDepth());
     if (run > 0) {
@@ -181,8 +204,8 @@ final class TabFitter {
     for (Twin twin : twins) {
       Tab tab =
           twin.mirrored()
-              ? tab(twin.edge(), twin.carrier(), depth, atTo, atFrom)
-              : tab(twin.edge(), twin.carrier(), depth, atFrom, atTo);
+              ? Tab.slanted(layout, twin.edge(), twin.carrier(), depth, atTo, atFrom)
+              : Tab.slanted(layout, twin.edge(), twin.carrier(), depth, atFrom, atTo);
       all = fits(tab);
       if (!all) {
         break;
@@ -193,23 +216,6 @@ final class TabFitter {
     List<Tab> fit = all ? List.copyOf(added) : List.of();
     added.clear();
     return fit;
-  }
-
-  private Tab tab(int edge, int carrier, double depth, double atFrom, double atTo) {
-    Segment2 side = layout.outline(carrier).side(flat.sideOf(edge, carrier));
-    Vec2 along = side.direction();
-    Vec2 out = along.left().times(-depth);
-    Polygon2 outline =
-        new Polygon2(
-            List.of(
-                side.to(),
-                side.from(),
-                side.from().plus(along.times(depth / Math.tan(atFrom))).plus(out),
-                side.to().minus(along.times(depth / Math.tan(atTo))).plus(out)));
-    int host = flat.across(edge, carrier);
-    Segment2 hostSide = flat.side(edge, host);
-    Motion2 under = Motion2.carrying(side.from(), side.to(), hostSide.to(), hostSide.from());
-    return new Tab(edge, carrier, host, outline, under.apply(outline), outline.box(), depth);
   }
 
   private boolean fits(Tab tab) {
@@ -247,43 +253,5 @@ final class TabFitter {
       }
     }
     return flat.openings(host).stream().noneMatch(cut -> Planar.meet(tab.hidden(), cut));
-  }
-
-  /** The angle free for a tab at one end of a side, between the side and the next panel there. */
-  private double room(int edge, int carrier, boolean atFrom) {
-    Segment2 side = layout.outline(carrier).side(flat.sideOf(edge, carrier));
-    Vec2 end = atFrom ? side.from() : side.to();
-    Vec2 along = atFrom ? side.direction() : side.direction().times(-1);
-    double free = 2 * Math.PI;
-    boolean mate = false;
-    Box2 near = Box2.around(List.of(end)).grown(LengthTolerance.FINE.mm());
-    for (int f : layout.order()) {
-      if (layout.piece(f) != layout.piece(carrier) || !layout.box(f).meets(near)) {
-        continue;
-      }
-      Polygon2 panel = layout.outline(f);
-      for (int c = 0; c < panel.size(); c++) {
-        if (!LengthTolerance.FINE.same(panel.corner(c), end)) {
-          continue;
-        }
-        // At the start of a side the free angle lies clockwise from it, at its end the other way.
-        int s = atFrom ? c - 1 : c;
-        Vec2 ray = panel.corner(atFrom ? c - 1 : c + 1).minus(end).unit();
-        double turn = Math.atan2(along.cross(ray), along.dot(ray));
-        double angle = atFrom ? positive(-turn) : positive(turn);
-        if (angle < free) {
-          free = angle;
-          mate =
-              f == flat.across(edge, carrier)
-                  && Math.floorMod(s, panel.size()) == flat.sideOf(edge, f);
-        }
-      }
-    }
-    double share = mate || free / 2 < SHARED ? free : free / 2;
-    return CLEAR * share;
-  }
-
-  private static double positive(double angle) {
-    return angle < AngleTolerance.FINE.radians() ? angle + 2 * Math.PI : angle;
   }
 }

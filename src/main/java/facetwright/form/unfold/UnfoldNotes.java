@@ -1,11 +1,13 @@
 package facetwright.form.unfold;
 
+import facetwright.form.EdgeTab;
 import facetwright.form.Facet;
 import facetwright.form.FormEdge;
 import facetwright.geom.LengthTolerance;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.words.Count;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What a maker should know about a net that was found. */
@@ -23,10 +25,22 @@ final class UnfoldNotes {
                   + " tries.",
               layout.pieces(), tries));
     }
-    List<Tab> narrow =
-        chosen.tabs().placed().stream()
-            .filter(t -> t.depth() < tabs.depth() - LengthTolerance.FINE.mm())
-            .toList();
+    List<Tab> usual = new ArrayList<>();
+    for (Tab tab : chosen.tabs().placed()) {
+      double said = layout.flat().tab(tab.edge()).map(EdgeTab::depth).orElse(0.0);
+      if (said == 0) {
+        usual.add(tab);
+      } else if (isLess(tab, said)) {
+        notes.add(
+            Message.of(
+                "The %s on %s is %s deep, not %s, so that it lies on no other and does not show.",
+                SaidFlap.word(layout.flat(), tab.edge()),
+                Value.name(SaidFlap.name(layout.flat(), tab.carrier())),
+                Value.rough(tab.depth()),
+                Value.given(said)));
+      }
+    }
+    List<Tab> narrow = usual.stream().filter(t -> isLess(t, tabs.depth())).toList();
     // Nobody asked for the usual depth: such tabs are as deep as there is room for.
     boolean asked = !LengthTolerance.FINE.same(tabs.depth(), Tabs.USUAL.depth());
     if (asked && !narrow.isEmpty()) {
@@ -36,7 +50,7 @@ final class UnfoldNotes {
               "%s of %s %s less deep than %s, so that none lies on another or shows; the least deep"
                   + " is %s.",
               narrow.size(),
-              Count.of(chosen.tabs().placed().size(), "tab"),
+              Count.of(usual.size(), "tab"),
               narrow.size() == 1 ? "is" : "are",
               Value.given(tabs.depth()),
               Value.rough(least)));
@@ -57,6 +71,10 @@ final class UnfoldNotes {
       notes.add(
           Message.text("No net found fits the sheet: take a larger sheet or a smaller form."));
     }
+  }
+
+  private static boolean isLess(Tab tab, double wanted) {
+    return tab.depth() < wanted - LengthTolerance.FINE.mm();
   }
 
   private static String between(Layout layout, int edge) {

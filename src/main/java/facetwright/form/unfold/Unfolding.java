@@ -50,6 +50,9 @@ public record Unfolding(
   /** How many of the layouts found get tabs and are compared. */
   private static final int COMPARED = 6;
 
+  /** The same where flaps have a shape of their own, for which there may be no room in most. */
+  private static final int COMPARED_FOR_FLAPS = 40;
+
   public Unfolding {
     FormCheck.require(
         sheetWidth >= 0 && sheetHeight >= 0 && sheetWidth < 1e5 && sheetHeight < 1e5,
@@ -140,7 +143,7 @@ public record Unfolding(
     List<Rough> first =
         small.stream()
             .sorted(Comparator.comparing(r -> !r.packing.fits()))
-            .limit(COMPARED)
+            .limit(found.getFirst().flat().isAnyCut() ? COMPARED_FOR_FLAPS : COMPARED)
             .toList();
     Candidate best = null;
     Set<Layout.Tree> compared = new HashSet<>();

@@ -68,7 +68,7 @@ public final class Backings {
       }
     }
     for (Join join : net.joins()) {
-      if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, int tab, _)
+      if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, int tab, _, _)
           && tab != Join.Seam.NO_TAB
           && b.panel() == panel) {
         inTheWay.add(Planar.polygon(underneath(a, b, tab)));

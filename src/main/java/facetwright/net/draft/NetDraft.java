@@ -7,6 +7,7 @@ import facetwright.net.Cutaway;
 import facetwright.net.EdgeRef;
 import facetwright.net.FoldAngle;
 import facetwright.net.Join;
+import facetwright.net.Join.Hold;
 import facetwright.net.Layer;
 import facetwright.net.Net;
 import facetwright.net.NetException;
@@ -41,13 +42,23 @@ public final class NetDraft {
   private List<CornerDraft> stance = List.of();
 
   private record ScoreDraft(
-      EdgeDraft a, EdgeDraft b, Sense sense, FoldAngle angle, boolean perforated, Site site) {}
+      EdgeDraft a,
+      EdgeDraft b,
+      Sense sense,
+      FoldAngle angle,
+      boolean perforated,
+      boolean hinge,
+      Site site) {
+    boolean isBetween(PanelDraft one, PanelDraft other) {
+      return (a.panel() == one && b.panel() == other) || (a.panel() == other && b.panel() == one);
+    }
+  }
 
   private record SlitDraft(EdgeDraft a, EdgeDraft b, Site site) {}
 
-  private record SeamDraft(EdgeDraft a, EdgeDraft b, PanelDraft tab, Site site) {}
+  private record SeamDraft(EdgeDraft a, EdgeDraft b, PanelDraft tab, Hold hold, Site site) {}
 
-  private record LapDraft(PanelDraft under, PanelDraft over, boolean glued, Site site) {}
+  private record LapDraft(PanelDraft under, PanelDraft over, Hold hold, Site site) {}
 
   private record CutawayDraft(List<EdgeDraft> sides, Site site) {}
 
@@ -73,12 +84,37 @@ public final class NetDraft {
   }
 
   public void score(EdgeDraft a, EdgeDraft b, Sense sense, FoldAngle angle, Site site) {
-    scores.add(new ScoreDraft(a, b, sense, angle, false, site));
+    scores.add(new ScoreDraft(a, b, sense, angle, false, false, site));
   }
 
   /** A score that is perforated rather than pressed. */
   public void perforation(EdgeDraft a, EdgeDraft b, Sense sense, FoldAngle angle, Site site) {
-    scores.add(new ScoreDraft(a, b, sense, angle, true, site));
+    scores.add(new ScoreDraft(a, b, sense, angle, true, false, site));
+  }
+
+  /** A score that stays a hinge: it opens and shuts. */
+  public void hinge(EdgeDraft a, EdgeDraft b, Sense sense, FoldAngle angle, Site site) {
+    scores.add(new ScoreDraft(a, b, sense, angle, false, true, site));
+  }
+
+  /** Makes hinges of all scores between two panels; whether there is one. */
+  public boolean hinge(PanelDraft one, PanelDraft other) {
+    boolean found = false;
+    for (int i = 0; i < scores.size(); i++) {
+      ScoreDraft s = scores.get(i);
+      if (s.isBetween(one, other)) {
+        scores.set(i, new ScoreDraft(s.a, s.b, s.sense, s.angle, s.perforated, true, s.site));
+        found = true;
+      }
+    }
+    return found;
+  }
+
+  /** The panels that a panel is scored to. */
+  public List<PanelDraft> beside(PanelDraft panel) {
+    return panels.stream()
+        .filter(p -> scores.stream().anyMatch(s -> p != panel && s.isBetween(p, panel)))
+        .toList();
   }
 
   public void slit(EdgeDraft a, EdgeDraft b, Site site) {
@@ -87,16 +123,21 @@ public final class NetDraft {
 
   /** Two sides meet when made; {@code tab} is glued under b's panel and may be null for no tab. */
   public void seam(EdgeDraft a, EdgeDraft b, PanelDraft tab, Site site) {
-    seams.add(new SeamDraft(a, b, tab, site));
+    seams.add(new SeamDraft(a, b, tab, Hold.GLUE, site));
+  }
+
+  /** The same, {@code tab} held there otherwise than by glue. */
+  public void seam(EdgeDraft a, EdgeDraft b, PanelDraft tab, Hold hold, Site site) {
+    seams.add(new SeamDraft(a, b, tab, hold, site));
   }
 
   public void lap(PanelDraft under, PanelDraft over, Site site) {
-    laps.add(new LapDraft(under, over, true, site));
+    lap(under, over, Hold.GLUE, site);
   }
 
-  /** One panel slips behind another, without glue. */
-  public void tuck(PanelDraft under, PanelDraft over, Site site) {
-    laps.add(new LapDraft(under, over, false, site));
+  /** One panel lies on another, and is held there so. */
+  public void lap(PanelDraft under, PanelDraft over, Hold hold, Site site) {
+    laps.add(new LapDraft(under, over, hold, site));
   }
 
   public void tick(Segment2 mark, Site site) {
@@ -171,10 +212,10 @@ public final class NetDraft {
     List<Join> joins = new ArrayList<>();
     for (SeamDraft s : seams) {
       int tab = s.tab == null ? Join.Seam.NO_TAB : numbers.get(s.tab);
-      joins.add(new Join.Seam(refs.get(s.a), refs.get(s.b), tab, s.site));
+      joins.add(new Join.Seam(refs.get(s.a), refs.get(s.b), tab, s.hold, s.site));
     }
     for (LapDraft l : laps) {
-      joins.add(new Join.Lap(numbers.get(l.under), numbers.get(l.over), l.glued, l.site));
+      joins.add(new Join.Lap(numbers.get(l.under), numbers.get(l.over), l.hold, l.site));
     }
     Net made =
         new Net(
@@ -188,6 +229,7 @@ public final class NetDraft {
                                 s.sense,
                                 s.angle,
                                 s.perforated,
+                                s.hinge,
                                 s.site))
                     .toList(),
                 slits.stream().map(s -> new Slit(refs.get(s.a), refs.get(s.b), s.site)).toList(),

@@ -9,6 +9,7 @@ import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.FoldAngle;
+import facetwright.net.Join.Hold;
 import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.PanelRole;
@@ -115,6 +116,50 @@ public final class PanelBuild {
     return tab;
   }
 
+  /**
+   * Two edges meet when made, and each bears a flap along half of it.
+   *
+   * @throws NetException when the edges are not equally long, or something hangs on them
+   */
+  public PanelBuild join(
+      CardPanel a, String edge, CardPanel b, String otherEdge, PairedFlap flap, Site site) {
+    CardEdge one = a.edge(edge, site);
+    CardEdge two = b.edge(otherEdge, site);
+    Ask.that(
+        LengthTolerance.FINE.same(one.length(), two.length()),
+        () ->
+            Message.of(
+                "%s is %s long and %s %s: where both bear a %s, they have to be equally long",
+                one.name(),
+                Value.given(one.length()),
+                two.name(),
+                Value.given(two.length()),
+                flap.word()),
+        site);
+    CardPanel mine = half(a, edge, one, flap, site);
+    CardPanel its = half(b, otherEdge, two, flap, site);
+    meet(mine, one, two, flap.hold(), site);
+    meet(its, two, one, flap.hold(), site);
+    return this;
+  }
+
+  private static CardPanel half(
+      CardPanel panel, String edge, CardEdge whole, PairedFlap flap, Site site) {
+    FlapShape shape = flap.shape(whole.length(), whole.name(), site);
+    Hinge hinge = Hinge.whole(Sense.MOUNTAIN, FoldAngle.TO_SOLVE);
+    return panel.tab(flap.word() + " of " + panel.name(), edge, shape, hinge, site);
+  }
+
+  private void meet(CardPanel flap, CardEdge bearer, CardEdge other, Hold hold, Site site) {
+    double half = bearer.length() / 2;
+    net.seam(
+        bearer.meeting(0, half, site),
+        other.isolate(half, 2 * half, site),
+        flap.draft(),
+        hold,
+        site);
+  }
+
   /** One panel lies flat on another when made. */
   public PanelBuild lap(CardPanel under, CardPanel over, Site site) {
     Ask.that(under.draft() != over.draft(), "a panel can't lie on itself", site);
@@ -129,12 +174,25 @@ public final class PanelBuild {
    */
   public CardPanel tuck(CardPanel panel, String edge, CardPanel into, TuckFlap flap, Site site) {
     Ask.that(panel != into, "a flap can't be tucked behind the panel it hangs on", site);
+    List<PanelDraft> bearers = net.beside(panel.draft());
+    if (bearers.size() == 1) {
+      net.hinge(panel.draft(), bearers.getFirst());
+    }
     CardEdge foot = panel.edge(edge, site);
     FlapShape shape = flap.shape(foot.length(), foot.name(), site);
     Hinge hinge = Hinge.whole(Sense.MOUNTAIN, flap.fold());
-    CardPanel made = panel.attach("tuck of " + panel.name(), edge, shape, hinge, site);
-    net.tuck(made.draft(), into.draft(), site);
+    CardPanel made = panel.tab("tuck of " + panel.name(), edge, shape, hinge, site);
+    net.lap(made.draft(), into.draft(), Hold.TUCK, site);
     return made;
+  }
+
+  /** The fold between two panels stays a hinge, which opens and shuts. */
+  public PanelBuild hinge(CardPanel panel, CardPanel on, Site site) {
+    Ask.that(
+        net.hinge(panel.draft(), on.draft()),
+        "\"" + panel.name() + "\" does not hang on \"" + on.name() + "\": attach it there first",
+        site);
+    return this;
   }
 
   /** Two edges that lie along each other in the net are parted by a slit, not left as two cuts. */

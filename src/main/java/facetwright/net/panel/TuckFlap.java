@@ -28,6 +28,16 @@ public record TuckFlap(double depth, double relief, double bevel, FoldAngle fold
   private static final double LEAST_LEFT = 1.0 / 3;
 
   FlapShape shape(double width, String hinge, Site site) {
+    return new FlapShape.Own(corners(width, hinge, site));
+  }
+
+  /**
+   * Its corners, seen with the whole edge at the bottom, from its left end.
+   *
+   * @param hinge what messages call the edge
+   * @throws facetwright.net.NetException where it would be too narrow
+   */
+  public List<Vec2> corners(double width, String hinge, Site site) {
     Ask.length("the depth of a tuck", depth, site);
     double in = relief + depth * Math.tan(Math.toRadians(bevel));
     double most = width * (1 - LEAST_LEFT) / 2;
@@ -39,11 +49,10 @@ public record TuckFlap(double depth, double relief, double bevel, FoldAngle fold
                     + " back by %s in all, and may be by %s; take less depth, relief or bevel",
                 hinge, Value.limit(in), Value.limit(most)),
         site);
-    return new FlapShape.Own(
-        List.of(
-            new Vec2(relief, 0),
-            new Vec2(width - relief, 0),
-            new Vec2(width - in, depth),
-            new Vec2(in, depth)));
+    return List.of(
+        new Vec2(relief, 0),
+        new Vec2(width - relief, 0),
+        new Vec2(width - in, depth),
+        new Vec2(in, depth));
   }
 }

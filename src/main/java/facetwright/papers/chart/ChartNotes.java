@@ -3,9 +3,12 @@ package facetwright.papers.chart;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
+import facetwright.net.Net;
+import facetwright.net.Score;
 import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What a maker should know of a chart before the first step, in words. */
 public final class ChartNotes {
@@ -100,8 +103,26 @@ public final class ChartNotes {
   }
 
   /** How to fold it when all is scored and cut. */
-  public static String folding() {
+  public static String folding(Net net, int piece) {
     return "Fold. Outside up, mountains (dash-dot) fold away from you, valleys (dashed) toward"
-        + " you.";
+        + " you."
+        + hinges(net, piece);
+  }
+
+  /** Which folds of a piece stay hinges, a sentence each after a space; empty where none does. */
+  public static String hinges(Net net, int piece) {
+    int[] pieceOf = net.pieceOfPanel();
+    return net.scores().stream()
+        .filter(Score::hinge)
+        .filter(s -> pieceOf[s.a().panel()] == piece)
+        .map(
+            s ->
+                " The fold between “"
+                    + net.panels().get(s.a().panel()).name()
+                    + "” and “"
+                    + net.panels().get(s.b().panel()).name()
+                    + "” is a hinge: fold it both ways, so that it opens and shuts.")
+        .distinct()
+        .collect(Collectors.joining());
   }
 }

@@ -7,6 +7,7 @@ import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
+import facetwright.net.Join.Hold;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import java.util.ArrayList;
@@ -87,7 +88,7 @@ public final class Assembly {
       List<Located> joins = new ArrayList<>();
       for (int j = 0; j < net.joins().size(); j++) {
         Join join = net.joins().get(j);
-        if (body.contains(panel(join)) && !isPinch(net, join) && !isTuck(join)) {
+        if (body.contains(panel(join)) && !isPinch(net, join) && join.hold().isGlued()) {
           joins.add(placed(j));
         }
       }
@@ -97,16 +98,14 @@ public final class Assembly {
       }
     }
     // What takes no glue comes when all is glued: it can be opened again.
-    for (int j = 0; j < net.joins().size(); j++) {
-      if (isTuck(net.joins().get(j))) {
-        turns.add(new Stage(List.of(new Bond.Joined(j))));
+    for (Hold hold : List.of(Hold.HOOK, Hold.TONGUE, Hold.FLAP, Hold.TUCK)) {
+      for (int j = 0; j < net.joins().size(); j++) {
+        if (net.joins().get(j).hold() == hold) {
+          turns.add(new Stage(List.of(new Bond.Joined(j))));
+        }
       }
     }
     return List.copyOf(turns);
-  }
-
-  private static boolean isTuck(Join join) {
-    return join instanceof Join.Lap l && !l.glued();
   }
 
   /** Whether a panel is a tab that no join names. */

@@ -1,6 +1,7 @@
 package facetwright.papers.handout;
 
 import facetwright.net.Join;
+import facetwright.net.Join.Hold;
 import facetwright.net.Net;
 import facetwright.words.Sentence;
 import java.util.ArrayList;
@@ -64,8 +65,18 @@ final class AssemblyText {
 
   private String text(Join join) {
     return switch (join) {
-      case Join.Lap l when !l.glued() ->
-          "tuck " + number + " (" + name(l.under()) + ") in behind " + name(l.over());
+      case Join.Seam s when s.hold() == Hold.HOOK ->
+          "push hook "
+              + number
+              + " ("
+              + name(s.tab())
+              + ") in behind "
+              + name(s.b().panel())
+              + ", cut into cut; no glue";
+      case Join.Lap l when l.hold() == Hold.FLAP ->
+          "fold in " + number + " (" + name(l.under()) + ") under " + name(l.over()) + "; no glue";
+      case Join.Lap l when !l.hold().isGlued() ->
+          "tuck " + number + " (" + name(l.under()) + ") in behind " + name(l.over()) + "; no glue";
       case Join.Lap l -> "glue " + number + " (" + name(l.under()) + ") under " + name(l.over());
       case Join.Seam s when s.tab() == Join.Seam.NO_TAB ->
           "bring "

@@ -158,7 +158,11 @@ final class Scoring {
               i == pieces.getFirst()
                   ? "Fold every score once, sharply, and open it again. Dash-dot are mountains: the"
                       + " crest toward you. Dashed are valleys: the crest away from you."
-                  : "The same for “" + chart.pieces().get(i).name() + "”.",
+                      + ChartNotes.hinges(laid.net(), i)
+                  : "The same for “"
+                      + chart.pieces().get(i).name()
+                      + "”."
+                      + ChartNotes.hinges(laid.net(), i),
               "The piece scored and cut, mountains dash and dot, valleys dashed."));
     }
     if (!laid.net().layers().isEmpty()) {

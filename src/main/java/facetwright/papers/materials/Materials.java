@@ -6,7 +6,6 @@ import facetwright.measure.Mass;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Opening;
-import facetwright.net.PanelRole;
 import facetwright.net.backing.Backings;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.Stock;
@@ -15,7 +14,6 @@ import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 
 /**
  * What so many pieces of a design take.
@@ -149,7 +147,9 @@ public record Materials(
   private static double tape(Net net) {
     double sum = 0;
     for (Join join : net.joins()) {
-      if (join instanceof Join.Seam seam && seam.tab() != Join.Seam.NO_TAB) {
+      if (join instanceof Join.Seam seam
+          && seam.tab() != Join.Seam.NO_TAB
+          && seam.hold().isGlued()) {
         sum += Math.min(net.segment(seam.a()).length(), net.segment(seam.b()).length());
       }
     }
@@ -157,21 +157,7 @@ public record Materials(
   }
 
   private static double glue(Net net) {
-    TreeSet<Integer> glued = new TreeSet<>();
-    for (int p = 0; p < net.panels().size(); p++) {
-      if (net.panels().get(p).role() == PanelRole.TAB) {
-        glued.add(p);
-      }
-    }
-    for (Join join : net.joins()) {
-      switch (join) {
-        case Join.Seam s when s.tab() != Join.Seam.NO_TAB -> glued.add(s.tab());
-        case Join.Seam _ -> {}
-        case Join.Lap l when l.glued() -> glued.add(l.under());
-        case Join.Lap _ -> {}
-      }
-    }
-    return glued.stream().mapToDouble(p -> net.panels().get(p).cardArea()).sum();
+    return Join.glued(net).stream().mapToDouble(p -> net.panels().get(p).cardArea()).sum();
   }
 
   /** With spares, in whole units, priced where prices are known. */

@@ -3,8 +3,10 @@ package facetwright.script.vocabulary;
 import static facetwright.script.api.Arg.needed;
 import static facetwright.script.api.Arg.optional;
 
+import facetwright.form.EdgeTab;
 import facetwright.form.EdgeTab.Bearer;
 import facetwright.form.Form;
+import facetwright.form.Lids;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Call;
 import facetwright.script.api.FacetNaming;
@@ -19,7 +21,7 @@ final class FormJoinWords {
   private FormJoinWords() {}
 
   static List<Fn<Form>> all() {
-    return List.of(tab());
+    return List.of(tab(), hook(), tuck(), hinge());
   }
 
   private static Fn<Form> tab() {
@@ -30,8 +32,9 @@ final class FormJoinWords {
         optional(
             "on",
             FacetNaming.KIND,
-            "which of the two bears the tab, such as \"top\"; \"none\" where there is to be none;"
-                + " the one with more room where left out");
+            "which of the two bears the tab, such as \"top\"; \"both\" for one on half of each"
+                + " edge; \"none\" where there is to be none; the one with more room where left"
+                + " out");
     Arg<Double> depth =
         optional(
             "depth", Kinds.length(1, 100), "how deep it is; as deep as the others if left out");
@@ -57,36 +60,147 @@ final class FormJoinWords {
             """)
         .runs(
             (form, call) -> {
-              List<String> ones = FacetNaming.of(form, call.get(facets), "tab");
-              List<String> twos = FacetNaming.of(form, call.get(others), "tab");
-              Form changed = form;
-              boolean met = false;
-              for (String one : ones) {
-                for (String two : twos) {
-                  if (!form.between(form.facet(one), form.facet(two)).isEmpty()) {
-                    met = true;
-                    changed =
-                        changed.withTab(
-                            one,
-                            two,
-                            bearer(form, call, on, one, two),
-                            call.has(depth) ? call.get(depth) : 0,
-                            call.has(bevel) ? 90 - call.get(bevel) : 0,
-                            call.site());
-                  }
-                }
-              }
-              if (!met) {
-                throw new CallException(
-                    "tab: "
-                        + words(call.get(facets))
-                        + " and "
-                        + words(call.get(others))
-                        + " do not meet",
-                    "Name two facets that share an edge, or words for several that do.");
-              }
-              return call.hold(Things.FORM, changed);
+              double deep = call.has(depth) ? call.get(depth) : 0;
+              double back = call.has(bevel) ? 90 - call.get(bevel) : 0;
+              return call.hold(
+                  Things.FORM,
+                  eachPair(
+                      form,
+                      call,
+                      "tab",
+                      facets,
+                      others,
+                      (changed, one, two) -> {
+                        Bearer bearer = bearer(form, call, on, one, two);
+                        EdgeTab tab = EdgeTab.glued(bearer, deep, back, call.site());
+                        return changed.withTab(one, two, tab);
+                      }));
             });
+  }
+
+  /** What is done to a form for each pair of facets that meet. */
+  @FunctionalInterface
+  private interface PairChange {
+    Form of(Form form, String one, String two);
+  }
+
+  private static Form eachPair(
+      Form form,
+      Call call,
+      String word,
+      Arg<List<String>> facets,
+      Arg<List<String>> others,
+      PairChange change) {
+    Form changed = form;
+    for (String one : FacetNaming.of(form, call.get(facets), word)) {
+      for (String two : FacetNaming.of(form, call.get(others), word)) {
+        if (!form.between(form.facet(one), form.facet(two)).isEmpty()) {
+          changed = change.of(changed, one, two);
+        }
+      }
+    }
+    if (changed == form) {
+      throw new CallException(
+          word
+              + ": "
+              + words(call.get(facets))
+              + " and "
+              + words(call.get(others))
+              + " do not meet",
+          "Name two facets that share an edge, or words for several that do.");
+    }
+    return changed;
+  }
+
+  private static Fn<Form> hook() {
+    Arg<List<String>> facets = needed("facets", FacetNaming.KIND, FacetNaming.DOES);
+    Arg<List<String>> others =
+        needed("others", FacetNaming.KIND, "the facets that these meet, said alike");
+    HoldArgs.Hook as = HoldArgs.Hook.fresh();
+    return Fn.<Form>named("hook")
+        .does(
+            "Gives both edges a hook where two facets meet: a flap scored along half of the edge"
+                + " and cut free along the other half. The two are pushed into each other's cut,"
+                + " and hold without glue.")
+        .takes(facets, others)
+        .options(as.all())
+        .gives(Things.FORM, "a new form")
+        .example(
+            """
+            design("Favour box to open again");
+            box({ width: 60, depth: 60, height: 40 })
+              .open("top")
+              .hook("side 1", "side 4", { depth: 12 })
+              .unfold({ as: "strip" });
+            """)
+        .runs(
+            (form, call) -> {
+              EdgeTab hook = as.edge(call);
+              return call.hold(
+                  Things.FORM,
+                  eachPair(
+                      form,
+                      call,
+                      "hook",
+                      facets,
+                      others,
+                      (changed, one, two) -> changed.withTab(one, two, hook)));
+            });
+  }
+
+  private static Fn<Form> tuck() {
+    Arg<String> facet = needed("facet", Kinds.text(), "the lid: the facet that is tucked in");
+    Arg<String> into = needed("into", Kinds.text(), "the facet behind which it is tucked");
+    HoldArgs.Tuck as = HoldArgs.Tuck.fresh();
+    Arg<Double> dust =
+        optional(
+            "dust",
+            Kinds.length(0, 200),
+            "how deep the dust flaps at its other sides are, which fold in first; 0 for none; as"
+                + " deep as the tuck, where there is room, if left out");
+    return Fn.<Form>named("tuck")
+        .does(
+            "Makes a facet a lid to open and shut: a flap slips in behind the facet named and holds"
+                + " by friction, dust flaps fold in under it, and it hangs on the facet across by"
+                + " a hinge. It takes no glue.")
+        .takes(facet, into)
+        .options(as.after(dust))
+        .gives(Things.FORM, "a new form")
+        .example(
+            """
+            design("Tuck-top carton");
+            box({ width: 60, depth: 30, height: 90 }).tuck("top", "side 1", { depth: 15 }).unfold();
+            """)
+        .runs(
+            (form, call) ->
+                call.hold(
+                    Things.FORM,
+                    Lids.tucked(
+                        form,
+                        call.get(facet),
+                        call.get(into),
+                        as.lid(call, call.has(dust) ? call.get(dust) : Double.NaN),
+                        call.site())));
+  }
+
+  private static Fn<Form> hinge() {
+    Arg<String> facet = needed("facet", Kinds.text(), "the facet that opens and shuts");
+    Arg<String> on = needed("on", Kinds.text(), "the facet it hangs on");
+    return Fn.<Form>named("hinge")
+        .does(
+            "Makes a facet a lid that hangs on one other by a fold that stays a hinge; its other"
+                + " sides are cut and stay loose.")
+        .takes(facet, on)
+        .gives(Things.FORM, "a new form")
+        .example(
+            """
+            design("Box with a lid to lift");
+            box({ width: 60, depth: 40, height: 30 }).hinge("top", "side 3").unfold();
+            """)
+        .runs(
+            (form, call) ->
+                call.hold(
+                    Things.FORM, Lids.hinged(form, call.get(facet), call.get(on), call.site())));
   }
 
   private static Bearer bearer(Form form, Call call, Arg<List<String>> on, String one, String two) {
@@ -96,6 +210,9 @@ final class FormJoinWords {
     List<String> said = call.get(on);
     if (said.equals(List.of("none"))) {
       return Bearer.NONE;
+    }
+    if (said.equals(List.of("both"))) {
+      return Bearer.BOTH;
     }
     List<String> bearing = FacetNaming.of(form, said, "tab");
     if (bearing.contains(one) == bearing.contains(two)) {
@@ -107,7 +224,7 @@ final class FormJoinWords {
               + (bearing.contains(one) ? "\" and \"" : "\" nor \"")
               + two
               + "\"",
-          "Give on as the one that bears the tab, or \"none\".");
+          "Give on as the one that bears the tab, \"both\" or \"none\".");
     }
     return bearing.contains(one) ? Bearer.THIS : Bearer.OTHER;
   }

@@ -4,10 +4,10 @@ import static facetwright.script.api.Arg.needed;
 import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
-import facetwright.net.FoldAngle;
+import facetwright.net.Join.Hold;
 import facetwright.net.panel.CardPanel;
+import facetwright.net.panel.PairedFlap;
 import facetwright.net.panel.PanelBuild;
-import facetwright.net.panel.TuckFlap;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Call;
 import facetwright.script.api.Fn;
@@ -25,7 +25,7 @@ final class PanelJoinWords {
   private PanelJoinWords() {}
 
   static List<Fn<CardPanel>> all() {
-    return List.of(join(), lap(), tuck(), slit());
+    return List.of(join(), hook(), lap(), tuck(), hinge(), slit());
   }
 
   private static Fn<CardPanel> join() {
@@ -36,7 +36,8 @@ final class PanelJoinWords {
         optional(
             "on",
             Kinds.text(),
-            "the name of the panel that bears the tab, or \"none\"; the one it is called on where"
+            "the name of the panel that bears the tab, \"both\" for one on half of each edge, or"
+                + " \"none\"; the one it is called on where"
                 + " left out");
     return Fn.<CardPanel>named("join")
         .does(
@@ -57,6 +58,19 @@ final class PanelJoinWords {
             (panel, call) -> {
               PanelBuild build = call.session().panels();
               CardPanel met = call.get(other);
+              if (call.get(tab) && call.has(on) && call.get(on).equals("both")) {
+                return paired(
+                    call,
+                    panel,
+                    met,
+                    call.get(EDGE),
+                    call.get(otherEdge),
+                    new PairedFlap(
+                        call.get(TabArgs.DEPTH),
+                        call.has(TabArgs.BEVEL) ? call.get(TabArgs.BEVEL) : Double.NaN,
+                        Hold.GLUE,
+                        0));
+              }
               CardPanel bearer = bearer(call, on, panel, met);
               if (call.get(tab) && bearer != null) {
                 boolean mine = bearer == panel;
@@ -90,7 +104,44 @@ final class PanelJoinWords {
     }
     throw new CallException(
         "join: on: \"" + call.get(on) + "\" is neither of the two panels",
-        "Give on as \"" + panel.name() + "\", \"" + met.name() + "\" or \"none\".");
+        "Give on as \"" + panel.name() + "\", \"" + met.name() + "\", \"both\" or \"none\".");
+  }
+
+  private static CardPanel paired(
+      Call call, CardPanel panel, CardPanel met, String edge, String otherEdge, PairedFlap flap) {
+    call.session().panels().join(panel, edge, met, otherEdge, flap, call.site());
+    return panel;
+  }
+
+  private static Fn<CardPanel> hook() {
+    Arg<CardPanel> other = needed("other", Kinds.thing(Things.PANEL), "the panel it meets");
+    Arg<String> otherEdge = needed("otherEdge", Kinds.text(), "the other panel's edge");
+    HoldArgs.Hook as = HoldArgs.Hook.fresh();
+    return Fn.<CardPanel>named("hook")
+        .does(
+            "Says that an edge meets another panel's edge when made, and gives each a hook: a flap"
+                + " scored along half of its edge and cut free along the other half. The two are"
+                + " pushed into each other's cut, and hold without glue.")
+        .takes(EDGE, other, otherEdge)
+        .options(as.all())
+        .gives(Things.PANEL, "the panel it was called on")
+        .example(
+            """
+            design("Napkin ring to open again");
+            const [front, right, back, left] = [0, 1, 2, 3].reduce((all, k) => [...all,
+              k ? all[k - 1].attach(k === 1 ? "right" : "top", "side " + (k + 1), { depth: 40, fold: 90 })
+                : panel("side 1", { width: 40, height: 45 })], []);
+            left.hook("top", front, "left", { depth: 12 });
+            """)
+        .runs(
+            (panel, call) ->
+                paired(
+                    call,
+                    panel,
+                    call.get(other),
+                    call.get(EDGE),
+                    call.get(otherEdge),
+                    as.flap(call)));
   }
 
   private static Fn<CardPanel> lap() {
@@ -117,26 +168,14 @@ final class PanelJoinWords {
   private static Fn<CardPanel> tuck() {
     Arg<CardPanel> into =
         needed("into", Kinds.thing(Things.PANEL), "the panel behind which it is tucked");
-    Arg<Double> depth = usual("depth", Kinds.length(), 15.0, "how far it reaches in");
-    Arg<Double> relief =
-        usual(
-            "relief",
-            Kinds.length(0, 20),
-            TuckFlap.USUAL_RELIEF,
-            "how far it is set back at each end of its hinge, so that it does not jam");
-    Arg<Double> bevel =
-        usual(
-            "bevel",
-            Kinds.degrees(0, 60),
-            TuckFlap.USUAL_BEVEL,
-            "how far its sides lean in from square");
+    HoldArgs.Tuck as = HoldArgs.Tuck.fresh();
     Arg<Double> fold = usual("fold", FoldOptions.far(), 90.0, "how far its hinge is folded");
     return Fn.<CardPanel>named("tuck")
         .does(
             "Attaches a flap that slips behind another panel and holds by friction: it is scored"
-                + " and folded, and takes no glue.")
+                + " and folded, and takes no glue. The fold that the panel hangs on stays a hinge.")
         .takes(EDGE, into)
-        .options(depth, relief, bevel, fold)
+        .options(as.after(fold))
         .gives(Things.PANEL, "the flap, a panel")
         .example(
             """
@@ -161,12 +200,31 @@ final class PanelJoinWords {
                             panel,
                             call.get(EDGE),
                             call.get(into),
-                            new TuckFlap(
-                                call.get(depth),
-                                call.get(relief),
-                                call.get(bevel),
-                                FoldAngle.degrees(call.get(fold))),
+                            as.flap(call, call.get(fold)),
                             call.site())));
+  }
+
+  private static Fn<CardPanel> hinge() {
+    Arg<CardPanel> on = needed("on", Kinds.thing(Things.PANEL), "the panel it hangs on");
+    return Fn.<CardPanel>named("hinge")
+        .does(
+            "Says that the fold between this panel and the one it hangs on stays a hinge: it is"
+                + " folded both ways, opens and shuts. That of a lid that is tucked in is one"
+                + " without being said.")
+        .takes(on)
+        .gives(Things.PANEL, "the panel it was called on")
+        .example(
+            """
+            design("Matchbook");
+            const back = panel("back", { width: 50, height: 60 });
+            const cover = back.attach("top", "cover", { depth: 58, fold: 175 });
+            cover.hinge(back);
+            """)
+        .runs(
+            (panel, call) -> {
+              call.session().panels().hinge(panel, call.get(on), call.site());
+              return panel;
+            });
   }
 
   private static Fn<CardPanel> slit() {

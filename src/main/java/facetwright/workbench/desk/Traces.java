@@ -54,7 +54,7 @@ final class Traces {
 
   private void join(Join join) {
     switch (join) {
-      case Join.Seam(EdgeRef a, EdgeRef b, _, _) -> sides.addAll(List.of(a, b));
+      case Join.Seam(EdgeRef a, EdgeRef b, _, _, _) -> sides.addAll(List.of(a, b));
       case Join.Lap(int under, int over, _, _) -> panels.addAll(List.of(under, over));
     }
   }

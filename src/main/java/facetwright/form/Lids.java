@@ -1,0 +1,140 @@
+package facetwright.form;
+
+import facetwright.form.EdgeTab.Bearer;
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Planar;
+import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
+import facetwright.geom.Segment2;
+import facetwright.net.Join.Hold;
+import facetwright.words.Site;
+import java.util.List;
+
+/** Facets that open and shut: lids on their hinge, and the flaps that keep them shut. */
+public final class Lids {
+  /** Of the room that dust flaps have, they take so much where nothing is said. */
+  private static final double OF_ROOM = 0.8;
+
+  private Lids() {}
+
+  /**
+   * A flap that slips in behind a facet.
+   *
+   * @param depth how far it reaches in, in mm
+   * @param relief how far it is set back at each end of its side, in mm
+   * @param bevel how far its sides lean in, in degrees from square
+   * @param dust how deep the dust flaps are that fold in under the lid first, in mm; 0 for none,
+   *     NaN for as deep as the tuck where there is room
+   */
+  public record Tuck(double depth, double relief, double bevel, double dust) {}
+
+  /**
+   * A facet that hangs on one other alone, by a fold that stays a hinge; its other sides are cut
+   * and stay loose.
+   *
+   * @throws FormException when the two do not share just one side
+   */
+  public static Form hinged(Form form, String lid, String on, Site site) {
+    int facet = form.facet(lid);
+    FormEdge hinge = shared(form, facet, form.facet(on));
+    Form changed = form;
+    for (FormEdge edge : around(form, facet)) {
+      if (!edge.equals(hinge)) {
+        changed = changed.withTab(lid, across(form, edge, facet), EdgeTab.loose(site));
+      }
+    }
+    return changed.withTab(lid, on, EdgeTab.hinge(site));
+  }
+
+  /**
+   * A lid that is tucked in behind a facet, with its dust flaps. It hangs on the facet farthest
+   * from that one, unless it has a hinge already.
+   *
+   * @throws FormException when the two do not share just one side, or share the hinge
+   */
+  public static Form tucked(Form form, String lid, String into, Tuck tuck, Site site) {
+    int facet = form.facet(lid);
+    FormEdge front = shared(form, facet, form.facet(into));
+    Form changed = form;
+    if (form.facets().get(facet).tabs().stream().noneMatch(EdgeTab::isHinge)) {
+      changed = hinged(form, lid, across(form, opposite(form, facet, front), facet), site);
+    } else {
+      boolean isHinge =
+          form.facets().get(facet).tabs().stream()
+              .anyMatch(t -> t.isHinge() && t.side() == front.sideOf(facet));
+      FormCheck.require(
+          !isHinge,
+          "\""
+              + lid
+              + "\" is hinged to \""
+              + into
+              + "\" and can't be tucked in behind it: tuck it"
+              + " in behind another facet");
+    }
+    double room = OF_ROOM * Planar.mostInset(form.flat(facet));
+    double dust = Double.isNaN(tuck.dust) ? Math.min(tuck.depth, room) : tuck.dust;
+    for (FormEdge edge : around(form, facet)) {
+      EdgeTab said =
+          changed.facets().get(facet).tabs().stream()
+              .filter(t -> t.side() == edge.sideOf(facet))
+              .findFirst()
+              .orElseThrow();
+      if (edge.equals(front)) {
+        changed = changed.withTab(lid, into, flap(tuck, site));
+      } else if (!said.isHinge() && dust > LengthTolerance.FINE.mm() && !said.isTuck()) {
+        EdgeTab flap = new EdgeTab(-1, Bearer.OTHER, dust, 0, Hold.FLAP, 0, site);
+        changed = changed.withTab(lid, across(form, edge, facet), flap);
+      }
+    }
+    return changed;
+  }
+
+  private static EdgeTab flap(Tuck tuck, Site site) {
+    return new EdgeTab(-1, Bearer.THIS, tuck.depth, 90 - tuck.bevel, Hold.TUCK, tuck.relief, site);
+  }
+
+  private static FormEdge shared(Form form, int one, int two) {
+    List<FormEdge> between = form.between(one, two);
+    String both =
+        "\"" + form.facets().get(one).name() + "\" and \"" + form.facets().get(two).name() + "\"";
+    FormCheck.require(!between.isEmpty(), both + " do not meet");
+    FormCheck.require(
+        between.size() == 1, both + " meet along more than one side: a lid needs a straight hinge");
+    return between.getFirst();
+  }
+
+  private static List<FormEdge> around(Form form, int facet) {
+    return form.edges().stream()
+        .filter(e -> !e.isRim() && (e.left() == facet || e.right() == facet))
+        .toList();
+  }
+
+  private static String across(Form form, FormEdge edge, int facet) {
+    return form.facets().get(edge.left() == facet ? edge.right() : edge.left()).name();
+  }
+
+  /** The side that runs most nearly against the front; of those alike the farthest. */
+  private static FormEdge opposite(Form form, int facet, FormEdge front) {
+    Polygon2 lid = form.flat(facet);
+    Segment2 shut = lid.side(front.sideOf(facet));
+    FormEdge best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (FormEdge edge : around(form, facet)) {
+      Segment2 side = lid.side(edge.sideOf(facet));
+      double along = side.direction().dot(shut.direction());
+      boolean isNearer =
+          best != null
+              && Math.abs(along - least) <= RoundOff.PART
+              && side.middle().distance(shut.middle())
+                  <= lid.side(best.sideOf(facet)).middle().distance(shut.middle());
+      if (!edge.equals(front) && along <= least + RoundOff.PART && !isNearer) {
+        best = edge;
+        least = along;
+      }
+    }
+    FormCheck.require(
+        best != null,
+        "\"" + form.facets().get(facet).name() + "\" meets no other facet that it could hang on");
+    return best;
+  }
+}
