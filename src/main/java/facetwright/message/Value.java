@@ -2,6 +2,7 @@ package facetwright.message;
 
 import facetwright.measure.Unit;
 import facetwright.words.Decimals;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -86,7 +87,7 @@ public sealed interface Value extends Message.Part {
 
   /** A name that the script gave, which no unit changes. */
   static Name name(String name) {
-    return new Name(name, 0);
+    return new Name(name, 0, List.of());
   }
 
   /** How many digits of a length are told, and to which side it is rounded. */
@@ -176,11 +177,50 @@ public sealed interface Value extends Message.Part {
   /**
    * @param name without quotes
    * @param line of the script that made what bears it; 0 where that is not told
+   * @param spot a place in what bears it; none where the name alone tells which it is
    */
-  record Name(String name, int line) implements Value {
+  record Name(String name, int line, List<Place> spot) implements Value {
+    public Name {
+      spot = List.copyOf(spot);
+    }
+
+    /** The same of what lies at a place. */
+    public Name at(Place place) {
+      return new Name(name, line, List.of(place));
+    }
+
+    /** The same of what a line of the script made. */
+    public Name made(int by) {
+      return new Name(name, by, spot);
+    }
+
     @Override
     public String text(Unit unit) {
-      return "\"" + name + "\"" + (line > 0 ? " (line " + line + ")" : "");
+      List<String> where = new ArrayList<>();
+      spot.forEach(p -> where.add("at " + p.bare(unit)));
+      if (line > 0) {
+        where.add("line " + line);
+      }
+      return "\"" + name + "\"" + (where.isEmpty() ? "" : " (" + String.join("; ", where) + ")");
+    }
+  }
+
+  /**
+   * A place, measured across and up from a corner.
+   *
+   * @param x across, in mm
+   * @param y up, in mm
+   * @param room how far from it will do as well, in mm; 0 for just there
+   */
+  record Place(double x, double y, double room) implements Value {
+    @Override
+    public String text(Unit unit) {
+      return "(" + Wording.place(x, y, room, unit) + ") " + unit.symbol();
+    }
+
+    /** Without brackets: "80, 60 mm". */
+    String bare(Unit unit) {
+      return Wording.place(x, y, room, unit) + " " + unit.symbol();
     }
   }
 }

@@ -22,6 +22,12 @@ final class Wording {
   /** What is so little over a last digit is none more, in those digits. */
   private static final double SLACK = 1e-6;
 
+  /** What places are rounded to, in inches. */
+  private static final double[] MARKS = {0.5, 0.125, 1 / 64.0};
+
+  /** The same in other units. */
+  private static final double[] DECIMALS = {1, 0.1, 0.01};
+
   private Wording() {}
 
   static String of(List<Double> mm, Rounding rounding, Unit unit) {
@@ -38,6 +44,29 @@ final class Wording {
     return unit.isMetric()
         || mm.stream().allMatch(l -> isOnMark(l) || isNone(l, rounding, unit))
         || isTiny(mm, rounding, unit);
+  }
+
+  /** The two numbers of a place, rounded as far as there is room. */
+  static String place(double x, double y, double room, Unit unit) {
+    double step = step(room, unit);
+    double across = step > 0 ? step * Math.rint(x / step) : x;
+    double up = step > 0 ? step * Math.rint(y / step) : y;
+    boolean onMarks = unit.isInFractions() && isOnMark(across) && isOnMark(up);
+    return number(across, onMarks, unit) + ", " + number(up, onMarks, unit);
+  }
+
+  /** The coarsest step that leads no farther than there is room, in mm; 0 where none does. */
+  private static double step(double room, Unit unit) {
+    for (double part : unit.isInFractions() ? MARKS : DECIMALS) {
+      if (part * unit.mm() <= room) {
+        return part * unit.mm();
+      }
+    }
+    return 0;
+  }
+
+  private static String number(double mm, boolean isOnMark, Unit unit) {
+    return isOnMark ? mark(mm) : Decimals.places(new Length(mm).in(unit), PLACES);
   }
 
   /** Two decimals at most, and never 0 for what is not 0. */

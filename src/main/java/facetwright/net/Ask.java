@@ -99,8 +99,8 @@ public final class Ask {
     return Decimals.places(value, 3);
   }
 
-  /** A place in mm as a maker reads it. */
-  public static String text(Vec2 place) {
-    return "(" + text(place.x()) + ", " + text(place.y()) + ")";
+  /** A place as a maker reads it. */
+  public static Value place(Vec2 place) {
+    return new Value.Place(place.x(), place.y(), 0);
   }
 }

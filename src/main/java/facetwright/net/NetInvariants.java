@@ -74,7 +74,8 @@ final class NetInvariants {
     shape(panel.outline(), who, panel.site());
     if (!panel.outline().isSimple()) {
       Vec2 at = Planar.selfContact(panel.outline().corners()).orElse(panel.outline().corner(0));
-      throw new NetException("the outline of " + who + Shapes.crossing(at), panel.site());
+      throw new NetException(
+          Message.of("the outline of %s%s", who, Shapes.crossing(at)), panel.site());
     }
     if (panel.openings().isEmpty()) {
       return;
@@ -106,10 +107,10 @@ final class NetInvariants {
       Vec2 from = outline.corner(i);
       if (TOLERANCE.same(from, outline.corner(i + 1))) {
         throw new NetException(
-            who
-                + " has two corners in one place, "
-                + Ask.text(from)
-                + " in the net: leave one of them out, or move what begins and ends there apart",
+            Message.of(
+                "%s has two corners in one place, %s in the net: leave one of them out, or move"
+                    + " what begins and ends there apart",
+                who, Ask.place(from)),
             site);
       }
     }

@@ -3,6 +3,7 @@ package facetwright.net;
 import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.message.Value;
 import facetwright.words.Site;
 import java.io.Serializable;
 import java.util.List;
@@ -16,24 +17,46 @@ import org.locationtech.jts.geom.Polygon;
  * @param outline where it lies in the net, in mm
  * @param openings windows and holes, inside the outline and apart from each other
  * @param site where the script made it
+ * @param onBlank where it was found on a blank; null for a panel that was made by itself
  */
 public record Panel(
-    String name, PanelRole role, Polygon2 outline, List<Opening> openings, Site site)
+    String name,
+    PanelRole role,
+    Polygon2 outline,
+    List<Opening> openings,
+    Site site,
+    OnBlank onBlank)
     implements Serializable {
 
   public Panel {
     openings = List.copyOf(openings);
   }
 
+  /** One that was made by itself. */
+  public Panel(String name, PanelRole role, Polygon2 outline, List<Opening> openings, Site site) {
+    this(name, role, outline, openings, site, null);
+  }
+
+  /** What it is called, and where it lies where nobody named it. */
+  public Value.Name called() {
+    Value.Name called = Value.name(name);
+    return onBlank == null || onBlank.isNamed() ? called : called.at(onBlank.spot());
+  }
+
   /** The same, called so. */
   Panel named(String other) {
-    return new Panel(other, role, outline, openings, site);
+    return new Panel(other, role, outline, openings, site, onBlank);
   }
 
   /** The same elsewhere, its openings with it. */
   Panel moved(Motion2 m) {
     return new Panel(
-        name, role, m.apply(outline), openings.stream().map(o -> o.moved(m)).toList(), site);
+        name,
+        role,
+        m.apply(outline),
+        openings.stream().map(o -> o.moved(m)).toList(),
+        site,
+        onBlank);
   }
 
   /** Card left after windows and holes are cut, in mm². */

@@ -64,7 +64,8 @@ public final class Shapes {
         site);
     Optional<Vec2> contact = Planar.selfContact(apart);
     if (contact.isPresent()) {
-      throw new NetException("the outline of " + what + crossing(contact.get()), site);
+      throw new NetException(
+          Message.of("the outline of %s%s", what, crossing(contact.get())), site);
     }
     Polygon2 outline = Polygon2.ofEitherSense(apart);
     if (outline.corners().equals(apart)) {
@@ -88,10 +89,9 @@ public final class Shapes {
   }
 
   /** What is wrong with an outline that meets itself at this place, and what to do. */
-  static String crossing(Vec2 at) {
-    return " crosses or touches itself at "
-        + Ask.text(at)
-        + ": give its corners in order once round it";
+  static Message crossing(Vec2 at) {
+    return Message.of(
+        " crosses or touches itself at %s: give its corners in order once round it", Ask.place(at));
   }
 
   /** Whether none lies off the line from the first to the one farthest from it. */

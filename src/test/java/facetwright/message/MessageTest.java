@@ -103,7 +103,7 @@ class MessageTest {
     assertThat(told.text(Unit.INCH)).isEqualTo(told.text(Unit.MM));
     assertThat(Value.shareOver(0.00201).text(Unit.MM)).isEqualTo("0.21 %");
     assertThat(Value.foldAngle(30).text(Unit.MM)).isEqualTo("30.0°");
-    assertThat(new Value.Name("lid", 3).text(Unit.CM)).isEqualTo("\"lid\" (line 3)");
+    assertThat(Value.name("lid").made(3).text(Unit.CM)).isEqualTo("\"lid\" (line 3)");
   }
 
   @Test

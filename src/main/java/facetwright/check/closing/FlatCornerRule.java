@@ -40,17 +40,14 @@ final class FlatCornerRule implements CauseRule {
                       why(subject, f).capital().plus("."),
                       fix(f),
                       new Place.AtPanel(panel),
-                      subject.panel(panel).site())
+                      subject.siteBeside(panel))
                   .telling(why(subject, f));
             })
         .toList();
   }
 
   private static Message why(Subject subject, Flat flat) {
-    List<Value.Name> names = new ArrayList<>();
-    flat.vertex.corners().forEach(c -> names.add(subject.name(c.panel())));
-    Value.Name last = names.removeLast();
-    Message met = Message.of("where %s and %s meet", Message.join(", ", names), last);
+    Message met = subject.meeting(flat.vertex.corners());
     return flat.isCrossing
         ? Message.of(
             "%s, two scores run straight through each other, and only one of them can be folded",

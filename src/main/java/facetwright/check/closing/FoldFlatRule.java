@@ -33,13 +33,18 @@ public final class FoldFlatRule implements Rule {
   /** Which scores can't all be folded right over. */
   public static Message words(Subject subject, FlatFolding at) {
     int scores = at.sectors().size();
-    List<Value.Name> panels =
-        at.corners().stream().map(Stance.Corner::panel).map(subject::name).toList();
     return Message.of(
-        "%s between %s can't %s folded right over",
+        "%s %s can't %s folded right over",
         scores == 1 ? "the score that ends" : Message.of("the %s scores that meet", scores),
-        Message.join(", ", panels),
+        subject.place(at.corners()).orElseGet(() -> between(subject, at)),
         scores == 1 ? "be" : "all be");
+  }
+
+  private static Message between(Subject subject, FlatFolding at) {
+    return Message.of(
+        "between %s",
+        Message.join(
+            ", ", at.corners().stream().map(Stance.Corner::panel).map(subject::name).toList()));
   }
 
   private static Finding finding(Subject subject, FlatFolding at) {

@@ -54,7 +54,7 @@ final class WrongSidesRule implements CauseRule {
   private static Message why(Subject subject, Apart a) {
     return Message.of(
         "%s and %s are joined, and stay %s apart at least, however it is folded",
-        side(subject, a.seam.a()), side(subject, a.seam.b()), Value.length(a.least));
+        subject.side(a.seam.a()), subject.side(a.seam.b()), Value.length(a.least));
   }
 
   private static List<Message> mends(Subject subject, List<Join.Seam> seams) {
@@ -64,8 +64,8 @@ final class WrongSidesRule implements CauseRule {
                 Message.of(
                     "Join sides that meet%s: %s with %s.",
                     shareCorner(subject.net(), to.a(), to.b()) ? " at a corner" : "",
-                    side(subject, to.a()),
-                    side(subject, to.b())))
+                    subject.side(to.a()),
+                    subject.side(to.b())))
         .toList();
   }
 
@@ -76,21 +76,6 @@ final class WrongSidesRule implements CauseRule {
         subject.name(a.seam.a().panel()),
         subject.name(a.seam.b().panel()),
         Value.atLeast(LeastGap.enough(a.least)));
-  }
-
-  /** A side as scripts call it: by number, and by its word where it has one. */
-  private static Message side(Subject subject, EdgeRef side) {
-    List<String> words =
-        switch (subject.panel(side.panel()).outline().size()) {
-          case 3 -> List.of("bottom", "right", "left");
-          case 4 -> List.of("bottom", "right", "top", "left");
-          default -> List.of();
-        };
-    return Message.of(
-        "side %s%s of %s",
-        side.edge() + 1,
-        words.isEmpty() ? "" : " (" + words.get(side.edge()) + ")",
-        subject.name(side.panel()));
   }
 
   private static List<Apart> apart(Subject subject) {

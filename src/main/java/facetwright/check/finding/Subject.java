@@ -1,17 +1,23 @@
 package facetwright.check.finding;
 
 import facetwright.fold.pose.FoldedForm;
+import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.message.Message;
 import facetwright.message.Value;
+import facetwright.net.Ask;
+import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.Net;
+import facetwright.net.OnBlank;
 import facetwright.net.Panel;
 import facetwright.net.Score;
+import facetwright.net.Stance;
 import facetwright.net.sheet.Laid;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the rules look at.
@@ -36,12 +42,37 @@ public record Subject(Laid laid, FoldedForm folded) {
 
   /** A panel's name in quotes. */
   public Value.Name name(int index) {
-    return Value.name(panel(index).name());
+    return panel(index).called();
   }
 
   /** A panel's name with the script line that made it, where that is known. */
   public Value.Name named(int index) {
-    return new Value.Name(panel(index).name(), siteBeside(index).line());
+    return name(index).made(siteBeside(index).line());
+  }
+
+  /**
+   * A side as scripts call it: by number, and by its word where it has one; of a blank's panel by
+   * its ends.
+   */
+  public Message side(EdgeRef side) {
+    Optional<Polygon2> drawn = drawn(side.panel());
+    if (drawn.isPresent()) {
+      Segment2 at = drawn.get().side(side.edge());
+      return Message.of(
+          "the side from %s to %s of %s",
+          Ask.place(at.from()), Ask.place(at.to()), name(side.panel()));
+    }
+    List<String> words =
+        switch (panel(side.panel()).outline().size()) {
+          case 3 -> List.of("bottom", "right", "left");
+          case 4 -> List.of("bottom", "right", "top", "left");
+          default -> List.of();
+        };
+    return Message.of(
+        "side %s%s of %s",
+        side.edge() + 1,
+        words.isEmpty() ? "" : " (" + words.get(side.edge()) + ")",
+        name(side.panel()));
   }
 
   /** How a join is called in a message. */
@@ -69,13 +100,49 @@ public record Subject(Laid laid, FoldedForm folded) {
     return join.site().isKnown() ? join.site() : panel(panel).site();
   }
 
-  /** How a score is called in a message; one drawn on a blank with the line that drew it. */
+  /**
+   * How a score is called in a message; one drawn on a blank by its ends and the line that drew it.
+   */
   public Message name(Score score) {
+    Optional<Polygon2> drawn = drawn(score.a().panel());
+    if (isDrawn(score) && drawn.isPresent()) {
+      Segment2 at = drawn.get().side(score.a().edge());
+      return Message.of(
+          "the score from %s to %s%s", Ask.place(at.from()), Ask.place(at.to()), drawnBy(score));
+    }
     return Message.of(
         "the score between %s and %s%s",
-        name(score.a().panel()),
-        name(score.b().panel()),
-        isDrawn(score) ? " (line " + score.site().line() + ")" : "");
+        name(score.a().panel()), name(score.b().panel()), isDrawn(score) ? drawnBy(score) : "");
+  }
+
+  private static String drawnBy(Score score) {
+    return " (line " + score.site().line() + ")";
+  }
+
+  /** Where panels meet: of a blank the place, else what they are. */
+  public Message meeting(List<Stance.Corner> corners) {
+    return place(corners)
+        .orElseGet(
+            () -> {
+              List<Value.Name> names = new ArrayList<>();
+              corners.forEach(c -> names.add(name(c.panel())));
+              Value.Name last = names.removeLast();
+              return Message.of("where %s and %s meet", Message.join(", ", names), last);
+            });
+  }
+
+  /** Where on a blank panels meet; empty of others. */
+  public Optional<Message> place(List<Stance.Corner> corners) {
+    Stance.Corner first = corners.getFirst();
+    return drawn(first.panel())
+        .map(o -> Message.of("at %s on the blank", Ask.place(o.corner(first.corner()))));
+  }
+
+  /** The outline of a blank's panel where it was drawn. */
+  private Optional<Polygon2> drawn(int panel) {
+    return Optional.ofNullable(panel(panel).onBlank())
+        .map(OnBlank::outline)
+        .filter(o -> o.size() == panel(panel).outline().size());
   }
 
   /** Whether it was drawn across a blank: it made the panels beside it, not they it. */

@@ -26,6 +26,8 @@ public final class Alike {
   /** Between two panels that a message is about. */
   private static final Message.Literal AND = new Message.Literal(" and ");
 
+  private static final Message.Literal TO = new Message.Literal(" to ");
+
   private record Kind(
       Finding.Severity severity, String message, String fix, Site site, List<Mend> mends) {
     private static Kind of(Finding f) {
@@ -33,7 +35,7 @@ public final class Alike {
     }
 
     private static String masked(Message words) {
-      return words.with(v -> v instanceof Value.Name ? Value.name("") : v).text(Unit.MM);
+      return words.with(v -> names(v) ? Value.name("") : v).text(Unit.MM);
     }
   }
 
@@ -69,25 +71,29 @@ public final class Alike {
         .telling(first.verdict());
   }
 
-  /** What a message is about: the panel that it names first, or the two. */
+  /** What a message is about: the panel or place that it names first, or the two. */
   private static Message subject(Finding finding) {
     List<Message.Part> parts = finding.what().parts();
     for (int i = 0; i < parts.size(); i++) {
-      if (parts.get(i) instanceof Value.Name one) {
+      if (names(parts.get(i))) {
         boolean areTwo =
             i + 2 < parts.size()
-                && parts.get(i + 1).equals(AND)
-                && parts.get(i + 2) instanceof Value.Name;
-        return areTwo
-            ? Message.of("%s and %s", unplaced(one), unplaced((Value.Name) parts.get(i + 2)))
-            : Message.of("%s", unplaced(one));
+                && (parts.get(i + 1).equals(AND) || parts.get(i + 1).equals(TO))
+                && names(parts.get(i + 2));
+        Message one = Message.of("%s", unplaced(parts.get(i)));
+        return areTwo ? one.plus(parts.get(i + 1)).plus(unplaced(parts.get(i + 2))) : one;
       }
     }
     return Message.text("another");
   }
 
-  private static Value.Name unplaced(Value.Name panel) {
-    return Value.name(panel.name());
+  /** Whether it tells which panel or place something holds for. */
+  private static boolean names(Message.Part part) {
+    return part instanceof Value.Name || part instanceof Value.Place;
+  }
+
+  private static Message.Part unplaced(Message.Part told) {
+    return told instanceof Value.Name panel ? panel.made(0) : told;
   }
 
   private static List<Finding> few(List<Finding> found) {

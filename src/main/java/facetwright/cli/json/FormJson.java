@@ -97,9 +97,19 @@ final class FormJson {
         json.writeArray(mm.stream().mapToDouble(Double::doubleValue).toArray(), 0, mm.size());
       }
       case Value.Angle(double degrees, _) -> json.writeNumberProperty("degrees", degrees);
-      case Value.Name(String name, _) -> json.writeStringProperty("name", name);
+      case Value.Name(String name, _, List<Value.Place> spot) -> {
+        json.writeStringProperty("name", name);
+        spot.forEach(p -> place(json, p));
+      }
+      case Value.Place place -> place(json, place);
       default -> json.writeStringProperty("text", value.text(Unit.MM));
     }
+  }
+
+  /** A place from a corner, in mm. */
+  private static void place(JsonGenerator json, Value.Place place) {
+    json.writeName("at");
+    json.writeArray(new double[] {place.x(), place.y()}, 0, 2);
   }
 
   private static void closed(JsonGenerator json, Verdict.Outcome outcome) {

@@ -132,8 +132,8 @@ public final class Blank {
                 "the %s from %s to %s lies on the edge of the blank, where there is nothing to %s:"
                     + " measure it over 0 and under %s, or leave it out",
                 what,
-                Ask.text(a),
-                Ask.text(b),
+                Ask.place(a),
+                Ask.place(b),
                 what.equals("cut") ? "cut" : "fold",
                 Value.limit(upright ? width : height)),
         at);
@@ -262,7 +262,7 @@ public final class Blank {
         () ->
             Message.of(
                 "the point %s lies off the blank, which is %s wide and %s high",
-                Ask.text(p), Value.limit(width), Value.limit(height)),
+                Ask.place(p), Value.limit(width), Value.limit(height)),
         at);
     return p;
   }

@@ -3,6 +3,7 @@ package facetwright.net.blank;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
 import facetwright.net.Ask;
 import facetwright.net.Backing;
 import facetwright.net.Net;
@@ -71,7 +72,11 @@ final class BlankBuild {
         number++;
         panels[i] =
             net.panel(
-                "panel " + number, PanelRole.FACET, regions.get(i).outline().corners(), blank.site);
+                    "panel " + number,
+                    PanelRole.FACET,
+                    regions.get(i).outline().corners(),
+                    blank.site)
+                .onBlank();
         openInner(i);
       }
     }
@@ -87,11 +92,11 @@ final class BlankBuild {
         f ->
             Ask.that(
                 f.met,
-                "no score runs between the panels at "
-                    + Ask.text(f.fold.a())
-                    + " and "
-                    + Ask.text(f.fold.b())
-                    + ": give points on both sides of one",
+                () ->
+                    Message.of(
+                        "no score runs between the panels at %s and %s: give points on both sides"
+                            + " of one",
+                        Ask.place(f.fold.a()), Ask.place(f.fold.b())),
                 f.fold.site()));
     blank.marks.forEach(this::apply);
     if (blank.marks.stream().noneMatch(Mark.Base.class::isInstance)) {
@@ -110,11 +115,11 @@ final class BlankBuild {
         Blank.Line line = lines.lineAt(inner.side(e).middle());
         Ask.that(
             line.isCut(),
-            "the score from "
-                + Ask.text(line.at().from())
-                + " to "
-                + Ask.text(line.at().to())
-                + " lies inside a panel and joins nothing to its edge: run it across the panel",
+            () ->
+                Message.of(
+                    "the score from %s to %s lies inside a panel and joins nothing to its edge: run"
+                        + " it across the panel",
+                    Ask.place(line.at().from()), Ask.place(line.at().to())),
             line.site());
         site = line.site();
       }
@@ -192,7 +197,11 @@ final class BlankBuild {
       sides.removeIf(s -> net.across(s) == null || net.across(s).panel() != glued);
       Ask.that(
           !sides.isEmpty(),
-          "the tab at " + Ask.text(tab) + " does not hang on the panel at " + Ask.text(a),
+          () ->
+              Message.of(
+                  "the tab at %s does not hang on the panel at %s: draw a score between them, or"
+                      + " give a point in the tab that does",
+                  Ask.place(tab), Ask.place(a)),
           site);
       glued.become(PanelRole.TAB);
     }
@@ -211,7 +220,14 @@ final class BlankBuild {
 
   private PanelDraft panel(Vec2 at, Site site) {
     PanelDraft panel = panels[region(at, site)];
-    Ask.that(panel != null, "the panel at " + Ask.text(at) + " is cut away as waste", site);
+    Ask.that(
+        panel != null,
+        () ->
+            Message.of(
+                "the panel at %s is cut away as waste: give a point in another, or do not call"
+                    + " waste there",
+                Ask.place(at)),
+        site);
     return panel;
   }
 
@@ -223,6 +239,6 @@ final class BlankBuild {
       }
     }
     throw new NetException(
-        "the point " + Ask.text(at) + " lies on a line: give one inside a panel", site);
+        Message.of("the point %s lies on a line: give one inside a panel", Ask.place(at)), site);
   }
 }

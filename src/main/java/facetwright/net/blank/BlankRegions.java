@@ -5,6 +5,7 @@ import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
 import facetwright.net.Ask;
 import facetwright.net.NetException;
 import java.util.ArrayList;
@@ -99,13 +100,10 @@ final class BlankRegions {
     Vec2 middle = new Vec2((a.x + b.x) / 2, (a.y + b.y) / 2);
     Blank.Line line = lineAt(middle);
     throw new NetException(
-        "the "
-            + (line.isCut() ? "cut" : "score")
-            + " from "
-            + Ask.text(line.at().from())
-            + " to "
-            + Ask.text(line.at().to())
-            + " ends inside a panel: run it on to another line or to the edge of the blank",
+        Message.of(
+            "the %s from %s to %s ends inside a panel: run it on to another line or to the edge of"
+                + " the blank",
+            line.isCut() ? "cut" : "score", Ask.place(line.at().from()), Ask.place(line.at().to())),
         line.site());
   }
 

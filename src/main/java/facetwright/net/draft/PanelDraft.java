@@ -8,6 +8,7 @@ import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Backing;
 import facetwright.net.NetException;
+import facetwright.net.OnBlank;
 import facetwright.net.Opening;
 import facetwright.net.Panel;
 import facetwright.net.PanelRole;
@@ -24,6 +25,8 @@ public final class PanelDraft {
   private String name;
   private PanelRole role;
   private final Site site;
+  private boolean isOnBlank;
+  private boolean isNamed;
   private final List<EdgeDraft> edges = new ArrayList<>();
   private final List<Opening> openings = new ArrayList<>();
   private final List<Lettered> labels = new ArrayList<>();
@@ -60,6 +63,13 @@ public final class PanelDraft {
 
   public void rename(String newName) {
     name = newName;
+    isNamed = true;
+  }
+
+  /** Says that it was found between the lines of a blank, where its outline lies as it does. */
+  public PanelDraft onBlank() {
+    isOnBlank = true;
+    return this;
   }
 
   public PanelRole role() {
@@ -197,7 +207,8 @@ public final class PanelDraft {
 
   Panel build() {
     try {
-      return new Panel(name, role, outline(), backed(), site);
+      OnBlank found = isOnBlank ? new OnBlank(outline(), isNamed) : null;
+      return new Panel(name, role, outline(), backed(), site, found);
     } catch (IllegalArgumentException e) {
       throw new NetException("panel \"" + name + "\": " + e.getMessage(), site);
     }

@@ -117,7 +117,7 @@ class BlankTest {
     blank.score(blank.fromLeft(30, 0, 50, AT), Sense.VALLEY, SQUARE, new Site(12, 3));
     assertThatThrownBy(blank::build)
         .isInstanceOf(NetException.class)
-        .hasMessageContaining("the score from (30, 0) to (30, 50) ends inside a panel")
+        .hasMessageContaining("the score from (30, 0) mm to (30, 50) mm ends inside a panel")
         .extracting(e -> ((NetException) e).site())
         .isEqualTo(new Site(12, 3));
   }
