@@ -111,7 +111,7 @@ public final class Facetwright {
     try {
       return Sandbox.run(fileName, source, budget, run);
     } catch (ScriptException e) {
-      throw e.in(run.unit());
+      throw e.in(run.unit(), run.session.said());
     }
   }
 

@@ -25,21 +25,28 @@ public sealed interface Reply extends Serializable {
    * @param site where in the script; {@link Site#NONE} when that is not known
    * @param remedy what to do about it, or empty
    * @param mends changes of the script's text that would put it right
+   * @param said what the script said before
    */
   record Failed(
-      ScriptException.Kind kind, String message, Site site, String remedy, List<Mend> mends)
+      ScriptException.Kind kind,
+      String message,
+      Site site,
+      String remedy,
+      List<Mend> mends,
+      List<String> said)
       implements Reply {
     public Failed {
       mends = List.copyOf(mends);
+      said = List.copyOf(said);
     }
 
     /** One that no change of the script's text is known for. */
     public Failed(ScriptException.Kind kind, String message, Site site, String remedy) {
-      this(kind, message, site, remedy, List.of());
+      this(kind, message, site, remedy, List.of(), List.of());
     }
 
     static Failed of(ScriptException e) {
-      return new Failed(e.kind(), e.getMessage(), e.site(), e.remedy(), e.mends());
+      return new Failed(e.kind(), e.getMessage(), e.site(), e.remedy(), e.mends(), e.said());
     }
 
     static Failed ofProgram(String message) {

@@ -177,7 +177,8 @@ public final class Fx {
           try {
             return request.answer(Budget.USUAL, () -> {});
           } catch (ScriptException e) {
-            return new Reply.Failed(e.kind(), e.getMessage(), e.site(), e.remedy(), e.mends());
+            return new Reply.Failed(
+                e.kind(), e.getMessage(), e.site(), e.remedy(), e.mends(), e.said());
           }
         });
   }

@@ -47,4 +47,14 @@ class SaidTest {
     write("");
     assertThat(Fx.get(this::said)).isEmpty();
   }
+
+  @Test
+  void whatWasSaidBeforeAFaultIsShownBesideIt() throws Exception {
+    visit = Visit.at(folder, "box.js", BOX);
+    write("say(\"so far\");\nprism({ sides: 2, side: 9, height: 9 }).unfold();\nsay(\"never\");\n");
+    assertThat(visit.house.desk().fault().get().message()).contains("sides: 2 is too small");
+    assertThat(Fx.get(this::said)).isEqualTo("so far");
+    write("say(\"mended\");\n");
+    assertThat(Fx.get(this::said)).isEqualTo("mended");
+  }
 }

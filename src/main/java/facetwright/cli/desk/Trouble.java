@@ -55,6 +55,7 @@ public final class Trouble {
     PrintWriter err = line.getErr();
     switch (failure) {
       case InScript e -> {
+        e.fault().said().forEach(err::println);
         err.println(text(e));
         if (line.getParseResult() != null && line.getParseResult().hasMatchedOption("--json")) {
           line.getOut().println(CheckJson.of(e.fault()));

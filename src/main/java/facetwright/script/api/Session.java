@@ -265,7 +265,8 @@ public final class Session {
     return panels;
   }
 
-  public void say(String text) {
+  /** Keeps a line; a script that runs away may say one while what it said is asked for. */
+  public synchronized void say(String text) {
     if (said.size() < MOST_SAID) {
       said.add(PlainText.message(text));
     } else {
@@ -274,7 +275,7 @@ public final class Session {
   }
 
   /** What the script said, in order; of more than a thousand lines the last tells how many more. */
-  public List<String> said() {
+  public synchronized List<String> said() {
     if (unsaid == 0) {
       return List.copyOf(said);
     }

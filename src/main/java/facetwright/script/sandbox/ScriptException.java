@@ -18,6 +18,7 @@ public final class ScriptException extends Exception {
   private final String remedy;
   private final List<Mend> mends;
   private final boolean stillRunning;
+  private final List<String> said;
 
   /** What sort of thing went wrong. */
   public enum Kind {
@@ -59,12 +60,20 @@ public final class ScriptException extends Exception {
 
   ScriptException(
       Kind kind, String message, Site site, String remedy, List<Mend> mends, boolean stillRunning) {
-    this(kind, Message.text(message), Message.text(remedy), site, mends, stillRunning, Unit.MM);
+    this(
+        kind,
+        Message.text(message),
+        Message.text(remedy),
+        site,
+        mends,
+        stillRunning,
+        Unit.MM,
+        List.of());
   }
 
   /** A call that was refused, in words with values. */
   ScriptException(Message told, Site site, Message toDo, List<Mend> mends) {
-    this(Kind.BAD_VALUE, told, toDo, site, mends, false, Unit.MM);
+    this(Kind.BAD_VALUE, told, toDo, site, mends, false, Unit.MM, List.of());
   }
 
   private ScriptException(
@@ -74,7 +83,8 @@ public final class ScriptException extends Exception {
       Site site,
       List<Mend> mends,
       boolean stillRunning,
-      Unit unit) {
+      Unit unit,
+      List<String> said) {
     super(PlainText.message(told.text(unit)));
     this.kind = kind;
     this.told = told;
@@ -83,11 +93,17 @@ public final class ScriptException extends Exception {
     this.remedy = PlainText.message(toDo.text(unit));
     this.mends = List.copyOf(mends);
     this.stillRunning = stillRunning;
+    this.said = List.copyOf(said);
   }
 
-  /** The same for who reads another unit. */
-  public ScriptException in(Unit unit) {
-    ScriptException other = new ScriptException(kind, told, toDo, site, mends, stillRunning, unit);
+  /**
+   * The same for who reads this unit.
+   *
+   * @param before what the script said before it failed
+   */
+  public ScriptException in(Unit unit, List<String> before) {
+    ScriptException other =
+        new ScriptException(kind, told, toDo, site, mends, stillRunning, unit, before);
     other.setStackTrace(getStackTrace());
     if (getCause() != null) {
       other.initCause(getCause());
@@ -116,6 +132,11 @@ public final class ScriptException extends Exception {
   /** What to do about it, or empty. */
   public String remedy() {
     return remedy;
+  }
+
+  /** What the script said before it failed, in order. */
+  public List<String> said() {
+    return said;
   }
 
   /** Changes of the script's text that would put it right; often none. */

@@ -1,6 +1,5 @@
 package facetwright.workbench.card;
 
-import facetwright.script.design.Design;
 import facetwright.words.Count;
 import facetwright.workbench.desk.Desk;
 import java.util.List;
@@ -9,7 +8,8 @@ import javafx.scene.control.TextArea;
 import javafx.scene.layout.VBox;
 
 /**
- * What the script says, at the card's foot, to be read and copied; nothing where it says nothing.
+ * What the script says, at the card's foot, to be read and copied: where it failed, what it said
+ * until then; nothing where it says nothing.
  */
 final class SaidStrip extends VBox {
   /** So many lines are seen at once; more are scrolled to. */
@@ -32,11 +32,10 @@ final class SaidStrip extends VBox {
     getChildren().addAll(title, text);
     managedProperty().bind(visibleProperty());
     setVisible(false);
-    desk.heard().addListener((_, _, _) -> show(desk.design().get()));
+    desk.heard().addListener((_, _, _) -> show(desk.said()));
   }
 
-  private void show(Design design) {
-    List<String> said = design == null ? List.of() : design.said();
+  private void show(List<String> said) {
     if (said.equals(shown)) {
       return;
     }

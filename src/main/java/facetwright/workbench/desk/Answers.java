@@ -1,7 +1,6 @@
 package facetwright.workbench.desk;
 
 import facetwright.script.design.Design;
-import facetwright.words.Mend;
 import facetwright.words.Site;
 import facetwright.worker.Reply;
 import facetwright.worker.Request;
@@ -108,10 +107,10 @@ final class Answers {
         made = source;
         design.set(came);
       }
-      case Reply.Failed(_, String message, Site site, String remedy, List<Mend> mends) -> {
+      case Reply.Failed failed -> {
         // Its place is one of the script that was asked about.
         if (isLast || source.equals(script.get())) {
-          fault.set(new Fault(source, message, site, remedy, mends));
+          fault.set(Fault.of(source, failed));
         }
       }
       case Reply.Stopped _ -> {
@@ -122,6 +121,7 @@ final class Answers {
                   "stopped before the net was made",
                   Site.NONE,
                   "Type on or turn a dial, and it is made",
+                  List.of(),
                   List.of()));
         }
       }

@@ -76,7 +76,7 @@ abstract class CardRoom {
                   request.fileName(), request.source(), request.settings(), Budget.USUAL)));
     } catch (ScriptException e) {
       return CompletableFuture.completedFuture(
-          new Reply.Failed(e.kind(), e.getMessage(), e.site(), e.remedy(), e.mends()));
+          new Reply.Failed(e.kind(), e.getMessage(), e.site(), e.remedy(), e.mends(), e.said()));
     }
   }
 
