@@ -9,7 +9,6 @@ import facetwright.net.Ask;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.Net;
-import facetwright.net.OnBlank;
 import facetwright.net.Panel;
 import facetwright.net.Score;
 import facetwright.net.Stance;
@@ -141,7 +140,7 @@ public record Subject(Laid laid, FoldedForm folded) {
   /** The outline of a blank's panel where it was drawn. */
   private Optional<Polygon2> drawn(int panel) {
     return Optional.ofNullable(panel(panel).onBlank())
-        .map(OnBlank::outline)
+        .map(Panel.OnBlank::outline)
         .filter(o -> o.size() == panel(panel).outline().size());
   }
 

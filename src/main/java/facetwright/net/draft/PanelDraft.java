@@ -8,7 +8,6 @@ import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Backing;
 import facetwright.net.NetException;
-import facetwright.net.OnBlank;
 import facetwright.net.Opening;
 import facetwright.net.Panel;
 import facetwright.net.PanelRole;
@@ -207,7 +206,7 @@ public final class PanelDraft {
 
   Panel build() {
     try {
-      OnBlank found = isOnBlank ? new OnBlank(outline(), isNamed) : null;
+      Panel.OnBlank found = isOnBlank ? new Panel.OnBlank(outline(), isNamed) : null;
       return new Panel(name, role, outline(), backed(), site, found);
     } catch (IllegalArgumentException e) {
       throw new NetException("panel \"" + name + "\": " + e.getMessage(), site);

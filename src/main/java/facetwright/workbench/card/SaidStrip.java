@@ -2,6 +2,7 @@ package facetwright.workbench.card;
 
 import facetwright.words.Count;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.Fault;
 import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
@@ -32,7 +33,16 @@ final class SaidStrip extends VBox {
     getChildren().addAll(title, text);
     managedProperty().bind(visibleProperty());
     setVisible(false);
-    desk.heard().addListener((_, _, _) -> show(desk.said()));
+    desk.heard().addListener((_, _, _) -> show(said(desk)));
+  }
+
+  /** What the script said, be it before it failed. */
+  private static List<String> said(Desk desk) {
+    Fault wrong = desk.fault().get();
+    if (wrong != null) {
+      return wrong.said();
+    }
+    return desk.design().get() == null ? List.of() : desk.design().get().said();
   }
 
   private void show(List<String> said) {

@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.List;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -83,15 +82,6 @@ public final class Desk {
   /** What is wrong now; null when nothing is. */
   public ReadOnlyObjectProperty<Fault> fault() {
     return answers.fault();
-  }
-
-  /** What the script said, be it before it failed. */
-  public List<String> said() {
-    Fault wrong = fault().get();
-    if (wrong != null) {
-      return wrong.said();
-    }
-    return design().get() == null ? List.of() : design().get().said();
   }
 
   /** Changes whenever something came of what was asked for, once design and fault tell it. */
