@@ -116,7 +116,7 @@ final class PngWriter implements Exporter {
 
   private List<byte[]> folded(Job job) {
     FoldedDrawing drawing =
-        new FoldedDrawing(job.laid().net(), job.form().poses(), /* withLayers= */ true);
+        new FoldedDrawing(job.laid().net(), job.form().whole(), /* withLayers= */ true);
     Frame frame = frame(drawing.bounds(Viewpoint.USUAL), job.order().pixels());
     return List.of(frame.png(drawing.seen(Viewpoint.USUAL)));
   }

@@ -88,7 +88,7 @@ public final class RingWriter implements Exporter {
         job.title(),
         job.order(),
         job.laid().net(),
-        job.form().poses(),
+        job.form().whole(),
         plan,
         others,
         words,

@@ -72,6 +72,12 @@ public record FoldedForm(
     return together.isSome() ? together.poses() : poses;
   }
 
+  /** The same as it stands whole: its panels are where they are when all parts are together. */
+  public FoldedForm standing() {
+    return new FoldedForm(
+        whole(), gaps, tears, closure, strains, free, collisions, locked, measures, together);
+  }
+
   /** The same, its parts put together. */
   public FoldedForm with(Together made, Measures whole) {
     return new FoldedForm(

@@ -36,14 +36,13 @@ public final class Rings {
   /**
    * @throws IllegalArgumentException when it is not known where the panels end up
    */
-  public static Rings of(Net net, FoldedForm form) {
+  public static Rings of(Net net, FoldedForm apart) {
+    FoldedForm form = apart.standing();
     if (form.closure() == Closure.NOT_SOLVED) {
       throw new IllegalArgumentException(
           "where the panels end up is not known, so no ring can be planned");
     }
-    int standing = net.stance().ring().getFirst().panel();
-    List<Integer> body =
-        Bodies.of(net).stream().filter(b -> b.contains(standing)).findFirst().orElseThrow();
+    List<Integer> body = body(net, form);
     List<Vec3> points = new ArrayList<>();
     body.forEach(p -> points.addAll(form.corners(net, p)));
     Pace.doing("seating the piece side by side");
@@ -59,6 +58,14 @@ public final class Rings {
       }
     }
     return rings;
+  }
+
+  /** The panels of what is seated: all that is put together, or what stands. */
+  private static List<Integer> body(Net net, FoldedForm form) {
+    int standing = net.stance().ring().getFirst().panel();
+    return form.together().whole().contains(standing)
+        ? form.together().whole()
+        : Bodies.of(net).stream().filter(b -> b.contains(standing)).findFirst().orElseThrow();
   }
 
   /**
