@@ -11,15 +11,28 @@ import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.RingText;
 import facetwright.papers.ring.Rings;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
-import java.util.SequencedMap;
 
 /** All pieces of the order seated in a ring: how it is put together and what it takes. */
 public final class RingWriter implements Exporter {
   /** So many other ways are shown by picture. */
   private static final int OTHERS = 3;
+
+  private final List<RingPages.Other> more;
+
+  public RingWriter() {
+    this(List.of());
+  }
+
+  /**
+   * One that shows further rings.
+   *
+   * @param more beside the other ways to seat the piece itself
+   */
+  public RingWriter(List<RingPages.Other> more) {
+    this.more = List.copyOf(more);
+  }
 
   @Override
   public String format() {
@@ -79,11 +92,19 @@ public final class RingWriter implements Exporter {
     RingPlan plan = plans.getFirst();
     List<String> words = new ArrayList<>(RingText.lines(plan, caliper(job), job.order()));
     words.addAll(RingText.hints(rings.orElseThrow(), plan.count()));
-    SequencedMap<RingPlan, String> others = new LinkedHashMap<>();
+    List<RingPages.Other> others = new ArrayList<>();
     plans.stream()
         .skip(1)
         .limit(OTHERS)
-        .forEach(p -> others.put(p, RingText.brief(p, job.order().unit()) + "."));
+        .forEach(
+            p ->
+                others.add(
+                    new RingPages.Other(
+                        job.laid().net(),
+                        job.form().poses(),
+                        p,
+                        RingText.brief(p, job.order().unit()) + ".")));
+    others.addAll(more);
     return RingPages.of(
         job.title(),
         job.order(),

@@ -123,12 +123,16 @@ public final class WhatIf {
 
   /**
    * A ring is tried by each pair of its sides in turn, since what leads to one leads away from
-   * another.
+   * another. All together may make twice as many designs as one search: what one leaves, the next
+   * may take.
    */
   Outcome aim(List<Goal> goals, Choice choice, Grid grid, int most) throws ScriptException {
     Outcome best = null;
-    for (List<Goal> each : RingWays.of(goals, design())) {
-      Outcome outcome = solve(each, choice, grid, most);
+    List<List<Goal>> ways = RingWays.of(goals, design());
+    int left = ways.size() == 1 ? most : 2 * most;
+    for (int i = 0; i < ways.size() && left > 0; i++) {
+      Outcome outcome = solve(ways.get(i), choice, grid, Math.min(most, left / (ways.size() - i)));
+      left -= outcome.trials();
       best = best == null || RingWays.isNearer(outcome, best) ? outcome : best;
       if (best.isMet()) {
         break;

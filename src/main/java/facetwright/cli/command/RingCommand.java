@@ -1,5 +1,7 @@
 package facetwright.cli.command;
 
+import facetwright.adjust.ring.RingOffer;
+import facetwright.adjust.ring.RingOffers;
 import facetwright.aim.Goal;
 import facetwright.aim.Grid;
 import facetwright.aim.Outcome;
@@ -13,9 +15,12 @@ import facetwright.cli.desk.Progress;
 import facetwright.cli.desk.RulerOption;
 import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.RingJson;
+import facetwright.draw.page.RingPages;
 import facetwright.export.Job;
 import facetwright.export.RingWriter;
 import facetwright.geom.RingCount;
+import facetwright.measure.Unit;
+import facetwright.papers.facets.FacetList;
 import facetwright.papers.order.Order;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.RingText;
@@ -45,6 +50,9 @@ import picocli.CommandLine.Option;
       "With --out it makes a page on the ring and the papers of the piece, too."
     })
 public final class RingCommand implements Callable<Integer> {
+  /** So many other rings are told of each sort. */
+  private static final int OFFERS = 3;
+
   @Mixin private Asked asked;
 
   @Option(
@@ -70,7 +78,9 @@ public final class RingCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Trouble.unless("--count", "a ring is of %s pieces", RingCount.LEAST, RingCount.MOST, count);
     printer.check();
-    Design made = asked.evaluate();
+    WhatIf what = asked.design().whatIf();
+    Design made = what.design();
+    asked.said(made);
     Rings rings;
     try {
       rings = Rings.of(made.net(), made.folded());
@@ -85,19 +95,26 @@ public final class RingCommand implements Callable<Integer> {
     }
     List<RingPlan> plans = rings.plans(count);
     Job job = PapersFor.job(made, printer.order(made.unit()).by(ruler.of(made.unit())).of(count));
+    boolean isFlush = !plans.isEmpty() && plans.getFirst().seating().isFlush();
+    List<RingOffer> offers =
+        isFlush
+            ? List.of()
+            : asked.design().ask(() -> RingOffers.of(what, count)).stream().limit(OFFERS).toList();
     asked.answer(
-        () -> RingJson.of(made, rings, count, plans, RingWriter.works(job).materials()),
-        () -> lines(made, job, rings, plans));
-    if (!asked.isJson() && (plans.isEmpty() || !plans.getFirst().seating().isFlush())) {
-      flushDials().ifPresent(asked::tell);
+        () -> RingJson.of(made, rings, count, plans, offers, RingWriter.works(job).materials()),
+        () -> lines(made, job, rings, plans, offers));
+    if (!asked.isJson() && !isFlush) {
+      flushDials(what).ifPresent(asked::tell);
     }
     if (out != null && !plans.isEmpty()) {
-      output.papers(out, files(job), asked, made);
+      output.papers(out, files(job, offers), asked, made);
     }
     return Exit.of(!plans.isEmpty() && made.isSound());
   }
 
-  private List<String> lines(Design made, Job job, Rings rings, List<RingPlan> plans) {
+  private List<String> lines(
+      Design made, Job job, Rings rings, List<RingPlan> plans, List<RingOffer> offers) {
+    FacetList facets = FacetList.of(made.net(), made.folded(), made.spoken());
     Order order = job.order();
     List<String> lines = new ArrayList<>();
     lines.add(made.title());
@@ -114,15 +131,25 @@ public final class RingCommand implements Callable<Integer> {
           .forEach(l -> lines.add("  " + l));
       lines.add(
           "  Facet 1 is "
-              + names(made, seating.one())
+              + names(facets, seating.one())
               + ", facet 2 "
-              + names(made, seating.other())
-              + "; the page shows them.");
+              + names(facets, seating.other())
+              + ", counted as facetwright facets does; the page shows them.");
       plans.stream()
           .skip(1)
-          .limit(3)
-          .forEach(p -> lines.add("  Another way: " + RingText.brief(p, order.unit()) + "."));
+          .limit(OFFERS)
+          .forEach(
+              p ->
+                  lines.add(
+                      "  Another way, "
+                          + names(facets, p.seating().one())
+                          + " to "
+                          + names(facets, p.seating().other())
+                          + ": "
+                          + RingText.brief(p, order.unit())
+                          + "."));
     }
+    offers.forEach(o -> lines.add("  " + offer(o, order.unit())));
     RingText.hints(rings, count).forEach(l -> lines.add("  " + l));
     if (!plans.isEmpty()) {
       lines.add("  All " + count + " take:");
@@ -132,8 +159,7 @@ public final class RingCommand implements Callable<Integer> {
   }
 
   /** The turn of dials that seats so many flush, where there is one. */
-  private Optional<String> flushDials() throws Exception {
-    WhatIf what = asked.design().whatIf();
+  private Optional<String> flushDials(WhatIf what) throws Exception {
     if (what.design().dials().stream().allMatch(Dial::isWord)) {
       return Optional.empty();
     }
@@ -155,14 +181,37 @@ public final class RingCommand implements Callable<Integer> {
         : Optional.empty();
   }
 
-  private static String names(Design made, List<Integer> panels) {
-    return panels.stream()
-        .map(p -> "\"" + made.net().panels().get(p).name() + "\"")
-        .collect(Collectors.joining(" with "));
+  /** A dial turned by whole steps, and what its ring comes to. */
+  private static String offer(RingOffer offer, Unit unit) {
+    return "With "
+        + offer.dial()
+        + " "
+        + Decimals.plain(offer.value())
+        + ": "
+        + RingText.brief(offer.plan(), unit)
+        + ".";
   }
 
-  private SequencedMap<String, byte[]> files(Job job) {
-    SequencedMap<String, byte[]> files = new RingWriter().files(job);
+  private static String names(FacetList facets, List<Integer> panels) {
+    return panels.stream()
+        .flatMap(p -> facets.ofPanel(p).stream())
+        .map(f -> "no. " + f.number() + ", \"" + f.name() + "\",")
+        .collect(Collectors.joining(" with "))
+        .replaceAll(",$", "");
+  }
+
+  private SequencedMap<String, byte[]> files(Job job, List<RingOffer> offers) {
+    List<RingPages.Other> more =
+        offers.stream()
+            .map(
+                o ->
+                    new RingPages.Other(
+                        o.design().net(),
+                        o.design().folded().poses(),
+                        o.plan(),
+                        offer(o, job.order().unit())))
+            .toList();
+    SequencedMap<String, byte[]> files = new RingWriter(more).files(job);
     files.putAll(PapersFor.files(job, List.of(), new Progress(asked.err())));
     return files;
   }

@@ -1,5 +1,6 @@
 package facetwright.cli.json;
 
+import facetwright.adjust.ring.RingOffer;
 import facetwright.json.JsonText;
 import facetwright.net.Net;
 import facetwright.papers.materials.Materials;
@@ -18,7 +19,12 @@ public final class RingJson {
   private RingJson() {}
 
   public static String of(
-      Design design, Rings rings, int count, List<RingPlan> plans, Materials materials) {
+      Design design,
+      Rings rings,
+      int count,
+      List<RingPlan> plans,
+      List<RingOffer> offers,
+      Materials materials) {
     return JsonText.object(
         json -> {
           json.writeStringProperty("title", design.title());
@@ -27,6 +33,15 @@ public final class RingJson {
           json.writeBooleanProperty(
               "flush", !plans.isEmpty() && plans.getFirst().seating().isFlush());
           JsonText.objects(json, "ways", plans, plan -> way(json, design.net(), plan));
+          JsonText.objects(
+              json,
+              "other_dials",
+              offers,
+              o -> {
+                json.writeStringProperty("dial", o.dial());
+                json.writeNumberProperty("value", o.value());
+                way(json, o.design().net(), o.plan());
+              });
           JsonText.numbers(json, "flush_sides", SideCounts.flush(count, SideCounts.MOST_SIDES));
           JsonText.numbers(json, "flush_counts", rings.flushCounts());
           json.writeObjectPropertyStart("materials");

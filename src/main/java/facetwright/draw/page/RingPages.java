@@ -21,7 +21,6 @@ import facetwright.papers.ring.Spacer;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.SequencedMap;
 
 /** A page on a ring: words, the ring from above, and the ring as it stands. */
 public final class RingPages {
@@ -39,10 +38,26 @@ public final class RingPages {
 
   private static final Viewpoint OTHER = new Viewpoint(Math.toRadians(60), Math.toRadians(25));
 
+  /** So many pictures of others stand side by side. */
+  private static final int ABREAST = 3;
+
   private static final Viewpoint ABOVE = new Viewpoint(-Math.PI / 2, Math.PI / 2);
   private static final Viewpoint STANDING = new Viewpoint(Math.toRadians(-80), Math.toRadians(32));
 
   private RingPages() {}
+
+  /**
+   * Another ring of as many.
+   *
+   * @param piece what it is made of, perhaps with a dial turned
+   * @param poses where the panels of a single piece stand
+   * @param words how it is come by, how large it is and what it takes
+   */
+  public record Other(Net piece, List<Motion3> poses, RingPlan plan, String words) {
+    public Other {
+      poses = List.copyOf(poses);
+    }
+  }
 
   /** The copies of a ring as one net and its poses. */
   static FoldedDrawing drawing(Net piece, List<Motion3> poses, RingPlan plan) {
@@ -57,7 +72,7 @@ public final class RingPages {
   /**
    * @param title of the design
    * @param poses where the panels of a single piece stand
-   * @param others other ways to seat it, with what each comes to
+   * @param others other ways to seat it, and the same design otherwise turned
    * @param words what to say of the ring
    * @param materials what to buy for all its pieces, a line a thing
    */
@@ -67,7 +82,7 @@ public final class RingPages {
       Net piece,
       List<Motion3> poses,
       RingPlan plan,
-      SequencedMap<RingPlan, String> others,
+      List<Other> others,
       List<String> words,
       List<String> materials) {
     Flow flow = new Flow(order.page(), title, "a ring of " + plan.count());
@@ -85,7 +100,7 @@ public final class RingPages {
     flow.heading("What all " + plan.count() + " take");
     materials.forEach(m -> flow.item("–", m));
     plan.seating().spacer().filter(Spacer::isFolded).ifPresent(s -> spacer(flow, s));
-    others(flow, piece, poses, others);
+    others(flow, others);
     return flow.pages();
   }
 
@@ -104,20 +119,22 @@ public final class RingPages {
         2);
   }
 
-  private static void others(
-      Flow flow, Net piece, List<Motion3> poses, SequencedMap<RingPlan, String> others) {
+  private static void others(Flow flow, List<Other> others) {
     if (others.isEmpty()) {
       return;
     }
     flow.heading("Other ways to seat it", MEETING + 30);
-    int columns = 3;
-    double wide = (flow.width() - 12) / columns;
-    List<Block> pictures = new ArrayList<>();
-    others
-        .keySet()
-        .forEach(o -> pictures.add(picture(drawing(piece, poses, o), STANDING, wide, MEETING)));
-    flow.row(
-        pictures, Collections.nCopies(pictures.size(), ""), List.copyOf(others.values()), columns);
+    double wide = (flow.width() - 12) / ABREAST;
+    for (int from = 0; from < others.size(); from += ABREAST) {
+      List<Other> row = others.subList(from, Math.min(from + ABREAST, others.size()));
+      flow.row(
+          row.stream()
+              .map(o -> picture(drawing(o.piece(), o.poses(), o.plan()), STANDING, wide, MEETING))
+              .toList(),
+          Collections.nCopies(row.size(), ""),
+          row.stream().map(Other::words).toList(),
+          ABREAST);
+    }
   }
 
   /** The strip of a spacer at true size, upright where it is longer than the page is wide. */
