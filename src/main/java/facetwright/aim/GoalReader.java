@@ -106,6 +106,15 @@ public final class GoalReader {
     return new Goal.Reach(Measure.GAP, 0);
   }
 
+  /**
+   * A volume in mm³, such as "250 ml", "15 in3", or a number of the unit cubed.
+   *
+   * @throws IllegalArgumentException in a maker's words, where it is none
+   */
+  public static double volume(String value, Unit unit) {
+    return ((Goal.Reach) spread(Measure.VOLUME, value, unit)).wanted();
+  }
+
   /** An area or a volume: a number, which may have a unit after it, such as 250 cm3 or 250 ml. */
   private static Goal spread(Measure measure, String value, Unit unit) {
     Matcher m = SPREAD.matcher(value.strip().toLowerCase(Locale.ROOT));

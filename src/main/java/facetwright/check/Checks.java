@@ -25,6 +25,7 @@ import facetwright.check.finding.Subject;
 import facetwright.check.fit.Alike;
 import facetwright.check.fit.ClosingStackRule;
 import facetwright.check.fit.FitRule;
+import facetwright.check.fit.FittingRule;
 import facetwright.check.fit.PlacingRule;
 import facetwright.check.fit.TabSticksOutRule;
 import facetwright.check.fit.TabTooBigRule;
@@ -57,6 +58,7 @@ public final class Checks {
           new TightFlapRule(),
           new PlacingRule(),
           new FitRule(),
+          new FittingRule(),
           new ClosingStackRule(),
           new WindowNearScoreRule(),
           new HoleNearEdgeRule(),

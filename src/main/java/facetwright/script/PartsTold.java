@@ -1,6 +1,5 @@
 package facetwright.script;
 
-import facetwright.check.finding.Bodies;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Net;
@@ -11,7 +10,6 @@ import facetwright.net.PanelRole;
 import facetwright.net.Parts;
 import facetwright.net.Stance;
 import facetwright.net.panel.CardPanel;
-import facetwright.net.panel.PanelBuild;
 import facetwright.script.api.PartDraft;
 import facetwright.script.api.Session;
 import facetwright.words.Spoken;
@@ -27,7 +25,7 @@ import java.util.stream.IntStream;
  */
 final class PartsTold {
   private final Session session;
-  private final List<Net> nets;
+  private final Owned owned;
   private final Net net;
   private final List<PartDraft> drafts;
 
@@ -41,8 +39,9 @@ final class PartsTold {
 
   private PartsTold(Session session) {
     this.session = session;
-    this.nets = session.sources().stream().map(s -> s.net().get()).toList();
-    this.net = NetMerge.of(nets);
+    List<Net> nets = session.sources().stream().map(s -> s.net().get()).toList();
+    this.owned = new Owned(session, nets);
+    this.net = FittingsTold.in(session, owned, NetMerge.of(nets));
     for (int s = 0; s < nets.size(); s++) {
       Net one = nets.get(s);
       for (int p = 0; p < one.panels().size(); p++) {
@@ -170,34 +169,19 @@ final class PartsTold {
     return placings;
   }
 
-  @SuppressWarnings("ReferenceEquality") // One thing is no other, however alike.
   private Parts.Part part(PartDraft draft, int number) {
-    String name = called(draft, number, 1);
-    Object of = draft.of() instanceof CardPanel ? session.panels() : draft.of();
-    int by = 0;
-    for (int s = 0; s < nets.size(); s++) {
-      Net one = nets.get(s);
-      if (session.sources().get(s).of() == of) {
-        if (draft.of() instanceof CardPanel panel && of instanceof PanelBuild build) {
-          List<Integer> body = body(by + build.number(panel));
-          return new Parts.Part(
-              name, body, stance(body, by, one), number, draft.card().thick(), draft.site());
-        }
-        return new Parts.Part(
-            name,
-            IntStream.range(by, by + one.panels().size()).boxed().toList(),
-            one.stance().after(by),
-            number,
-            draft.card().thick(),
-            draft.site());
-      }
-      by += one.panels().size();
-    }
-    throw new IllegalStateException("a part of nothing");
-  }
-
-  private List<Integer> body(int panel) {
-    return Bodies.of(net).stream().filter(b -> b.contains(panel)).findFirst().orElseThrow();
+    Owned.Share share = owned.of(draft.of());
+    Stance stance =
+        draft.of() instanceof CardPanel
+            ? stance(share.panels(), share.from(), share.net())
+            : share.net().stance().after(share.from());
+    return new Parts.Part(
+        called(draft, number, 1),
+        share.panels(),
+        stance,
+        number,
+        draft.card().thick(),
+        draft.site());
   }
 
   /** How panels of a body stand: as the net says where it speaks of them, else on the first. */

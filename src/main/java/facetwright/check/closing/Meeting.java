@@ -1,6 +1,6 @@
 package facetwright.check.closing;
 
-import facetwright.check.finding.Bodies;
+import facetwright.fold.making.Bodies;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.Net;

@@ -1,10 +1,10 @@
 package facetwright.check.closing;
 
-import facetwright.check.finding.Bodies;
 import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
+import facetwright.fold.making.Bodies;
 import facetwright.fold.pose.Closure;
 import facetwright.message.Message;
 import facetwright.net.EdgeRef;

@@ -1,9 +1,9 @@
 package facetwright.check.fit;
 
-import facetwright.check.finding.Bodies;
 import facetwright.check.finding.Finding;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
+import facetwright.fold.making.Bodies;
 import facetwright.fold.pose.Closure;
 import facetwright.message.Message;
 import facetwright.net.Parts;

@@ -1,10 +1,10 @@
 package facetwright.check.fit;
 
-import facetwright.check.finding.Bodies;
 import facetwright.check.finding.Finding;
 import facetwright.check.finding.Finding.Severity;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Subject;
+import facetwright.fold.making.Bodies;
 import facetwright.fold.pose.Together;
 import facetwright.message.Message;
 import facetwright.message.Value;

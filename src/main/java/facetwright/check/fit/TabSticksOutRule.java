@@ -1,12 +1,12 @@
 package facetwright.check.fit;
 
-import facetwright.check.finding.Bodies;
 import facetwright.check.finding.Finding;
 import facetwright.check.finding.Mm;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.check.finding.TabShape;
+import facetwright.fold.making.Bodies;
 import facetwright.fold.place.FreeSides;
 import facetwright.fold.pose.Closure;
 import facetwright.geom.Motion3;

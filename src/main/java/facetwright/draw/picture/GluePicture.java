@@ -12,6 +12,8 @@ import facetwright.draw.Mark.Text;
 import facetwright.draw.Mark.Weight;
 import facetwright.draw.NetDrawing;
 import facetwright.draw.SheetPart;
+import facetwright.fold.making.Bond;
+import facetwright.fold.making.Gluing;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
@@ -23,8 +25,6 @@ import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.Panel;
 import facetwright.net.sheet.Laid;
-import facetwright.papers.handout.Assembly;
-import facetwright.papers.handout.Bond;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -57,7 +57,7 @@ final class GluePicture {
   }
 
   /** At most so wide and high, in mm. */
-  static Block of(Laid laid, int sheet, List<Assembly.Stage> turns, double width, double height) {
+  static Block of(Laid laid, int sheet, List<Gluing.Stage> turns, double width, double height) {
     SheetPart part = SheetPart.of(laid, sheet);
     Scaling.Fit fit = Scaling.Fit.of(part.panelBox(), width, height);
     GluePicture picture = new GluePicture(laid.net(), part, fit);
@@ -65,7 +65,7 @@ final class GluePicture {
     fit.of(NetDrawing.of(part, CONTENT).marks()).stream()
         .filter(m -> !(m instanceof Mark.Stroke s && s.kind() == LineKind.GLUE))
         .forEach(picture.marks::add);
-    List<Bond> bonds = Assembly.numbered(turns);
+    List<Bond> bonds = Gluing.numbered(turns);
     for (int i = 0; i < bonds.size(); i++) {
       picture.under(bonds.get(i), String.valueOf(i + 1));
     }

@@ -11,7 +11,7 @@ import java.util.function.IntUnaryOperator;
  * @param panels of the body that it goes in or on
  * @param site where the script asks for it
  */
-public record Fitting(Thing thing, List<Integer> panels, Moment moment, Site site)
+public record Fitting(Extra thing, List<Integer> panels, Moment moment, Site site)
     implements Serializable {
   public Fitting {
     panels = List.copyOf(panels);
@@ -19,9 +19,9 @@ public record Fitting(Thing thing, List<Integer> panels, Moment moment, Site sit
 
   /** The same where panels have other numbers. */
   Fitting numbered(IntUnaryOperator now) {
-    Thing same =
-        thing instanceof Thing.Ribbon r
-            ? new Thing.Ribbon(r.length(), r.width(), numbered(r.through(), now), r.tied())
+    Extra same =
+        thing instanceof Extra.Ribbon r
+            ? new Extra.Ribbon(r.length(), r.width(), numbered(r.through(), now), r.tied())
             : thing;
     return new Fitting(
         same,

@@ -65,7 +65,7 @@ public record Fittings(List<Label> labels, List<Fitting> all) implements Seriali
                         Stream.of(
                                 f.panels(),
                                 f.moment().panels(),
-                                f.thing() instanceof Thing.Ribbon r
+                                f.thing() instanceof Extra.Ribbon r
                                     ? r.through()
                                     : List.<Integer>of())
                             .flatMap(List::stream)))

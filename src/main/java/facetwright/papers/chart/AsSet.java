@@ -1,8 +1,8 @@
 package facetwright.papers.chart;
 
-import facetwright.check.finding.Bodies;
 import facetwright.check.finding.Mm;
 import facetwright.fold.Folding;
+import facetwright.fold.making.Bodies;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Measures;

@@ -1,5 +1,8 @@
 package facetwright.papers.handout;
 
+import facetwright.fold.making.Bond;
+import facetwright.fold.making.Gluing;
+import facetwright.fold.making.Step;
 import facetwright.net.Join;
 import facetwright.net.Join.Hold;
 import facetwright.net.Net;
@@ -7,30 +10,38 @@ import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The order of gluing in words; numbers are those of {@link Assembly#numbered}. */
+/** The order of gluing in words; numbers are those of {@link Gluing#numbered}. */
 final class AssemblyText {
   private final Net net;
+  private final FittingText fittings;
   private int number;
 
-  private AssemblyText(Net net) {
+  private AssemblyText(Net net, FittingText fittings) {
     this.net = net;
+    this.fittings = fittings;
   }
 
-  /** One line a turn, and one on gussets before the first opening is closed. */
-  static List<String> lines(Net net, List<Assembly.Stage> turns) {
-    return new AssemblyText(net).lines(turns);
+  /** One line a step, and one on gussets before the first opening is closed. */
+  static List<String> lines(Net net, FittingText fittings, List<Step> steps) {
+    return new AssemblyText(net, fittings).lines(steps);
   }
 
   /** The same of several bodies, one after the other, numbered through. */
-  static List<List<String>> bodies(Net net, List<List<Assembly.Stage>> bodies) {
-    AssemblyText text = new AssemblyText(net);
+  static List<List<String>> bodies(Net net, FittingText fittings, List<List<Step>> bodies) {
+    AssemblyText text = new AssemblyText(net, fittings);
     return bodies.stream().map(text::lines).toList();
   }
 
-  private List<String> lines(List<Assembly.Stage> turns) {
-    boolean isPinched = net.joins().stream().anyMatch(j -> Assembly.isPinch(net, j));
+  private List<String> lines(List<Step> steps) {
+    boolean isPinched = net.joins().stream().anyMatch(j -> Gluing.isPinch(net, j));
     List<String> lines = new ArrayList<>();
-    for (Assembly.Stage turn : turns) {
+    for (int i = 0; i < steps.size(); i++) {
+      if (steps.get(i) instanceof Step.Fit(int fitting)) {
+        boolean isLater = steps.stream().skip(i).anyMatch(Step.Glue.class::isInstance);
+        lines.add(fittings.of(net.fittings().all().get(fitting), isLater));
+        continue;
+      }
+      Gluing.Stage turn = ((Step.Glue) steps.get(i)).stage();
       if (isPinched && turn.bonds().getFirst() instanceof Bond.Closing) {
         lines.add(pinch());
         isPinched = false;

@@ -2,6 +2,7 @@ package facetwright.papers.handout;
 
 import facetwright.net.Net;
 import facetwright.net.Opening;
+import facetwright.net.fitting.Extra;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,27 +18,53 @@ final class Cautions {
     if (mayHoldALight(net)) {
       lines.add("Battery lights only: never a flame or a hot bulb in or near paper.");
     }
+    if (hasCell(net)) {
+      lines.add(
+          "Button cells are swallowed easily and burn from inside: the light's lid is screwed shut,"
+              + " and no loose cell lies about where small children are.");
+    }
     lines.add(
-        hasHoles(net)
-            ? "This piece has holes for a thread or ribbon. Keep ribbon, thread, beads and small"
-                + " parts away from infants."
+        isThreaded(net)
+            ? "This piece has a thread or ribbon, or holes for one. Keep ribbon, thread, beads and"
+                + " small parts away from infants, and hang it out of their reach."
             : "Keep offcuts and small parts away from infants.");
-    lines.add(
-        "Card and glue are not made to touch food unless they say so. Wrap what will be eaten.");
+    if (mayTouchFood(net)) {
+      lines.add(
+          "Card and glue are not made to touch food unless they say so. Wrap what will be eaten.");
+    }
     lines.add(
         "Where the rules of your school or town, or advice from someone qualified, say otherwise,"
             + " follow those.");
     return lines;
   }
 
-  /** Whether it is glued round a room inside, where somebody may put a light. */
+  /** Whether one goes in, or nobody says what does and it is glued round a room inside. */
   private static boolean mayHoldALight(Net net) {
-    return !net.joins().isEmpty();
+    return hasCell(net) || (isUnsaid(net) && !net.joins().isEmpty());
   }
 
-  private static boolean hasHoles(Net net) {
-    return net.panels().stream()
-        .flatMap(p -> p.openings().stream())
-        .anyMatch(Opening.Hole.class::isInstance);
+  private static boolean hasCell(Net net) {
+    return has(net, Extra.Light.class);
+  }
+
+  /** Whether it is filled, or nobody says what goes in. */
+  private static boolean mayTouchFood(Net net) {
+    return has(net, Extra.Filling.class) || isUnsaid(net);
+  }
+
+  /** Whether nobody says what goes in: then it may be anything. */
+  private static boolean isUnsaid(Net net) {
+    return !hasCell(net) && !has(net, Extra.Filling.class) && !has(net, Extra.Ribbon.class);
+  }
+
+  private static boolean isThreaded(Net net) {
+    return has(net, Extra.Ribbon.class)
+        || net.panels().stream()
+            .flatMap(p -> p.openings().stream())
+            .anyMatch(Opening.Hole.class::isInstance);
+  }
+
+  private static boolean has(Net net, Class<? extends Extra> kind) {
+    return net.fittings().all().stream().anyMatch(f -> kind.isInstance(f.thing()));
   }
 }

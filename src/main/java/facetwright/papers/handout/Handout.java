@@ -2,6 +2,9 @@ package facetwright.papers.handout;
 
 import facetwright.check.Verdict;
 import facetwright.check.fit.ClosingStack;
+import facetwright.fold.making.Gluing;
+import facetwright.fold.making.Step;
+import facetwright.fold.making.Steps;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Length;
@@ -26,20 +29,21 @@ import java.util.stream.IntStream;
  * @param author who made it, blank where not said
  * @param sections in the order to be read
  * @param chart whose steps the sections show
- * @param turns in which it is glued; none where it is not known how it folds
+ * @param steps in which it is made up; nothing is glued where it is not known how it folds
  */
 public record Handout(
-    String title,
-    String author,
-    List<Section> sections,
-    ScoreChart chart,
-    List<Assembly.Stage> turns) {
+    String title, String author, List<Section> sections, ScoreChart chart, List<Step> steps) {
   /** How far open the pictures on the way show it. */
   private static final double[] ON_THE_WAY = {0.3, 0.65};
 
   public Handout {
     sections = List.copyOf(sections);
-    turns = List.copyOf(turns);
+    steps = List.copyOf(steps);
+  }
+
+  /** In which it is glued. */
+  public List<Gluing.Stage> turns() {
+    return Steps.stages(steps);
   }
 
   /**
@@ -53,7 +57,8 @@ public record Handout(
     Net net = laid.net();
     Unit unit = order.unit();
     ScoreChart chart = ScoreChart.of(net, order.ruler());
-    List<Assembly.Stage> turns = isSolved(form) ? Assembly.of(net, form) : List.of();
+    List<Step> steps = Steps.of(net, form);
+    FittingText fittings = new FittingText(net, form, unit);
     List<Section> sections = new ArrayList<>();
     sections.add(new Section.Facts("Finished size", size(unit, laid, form)));
     sections.add(needs(order, works, chart));
@@ -61,16 +66,16 @@ public record Handout(
     if (net.parts().all().isEmpty()) {
       sections.addAll(Scoring.of(laid, chart, unit));
       if (isSolved(form)) {
-        sections.add(new Section.Pictures("Shape", pictures(1, Picture.Folded.ALL, turns)));
+        sections.add(new Section.Pictures("Shape", pictures(1, Picture.Folded.ALL, steps)));
       }
-      if (!turns.isEmpty()) {
+      if (!steps.isEmpty()) {
         List<Integer> sheets = IntStream.range(0, laid.sheets()).boxed().toList();
-        sections.add(glue("", sheets, AssemblyText.lines(net, turns)));
+        sections.add(glue("", sheets, steps, AssemblyText.lines(net, fittings, steps)));
       }
     } else {
-      sections.addAll(new PartByPart(unit, laid, form, chart, turns).sections());
+      sections.addAll(new PartByPart(unit, laid, form, chart, steps).sections());
     }
-    return new Handout(title, author, sections, chart, turns);
+    return new Handout(title, author, sections, chart, steps);
   }
 
   static boolean isSolved(FoldedForm form) {
@@ -119,7 +124,7 @@ public record Handout(
    * @param made which part of the way it is until it is made
    * @param part what is shown
    */
-  static List<Picture> pictures(double made, int part, List<Assembly.Stage> turns) {
+  static List<Picture> pictures(double made, int part, List<Step> steps) {
     List<Picture> pictures = new ArrayList<>();
     String[] words = {
       "Lift all panels along their scores, a little everywhere.",
@@ -138,7 +143,9 @@ public record Handout(
         new Picture.Folded(
             made,
             part,
-            turns.isEmpty() ? "Made." : "So it looks when it is glued, as told below.",
+            Steps.stages(steps).isEmpty()
+                ? "Made."
+                : "So it looks when it is glued, as told below.",
             "The finished piece from the side."));
     return pictures;
   }
@@ -146,10 +153,14 @@ public record Handout(
   /**
    * @param part what is glued, to follow on a heading; empty for all
    * @param sheets on which it lies
-   * @param glued what is glued, in order
+   * @param steps what is glued and goes in, in order
+   * @param told the same in words
    */
-  static Section glue(String part, List<Integer> sheets, List<String> glued) {
+  static Section glue(String part, List<Integer> sheets, List<Step> steps, List<String> told) {
     List<Picture> pictures = new ArrayList<>();
+    if (Steps.stages(steps).isEmpty()) {
+      return new Section.Ordered("Make up" + part + " in this order", pictures, told);
+    }
     for (int i : sheets) {
       pictures.add(
           new Picture.Numbered(
@@ -160,7 +171,7 @@ public record Handout(
     }
     List<String> lines = new ArrayList<>();
     lines.add("Fit everything dry once. Glue thinly; hold each place until it grips.");
-    lines.addAll(glued);
+    lines.addAll(told);
     return new Section.Ordered("Glue" + part + " in this order", pictures, lines);
   }
 }

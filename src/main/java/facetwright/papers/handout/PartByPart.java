@@ -1,5 +1,7 @@
 package facetwright.papers.handout;
 
+import facetwright.fold.making.Gluing;
+import facetwright.fold.making.Step;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Together;
 import facetwright.fold.walk.FoldPath;
@@ -24,28 +26,28 @@ final class PartByPart {
   private final Laid laid;
   private final FoldedForm form;
   private final ScoreChart chart;
-  private final List<Assembly.Stage> turns;
+  private final List<Step> steps;
   private final Net net;
   private final Parts parts;
   private final int[] piece;
 
   /**
-   * @param turns in which all is glued
+   * @param steps in which all is made up
    */
-  PartByPart(Unit unit, Laid laid, FoldedForm form, ScoreChart chart, List<Assembly.Stage> turns) {
+  PartByPart(Unit unit, Laid laid, FoldedForm form, ScoreChart chart, List<Step> steps) {
     this.unit = unit;
     this.laid = laid;
     this.form = form;
     this.chart = chart;
-    this.turns = turns;
+    this.steps = steps;
     this.net = laid.net();
     this.parts = net.parts();
     this.piece = net.pieceOfPanel();
   }
 
   List<Section> sections() {
-    List<List<Assembly.Stage>> glued = glued();
-    List<List<String>> lines = AssemblyText.bodies(net, glued);
+    List<List<Step>> glued = glued();
+    List<List<String>> lines = AssemblyText.bodies(net, new FittingText(net, form, unit), glued);
     double made = form.together().isSome() ? FoldPath.APART : 1;
     List<Section> sections = new ArrayList<>();
     for (int i = 0; i < parts.all().size(); i++) {
@@ -61,14 +63,15 @@ final class PartByPart {
         sections.add(new Section.Pictures("Shape of" + of, pictures));
       }
       if (!glued.get(i).isEmpty()) {
-        sections.add(Handout.glue(of, sheets(part.panels()), lines.get(i)));
+        sections.add(Handout.glue(of, sheets(part.panels()), glued.get(i), lines.get(i)));
       }
     }
     List<Integer> left = left();
     if (!left.isEmpty()) {
       sections.addAll(of(" what else there is", left));
       if (!glued.getLast().isEmpty()) {
-        sections.add(Handout.glue(" what else there is", sheets(left), lines.getLast()));
+        sections.add(
+            Handout.glue(" what else there is", sheets(left), glued.getLast(), lines.getLast()));
       }
     }
     if (form.together().isSome()) {
@@ -106,16 +109,20 @@ final class PartByPart {
         .toList();
   }
 
-  /** What is glued of each part, and last of what is none. */
-  private List<List<Assembly.Stage>> glued() {
-    List<List<Assembly.Stage>> glued = new ArrayList<>();
+  /** What is glued and goes in of each part, and last of what is none. */
+  private List<List<Step>> glued() {
+    List<List<Step>> glued = new ArrayList<>();
     for (int i = 0; i <= parts.all().size(); i++) {
       glued.add(new ArrayList<>());
     }
-    for (Assembly.Stage turn : turns) {
-      int panel = Assembly.panel(net, turn.bonds().getFirst());
+    for (Step step : steps) {
+      int panel =
+          switch (step) {
+            case Step.Glue(Gluing.Stage stage) -> Gluing.panel(net, stage.bonds().getFirst());
+            case Step.Fit(int fitting) -> net.fittings().all().get(fitting).panels().getFirst();
+          };
       int of = parts.of(panel).map(parts.all()::indexOf).orElse(parts.all().size());
-      glued.get(of).add(turn);
+      glued.get(of).add(step);
     }
     return glued;
   }

@@ -3,6 +3,7 @@ package facetwright.papers.materials;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Mass;
+import facetwright.measure.Unit;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Opening;
@@ -48,10 +49,11 @@ public record Materials(
   /**
    * @param laid the net on its sheets
    * @param form the folded form of the same net
+   * @param unit sizes of what goes in are told in it
    * @param layers how its layers are cut, for the same number of pieces
    * @param pieces 1 or more
    */
-  static Materials of(Laid laid, FoldedForm form, List<LayerPlan> layers, int pieces) {
+  static Materials of(Laid laid, FoldedForm form, Unit unit, List<LayerPlan> layers, int pieces) {
     Net net = laid.net();
     Stocking card = Stocking.of(laid, pieces);
     List<Need> needs = new ArrayList<>();
@@ -71,7 +73,10 @@ public record Materials(
     if (tape > 0) {
       needs.add(new Need("tape", "double-sided tape", tape / 1000, Need.Unit.METRES));
     }
-    if (holes > 0 && form.closure() != Closure.NOT_SOLVED) {
+    List<Need> goesIn = Supplies.of(net, unit, pieces);
+    needs.addAll(goesIn);
+    boolean isThreaded = goesIn.stream().anyMatch(n -> n.key().equals("ribbon"));
+    if (!isThreaded && holes > 0 && form.closure() != Closure.NOT_SOLVED) {
       double ribbon = Rules.HEIGHTS * form.measures().height() + Rules.BOW;
       needs.add(new Need("ribbon", "ribbon", pieces * ribbon / 1000, Need.Unit.METRES));
     }

@@ -5,7 +5,8 @@ import facetwright.geom.RoundOff;
 /**
  * So much of one thing.
  *
- * @param key what a price names it by: "sheet", "tape", "ribbon" or the name of a layer paper
+ * @param key what a price names it by: "sheet", "tape", "ribbon", "light", "filling" or the name of
+ *     a layer paper
  * @param what in words
  * @param amount exactly, in the unit
  * @param unit in which it is needed and sold
@@ -14,7 +15,9 @@ public record Need(String key, String what, double amount, Unit unit) {
   /** How a thing is sold. */
   public enum Unit {
     SHEETS("sheet", "sheets"),
-    METRES("m", "m");
+    METRES("m", "m"),
+    PIECES("piece", "pieces"),
+    MILLILITRES("ml", "ml");
 
     private final String one;
     private final String many;
@@ -30,10 +33,16 @@ public record Need(String key, String what, double amount, Unit unit) {
     }
   }
 
-  /** With one in ten to spare, rounded up to whole units; of papers at least one sheet more. */
+  /**
+   * With one in ten to spare, rounded up to whole units; of papers at least one sheet more, and of
+   * single things none until there are ten.
+   */
   int withSpare() {
     // The slack keeps 10 sheets and 1 spare from becoming 12 by rounding.
     int wanted = (int) RoundOff.ceil(amount * (1 + Rules.SPARE));
+    if (unit == Unit.PIECES && amount * Rules.SPARE < 1) {
+      return (int) RoundOff.ceil(amount);
+    }
     return unit == Unit.SHEETS ? Math.max(wanted, (int) Math.ceil(amount) + 1) : wanted;
   }
 }

@@ -38,10 +38,11 @@ public final class Rules {
   public static List<String> words() {
     return List.of(
         "Spare: one in ten more of everything, at least one sheet of each paper, rounded up to"
-            + " whole sheets and whole metres.",
+            + " whole sheets and whole metres; of lights and the like none until there are ten.",
         "Tape: one run of double-sided tape along every tab. Glue: the area of all tabs and of what"
             + " lies under a lap.",
-        "Ribbon: three finished heights and 400 mm for a bow, for each piece that has holes.",
+        "Ribbon: as long as the design says; where it says nothing, three finished heights and 400"
+            + " mm for a bow, for each piece that has holes.",
         "Time, for one who has made it before: 10 minutes to set out; then 0.4 minutes a score or"
             + " a cut, 0.3 a hole, 1 a layer glued on, 0.5 a trimmer cut, 1.5 a join. A beginner"
             + " takes twice as long.");

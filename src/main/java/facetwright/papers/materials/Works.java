@@ -46,7 +46,7 @@ public record Works(Layers layers, List<LayerPlan> plans, Materials materials) {
       }
     }
     List<LayerPlan> plans = LayerCuts.plan(layers, pieces, known);
-    return new Works(layers, plans, Materials.of(laid, form, plans, pieces));
+    return new Works(layers, plans, Materials.of(laid, form, unit, plans, pieces));
   }
 
   /** The usual sheet, or where a layer is larger, the first size that holds all. */

@@ -1,6 +1,6 @@
 package facetwright.papers.ring;
 
-import facetwright.check.finding.Bodies;
+import facetwright.fold.making.Bodies;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.RingCount;

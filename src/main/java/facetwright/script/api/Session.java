@@ -36,6 +36,7 @@ public final class Session {
   private final Map<String, Dial> dials = new LinkedHashMap<>();
   private final List<Source> sources = new ArrayList<>();
   private final List<PartDraft> parts = new ArrayList<>();
+  private final List<FittingDraft> fittings = new ArrayList<>();
   private int placed;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Unmet> unmet = new ArrayList<>();
@@ -221,6 +222,16 @@ public final class Session {
   public void place(
       PartDraft part, PartDraft onto, String word, PartDraft.Reader reader, int places, Site site) {
     part.go(new PartDraft.Goes(onto, word, reader, places, site, placed++));
+  }
+
+  /** Something goes in or on what the script made. */
+  public void fit(FittingDraft fitting) {
+    fittings.add(fitting);
+  }
+
+  /** All that goes in and on, in the order of the script. */
+  public List<FittingDraft> fittings() {
+    return List.copyOf(fittings);
   }
 
   /** A check of the maker's own that fails. */

@@ -52,6 +52,14 @@ public final class Language {
     Things.PANEL.with(PartWords.part());
     Things.BLANK.with(PartWords.part());
     PartWords.all().forEach(Things.PART::with);
+    Things.FORM.with(LabelWords.onForm());
+    Things.CELLS.with(LabelWords.onCells());
+    Things.PANEL.with(LabelWords.onPanel());
+    Things.BLANK.with(LabelWords.onBlank());
+    FittingWords.all(Things.WRAP).forEach(Things.WRAP::with);
+    FittingWords.all(Things.PANEL).forEach(Things.PANEL::with);
+    FittingWords.all(Things.BLANK).forEach(Things.BLANK::with);
+    FittingWords.all(Things.PART).forEach(Things.PART::with);
     return List.of(
         TOP,
         Things.FORM,

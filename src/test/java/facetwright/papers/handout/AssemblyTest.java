@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import facetwright.fold.Folding;
+import facetwright.fold.making.Bond;
+import facetwright.fold.making.Gluing;
+import facetwright.fold.making.Step;
+import facetwright.fold.making.Steps;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.form.make.Solids;
 import facetwright.form.unfold.Tabs;
@@ -43,15 +47,15 @@ class AssemblyTest {
             .unfold(Solids.prismBySide(sides, 30, 40))
             .net();
     FoldedForm form = Folding.fold(net);
-    List<Assembly.Stage> turns = Assembly.of(net, form);
-    assertThat(Assembly.numbered(turns))
+    List<Gluing.Stage> turns = Gluing.of(net, form);
+    assertThat(Gluing.numbered(turns))
         .containsExactlyInAnyOrderElementsOf(
             IntStream.range(0, net.joins().size()).<Bond>mapToObj(Bond.Joined::new).toList());
     // First the upright seam that closes the wrap, half way up.
     assertThat(turns.getFirst().bonds()).hasSize(1);
     assertThat(middle(net, form, turns.getFirst().bonds().getFirst()).z())
         .isCloseTo(20, within(0.1));
-    for (Assembly.Stage turn : turns) {
+    for (Gluing.Stage turn : turns) {
       if (turn.bonds().size() == 2) {
         Vec3 sum =
             middle(net, form, turn.bonds().getFirst())
@@ -72,7 +76,7 @@ class AssemblyTest {
   void theLanternsTabsCloseInOppositePairsTheSeamSideLast() throws Exception {
     Design d = lantern();
     List<String> names =
-        Assembly.of(d.net(), d.folded()).stream()
+        Gluing.of(d.net(), d.folded()).stream()
             .map(
                 t ->
                     t.bonds().stream()
@@ -94,9 +98,12 @@ class AssemblyTest {
   @Test
   void pinchedEdgesTakeNoGlue() throws Exception {
     Design d = lantern();
-    long pinched = d.net().joins().stream().filter(j -> Assembly.isPinch(d.net(), j)).count();
+    long pinched = d.net().joins().stream().filter(j -> Gluing.isPinch(d.net(), j)).count();
     assertThat(pinched).isEqualTo(8);
-    List<String> lines = AssemblyText.lines(d.net(), Assembly.of(d.net(), d.folded()));
+    List<Step> glued =
+        Steps.of(d.net(), d.folded()).stream().filter(Step.Glue.class::isInstance).toList();
+    List<String> lines =
+        AssemblyText.lines(d.net(), new FittingText(d.net(), d.folded(), d.unit()), glued);
     assertThat(lines).noneMatch(l -> l.contains("gusset of"));
     assertThat(lines.get(2)).contains("gussets", "no glue");
     assertThat(lines.get(3)).contains("over the opening", "opposite");

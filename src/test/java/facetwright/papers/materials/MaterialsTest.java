@@ -43,9 +43,10 @@ class MaterialsTest {
     assertThat(need(works, "tape").amount()).isCloseTo(24 * 0.12, within(1e-9));
     assertThat(works.materials().holes()).isEqualTo(24 * 8);
     assertThat(works.materials().layerArea()).isCloseTo(24 * 8 * 57.0 * 25, within(1e-3));
-    double height = lantern().folded().measures().height();
-    assertThat(need(works, "ribbon").amount())
-        .isCloseTo(24 * (3 * height + 400) / 1000, within(1e-6));
+    // Twelve inches of 25.4 mm each.
+    assertThat(need(works, "ribbon").amount()).isCloseTo(24 * 12 * 0.0254, within(1e-9));
+    assertThat(need(works, "light").amount()).isEqualTo(24);
+    assertThat(need(works, "light").withSpare()).isEqualTo(27);
     assertThat(works.materials().perSheet()).isEqualTo(2);
     assertThat(need(works, "sheet").amount()).isEqualTo(12);
   }

@@ -4,7 +4,7 @@ import java.io.Serializable;
 import java.util.List;
 
 /** What goes in or on, or is to be told. Lengths in mm, volumes in mm³. */
-public sealed interface Thing extends Serializable {
+public sealed interface Extra extends Serializable {
   /** What is not named. */
   double NOT_SAID = Double.NaN;
 
@@ -14,7 +14,7 @@ public sealed interface Thing extends Serializable {
    * @param through panels whose holes it goes through; empty where it is tied only
    * @param tied where it is tied, in words; empty where that is not said
    */
-  record Ribbon(double length, double width, List<Integer> through, String tied) implements Thing {
+  record Ribbon(double length, double width, List<Integer> through, String tied) implements Extra {
     public Ribbon {
       through = List.copyOf(through);
     }
@@ -25,7 +25,7 @@ public sealed interface Thing extends Serializable {
    *
    * @param kind what it is called, such as "tea light"
    */
-  record Light(String kind, double across, double height) implements Thing {}
+  record Light(String kind, double across, double height) implements Extra {}
 
   /**
    * What a box is filled with.
@@ -35,7 +35,7 @@ public sealed interface Thing extends Serializable {
    * @param across of one of them, or {@link #NOT_SAID}
    * @param volume of all, or {@link #NOT_SAID}
    */
-  record Filling(String what, int count, double across, double volume) implements Thing {
+  record Filling(String what, int count, double across, double volume) implements Extra {
     public boolean hasVolume() {
       return !Double.isNaN(volume);
     }
@@ -46,7 +46,7 @@ public sealed interface Thing extends Serializable {
   }
 
   /** What the maker wants told. */
-  record Note(String text) implements Thing {}
+  record Note(String text) implements Extra {}
 
   /** What it is called in a sentence. */
   default String called() {

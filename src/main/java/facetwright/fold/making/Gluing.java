@@ -1,6 +1,5 @@
-package facetwright.papers.handout;
+package facetwright.fold.making;
 
-import facetwright.check.finding.Bodies;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -24,7 +23,7 @@ import java.util.List;
  * <p>What it does not tell: whether a hand still reaches inside. The last joins of a closed form
  * are always the hardest.
  */
-public final class Assembly {
+public final class Gluing {
   /** Heights that differ by less part of the whole count as one. */
   private static final double LEVEL = 0.08;
 
@@ -37,7 +36,7 @@ public final class Assembly {
   private final Net net;
   private final FoldedForm form;
 
-  private Assembly(Net net, FoldedForm form) {
+  private Gluing(Net net, FoldedForm form) {
     this.net = net;
     this.form = form;
   }
@@ -57,12 +56,12 @@ public final class Assembly {
   private record Located(Bond bond, Vec3 place, boolean upright) {}
 
   /** All that is glued of a net, each once. */
-  static List<Stage> of(Net net, FoldedForm form) {
-    return new Assembly(net, form).turns();
+  public static List<Stage> of(Net net, FoldedForm form) {
+    return new Gluing(net, form).turns();
   }
 
   /** A panel of what is glued. */
-  static int panel(Net net, Bond bond) {
+  public static int panel(Net net, Bond bond) {
     return switch (bond) {
       case Bond.Joined(int join) -> panel(net.joins().get(join));
       case Bond.Closing(int tab) -> tab;
@@ -75,7 +74,7 @@ public final class Assembly {
   }
 
   /** Whether two edges of gussets meet there because they are pinched. */
-  static boolean isPinch(Net net, Join join) {
+  public static boolean isPinch(Net net, Join join) {
     return join instanceof Join.Seam s
         && s.tab() == Join.Seam.NO_TAB
         && net.panels().get(s.a().panel()).role() == PanelRole.GUSSET

@@ -1,4 +1,4 @@
-package facetwright.papers.handout;
+package facetwright.fold.making;
 
 /** One thing to be glued, or closed. */
 public sealed interface Bond {

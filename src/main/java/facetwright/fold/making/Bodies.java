@@ -1,4 +1,4 @@
-package facetwright.check.finding;
+package facetwright.fold.making;
 
 import facetwright.net.Join;
 import facetwright.net.Net;

@@ -1,0 +1,160 @@
+package facetwright.fold.making;
+
+import facetwright.fold.pose.FoldedForm;
+import facetwright.geom.Motion3;
+import facetwright.geom.Vec2;
+import facetwright.geom.Vec3;
+import facetwright.net.Net;
+import facetwright.net.Opening;
+import facetwright.net.Panel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The room inside a made body. What goes in is taken to be a round thing that stands upright, and
+ * to be brought in along a straight line, turned by hand as it goes; cloth, ribbon and the like are
+ * not reckoned with. Panels are taken to be thin.
+ */
+final class Hollow {
+  /** Panels that touch a thing by no more are no wall beside it, in mm. */
+  private static final double TOUCH = 0.5;
+
+  /** At so many heights, evenly, it is tried to stand. */
+  private static final int HEIGHTS = 12;
+
+  /** Directions in which a thing is brought in; more give nothing new. */
+  private static final int DIRECTIONS = 12;
+
+  /** Directions nearer to each other than this, by their cosine, are one. */
+  private static final double SAME = 0.999;
+
+  private final Net net;
+  private final FoldedForm form;
+  private final List<Integer> panels;
+  private final List<Vec3> points;
+
+  Hollow(Net net, FoldedForm form, List<Integer> panels) {
+    this.net = net;
+    this.form = form;
+    this.panels = panels;
+    this.points = panels.stream().flatMap(p -> form.corners(net, p).stream()).toList();
+  }
+
+  /**
+   * Room for a round thing.
+   *
+   * @param middle of it
+   * @param across how wide it may be, in mm
+   */
+  record Room(Vec3 middle, double across) {}
+
+  /** Where the widest round thing of a height has room, as low as one so wide goes. */
+  Room room(double height) {
+    double low = points.stream().mapToDouble(Vec3::z).min().orElse(0);
+    double high = points.stream().mapToDouble(Vec3::z).max().orElse(0);
+    double free = high - low - height;
+    if (free < -TOUCH) {
+      return new Room(Vec3.ZERO, 0);
+    }
+    TreeSet<Double> feet = new TreeSet<>();
+    for (int i = 0; i <= HEIGHTS; i++) {
+      feet.add(low + Math.max(0, free) * i / HEIGHTS);
+    }
+    Room best = new Room(Vec3.ZERO, 0);
+    for (double foot : feet) {
+      Shadow.Gap gap = standing(foot, foot + height);
+      if (gap.across() > best.across + Shadow.WITHIN) {
+        Vec2 at = gap.place();
+        best = new Room(new Vec3(at.x(), at.y(), foot + height / 2), gap.across());
+      }
+    }
+    return best;
+  }
+
+  private Shadow.Gap standing(double foot, double head) {
+    double touch = Math.min(TOUCH, (head - foot) / 4);
+    View view = View.along(Vec3.Z);
+    List<Shadow.Shape> walls = new ArrayList<>();
+    List<Vec2> all = new ArrayList<>();
+    for (int p : panels) {
+      List<Vec3> part = Cutting.above(form.corners(net, p), Vec3.Z, foot + touch);
+      part = Cutting.above(part, Vec3.Z.times(-1), -(head - touch));
+      if (part.size() > 1) {
+        List<Vec2> seen = part.stream().map(view::seen).toList();
+        all.addAll(seen);
+        walls.add(new Shadow.Shape(seen, List.of()));
+      }
+    }
+    return all.isEmpty() ? new Shadow.Gap(Vec2.ZERO, 0) : new Shadow(walls, all).widest();
+  }
+
+  /**
+   * How wide a round thing can be brought from outside to a place, in mm; without end where next to
+   * nothing is held.
+   *
+   * @param held the panels that no longer swing aside
+   */
+  double way(Set<Integer> held, Vec3 to) {
+    double widest = 0;
+    for (Vec3 direction : directions(held)) {
+      widest = Math.max(widest, way(held, to, direction));
+    }
+    return widest;
+  }
+
+  private double way(Set<Integer> held, Vec3 to, Vec3 direction) {
+    View view = View.along(direction);
+    double from = direction.dot(to);
+    List<Shadow.Shape> inTheWay = new ArrayList<>();
+    for (int p : panels) {
+      if (!held.contains(p)) {
+        continue;
+      }
+      List<Vec3> part = Cutting.above(form.corners(net, p), direction, from);
+      if (part.size() > 1) {
+        inTheWay.add(
+            new Shadow.Shape(
+                part.stream().map(view::seen).toList(), holes(p, view, direction, from)));
+      }
+    }
+    return new Shadow(inTheWay, points.stream().map(view::seen).toList()).widest().across();
+  }
+
+  private List<List<Vec2>> holes(int p, View view, Vec3 direction, double from) {
+    Panel panel = net.panels().get(p);
+    Motion3 pose = form.poses().get(p);
+    List<List<Vec2>> holes = new ArrayList<>();
+    for (Opening opening : panel.openings()) {
+      if (opening.behind().isEmpty()) {
+        List<Vec3> ring = opening.outline().corners().stream().map(pose::apply).toList();
+        List<Vec3> part = Cutting.above(ring, direction, from);
+        if (part.size() > 2) {
+          holes.add(part.stream().map(view::seen).toList());
+        }
+      }
+    }
+    return holes;
+  }
+
+  /** Up and down, and square to whatever is open or swings aside. */
+  private List<Vec3> directions(Set<Integer> held) {
+    List<Vec3> all = new ArrayList<>(List.of(Vec3.Z, Vec3.Z.times(-1)));
+    for (int p : panels) {
+      boolean opens =
+          !held.contains(p)
+              || net.panels().get(p).openings().stream()
+                  .anyMatch(o -> o instanceof Opening.Window && o.behind().isEmpty());
+      if (opens) {
+        Vec3 out = form.poses().get(p).ez();
+        for (Vec3 way : List.of(out, out.times(-1))) {
+          if (all.size() < DIRECTIONS && all.stream().noneMatch(d -> d.dot(way) > SAME)) {
+            all.add(way);
+          }
+        }
+      }
+    }
+    return all;
+  }
+}

@@ -1,0 +1,151 @@
+package facetwright.fold.making;
+
+import facetwright.geom.Box2;
+import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.PriorityQueue;
+
+/**
+ * What stands in the way of something that moves along a direction: panels as they are seen along
+ * it, within the outline of the whole. The widest round thing that passes between them is found by
+ * best-first quartering, to {@link #WITHIN}.
+ */
+final class Shadow {
+  /** How much narrower than the widest gap the found one may be, in mm. */
+  static final double WITHIN = 0.1;
+
+  /** So many squares are looked at; a gap found among fewer may be narrower than the widest. */
+  private static final int MOST = 3_000;
+
+  private final List<Shape> shapes;
+  private final List<Vec2> around;
+
+  /**
+   * A panel as it is seen.
+   *
+   * @param outer its corners, in either sense
+   * @param holes what is cut out of it
+   */
+  record Shape(List<Vec2> outer, List<List<Vec2>> holes) {}
+
+  /**
+   * Room for something round.
+   *
+   * @param across how wide, in mm
+   */
+  record Gap(Vec2 place, double across) {}
+
+  private record Square(Vec2 middle, double half, double room) {
+    double most() {
+      return room + half * Math.sqrt(2);
+    }
+  }
+
+  /**
+   * @param all every point of the whole, whose convex outline bounds the gap
+   */
+  Shadow(List<Shape> shapes, List<Vec2> all) {
+    this.shapes = List.copyOf(shapes);
+    this.around = hull(all);
+  }
+
+  /** The widest gap. */
+  Gap widest() {
+    if (around.size() < 3) {
+      return new Gap(Vec2.ZERO, 0);
+    }
+    Box2 box = Box2.around(around);
+    double half = Math.max(box.width(), box.height()) / 2;
+    PriorityQueue<Square> open =
+        new PriorityQueue<>(Comparator.comparingDouble(Square::most).reversed());
+    Square best = square(box.centre(), half);
+    open.add(best);
+    for (int i = 0; i < MOST && !open.isEmpty(); i++) {
+      Square next = open.remove();
+      if (next.most() < best.room + WITHIN / 2) {
+        break;
+      }
+      double quarter = next.half / 2;
+      for (int sign = 0; sign < 4; sign++) {
+        double dx = (sign & 1) == 0 ? quarter : -quarter;
+        double dy = (sign & 2) == 0 ? quarter : -quarter;
+        Square part = square(next.middle.plus(new Vec2(dx, dy)), quarter);
+        open.add(part);
+        best = part.room > best.room ? part : best;
+      }
+    }
+    return new Gap(best.middle, 2 * best.room);
+  }
+
+  private Square square(Vec2 middle, double half) {
+    return new Square(middle, half, room(middle));
+  }
+
+  /** How far a place is from all that is in the way; 0 where it is covered. */
+  private double room(Vec2 place) {
+    if (!isIn(around, place)) {
+      return 0;
+    }
+    double least = distance(around, place);
+    for (Shape shape : shapes) {
+      if (isIn(shape.outer, place) && shape.holes.stream().noneMatch(h -> isIn(h, place))) {
+        return 0;
+      }
+      least = Math.min(least, distance(shape.outer, place));
+      for (List<Vec2> hole : shape.holes) {
+        least = Math.min(least, distance(hole, place));
+      }
+    }
+    return least;
+  }
+
+  private static double distance(List<Vec2> ring, Vec2 place) {
+    double least = Double.POSITIVE_INFINITY;
+    Vec2 from = ring.getLast();
+    for (Vec2 to : ring) {
+      least = Math.min(least, new Segment2(from, to).distance(place));
+      from = to;
+    }
+    return least;
+  }
+
+  private static boolean isIn(List<Vec2> ring, Vec2 place) {
+    boolean in = false;
+    Vec2 from = ring.getLast();
+    for (Vec2 to : ring) {
+      if (from.y() > place.y() != to.y() > place.y()
+          && place.x()
+              < from.x() + (place.y() - from.y()) / (to.y() - from.y()) * (to.x() - from.x())) {
+        in = !in;
+      }
+      from = to;
+    }
+    return in;
+  }
+
+  /** The convex outline of points, by Andrew's monotone chain (1979; from memory). */
+  private static List<Vec2> hull(List<Vec2> points) {
+    List<Vec2> sorted = new ArrayList<>(points);
+    sorted.sort(Comparator.comparingDouble(Vec2::x).thenComparingDouble(Vec2::y));
+    List<Vec2> hull = new ArrayList<>();
+    for (int pass = 0; pass < 2; pass++) {
+      int start = hull.size();
+      for (Vec2 p : sorted) {
+        while (hull.size() >= start + 2
+            && hull.getLast()
+                    .minus(hull.get(hull.size() - 2))
+                    .cross(p.minus(hull.get(hull.size() - 2)))
+                <= 0) {
+          hull.removeLast();
+        }
+        hull.add(p);
+      }
+      hull.removeLast();
+      sorted = sorted.reversed();
+    }
+    return hull;
+  }
+}
