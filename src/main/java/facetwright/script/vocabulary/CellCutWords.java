@@ -6,16 +6,16 @@ import facetwright.geom.Vec2;
 import facetwright.net.wrap.CellSelection;
 import facetwright.net.wrap.WrapDraft;
 import facetwright.script.api.Arg;
-import facetwright.script.api.BackingArgs;
 import facetwright.script.api.Call;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
-import facetwright.script.api.LayerArgs;
 import facetwright.script.api.PointKinds;
-import facetwright.script.api.PunchArgs;
 import facetwright.script.api.Thing;
 import facetwright.script.api.Things;
 import facetwright.script.api.WindowShape;
+import facetwright.script.args.BackingArgs;
+import facetwright.script.args.LayerArgs;
+import facetwright.script.args.PunchArgs;
 import java.util.List;
 
 /**

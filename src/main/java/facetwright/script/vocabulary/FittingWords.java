@@ -14,6 +14,7 @@ import facetwright.script.api.Kinds;
 import facetwright.script.api.PartDraft;
 import facetwright.script.api.Thing;
 import facetwright.script.api.VolumeKind;
+import facetwright.script.args.MomentArgs;
 import facetwright.script.sandbox.CallException;
 import java.util.List;
 import java.util.regex.Pattern;

@@ -12,6 +12,7 @@ import facetwright.script.api.FacetNaming;
 import facetwright.script.api.Fn;
 import facetwright.script.api.PointKinds;
 import facetwright.script.api.Things;
+import facetwright.script.args.LabelArgs;
 import java.util.List;
 
 /** Words on facets, cells and panels. */

@@ -9,14 +9,14 @@ import facetwright.net.Ask;
 import facetwright.net.panel.CardPanel;
 import facetwright.net.panel.NotchShape;
 import facetwright.script.api.Arg;
-import facetwright.script.api.BackingArgs;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
-import facetwright.script.api.LayerArgs;
 import facetwright.script.api.PointKinds;
-import facetwright.script.api.PunchArgs;
 import facetwright.script.api.Things;
 import facetwright.script.api.WindowShape;
+import facetwright.script.args.BackingArgs;
+import facetwright.script.args.LayerArgs;
+import facetwright.script.args.PunchArgs;
 import java.util.List;
 
 /** What is cut out of a panel or laid on it. */

@@ -13,8 +13,8 @@ import facetwright.script.api.Call;
 import facetwright.script.api.Fn;
 import facetwright.script.api.FoldOptions;
 import facetwright.script.api.Kinds;
-import facetwright.script.api.TabArgs;
 import facetwright.script.api.Things;
+import facetwright.script.args.TabArgs;
 import facetwright.script.sandbox.CallException;
 import java.util.List;
 

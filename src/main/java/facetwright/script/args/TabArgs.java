@@ -1,10 +1,13 @@
-package facetwright.script.api;
+package facetwright.script.args;
 
 import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
 import facetwright.net.draft.UsualTab;
 import facetwright.net.panel.FlapShape;
+import facetwright.script.api.Arg;
+import facetwright.script.api.Call;
+import facetwright.script.api.Kinds;
 import facetwright.words.Decimals;
 
 /** What every function that attaches a tab to a panel is asked. */

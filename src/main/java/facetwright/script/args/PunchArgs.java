@@ -1,6 +1,9 @@
-package facetwright.script.api;
+package facetwright.script.args;
 
 import static facetwright.script.api.Arg.needed;
+
+import facetwright.script.api.Arg;
+import facetwright.script.api.Kinds;
 
 /** What every function that punches holes is asked. */
 public final class PunchArgs {

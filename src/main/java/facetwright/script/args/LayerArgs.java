@@ -1,6 +1,9 @@
-package facetwright.script.api;
+package facetwright.script.args;
 
 import static facetwright.script.api.Arg.usual;
+
+import facetwright.script.api.Arg;
+import facetwright.script.api.Kinds;
 
 /** The options of every function that plans a decorative paper. */
 public final class LayerArgs {

@@ -1,9 +1,12 @@
-package facetwright.script.api;
+package facetwright.script.args;
 
 import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
 import facetwright.net.Backing;
+import facetwright.script.api.Arg;
+import facetwright.script.api.Call;
+import facetwright.script.api.Kinds;
 import java.util.List;
 import java.util.Locale;
 

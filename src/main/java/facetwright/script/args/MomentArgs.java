@@ -1,4 +1,4 @@
-package facetwright.script.vocabulary;
+package facetwright.script.args;
 
 import static facetwright.script.api.Arg.optional;
 
@@ -12,21 +12,21 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The options of every function that says when something is done while a piece is glued. */
-final class MomentArgs {
+public final class MomentArgs {
   /** One name, or several. */
-  static final Kind<List<String>> NAMES = Kinds.list(Kinds.text(), 1, 200);
+  public static final Kind<List<String>> NAMES = Kinds.list(Kinds.text(), 1, 200);
 
-  static final Arg<List<String>> BEFORE =
+  public static final Arg<List<String>> BEFORE =
       optional(
           "before",
           NAMES,
           "it comes before this is glued: a panel such as \"top\" or \"rim 1\", several as a list,"
               + " or the word they share");
 
-  static final Arg<List<String>> AFTER =
+  public static final Arg<List<String>> AFTER =
       optional("after", NAMES, "it comes after this is glued, named likewise");
 
-  static final Arg<String> AT =
+  public static final Arg<String> AT =
       optional(
           "at",
           Kinds.oneOf(List.of("first", "last")),
@@ -35,7 +35,7 @@ final class MomentArgs {
   private MomentArgs() {}
 
   /** The panels that a call names. */
-  static List<String> names(Call call) {
+  public static List<String> names(Call call) {
     return call.has(BEFORE) ? call.get(BEFORE) : call.has(AFTER) ? call.get(AFTER) : List.of();
   }
 
@@ -44,7 +44,7 @@ final class MomentArgs {
    *
    * @param usual where it does not say
    */
-  static When when(Call call, String function, When usual) {
+  public static When when(Call call, String function, When usual) {
     long said = Stream.of(BEFORE, AFTER, AT).filter(call::has).count();
     if (said > 1) {
       throw new CallException(
