@@ -107,7 +107,7 @@ public final class Kinds {
   }
 
   /** How wide a hole may be, in mm. */
-  static Kind<Double> punch() {
+  public static Kind<Double> punch() {
     return length(0.5, 200);
   }
 
