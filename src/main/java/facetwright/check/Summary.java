@@ -28,7 +28,7 @@ public final class Summary {
         folded.closure() == Closure.NOT_SOLVED
             ? ""
             : (isFlat(folded) ? " Made, it lies flat: " : " Made, it is ")
-                + folded.measures().size(mm -> new Length(mm).readAbout(unit))
+                + folded.measures().size(mm -> new Length(mm).read(unit))
                 + ".";
     return Verdict.of(laid, folded, findings).text(unit) + size + " " + fits(laid);
   }

@@ -12,9 +12,6 @@ public record Length(double mm) implements Serializable {
   /** Written numbers have no more than nine places, which holds every 1/512 of an inch. */
   private static final double WRITTEN = 1e9;
 
-  /** Half of a tenth of a millimetre, and what rounding adds. */
-  private static final double NEAR = 0.0501;
-
   public Length {
     if (!Double.isFinite(mm)) {
       throw new IllegalArgumentException("a length needs a finite number, not " + mm);
@@ -60,18 +57,20 @@ public record Length(double mm) implements Serializable {
     return number(unit) + " " + unit.symbol();
   }
 
-  /** As sizes are told in a unit: "120.1 mm", "4 3/4 in"; see {@link Ruler#forSizes}. */
+  /**
+   * As sizes are told in a unit: "120.1 mm", "4 3/4 in", "about 4 1/2 in"; see {@link
+   * Ruler#forSizes} and {@link Ruler.Reading#about}.
+   */
   public String read(Unit unit) {
-    return Ruler.forSizes(unit).read(this).text();
+    return Ruler.forSizes(unit).read(this).about();
   }
 
   /**
-   * As {@link #read}, with "about" before it where it is further from that than a twentieth of a
-   * millimetre: a fraction looks exact, a tenth of a millimetre is never further.
+   * As sizes are told at a glance: "about 120 mm", "4 3/4 in"; see {@link Ruler#atAGlance} and
+   * {@link Ruler.Reading#about}.
    */
-  public String readAbout(Unit unit) {
-    Ruler.Reading reading = Ruler.forSizes(unit).read(this);
-    return (Math.abs(reading.errorMm()) > NEAR ? "about " : "") + reading.text();
+  public String atAGlance(Unit unit) {
+    return Ruler.atAGlance(unit).read(this).about();
   }
 
   /** As {@link #text}, without the unit. */

@@ -130,6 +130,17 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
    * @param errorMm the reading less the true length, in mm
    */
   public record Reading(Length length, String text, double errorMm) implements Serializable {
+    /** Half of a tenth of a millimetre, and what rounding adds. */
+    private static final double NEAR = 0.0501;
+
+    /**
+     * As {@link #text}, with "about" before it where the length is further from that than a
+     * twentieth of a millimetre: a mark looks exact, a tenth of a millimetre is never further.
+     */
+    public String about() {
+      return (Math.abs(errorMm) > NEAR ? "about " : "") + text;
+    }
+
     /** As it is typed on the command line: "1-7/8in", "48mm". */
     public String typed() {
       return number().replace(' ', '-') + text.substring(text.lastIndexOf(' ') + 1);

@@ -125,7 +125,7 @@ public final class Room extends BorderPane {
     told.setMaxWidth(Double.MAX_VALUE);
     told.textProperty().bind(table.told());
     HBox.setHgrow(told, Priority.ALWAYS);
-    HBox line = new HBox(told, new Underway(desk, Underway.on(ui)));
+    HBox line = new HBox(told, new Underway(desk, Later.on(ui)));
     line.getStyleClass().add("told-line");
     return line;
   }

@@ -4,9 +4,6 @@ import facetwright.words.Count;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.look.Tip;
 import java.time.Duration;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Executor;
-import java.util.concurrent.TimeUnit;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -27,22 +24,6 @@ final class Underway extends HBox {
   private final Label words = new Label();
   private final Button stop = new Button("Stop");
   private long run;
-
-  /** Runs work on the window's thread after a while. */
-  @FunctionalInterface
-  interface Later {
-    void after(Duration time, Runnable work);
-  }
-
-  /**
-   * Not by the toolkit's own pause, which keeps it drawing frames that show nothing new.
-   *
-   * @param ui runs work on the window's thread
-   */
-  static Later on(Executor ui) {
-    return (time, work) ->
-        CompletableFuture.delayedExecutor(time.toMillis(), TimeUnit.MILLISECONDS, ui).execute(work);
-  }
 
   Underway(Desk desk, Later later) {
     super(8);

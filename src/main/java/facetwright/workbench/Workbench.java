@@ -13,6 +13,7 @@ import facetwright.worker.Request;
 import facetwright.worker.Settings;
 import facetwright.worker.Workshop;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -24,19 +25,19 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
-import javafx.util.Duration;
 
 /** The window's program. */
 public final class Workbench extends Application {
   /** When it is looked first for work that was left: what is killed may take a while to die. */
-  private static final Duration LOOK_FIRST = Duration.seconds(1);
+  private static final Duration LOOK_FIRST = Duration.ofSeconds(1);
 
   /** After that it is only looked when the window gets the focus. */
-  private static final Duration LOOK_LAST = Duration.minutes(1);
+  private static final Duration LOOK_LAST = Duration.ofMinutes(1);
 
   private static volatile boolean opened;
   private static volatile boolean rehearsing;
 
+  private final Later later = Later.on(Platform::runLater);
   private Workshop workshop;
   private ExecutorService aside;
   private ExecutorService papers;
@@ -101,6 +102,7 @@ public final class Workbench extends Application {
     windowState = new WindowState(stage, house, state);
     Scene scene = windowState.restore();
     stage.setScene(scene);
+    Carets.of(scene, later);
     stage.titleProperty().bind(WindowState.title(house.desk()));
     stage.setOnCloseRequest(
         e -> {
@@ -143,21 +145,14 @@ public final class Workbench extends Application {
 
   /** Again and again, each time after twice as long, until it is time to be quiet. */
   private void lookForLeft(Duration time) {
-    if (time.lessThanOrEqualTo(LOOK_LAST)) {
-      after(
+    if (time.compareTo(LOOK_LAST) <= 0) {
+      later.after(
           time,
           () -> {
             house.keeping().lookAgain(Platform::runLater);
-            lookForLeft(time.multiply(2));
+            lookForLeft(time.multipliedBy(2));
           });
     }
-  }
-
-  /** Not by the toolkit's own pause, which keeps it drawing frames that show nothing new. */
-  private static void after(Duration time, Runnable work) {
-    CompletableFuture.delayedExecutor(
-            (long) time.toMillis(), TimeUnit.MILLISECONDS, Platform::runLater)
-        .execute(work);
   }
 
   @SuppressWarnings(

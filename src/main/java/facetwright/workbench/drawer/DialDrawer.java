@@ -14,11 +14,12 @@ import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
 
 /** All dials of the design. */
 public final class DialDrawer extends FlowPane {
   /** More than so many in a row would be too many to look through. */
-  private static final double MOST_ASIDE = 6;
+  private static final int MOST_ASIDE = 6;
 
   private final Desk desk;
   private Consumer<String> compare = _ -> {};
@@ -46,29 +47,66 @@ public final class DialDrawer extends FlowPane {
             });
   }
 
-  /** As many in a row as there is room for, side by side, and each as wide as the next. */
-  private void spread(double width) {
-    if (rows.isEmpty() || width <= 0) {
-      return;
+  /**
+   * Dials side by side, each as wide as the next.
+   *
+   * @param many in a line: as many as there is room for
+   * @param wide how wide each of them is
+   */
+  private record Lines(int many, double wide) {}
+
+  private Lines lines(double free) {
+    double least = rows.isEmpty() ? free : rows.getFirst().minWidth(-1);
+    int room = (int) Math.floor((free + getHgap()) / (least + getHgap()));
+    int many = Math.clamp(room, 1, MOST_ASIDE);
+    return new Lines(many, Math.floor((free + getHgap()) / many - getHgap()));
+  }
+
+  /** Goes down the dials and then the notes, and says where all of it ends. */
+  private double down(double width, Placing placing) {
+    double free = Math.max(0, width - snappedLeftInset() - snappedRightInset());
+    Lines lines = lines(free);
+    double y = snappedTopInset();
+    for (int first = 0; first < rows.size(); first += lines.many) {
+      List<Row> line = rows.subList(first, Math.min(first + lines.many, rows.size()));
+      double high =
+          line.stream().mapToDouble(row -> row.prefHeight(lines.wide)).max().orElseThrow();
+      for (int i = 0; i < line.size(); i++) {
+        double x = snappedLeftInset() + i * (lines.wide + getHgap());
+        placing.at(line.get(i), x, y, lines.wide, high);
+      }
+      y += high + getVgap();
     }
-    double free = width - getInsets().getLeft() - getInsets().getRight();
-    double least = rows.getFirst().minWidth(-1);
-    double many = Math.max(1, Math.floor((free + getHgap()) / (least + getHgap())));
-    many = Math.min(many, MOST_ASIDE);
-    double each = Math.floor((free + getHgap()) / many - getHgap());
-    rows.forEach(row -> row.setPrefWidth(each));
+    for (Label note : List.of(none, gone, yielding)) {
+      if (note.isManaged()) {
+        double high = note.prefHeight(free);
+        placing.at(note, snappedLeftInset(), y, free, high);
+        y += high + getVgap();
+      }
+    }
+    return y - getVgap() + snappedBottomInset();
+  }
+
+  /** What is done with each dial and note on the way down. */
+  @FunctionalInterface
+  private interface Placing {
+    void at(Region each, double x, double y, double wide, double high);
+  }
+
+  // To set any width while heights are asked for would have all laid out anew, without an end.
+  @Override
+  protected double computePrefHeight(double width) {
+    return down(width < 0 ? getWidth() : width, (_, _, _, _, _) -> {});
   }
 
   @Override
-  protected double computePrefHeight(double width) {
-    spread(width);
-    return super.computePrefHeight(width);
+  protected double computeMinHeight(double width) {
+    return computePrefHeight(width);
   }
 
   @Override
   protected void layoutChildren() {
-    spread(getWidth());
-    super.layoutChildren();
+    down(getWidth(), Region::resizeRelocate);
   }
 
   /** Who shows a dial over its range, by its name. */

@@ -10,7 +10,6 @@ import facetwright.geom.Box2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.measure.Length;
-import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.script.design.Design;
 import facetwright.workbench.look.Camera;
@@ -32,7 +31,7 @@ import javafx.scene.canvas.GraphicsContext;
  * @param patches from the farthest to the nearest, in mm
  */
 public record Picture(String size, List<Mark.Patch> patches) {
-  private static final int FORM = 2;
+  private static final int FORM = 3;
   private static final int MOST = 100_000;
 
   public Picture {
@@ -53,7 +52,7 @@ public record Picture(String size, List<Mark.Patch> patches) {
   }
 
   private static String length(double mm, Unit unit) {
-    return Ruler.atAGlance(unit).read(new Length(mm)).text();
+    return new Length(mm).atAGlance(unit);
   }
 
   /** Paints it into a field of this size. */
