@@ -41,13 +41,7 @@ final class Carets {
     for (var pressed : List.of(KeyEvent.KEY_PRESSED, MouseEvent.MOUSE_PRESSED)) {
       scene.addEventFilter(pressed, _ -> carets.stir());
     }
-    scene
-        .focusOwnerProperty()
-        .addListener(
-            (_, left, _) -> {
-              let(left, true);
-              carets.stir();
-            });
+    scene.focusOwnerProperty().addListener((_, _, _) -> carets.stir());
     scene.getWindow().focusedProperty().addListener((_, _, _) -> carets.stir());
     carets.stir();
   }

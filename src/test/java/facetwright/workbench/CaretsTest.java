@@ -2,13 +2,15 @@ package facetwright.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.lang.reflect.Method;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
-import javafx.scene.control.skin.TextFieldSkin;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.control.skin.TextInputControlSkin;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.util.Duration;
@@ -20,9 +22,9 @@ import org.junit.jupiter.api.Test;
 /** A caret stands once nothing was pressed for a while, and blinks again with the next key. */
 class CaretsTest {
   private final Deque<Runnable> due = new ArrayDeque<>();
-  private boolean fieldBlinks;
   private CodeArea area;
   private TextField field;
+  private ComboBox<String> box;
   private Stage stage;
 
   @BeforeEach
@@ -32,22 +34,20 @@ class CaretsTest {
         () -> {
           area = new CodeArea("one");
           field = new TextField("two");
-          field.setSkin(
-              new TextFieldSkin(field) {
-                @Override
-                public void setCaretAnimating(boolean on) {
-                  super.setCaretAnimating(on);
-                  fieldBlinks = on;
-                }
-              });
+          box = new ComboBox<>();
+          box.setEditable(true);
+          VBox all = new VBox(area, field, box);
+          all.getStyleClass().add("room");
+          all.getStylesheets().add(House.class.getResource("room.css").toExternalForm());
           stage = new Stage();
-          stage.setScene(new Scene(new VBox(area, field), 200, 100));
+          stage.setScene(new Scene(all, 200, 100));
           Carets.of(stage.getScene(), (_, work) -> due.add(work));
           stage.show();
           stage.requestFocus();
           area.requestFocus();
         });
     Fx.until("it has the focus", area::isFocused);
+    Fx.pulse();
   }
 
   @AfterEach
@@ -58,6 +58,13 @@ class CaretsTest {
   private Duration rate() throws Exception {
     Fx.pulse();
     return Fx.get(() -> area.getCaretSelectionBind().getUnderlyingCaret().getBlinkRate());
+  }
+
+  /** Whether the toolkit draws frames for the caret of a field. */
+  private boolean blinks(TextInputControl of) throws Exception {
+    Method asked = TextInputControlSkin.class.getDeclaredMethod("isCaretBlinking");
+    asked.setAccessible(true);
+    return Fx.get(() -> (boolean) asked.invoke(of.getSkin()));
   }
 
   /** The time passes until nothing more waits for it. */
@@ -93,17 +100,29 @@ class CaretsTest {
 
   @Test
   void soDoesThatOfAField() throws Exception {
-    pass();
-    Fx.run(field::requestFocus);
-    assertThat(rate()).as("where the keys went away from").isEqualTo(Duration.millis(500));
-    assertThat(fieldBlinks).isTrue();
-    pass();
-    assertThat(fieldBlinks).isFalse();
-    press(field);
-    assertThat(fieldBlinks).isTrue();
-    for (String button : List.of("one", "two")) {
+    for (TextField each : new TextField[] {field, box.getEditor()}) {
+      Fx.run((each == field ? field : box)::requestFocus);
+      assertThat(blinks(each)).isTrue();
       pass();
-      assertThat(fieldBlinks).as(button).isFalse();
+      assertThat(blinks(each)).isFalse();
+      press(each);
+      assertThat(blinks(each)).isTrue();
+      Fx.run(area::requestFocus);
+      assertThat(blinks(each)).as("where the keys went away from").isFalse();
+    }
+  }
+
+  /** Dials' fields are written anew whenever a design comes. */
+  @Test
+  void aFieldThatIsWrittenFromElsewhereDoesNotBlink() throws Exception {
+    for (TextField each : new TextField[] {field, box.getEditor()}) {
+      Fx.run(
+          () -> {
+            each.setText("something longer");
+            each.end();
+          });
+      Fx.pulse();
+      assertThat(blinks(each)).isFalse();
     }
   }
 }

@@ -111,7 +111,8 @@ class HouseTest extends InHouse {
     press("Shortcut+1");
     Fx.until("the library stands there", () -> Fx.says(visit.house.shelf(), "Fog drum"));
     assertThat(Fx.get(() -> Fx.says(visit.house.shelf(), "Plain box"))).isTrue();
-    Fx.until("all have pictures", () -> Fx.says(visit.house.shelf(), "44 mm tall, 70 mm wide"));
+    Fx.until(
+        "all have pictures", () -> Fx.says(visit.house.shelf(), "44 mm tall, about 70 mm wide"));
     press("Shortcut+F");
     Fx.run(() -> visit.house.shelf().search().setText("drum ANTI"));
     assertThat(Fx.get(() -> Fx.says(visit.house.shelf(), "Plain box"))).isFalse();

@@ -75,7 +75,7 @@ class PicturesTest {
     assertThat(asked).containsExactly("a.js", "b.js");
     open.get(1).complete(new Reply.Failed(ScriptException.Kind.TIME, "no", new Site(3, 1), ""));
     assertThat(shown)
-        .containsExactly("a 44 mm tall, 70 mm wide", "b The script has a fault in line 3");
+        .containsExactly("a 44 mm tall, about 70 mm wide", "b The script has a fault in line 3");
     assertThat(hired).isEqualTo(1);
     assertThat(letGo).as("nothing is left to do").isEqualTo(1);
     pictures().wall().of(request("other.js", "one"), p -> shown.add("again " + p.patches().size()));
