@@ -3,13 +3,12 @@ package facetwright.workbench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.workbench.Places.Place;
-import java.nio.file.Path;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.Parent;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.io.TempDir;
+import javafx.scene.control.Labeled;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -17,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * While nothing changes, nothing in the window asks to be laid out: what asks for it while it is
  * laid out has the whole window laid out at each frame, for ever.
  */
-class LayoutEndsTest {
+class LayoutEndsTest extends InHouse {
   /** So many frames anything may take to come to its place. */
   private static final int MOST_FRAMES = 12;
 
@@ -33,14 +32,6 @@ class LayoutEndsTest {
       prism({ sides, side, height: tall }).unfold({ tab });
       sheet("A7");
       """;
-
-  @TempDir private Path folder;
-  private Visit visit;
-
-  @AfterEach
-  void leave() throws Exception {
-    visit.close();
-  }
 
   private static void unrest(Node in, List<String> found) {
     if (in instanceof Parent parent && parent.isVisible()) {
@@ -61,10 +52,19 @@ class LayoutEndsTest {
     assertThat(found).as("asks to be laid out: %s", what).isEmpty();
   }
 
+  /** What is drawn aside comes in. */
+  private void drawn() throws Exception {
+    Fx.until(
+        "all pictures are there",
+        () ->
+            visit.house.lookupAll(".sweep-card .quiet").stream()
+                .noneMatch(size -> ((Labeled) size).getText().equals("…")));
+  }
+
   @ParameterizedTest
   @CsvSource({"1280, 800", "1024, 700", "720, 480"})
   void allComesToRest(double wide, double high) throws Exception {
-    visit = Visit.at(folder, "many.js", MANY);
+    start(Files.writeString(folder.resolve("many.js"), MANY));
     Fx.run(
         () -> {
           visit.stage.setWidth(wide);
@@ -79,10 +79,12 @@ class LayoutEndsTest {
     rests("a notice");
     Fx.run(() -> Fx.button(visit.house.room(), "Compare").fire());
     rests("compare");
+    drawn();
     Fx.run(() -> visit.house.desk().turn("side", "1 1/2"));
     for (Place place : List.of(Place.SHELF, Place.PAPERS, Place.TABLE)) {
       Fx.run(() -> visit.house.places().now().set(place));
       rests(place.toString());
+      drawn();
     }
     Fx.run(() -> visit.house.commands().named("keys").run());
     rests("a page");
