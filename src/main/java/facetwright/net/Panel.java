@@ -7,6 +7,7 @@ import facetwright.geom.Vec2;
 import facetwright.message.Value;
 import facetwright.words.Site;
 import java.io.Serializable;
+import java.util.Collections;
 import java.util.List;
 import org.locationtech.jts.geom.Polygon;
 
@@ -19,6 +20,7 @@ import org.locationtech.jts.geom.Polygon;
  * @param openings windows and holes, inside the outline and apart from each other
  * @param site where the script made it
  * @param onBlank where it was found on a blank; null for a panel that was made by itself
+ * @param sides what scripts call each side of the outline; empty for one that they don't call
  */
 public record Panel(
     String name,
@@ -26,16 +28,18 @@ public record Panel(
     Polygon2 outline,
     List<Opening> openings,
     Site site,
-    OnBlank onBlank)
+    OnBlank onBlank,
+    List<String> sides)
     implements Serializable {
 
   public Panel {
     openings = List.copyOf(openings);
+    sides = List.copyOf(sides);
   }
 
   /** One that was made by itself. */
   public Panel(String name, PanelRole role, Polygon2 outline, List<Opening> openings, Site site) {
-    this(name, role, outline, openings, site, null);
+    this(name, role, outline, openings, site, null, Collections.nCopies(outline.size(), ""));
   }
 
   /** What it is called, and where it lies where nobody named it. */
@@ -46,7 +50,7 @@ public record Panel(
 
   /** The same, called so. */
   Panel named(String other) {
-    return new Panel(other, role, outline, openings, site, onBlank);
+    return new Panel(other, role, outline, openings, site, onBlank, sides);
   }
 
   /** The same elsewhere, its openings with it. */
@@ -57,7 +61,8 @@ public record Panel(
         m.apply(outline),
         openings.stream().map(o -> o.moved(m)).toList(),
         site,
-        onBlank);
+        onBlank,
+        sides);
   }
 
   /** Card left after windows and holes are cut, in mm². */

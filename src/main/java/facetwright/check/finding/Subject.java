@@ -61,6 +61,10 @@ public record Subject(Laid laid, FoldedForm folded) {
           "the side from %s to %s of %s",
           Ask.place(at.from()), Ask.place(at.to()), name(side.panel()));
     }
+    String called = panel(side.panel()).sides().get(side.edge());
+    if (!called.isEmpty()) {
+      return Message.of("side %s of %s", called, name(side.panel()));
+    }
     List<String> words =
         switch (panel(side.panel()).outline().size()) {
           case 3 -> List.of("bottom", "right", "left");

@@ -7,6 +7,7 @@ import facetwright.geom.Vec2;
 public final class EdgeDraft {
   private final PanelDraft panel;
   private Vec2 from;
+  private String called = "";
   private Bow bow;
 
   /** An arc that sides in a row stand for: theirs alone, however many others are like it. */
@@ -29,6 +30,16 @@ public final class EdgeDraft {
 
   public PanelDraft panel() {
     return panel;
+  }
+
+  /** What scripts call it; none of what nobody named, such as the sides of a notch. */
+  String called() {
+    return called;
+  }
+
+  /** Says what scripts call it; what it is divided into is called so, too. */
+  public void call(String name) {
+    called = name;
   }
 
   /** Where the side starts, going counter-clockwise round its panel. */

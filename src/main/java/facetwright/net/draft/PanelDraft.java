@@ -143,6 +143,7 @@ public final class PanelDraft {
    */
   public EdgeDraft split(EdgeDraft edge, Vec2 at) {
     EdgeDraft rest = new EdgeDraft(this, at);
+    rest.call(edge.called());
     edges.add(edges.indexOf(edge) + 1, rest);
     return rest;
   }
@@ -161,6 +162,7 @@ public final class PanelDraft {
   /** Puts corners between the start and the end of a side: a notch. Returns the new sides. */
   public List<EdgeDraft> detour(EdgeDraft edge, List<Vec2> corners) {
     List<EdgeDraft> added = corners.stream().map(c -> new EdgeDraft(this, c)).toList();
+    added.getLast().call(edge.called());
     edges.addAll(edges.indexOf(edge) + 1, added);
     return added;
   }
@@ -207,7 +209,8 @@ public final class PanelDraft {
   Panel build() {
     try {
       Panel.OnBlank found = isOnBlank ? new Panel.OnBlank(outline(), isNamed) : null;
-      return new Panel(name, role, outline(), backed(), site, found);
+      List<String> sides = edges.stream().map(EdgeDraft::called).toList();
+      return new Panel(name, role, outline(), backed(), site, found, sides);
     } catch (IllegalArgumentException e) {
       throw new NetException("panel \"" + name + "\": " + e.getMessage(), site);
     }

@@ -60,6 +60,7 @@ public final class CardPanel {
       CardEdge edge = new CardEdge(net, full, straight.get(i));
       edges.put(word, edge);
       edges.put(String.valueOf(i + 1), edge);
+      straight.get(i).call(words.isEmpty() ? word : (i + 1) + " (" + word + ")");
     }
   }
 
