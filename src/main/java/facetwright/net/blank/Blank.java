@@ -36,17 +36,6 @@ public final class Blank {
   final List<Line> lines = new ArrayList<>();
   final List<Mark> marks = new ArrayList<>();
 
-  /**
-   * A line drawn.
-   *
-   * @param sense null for a cut
-   */
-  record Line(Segment2 at, Sense sense, FoldAngle angle, boolean perforated, Site site) {
-    boolean isCut() {
-      return sense == null;
-    }
-  }
-
   private Blank(double width, double height, Site site) {
     this.width = Ask.length("the blank's width", width, site);
     this.height = Ask.length("the blank's height", height, site);
@@ -107,16 +96,39 @@ public final class Blank {
   }
 
   public Blank score(Segment2 line, Sense sense, FoldAngle angle, Site at) {
+    return score(line, LineKind.SCORE, List.of(new LineFold(sense, angle)), at);
+  }
+
+  /**
+   * A score whose stretches, from crossing to crossing and counted from its start, are folded in
+   * turn as listed, and over again.
+   *
+   * @param kind no cut
+   * @param folds one at least
+   */
+  public Blank score(Segment2 line, LineKind kind, List<LineFold> folds, Site at) {
     inside("score", line, at);
-    lines.add(new Line(line(line.from(), line.to(), at), sense, angle, false, at));
+    lines.add(new Line(line(line.from(), line.to(), at), kind, folds, at));
     return this;
   }
 
-  /** A score that is perforated rather than pressed. */
-  public Blank perforate(Segment2 line, Sense sense, FoldAngle angle, Site at) {
-    inside("score", line, at);
-    lines.add(new Line(line(line.from(), line.to(), at), sense, angle, true, at));
-    return this;
+  /**
+   * The part of a line that lies in the panel at a point, between the lines drawn so far.
+   *
+   * @return each stretch of it, one at least
+   */
+  public List<Segment2> inPanel(Segment2 line, Vec2 point, Site at) {
+    List<Segment2> found =
+        new BlankRegions(this).clipped(line(line.from(), line.to(), at), within(point, at));
+    Ask.that(
+        !found.isEmpty(),
+        () ->
+            Message.of(
+                "the line from %s to %s does not run through the panel at %s: draw what bounds that"
+                    + " panel first, and give a point inside it, on no line",
+                Ask.place(line.from()), Ask.place(line.to()), Ask.place(point)),
+        at);
+    return found;
   }
 
   /** Refuses a line along an edge of the blank, where there is nothing to part. */
@@ -156,7 +168,7 @@ public final class Blank {
     if (parts.size() == 1) {
       inside("cut", parts.getFirst(), at);
     }
-    parts.forEach(p -> lines.add(new Line(p, null, FoldAngle.TO_SOLVE, false, at)));
+    parts.forEach(p -> lines.add(Line.cut(p, at)));
     return this;
   }
 
@@ -210,7 +222,21 @@ public final class Blank {
 
   /** Folds the scores between the panels at two points, whatever the lines they lie on say. */
   public Blank fold(Vec2 a, Vec2 b, Sense sense, FoldAngle angle, Site at) {
-    return mark(new Mark.Folded(within(a, at), within(b, at), sense, angle, at));
+    return fold(List.of(a), List.of(b), null, new LineFold(sense, angle), at);
+  }
+
+  /**
+   * Says what the lines between panels are, whatever is said of them all along.
+   *
+   * @param a points in panels
+   * @param b points in those on the other side; a line between any two counts
+   * @param kind null to leave it a score or a perforation, as it is
+   * @param fold null to leave it as it is
+   */
+  public Blank fold(List<Vec2> a, List<Vec2> b, LineKind kind, LineFold fold, Site at) {
+    a.forEach(p -> within(p, at));
+    b.forEach(p -> within(p, at));
+    return mark(new Mark.Folded(a, b, kind, fold, at));
   }
 
   public Blank hole(Vec2 middle, double diameter, Site at) {

@@ -32,21 +32,21 @@ final class BlankBuild {
 
   private record Ends(Vec2 from, Vec2 to) {}
 
-  /** How the scores between two panels are folded, and whether there is one. */
+  /** What is said of the lines between panels, and whether there is one. */
   private static final class Between {
-    private final PanelDraft a;
-    private final PanelDraft b;
+    private final List<PanelDraft> a;
+    private final List<PanelDraft> b;
     private final Mark.Folded fold;
     private boolean met;
 
-    Between(PanelDraft a, PanelDraft b, Mark.Folded fold) {
+    Between(List<PanelDraft> a, List<PanelDraft> b, Mark.Folded fold) {
       this.a = a;
       this.b = b;
       this.fold = fold;
     }
 
     boolean isOf(PanelDraft one, PanelDraft other) {
-      return (one == a && other == b) || (one == b && other == a);
+      return (a.contains(one) && b.contains(other)) || (a.contains(other) && b.contains(one));
     }
   }
 
@@ -84,7 +84,7 @@ final class BlankBuild {
     blank.marks.forEach(
         m -> {
           if (m instanceof Mark.Folded f) {
-            folds.add(new Between(panel(f.a(), f.site()), panel(f.b(), f.site()), f));
+            folds.add(new Between(panels(f.a(), f.site()), panels(f.b(), f.site()), f));
           }
         });
     pairSides();
@@ -94,9 +94,11 @@ final class BlankBuild {
                 f.met,
                 () ->
                     Message.of(
-                        "no score runs between the panels at %s and %s: give points on both sides"
-                            + " of one",
-                        Ask.place(f.fold.a()), Ask.place(f.fold.b())),
+                        "no %s runs between the panels at %s and %s: give points on both sides of"
+                            + " one",
+                        f.fold.kind() == null ? "score" : "line",
+                        Ask.place(f.fold.a().getFirst()),
+                        Ask.place(f.fold.b().getFirst())),
                 f.fold.site()));
     blank.marks.forEach(this::apply);
     if (blank.marks.stream().noneMatch(Mark.Base.class::isInstance)) {
@@ -112,14 +114,14 @@ final class BlankBuild {
     for (Polygon2 inner : regions.get(region).inner()) {
       Site site = blank.site;
       for (int e = 0; e < inner.size(); e++) {
-        Blank.Line line = lines.lineAt(inner.side(e).middle());
+        Line line = lines.lineAt(inner.side(e).middle());
         Ask.that(
             line.isCut(),
             () ->
                 Message.of(
-                    "the score from %s to %s lies inside a panel and joins nothing to its edge: run"
-                        + " it across the panel",
-                    Ask.place(line.at().from()), Ask.place(line.at().to())),
+                    "%s lies inside a panel and joins nothing to its edge: run it across the"
+                        + " panel",
+                    line.told()),
             line.site());
         site = line.site();
       }
@@ -140,26 +142,40 @@ final class BlankBuild {
           open.put(new Ends(side.from(), side.to()), side);
           continue;
         }
-        Blank.Line line = said(lines.lineAt(side.segment().middle()), other, side);
-        if (line.isCut()) {
-          net.slit(other, side, line.site());
-        } else if (line.perforated()) {
-          net.perforation(other, side, line.sense(), line.angle(), line.site());
-        } else {
-          net.score(other, side, line.sense(), line.angle(), line.site());
-        }
+        join(other, side);
       }
     }
   }
 
-  /** A line as it is folded between two panels. */
-  private Blank.Line said(Blank.Line line, EdgeDraft a, EdgeDraft b) {
-    Blank.Line now = line;
+  private void join(EdgeDraft a, EdgeDraft b) {
+    Vec2 middle = b.segment().middle();
+    Line line = said(lines.lineAt(middle), a, b);
+    int turns = line.folds().size();
+    LineFold fold =
+        turns == 0
+            ? LineFold.FREE
+            : line.folds()
+                .get(turns == 1 ? 0 : BlankRegions.stretch(line, middle, regions) % turns);
+    switch (line.kind()) {
+      case CUT -> net.slit(a, b, line.site());
+      case PERFORATED -> net.perforation(a, b, fold.sense(), fold.angle(), line.site());
+      case SCORE -> net.score(a, b, fold.sense(), fold.angle(), line.site());
+    }
+  }
+
+  /** A line as it is between two panels. */
+  private Line said(Line line, EdgeDraft a, EdgeDraft b) {
+    Line now = line;
     for (Between between : folds) {
-      if (!line.isCut() && between.isOf(a.panel(), b.panel())) {
+      Mark.Folded f = between.fold;
+      if ((f.kind() != null || !line.isCut()) && between.isOf(a.panel(), b.panel())) {
         between.met = true;
-        Mark.Folded f = between.fold;
-        now = new Blank.Line(line.at(), f.sense(), f.angle(), line.perforated(), f.site());
+        LineKind kind = f.kind() == null ? now.kind() : f.kind();
+        if (f.fold() != null || now.isCut() || kind == LineKind.CUT) {
+          now = now.as(kind, f.fold() == null ? LineFold.FREE : f.fold(), f.site());
+        } else {
+          now = new Line(now.at(), kind, now.folds(), f.site());
+        }
       }
     }
     return now;
@@ -216,6 +232,10 @@ final class BlankBuild {
 
   private static Vec2 inside(Polygon2 outline) {
     return Blank.at(Planar.polygon(outline).getInteriorPoint());
+  }
+
+  private List<PanelDraft> panels(List<Vec2> at, Site site) {
+    return at.stream().map(p -> panel(p, site)).toList();
   }
 
   private PanelDraft panel(Vec2 at, Site site) {

@@ -6,17 +6,18 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.message.Message;
-import facetwright.net.Ask;
 import facetwright.net.NetException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.TreeSet;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
@@ -46,15 +47,7 @@ final class BlankRegions {
 
   /** All regions, bottom to top, then left to right. */
   List<Region> find() {
-    List<LineString> drawn = new ArrayList<>();
-    Polygon2 edge = Polygon2.rectangle(0, 0, blank.width, blank.height);
-    drawn.add(Planar.polygon(edge).getExteriorRing());
-    blank.lines.forEach(l -> drawn.add(string(l.at())));
-    Geometry noded =
-        UnaryUnionNG.union(
-            Planar.factory().buildGeometry(drawn), new PrecisionModel(Math.rint(1 / GRID.mm())));
-    Polygonizer polygonizer = new Polygonizer();
-    polygonizer.add(noded);
+    Polygonizer polygonizer = polygonizer();
     refuseLoose(polygonizer);
     List<Region> regions = new ArrayList<>();
     for (Object found : polygonizer.getPolygons()) {
@@ -71,6 +64,60 @@ final class BlankRegions {
             .thenComparingDouble(r -> r.outline().centroid().y())
             .thenComparingDouble(r -> r.outline().centroid().x()));
     return regions;
+  }
+
+  private Polygonizer polygonizer() {
+    List<LineString> drawn = new ArrayList<>();
+    Polygon2 edge = Polygon2.rectangle(0, 0, blank.width, blank.height);
+    drawn.add(Planar.polygon(edge).getExteriorRing());
+    blank.lines.forEach(l -> drawn.add(string(l.at())));
+    Geometry noded =
+        UnaryUnionNG.union(
+            Planar.factory().buildGeometry(drawn), new PrecisionModel(Math.rint(1 / GRID.mm())));
+    Polygonizer polygonizer = new Polygonizer();
+    polygonizer.add(noded);
+    return polygonizer;
+  }
+
+  /** The stretches of a line that lie in the region at a point, lines that end inside it or not. */
+  List<Segment2> clipped(Segment2 line, Vec2 point) {
+    List<Segment2> found = new ArrayList<>();
+    Point at = Planar.factory().createPoint(Planar.coordinate(point));
+    for (Object region : polygonizer().getPolygons()) {
+      if (((Polygon) region).contains(at)) {
+        Geometry in = string(line).intersection((Polygon) region);
+        for (int i = 0; !in.isEmpty() && i < in.getNumGeometries(); i++) {
+          Coordinate[] ends = in.getGeometryN(i).getCoordinates();
+          Vec2 from = new Vec2(ends[0].x, ends[0].y);
+          Vec2 to = new Vec2(ends[ends.length - 1].x, ends[ends.length - 1].y);
+          if (from.distance(to) > ON_LINE.mm()) {
+            found.add(new Segment2(from, to));
+          }
+        }
+      }
+    }
+    return found;
+  }
+
+  /**
+   * Which stretch of a line lies at a point of it: they are counted from its start, from crossing
+   * to crossing.
+   */
+  static int stretch(Line line, Vec2 point, List<Region> regions) {
+    Vec2 start = line.at().from();
+    Vec2 along = line.at().direction();
+    double here = point.minus(start).dot(along);
+    TreeSet<Long> before = new TreeSet<>();
+    for (Region region : regions) {
+      for (int e = 0; e < region.outline().size(); e++) {
+        Vec2 middle = region.outline().side(e).middle();
+        double there = middle.minus(start).dot(along);
+        if (there < here - ON_LINE.mm() && line.at().distance(middle) <= ON_LINE.mm()) {
+          before.add(Math.round(there / ON_LINE.mm()));
+        }
+      }
+    }
+    return before.size();
   }
 
   /** Corners from the lowest left one on, so that the same lines always give the same panels. */
@@ -98,19 +145,18 @@ final class BlankRegions {
     Coordinate a = loose.getFirst().getCoordinateN(0);
     Coordinate b = loose.getFirst().getCoordinateN(1);
     Vec2 middle = new Vec2((a.x + b.x) / 2, (a.y + b.y) / 2);
-    Blank.Line line = lineAt(middle);
+    Line line = lineAt(middle);
     throw new NetException(
         Message.of(
-            "the %s from %s to %s ends inside a panel: run it on to another line or to the edge of"
-                + " the blank",
-            line.isCut() ? "cut" : "score", Ask.place(line.at().from()), Ask.place(line.at().to())),
+            "%s ends inside a panel: run it on to another line or to the edge of the blank",
+            line.told()),
         line.site());
   }
 
   /** What lies at a point of a line: a cut before a score, the later before the earlier. */
-  Blank.Line lineAt(Vec2 point) {
-    Blank.Line best = null;
-    for (Blank.Line line : blank.lines) {
+  Line lineAt(Vec2 point) {
+    Line best = null;
+    for (Line line : blank.lines) {
       if (line.at().distance(point) <= ON_LINE.mm()
           && (best == null || !best.isCut() || line.isCut())) {
         best = line;

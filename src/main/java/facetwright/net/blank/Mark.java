@@ -3,11 +3,10 @@ package facetwright.net.blank;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.net.Backing;
-import facetwright.net.FoldAngle;
 import facetwright.net.PanelRole;
-import facetwright.net.Sense;
 import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
+import java.util.List;
 
 /** Something said of the panel at a point. */
 sealed interface Mark {
@@ -23,7 +22,12 @@ sealed interface Mark {
 
   record Bordered(Vec2 at, double border, Site site) implements Mark {}
 
-  record Folded(Vec2 a, Vec2 b, Sense sense, FoldAngle angle, Site site) implements Mark {}
+  /**
+   * @param kind null to leave it as it is
+   * @param fold null to leave it as it is
+   */
+  record Folded(List<Vec2> a, List<Vec2> b, LineKind kind, LineFold fold, Site site)
+      implements Mark {}
 
   record Backed(Vec2 at, Backing backing) implements Mark {}
 

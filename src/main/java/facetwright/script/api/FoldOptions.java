@@ -19,17 +19,33 @@ public record FoldOptions(Arg<Double> fold, Arg<Sense> sense) {
                 + " closes the form"));
   }
 
+  /**
+   * How a score is folded.
+   *
+   * @param sense which way
+   */
+  public record Said(FoldAngle angle, Sense sense) {}
+
+  /**
+   * What it means to say so much.
+   *
+   * @param far in degrees; null where it is not said
+   * @param sense null where it is not said
+   */
+  public static Said said(Double far, Sense sense) {
+    FoldAngle angle =
+        far == null
+            ? sense == null ? FoldAngle.TO_SOLVE : FoldAngle.TO_SOLVE_AS_SAID
+            : sense == null ? FoldAngle.degreesEitherWay(far) : FoldAngle.degrees(far);
+    return new Said(angle, sense == null ? Sense.MOUNTAIN : sense);
+  }
+
   public FoldAngle angle(Call call) {
-    if (call.has(fold)) {
-      return call.has(sense)
-          ? FoldAngle.degrees(call.get(fold))
-          : FoldAngle.degreesEitherWay(call.get(fold));
-    }
-    return call.has(sense) ? FoldAngle.TO_SOLVE_AS_SAID : FoldAngle.TO_SOLVE;
+    return said(call.get(fold), call.get(sense)).angle();
   }
 
   public Sense way(Call call) {
-    return call.has(sense) ? call.get(sense) : Sense.MOUNTAIN;
+    return said(call.get(fold), call.get(sense)).sense();
   }
 
   /** How far a score is folded, in degrees; which way is said elsewhere. */

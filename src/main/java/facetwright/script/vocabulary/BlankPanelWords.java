@@ -6,6 +6,8 @@ import static facetwright.script.api.Arg.optional;
 import facetwright.geom.Vec2;
 import facetwright.net.PanelRole;
 import facetwright.net.blank.Blank;
+import facetwright.net.blank.LineFold;
+import facetwright.net.blank.LineKind;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
 import facetwright.script.api.FoldOptions;
@@ -44,6 +46,11 @@ final class BlankPanelWords {
         waste(), name(), role(), join(), lap(), standOn(), fold(), window(), hole(), layer(),
         backing());
   }
+
+  /** One panel or several, each by a point inside it. */
+  private static final Kind<List<Vec2>> PANELS =
+      Kinds.either(
+          Kinds.list(PointKinds.point(), 1, 1_000), Kinds.map(PointKinds.point(), List::of));
 
   private static Arg<Vec2> point(String name, String does) {
     return needed(name, PointKinds.point(), does);
@@ -144,14 +151,20 @@ final class BlankPanelWords {
 
   private static Fn<Blank> fold() {
     FoldOptions folded = FoldOptions.fresh();
-    Arg<Vec2> a = point("a", "a point in the one panel");
-    Arg<Vec2> b = point("b", "a point in the other");
+    Arg<List<Vec2>> a = needed("a", PANELS, "a point in the one panel, or points in several");
+    Arg<List<Vec2>> b =
+        needed("b", PANELS, "a point in the other, or points in several that border on those");
+    Arg<LineKind> as =
+        optional(
+            "as",
+            Kinds.word(LineKind.class),
+            "what the line between them is, where that is not what was drawn");
     return Fn.<Blank>named("fold")
         .does(
-            "Says how the scores between two panels are folded, where it is not what the line they"
-                + " lie on says: a line is drawn once, right across.")
+            "Says how the lines between panels are folded, or what they are, where it is not what"
+                + " the line they lie on says: a line is drawn once, right across.")
         .takes(a, b)
-        .options(folded.fold(), folded.sense())
+        .options(folded.fold(), folded.sense(), as)
         .gives(Things.BLANK, "the blank")
         .example(
             """
@@ -166,12 +179,22 @@ final class BlankPanelWords {
             """)
         .runs(
             (blank, call) -> {
-              if (!call.has(folded.fold()) && !call.has(folded.sense())) {
+              boolean isFolded = call.has(folded.fold()) || call.has(folded.sense());
+              LineKind kind = call.get(as);
+              if (!isFolded && kind == null) {
                 throw new CallException(
-                    "fold needs to know how it is folded", "Give fold, or sense, or both.");
+                    "fold needs to know how it is folded", "Give fold, or sense, or as.");
+              }
+              if (isFolded && kind == LineKind.CUT) {
+                throw new CallException(
+                    "fold: a cut is not folded", "Leave fold and sense out, or as.");
               }
               return blank.fold(
-                  call.get(a), call.get(b), folded.way(call), folded.angle(call), call.site());
+                  call.get(a),
+                  call.get(b),
+                  kind,
+                  isFolded ? new LineFold(folded.way(call), folded.angle(call)) : null,
+                  call.site());
             });
   }
 

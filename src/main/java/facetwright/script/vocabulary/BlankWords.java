@@ -7,9 +7,10 @@ import static facetwright.script.api.Arg.usual;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.net.Ask;
-import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
 import facetwright.net.blank.Blank;
+import facetwright.net.blank.LineFold;
+import facetwright.net.blank.LineKind;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Call;
 import facetwright.script.api.Fn;
@@ -23,9 +24,13 @@ import facetwright.script.api.Things;
 import facetwright.script.sandbox.CallException;
 import facetwright.words.Site;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The words for drawing a net on a sheet by measurements from its edges. */
 final class BlankWords {
+  /** So many folds may be listed for the stretches of a line. */
+  private static final int MOST_TURNS = 64;
+
   private BlankWords() {}
 
   static List<Fn<Session>> top() {
@@ -64,7 +69,11 @@ final class BlankWords {
 
   /** The ways in which a line's place is given. */
   private record LineOptions(
-      Arg<From> from, Arg<Double> at, Arg<List<Double>> between, Arg<List<Vec2>> points) {
+      Arg<From> from,
+      Arg<Double> at,
+      Arg<List<Double>> between,
+      Arg<List<Vec2>> points,
+      Arg<Vec2> within) {
     static LineOptions fresh(String points, int most) {
       Kind<Double> place = Kinds.length(0, Ask.LONGEST);
       return new LineOptions(
@@ -75,7 +84,30 @@ final class BlankWords {
               Kinds.list(place, 2, 2),
               "where it starts and stops, from the blank's bottom or left; right across where left"
                   + " out"),
-          optional("points", Kinds.list(PointKinds.point(), 2, most), points));
+          optional("points", Kinds.list(PointKinds.point(), 2, most), points),
+          optional(
+              "within",
+              PointKinds.point(),
+              "a point in a panel between the lines drawn so far: only what lies in that panel is"
+                  + " drawn"));
+    }
+
+    /** The line, or what of it lies in the panel asked for; of a path every part. */
+    List<List<Vec2>> drawn(Call call, Blank blank, String function) {
+      List<Vec2> path = read(call, blank, function);
+      if (!call.has(within)) {
+        return List.of(path);
+      }
+      if (path.size() > 2) {
+        throw new CallException(
+            function + ": within takes one straight line, not a path",
+            "Draw the path's parts one by one, or leave within out.");
+      }
+      return blank
+          .inPanel(new Segment2(path.getFirst(), path.getLast()), call.get(within), call.site())
+          .stream()
+          .map(part -> List.of(part.from(), part.to()))
+          .toList();
     }
 
     List<Vec2> read(Call call, Blank blank, String function) {
@@ -124,38 +156,64 @@ final class BlankWords {
 
   private static Fn<Blank> score() {
     LineOptions line = LineOptions.fresh("instead: the line's two ends", 2);
-    FoldOptions folded = FoldOptions.fresh();
+    Arg<List<Double>> fold =
+        optional(
+            "fold",
+            Kinds.list(FoldOptions.far(), 1, MOST_TURNS),
+            "how far it is folded; where left out it is found by closing the form; a list is taken"
+                + " in turn by its stretches from crossing to crossing");
+    Arg<List<Sense>> sense =
+        optional(
+            "sense",
+            Kinds.list(Kinds.word(Sense.class), 1, MOST_TURNS),
+            "which way the crest points, seen on the outside; where left out a mountain, or what"
+                + " closes the form; a list is taken in turn by its stretches, counted from the"
+                + " bottom, the left or the first point");
     Arg<Boolean> perforated =
         usual(
             "perforated", Kinds.flag(), false, "whether it is perforated, to tear or fold easily");
     return Fn.<Blank>named("score")
         .does("Draws a score line.")
         .options(
-            line.from,
-            line.at,
-            line.between,
-            line.points,
-            folded.fold(),
-            folded.sense(),
-            perforated)
+            line.from, line.at, line.between, line.points, line.within, fold, sense, perforated)
         .gives(Things.BLANK, "the blank")
         .example(
             """
-            design("Sleeve for a map");
-            blank({ width: 150, height: 200 })
-              .score({ from: "left", at: 70, fold: 180 })
-              .score({ from: "right", at: 10, fold: 180 });
+            design("Folded map");
+            const map = blank({ width: 160, height: 120 });
+            for (const at of [40, 80, 120]) {
+              map.score({ from: "left", at, fold: 180, sense: at === 80 ? "valley" : "mountain" });
+            }
+            map.score({ from: "bottom", at: 60, fold: 180, sense: ["mountain", "valley"] });
             """)
         .runs(
             (blank, call) -> {
-              List<Vec2> ends = line.read(call, blank, "score");
-              Segment2 at = new Segment2(ends.get(0), ends.get(1));
-              FoldAngle angle = folded.angle(call);
-              Sense way = folded.way(call);
-              return call.get(perforated)
-                  ? blank.perforate(at, way, angle, call.site())
-                  : blank.score(at, way, angle, call.site());
+              List<LineFold> folds = folds(call, fold, sense);
+              LineKind kind = call.get(perforated) ? LineKind.PERFORATED : LineKind.SCORE;
+              for (List<Vec2> ends : line.drawn(call, blank, "score")) {
+                blank.score(new Segment2(ends.get(0), ends.get(1)), kind, folds, call.site());
+              }
+              return blank;
             });
+  }
+
+  /** Both lists in turn, until both begin anew at once. */
+  private static List<LineFold> folds(Call call, Arg<List<Double>> fold, Arg<List<Sense>> sense) {
+    List<Double> far = call.has(fold) ? call.get(fold) : List.of();
+    List<Sense> ways = call.has(sense) ? call.get(sense) : List.of();
+    int a = Math.max(1, far.size());
+    int b = Math.max(1, ways.size());
+    int turns = a;
+    while (turns % b != 0) {
+      turns += a;
+    }
+    return IntStream.range(0, turns)
+        .mapToObj(
+            i ->
+                FoldOptions.said(
+                    far.isEmpty() ? null : far.get(i % a), ways.isEmpty() ? null : ways.get(i % b)))
+        .map(said -> new LineFold(said.sense(), said.angle()))
+        .toList();
   }
 
   private static Fn<Blank> cut() {
@@ -163,7 +221,7 @@ final class BlankWords {
     return Fn.<Blank>named("cut")
         .does(
             "Draws a cut line or a path of cuts; where it runs along a score, it parts the panels.")
-        .options(line.from, line.at, line.between, line.points)
+        .options(line.from, line.at, line.between, line.points, line.within)
         .gives(Things.BLANK, "the blank")
         .example(
             """
@@ -172,6 +230,10 @@ final class BlankWords {
               .score({ from: "bottom", at: 30, fold: 90 })
               .cut({ from: "left", at: 60, between: [30, 60] });
             """)
-        .runs((blank, call) -> blank.cut(line.read(call, blank, "cut"), call.site()));
+        .runs(
+            (blank, call) -> {
+              line.drawn(call, blank, "cut").forEach(path -> blank.cut(path, call.site()));
+              return blank;
+            });
   }
 }

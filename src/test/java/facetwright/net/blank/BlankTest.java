@@ -159,7 +159,11 @@ class BlankTest {
   void wasteNotchesWindowsAndMarks() {
     Blank blank = Blank.of(100, 80, AT);
     blank
-        .perforate(blank.fromTop(20, AT), Sense.MOUNTAIN, FoldAngle.TO_SOLVE, AT)
+        .score(
+            blank.fromTop(20, AT),
+            LineKind.PERFORATED,
+            List.of(new LineFold(Sense.MOUNTAIN, FoldAngle.TO_SOLVE)),
+            AT)
         .cut(List.of(new Vec2(40, 0), new Vec2(50, 10), new Vec2(60, 0)), AT)
         .waste(new Vec2(50, 2), AT)
         .name(new Vec2(5, 5), "wall", AT)
@@ -246,7 +250,10 @@ class BlankTest {
             blank.fromTop(60, 10, 30, AT))) {
       assertThatThrownBy(() -> blank.score(line, Sense.VALLEY, SQUARE, AT))
           .hasMessageContaining("lies on the edge of the blank, where there is nothing to fold");
-      assertThatThrownBy(() -> blank.perforate(line, Sense.VALLEY, SQUARE, AT))
+      assertThatThrownBy(
+              () ->
+                  blank.score(
+                      line, LineKind.PERFORATED, List.of(new LineFold(Sense.VALLEY, SQUARE)), AT))
           .hasMessageContaining("measure it over 0 and under");
       assertThatThrownBy(() -> blank.cut(ends(line), AT)).hasMessageContaining("nothing to cut");
     }
