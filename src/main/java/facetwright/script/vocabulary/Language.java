@@ -39,6 +39,7 @@ public final class Language {
     BlankWords.top().forEach(TOP::with);
     BlankWords.onBlank().forEach(Things.BLANK::with);
     BlankPanelWords.all().forEach(Things.BLANK::with);
+    Things.BLANK.with(BlankFoldWords.fold());
     FormWords.all().forEach(Things.FORM::with);
     FacetWords.all().forEach(Things.FORM::with);
     FormJoinWords.all().forEach(Things.FORM::with);
