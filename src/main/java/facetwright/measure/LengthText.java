@@ -76,6 +76,7 @@ final class LengthText {
         "\""
             + brief(text)
             + "\" is not a length: write a number, \"48 mm\", \"4.8 cm\", \"1 7/8 in\" or"
-            + " \"1-7/8\"");
+            + " \"1-7/8\""
+            + (text.indexOf(',') < 0 ? "" : "; decimals have a point"));
   }
 }

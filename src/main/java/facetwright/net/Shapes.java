@@ -65,7 +65,11 @@ public final class Shapes {
     Optional<Vec2> contact = Planar.selfContact(apart);
     if (contact.isPresent()) {
       throw new NetException(
-          Message.of("the outline of %s%s", what, crossing(contact.get())), site);
+          Message.of(
+              "%s%s",
+              what.equals("the outline") ? what : "the outline of " + what,
+              crossing(contact.get())),
+          site);
     }
     Polygon2 outline = Polygon2.ofEitherSense(apart);
     if (outline.corners().equals(apart)) {

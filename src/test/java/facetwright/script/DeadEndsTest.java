@@ -34,7 +34,7 @@ class DeadEndsTest {
           p.columns("odd")      | 3  | a form has no function columns | It is a function of a wrap and of a selection of cells. A form has
           p.unfold().layer("top") | 12 | a part has no function layer | Put .layer before .unfold
           p.foo.bar             | 1  | there is nothing here that could have bar | See what stands before .bar
-          prism({ sides: 4, side: "1 1/4 in" * 2, height: 9 }) | 1 | prism: side: NaN is not a number; to reckon with a length in quotes, read it first: length("1 1/4 in") * 2 | Give side
+          prism({ sides: 4, side: "1 1/4 in" * 2, height: 9 }) | 1 | prism: side: what was reckoned here comes to no number (NaN); to reckon with a length in quotes, read it first: length("1 1/4 in") * 2 | Give side
           w.rows("rim").fold(-90) | 15 | which way it folds is said by sense: "mountain" or "valley" | Give
           new prism({ sides: 4 }) | 1 | what stands behind new is not made with new | Leave the word out
           throw p               | 1  | a form was thrown, as if it were an error | throw new Error(

@@ -74,7 +74,7 @@ class DialNumberTest {
           "8 in", { from: 2, to: 5 }          |        | its own value, 8 in, is outside | Set it from 2 to 5 in.
           "3 in", { from: 2, to: 5, step: 1 } | 3.4    | 3.4 in, is not one of its steps of 1 in | The nearest is 3 in.
           3, { from: 2, to: 5, step: 1 }      | 3.4    | 3.4, is not one of its steps of 1 | The nearest is 3.
-          "3 in", { from: 5, to: 2 }          |        | from 5 in is not below to 2 in  | Give from the smaller
+          "3 in", { from: 5, to: 2 }          |        | it runs from 5 in to 2 in, which is the wrong way round  | Give from the smaller
           "3 in", { from: 2, to: 5, step: 4 } |        | a step of 4 in does not fit     | Give a step from 0 to 3 in.
           """)
   void tellsLengthsWithTheirUnit(String dial, String set, String wrong, String fix) {

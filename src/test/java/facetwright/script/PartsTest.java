@@ -178,10 +178,10 @@ class PartsTest {
           a.over(a)                   | "a" can't go over itself | Name another part
           a.over(b); a.on(b)          | "a" goes to two places: it goes over "b" in line 5 already | Take one of the two out
           a.over(b); b.on(a)          | "b" can't go on "a", which goes to it itself | Leave one part where it stands
-          a.over(3)                   | .over: part: 3 is not a part | Give part as a part made before
-          a.on(b, { at: 4 })          | .on: at: 4 is not a list | Give at as
-          a.beside(b, { side: "up" }) | .beside: side: "up" is not one of them | Give side as one of "right"
-          a.over(b, { deep: 4 })      | .over has no option "deep" | It takes by, turn
+          a.over(3)                   | over: part: 3 is not a part | Give part as a part made before
+          a.on(b, { at: 4 })          | on: at: 4 is not a list | Give at as
+          a.beside(b, { side: "up" }) | beside: side: "up" is none of the words it takes | Give side as one of "right"
+          a.over(b, { deep: 4 })      | over has no option "deep" | It takes by, turn
           """)
   void whatCannotBeMeantIsRefused(String call, String what, String remedy) {
     ScriptException fault =

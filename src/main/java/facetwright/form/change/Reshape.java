@@ -66,7 +66,7 @@ public final class Reshape {
         height != 0 && Math.abs(height) <= Ask.LONGEST,
         () ->
             Message.of(
-                "a facet is raised (or sunk, under 0) by up to %s and not by 0, not %s",
+                "a facet is raised by up to %s, or sunk by less than 0, and not by %s",
                 Value.given(Ask.LONGEST), Value.given(height)));
     Facet base = form.facets().get(facet);
     FormCheck.require(

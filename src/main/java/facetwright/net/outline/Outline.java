@@ -31,7 +31,7 @@ public record Outline(List<Corner> corners) implements Serializable {
 
   /** One of sharp corners; clockwise ones are turned, the first stays first. */
   public static Outline through(List<Vec2> corners, Site site) {
-    return sharp(Shapes.outline("an outline", corners, site).corners());
+    return sharp(Shapes.outline("the outline", corners, site).corners());
   }
 
   /** A rectangle about its middle. */

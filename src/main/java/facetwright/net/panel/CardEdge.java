@@ -12,6 +12,8 @@ import facetwright.net.draft.NetDraft;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
 
 /**
  * A named edge of a panel, which stays one edge to its maker when it is divided. One measures along
@@ -63,8 +65,19 @@ public final class CardEdge {
         best = part;
       }
     }
-    Ask.that(best != null, name + " is taken: nothing of it is free", site);
+    Ask.that(
+        best != null, () -> Message.of("%s is taken%s: use another edge", name, takenBy()), site);
     return best;
+  }
+
+  /** What holds to it: " by "lid""; or nothing where it is cut away. */
+  private String takenBy() {
+    return parts.stream()
+        .map(net::across)
+        .filter(Objects::nonNull)
+        .map(e -> " by \"" + e.panel().name() + "\"")
+        .distinct()
+        .collect(Collectors.joining(" and"));
   }
 
   /** Divides the edge so that one free part runs from {@code begin} to {@code end}. */

@@ -4,6 +4,8 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Backing;
 import facetwright.net.Datum;
@@ -189,7 +191,10 @@ public final class CardPanel {
     edge.forget(part);
     Ask.that(
         draft.isSimple(),
-        "the notch in " + edge.name() + " reaches across the panel: make it less deep",
+        () ->
+            Message.of(
+                "the notch in %s, %s deep, reaches across the panel: make it less deep",
+                edge.name(), Value.limit(depth)),
         site);
     return this;
   }

@@ -74,7 +74,9 @@ public final class CellSelection {
       c.removed = true;
     }
     Ask.that(
-        wrap.all().cells.stream().anyMatch(c -> !c.removed), "this removes the whole wrap", at);
+        wrap.all().cells.stream().anyMatch(c -> !c.removed),
+        "this removes the whole wrap: choose some of its columns or rows, and leave others",
+        at);
     return this;
   }
 

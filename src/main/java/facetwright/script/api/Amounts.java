@@ -44,8 +44,8 @@ final class Amounts {
     if (!Double.isFinite(n)) {
       throw new Kind.Unfit(
           Double.isNaN(n)
-              ? "NaN is not a number; to reckon with a length in quotes, read it first: length(\"1"
-                  + " 1/4 in\") * 2"
+              ? "what was reckoned here comes to no number (NaN); to reckon with a length in"
+                  + " quotes, read it first: length(\"1 1/4 in\") * 2"
               : "infinity is not a usable number");
     }
     return n;

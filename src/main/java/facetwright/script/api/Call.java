@@ -3,6 +3,7 @@ package facetwright.script.api;
 import facetwright.measure.Length;
 import facetwright.message.Message;
 import facetwright.script.sandbox.CallException;
+import facetwright.words.Count;
 import facetwright.words.Site;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -38,10 +39,10 @@ public final class Call {
       throw new CallException(
           shown
               + " takes "
-              + (most == 0 ? "nothing" : "at most " + most + " values")
+              + (most == 0 ? "nothing" : "at most " + Count.of(most, "value"))
               + ", not "
               + given.size(),
-          "Write it as " + fn.signature() + ".");
+          "Write it as " + fn.signature() + (isOptions(fn) ? ", each with its name." : "."));
     }
     for (int i = 0; i < places; i++) {
       Given value = i < given.size() - (early ? 1 : 0) ? given.get(i) : Given.Other.NOTHING;
@@ -53,6 +54,10 @@ public final class Call {
       call.readOptions(shown, fn, options, early ? given.size() - 1 : places);
     }
     return call;
+  }
+
+  private static boolean isOptions(Fn<?> fn) {
+    return fn.places().isEmpty() && !fn.options().isEmpty();
   }
 
   /** Whether the options stand in the place of an argument that may be left out. */
@@ -108,7 +113,7 @@ public final class Call {
     } catch (Kind.Unfit e) {
       throw new CallException(
           Message.of("%s: %s: %s", shown, arg.name(), e.told()),
-          wanted(arg),
+          Message.text(e.meant()).plus(wanted(arg)),
           e.mends(option, place));
     }
   }

@@ -142,7 +142,14 @@ public final class DialReader {
     String in = in(dial);
     if (!(least < most)) {
       throw fault(
-          "from " + Decimals.plain(least) + in + " is not below to " + Decimals.plain(most) + in,
+          "it runs from "
+              + Decimals.plain(least)
+              + in
+              + " to "
+              + Decimals.plain(most)
+              + in
+              + ", which is "
+              + (least == most ? "no range" : "the wrong way round"),
           "Give from the smaller and to the larger value.");
     }
     if (apart < 0 || apart > most - least) {

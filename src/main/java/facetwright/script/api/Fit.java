@@ -59,7 +59,7 @@ final class Fit {
   /** A value that is none of the words there are. */
   static Kind.Unfit noneOf(Given value, List<String> words) {
     return new Kind.Unfit(
-        GivenText.quote(value) + " is not one of them",
+        GivenText.quote(value) + " is none of the words it takes",
         near(Amounts.text(value).toLowerCase(Locale.ROOT), words));
   }
 

@@ -18,7 +18,7 @@ public final class GivenText {
       case Given.Amount(double n) -> Decimals.plain(n);
       case Given.Held(Handle<?> handle) -> handle.thing().one();
       case Given.Items _ -> "a list";
-      case Given.Braces _ -> "an object";
+      case Given.Braces _ -> "options in braces";
     };
   }
 }

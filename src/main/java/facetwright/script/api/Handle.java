@@ -58,10 +58,7 @@ public final class Handle<T> implements ProxyObject {
 
   @Override
   public Object getMember(String key) {
-    return thing
-        .function(key)
-        .map(fn -> callable(session, "." + key, fn, receiver, this))
-        .orElse(null);
+    return thing.function(key).map(fn -> callable(session, key, fn, receiver, this)).orElse(null);
   }
 
   /**

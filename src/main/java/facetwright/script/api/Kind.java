@@ -3,6 +3,7 @@ package facetwright.script.api;
 import facetwright.measure.Quantity;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
+import facetwright.words.Count;
 import facetwright.words.Mend;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,6 +48,7 @@ public interface Kind<T> {
     private final Message told;
     private final String instead;
     private final List<Integer> items;
+    private final boolean isOfSize;
 
     public Unfit(String got) {
       this(got, "");
@@ -62,14 +64,29 @@ public interface Kind<T> {
 
     /** One that quotes a value. */
     public Unfit(Message got, String instead) {
-      this(got, instead, List.of());
+      this(got, instead, List.of(), false);
     }
 
-    private Unfit(Message got, String instead, List<Integer> items) {
+    private Unfit(Message got, String instead, List<Integer> items, boolean isOfSize) {
       super(got.text(Unit.MM));
       this.told = got;
       this.instead = instead;
       this.items = List.copyOf(items);
+      this.isOfSize = isOfSize;
+    }
+
+    /** A list of the right sort, but too short or too long. */
+    static Unfit ofSize(long size, boolean isShort) {
+      return new Unfit(
+          Message.text(
+              "a list of " + Count.of(size, "value") + " is too " + (isShort ? "short" : "long")),
+          "",
+          List.of(),
+          true);
+    }
+
+    boolean isOfSize() {
+      return isOfSize;
     }
 
     /** What is wrong, with its values. */
@@ -77,11 +94,18 @@ public interface Kind<T> {
       return told;
     }
 
+    /** "Did you mean …? ", where a word in quotes is the nearest that fits; else nothing. */
+    String meant() {
+      return instead.startsWith("\"") && Character.isLetter(instead.charAt(1))
+          ? "Did you mean " + instead + "? "
+          : "";
+    }
+
     /** The same, said of an item of a list, counted from 0. */
     Unfit ofItem(int item) {
       List<Integer> way = new ArrayList<>(List.of(item));
       way.addAll(items);
-      return new Unfit(Message.of("value %s of the list: %s", item + 1, told), instead, way);
+      return new Unfit(Message.of("value %s of the list: %s", item + 1, told), instead, way, false);
     }
 
     /**

@@ -153,7 +153,10 @@ public final class Kinds {
         usual,
         (value, _) -> {
           if (!(value instanceof Given.Text(String text)) || text.isBlank()) {
-            throw new Kind.Unfit(GivenText.quote(value) + " is not text");
+            throw new Kind.Unfit(
+                GivenText.quote(value)
+                    + (value instanceof Given.Braces ? " are" : " is")
+                    + " not text");
           }
           if (text.length() > 2_000) {
             throw new Kind.Unfit(
@@ -221,7 +224,7 @@ public final class Kinds {
             throw new Kind.Unfit(GivenText.quote(value) + " is not a list");
           }
           if (n < least || n > Math.min(most, Given.MOST_ITEMS)) {
-            throw new Kind.Unfit("a list of " + n + " values is not that long");
+            throw Kind.Unfit.ofSize(n, n < least);
           }
           List<T> all = new ArrayList<>();
           for (int i = 0; i < items.size(); i++) {
@@ -249,7 +252,7 @@ public final class Kinds {
               return second.read(value, session);
             } catch (Kind.Unfit other) {
               boolean secondShape =
-                  value instanceof Given.Items
+                  (value instanceof Given.Items && !e.isOfSize())
                       || value instanceof Given.Text
                       || (value instanceof Given.Amount && first.counts().isEmpty());
               throw secondShape ? other : e;
@@ -272,6 +275,13 @@ public final class Kinds {
     return of(
         type.one() + " made before",
         (value, _) -> {
+          if (value instanceof Given.Text) {
+            throw new Kind.Unfit(
+                GivenText.quote(value)
+                    + " is a text in quotes, not "
+                    + type.one()
+                    + "; write the name it was made with, without quotes");
+          }
           if (!(value instanceof Given.Held(Handle<?> handle)) || handle.thing() != type) {
             throw new Kind.Unfit(GivenText.quote(value) + " is not " + type.one());
           }

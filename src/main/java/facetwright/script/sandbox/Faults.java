@@ -23,6 +23,8 @@ final class Faults {
 
   static final String ONE_FILE = "A design is one file, without import or export";
 
+  private static final String SAY = "To see a value while you write, say it: say([\"side\", side])";
+
   private static final Pattern JAVA_NAME =
       Pattern.compile("\\b[a-z]\\w*(?:\\.[\\w$]+)+\\S*@[0-9a-f]+");
   private static final Pattern SYNTAX_PLACE =
@@ -38,9 +40,9 @@ final class Faults {
           Map.entry(
               "Date",
               "A script can't read the clock: the same script must always give the same net"),
-          Map.entry("console", "Nothing is printed from a script"),
-          Map.entry("print", "Nothing is printed from a script"),
-          Map.entry("alert", "Nothing is shown from a script"),
+          Map.entry("console", SAY),
+          Map.entry("print", SAY),
+          Map.entry("alert", SAY),
           Map.entry("eval", "Write the code out instead"),
           Map.entry("Function", "Write the function out instead"),
           Map.entry("require", ONE_FILE),
@@ -111,7 +113,7 @@ final class Faults {
     if (e.isSyntaxError()) {
       String text = SYNTAX_PLACE.matcher(message).replaceFirst("").lines().findFirst().orElse("");
       boolean inParts = text.contains("import") || text.contains("export");
-      SyntaxText words = SyntaxText.of(text);
+      SyntaxText words = SyntaxText.of(text, sign(source, site));
       return new ScriptException(
           ScriptException.Kind.SYNTAX, words.fault(), site, inParts ? ONE_FILE : words.remedy());
     }
@@ -148,6 +150,10 @@ final class Faults {
     }
     if (isUnknown) {
       String name = unknown.group(1);
+      Optional<ScriptException> early = early(name, site, source);
+      if (early.isPresent()) {
+        return early.get();
+      }
       return unknown(name, name + " is not defined", site, host.meant(name, site));
     }
     if (isUncallable) {
@@ -167,6 +173,13 @@ final class Faults {
           "Throw words that say what is wrong: throw new Error(\"too tall\").");
     }
     return thrown(message, site, e.getSourceLocation());
+  }
+
+  /** The sign that stands at a place; empty where none does. */
+  private static String sign(String source, Site site) {
+    String line = source.lines().skip(Math.max(0, site.line() - 1)).findFirst().orElse("");
+    int at = site.column() - 1;
+    return at >= 0 && at < line.length() ? Character.toString(line.codePointAt(at)) : "";
   }
 
   private static ScriptException thrown(String message, Site site, SourceSection section) {
@@ -198,6 +211,25 @@ final class Faults {
             + capital(name)
             + ".",
         List.of());
+  }
+
+  /** Of a name that is made, but further down. */
+  private static Optional<ScriptException> early(String name, Site site, String source) {
+    Pattern made =
+        Pattern.compile("(?m)^.*\\b(?:const|let|class)\\s+" + Pattern.quote(name) + "\\s*=");
+    Matcher where = made.matcher(source);
+    if (!where.find()) {
+      return Optional.empty();
+    }
+    long line = source.substring(0, where.start()).lines().count() + 1;
+    return line < site.line()
+        ? Optional.empty()
+        : Optional.of(
+            new ScriptException(
+                ScriptException.Kind.UNKNOWN_NAME,
+                name + " is used before it is made",
+                site,
+                "It is made in line " + line + ": put that above what uses it."));
   }
 
   private static String capital(String name) {

@@ -11,6 +11,8 @@ record SyntaxText(String fault, String remedy) {
   private static final Pattern TWICE =
       Pattern.compile("(?:Variable|Identifier) \"?(.+?)\"? has already been declared");
 
+  private static final String CURLY = "“”„‟‘’‚‛«»";
+
   private static final String LOOK_BEFORE =
       "Look just before this place for a missing comma, quote or bracket, or a misspelt word.";
   private static final String CLOSE_ALL =
@@ -24,16 +26,20 @@ record SyntaxText(String fault, String remedy) {
           Map.entry("an operand", "a value"),
           Map.entry("comma", "a comma"),
           Map.entry(",", "a comma"),
-          Map.entry(";", "the end of the statement"),
+          Map.entry(";", "the end of a line"),
           Map.entry(":", "a colon"),
           Map.entry("eof", "the end of the script"),
           Map.entry("error", "a sign that means nothing in a script"));
 
-  /** In plain words, as far as they are known; else the engine's own. */
-  static SyntaxText of(String said) {
+  /**
+   * In plain words, as far as they are known; else the engine's own.
+   *
+   * @param sign what stands at the place that is told
+   */
+  static SyntaxText of(String said, String sign) {
     Matcher expected = EXPECTED.matcher(said);
     if (expected.matches()) {
-      return expected(expected.group(1), expected.group(2));
+      return expected(expected.group(1), expected.group(2), sign);
     }
     Matcher unset = UNSET.matcher(said);
     if (unset.matches()) {
@@ -68,13 +74,29 @@ record SyntaxText(String fault, String remedy) {
     };
   }
 
-  private static SyntaxText expected(String wanted, String found) {
+  private static SyntaxText expected(String wanted, String found, String sign) {
     if (found.equals("eof")) {
       return new SyntaxText("the script ends where " + name(wanted) + " should follow", CLOSE_ALL);
     }
-    if (found.equals("error")) {
+    if (found.equals("comma") && wanted.equals(":")) {
       return new SyntaxText(
-          "a sign that means nothing in a script stands here",
+          "a comma stands where a colon should",
+          "Write an option with its value, such as { side: 20 }, and decimals with a point: 20.5.");
+    }
+    if (found.equals(";") && (wanted.equals("comma") || wanted.equals(",") || wanted.equals(")"))) {
+      return new SyntaxText(
+          "the line ends while a bracket, brace or list is still open", CLOSE_ALL);
+    }
+    if (found.equals("error")) {
+      if (!sign.isEmpty() && CURLY.contains(sign)) {
+        return new SyntaxText(
+            sign + " is a curly quote, which means nothing in a script",
+            "Write straight ones round a text: \"text\".");
+      }
+      return new SyntaxText(
+          sign.isEmpty() || Character.isISOControl(sign.charAt(0))
+              ? "a sign that means nothing in a script stands here"
+              : "the sign " + sign + " means nothing in a script",
           "Take it away; a text stands between straight quotes, a note after // or between /* and"
               + " */.");
     }

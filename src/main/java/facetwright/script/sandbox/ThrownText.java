@@ -12,6 +12,8 @@ record ThrownText(String fault, String remedy) {
   private static final Pattern OF_NOTHING =
       Pattern.compile("^Cannot (?:read|set) propert(?:y|ies) '?([\\w$]+)'? of (?:null|undefined)");
   private static final Pattern NOT_ALLOWED = Pattern.compile("^Operation is not allowed for: (.*)");
+  private static final Pattern CONSTANT =
+      Pattern.compile("^Assignment to constant (?:variable )?[\"']?([\\w$]+)");
   private static final Pattern NATIVE =
       Pattern.compile("function \\w*\\(\\) \\{ \\[native code] }");
   private static final String LOOK = "Look at the values that this line works with.";
@@ -31,6 +33,12 @@ record ThrownText(String fault, String remedy) {
     }
     if (message.startsWith("dynamic evaluation of code is disabled")) {
       return new ThrownText("a text can't be run as code", "Write the code out instead");
+    }
+    Matcher constant = CONSTANT.matcher(message);
+    if (constant.find()) {
+      return new ThrownText(
+          constant.group(1) + " is made with const, and keeps the value it has",
+          "Make it with let where it is to change; to compare two values, write ===.");
     }
     if (message.endsWith(" is not a constructor")) {
       return new ThrownText(

@@ -114,7 +114,9 @@ final class BlankWords {
       boolean measured = call.has(from) && call.has(at);
       if (measured == call.has(points) || call.has(from) != call.has(at)) {
         throw new CallException(
-            function + " needs to know where the line runs", "Give from and at, or points.");
+            function + " needs to know where the line runs",
+            "Give from and at, such as { from: \"left\", at: 20 }, or points, such as { points:"
+                + " [[0, 0], [30, 40]] }.");
       }
       if (call.has(points)) {
         return call.get(points);

@@ -58,6 +58,14 @@ final class PanelJoinWords {
             (panel, call) -> {
               PanelBuild build = call.session().panels();
               CardPanel met = call.get(other);
+              if (met == panel) {
+                throw new CallException(
+                    "join: two edges of one panel, \""
+                        + panel.name()
+                        + "\", can't meet: it stays flat",
+                    "Join an edge of another panel; what is to bend takes a score, and so two"
+                        + " panels.");
+              }
               if (call.get(tab) && call.has(on) && call.get(on).equals("both")) {
                 return paired(
                     call,

@@ -116,7 +116,11 @@ final class TopWords {
     Arg<Double> width = optional("width", Kinds.length(), "its width where it has no name");
     Arg<Double> height = optional("height", Kinds.length(), "its height where it has no name");
     Arg<Double> weight =
-        usual("weight", Kinds.number(40, 1_000), Stock.USUAL_WEIGHT, "grams per square metre");
+        usual(
+            "weight",
+            Kinds.number(40, 1_000),
+            Stock.USUAL_WEIGHT,
+            "grams per square metre, the number alone");
     Arg<Double> caliper =
         optional(
             "caliper", Kinds.length(0.01, 5), "its thickness; measured is better than reckoned");
@@ -216,7 +220,7 @@ final class TopWords {
     Arg<Boolean> holds =
         needed("condition", Kinds.flag(), "what has to hold, such as tall > 2 * wide");
     Arg<String> todo =
-        needed("remedy", Kinds.text(), "what to do where it does not, as the finding says it");
+        needed("remedy", Kinds.text(), "what to do where it does not hold, as its finding says");
     return Fn.<Session>named("must")
         .does(
             "A check of your own. Where the condition does not hold, it is an error at this line;"

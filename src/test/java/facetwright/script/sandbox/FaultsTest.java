@@ -32,14 +32,14 @@ class FaultsTest {
           say("one"                  | the script ends where a comma should follow | 1 | 10
           say("one                   | a text is begun and not ended | 1 | 9
           say(`one);                 | a text is begun and not ended | 1 | 11
-          const q = “tall”;          | a sign that means nothing in a script stands here | 1 | 11
+          const q = “tall”;          | “ is a curly quote, which means nothing in a script | 1 | 11
           const b;                   | b is given no value | 1 | 8
           3 = 4;                     | what stands left of the = can't be given a value | 1 | 1
           say({ sides = 6 });        | an option is given its value with = | 1 | 13
           say({ sides 6 });          | "6" stands where a colon should | 1 | 13
           say({ sides: 6 side: 3 }); | a name stands where a comma should | 1 | 16
           say({ sides: 6 );          | ")" stands where a comma should | 1 | 16
-          say(1).;                   | the end of the statement stands where a name should | 1 | 8
+          say(1).;                   | the end of a line stands where a name should | 1 | 8
           say(1 2);                  | "2" stands where a comma should | 1 | 7
           const 2b = 3;              | a number runs into a word | 1 | 8
           """)
