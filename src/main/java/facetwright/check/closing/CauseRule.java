@@ -19,7 +19,8 @@ public interface CauseRule extends Rule {
           new WrongSidesRule(),
           new NarrowCornerRule(),
           new FlatCornerRule(),
-          new TurnRoundRule());
+          new TurnRoundRule(),
+          new LapRoundRule());
 
   /** What keeps it from closing, each telling the verdict what follows "Does not close:". */
   @Override

@@ -29,7 +29,7 @@ public final class InTheWay {
       case HELD -> held(subject, c, name);
       case OUTSIDE ->
           Message.of(
-              "%s is glued under %s, but the folds bring it onto the outside of that",
+              "%s is glued under %s, and yet the folds bring it onto the outside of that",
               name.apply(c.outside().orElseThrow()), name.apply(c.crease().getFirst()));
       case STUCK ->
           Message.of(

@@ -20,8 +20,9 @@ import java.util.Optional;
  * Tubes whose given folds do not lead once round: all of them come to 360°, that of the seam with
  * them (the turning of a closed polygon, elementary).
  *
- * <p>What it does not detect: tubes that a lap closes, those of which a fold is left open, and
- * unlike walls of which the wrong ones have the folds. It keeps silent where the form can be made.
+ * <p>What it does not detect: tubes that a lap closes (see {@link LapRoundRule}), those of which a
+ * fold is left open, and unlike walls of which the wrong ones have the folds. It keeps silent where
+ * the form can be made.
  */
 final class TurnRoundRule implements CauseRule {
   /** Widths that differ by less are alike. */

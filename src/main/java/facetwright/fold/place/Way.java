@@ -169,8 +169,12 @@ final class Way {
     if (!Double.isNaN(by) && !how.isTube() && by > most + Collision.HELD) {
       throw new NoWay(
           Message.of(
-              "%s goes %s by %s at most, not by %s",
-              name(net, placing.part()), placing.word(), Value.length(most), Value.length(by)),
+              "%s goes %s %s by %s at most, not by %s",
+              name(net, placing.part()),
+              placing.word(),
+              name(net, outer),
+              Value.length(most),
+              Value.length(by)),
           Message.of("Leave out by, or make it %s at most.", Value.length(most)));
     }
     Motion3 motion = how.motion(full, depth);
