@@ -209,7 +209,7 @@ class PartsTest {
           """
           lid.over(block)                 | "block" does not go into "lid": it is 120 × 120 mm across there, the opening 42 × 42 mm. | Make the opening of "lid" wider
           block.over(box)                 | "block" has no opening. | Leave "block" open
-          lid.over(box, { by: 30 })       | "lid" goes over by 15 mm at most, not by 30 mm. | make it 15 mm at most
+          lid.over(box, { by: 30 })       | "lid" goes over "box" by 15 mm at most, not by 30 mm. | make it 15 mm at most
           block.on(box, { at: [200, 0] }) | "block" lies beside "box", not on it. | Bring at nearer
           """)
   void whatDoesNotGoIsToldAndStaysWhereItStands(String call, String what, String remedy)
