@@ -172,7 +172,7 @@ final class Way {
               "%s goes %s %s by %s at most, not by %s",
               name(net, placing.part()),
               placing.word(),
-              name(net, outer),
+              name(net, placing.part() == outer ? inner : outer),
               Value.length(most),
               Value.length(by)),
           Message.of("Leave out by, or make it %s at most.", Value.length(most)));
