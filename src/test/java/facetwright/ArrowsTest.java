@@ -43,7 +43,7 @@ class ArrowsTest {
     floor("draw", "pace words geom measure message net fold papers");
     floor("export", "pace words json geom measure message net fold papers draw");
     floor("aim", "words geom measure message net");
-    floor("script", "pace words geom measure message net form fold check papers aim");
+    floor("script", "pace words geom measure message net form fold check papers draw aim");
     floor("adjust", "pace words geom measure message net form fold check papers draw aim script");
     floor(
         "worker",

@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.locationtech.jts.geom.Geometry;
 
 /** The net of one sheet as lines, at true size, outside up. */
@@ -48,12 +49,16 @@ public final class NetDrawing {
     LAYERS,
     TICKS,
     /** The names of panels, where they fit. */
-    NAMES
+    NAMES,
+    /** Words that the maker wants on panels, and where labels of paper are glued. */
+    LABELS
   }
 
   /** What a paper template shows. */
   public static final Set<Content> TEMPLATE =
-      Set.copyOf(EnumSet.of(Content.GLUE, Content.LAYERS, Content.TICKS, Content.NAMES));
+      Set.copyOf(
+          EnumSet.of(
+              Content.GLUE, Content.LAYERS, Content.TICKS, Content.NAMES, Content.LABELS));
 
   private NetDrawing(SheetPart part, Set<Content> content, double zoom) {
     this.zoom = zoom;
@@ -125,10 +130,20 @@ public final class NetDrawing {
     if (content.contains(Content.TICKS)) {
       ticks.forEach(t -> marks.add(Stroke.line(t.mark().from(), t.mark().to(), LineKind.TICK)));
     }
+    Set<Integer> labelled = new TreeSet<>();
+    if (content.contains(Content.LABELS)) {
+      LabelSetting.all(net).stream()
+          .filter(s -> panels.contains(s.label().panel()))
+          .forEach(
+              s -> {
+                labelled.add(s.label().panel());
+                label(s);
+              });
+    }
     if (content.contains(Content.NAMES)) {
       marks.addAll(
           part.panels().stream()
-              .filter(p -> !glued.contains(p))
+              .filter(p -> !glued.contains(p) && !labelled.contains(p))
               .flatMap(p -> PanelName.of(net.panels().get(p), ticks, zoom).stream())
               .toList());
     }
@@ -162,6 +177,13 @@ public final class NetDrawing {
     Areas.rings(area).stream()
         .flatMap(List::stream)
         .forEach(ring -> marks.add(Stroke.around(ring, LineKind.LAYER)));
+  }
+
+  private void label(LabelSetting set) {
+    if (set.label().asked().cut()) {
+      marks.add(Stroke.around(set.outline(), LineKind.LAYER));
+    }
+    marks.addAll(set.lines());
   }
 
   private void score(Score score) {

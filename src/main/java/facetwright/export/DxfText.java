@@ -1,5 +1,6 @@
 package facetwright.export;
 
+import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
 import facetwright.geom.Box2;
@@ -9,6 +10,7 @@ import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** The sections of an AC1015 file, group codes and values on lines of their own. */
 final class DxfText {
@@ -18,6 +20,9 @@ final class DxfText {
   private static final int MILLIMETRES = 4;
   private static final int DECIMALS = 6;
   private static final int BULGE_DECIMALS = 12;
+
+  /** The layer of words on panels. */
+  private static final String LABEL = "LABEL";
 
   private final List<Mark> marks;
   private final StringBuilder out = new StringBuilder();
@@ -126,8 +131,9 @@ final class DxfText {
   }
 
   private void layers() {
-    table("LAYER", LineKind.values().length + 1);
+    table("LAYER", LineKind.values().length + 2);
     layer("0", "Continuous", 7, 25);
+    layer(LABEL, "Continuous", 7, 25);
     for (LineKind kind : LineKind.values()) {
       layer(kind.id().toUpperCase(Locale.ROOT), lineType(kind), colour(kind), weight(kind));
     }
@@ -202,8 +208,24 @@ final class DxfText {
         point(10, c.centre());
         add(40, number(c.radius()));
       }
-      case Mark.Fill _, Mark.Patch _, Mark.Text _ -> {}
+      case Mark.Text t -> text(owner, t);
+      case Mark.Fill _, Mark.Patch _ -> {}
     }
+  }
+
+  /** Letters that the code page lacks are written by their number: \\U+03B1. */
+  private void text(String owner, Mark.Text t) {
+    Vec2 start = t.at().minus(Vec2.polar(t.back(), Math.toRadians(t.angle())));
+    String words =
+        t.content()
+            .codePoints()
+            .mapToObj(
+                c -> c < 0x7F ? Character.toString(c) : String.format(Locale.ROOT, "\\U+%04X", c))
+            .collect(Collectors.joining());
+    add(0, "TEXT", 5, handle(), 330, owner, 100, "AcDbEntity", 8, LABEL, 100, "AcDbText");
+    point(10, start);
+    add(40, number(t.size() * Lettering.CAP_HEIGHT), 1, words, 50, number(t.angle()));
+    add(100, "AcDbText");
   }
 
   /**

@@ -6,6 +6,7 @@ import facetwright.fold.FlatSenses;
 import facetwright.fold.Folding;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Senses;
+import facetwright.fold.pose.Upright;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.net.sheet.Laid;
@@ -35,7 +36,6 @@ import org.graalvm.polyglot.Context;
 
 /** The front door: from a script and its dials to the whole design. */
 public final class Facetwright {
-  /** The weight reckoned with where the script names no sheet, g/m²; common practice, no source. */
   private Facetwright() {}
 
   /**
@@ -127,6 +127,7 @@ public final class Facetwright {
       Laid laid = design.laid();
       List<Finding> findings = new ArrayList<>(design.findings());
       Checks.all(laid, design.folded()).forEach(f -> findings.add(f.in(design.unit())));
+      LabelChecks.of(laid.net()).forEach(f -> findings.add(f.in(design.unit())));
       return with(design.found(findings));
     }
 
@@ -239,7 +240,7 @@ public final class Facetwright {
       PartsTold.Told told = PartsTold.of(session);
       Laid laid = Laying.of(session, FlatSenses.in(told.net()), told.drafts());
       FoldedForm folded = folded(laid);
-      laid = laid.with(Senses.asFolded(laid.net(), folded));
+      laid = laid.with(Upright.labelled(Senses.asFolded(laid.net(), folded), folded));
       Design design =
           new Design(
               session.title(),

@@ -1,12 +1,14 @@
 package facetwright.draw.page;
 
 import facetwright.draw.Drawing;
+import facetwright.draw.LabelSetting;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
 import facetwright.draw.Mark.Circle;
 import facetwright.draw.Mark.Stroke;
 import facetwright.draw.picture.Block;
 import facetwright.draw.picture.CheckRuler;
+import facetwright.draw.picture.LabelRows;
 import facetwright.draw.picture.ScoreStripPicture;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
@@ -103,7 +105,25 @@ public final class GuidePages {
     guides.forEach(all::guide);
     strips.forEach(all::strip);
     all.scores(scores);
+    all.labels(net, pieces);
     return all.flow.pages();
+  }
+
+  private void labels(Net net, int pieces) {
+    List<LabelSetting> cut =
+        LabelSetting.all(net).stream().filter(l -> l.label().asked().cut()).toList();
+    if (cut.isEmpty()) {
+      return;
+    }
+    flow.heading("Labels to cut", 40);
+    flow.words("Print at 100 % on paper that takes glue, and cut out along the solid lines.");
+    flow.gap(GAP);
+    LabelRows.of(cut, pieces, width, GAP)
+        .forEach(
+            row -> {
+              flow.put(row);
+              flow.gap(GAP);
+            });
   }
 
   private void list(List<String> lines) {

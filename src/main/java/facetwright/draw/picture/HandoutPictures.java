@@ -28,8 +28,11 @@ import java.util.Set;
 
 /** The pictures of a handout, each about as large as a given size at most. */
 public final class HandoutPictures {
-  private static final Set<NetDrawing.Content> LAYERED =
+  private static final Set<NetDrawing.Content> INSIDE =
       EnumSet.of(NetDrawing.Content.CARD, NetDrawing.Content.LAYERS);
+
+  private static final Set<NetDrawing.Content> LAYERED =
+      Set.of(NetDrawing.Content.CARD, NetDrawing.Content.LAYERS, NetDrawing.Content.LABELS);
 
   /** The bare blank needs no more than this part of the height. */
   private static final double LOW = 0.7;
@@ -112,7 +115,7 @@ public final class HandoutPictures {
       }
       case Picture.Backed b -> {
         SheetPart part = SheetPart.of(laid, b.sheet());
-        Drawing inside = NetDrawing.of(part, LAYERED).turnedOver();
+        Drawing inside = NetDrawing.of(part, INSIDE).turnedOver();
         yield Scaling.fitted(inside.marks(), turnedOver(part), width, height);
       }
       case Picture.Numbered n -> GluePicture.of(laid, n.sheet(), turns, width, height);

@@ -2,6 +2,7 @@ package facetwright.papers.handout;
 
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
+import facetwright.net.Net;
 import facetwright.net.backing.Backings;
 import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.ChartNotes;
@@ -149,6 +150,28 @@ final class Scoring {
         + " or more past its window all round. No glue may reach the window.";
   }
 
+  /** What is glued or written on while it is flat; empty where nothing is. */
+  private static String goesOn(Net net) {
+    List<String> words = new ArrayList<>();
+    if (!net.layers().isEmpty()) {
+      words.add(
+          "Glue on the decorative papers, tinted here, while the piece is flat, each with an even"
+              + " border.");
+    }
+    boolean isCut = net.fittings().labels().stream().anyMatch(l -> l.asked().cut());
+    if (isCut) {
+      words.add(
+          "Cut out the labels, which are printed at true size with the guides, and glue each on its"
+              + " panel, the way up that is shown.");
+    }
+    if (net.fittings().labels().stream().anyMatch(l -> !l.asked().cut())) {
+      words.add(
+          "Write or stamp the words on, the way up that is shown; a template printed on the card"
+              + " has them already.");
+    }
+    return String.join(" ", words);
+  }
+
   private Section folding(Laid laid) {
     List<Picture> pictures = new ArrayList<>();
     for (int i : pieces) {
@@ -165,15 +188,9 @@ final class Scoring {
                       + ChartNotes.hinges(laid.net(), i),
               "The piece scored and cut, mountains dash and dot, valleys dashed."));
     }
-    if (!laid.net().layers().isEmpty()) {
-      for (int i : sheets) {
-        pictures.add(
-            new Picture.Layered(
-                i,
-                "Glue on the decorative papers, tinted here, while the piece is flat, each with an"
-                    + " even border.",
-                "The flat net with its decorative papers."));
-      }
+    String on = goesOn(laid.net());
+    for (int i : on.isEmpty() ? List.<Integer>of() : sheets) {
+      pictures.add(new Picture.Layered(i, on, "The flat net with what goes on it."));
     }
     int[] pieceOf = laid.net().pieceOfPanel();
     List<Backings.Piece> backings =

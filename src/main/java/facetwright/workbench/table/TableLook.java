@@ -17,6 +17,9 @@ public record TableLook(boolean inside, boolean layers, boolean names, boolean g
 
   Set<Content> content() {
     Set<Content> shown = EnumSet.of(Content.CARD, Content.TICKS);
+    if (!inside) {
+      shown.add(Content.LABELS);
+    }
     if (layers) {
       shown.add(Content.LAYERS);
     }
