@@ -67,7 +67,9 @@ class AimAtWholesTest {
     };
   }
 
-  /** Heights add up, and so do widths and the room between: what a dial has to be is a difference. */
+  /**
+   * Heights add up, and so do widths and the room between: what a dial has to be is a difference.
+   */
   @ParameterizedTest
   @CsvSource({
     "obelisk, height=130, tall, 105",

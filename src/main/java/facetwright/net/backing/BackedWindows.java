@@ -3,11 +3,13 @@ package facetwright.net.backing;
 import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundCorners;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.net.Backing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -47,9 +49,11 @@ record BackedWindows(Polygon2 panel, List<Polygon2> windows, Backing asked) {
 
   /** The windows' own shape, larger; none where it falls apart. */
   private List<Polygon2> own(double overlap) {
+    if (windows.size() == 1) {
+      return largerBy(windows.getFirst(), overlap);
+    }
     List<Geometry> larger = windows.stream().map(w -> larger(w, overlap)).toList();
-    List<Polygon2> whole =
-        Planar.outlines(larger.size() == 1 ? larger.getFirst() : UnaryUnionOp.union(larger));
+    List<Polygon2> whole = Planar.outlines(UnaryUnionOp.union(larger));
     return whole.size() == 1 ? whole : List.of();
   }
 
@@ -61,9 +65,16 @@ record BackedWindows(Polygon2 panel, List<Polygon2> windows, Backing asked) {
     return BufferOp.bufferOp(Planar.polygon(window), by, sharp);
   }
 
-  /** A window's outline set off outward. */
+  /** A window's outline set off outward, its arcs kept as arcs; none where it falls apart. */
   static List<Polygon2> largerBy(Polygon2 window, double by) {
-    return Planar.outlines(larger(window, by));
+    if (!window.arcs().isEmpty()) {
+      Optional<Polygon2> round = RoundCorners.setOff(window, by);
+      if (round.isPresent()) {
+        return List.of(round.get());
+      }
+    }
+    List<Polygon2> whole = Planar.outlines(larger(window, by));
+    return whole.size() == 1 ? whole : List.of();
   }
 
   /** The smallest rectangle along a side of the panel or of a window. */

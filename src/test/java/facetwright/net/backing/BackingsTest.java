@@ -18,6 +18,7 @@ import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.Panel;
+import facetwright.net.outline.Outline;
 import facetwright.net.panel.PanelBuild;
 import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
@@ -195,5 +196,20 @@ class BackingsTest {
         .window(border, AT)
         .backing(new Backing("film", overlap, overlap, Backing.Cut.EITHER, AT));
     return build;
+  }
+
+  /** A circle set off by the overlap is a circle: 30 and twice 4 make 38, and arcs stay arcs. */
+  @Test
+  void roundWindowsHaveRoundBackings() {
+    Backing asked = new Backing("vellum", 4, 4, Backing.Cut.OUTLINE, AT);
+    Form form =
+        Solids.box(60, 60, 60)
+            .withWindow("side 1", Outline.circle(30, AT).polygon(), AT)
+            .withBacking("side 1", asked);
+    Net net = Unfolding.as(UnfoldStyle.STRIP).unfold(form).net();
+    Backings.Piece piece = Backings.of(net).getFirst();
+    assertThat(piece.outline().arcs()).isNotEmpty();
+    assertThat(piece.outline().box().width()).isCloseTo(38, within(ROUNDING));
+    assertThat(piece.outline().box().height()).isCloseTo(38, within(ROUNDING));
   }
 }
