@@ -63,11 +63,11 @@ class ScriptAimTest {
     assertThat(value(design, "tall")).isEqualTo(72.5);
     assertThat(aims(design).getFirst().message()).contains("72.5 mm, 0.2 mm more than asked");
     Design exact =
-        evaluate(PRISM.formatted("aim({ height: 72.3, turn: 'tall', grid: 'none' });"), Map.of());
+        evaluate(PRISM.formatted("aim({ height: 72.3, turn: 'tall', ruler: 'none' });"), Map.of());
     assertThat(value(exact, "tall")).isCloseTo(72.3, within(1e-6));
     Design sixteenths =
         evaluate(
-            PRISM.formatted("aim({ height: 72.3, turn: 'tall', grid: '1/16 in' });"), Map.of());
+            PRISM.formatted("aim({ height: 72.3, turn: 'tall', ruler: '1/16 in' });"), Map.of());
     double marks = value(sixteenths, "tall") / 25.4 * 16;
     assertThat(marks).isCloseTo(Math.rint(marks), within(1e-5));
   }
@@ -116,7 +116,8 @@ class ScriptAimTest {
           {"aim({ fits: 'Lettr' });", "Letter"},
           {"aim({ heigth: 60 });", "height"},
           {"aim({ height: 60 }); aim({ width: 60 });", "twice"},
-          {"aim({ height: 60, grid: 'coarse' });", "ruler"},
+          {"aim({ height: 60, ruler: 'coarse' });", "ruler"},
+          {"aim({ height: 60, grid: '1 mm' });", "Did you mean \"ruler\"?"},
         }) {
       assertThatThrownBy(() -> evaluate(PRISM.formatted(wrong[0]), Map.of()))
           .isInstanceOfSatisfying(

@@ -50,7 +50,8 @@ final class Cousins {
           words("widths columns"),
           words("grain fibre fiber"),
           words("tabs tab flaps"),
-          words("size sheet format"));
+          words("size sheet format"),
+          words("ruler grid marks"));
 
   private Cousins() {}
 

@@ -60,14 +60,14 @@ final class AimWords {
             Kinds.either(Kinds.map(Kinds.text(), List::of), Kinds.list(Kinds.text(), 1, 100)),
             "the dials that may be turned, by name; where none is named those without steps, and to"
                 + " fit a sheet only lengths");
-    Arg<Grid> grid =
+    Arg<Grid> ruler =
         optional(
-            "grid",
-            grid(),
+            "ruler",
+            ruler(),
             "the ruler the dials are set by; 1/16 in for designs in inches, else 0.5 mm");
     List<Arg<?>> options = new ArrayList<>(goals);
     options.add(turn);
-    options.add(grid);
+    options.add(ruler);
     return Fn.<Session>named("aim")
         .does(
             "Has dials turned until the design comes to what is wanted, as near as the ruler"
@@ -92,8 +92,8 @@ final class AimWords {
               }
               List<String> names = call.has(turn) ? call.get(turn) : List.of();
               names.forEach(name -> mustBeADial(session, name));
-              Grid ruler = call.has(grid) ? call.get(grid) : Grid.usual(session.unit());
-              session.aim(new AskedAim(wanted, names, ruler, call.site()));
+              Grid marks = call.has(ruler) ? call.get(ruler) : Grid.usual(session.unit());
+              session.aim(new AskedAim(wanted, names, marks, call.site()));
               return null;
             });
   }
@@ -128,7 +128,7 @@ final class AimWords {
         does);
   }
 
-  private static Kind<Grid> grid() {
+  private static Kind<Grid> ruler() {
     return Kinds.of(
         "the distance between two lines of the ruler, such as \"1/16 in\", or \"none\"",
         (value, session) -> {
