@@ -211,23 +211,22 @@ public final class NetDrawing {
   }
 
   private void openingArea(Opening opening) {
-    if (opening instanceof Opening.Window window) {
+    if (!(opening instanceof Opening.Hole)) {
       marks.add(
           new Fill(
-              List.of(window.outline()),
-              window.backing().isEmpty() ? FillKind.WINDOW : FillKind.PANE));
+              List.of(opening.outline()),
+              opening.behind().isEmpty() ? FillKind.WINDOW : FillKind.PANE));
     }
   }
 
   private void openingCut(Opening opening) {
-    switch (opening) {
-      case Opening.Window w -> marks.add(Stroke.around(w.outline(), LineKind.CUT).asRound());
-      case Opening.Hole h -> {
-        marks.add(new Circle(h.centre(), h.diameter() / 2, LineKind.CUT));
-        double arm = Math.min(CENTRE_MARK, h.diameter() / 4);
-        cross(h.centre(), new Vec2(arm, 0));
-        cross(h.centre(), new Vec2(0, arm));
-      }
+    if (opening instanceof Opening.Hole h) {
+      marks.add(new Circle(h.centre(), h.diameter() / 2, LineKind.CUT));
+      double arm = Math.min(CENTRE_MARK, h.diameter() / 4);
+      cross(h.centre(), new Vec2(arm, 0));
+      cross(h.centre(), new Vec2(0, arm));
+    } else {
+      marks.add(Stroke.around(opening.outline(), LineKind.CUT).asRound());
     }
   }
 

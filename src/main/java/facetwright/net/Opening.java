@@ -10,7 +10,10 @@ import java.io.Serializable;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** What the blade or punch takes out of the inside of a panel. */
+/**
+ * What the blade or punch takes out of the inside of a panel. What is no {@link Hole} is drawn,
+ * told and cut along its outline.
+ */
 public sealed interface Opening extends Serializable {
   Site site();
 

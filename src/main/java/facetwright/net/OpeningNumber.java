@@ -92,30 +92,22 @@ enum OpeningNumber {
         };
     double wider = this == WIDTH || this == ACROSS ? to / from : 1;
     double higher = this == HEIGHT || this == ACROSS ? to / from : 1;
-    return Optional.of(
-        switch (opening) {
-          case Opening.Hole h ->
-              new Opening.Hole(
-                  datum.place(datum.measured(h.centre()).plus(shift)),
-                  h.diameter() * wider,
-                  datum,
-                  h.site());
-          case Opening.Window w -> {
-            Polygon2 shape = measured(w);
-            Vec2 middle = shape.centroid();
-            UnaryOperator<Vec2> then =
-                c -> {
-                  Vec2 d = c.minus(middle);
-                  return datum.place(
-                      middle.plus(new Vec2(d.x() * wider, d.y() * higher)).plus(shift));
-                };
-            Polygon2 made =
-                wider == higher
-                    ? shape.taken(then)
-                    : new Polygon2(shape.corners().stream().map(then).toList());
-            yield new Opening.Window(made, datum, w.site());
-          }
-        });
+    if (opening instanceof Opening.Hole h) {
+      Vec2 centre = datum.place(datum.measured(h.centre()).plus(shift));
+      return Optional.of(new Opening.Hole(centre, h.diameter() * wider, datum, h.site()));
+    }
+    Polygon2 shape = measured(opening);
+    Vec2 middle = shape.centroid();
+    UnaryOperator<Vec2> then =
+        c -> {
+          Vec2 d = c.minus(middle);
+          return datum.place(middle.plus(new Vec2(d.x() * wider, d.y() * higher)).plus(shift));
+        };
+    Polygon2 made =
+        wider == higher
+            ? shape.taken(then)
+            : new Polygon2(shape.corners().stream().map(then).toList());
+    return Optional.of(new Opening.Window(made, datum, opening.site()));
   }
 
   private static Polygon2 measured(Opening opening) {

@@ -65,9 +65,8 @@ public final class FoldPicture {
   }
 
   private static Mark around(Opening opening) {
-    return switch (opening) {
-      case Opening.Window w -> Stroke.around(w.outline(), LineKind.CUT);
-      case Opening.Hole h -> new Circle(h.centre(), h.diameter() / 2, LineKind.CUT);
-    };
+    return opening instanceof Opening.Hole h
+        ? new Circle(h.centre(), h.diameter() / 2, LineKind.CUT)
+        : Stroke.around(opening.outline(), LineKind.CUT);
   }
 }

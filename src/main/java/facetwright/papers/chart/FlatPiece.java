@@ -140,9 +140,10 @@ record FlatPiece(
       name = panels.isEmpty() ? panel.name() : name;
       panels.add(m.apply(panel.outline()));
       for (Opening o : panel.openings()) {
-        switch (o) {
-          case Opening.Window w -> windows.add(m.apply(w.outline()));
-          case Opening.Hole h -> holes.add(h.moved(m));
+        if (o instanceof Opening.Hole h) {
+          holes.add(h.moved(m));
+        } else {
+          windows.add(m.apply(o.outline()));
         }
       }
     }

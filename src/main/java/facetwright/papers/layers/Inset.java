@@ -82,10 +82,10 @@ public record Inset(Polygon2 outline, List<Polygon2> windows) {
   private static Optional<Inset> round(Panel panel, double reveal) {
     List<Polygon2> cut = new ArrayList<>();
     for (Opening o : panel.openings()) {
-      switch (o) {
-        case Opening.Window w -> RoundCorners.setOff(w.outline(), reveal).ifPresent(cut::add);
-        case Opening.Hole h ->
-            cut.add(new Opening.Hole(h.centre(), h.diameter() + 2 * reveal, h.site()).outline());
+      if (o instanceof Opening.Hole h) {
+        cut.add(new Opening.Hole(h.centre(), h.diameter() + 2 * reveal, h.site()).outline());
+      } else {
+        RoundCorners.setOff(o.outline(), reveal).ifPresent(cut::add);
       }
     }
     boolean hasArcs =
