@@ -10,6 +10,8 @@ import facetwright.draw.NetDrawing;
 import facetwright.draw.SheetPart;
 import facetwright.draw.Viewpoint;
 import facetwright.export.file.ExportException;
+import facetwright.export.pixel.PngFile;
+import facetwright.export.pixel.Raster;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;

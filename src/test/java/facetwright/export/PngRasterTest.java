@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.draw.FillKind;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
+import facetwright.export.pixel.Raster;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import java.awt.BasicStroke;

@@ -1,4 +1,4 @@
-package facetwright.export;
+package facetwright.export.pixel;
 
 import facetwright.draw.Ink;
 import facetwright.pace.Pace;

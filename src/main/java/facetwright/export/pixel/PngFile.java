@@ -1,4 +1,4 @@
-package facetwright.export;
+package facetwright.export.pixel;
 
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
@@ -15,7 +15,7 @@ import java.util.zip.DeflaterOutputStream;
  * Pixels as a file of the format PNG: red, green, blue and opacity, 8 bits each, with the size at
  * which they are true (W3C, Portable Network Graphics Specification, Third Edition).
  */
-final class PngFile {
+public final class PngFile {
   /** Red, green, blue and opacity. */
   static final int CHANNELS = 4;
 
@@ -37,7 +37,7 @@ final class PngFile {
    * @param rows the pixels of each row from the top, {@link #CHANNELS} bytes each; asked for in
    *     their order
    */
-  static byte[] of(int width, int height, int perMetre, IntFunction<byte[]> rows) {
+  public static byte[] of(int width, int height, int perMetre, IntFunction<byte[]> rows) {
     ByteBuffer head = ByteBuffer.allocate(13).putInt(width).putInt(height);
     head.put(EIGHT_BITS).put(TRUE_COLOUR_WITH_OPACITY);
     ByteBuffer size = ByteBuffer.allocate(9).putInt(perMetre).putInt(perMetre).put(METRE);

@@ -1,4 +1,4 @@
-package facetwright.export;
+package facetwright.export.pixel;
 
 import facetwright.draw.Ink;
 import facetwright.draw.Lettering;
@@ -15,7 +15,7 @@ import java.awt.geom.Path2D;
 import java.util.List;
 
 /** Marks as pixels on a transparent ground. */
-final class Raster {
+public final class Raster {
   private final double pen;
   private final AffineTransform place = new AffineTransform();
   private final Samples samples;
@@ -27,7 +27,7 @@ final class Raster {
    * @param pen pixels to a mm of a line's width
    * @param corner of the marks' plane that lies in the lower left corner
    */
-  Raster(int width, int height, double scale, double pen, Vec2 corner) {
+  public Raster(int width, int height, double scale, double pen, Vec2 corner) {
     this.pen = pen;
     this.samples = new Samples(width, height);
     place.scale(Samples.FINE, Samples.FINE);
@@ -37,12 +37,12 @@ final class Raster {
   }
 
   /** A row of pixels from the top, see {@link Samples#row}. */
-  byte[] row(int row) {
+  public byte[] row(int row) {
     return samples.row(row);
   }
 
   /** Paints more on top. */
-  void paint(List<? extends Mark> marks) {
+  public void paint(List<? extends Mark> marks) {
     for (Mark mark : marks) {
       Pace.step();
       switch (mark) {
