@@ -49,7 +49,7 @@ public final class Summary {
                 kind ->
                     (laid.sheetsOf(kind) == 1 ? "" : laid.sheetsOf(kind) + " sheets of ")
                         + kind.name()
-                        + (kinds.size() == 1 ? "" : " (" + kind.words() + ")"))
+                        + (kinds.size() == 1 ? "" : " (" + kind.text() + ")"))
             .collect(Collectors.joining(" and "))
         + ".";
   }

@@ -54,7 +54,7 @@ public record Sweep(Dial dial, Unit unit, List<Sample> steps) {
     Ruler ruler = Ruler.usual(unit);
     List<Sample> steps = new ArrayList<>();
     for (double value : values) {
-      String typed = DialText.of(dial, value, unit);
+      String typed = DialText.text(dial, value, unit);
       try {
         Design design = making.make(typed);
         int measures = ScoreChart.of(design.net(), ruler).distinctMeasures();

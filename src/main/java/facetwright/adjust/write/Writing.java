@@ -85,7 +85,7 @@ public final class Writing {
         return Boolean.toString(value == 1);
       }
       case CHOICE -> {
-        return Edit.inQuotes(DialText.of(dial, value, unit));
+        return Edit.inQuotes(DialText.text(dial, value, unit));
       }
       case ANGLE, WHOLE -> {
         return Decimals.places(value, 6);

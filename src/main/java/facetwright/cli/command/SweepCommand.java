@@ -137,7 +137,7 @@ public final class SweepCommand implements Callable<Integer> {
   }
 
   private static String text(Dial dial, double value, Unit unit) {
-    return DialText.of(dial, value, unit);
+    return DialText.text(dial, value, unit);
   }
 
   private static double read(Dial dial, String option, String text, Unit unit) {

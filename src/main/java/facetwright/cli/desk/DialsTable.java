@@ -76,7 +76,7 @@ public final class DialsTable {
                 "  "
                     + d.name()
                     + ": "
-                    + DialText.of(d, d.value(), design.unit())
+                    + DialText.text(d, d.value(), design.unit())
                     + ", one of "
                     + String.join(", ", d.words()))
         .forEach(lines::add);

@@ -38,7 +38,7 @@ public final class CheckJson {
               case SWITCH -> json.writeBooleanProperty(dial.name(), dial.value() == 1);
               case CHOICE ->
                   json.writeStringProperty(
-                      dial.name(), DialText.of(dial, dial.value(), design.unit()));
+                      dial.name(), DialText.text(dial, dial.value(), design.unit()));
               case LENGTH, ANGLE, WHOLE, NUMBER ->
                   json.writeNumberProperty(dial.name(), dial.value());
             }

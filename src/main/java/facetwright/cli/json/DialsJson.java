@@ -35,7 +35,7 @@ public final class DialsJson {
               design.dials().stream().filter(Dial::isWord).toList(),
               dial -> {
                 json.writeStringProperty("name", dial.name());
-                json.writeStringProperty("value", DialText.of(dial, dial.value(), design.unit()));
+                json.writeStringProperty("value", DialText.text(dial, dial.value(), design.unit()));
                 JsonText.strings(json, "of", dial.words());
               });
           json.writeNumberProperty("trials", slopes.trials());

@@ -239,7 +239,7 @@ public final class TemplatePages {
         + number(height)
         + " "
         + unit.symbol()
-        + (laid.kinds().size() == 1 ? "" : ", " + Lettering.printable(card.words()));
+        + (laid.kinds().size() == 1 ? "" : ", " + Lettering.printable(card.text()));
   }
 
   private String number(double mm) {

@@ -26,10 +26,10 @@ final class RingStart {
   private final WeldedVertices welded;
   private final List<Integer> ring;
   private final List<Double> sides = new ArrayList<>();
-  private final Map<Way, EdgeRef> sideAt = new HashMap<>();
+  private final Map<Ends, EdgeRef> sideAt = new HashMap<>();
   private final Map<EdgeRef, Integer> scoreAt = new HashMap<>();
 
-  private record Way(int from, int to) {}
+  private record Ends(int from, int to) {}
 
   RingStart(Net net, Unknowns unknowns, WeldedVertices welded) {
     this.net = net;
@@ -37,7 +37,7 @@ final class RingStart {
     this.ring = ClosingEquations.ring(net, unknowns, welded);
     for (int p = 0; p < net.panels().size(); p++) {
       for (int e = 0; unknowns.seeks(p) && e < net.panels().get(p).outline().size(); e++) {
-        sideAt.put(new Way(welded.point(p, e), welded.point(p, e + 1)), new EdgeRef(p, e));
+        sideAt.put(new Ends(welded.point(p, e), welded.point(p, e + 1)), new EdgeRef(p, e));
       }
     }
     for (int s = 0; s < net.scores().size(); s++) {
@@ -48,16 +48,16 @@ final class RingStart {
       }
     }
     for (int i = 0; i < ring.size(); i++) {
-      Way up = way(i);
-      EdgeRef side = sideAt.getOrDefault(up, sideAt.get(new Way(up.to, up.from)));
+      Ends up = way(i);
+      EdgeRef side = sideAt.getOrDefault(up, sideAt.get(new Ends(up.to, up.from)));
       if (side != null) {
         sides.add(net.segment(side).length());
       }
     }
   }
 
-  private Way way(int i) {
-    return new Way(ring.get(i), ring.get((i + 1) % ring.size()));
+  private Ends way(int i) {
+    return new Ends(ring.get(i), ring.get((i + 1) % ring.size()));
   }
 
   /** Whether the net has a ring to begin with: panels at each side of it, which can lie level. */
@@ -91,9 +91,9 @@ final class RingStart {
     for (int i = 0; i < ring.size(); i++) {
       Vec3 along = new Vec3(Math.cos(heading), Math.sin(heading), 0);
       Vec3 out = along.cross(Vec3.Z);
-      Way up = way(i);
+      Ends up = way(i);
       EdgeRef above = sideAt.get(up);
-      EdgeRef below = sideAt.get(new Way(up.to, up.from));
+      EdgeRef below = sideAt.get(new Ends(up.to, up.from));
       Vec3 end = at.plus(along.times(sides.get(i)));
       Integer score = above == null ? null : scoreAt.get(above);
       double tilt = score == null ? lean : guess.foldBy(score) / 2;

@@ -74,7 +74,7 @@ public record Stock(
   }
 
   /** Weight, thickness and colour: "220 g/m², 0.28 mm, navy". */
-  public String words() {
+  public String text() {
     return Decimals.places(weight, 0)
         + " g/m², "
         + Decimals.places(caliper, 2)

@@ -30,7 +30,7 @@ public final class DialText {
   private DialText() {}
 
   /** A value as it stands in the field: its word, inches in fractions, the rest as numbers. */
-  public static String of(Dial dial, double value, Unit unit) {
+  public static String text(Dial dial, double value, Unit unit) {
     if (dial.isWord()) {
       return dial.words().get((int) dial.nearest(value));
     }
@@ -45,9 +45,9 @@ public final class DialText {
     return Decimals.plain(Math.round(value * 1e4) / 1e4);
   }
 
-  /** As {@link #of}, angles with their sign. */
+  /** As {@link #text}, angles with their sign. */
   public static String angled(Dial dial, double value, Unit unit) {
-    return of(dial, value, unit) + (dial.kind() == Dial.Kind.ANGLE ? Degrees.SIGN : "");
+    return text(dial, value, unit) + (dial.kind() == Dial.Kind.ANGLE ? Degrees.SIGN : "");
   }
 
   /**
@@ -134,7 +134,7 @@ public final class DialText {
 
   /** What a dial's field says: what the dial is turned to; arguments as for {@link #wanted}. */
   public static String standing(Dial dial, Map<String, String> settings, Unit unit) {
-    return of(dial, wanted(dial, settings, unit), unit);
+    return text(dial, wanted(dial, settings, unit), unit);
   }
 
   /** The allowed value nearest to a place of the slider: on the dial's steps, or on the ruler. */

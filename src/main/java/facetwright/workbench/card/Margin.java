@@ -22,7 +22,7 @@ import javafx.scene.layout.StackPane;
 final class Margin implements IntFunction<Node> {
   private final CardText text;
   private final TextMarks marks;
-  private final Consumer<Mark> pressed;
+  private final Consumer<TextMark> pressed;
 
   /** What the pins say that were drawn last, by line. */
   private final Map<Integer, String> drawn = new TreeMap<>();
@@ -36,11 +36,11 @@ final class Margin implements IntFunction<Node> {
    *
    * @param pressed what pressing a pin does
    */
-  static void attach(CardText text, TextMarks marks, Consumer<Mark> pressed) {
+  static void attach(CardText text, TextMarks marks, Consumer<TextMark> pressed) {
     text.area().setParagraphGraphicFactory(new Margin(text, marks, pressed));
   }
 
-  private Margin(CardText text, TextMarks marks, Consumer<Mark> pressed) {
+  private Margin(CardText text, TextMarks marks, Consumer<TextMark> pressed) {
     this.text = text;
     this.marks = marks;
     this.pressed = pressed;
@@ -94,22 +94,22 @@ final class Margin implements IntFunction<Node> {
         .forEach(line -> text.area().recreateParagraphGraphic(line - 1));
   }
 
-  private List<Mark> here(int line) {
+  private List<TextMark> here(int line) {
     return marks.all().get().stream().filter(m -> line(m) == line).toList();
   }
 
-  private static String text(List<Mark> here) {
-    return String.join("\n", here.stream().map(Mark::text).toList());
+  private static String text(List<TextMark> here) {
+    return String.join("\n", here.stream().map(TextMark::text).toList());
   }
 
-  private int line(Mark mark) {
+  private int line(TextMark mark) {
     return text.reading().line(mark.at().start());
   }
 
   @Override
   public Node apply(int paragraph) {
     String words = ("%" + digits + "d").formatted(paragraph + 1);
-    List<Mark> here = here(paragraph + 1);
+    List<TextMark> here = here(paragraph + 1);
     drawn.remove(paragraph + 1);
     if (here.isEmpty()) {
       // Most lines have none: one node does for them.
@@ -126,8 +126,8 @@ final class Margin implements IntFunction<Node> {
     return margin;
   }
 
-  private Node pin(List<Mark> here) {
-    Mark first = here.getFirst();
+  private Node pin(List<TextMark> here) {
+    TextMark first = here.getFirst();
     String more = here.size() > 1 ? "+" : "";
     Label pin = new Label(first.isFault() ? "✕" : first.number() + more);
     pin.getStyleClass().addAll("margin-pin", first.style());

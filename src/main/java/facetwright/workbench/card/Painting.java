@@ -95,7 +95,7 @@ final class Painting {
   private void paintLines() {
     int fault =
         marks.all().get().stream()
-            .filter(Mark::isFault)
+            .filter(TextMark::isFault)
             .map(m -> text.reading().line(m.at().start()))
             .findFirst()
             .orElse(0);

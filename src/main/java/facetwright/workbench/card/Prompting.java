@@ -252,7 +252,7 @@ final class Prompting {
 
   private void hover(MouseOverTextEvent e) {
     int at = e.getCharacterIndex();
-    Optional<Mark> mark = marks.at(at);
+    Optional<TextMark> mark = marks.at(at);
     Optional<Help> help = Help.at(text.scope().get(), at);
     if (isOffering() || (mark.isEmpty() && help.isEmpty())) {
       return;

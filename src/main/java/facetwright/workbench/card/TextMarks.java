@@ -23,7 +23,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 final class TextMarks {
   private final Desk desk;
   private final CardText text;
-  private final ReadOnlyObjectWrapper<List<Mark>> all = new ReadOnlyObjectWrapper<>(List.of());
+  private final ReadOnlyObjectWrapper<List<TextMark>> all = new ReadOnlyObjectWrapper<>(List.of());
   private final Map<Integer, Repair> mends = new HashMap<>();
   private List<Repair> repairs = List.of();
 
@@ -37,7 +37,7 @@ final class TextMarks {
     find();
   }
 
-  ReadOnlyObjectProperty<List<Mark>> all() {
+  ReadOnlyObjectProperty<List<TextMark>> all() {
     return all.getReadOnlyProperty();
   }
 
@@ -55,7 +55,7 @@ final class TextMarks {
   }
 
   /** The mark at an offset, the fault before any finding. */
-  Optional<Mark> at(int offset) {
+  Optional<TextMark> at(int offset) {
     return all.get().stream().filter(m -> m.at().holds(offset)).findFirst();
   }
 
@@ -68,7 +68,7 @@ final class TextMarks {
   }
 
   private void find() {
-    List<Mark> found = new ArrayList<>();
+    List<TextMark> found = new ArrayList<>();
     Fault fault = desk.fault().get();
     repairs = List.of();
     mends.clear();
@@ -78,7 +78,7 @@ final class TextMarks {
               ? Repairs.of(text.scope().get(), fault.site(), fault.mends())
               : List.of();
       faultAt(fault)
-          .map(at -> new Mark(at, 0, "fault", fault.message(), fault.remedy()))
+          .map(at -> new TextMark(at, 0, "fault", fault.message(), fault.remedy()))
           .ifPresent(found::add);
     }
     Design design = desk.design().get();
@@ -94,7 +94,7 @@ final class TextMarks {
         }
         text.reading()
             .stretch(finding.site().line(), finding.site().column())
-            .ifPresent(at -> found.add(Mark.of(at, number, finding)));
+            .ifPresent(at -> found.add(TextMark.of(at, number, finding)));
       }
     } else if (design != null) {
       all.get().stream().filter(m -> !m.isFault()).forEach(found::add);

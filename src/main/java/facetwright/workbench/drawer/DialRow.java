@@ -76,8 +76,8 @@ final class DialRow extends Row {
     if (!slider.isValueChanging()) {
       slider.setValue(wanted());
     }
-    least.setText(DialText.of(now, now.from(), in));
-    most.setText(DialText.of(now, now.to(), in));
+    least.setText(DialText.text(now, now.from(), in));
+    most.setText(DialText.text(now, now.to(), in));
     field.show(DialText.standing(now, desk.settings().get(), in));
     showing = false;
   }
@@ -94,7 +94,7 @@ final class DialRow extends Row {
     double near = DialText.snapped(dial(), value, unit());
     if (Math.abs(near - wanted()) > RoundOff.PART) {
       field.putBack();
-      desk.turn(dial().name(), DialText.of(dial(), near, unit()));
+      desk.turn(dial().name(), DialText.text(dial(), near, unit()));
     }
   }
 

@@ -137,7 +137,7 @@ public final class SettingFlags extends FlowPane {
       return;
     }
     Map<String, String> values = new LinkedHashMap<>();
-    design.dials().forEach(d -> values.put(d.name(), DialText.of(d, d.value(), design.unit())));
+    design.dials().forEach(d -> values.put(d.name(), DialText.text(d, d.value(), design.unit())));
     naming(false);
     desk.text().set(new DialSetting(called, values).addedTo(desk.text().get()));
     keep.requestFocus();

@@ -87,7 +87,7 @@ public final class SweepView extends BorderPane {
     title.setText("Pick a value for " + name);
     cards.getChildren().clear();
     for (double value : SweepValues.of(dial, unit)) {
-      String text = DialText.of(dial, value, unit);
+      String text = DialText.text(dial, value, unit);
       boolean now = Math.abs(value - dial.value()) < RoundOff.PART;
       SweepCard card = new SweepCard(name + " " + text, now, () -> take(name, text));
       cards.getChildren().add(card);

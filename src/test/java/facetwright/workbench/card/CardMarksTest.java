@@ -54,11 +54,11 @@ class CardMarksTest extends CardRoom {
     go("sheet(");
     type("panel(\"big\", { width: 900, height: 900 });");
     Fx.pulse();
-    List<Mark> marks = Fx.get(() -> card.marks().all().get());
+    List<TextMark> marks = Fx.get(() -> card.marks().all().get());
     int findings = Fx.get(() -> desk.design().get().findings().size());
     assertThat(findings).isPositive();
     assertThat(marks).isNotEmpty().allSatisfy(m -> assertThat(m.number()).isBetween(1, findings));
-    Mark first = marks.getFirst();
+    TextMark first = marks.getFirst();
     assertThat(first.message())
         .isEqualTo(Fx.get(() -> desk.design().get().findings().get(first.number() - 1).message()));
     assertThat(Fx.get(() -> Fx.says(card, Integer.toString(first.number())))).isTrue();

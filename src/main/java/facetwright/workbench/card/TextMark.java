@@ -13,10 +13,10 @@ import java.util.Locale;
  * @param message what is wrong
  * @param fix what to do about it, or empty
  */
-record Mark(Stretch at, int number, String style, String message, String fix) {
-  static Mark of(Stretch at, int number, Finding finding) {
+record TextMark(Stretch at, int number, String style, String message, String fix) {
+  static TextMark of(Stretch at, int number, Finding finding) {
     String style = finding.severity().name().toLowerCase(Locale.ROOT);
-    return new Mark(at, number, style, finding.message(), finding.fix());
+    return new TextMark(at, number, style, finding.message(), finding.fix());
   }
 
   boolean isFault() {
@@ -29,7 +29,7 @@ record Mark(Stretch at, int number, String style, String message, String fix) {
     return sign + message + (fix.isEmpty() ? "" : "\n" + fix);
   }
 
-  Mark movedTo(Stretch place) {
-    return new Mark(place, number, style, message, fix);
+  TextMark movedTo(Stretch place) {
+    return new TextMark(place, number, style, message, fix);
   }
 }
