@@ -4,6 +4,7 @@ import facetwright.geom.RingCount;
 import facetwright.geom.RoundOff;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
+import facetwright.words.Count;
 import facetwright.words.Decimals;
 import facetwright.words.Sentence;
 import java.util.ArrayList;
@@ -23,6 +24,13 @@ public final class OutcomeText {
   /** One line for each knob: where it stood and where it goes. */
   public static List<String> turns(Outcome outcome) {
     return outcome.turns().stream().map(OutcomeText::turn).toList();
+  }
+
+  /** How many settings were tried: "Tried 12 settings." */
+  public static String tried(Outcome outcome) {
+    return "Tried "
+        + Count.of(outcome.trials(), "setting")
+        + (outcome.spent() ? ", and stopped there." : ".");
   }
 
   /** What keeps goals from being reached, as far as that is known. */

@@ -4,6 +4,9 @@ import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import facetwright.cli.desk.Rulers;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -44,6 +47,14 @@ class CallWordsTest {
       all[i] = all[i].replace("LANTERN", LANTERN).replace("~~", "");
     }
     assertThat(run(2, all)).contains(words).doesNotContain("inside the program", "an int");
+  }
+
+  @Test
+  void theUsualRulersAreThoseThatHelpNames() {
+    assertThat(Rulers.USUAL)
+        .isEqualTo(
+            "usual: %s for designs in inches, else %s",
+            Ruler.usual(Unit.INCH).name(), Ruler.usual(Unit.MM).name());
   }
 
   @ParameterizedTest

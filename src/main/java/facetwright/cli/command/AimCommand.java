@@ -8,6 +8,7 @@ import facetwright.aim.OutcomeText;
 import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Calls;
 import facetwright.cli.desk.Exit;
+import facetwright.cli.desk.GridOption;
 import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.AimJson;
 import facetwright.measure.Unit;
@@ -52,11 +53,7 @@ public final class AimCommand implements Callable<Integer> {
       description = "the dials that may be turned (usual: those without steps)")
   private List<String> turn = List.of();
 
-  @Option(
-      names = {"--ruler", "--grid"},
-      paramLabel = "1/16in|0.5mm|none",
-      description = "the ruler they are set by (usual: 1/16 in for designs in inches, else 0.5 mm)")
-  private String grid = "";
+  @Mixin private GridOption grid;
 
   @Override
   public Integer call() throws Exception {
@@ -69,10 +66,7 @@ public final class AimCommand implements Callable<Integer> {
     Unit unit = what.design().unit();
     List<Goal> wanted =
         goals.stream().map(g -> read(g, unit, () -> GoalReader.read(g, unit))).toList();
-    Grid ruler =
-        grid.isEmpty()
-            ? Grid.usual(unit)
-            : read("--ruler " + grid, unit, () -> Grid.read(grid, unit));
+    Grid ruler = grid.of(unit);
     Outcome outcome;
     try {
       List<String> names = turn.stream().map(String::strip).toList();
@@ -116,11 +110,7 @@ public final class AimCommand implements Callable<Integer> {
                 + "; facetwright fit --sheet changes that, too.");
       }
     }
-    lines.add(
-        "  Tried "
-            + outcome.trials()
-            + (outcome.trials() == 1 ? " setting" : " settings")
-            + (outcome.spent() ? ", and stopped there." : "."));
+    lines.add("  " + OutcomeText.tried(outcome));
     lines.add("  " + command);
     return lines;
   }

@@ -11,6 +11,7 @@ import facetwright.aim.OutcomeText;
 import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Calls;
 import facetwright.cli.desk.Exit;
+import facetwright.cli.desk.GridOption;
 import facetwright.cli.desk.Output;
 import facetwright.cli.desk.PrinterOptions;
 import facetwright.cli.desk.Trouble;
@@ -65,11 +66,7 @@ public final class FitCommand implements Callable<Integer> {
       description = "the dials that may be turned (usual: all lengths, in proportion)")
   private List<String> turn = List.of();
 
-  @Option(
-      names = "--ruler",
-      paramLabel = "1/16in|0.5mm|none",
-      description = "the ruler they are set by (usual: 1/16 in for designs in inches, else 0.5 mm)")
-  private String ruler = "";
+  @Mixin private GridOption ruler;
 
   @Option(
       names = "--out",
@@ -93,7 +90,7 @@ public final class FitCommand implements Callable<Integer> {
     WhatIf what = asked.design().whatIf();
     Unit unit = what.design().unit();
     SheetSize size = size(unit);
-    Grid grid = grid(unit);
+    Grid grid = ruler.of(unit);
     Order order = order(unit, grid);
     Fitting fitting;
     try {
@@ -125,14 +122,6 @@ public final class FitCommand implements Callable<Integer> {
     }
   }
 
-  private Grid grid(Unit unit) {
-    try {
-      return ruler.isEmpty() ? Grid.usual(unit) : Grid.read(ruler, unit);
-    } catch (IllegalArgumentException e) {
-      throw new Trouble.WrongCall("--ruler: " + e.getMessage() + ".");
-    }
-  }
-
   /** The layout is told by the ruler that the dials are set by. */
   private Order order(Unit unit, Grid grid) {
     Order order = printer.order(unit);
@@ -156,10 +145,7 @@ public final class FitCommand implements Callable<Integer> {
               + name
               + ".");
     }
-    lines.add(
-        "  Tried "
-            + fitting.outcome().trials()
-            + (fitting.outcome().trials() == 1 ? " setting." : " settings."));
+    lines.add("  " + OutcomeText.tried(fitting.outcome()));
     lines.add("  " + command);
     return lines;
   }

@@ -51,7 +51,7 @@ public final class RoundCommand implements Callable<Integer> {
   @Option(
       names = "--ruler",
       paramLabel = "1/16in|1mm",
-      description = "the ruler you own (usual: 1/16 in for designs in inches, else 0.5 mm)")
+      description = "the ruler you own (" + Rulers.USUAL + ")")
   private String ruler = "";
 
   @Option(

@@ -9,9 +9,7 @@ public final class RulerOption {
   @Option(
       names = "--ruler",
       paramLabel = "1/16in|0.5mm",
-      description =
-          "the ruler you own: every measure to set is told by it (usual: 1/16 in for designs in"
-              + " inches, else 0.5 mm)")
+      description = "the ruler you own: every measure to set is told by it (" + Rulers.USUAL + ")")
   private String ruler = "";
 
   /**

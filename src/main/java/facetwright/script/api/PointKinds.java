@@ -11,6 +11,16 @@ import java.util.List;
 public final class PointKinds {
   private PointKinds() {}
 
+  /** The number of a corner. */
+  public static Kind<Integer> cornerNumber() {
+    return Kinds.count(1, 200);
+  }
+
+  /** The numbers of some corners. */
+  public static Kind<List<Integer>> cornerNumbers() {
+    return Kinds.list(cornerNumber(), 1, 200);
+  }
+
   /** The corners of a shape, each a point in the plane. */
   public static Kind<List<Vec2>> corners() {
     return Kinds.list(point(), 3, 200);

@@ -9,6 +9,7 @@ import facetwright.script.api.Arg;
 import facetwright.script.api.Call;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
+import facetwright.script.api.PointKinds;
 import facetwright.script.api.Things;
 import java.util.List;
 
@@ -73,9 +74,7 @@ final class OutlineChangeWords {
     Arg<Double> radius = needed("radius", Kinds.length(), "of the arc, which meets both sides");
     Arg<List<Integer>> corners =
         optional(
-            "corners",
-            Kinds.list(Kinds.count(1, 200), 1, 200),
-            "which corners, from 1; all where left out");
+            "corners", PointKinds.cornerNumbers(), "which corners, from 1; all where left out");
     Arg<Integer> sides =
         optional(
             "sides",

@@ -102,7 +102,7 @@ final class PanelCutWords {
     Arg<Integer> corner =
         needed(
             "corner",
-            Kinds.count(1, 200),
+            PointKinds.cornerNumber(),
             "which corner, from 1 at the bottom left, counter-clockwise");
     Arg<Double> by = needed("by", Kinds.length(), "how far along both edges");
     return Fn.<CardPanel>named("chamfer")
@@ -122,7 +122,7 @@ final class PanelCutWords {
     Arg<List<Integer>> corners =
         optional(
             "corners",
-            Kinds.list(Kinds.count(1, 200), 1, 200),
+            PointKinds.cornerNumbers(),
             "which, from 1 at the bottom left, counter-clockwise; all free ones where left out");
     return Fn.<CardPanel>named("rounded")
         .does("Rounds free corners by arcs, which are cut as arcs.")

@@ -24,6 +24,7 @@ import facetwright.script.api.Session;
 import facetwright.script.api.Things;
 import facetwright.script.args.TabArgs;
 import facetwright.script.sandbox.CallException;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The words for building panel by panel: starting and attaching. */
@@ -115,6 +116,14 @@ final class PanelWords {
               "whether the score is perforated, to tear or fold easily"));
     }
 
+    /** The options of a function that hinges a panel: its own, these, and its own again. */
+    Arg<?>[] among(List<Arg<?>> before, Arg<?>... after) {
+      List<Arg<?>> all = new ArrayList<>(before);
+      all.addAll(List.of(folded.fold(), folded.sense(), width, offset, perforated));
+      all.addAll(List.of(after));
+      return all.toArray(Arg<?>[]::new);
+    }
+
     Hinge read(Call call) {
       FoldAngle angle = folded.angle(call);
       Sense way = folded.way(call);
@@ -162,18 +171,7 @@ final class PanelWords {
     return Fn.<CardPanel>named("attach")
         .does("Attaches a new panel to an edge by a score.")
         .takes(EDGE, name)
-        .options(
-            depth,
-            bevel,
-            tip,
-            sides,
-            corners,
-            hinge.folded.fold(),
-            hinge.folded.sense(),
-            hinge.width,
-            hinge.offset,
-            hinge.perforated,
-            role)
+        .options(hinge.among(List.of(depth, bevel, tip, sides, corners), role))
         .gives(Things.PANEL, "the new panel")
         .example(
             """
@@ -210,14 +208,7 @@ final class PanelWords {
     return Fn.<CardPanel>named("tab")
         .does("Attaches a tab to an edge, to be glued under something else.")
         .takes(EDGE)
-        .options(
-            TabArgs.DEPTH,
-            TabArgs.BEVEL,
-            hinge.folded.fold(),
-            hinge.folded.sense(),
-            hinge.width,
-            hinge.offset,
-            hinge.perforated)
+        .options(hinge.among(List.of(TabArgs.DEPTH, TabArgs.BEVEL)))
         .gives(Things.PANEL, "the tab, a panel")
         .example(
             """
