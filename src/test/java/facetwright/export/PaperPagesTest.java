@@ -13,7 +13,6 @@ import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -112,7 +111,7 @@ class PaperPagesTest {
                     job.laid().net(),
                     job.form().poses(),
                     plan,
-                    new LinkedHashMap<>(),
+                    List.of(),
                     List.of("How."),
                     List.of("What."))));
     assertThat(

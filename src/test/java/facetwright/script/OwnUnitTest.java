@@ -8,6 +8,7 @@ import facetwright.script.design.Design;
 import facetwright.script.design.DialText;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -68,7 +69,8 @@ class OwnUnitTest {
     ScriptException inches =
         catchThrowableOfType(ScriptException.class, () -> evaluate("in", line));
     assertThat(inches.getMessage() + ". " + inches.remedy()).contains(told);
-    assertThat(inches.in(Unit.MM).in(Unit.INCH)).hasMessage(inches.getMessage());
+    assertThat(inches.in(Unit.MM, List.of()).in(Unit.INCH, List.of()))
+        .hasMessage(inches.getMessage());
   }
 
   @Test
