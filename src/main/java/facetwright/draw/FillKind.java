@@ -4,7 +4,7 @@ package facetwright.draw;
 @SuppressWarnings("ImmutableEnumChecker") // Ink is a record of one number.
 public enum FillKind {
   /** Card, where a drawing shows the sheet it is cut from. */
-  CARD("card", new Ink(0xFCFAF5)),
+  CARD("card", Ink.CARD),
   GLUE("glued", Ink.OCHRE.tint(0.12)),
   LAYER("layered", Ink.RUST.tint(0.14)),
   WINDOW("window", new Ink(0xDCEBF5)),

@@ -32,7 +32,6 @@ public final class FoldedDrawing {
   /** Places of a folded form that lie nearer are one, whatever its joins miss each other by. */
   static final LengthTolerance ON_SIDE = new LengthTolerance(1e-4);
 
-  private static final Ink OUTSIDE = new Ink(0xFCFAF5);
   private static final Ink INSIDE = new Ink(0xDDD3BE);
   private static final Ink PANE = new Ink(0xEAF0EA);
   private static final double AMBIENT = 0.74;
@@ -138,7 +137,7 @@ public final class FoldedDrawing {
       }
       Ink ink =
           lit(
-              shard.isPane() ? PANE : facing > 0 ? OUTSIDE : INSIDE,
+              shard.isPane() ? PANE : facing > 0 ? Ink.CARD : INSIDE,
               facing > 0 ? normal : normal.times(-1),
               from);
       List<Mark.Stroke> lines = new ArrayList<>();

@@ -14,6 +14,9 @@ public record Ink(int rgb) {
   public static final Ink RUST = new Ink(0xC9622B);
   public static final Ink GREY = new Ink(0x6B6862);
 
+  /** Of the outside of card of which nobody says the colour. */
+  public static final Ink CARD = new Ink(0xFCFAF5);
+
   /**
    * @throws IllegalArgumentException when the number is over 24 bits
    */

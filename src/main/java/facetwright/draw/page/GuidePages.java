@@ -94,9 +94,7 @@ public final class GuidePages {
             .toList();
     if (!guides.isEmpty() || !strips.isEmpty() || !scores.isEmpty()) {
       all.flow.heading("Guides at true size", 40);
-      all.flow.words(
-          "Print at 100 %, without fitting to the page, and lay a ruler on the check ruler."
-              + " Glue on card and cut out along the solid lines.");
+      all.flow.words(CheckRuler.PRINT + " Glue on card and cut out along the solid lines.");
       all.flow.words(CAUTION);
       all.flow.gap(2);
       all.flow.put(CheckRuler.both(LineKind.GUIDE));

@@ -155,8 +155,8 @@ public final class RingPages {
     Block ruler = CheckRuler.both(LineKind.GUIDE);
     flow.heading("The spacer at true size", ruler.height() + high + 20);
     flow.words(
-        "Print at 100 %, without fitting to the page, and lay a ruler on the check ruler. Score"
-            + " along the dash-dot lines, crests outward; cut along the solid ones.");
+        CheckRuler.PRINT
+            + " Score along the dash-dot lines, crests outward; cut along the solid ones.");
     flow.gap(2);
     flow.put(ruler);
     flow.gap(4);

@@ -202,7 +202,7 @@ public final class TemplatePages {
     } else {
       lines.add(sheets + "True size on " + size(index) + ".");
     }
-    lines.add("Print at 100 %, without fitting to the page, and lay a ruler on the check ruler.");
+    lines.add(CheckRuler.PRINT);
     return widths(title, lines);
   }
 
@@ -257,7 +257,7 @@ public final class TemplatePages {
     List<String> lines = new ArrayList<>();
     lines.add("Key to the template. Outside faces up on every sheet. Sheets: " + size(0) + ".");
     lines.addAll(missing);
-    lines.add("Print at 100 %, without fitting to the page, and lay a ruler on the check ruler.");
+    lines.add(CheckRuler.PRINT);
     place(free, words, widths(title, lines), Corner.TOP_LEFT);
     place(free, words, legends(), Corner.TOP_LEFT);
     place(free, words, cautions(), Corner.TOP_LEFT);

@@ -15,6 +15,10 @@ import java.util.List;
 
 /** A printed ruler that tells whether the printer kept the size: 100 mm and 4 in. */
 public final class CheckRuler {
+  /** What has to be said beside it. */
+  public static final String PRINT =
+      "Print at 100 %, without fitting to the page, and lay a ruler on the check ruler.";
+
   private static final double SIZE = Lettering.pt(Lettering.SMALLEST_PT);
   private static final double CAPITAL = SIZE * Lettering.CAP_HEIGHT;
   private static final double GAP = 1;

@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 public final class Filing {
   private static final String GUARD = "unsaved";
-  private static final String REFUSED = "refused";
+  private static final String REFUSED = ToDisk.REFUSED;
   static final String DIALS = "dials";
 
   private final Desk desk;

@@ -18,7 +18,7 @@ import java.util.function.Predicate;
  * wrote is never replaced unasked, and what is replaced can be brought back.
  */
 final class ToDisk {
-  private static final String REFUSED = "refused";
+  static final String REFUSED = "refused";
 
   /** Not what is said when the file changes: that stays, whatever is answered here. */
   private static final String OVER = "over";

@@ -1,6 +1,7 @@
 package facetwright.workbench.lens;
 
 import facetwright.draw.FoldedDrawing;
+import facetwright.draw.Ink;
 import facetwright.draw.Mark;
 import facetwright.draw.Viewpoint;
 import facetwright.fold.pose.Vertices;
@@ -138,7 +139,7 @@ record LensPainter(
       if (!tab && inSight) {
         List<Vec2> seen = drawing.side(score.a(), from);
         Vec2 middle = seen.getFirst().toward(seen.getLast(), 0.5);
-        label(degrees(teaching.dihedrals().get(s)), middle, Color.web("#0B6463"));
+        label(degrees(teaching.dihedrals().get(s)), middle, Pen.colour(Ink.TEAL));
       }
     }
     for (Vertices.Vertex vertex : teaching.vertices()) {
@@ -146,7 +147,7 @@ record LensPainter(
           vertex.closed()
               && vertex.corners().stream().anyMatch(c -> drawing.isOutsideSeen(c.panel(), from));
       if (inSight) {
-        label("Σ " + degrees(vertex.angleSum()), from.seen(vertex.place()), Color.web("#7A3E7A"));
+        label("Σ " + degrees(vertex.angleSum()), from.seen(vertex.place()), Pen.colour(Ink.PLUM));
       }
     }
   }
@@ -161,7 +162,7 @@ record LensPainter(
     on.setTextBaseline(VPos.CENTER);
     double wide = 7.2 * shade.type() * words.length() + 6;
     double high = 18 * shade.type();
-    on.setFill(Color.web("#FCFAF5", 0.92));
+    on.setFill(Pen.colour(Ink.CARD, 0.92));
     on.fillRoundRect(x(place) - wide / 2, y(place) - high / 2, wide, high, 6, 6);
     on.setFill(colour);
     on.fillText(words, x(place), y(place));

@@ -33,8 +33,13 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
   private static final double LEAST_TYPE = 8;
 
   /** A colour of the screen. */
-  static Color colour(Ink ink) {
-    return Color.rgb(ink.red(), ink.green(), ink.blue());
+  public static Color colour(Ink ink) {
+    return colour(ink, 1);
+  }
+
+  /** The same, seen through: 1 is opaque. */
+  public static Color colour(Ink ink, double opacity) {
+    return Color.rgb(ink.red(), ink.green(), ink.blue(), opacity);
   }
 
   /** Paints all marks of a drawing whose lower left corner lies at a place of the plane. */

@@ -1,5 +1,6 @@
 package facetwright.workbench.look;
 
+import facetwright.draw.Ink;
 import javafx.scene.paint.Color;
 
 /**
@@ -27,12 +28,12 @@ public record Shade(
   public static final Shade LIGHT =
       new Shade(
           Color.web("#EFEAE0"),
-          Color.web("#FCFAF5"),
+          Pen.colour(Ink.CARD),
           Color.web("#B9B2A4"),
-          Color.web("#2B2A28", 0.10),
-          Color.web("#2B2A28"),
+          Pen.colour(Ink.BLACK, 0.10),
+          Pen.colour(Ink.BLACK),
           Color.web("#6B6559"),
-          Color.web("#C9622B"),
+          Pen.colour(Ink.RUST),
           1);
   public static final Shade DARK =
       new Shade(
@@ -42,7 +43,7 @@ public record Shade(
           Color.web("#000000", 0.35),
           Color.web("#ECE7DC"),
           Color.web("#A79F90"),
-          Color.web("#C9622B"),
+          Pen.colour(Ink.RUST),
           1);
 
   /** Whether words on the ground are lighter than it. */

@@ -1,5 +1,6 @@
 package facetwright.workbench.table;
 
+import facetwright.draw.Ink;
 import facetwright.geom.Box2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -110,7 +111,7 @@ final class TablePainter {
     double x = x(place);
     double y = y(place);
     double r = PIN * shade.type();
-    on.setFill(error ? Color.web("#A3291F") : Color.web("#7A5C12"));
+    on.setFill(error ? Color.web("#A3291F") : Pen.colour(Ink.OCHRE));
     on.fillOval(x - r, y - r, 2 * r, 2 * r);
     on.setStroke(Color.WHITE);
     on.setLineWidth(1.5);
@@ -168,7 +169,7 @@ final class TablePainter {
     on.setStroke(shade.selection());
     on.setLineWidth(1);
     on.strokeRoundRect(x - wide / 2, y - 6 - high, wide, high, 6, 6);
-    on.setFill(Color.web("#2B2A28"));
+    on.setFill(Pen.colour(Ink.BLACK));
     on.setTextAlign(TextAlignment.CENTER);
     on.setTextBaseline(VPos.CENTER);
     on.fillText(words, x, y - 6 - high / 2);
