@@ -6,6 +6,7 @@ import facetwright.cli.command.CheckCommand;
 import facetwright.cli.command.DialsCommand;
 import facetwright.cli.command.FacetsCommand;
 import facetwright.cli.command.FitCommand;
+import facetwright.cli.command.GatherCommand;
 import facetwright.cli.command.HelpCommand;
 import facetwright.cli.command.LayersCommand;
 import facetwright.cli.command.MakeCommand;
@@ -43,6 +44,7 @@ import picocli.CommandLine.Command;
       FacetsCommand.class,
       LayersCommand.class,
       MaterialsCommand.class,
+      GatherCommand.class,
       ShelfCommand.class,
       HelpCommand.class
     },

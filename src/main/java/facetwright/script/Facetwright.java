@@ -22,8 +22,11 @@ import facetwright.script.sandbox.ScriptException;
 import facetwright.script.sandbox.SiteFinder;
 import facetwright.script.scope.DialUse;
 import facetwright.script.scope.Meant;
+import facetwright.script.scope.Spot;
+import facetwright.script.text.Gathered;
 import facetwright.script.text.Name;
 import facetwright.script.text.Names;
+import facetwright.script.text.Piece;
 import facetwright.script.text.Reading;
 import facetwright.script.vocabulary.Language;
 import facetwright.words.Site;
@@ -202,13 +205,22 @@ public final class Facetwright {
     @Override
     public List<String> names() {
       List<String> names = new ArrayList<>(Language.names());
-      Names.of(Reading.of(source)).all().stream().map(Name::word).forEach(names::add);
+      Gathered all = Gathered.of(source);
+      Stream.concat(Stream.of(all.main()), all.pieces().stream().map(Piece::text))
+          .flatMap(text -> Names.of(Reading.of(text)).all().stream())
+          .map(Name::word)
+          .forEach(names::add);
       return names;
     }
 
     @Override
     public List<String> meant(String unknown, Site site) {
-      return Meant.at(source, site, unknown);
+      return Meant.at(Spot.of(source, site), unknown);
+    }
+
+    @Override
+    public void reads(String file) {
+      session.reads(file);
     }
 
     @Override

@@ -4,10 +4,10 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.message.Message;
 import facetwright.script.api.Unmet;
+import facetwright.script.scope.Spot;
 import facetwright.script.text.Call;
 import facetwright.script.text.Reading;
 import facetwright.script.text.Span;
-import facetwright.words.Site;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -23,7 +23,6 @@ final class OwnChecks {
     if (failed.isEmpty()) {
       return List.of();
     }
-    Reading reading = Reading.of(source);
     return failed.stream()
         .map(
             check ->
@@ -31,7 +30,9 @@ final class OwnChecks {
                     "must",
                     Finding.Severity.ERROR,
                     Message.text(
-                        "What must hold does not: " + condition(reading, check.site()) + "."),
+                        "What must hold does not: "
+                            + condition(Spot.of(source, check.site()))
+                            + "."),
                     Message.text(check.toDo()),
                     new Place.WholeNet(),
                     check.site()))
@@ -39,8 +40,9 @@ final class OwnChecks {
   }
 
   /** The condition as the script writes it; only said where it can't be read. */
-  private static String condition(Reading reading, Site site) {
-    OptionalInt at = reading.offset(site.line(), site.column());
+  private static String condition(Spot spot) {
+    Reading reading = Reading.of(spot.text());
+    OptionalInt at = reading.offset(spot.site().line(), spot.site().column());
     List<Span> given =
         at.isEmpty()
             ? List.of()

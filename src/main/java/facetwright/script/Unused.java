@@ -4,10 +4,13 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.message.Message;
 import facetwright.script.api.Made;
+import facetwright.script.scope.Spot;
 import facetwright.script.text.Reading;
 import facetwright.words.Mend;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,10 +23,11 @@ final class Unused {
   private static final String RULE = "unused";
   private static final String NEVER = " is never unfolded, so it is no part of the net.";
 
-  private final Reading script;
+  private final String source;
+  private final Map<String, Reading> readings = new HashMap<>();
 
-  private Unused(Reading script) {
-    this.script = script;
+  private Unused(String source) {
+    this.source = source;
   }
 
   /**
@@ -36,14 +40,16 @@ final class Unused {
     if (left.isEmpty()) {
       return List.of();
     }
-    Unused unused = new Unused(Reading.of(source));
+    Unused unused = new Unused(source);
     List<Finding> found = new ArrayList<>();
     left.forEach(m -> unused.look(m).ifPresent(found::add));
     return found;
   }
 
   private Optional<Finding> look(Made made) {
-    Chain chain = Chain.of(script, made.site());
+    Spot spot = Spot.of(source, made.site());
+    Reading script = readings.computeIfAbsent(spot.text(), Reading::of);
+    Chain chain = Chain.of(script, spot.site());
     boolean dropped = chain.fate() == Chain.Fate.DROPPED;
     boolean elsewhere = !chain.name().isEmpty() && chain.isNamedElsewhere(script);
     boolean forgotten = chain.fate() == Chain.Fate.NAMED && !elsewhere;

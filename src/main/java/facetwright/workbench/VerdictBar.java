@@ -54,7 +54,7 @@ final class VerdictBar extends HBox {
     title.setText(design == null ? "Facetwright" : design.title());
     if (fault != null) {
       tint("trouble");
-      String where = fault.site().isKnown() ? "Line " + fault.site().line() + ": " : "";
+      String where = fault.site().lead();
       sentence.setText(Unbroken.measures("✕ " + where + ended(fault.message())));
       String stays =
           design == null ? " There is no net yet." : " The last good net stays on the table.";

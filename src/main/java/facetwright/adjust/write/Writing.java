@@ -132,8 +132,7 @@ public final class Writing {
     List<Call> calls = Call.of(reading, "sheet");
     String size = isNamed ? '"' + sheet.name() + '"' : "{ " + sides(sheet) + " }";
     if (calls.isEmpty()) {
-      String before = source.endsWith("\n") || source.isEmpty() ? "" : "\n";
-      return Optional.of(Edit.insert(source.length(), before + "sheet(" + size + ");\n"));
+      return Optional.of(Edit.append(source, "sheet(" + size + ");"));
     }
     List<Span> arguments = calls.getLast().arguments(reading);
     if (calls.size() > 1 || arguments.isEmpty() || !arguments.getFirst().is(reading, Kind.TEXT)) {

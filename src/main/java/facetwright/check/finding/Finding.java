@@ -33,7 +33,8 @@ public record Finding(
     Message verdict)
     implements Serializable {
   public Finding {
-    mends = List.copyOf(mends);
+    // A mend changes the script's own text, wherever the sheet is named or else at the site.
+    mends = mends.stream().filter(m -> !site.isInFile() || m instanceof Mend.Sheet).toList();
   }
 
   /** One that is read in millimetres. */

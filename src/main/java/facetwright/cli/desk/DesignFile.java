@@ -3,6 +3,7 @@ package facetwright.cli.desk;
 import facetwright.export.file.PaperFolder;
 import facetwright.script.Facetwright;
 import facetwright.script.WhatIf;
+import facetwright.script.beside.Beside;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
@@ -33,7 +34,7 @@ public final class DesignFile {
 
   DesignFile() {}
 
-  DesignFile(Path file) {
+  public DesignFile(Path file) {
     this.file = file;
   }
 
@@ -87,6 +88,7 @@ public final class DesignFile {
     }
   }
 
+  /** The script, and below it the files that it uses. */
   public String source() throws IOException {
     if (file.toString().isBlank()) {
       throw new Trouble.WrongCall("no file is named. See the library with: facetwright shelf");
@@ -102,7 +104,8 @@ public final class DesignFile {
       if (Files.size(file) > ScriptLength.MOST) {
         throw new Trouble.WrongCall(file + ScriptLength.WRONG + ". " + ScriptLength.REMEDY + ".");
       }
-      return Files.readString(file, StandardCharsets.UTF_8);
+      return Beside.of(file, Library.folder())
+          .whole(Files.readString(file, StandardCharsets.UTF_8));
     } catch (NoSuchFileException _) {
       throw new Trouble.WrongCall(
           "there is no file " + file + ". See the library with: facetwright shelf");

@@ -4,6 +4,8 @@ import facetwright.adjust.write.Written;
 import facetwright.export.file.PaperFolder;
 import facetwright.export.file.WholeFiles;
 import facetwright.script.design.Design;
+import facetwright.script.text.Gathered;
+import facetwright.words.Sentence;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,8 +13,10 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
+import java.util.function.Consumer;
 import picocli.CommandLine.Option;
 
 /** Files that a command writes, all of them or none, the words that say so, and its option. */
@@ -38,13 +42,13 @@ public final class Output {
       throw new Trouble.WrongCall(
           folder
               + " holds "
-              + String.join(", ", others)
+              + Sentence.listed(others)
               + " already, not as this design wrote "
               + (others.size() == 1 ? "it" : "them")
               + ". Nothing was written. Choose another folder with --out, or say --replace.");
     }
     Optional<Path> kept = into.write(files);
-    say(folder, files, kept, asked);
+    say(folder, files, kept, asked::tell);
     String earlier = into.ofEarlier(files);
     if (!earlier.isEmpty()) {
       asked.tell(earlier);
@@ -53,12 +57,12 @@ public final class Output {
   }
 
   private static void say(
-      Path folder, SequencedMap<String, byte[]> files, Optional<Path> kept, Asked asked) {
-    asked.tell("");
-    asked.tell("Written to " + folder.toAbsolutePath().normalize() + ":");
-    files.keySet().forEach(name -> asked.tell("  " + name));
+      Path folder, SequencedMap<String, byte[]> files, Optional<Path> kept, Consumer<String> tell) {
+    tell.accept("");
+    tell.accept("Written to " + folder.toAbsolutePath().normalize() + ":");
+    files.keySet().forEach(name -> tell.accept("  " + name));
     if (kept.isPresent()) {
-      asked.tell(
+      tell.accept(
           "What stood there is kept in "
               + kept.get().toAbsolutePath().normalize()
               + " until it is replaced again.");
@@ -76,21 +80,38 @@ public final class Output {
           "--script: the script " + written.why() + ". Take the --set line instead.");
     }
     Path whole = file.toAbsolutePath().normalize();
-    byte[] bytes = written.text().getBytes(StandardCharsets.UTF_8);
-    boolean isOther = isOther(whole, bytes);
-    if (!isReplacing && isOther) {
-      throw new Trouble.WrongCall(
-          "--script: "
-              + file
-              + " is there already and holds something else. Choose another name, or say"
-              + " --replace.");
-    }
-    String name = whole.getFileName().toString();
-    Optional<Path> kept = PaperFolder.keep(whole.getParent(), isOther ? List.of(name) : List.of());
+    SequencedMap<String, String> files = new LinkedHashMap<>();
+    files.put(whole.getFileName().toString(), Gathered.own(written.text()));
+    scripts("--script", whole.getParent(), files, asked::tell);
+  }
+
+  /**
+   * Writes scripts into a folder, and tells people where they are.
+   *
+   * @param option what asks for it
+   * @param texts by the file's name
+   * @throws Trouble.WrongCall where others would be replaced unasked
+   */
+  public void scripts(
+      String option, Path folder, SequencedMap<String, String> texts, Consumer<String> tell) {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
-    files.put(name, bytes);
-    WholeFiles.write(whole.getParent(), files);
-    say(whole.getParent(), files, kept, asked);
+    texts.forEach((name, text) -> files.put(name, text.getBytes(StandardCharsets.UTF_8)));
+    List<String> others =
+        files.entrySet().stream()
+            .filter(f -> isOther(folder.resolve(f.getKey()), f.getValue()))
+            .map(Map.Entry::getKey)
+            .toList();
+    if (!isReplacing && !others.isEmpty()) {
+      throw new Trouble.WrongCall(
+          option
+              + ": "
+              + Sentence.listed(others)
+              + (others.size() == 1 ? " is there already and holds" : " are there already and hold")
+              + " something else. Choose another name, or say --replace.");
+    }
+    Optional<Path> kept = PaperFolder.keep(folder, others);
+    WholeFiles.write(folder, files);
+    say(folder, files, kept, tell);
   }
 
   private static boolean isOther(Path file, byte[] bytes) {

@@ -50,7 +50,7 @@ public final class Report {
             text(box.width(), design.unit()),
             text(box.height(), design.unit())));
     for (Finding finding : design.findings()) {
-      String place = finding.site().isKnown() ? "line " + finding.site().line() + ": " : "";
+      String place = finding.site().isKnown() ? finding.site().text() + ": " : "";
       lines.add(
           "  "
               + finding.severity().name().toLowerCase(Locale.ROOT)

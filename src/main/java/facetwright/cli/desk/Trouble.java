@@ -4,6 +4,7 @@ import facetwright.cli.json.CheckJson;
 import facetwright.export.file.ExportException;
 import facetwright.pace.TooMuch;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.words.InFile;
 import java.io.IOException;
 import java.io.PrintWriter;
 import picocli.CommandLine;
@@ -93,17 +94,25 @@ public final class Trouble {
   /** The script's fault as one or two lines: place, what is wrong, what to do. */
   private static String text(InScript e) {
     ScriptException fault = e.fault();
-    StringBuilder text = new StringBuilder(e.getMessage());
-    if (fault.line() > 0) {
-      text.append(':').append(fault.line());
-      if (fault.column() > 0) {
-        text.append(':').append(fault.column());
-      }
-    }
+    InFile in = fault.site().in();
+    String file = in.isKnown() && !in.isGathered() ? in.name() : e.getMessage();
+    StringBuilder text =
+        new StringBuilder(
+            in.isKnown()
+                ? place(file, in.line(), in.column())
+                : place(file, fault.line(), fault.column()));
     text.append(": ").append(fault.getMessage());
     if (!fault.remedy().isBlank()) {
       text.append(System.lineSeparator()).append("  ").append(fault.remedy());
     }
+    if (in.isKnown()) {
+      text.append(System.lineSeparator()).append("  Called from ");
+      text.append(place(e.getMessage(), fault.line(), fault.column())).append('.');
+    }
     return text.toString();
+  }
+
+  private static String place(String file, int line, int column) {
+    return file + (line > 0 ? ":" + line + (column > 0 ? ":" + column : "") : "");
   }
 }

@@ -18,6 +18,7 @@ import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
 import facetwright.script.design.DialText;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.words.InFile;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -180,6 +181,15 @@ public final class CheckJson {
     } else {
       json.writeNullProperty("line");
       json.writeNullProperty("column");
+    }
+    InFile in = finding.site().in();
+    if (in.isKnown()) {
+      json.writeObjectPropertyStart("in");
+      json.writeStringProperty("file", in.name());
+      json.writeNumberProperty("line", in.line());
+      json.writeNumberProperty("column", in.column());
+      json.writeBooleanProperty("gathered", in.isGathered());
+      json.writeEndObject();
     }
     json.writeStringProperty("fix", finding.fix());
   }

@@ -144,6 +144,18 @@ public final class Call {
     return site;
   }
 
+  /**
+   * Refuses a call that is none of a file's that the script uses.
+   *
+   * @param instead what to do there
+   */
+  public void ofScript(String instead) {
+    if (site.isInFile()) {
+      throw new CallException(
+          function + " belongs into the script: " + site.in().name() + " can't call it", instead);
+    }
+  }
+
   /** A handle by which the script holds a thing. */
   public <T> Handle<T> hold(Thing<T> thing, T receiver) {
     return thing.isInert()

@@ -44,6 +44,7 @@ public final class Session {
   private PanelBuild panels;
   private OptionalDouble caliperTaken = OptionalDouble.empty();
   private AskedAim aim;
+  private String reading = "";
 
   /** So many lines of what a script says are kept. */
   private static final int MOST_SAID = 1_000;
@@ -60,6 +61,11 @@ public final class Session {
     this.settings = Map.copyOf(settings);
     this.yielding = yielding;
     this.used = Map.copyOf(used);
+  }
+
+  /** A file that the script uses is being read; empty for none. */
+  public void reads(String file) {
+    reading = file;
   }
 
   public void connect(SiteFinder finder, HostClock hostClock) {
@@ -179,6 +185,11 @@ public final class Session {
 
   /** Adds a net to the design. */
   public void add(Object of, Supplier<Net> net, Speaking speaking) {
+    if (!reading.isEmpty()) {
+      throw new CallException(
+          reading + " makes a part of the design as it is read",
+          "Put what makes it into a function, and call that in the script.");
+    }
     sources.add(new Source(of, net, speaking));
   }
 
@@ -255,9 +266,13 @@ public final class Session {
     return List.copyOf(findings);
   }
 
-  /** A form or a choice of cells comes of a call; the answer is to be told when it is used. */
+  /** A form or cells of a call, told when used; what a file makes as it is read need not be. */
   Made made(Thing<?> thing, String function, Site site) {
-    return made.computeIfAbsent(site, _ -> new Made(thing, function, site));
+    Made one = made.computeIfAbsent(site, _ -> new Made(thing, function, site));
+    if (!reading.isEmpty()) {
+      one.use();
+    }
+    return one;
   }
 
   /**
@@ -287,11 +302,10 @@ public final class Session {
 
   /** What the script said, in order; of more than a thousand lines the last tells how many more. */
   public synchronized List<String> said() {
-    if (unsaid == 0) {
-      return List.copyOf(said);
-    }
     List<String> all = new ArrayList<>(said);
-    all.add("… and " + Count.of(unsaid, "more line") + " that are not kept");
+    if (unsaid > 0) {
+      all.add("… and " + Count.of(unsaid, "more line") + " that are not kept");
+    }
     return List.copyOf(all);
   }
 }

@@ -21,14 +21,15 @@ final class Faults {
       "Facetwright failed at this call; that is a fault of the program, not of your script";
   static final String INTERNAL_REMEDY = "Try other values here, and report the script";
 
-  static final String ONE_FILE = "A design is one file, without import or export";
+  static final String ONE_FILE =
+      "A script has no import and no export: use(\"tubs.js\") gives what another file offers";
 
   private static final String SAY = "To see a value while you write, say it: say([\"side\", side])";
 
   private static final Pattern JAVA_NAME =
       Pattern.compile("\\b[a-z]\\w*(?:\\.[\\w$]+)+\\S*@[0-9a-f]+");
   private static final Pattern SYNTAX_PLACE =
-      Pattern.compile("^SyntaxError: (?:" + Pattern.quote(Guest.NAME) + ":\\d+:\\d+ )?");
+      Pattern.compile("^SyntaxError: (?:" + Where.ANY + ":\\d+:\\d+ )?");
   private static final Pattern NOT_DEFINED =
       Pattern.compile("^ReferenceError: (\\S+) is not defined");
   private static final Pattern NOT_A_FUNCTION =
@@ -55,14 +56,14 @@ final class Faults {
   private Faults() {}
 
   /**
-   * @param source the script
+   * @param position where the script was
    * @param clock the run's; null before it began
    */
-  static ScriptException of(
-      Throwable thrown, Site last, Host<?> host, String source, RunClock clock) {
+  static ScriptException of(Throwable thrown, Position position, Host<?> host, RunClock clock) {
+    Site last = position.site();
     return switch (thrown) {
       case ScriptException e -> e;
-      case PolyglotException e -> guest(e, last, host, source, clock);
+      case PolyglotException e -> guest(e, position, host, clock);
       case CallException e -> new ScriptException(e.told(), e.site(), e.remedy(), e.mends());
       case NetException e -> new ScriptException(e.told(), e.site(), Message.EMPTY, e.mends());
       case OutOfMemoryError _ -> memory(last);
@@ -104,8 +105,9 @@ final class Faults {
   }
 
   private static ScriptException guest(
-      PolyglotException e, Site last, Host<?> host, String source, RunClock clock) {
-    Site site = site(e, last);
+      PolyglotException e, Position position, Host<?> host, RunClock clock) {
+    Site last = position.site();
+    Site site = site(e, position);
     String message = e.getMessage() == null ? "" : e.getMessage();
     if (e.isCancelled() || e.isInterrupted()) {
       return new ScriptException(ScriptException.Kind.STOPPED, "the script was stopped", site, "");
@@ -119,7 +121,9 @@ final class Faults {
     }
     if (e.isResourceExhausted()) {
       boolean unread = !last.isKnown();
-      return !message.contains("tack") ? memory(site) : unread ? nested(source) : recursion(site);
+      return !message.contains("tack")
+          ? memory(site)
+          : unread ? nested(position.where().text().main()) : recursion(site);
     }
     if (e.isHostException()) {
       return host(e.asHostException(), site);
@@ -183,7 +187,7 @@ final class Faults {
   }
 
   private static ScriptException thrown(String message, Site site, SourceSection section) {
-    CharSequence text = isScript(section) ? section.getCharacters() : "";
+    CharSequence text = Where.isOurs(section) ? section.getCharacters() : "";
     ThrownText words = ThrownText.of(message, text);
     return new ScriptException(
         ScriptException.Kind.THROWN,
@@ -255,27 +259,18 @@ final class Faults {
     return value != null && value.isString() ? value.asString() : "";
   }
 
-  /** The innermost place in the script's own text. */
-  private static Site site(PolyglotException e, Site last) {
-    SourceSection own = e.getSourceLocation();
-    if (isScript(own)) {
-      return callee(own);
-    }
+  /** The innermost place in the script's own text, or in a file that it uses. */
+  private static Site site(PolyglotException e, Position position) {
+    SourceSection inner = Where.isOurs(e.getSourceLocation()) ? e.getSourceLocation() : null;
+    Site script = position.script();
     for (StackFrame frame : e.getPolyglotStackTrace()) {
-      if (frame.isGuestFrame() && isScript(frame.getSourceLocation())) {
-        return callee(frame.getSourceLocation());
+      SourceSection place = frame.isGuestFrame() ? frame.getSourceLocation() : null;
+      inner = inner == null && Where.isOurs(place) ? place : inner;
+      if (Where.isScript(place)) {
+        script = position.where().ofCall(place, Site.NONE);
+        break;
       }
     }
-    return last;
-  }
-
-  private static Site callee(SourceSection section) {
-    return Callee.in(section.getCharacters(), Position.of(section));
-  }
-
-  private static boolean isScript(SourceSection section) {
-    return section != null
-        && section.isAvailable()
-        && section.getSource().getName().equals(Guest.NAME);
+    return inner == null ? position.site() : position.where().ofCall(inner, script);
   }
 }

@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
 import org.graalvm.polyglot.Context;
 import org.graalvm.polyglot.Engine;
 import org.graalvm.polyglot.EnvironmentAccess;
@@ -12,15 +14,13 @@ import org.graalvm.polyglot.HostAccess;
 import org.graalvm.polyglot.PolyglotAccess;
 import org.graalvm.polyglot.Source;
 import org.graalvm.polyglot.io.IOAccess;
+import org.graalvm.polyglot.management.ExecutionEvent;
 import org.graalvm.polyglot.management.ExecutionListener;
 
 /** The one engine, and how a context in it is shut in. */
 final class Guest {
   /** The longest text a script can make, in UTF-16 units. */
   static final int LONGEST_TEXT = 200_000;
-
-  /** What the engine calls every script, so that a file's name can't confuse the reading back. */
-  static final String NAME = "design.js";
 
   private static final Engine ENGINE =
       Engine.newBuilder("js")
@@ -32,12 +32,8 @@ final class Guest {
 
   static {
     PlainLists.in(ENGINE);
-    ExecutionListener _ =
-        ExecutionListener.newBuilder()
-            .statements(true)
-            .sourceFilter(source -> source.getName().equals(NAME))
-            .onEnter(ScriptThread::note)
-            .attach(ENGINE);
+    note(Where::isScript, ScriptThread::note);
+    note(Where::isFile, ScriptThread::noteInFile);
   }
 
   /** Evaluates to the functions that {@link Prelude} holds. */
@@ -45,6 +41,15 @@ final class Guest {
       Source.newBuilder("js", prelude(), "prelude.js").internal(true).buildLiteral();
 
   private Guest() {}
+
+  private static void note(Predicate<String> sources, Consumer<ExecutionEvent> by) {
+    ExecutionListener _ =
+        ExecutionListener.newBuilder()
+            .statements(true)
+            .sourceFilter(source -> sources.test(source.getName()))
+            .onEnter(by)
+            .attach(ENGINE);
+  }
 
   static Context newContext() {
     return Context.newBuilder("js")
@@ -81,7 +86,7 @@ final class Guest {
   }
 
   static Source script(String text) {
-    return Source.newBuilder("js", text, NAME).buildLiteral();
+    return Source.newBuilder("js", text, Where.SCRIPT).buildLiteral();
   }
 
   private static String prelude() {

@@ -35,6 +35,13 @@ public interface Host<T> {
     return names();
   }
 
+  /**
+   * A file that the script uses begins to be read, or is read.
+   *
+   * @param file the one that is being read now; empty for none
+   */
+  default void reads(String file) {}
+
   /** Whether a function that stands on its own has this name. */
   default boolean isFunction(String name) {
     return false;

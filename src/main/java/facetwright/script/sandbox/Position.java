@@ -7,10 +7,25 @@ import org.graalvm.polyglot.management.ExecutionEvent;
 
 /** The statement that a run of a script is at. */
 final class Position {
+  private final Where where;
   private volatile ExecutionEvent last;
+  private volatile ExecutionEvent inScript;
+
+  Position(Where where) {
+    this.where = where;
+  }
 
   void note(ExecutionEvent event) {
     last = event;
+    inScript = event;
+  }
+
+  void noteInFile(ExecutionEvent event) {
+    last = event;
+  }
+
+  Where where() {
+    return where;
   }
 
   /**
@@ -18,17 +33,23 @@ final class Position {
    * is no memory left to find out. May be asked from any thread.
    */
   Site site() {
-    ExecutionEvent event = last;
+    return of(last);
+  }
+
+  /** Where the last statement of the script itself stands, none of a file's. */
+  Site script() {
+    return of(inScript);
+  }
+
+  private Site of(ExecutionEvent event) {
     try {
-      return event == null ? Site.NONE : of(event.getLocation());
+      if (event == null) {
+        return Site.NONE;
+      }
+      SourceSection section = event.getLocation();
+      return where.of(section, Where.isScript(section) ? Site.NONE : script());
     } catch (PolyglotException | OutOfMemoryError e) {
       return Site.NONE;
     }
-  }
-
-  static Site of(SourceSection section) {
-    return section == null || !section.isAvailable()
-        ? Site.NONE
-        : new Site(section.getStartLine(), section.getStartColumn());
   }
 }

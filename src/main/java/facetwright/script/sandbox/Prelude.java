@@ -1,25 +1,41 @@
 package facetwright.script.sandbox;
 
 import facetwright.words.Site;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.graalvm.polyglot.Context;
 import org.graalvm.polyglot.Value;
+import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /** The script-side helpers of one context, out of reach of the script. */
 final class Prelude implements SiteFinder {
-  private static final Pattern FRAME =
-      Pattern.compile("\\b" + Pattern.quote(Guest.NAME) + ":(\\d+):(\\d+)\\)?(?:\\R|$)");
-
   private final Value stack;
   private final Value fail;
   private final Value named;
+  private final Value using;
+  private Position position = new Position(Where.NOWHERE);
 
   Prelude(Context context) {
     Value helpers = context.eval(Guest.PRELUDE);
     stack = helpers.getMember("stack");
     fail = helpers.getMember("fail");
     named = helpers.getMember("named");
+    using = helpers.getMember("using");
+  }
+
+  /** A script begins. */
+  void begin(Position of) {
+    position = of;
+  }
+
+  /**
+   * The function by which the script uses files.
+   *
+   * @param checks the host's, which gives back the name it is given
+   * @param begin gives what a file offers, or a function that does
+   * @param end told the file's name, and what that function gave
+   * @param lacks told the file's name, and what of it is asked for and not there
+   */
+  Value using(Value checks, ProxyExecutable begin, ProxyExecutable end, ProxyExecutable lacks) {
+    return using.execute(checks, begin, end, lacks);
   }
 
   /**
@@ -37,10 +53,7 @@ final class Prelude implements SiteFinder {
 
   @Override
   public Site here() {
-    Matcher frame = FRAME.matcher(stack.execute().asString());
-    return frame.find()
-        ? new Site(Integer.parseInt(frame.group(1)), Integer.parseInt(frame.group(2)))
-        : Site.NONE;
+    return position.where().of(stack.execute().asString(), position.script());
   }
 
   /** Throws a JavaScript error at the call now running; never returns. */

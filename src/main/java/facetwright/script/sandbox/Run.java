@@ -1,5 +1,6 @@
 package facetwright.script.sandbox;
 
+import facetwright.script.text.Gathered;
 import facetwright.words.Site;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
@@ -7,9 +8,9 @@ import org.graalvm.polyglot.Context;
 
 /** One run of one script, on its own thread. */
 final class Run<T> {
-  private final String source;
+  private final Where where;
   private final Host<T> host;
-  private final Position position = new Position();
+  private final Position position;
   private final CountDownLatch ended = new CountDownLatch(1);
   private volatile Thread thread;
   private volatile Context context;
@@ -18,8 +19,9 @@ final class Run<T> {
   private volatile T result;
 
   Run(String source, Host<T> host) {
-    this.source = source;
+    this.where = new Where(Gathered.of(source));
     this.host = host;
+    this.position = new Position(where);
   }
 
   void start() {
@@ -59,7 +61,7 @@ final class Run<T> {
     if (t == null) {
       return result;
     }
-    throw Faults.of(t, site(), host, source, clock);
+    throw Faults.of(t, position, host, clock);
   }
 
   private void work() {
@@ -84,14 +86,16 @@ final class Run<T> {
     Prelude prelude = made.prelude();
     RunClock counter = new RunClock(prelude);
     host.install(own, prelude, counter);
+    prelude.begin(position);
+    Uses.install(where, own, prelude, counter, host);
     prelude.dress(own.getBindings("js"));
     clock = counter;
     context = own;
     try {
-      own.eval(Guest.script(source));
+      own.eval(Guest.script(where.text().main()));
     } catch (Throwable t) {
       // Read while the context is open: an error's message may lie in it.
-      throw Faults.of(t, site(), host, source, clock);
+      throw Faults.of(t, position, host, clock);
     }
     counter.enter();
     try {

@@ -91,7 +91,8 @@ public final class ScriptException extends Exception {
     this.toDo = toDo;
     this.site = site;
     this.remedy = PlainText.message(toDo.text(unit));
-    this.mends = List.copyOf(mends);
+    // A mend changes the script's own text.
+    this.mends = site.isInFile() ? List.of() : List.copyOf(mends);
     this.stillRunning = stillRunning;
     this.said = List.copyOf(said);
   }

@@ -13,7 +13,7 @@ final class ScriptThread extends Thread {
   private static final long STACK_BYTES = 4L << 20;
   private static final ConcurrentLinkedQueue<ScriptThread> IDLE = new ConcurrentLinkedQueue<>();
 
-  private Position position = new Position();
+  private Position position = new Position(Where.NOWHERE);
   private volatile Runnable work;
 
   private ScriptThread(Runnable first) {
@@ -58,9 +58,16 @@ final class ScriptThread extends Thread {
       } else {
         now.run();
         work = null;
-        position = new Position();
+        position = new Position(Where.NOWHERE);
         IDLE.add(this);
       }
+    }
+  }
+
+  /** Called by the engine at every statement of every file that a script uses. */
+  static void noteInFile(ExecutionEvent event) {
+    if (Thread.currentThread() instanceof ScriptThread thread) {
+      thread.position.noteInFile(event);
     }
   }
 

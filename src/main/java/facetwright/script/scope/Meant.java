@@ -7,7 +7,6 @@ import facetwright.script.text.Name;
 import facetwright.script.text.Names;
 import facetwright.script.text.Reading;
 import facetwright.script.vocabulary.Language;
-import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -39,13 +38,14 @@ public final class Meant {
    *
    * @param unknown the name that stands there and is not defined
    */
-  public static List<String> at(String source, Site site, String unknown) {
+  public static List<String> at(Spot spot, String unknown) {
+    String source = spot.text();
     Pattern word = Pattern.compile("(?<![\\w$])" + Pattern.quote(unknown) + "(?![\\w$])");
     if (OPTIONS.contains(unknown) || word.matcher(source).results().limit(2).count() > 1) {
       return List.of();
     }
     Reading reading = Reading.of(source);
-    int offset = reading.offset(site.line(), site.column()).orElse(source.length());
+    int offset = reading.offset(spot.site().line(), spot.site().column()).orElse(source.length());
     List<String> names =
         new ArrayList<>(Names.of(reading).before(offset).stream().map(Name::word).toList());
     if (reading.is(reading.forth(reading.at(offset)), '(')) {

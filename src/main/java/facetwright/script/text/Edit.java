@@ -29,6 +29,13 @@ public record Edit(int from, int to, String text, int anchor, int caret) {
     return replace(at, at, text);
   }
 
+  /** A line more at the end of a script, above what is gathered below it. */
+  public static Edit append(String whole, String line) {
+    int end = Gathered.end(whole);
+    boolean isOpen = end > 0 && whole.charAt(end - 1) != '\n';
+    return insert(end, (isOpen ? "\n" : "") + line + "\n");
+  }
+
   /** Words as a script writes them. */
   public static String inQuotes(String words) {
     return '"' + words.replace("\\", "\\\\").replace("\"", "\\\"") + '"';

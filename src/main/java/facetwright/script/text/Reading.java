@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** A script cut into tokens, its brackets paired. Tokens go by their index, -1 for none. */
+/**
+ * A script cut into tokens, its brackets paired. Tokens go by their index, -1 for none. What is
+ * {@link Gathered} below the script is one comment.
+ */
 public final class Reading {
   private static final String OPENING = "([{";
   private static final String CLOSING = ")]}";

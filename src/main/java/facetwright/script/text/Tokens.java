@@ -46,9 +46,13 @@ final class Tokens {
 
   /** The tokens in order; white space is in none. */
   static List<Token> of(String text) {
-    Tokens cutter = new Tokens(text);
-    while (cutter.at < text.length()) {
+    int end = Gathered.end(text);
+    Tokens cutter = new Tokens(text.substring(0, end));
+    while (cutter.at < end) {
       cutter.cut();
+    }
+    if (end < text.length()) {
+      cutter.add(Kind.COMMENT, text.length());
     }
     return cutter.tokens;
   }

@@ -84,6 +84,7 @@ final class AimWords {
             """)
         .runs(
             (session, call) -> {
+              call.ofScript("Aim in the script: it has the dials.");
               List<Goal> wanted = goals.stream().filter(call::has).map(call::get).toList();
               if (wanted.isEmpty()) {
                 throw new CallException(

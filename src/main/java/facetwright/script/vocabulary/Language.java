@@ -28,6 +28,7 @@ public final class Language {
   private static List<Thing<?>> setUp() {
     TopWords.all().forEach(TOP::with);
     AimWords.all().forEach(TOP::with);
+    UseWords.all().forEach(TOP::with);
     SolidWords.all().forEach(TOP::with);
     OutlineWords.all().forEach(TOP::with);
     OutlineChangeWords.all().forEach(Things.OUTLINE::with);

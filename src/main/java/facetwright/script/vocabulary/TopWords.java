@@ -51,6 +51,7 @@ final class TopWords {
             """)
         .runs(
             (session, call) -> {
+              call.ofScript("Name the design in the script alone.");
               session.name(call.get(title), call.get(units));
               return null;
             });
@@ -97,17 +98,20 @@ final class TopWords {
             drum.unfold();
             """)
         .runs(
-            (session, call) ->
-                DialReader.read(
-                    call,
-                    call.get(name),
-                    new DialReader.Declared(
-                        call.get(start),
-                        call.get(of),
-                        call.get(from),
-                        call.get(to),
-                        call.get(step),
-                        call.get(whole))));
+            (_, call) -> {
+              call.ofScript(
+                  "Make the dial in the script, and give its value to a function of the file.");
+              return DialReader.read(
+                  call,
+                  call.get(name),
+                  new DialReader.Declared(
+                      call.get(start),
+                      call.get(of),
+                      call.get(from),
+                      call.get(to),
+                      call.get(step),
+                      call.get(whole)));
+            });
   }
 
   private static Fn<Session> sheet() {
@@ -146,6 +150,7 @@ final class TopWords {
             """)
         .runs(
             (session, call) -> {
+              call.ofScript("Name the sheet in the script.");
               if (call.has(name) == (call.has(width) || call.has(height))
                   || call.has(width) != call.has(height)) {
                 throw new CallException(

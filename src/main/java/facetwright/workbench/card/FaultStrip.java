@@ -93,7 +93,7 @@ final class FaultStrip extends HBox {
     if (fault == null) {
       return;
     }
-    String where = fault.site().isKnown() ? "Line " + fault.site().line() + ": " : "";
+    String where = fault.site().lead();
     message.setText(Unbroken.measures(where + fault.message()));
     remedy.setText(Unbroken.measures(fault.remedy()));
     remedy.setManaged(!fault.remedy().isEmpty());

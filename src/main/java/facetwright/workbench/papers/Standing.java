@@ -53,7 +53,6 @@ final class Standing extends Label {
 
   private String fault() {
     Fault fault = desk.fault().get();
-    return (fault.site().isKnown() ? "Line " + fault.site().line() + ": " : "")
-        + Sentence.of(fault.message());
+    return fault.site().lead() + Sentence.of(fault.message());
   }
 }

@@ -19,6 +19,8 @@
   const SPREADABLE = Symbol.isConcatSpreadable;
   const toText = String;
   const toNumber = Number;
+  const freeze = Object.freeze;
+  const TrueProxy = Proxy;
 
   for (const name of [
     'Date', 'WeakRef', 'FinalizationRegistry', 'Proxy', 'ArrayBuffer', 'SharedArrayBuffer',
@@ -267,6 +269,28 @@
     fail: (message, fix) => {
       throw define(new TrueError(message), 'fix', {__proto__: null, value: fix});
     },
+    // What a file offers is asked for by name; a name that it does not offer is no silent nothing.
+    using: (checks, begin, end, lacks) => ({
+      use(...values) {
+        const name = apply(checks, undefined, values);
+        const read = begin(name);
+        if (typeof read !== 'function') {
+          return read;
+        }
+        let offers = null;
+        try {
+          const own = freeze(read());
+          offers = new TrueProxy(own, {
+            __proto__: null,
+            get: (_, key) =>
+              key in own || typeof key !== 'string' || key === 'toJSON' ? own[key] : lacks(name, key),
+          });
+        } finally {
+          end(name, offers);
+        }
+        return offers;
+      },
+    }).use,
     named: (work, name) => {
       const made = ({method: (...values) => apply(work, undefined, values)}).method;
       define(made, 'name', {value: name});

@@ -76,10 +76,8 @@ public final class Repairs {
           .map(
               s -> new Repair(label, s.stretch(reading), Edit.replace(s.stretch(reading), quoted)));
     }
-    String text = reading.text();
-    String line = (text.isEmpty() || text.endsWith("\n") ? "" : "\n") + "sheet(" + quoted + ");\n";
-    Stretch end = new Stretch(text.length(), text.length());
-    return Optional.of(new Repair(label, end, Edit.insert(text.length(), line)));
+    Edit more = Edit.append(reading.text(), "sheet(" + quoted + ");");
+    return Optional.of(new Repair(label, new Stretch(more.from(), more.to()), more));
   }
 
   /** The word stands at the fault's place or behind it, in the same brackets and statement. */
