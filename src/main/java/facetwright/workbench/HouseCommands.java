@@ -67,6 +67,12 @@ final class HouseCommands {
             "Save the script under another name",
             filing::saveAs)
         .act(
+            "save-whole",
+            "Save as one file …",
+            null,
+            "Save the script and all files that it uses as one, to hand it on",
+            filing::saveWhole)
+        .act(
             "bring-back",
             "Bring back",
             null,

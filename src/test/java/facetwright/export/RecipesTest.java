@@ -7,11 +7,13 @@ import facetwright.check.finding.Finding;
 import facetwright.fold.pose.Closure;
 import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
+import facetwright.script.beside.Beside;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -37,7 +39,8 @@ class RecipesTest {
 
   private static Design sound(String script, String steps) throws Exception {
     Map<String, String> set = steps.isEmpty() ? Map.of() : Map.of("steps", steps);
-    Design design = Facetwright.evaluate("recipe.js", script, set, Budget.USUAL);
+    String whole = new Beside(Optional.empty(), Path.of("library")).whole(script);
+    Design design = Facetwright.evaluate("recipe.js", whole, set, Budget.USUAL);
     String verdict = Verdict.of(design.laid(), design.folded(), design.unit());
     assertThat(design.folded().closure()).as(verdict).isEqualTo(Closure.CLOSES);
     assertThat(design.laid().fits()).isTrue();

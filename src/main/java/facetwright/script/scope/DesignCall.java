@@ -44,6 +44,17 @@ public final class DesignCall {
     return Optional.empty();
   }
 
+  /** Whether a script, be it half written, names a design; a file that others use does not. */
+  public static boolean isIn(String script) {
+    Reading reading = Reading.of(script);
+    for (int i = 0; i < reading.tokens().size(); i++) {
+      if (reading.is(i, "design") && reading.isOwnName(i) && reading.is(reading.forth(i), '(')) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The options behind the title. */
   public Optional<Span> options() {
     List<Span> arguments = call.arguments(reading);

@@ -79,13 +79,13 @@ final class Answers {
     }
   }
 
-  void ask(Request request) {
+  /**
+   * @param own the script alone, without the files that it uses
+   */
+  void ask(Request request, String own) {
     long number = ++asked;
     working.set(true);
-    var _ =
-        asking
-            .ask(request)
-            .thenAccept(reply -> ui.execute(() -> heard(number, request.source(), reply)));
+    var _ = asking.ask(request).thenAccept(reply -> ui.execute(() -> heard(number, own, reply)));
   }
 
   private void heard(long number, String source, Reply reply) {

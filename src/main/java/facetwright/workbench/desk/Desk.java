@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.UnaryOperator;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -39,6 +40,7 @@ public final class Desk {
       new SimpleObjectProperty<>(Selection.nothing());
   private final Story story = new Story();
   private final ReadOnlyObjectWrapper<Site> pointed = new ReadOnlyObjectWrapper<>(Site.NONE);
+  private UnaryOperator<String> files = UnaryOperator.identity();
   private Work saved = Work.of("");
   private boolean adrift;
   private boolean following;
@@ -189,7 +191,8 @@ public final class Desk {
     next.put(dial, value);
     if (!next.equals(settings.get())) {
       story.turned(dial, settings.get(), Map.copyOf(next));
-      put(next);
+      settings.set(Map.copyOf(next));
+      ask();
     }
   }
 
@@ -252,20 +255,20 @@ public final class Desk {
     ask();
   }
 
-  private void put(Map<String, String> values) {
-    settings.set(Map.copyOf(values));
-    ask();
-  }
-
   /** Asks for the design anew. */
-  void ask() {
+  public void ask() {
     changed.set(isUnsaved());
-    answers.ask(request());
+    answers.ask(request(settings.get()), text.get());
   }
 
-  /** What is asked for as things stand. */
-  public Request request() {
-    return new Request(fileName(), text.get(), settings.get());
+  /** What is asked for as the script stands, with these dials. */
+  public Request request(Map<String, String> dials) {
+    return new Request(fileName(), files.apply(text.get()), dials);
+  }
+
+  /** Who puts the files below a script that it uses. */
+  public void withFilesBy(UnaryOperator<String> whole) {
+    files = whole;
   }
 
   /** Script and dials as they stand. */

@@ -9,8 +9,9 @@ import java.nio.file.WatchKey;
 import java.nio.file.WatchService;
 
 /**
- * Tells when other programs touch one file. It sleeps till the system wakes it. Where a file system
- * tells of no changes, as some over a network don't, nothing is told.
+ * Tells when other programs touch one file, or a script beside it, which it may use. It sleeps till
+ * the system wakes it. Where a file system tells of no changes, as some over a network don't,
+ * nothing is told.
  */
 public final class FileWatch implements AutoCloseable {
   private final Runnable told;
@@ -19,7 +20,7 @@ public final class FileWatch implements AutoCloseable {
   private volatile Path name;
 
   /**
-   * @param told run on a thread of its own whenever the file was made, written or deleted
+   * @param told run on a thread of its own whenever one was made, written or deleted
    */
   public FileWatch(Runnable told) {
     this.told = told;
@@ -74,7 +75,9 @@ public final class FileWatch implements AutoCloseable {
   }
 
   private boolean isOurs(WatchEvent<?> event) {
-    return event.kind().equals(StandardWatchEventKinds.OVERFLOW) || event.context().equals(name);
+    return event.kind().equals(StandardWatchEventKinds.OVERFLOW)
+        || event.context().equals(name)
+        || (event.context() instanceof Path file && file.toString().endsWith(".js"));
   }
 
   @Override

@@ -29,6 +29,7 @@ public final class Filing {
   private final GivenUp givenUp;
   private final Outside outside;
   private final ToDisk toDisk;
+  private final UsedFiles used;
   private final Path library;
   private SideBySide sideBySide = (_, _, _, _, _) -> {};
 
@@ -41,6 +42,7 @@ public final class Filing {
     this.notices = notices;
     this.state = state;
     this.library = library.toAbsolutePath().normalize();
+    used = new UsedFiles(desk, this.library);
     folders = new Folders(state, choosing);
     dials = new LeftDials(state.folder().resolve("dials"));
     givenUp = new GivenUp(state.folder().resolve("given-up"));
@@ -83,7 +85,7 @@ public final class Filing {
       guard(
           "starting from " + OnDisk.name(file),
           () -> {
-            lay(null, OnDisk.fresh(read.text()));
+            lay(null, OnDisk.fresh(isOfLibrary(file) ? read.text() : used.copy(file, read.text())));
             then.run();
           });
     } catch (OnDisk.Refused e) {
@@ -149,20 +151,8 @@ public final class Filing {
     Work saved = new Work(read.text(), own.map(LeftDials.Left::values).orElse(Map.of()));
     desk.lay(file, saved, unsaved.orElse(saved));
     if (own.isEmpty() && unsaved.isEmpty()) {
-      left.ifPresent(l -> askOfDials(OnDisk.name(file), l));
+      left.ifPresent(l -> notices.show(l.question(DIALS, OnDisk.name(file), desk)));
     }
-  }
-
-  /** Dials of a script that is another now may not fit it: they are turned only when asked for. */
-  private void askOfDials(String name, LeftDials.Left left) {
-    notices.show(
-        new Notice(
-            DIALS,
-            name + " was changed since you turned its dials",
-            "They stand as the script says now. You left them at " + left + ".",
-            List.of(
-                new Notice.Choice("Turn them so", () -> desk.turnAll(left.values())),
-                new Notice.Choice("Leave them", () -> {}))));
   }
 
   /** Saves the script, asking for a place where it has none. */
@@ -277,9 +267,15 @@ public final class Filing {
         OnDisk.name(file), desk.text().get(), theirs, () -> takeTheirs(file), this::saveAs);
   }
 
-  /** Looks whether the file was changed by another program, and offers to reload it. */
+  /** Saves the script with all that it uses as one file; the desk stays as it is. */
+  public void saveWhole() {
+    used.saveWhole(toDisk, notices);
+  }
+
+  /** Looks whether other programs changed the file, to offer it, or one that it uses. */
   public void lookOutside() {
     outside.look();
+    used.look();
   }
 
   /** The folders that are remembered. */

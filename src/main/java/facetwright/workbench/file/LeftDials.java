@@ -2,7 +2,9 @@ package facetwright.workbench.file;
 
 import facetwright.export.file.ExportException;
 import facetwright.export.file.WholeFiles;
+import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Work;
+import facetwright.workbench.notice.Notice;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,6 +13,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -35,6 +38,19 @@ final class LeftDials {
    * @param isOfThis whether the script is still the one they were turned on
    */
   public record Left(Map<String, String> values, boolean isOfThis) {
+    /**
+     * Dials of a script that is another now may not fit it: they are turned only when asked for.
+     */
+    Notice question(String about, String name, Desk desk) {
+      return new Notice(
+          about,
+          name + " was changed since you turned its dials",
+          "They stand as the script says now. You left them at " + this + ".",
+          List.of(
+              new Notice.Choice("Turn them so", () -> desk.turnAll(values)),
+              new Notice.Choice("Leave them", () -> {})));
+    }
+
     /** Such as "side 34.5, wall 61". */
     @Override
     public String toString() {

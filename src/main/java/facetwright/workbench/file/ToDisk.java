@@ -23,6 +23,9 @@ final class ToDisk {
   /** Not what is said when the file changes: that stays, whatever is answered here. */
   private static final String OVER = "over";
 
+  private static final String LIBRARY = "The library stays as it is";
+  private static final String OWN_FOLDER = "Save your design in a folder of your own.";
+
   private static final String THERE = "there";
 
   private final Desk desk;
@@ -99,11 +102,33 @@ final class ToDisk {
     choosing.toSave(start, name).ifPresent(chosen -> saveAt(chosen, then));
   }
 
+  /**
+   * Saves a text at a place that the user chooses; the desk keeps its own file.
+   *
+   * @return what the file is called; empty where none was written
+   */
+  Optional<String> saveCopy(String text) {
+    String name = FileName.of(FileName.title(text) + " whole");
+    Optional<Path> chosen = choosing.toSave(folders.last(Folders.SAVE), name).map(ToDisk::named);
+    if (chosen.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      if (isOfLibrary.test(chosen.get())) {
+        throw new OnDisk.Refused(LIBRARY, OWN_FOLDER);
+      }
+      OnDisk.fresh(text).write(chosen.get());
+      return chosen.map(OnDisk::name);
+    } catch (OnDisk.Refused e) {
+      notices.tell(REFUSED, e.getMessage(), e.remedy());
+      return Optional.empty();
+    }
+  }
+
   private void saveAt(Path chosen, Runnable then) {
     Path named = named(chosen);
     if (isOfLibrary.test(named)) {
-      notices.tell(
-          REFUSED, "The library stays as it is", "Save your design in a folder of your own.");
+      notices.tell(REFUSED, LIBRARY, OWN_FOLDER);
     } else if (!named.equals(chosen) && Files.exists(named, LinkOption.NOFOLLOW_LINKS)) {
       notices.show(
           Notice.question(

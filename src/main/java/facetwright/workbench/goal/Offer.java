@@ -6,6 +6,7 @@ import facetwright.adjust.propose.Proposal;
 import facetwright.adjust.propose.Question;
 import facetwright.adjust.propose.Suggestion;
 import facetwright.measure.Unbroken;
+import facetwright.script.text.Gathered;
 import facetwright.words.Sentence;
 import facetwright.words.Site;
 import facetwright.workbench.desk.Asking;
@@ -104,7 +105,9 @@ final class Offer extends VBox {
     stop.setVisible(true);
     var _ =
         asking
-            .ask(desk.request().asking(question), count -> ui.execute(() -> tried(number, count)))
+            .ask(
+                desk.request(desk.settings().get()).asking(question),
+                count -> ui.execute(() -> tried(number, count)))
             .thenAccept(reply -> ui.execute(() -> heard(number, reply)));
   }
 
@@ -237,7 +240,7 @@ final class Offer extends VBox {
         stay.run();
       }
       taken.run();
-      desk.take(chosen.settings(), chosen.source());
+      desk.take(chosen.settings(), Gathered.own(chosen.source()));
       tell("Taken. " + Key.UNDO.text() + " takes it back in one step.");
     }
   }

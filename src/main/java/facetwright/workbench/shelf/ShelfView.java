@@ -139,8 +139,8 @@ public final class ShelfView extends BorderPane {
     Path folder = filing.folders().own();
     aside.execute(
         () -> {
-          List<Entry> mine = Stock.in(folder, true);
-          List<Entry> lent = Stock.in(library, false);
+          List<Entry> mine = Stock.in(folder, true, library);
+          List<Entry> lent = Stock.in(library, false, library);
           ui.execute(() -> show(folder, mine, lent));
         });
   }

@@ -12,7 +12,6 @@ import facetwright.workbench.key.Key;
 import facetwright.workbench.look.Tip;
 import facetwright.workbench.picture.Picture;
 import facetwright.workbench.picture.Pictures;
-import facetwright.worker.Request;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import javafx.geometry.Pos;
@@ -93,7 +92,7 @@ public final class SweepView extends BorderPane {
       cards.getChildren().add(card);
       Map<String, String> settings = new LinkedHashMap<>(desk.settings().get());
       settings.put(name, text);
-      pictures.of(new Request(desk.fileName(), desk.text().get(), settings), card::show);
+      pictures.of(desk.request(settings), card::show);
     }
     back.remember(this);
     setVisible(true);

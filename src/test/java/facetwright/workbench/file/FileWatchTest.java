@@ -33,6 +33,8 @@ class FileWatchTest {
       told.drainPermits();
       Files.writeString(two, "1");
       told(told, "made");
+      Files.writeString(folder.resolve("used.js"), "1");
+      told(told, "a script beside it written");
       watch.watch(null);
       watch.watch(folder.resolve("none").resolve("such.js"));
     }
