@@ -11,8 +11,6 @@ import facetwright.script.design.Dial;
 import facetwright.script.sandbox.CallException;
 import facetwright.script.sandbox.HostClock;
 import facetwright.script.sandbox.SiteFinder;
-import facetwright.words.Count;
-import facetwright.words.PlainText;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -45,12 +43,7 @@ public final class Session {
   private OptionalDouble caliperTaken = OptionalDouble.empty();
   private AskedAim aim;
   private String reading = "";
-
-  /** So many lines of what a script says are kept. */
-  private static final int MOST_SAID = 1_000;
-
-  private final List<String> said = new ArrayList<>();
-  private long unsaid;
+  private final Said said = new Said();
 
   /**
    * @param settings dial values given from outside, by dial name, as a person types them
@@ -247,7 +240,7 @@ public final class Session {
 
   /** A check of the maker's own that fails. */
   public void unmet(Unmet check) {
-    if (!unmet.contains(check) && unmet.size() < MOST_SAID) {
+    if (!unmet.contains(check) && unmet.size() < Said.MOST) {
       unmet.add(check);
     }
   }
@@ -291,21 +284,12 @@ public final class Session {
     return panels;
   }
 
-  /** Keeps a line; a script that runs away may say one while what it said is asked for. */
-  public synchronized void say(String text) {
-    if (said.size() < MOST_SAID) {
-      said.add(PlainText.message(text));
-    } else {
-      unsaid++;
-    }
+  public void say(String text) {
+    said.add(text);
   }
 
   /** What the script said, in order; of more than a thousand lines the last tells how many more. */
-  public synchronized List<String> said() {
-    List<String> all = new ArrayList<>(said);
-    if (unsaid > 0) {
-      all.add("… and " + Count.of(unsaid, "more line") + " that are not kept");
-    }
-    return List.copyOf(all);
+  public List<String> said() {
+    return said.all();
   }
 }
