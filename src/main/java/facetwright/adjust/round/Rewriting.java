@@ -59,8 +59,10 @@ public final class Rewriting {
                         + own.plural()
                         + ": counted in "
                         + becomes
-                        + " it would not make the same design, as where it reckons with a plain"
-                        + " number as a length. What lies on marks is written in "
+                        + " it would not make the same design, as where it"
+                        + (rounding.files().isEmpty() ? "" : ", or a file that it uses,")
+                        + " reckons with a plain number as a length. What lies on marks is written"
+                        + " in "
                         + becomes
                         + ", in quotes."
                         + plain(withConstants ? rounding.constants() : List.of(), own)));

@@ -10,6 +10,8 @@ import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.Measure;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.script.text.Gathered;
+import facetwright.script.text.Piece;
 import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +39,7 @@ import java.util.function.ToDoubleFunction;
  * @param before as the design stands
  * @param after as it comes out
  * @param constants numbers in the script that keep measures between marks
+ * @param files that the script uses: what comes from there no dial moves, and it stays as it is
  * @param trials how many designs were made to find out
  */
 public record Rounding(
@@ -46,6 +49,7 @@ public record Rounding(
     Draft before,
     Draft after,
     List<Constant> constants,
+    List<String> files,
     int trials) {
   private static final int MOST = 96;
 
@@ -58,6 +62,7 @@ public record Rounding(
   public Rounding {
     turns = List.copyOf(turns);
     constants = List.copyOf(constants);
+    files = List.copyOf(files);
   }
 
   /**
@@ -126,6 +131,7 @@ public record Rounding(
         before,
         after,
         found,
+        Gathered.of(what.source()).pieces().stream().map(Piece::name).toList(),
         drafts.count() - 1 + constants.count());
   }
 

@@ -14,6 +14,8 @@ import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.ToSet;
 import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
+import facetwright.words.Sentence;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -145,6 +147,14 @@ public final class RoundingText {
           .forEach(d -> lines.add(new Remark(steps(d), d.site())));
     }
     rounding.constants().forEach(c -> lines.add(new Remark(constant(c), c.site())));
+    if (!rounding.after().isOnRuler() && !rounding.files().isEmpty()) {
+      lines.add(
+          new Remark(
+              "Numbers in "
+                  + Sentence.listed(rounding.files())
+                  + " stay as they are: a measure that comes from there is changed there.",
+              Site.NONE));
+    }
     return lines;
   }
 
