@@ -93,24 +93,21 @@ class GatherCommandTest {
   /** Every command that takes a script. */
   @Test
   void everyCommandTakesThemAlong() {
-    for (String words :
+    String script = main.toString();
+    for (String[] call :
         List.of(
-            "check",
-            "dials",
-            "chart",
-            "materials",
-            "layers --count 2",
-            "facets",
-            "sweep --dial side",
-            "aim height=50",
-            "fit --sheet A3",
-            "ring --count 8",
-            "round --ruler 1mm")) {
-      List<String> call = Stream.of(words.split(" ")).toList();
-      String[] all =
-          Stream.concat(Stream.of(call.getFirst(), main.toString()), call.stream().skip(1))
-              .toArray(String[]::new);
-      assertThat(Run.run(all)).as(words).satisfies(r -> assertThat(r.err()).doesNotContain("tubs"));
+            new String[] {"check", script},
+            new String[] {"dials", script},
+            new String[] {"chart", script},
+            new String[] {"materials", script},
+            new String[] {"layers", script, "--count", "2"},
+            new String[] {"facets", script},
+            new String[] {"sweep", script, "--dial", "side"},
+            new String[] {"aim", script, "width=50"},
+            new String[] {"fit", script, "--sheet", "A3"},
+            new String[] {"ring", script, "--count", "8"},
+            new String[] {"round", script, "--ruler", "1mm"})) {
+      assertThat(Run.run(call).err()).as(call[0]).doesNotContain("tubs");
     }
   }
 

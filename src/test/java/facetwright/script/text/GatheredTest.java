@@ -52,7 +52,8 @@ class GatheredTest {
     Gathered all = new Gathered("one\ntwo", List.of(piece("a.js", "x\ny\n"), piece("b.js", "z")));
     String text = all.text();
     for (Piece piece : Gathered.of(text).pieces()) {
-      assertThat(text.split("\n")[piece.line() - 1]).isEqualTo(piece.text().split("\n")[0]);
+      assertThat(text.lines().skip(piece.line() - 1).findFirst())
+          .isEqualTo(piece.text().lines().findFirst());
     }
   }
 
