@@ -4,7 +4,7 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.message.Message;
 import facetwright.script.api.Unmet;
-import facetwright.script.scope.Spot;
+import facetwright.script.sandbox.Spot;
 import facetwright.script.text.Call;
 import facetwright.script.text.Reading;
 import facetwright.script.text.Span;

@@ -18,6 +18,11 @@ public record InFile(String name, int line, int column, boolean isGathered)
     return !name.isEmpty();
   }
 
+  /** The line that stands so many below it, in words. */
+  public String at(int below) {
+    return new InFile(name, line + below, 0, isGathered).text();
+  }
+
   /** In words: {@code line 3 of tubs.js}. */
   public String text() {
     return "line " + line + (isGathered ? ", in what is gathered in of " : " of ") + name;

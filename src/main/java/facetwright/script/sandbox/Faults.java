@@ -115,7 +115,7 @@ final class Faults {
     if (e.isSyntaxError()) {
       String text = SYNTAX_PLACE.matcher(message).replaceFirst("").lines().findFirst().orElse("");
       boolean inParts = text.contains("import") || text.contains("export");
-      SyntaxText words = SyntaxText.of(text, sign(source, site));
+      SyntaxText words = SyntaxText.of(text, sign(Spot.of(position.where().text(), site)));
       return new ScriptException(
           ScriptException.Kind.SYNTAX, words.fault(), site, inParts ? ONE_FILE : words.remedy());
     }
@@ -154,7 +154,7 @@ final class Faults {
     }
     if (isUnknown) {
       String name = unknown.group(1);
-      Optional<ScriptException> early = early(name, site, source);
+      Optional<ScriptException> early = early(name, site, Spot.of(position.where().text(), site));
       if (early.isPresent()) {
         return early.get();
       }
@@ -180,9 +180,10 @@ final class Faults {
   }
 
   /** The sign that stands at a place; empty where none does. */
-  private static String sign(String source, Site site) {
-    String line = source.lines().skip(Math.max(0, site.line() - 1)).findFirst().orElse("");
-    int at = site.column() - 1;
+  private static String sign(Spot spot) {
+    int above = Math.max(0, spot.site().line() - 1);
+    String line = spot.text().lines().skip(above).findFirst().orElse("");
+    int at = spot.site().column() - 1;
     return at >= 0 && at < line.length() ? Character.toString(line.codePointAt(at)) : "";
   }
 
@@ -218,22 +219,26 @@ final class Faults {
   }
 
   /** Of a name that is made, but further down. */
-  private static Optional<ScriptException> early(String name, Site site, String source) {
+  private static Optional<ScriptException> early(String name, Site site, Spot spot) {
     Pattern made =
         Pattern.compile("(?m)^.*\\b(?:const|let|class)\\s+" + Pattern.quote(name) + "\\s*=");
-    Matcher where = made.matcher(source);
+    Matcher where = made.matcher(spot.text());
     if (!where.find()) {
       return Optional.empty();
     }
-    long line = source.substring(0, where.start()).lines().count() + 1;
-    return line < site.line()
+    long line = spot.text().substring(0, where.start()).lines().count() + 1;
+    return line < spot.site().line()
         ? Optional.empty()
         : Optional.of(
             new ScriptException(
                 ScriptException.Kind.UNKNOWN_NAME,
                 name + " is used before it is made",
                 site,
-                "It is made in line " + line + ": put that above what uses it."));
+                "It is made in "
+                    + (site.isInFile()
+                        ? site.in().at((int) line - spot.site().line())
+                        : "line " + line)
+                    + ": put that above what uses it."));
   }
 
   private static String capital(String name) {

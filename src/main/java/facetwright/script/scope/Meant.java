@@ -3,6 +3,7 @@ package facetwright.script.scope;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Thing;
+import facetwright.script.sandbox.Spot;
 import facetwright.script.text.Name;
 import facetwright.script.text.Names;
 import facetwright.script.text.Reading;

@@ -1,4 +1,4 @@
-package facetwright.script.scope;
+package facetwright.script.sandbox;
 
 import facetwright.script.text.Gathered;
 import facetwright.words.InFile;
@@ -16,8 +16,11 @@ public record Spot(String text, Site site) {
    * @param script with the files that it uses, as they were when the place was told
    */
   public static Spot of(String script, Site site) {
+    return of(Gathered.of(script), site);
+  }
+
+  static Spot of(Gathered all, Site site) {
     InFile in = site.in();
-    Gathered all = Gathered.of(script);
     return all.piece(in.name())
         .map(
             p ->
