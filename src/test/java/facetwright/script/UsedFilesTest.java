@@ -83,6 +83,8 @@ class UsedFilesTest {
         "const a = 1;\\n  const q = (;|2|14",
         "let a;\\nlet b; let a;|2|12",
         "return 3;|1|1",
+        "const a = late;\\nconst late = 1;|1|11",
+        "const a = 1;\\nconst b = # 2;|2|11",
         "const a = mistake;|1|11",
         "const a = 1; a.b.c();|1|14",
         "const a = 1;\\n\\n   throw new Error('x');|3|10",
