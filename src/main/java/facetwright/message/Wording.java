@@ -16,6 +16,8 @@ final class Wording {
 
   private static final int FINE_PLACES = 4;
 
+  private static final int MOST_PLACES = 6;
+
   /** A length told in hundredths of a millimetre that is so near to a mark stands on it, in mm. */
   private static final double ON_MARK = 0.00501;
 
@@ -31,7 +33,7 @@ final class Wording {
   private Wording() {}
 
   static String of(List<Double> mm, Rounding rounding, Unit unit) {
-    if (unit == Unit.MM || isTiny(mm, rounding, unit)) {
+    if (unit == Unit.MM) {
       return text(mm.stream().map(l -> metric(l, rounding)).toList(), Unit.MM);
     }
     boolean onMarks = unit.isInFractions() && mm.stream().allMatch(Wording::isOnMark);
@@ -41,9 +43,7 @@ final class Wording {
 
   /** Whether nothing has to stand beside lengths for them to be measured with a ruler. */
   static boolean isPlain(List<Double> mm, Rounding rounding, Unit unit) {
-    return unit.isMetric()
-        || mm.stream().allMatch(l -> isOnMark(l) || isNone(l, rounding, unit))
-        || isTiny(mm, rounding, unit);
+    return unit.isMetric() || mm.stream().allMatch(l -> isOnMark(l) || isNone(l, rounding, unit));
   }
 
   /** The two numbers of a place, rounded as far as there is room. */
@@ -92,13 +92,25 @@ final class Wording {
 
   private static String decimal(double mm, Rounding rounding, Unit unit) {
     double many = new Length(mm).in(unit);
+    int places = places(many);
     return switch (rounding) {
-      case UP -> Decimals.places(up(many, PLACES), PLACES);
-      case DOWN -> Decimals.places(-up(-many, PLACES), PLACES);
+      case UP -> Decimals.places(up(many, places), places);
+      case DOWN -> Decimals.places(-up(-many, places), places);
       case FINE_UP -> Decimals.places(up(many, FINE_PLACES), FINE_PLACES);
       case FOUND -> isNone(mm, rounding, unit) ? "less than 0.001" : Decimals.places(many, PLACES);
-      case ROUGH, LIMIT, GIVEN -> Decimals.places(many, PLACES);
+      case ROUGH, LIMIT, GIVEN -> Decimals.places(many, places);
     };
+  }
+
+  /** So many decimals that what is not 0 does not read as 0, up to what anybody means. */
+  private static int places(double many) {
+    int places = PLACES;
+    while (places < MOST_PLACES
+        && many != 0
+        && Decimals.places(-up(-Math.abs(many), places), places).equals("0")) {
+      places++;
+    }
+    return places;
   }
 
   /** Whether a length that was found is less than a unit's last decimal, and is told so. */
@@ -106,12 +118,6 @@ final class Wording {
     return rounding == Rounding.FOUND
         && mm != 0
         && Decimals.places(mm / unit.mm(), PLACES).equals("0");
-  }
-
-  /** What would read as 0 and is not told as less than something stays in millimetres. */
-  private static boolean isTiny(List<Double> mm, Rounding rounding, Unit unit) {
-    return rounding != Rounding.FOUND
-        && mm.stream().anyMatch(l -> l != 0 && decimal(l, rounding, unit).equals("0"));
   }
 
   private static double up(double number, int places) {

@@ -54,6 +54,10 @@ class UnbrokenLinesTest {
         .doesNotContain("\u00a0");
     assertThat(Unbroken.measures("60.5 × 40 mm, 1 3/8 in."))
         .isEqualTo("60.5 × 40\u00a0mm, 1\u00a03/8\u00a0in.");
+    assertThat(Unbroken.measures("from (3 1/8, 1) in to (41, 59.5) mm, at 1/2, 2 1/2 in"))
+        .isEqualTo(
+            "from (3\u00a01/8,\u00a01)\u00a0in to (41,\u00a059.5)\u00a0mm, at"
+                + " 1/2,\u00a02\u00a01/2\u00a0in");
     // The thin and the narrow one are typed by other programs.
     assertThat(Length.parse("1\u20093/8\u202fin", Unit.MM).mm()).isEqualTo(34.925);
   }

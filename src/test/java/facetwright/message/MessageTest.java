@@ -44,7 +44,10 @@ class MessageTest {
     assertThat(Message.of("%s", Value.atMost(5.0999)).text(Unit.MM)).isEqualTo("5.09 mm");
     assertThat(Message.of("%s", Value.atMost(5.0999)).text(Unit.INCH))
         .isEqualTo("0.2 in (5.09 mm)");
-    assertThat(Message.of("%s", Value.atMost(0.01)).text(Unit.INCH)).isEqualTo("0.01 mm");
+    assertThat(Message.of("%s", Value.atMost(0.01)).text(Unit.INCH))
+        .isEqualTo("0.0003 in (0.01 mm)");
+    assertThat(Message.of("%s", Value.given(0.01)).text(Unit.INCH))
+        .isEqualTo("0.0004 in (0.01 mm)");
     assertThat(Message.of("%s", Value.within(0.0004)).text(Unit.MM)).isEqualTo("0.001 mm");
     assertThat(Message.of("%s", Value.within(0.0004)).text(Unit.INCH)).isEqualTo("0.0001 in");
   }
