@@ -39,12 +39,16 @@ final class BoxTree {
       return new Box(low, high);
     }
 
-    private Box with(Box other) {
-      double[] least = new double[3];
-      double[] most = new double[3];
-      for (int k = 0; k < 3; k++) {
-        least[k] = Math.min(low[k], other.low[k]);
-        most[k] = Math.max(high[k], other.high[k]);
+    /** The box round some of several. */
+    private static Box around(List<Integer> numbers, List<Box> boxes) {
+      double[] least = boxes.get(numbers.getFirst()).low.clone();
+      double[] most = boxes.get(numbers.getFirst()).high.clone();
+      for (int number : numbers) {
+        Box box = boxes.get(number);
+        for (int k = 0; k < 3; k++) {
+          least[k] = Math.min(least[k], box.low[k]);
+          most[k] = Math.max(most[k], box.high[k]);
+        }
       }
       return new Box(least, most);
     }
@@ -87,15 +91,17 @@ final class BoxTree {
     if (numbers.size() == 1) {
       return new Node.Leaf(numbers.getFirst(), boxes.get(numbers.getFirst()));
     }
-    Box box = numbers.stream().map(boxes::get).reduce(Box::with).orElseThrow();
+    Box box = Box.around(numbers, boxes);
     int way = box.longerWay();
-    List<Integer> sorted =
-        numbers.stream()
-            .sorted(
-                Comparator.<Integer>comparingDouble(
-                        i -> boxes.get(i).low[way] + boxes.get(i).high[way])
-                    .thenComparing(Comparator.naturalOrder()))
-            .toList();
+    List<Integer> sorted = new ArrayList<>(numbers);
+    sorted.sort(
+        (i, j) -> {
+          Box one = boxes.get(i);
+          Box other = boxes.get(j);
+          int order =
+              Double.compare(one.low[way] + one.high[way], other.low[way] + other.high[way]);
+          return order != 0 ? order : Integer.compare(i, j);
+        });
     int middle = sorted.size() / 2;
     return new Node.Fork(
         build(sorted.subList(0, middle), boxes),

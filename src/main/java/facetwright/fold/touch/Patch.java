@@ -76,7 +76,8 @@ record Patch(Vec3 origin, Vec3 x, Vec3 y) {
   Optional<Across> across(double length, PosedPanel panel, double by) {
     Polygon card = polygon(panel);
     Envelope box = card.getEnvelopeInternal();
-    if (box.getMaxY() <= by || box.getMinY() >= -by) {
+    boolean isBeside = Math.min(box.getMaxX(), length) - Math.max(box.getMinX(), 0) <= by;
+    if (isBeside || box.getMaxY() <= by || box.getMinY() >= -by) {
       return Optional.empty();
     }
     Geometry met =
@@ -92,8 +93,8 @@ record Patch(Vec3 origin, Vec3 x, Vec3 y) {
       if (part.getWidth() <= by) {
         continue;
       }
-      double left = reach(card, part, box.getMaxY());
-      double right = reach(card, part, box.getMinY());
+      double left = reach(card, part, 1);
+      double right = reach(card, part, -1);
       boolean is = left > by && right > by;
       if (is && most.stream().allMatch(m -> Math.min(m.left, m.right) < Math.min(left, right))) {
         Vec3 middle = origin.plus(x.times((part.getMinX() + part.getMaxX()) / 2));
@@ -103,15 +104,24 @@ record Patch(Vec3 origin, Vec3 x, Vec3 y) {
     return most;
   }
 
-  /** How far card reaches to one side of the line, over a stretch of it. */
-  private static double reach(Polygon card, Envelope part, double far) {
-    Geometry side =
-        Planar.factory()
-            .toGeometry(
-                new Envelope(part.getMinX(), part.getMaxX(), Math.min(0, far), Math.max(0, far)));
-    Envelope there =
-        OverlayNGRobust.overlay(side, card, OverlayNG.INTERSECTION).getEnvelopeInternal();
-    return there.isNull() ? 0 : there.getHeight();
+  /** How far card reaches to one side of the line, over a stretch of it; up is 1 or −1. */
+  private static double reach(Polygon card, Envelope part, int up) {
+    Coordinate[] ring = card.getExteriorRing().getCoordinates();
+    double most = 0;
+    for (int i = 1; i < ring.length; i++) {
+      Coordinate a = ring[i - 1];
+      Coordinate b = ring[i];
+      if (Math.max(a.x, b.x) >= part.getMinX() && Math.min(a.x, b.x) <= part.getMaxX()) {
+        most = Math.max(most, up * at(a, b, Math.clamp(a.x, part.getMinX(), part.getMaxX())));
+        most = Math.max(most, up * at(a, b, Math.clamp(b.x, part.getMinX(), part.getMaxX())));
+      }
+    }
+    return most;
+  }
+
+  /** How high a side runs at a place along the line, of an upright one its one end. */
+  private static double at(Coordinate a, Coordinate b, double x) {
+    return a.x == b.x ? (x == a.x ? a.y : b.y) : a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x);
   }
 
   private Polygon polygon(PosedPanel panel) {

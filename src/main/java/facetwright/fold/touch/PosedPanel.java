@@ -73,7 +73,21 @@ record PosedPanel(List<List<Vec3>> rings, Vec3 normal) {
   boolean liesOn(PosedPanel other, double by) {
     return 1 - Math.abs(normal.dot(other.normal)) <= PARALLEL
         && ((liesIn(other, by) && other.liesIn(this, by))
-            || Patch.of(this).isNear(this, other, by));
+            || (!isClear(other, by)
+                && !other.isClear(this, by)
+                && Patch.of(this).isNear(this, other, by)));
+  }
+
+  /** Whether all of this panel is farther than this from the other's plane, on one side. */
+  private boolean isClear(PosedPanel other, double by) {
+    boolean isOver = true;
+    boolean isUnder = true;
+    for (Vec3 corner : outline()) {
+      double above = other.above(corner);
+      isOver &= above > by;
+      isUnder &= above < -by;
+    }
+    return isOver || isUnder;
   }
 
   /** How far a point lies outside (positive) or inside this panel's plane, in mm. */
