@@ -18,7 +18,7 @@ import java.util.Optional;
 final class Declared {
   private Declared() {}
 
-  /** The words for panels, those that a variable holds alone by that variable first. */
+  /** The words for panels, those that a variable holds alone by that variable. */
   static List<Spoken> in(String source, Net net, List<Spoken> spoken) {
     Reading reading = null;
     Map<Integer, Integer> holds = new HashMap<>();
@@ -39,9 +39,7 @@ final class Declared {
       }
     }
     List<Spoken> all = new ArrayList<>(spoken);
-    holds.forEach(
-        (token, p) ->
-            all.set(p, new Spoken(List.of(names.get(token), spoken.get(p).words().getFirst()))));
+    holds.forEach((token, p) -> all.set(p, new Spoken(List.of(names.get(token)))));
     return all;
   }
 

@@ -6,6 +6,7 @@ import facetwright.papers.facets.FacetList;
 import facetwright.papers.facets.FacetText;
 import facetwright.papers.facets.Facing;
 import facetwright.script.design.Design;
+import java.util.Locale;
 import tools.jackson.core.JsonGenerator;
 
 /** The facets of a design as one JSON object. */
@@ -31,7 +32,7 @@ public final class FacetsJson {
   private static void facet(JsonGenerator json, FacetLine f) {
     json.writeNumberProperty("number", f.number());
     json.writeStringProperty("name", f.name());
-    json.writeStringProperty("role", f.role().name().toLowerCase(java.util.Locale.ROOT));
+    json.writeStringProperty("role", f.role().name().toLowerCase(Locale.ROOT));
     JsonText.strings(json, "words", f.spoken().words());
     json.writeNumberProperty("corners", f.corners());
     json.writeNumberProperty("width_mm", f.width());

@@ -13,6 +13,7 @@ import facetwright.net.Panel;
 import facetwright.net.PanelRole;
 import facetwright.words.Spoken;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -82,7 +83,8 @@ public record FacetList(List<FacetLine> all) {
 
   /**
    * The words that mean several, each with the numbers of the facets that it means, of whichever
-   * part: a word that is said of a part means facets of that part only.
+   * part: a word that is said of a part means facets of that part only. Those that mean fewest come
+   * first.
    */
   public SequencedMap<String, List<Integer>> groups() {
     SequencedMap<String, List<Integer>> groups = new LinkedHashMap<>();
@@ -91,6 +93,11 @@ public record FacetList(List<FacetLine> all) {
           .skip(line.spoken().isHeld() ? line.spoken().words().size() : 1)
           .forEach(w -> groups.computeIfAbsent(w, _ -> new ArrayList<>()).add(line.number()));
     }
-    return groups;
+    SequencedMap<String, List<Integer>> several = new LinkedHashMap<>();
+    groups.entrySet().stream()
+        .filter(g -> g.getValue().size() > 1)
+        .sorted(Comparator.comparingInt(g -> g.getValue().size()))
+        .forEachOrdered(g -> several.put(g.getKey(), g.getValue()));
+    return several;
   }
 }
