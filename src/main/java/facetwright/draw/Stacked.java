@@ -42,12 +42,16 @@ final class Stacked {
     for (Join join : net.joins()) {
       switch (join) {
         case Join.Seam(_, var b, int tab, _, _) when tab != Join.Seam.NO_TAB -> put(tab, b.panel());
+        case Join.Lap(int tongue, int host, Join.Hold hold, _) when hold == Join.Hold.TONGUE ->
+            over.computeIfAbsent(host, _ -> new HashSet<>()).add(tongue);
         case Join.Lap(int beneath, int above, _, _) -> put(beneath, above);
         default -> {}
       }
     }
     for (int p = 0; p < net.panels().size(); p++) {
-      if (net.panels().get(p).role() == PanelRole.TAB) {
+      int panel = p;
+      boolean isTongue = over.values().stream().anyMatch(above -> above.contains(panel));
+      if (net.panels().get(p).role() == PanelRole.TAB && !isTongue) {
         under.add(p);
       }
     }

@@ -2,6 +2,7 @@ package facetwright.net;
 
 import facetwright.words.Site;
 import java.io.Serializable;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -31,10 +32,31 @@ public sealed interface Join extends Serializable {
   /**
    * One panel lies flat on another.
    *
-   * @param under the panel that ends up inside
-   * @param over the panel that ends up outside
+   * @param under the panel that ends up inside; a tongue, which goes through the other, outside
+   * @param over the panel that it lies on
    */
   record Lap(int under, int over, Hold hold, Site site) implements Join {}
+
+  /**
+   * The slot that a tongue goes through. The slots of a panel come in the order of the tongues that
+   * go through it.
+   */
+  static Optional<Opening.Slot> slot(Net net, Lap tongue) {
+    int before = 0;
+    for (Join join : net.joins()) {
+      if (join.equals(tongue)) {
+        break;
+      }
+      if (join instanceof Lap l && l.hold == Hold.TONGUE && l.over == tongue.over) {
+        before++;
+      }
+    }
+    return net.panels().get(tongue.over).openings().stream()
+        .filter(Opening.Slot.class::isInstance)
+        .map(Opening.Slot.class::cast)
+        .skip(before)
+        .findFirst();
+  }
 
   /** The panels that end up glued under another, or closed over an opening, in order. */
   static SortedSet<Integer> glued(Net net) {

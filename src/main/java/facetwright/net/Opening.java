@@ -17,9 +17,13 @@ import java.util.stream.IntStream;
 public sealed interface Opening extends Serializable {
   Site site();
 
-  /** What a maker calls it: "hole" or "window". */
+  /** What a maker calls it. */
   default String word() {
-    return this instanceof Hole ? "hole" : "window";
+    return switch (this) {
+      case Hole _ -> "hole";
+      case Window _ -> "window";
+      case Slot _ -> "slot";
+    };
   }
 
   /** What is glued behind it; often nothing. */
@@ -95,6 +99,63 @@ public sealed interface Opening extends Serializable {
               && outline.contains(line.from())
           ? 0
           : least;
+    }
+
+    @Override
+    public double area() {
+      return outline.area();
+    }
+
+    @Override
+    public Vec2 place() {
+      return outline.corner(0);
+    }
+  }
+
+  /**
+   * Cut with the knife for a tongue to go through: a rectangle.
+   *
+   * @param outline its first side runs along it
+   */
+  record Slot(Polygon2 outline, Datum datum, Site site) implements Opening {
+
+    /** One along a line, half of its width on either side. */
+    public static Slot along(Segment2 line, double width, Site site) {
+      Vec2 half = line.direction().left().times(width / 2);
+      return new Slot(
+          new Polygon2(
+              List.of(
+                  line.from().minus(half),
+                  line.to().minus(half),
+                  line.to().plus(half),
+                  line.from().plus(half))),
+          Datum.HERE,
+          site);
+    }
+
+    /** The line along its middle. */
+    public Segment2 line() {
+      return new Segment2(outline.side(3).middle(), outline.side(1).middle());
+    }
+
+    /** How wide it is, in mm. */
+    public double width() {
+      return outline.side(1).length();
+    }
+
+    @Override
+    public Slot moved(Motion2 motion) {
+      return new Slot(motion.apply(outline), datum.then(motion), site);
+    }
+
+    @Override
+    public Slot scaled(double factor) {
+      return new Slot(outline.taken(c -> c.times(factor)), datum.scaled(factor), site);
+    }
+
+    @Override
+    public double room(Segment2 line) {
+      return new Window(outline, site).room(line);
     }
 
     @Override

@@ -107,7 +107,10 @@ enum OpeningNumber {
         wider == higher
             ? shape.taken(then)
             : new Polygon2(shape.corners().stream().map(then).toList());
-    return Optional.of(new Opening.Window(made, datum, opening.site()));
+    return Optional.of(
+        opening instanceof Opening.Slot
+            ? new Opening.Slot(made, datum, opening.site())
+            : new Opening.Window(made, datum, opening.site()));
   }
 
   private static Polygon2 measured(Opening opening) {

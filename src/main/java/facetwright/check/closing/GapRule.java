@@ -84,6 +84,11 @@ public final class GapRule implements Rule {
   }
 
   private static Message fix(Subject subject, Join join) {
+    if (join.hold() == Join.Hold.TONGUE) {
+      return Message.text(
+          "Give the slot another inset, so that the foot of the tongue's panel comes down on it, or"
+              + " move the tongue along its edge by at.");
+    }
     Message reach =
         join instanceof Join.Seam(EdgeRef a, EdgeRef b, _, _, _) && a.panel() != b.panel()
             ? Message.of(

@@ -87,6 +87,8 @@ public record Subject(Laid laid, FoldedForm folded) {
               s.hold().word(), name(s.a().panel()), name(s.b().panel()));
       case Join.Seam s ->
           Message.of("the seam between %s and %s", name(s.a().panel()), name(s.b().panel()));
+      case Join.Lap l when l.hold() == Join.Hold.TONGUE ->
+          Message.of("%s through its slot in %s", name(l.under()), name(l.over()));
       case Join.Lap l when !l.hold().isGlued() ->
           Message.of("the %s of %s into %s", l.hold().word(), name(l.under()), name(l.over()));
       case Join.Lap l -> Message.of("the lap of %s under %s", name(l.under()), name(l.over()));

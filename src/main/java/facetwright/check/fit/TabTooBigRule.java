@@ -60,7 +60,7 @@ public final class TabTooBigRule implements Rule {
                     Planar.polygon(subject.panel(glued.host()).outline()))));
       }
       for (Opening opening : subject.panel(glued.host()).openings()) {
-        if (Glued.share(glued.lying(), opening.outline())) {
+        if (!(opening instanceof Opening.Slot) && Glued.share(glued.lying(), opening.outline())) {
           found.add(
               finding(
                   subject,

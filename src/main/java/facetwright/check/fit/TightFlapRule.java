@@ -19,7 +19,7 @@ import java.util.List;
 
 /**
  * Flaps that jam for want of relief: a tuck that is set back from the ends of the edge it hangs on
- * by less than the card is thick, or a hook whose cut is narrower.
+ * by less than the card is thick, a hook whose cut or a tongue whose slot is narrower.
  *
  * <p>What it does not detect: whether anything stands beside a tuck that it could jam against.
  */
@@ -30,6 +30,11 @@ public final class TightFlapRule implements Rule {
     double least = subject.caliper();
     List<Finding> found = new ArrayList<>();
     for (Join join : subject.net().joins()) {
+      if (join instanceof Join.Lap l && l.hold() == Hold.TONGUE) {
+        Join.slot(subject.net(), l)
+            .filter(s -> s.width() < least - LengthTolerance.FINE.mm())
+            .ifPresent(s -> found.add(narrow(subject, l, s.width())));
+      }
       int flap =
           switch (join) {
             case Join.Lap l when l.hold() == Hold.TUCK -> l.under();
@@ -44,6 +49,21 @@ public final class TightFlapRule implements Rule {
       }
     }
     return found;
+  }
+
+  private static Finding narrow(Subject subject, Join.Lap tongue, double width) {
+    return new Finding(
+        "tight-flap",
+        Finding.Severity.WARNING,
+        Message.of(
+            "The slot in %s for %s is %s wide, and the card is %s thick: the tongue jams.",
+            subject.name(tongue.over()),
+            subject.name(tongue.under()),
+            Value.length(width),
+            Value.length(subject.caliper())),
+        Message.of("Make the slot %s wide or more.", Value.given(subject.caliper())),
+        new Place.AtPanel(tongue.over()),
+        tongue.site());
   }
 
   private static double relief(Subject subject, int flap, Hold hold) {

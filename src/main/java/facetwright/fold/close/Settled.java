@@ -84,7 +84,10 @@ public record Settled(
                     j,
                     Math.max(
                         place(a, 0).distance(place(b, 1)), place(a, 1).distance(place(b, 0)))));
-        case Join.Lap lap when sought.seeks(lap.under()) && sought.seeks(lap.over()) ->
+        case Join.Lap lap
+            when lap.hold() != Join.Hold.TONGUE
+                && sought.seeks(lap.under())
+                && sought.seeks(lap.over()) ->
             gaps.add(
                 new JoinGap(
                     j, Laps.miss(net, lap, SoughtLaps.seen(net, welded, rest.x(), lap), caliper)));

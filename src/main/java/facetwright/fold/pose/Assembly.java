@@ -5,6 +5,7 @@ import facetwright.geom.Segment2;
 import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
+import facetwright.net.Join.Hold;
 import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -122,6 +123,7 @@ public final class Assembly {
         }
       }
     }
+    net.joins().forEach(join -> Tongue.of(net, join).ifPresent(t -> through(fit, t, next, toBody)));
     if (!fit.isEmpty() && !fit.isLoose()) {
       return fit.motion();
     }
@@ -136,11 +138,12 @@ public final class Assembly {
             turnLike(fit, b.panel(), net.segment(b).reversed(), like, net.segment(a));
           }
         }
-        case Join.Lap(int under, int over, _, _) -> {
+        case Join.Lap(int under, int over, Hold hold, _) -> {
+          double inward = hold == Hold.TONGUE ? -1 : 1;
           if (links(under, over, next, toBody)) {
-            lay(fit, under, over, -caliper, seamed);
+            lay(fit, under, over, -caliper * inward, seamed);
           } else if (links(over, under, next, toBody)) {
-            lay(fit, over, under, caliper, seamed);
+            lay(fit, over, under, caliper * inward, seamed);
           }
         }
       }
@@ -161,6 +164,18 @@ public final class Assembly {
     Motion3 onto = placed(partner.panel());
     fit.pair(from.apply(net.segment(side).from()), onto.apply(net.segment(partner).to()));
     fit.pair(from.apply(net.segment(side).to()), onto.apply(net.segment(partner).from()));
+  }
+
+  private void through(RigidFit fit, Tongue tongue, int next, int toBody) {
+    boolean isHost = links(tongue.host(), tongue.bearer(), next, toBody);
+    if (isHost || links(tongue.bearer(), tongue.host(), next, toBody)) {
+      int mine = isHost ? tongue.host() : tongue.bearer();
+      int its = isHost ? tongue.bearer() : tongue.host();
+      Segment2 own = isHost ? tongue.slot() : tongue.foot();
+      Segment2 other = isHost ? tongue.foot() : tongue.slot();
+      fit.pair(local.get(mine).apply(own.from()), placed(its).apply(other.to()));
+      fit.pair(local.get(mine).apply(own.to()), placed(its).apply(other.from()));
+    }
   }
 
   /** Asks for the same outside direction at the middle of two sides that meet. */

@@ -22,7 +22,10 @@ public final class Gaps {
       double miss =
           switch (net.joins().get(j)) {
             case Join.Seam(EdgeRef a, EdgeRef b, _, _, _) -> seam(net, poses, a, b);
-            case Join.Lap lap -> Laps.missAt(net, poses, lap, caliper);
+            case Join.Lap lap ->
+                Math.max(
+                    Laps.missAt(net, poses, lap, caliper),
+                    Tongue.of(net, lap).map(t -> t.miss(poses, caliper)).orElse(0.0));
           };
       gaps.add(new JoinGap(j, miss));
     }

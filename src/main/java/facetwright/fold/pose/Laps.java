@@ -62,7 +62,12 @@ public final class Laps {
 
   private static List<Vec3> seen(Net net, List<Motion3> poses, Join.Lap lap) {
     Motion3 pose = poses.get(lap.under()).then(poses.get(lap.over()).inverse());
-    return net.panels().get(lap.under()).outline().corners().stream().map(pose::apply).toList();
+    // A tongue lies outside: seen from there it is as any other.
+    double up = lap.hold() == Join.Hold.TONGUE ? -1 : 1;
+    return net.panels().get(lap.under()).outline().corners().stream()
+        .map(pose::apply)
+        .map(c -> new Vec3(c.x(), c.y(), up * c.z()))
+        .toList();
   }
 
   /** How far the one lies beside the other; 0 where the two share enough to be glued. */

@@ -4,6 +4,7 @@ import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
 import facetwright.net.FoldAngle;
 import facetwright.net.Join;
+import facetwright.net.Join.Hold;
 import facetwright.net.Net;
 import facetwright.net.Score;
 import facetwright.net.Sense;
@@ -86,6 +87,8 @@ final class Layers {
       switch (join) {
         case Join.Seam(_, EdgeRef b, int tab, _, _) when tab != Join.Seam.NO_TAB ->
             glue(tab, b.panel());
+        case Join.Lap(int tongue, int host, Hold hold, _) when hold == Hold.TONGUE ->
+            glue(host, tongue);
         case Join.Lap(int under, int over, _, _) -> glue(under, over);
         default -> {}
       }

@@ -34,6 +34,11 @@ public final class CardEdge {
     parts.add(edge);
   }
 
+  /** As it was made, its panel on its left. */
+  Segment2 whole() {
+    return whole;
+  }
+
   /** Its length as it was made, in mm. */
   double length() {
     return whole.length();

@@ -3,6 +3,7 @@ package facetwright.net.panel;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
+import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.message.Message;
@@ -12,6 +13,7 @@ import facetwright.net.FoldAngle;
 import facetwright.net.Join.Hold;
 import facetwright.net.Net;
 import facetwright.net.NetException;
+import facetwright.net.Opening;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
 import facetwright.net.Shapes;
@@ -183,6 +185,30 @@ public final class PanelBuild {
     Hinge hinge = Hinge.whole(Sense.MOUNTAIN, flap.fold());
     CardPanel made = panel.tab("tuck of " + panel.name(), edge, shape, hinge, site);
     net.lap(made.draft(), into.draft(), Hold.TUCK, site);
+    return made;
+  }
+
+  /**
+   * Attaches a tongue that goes through a slot in another panel, inside of one of its edges.
+   *
+   * @throws NetException where the slot does not lie within that panel
+   */
+  public CardPanel tongue(
+      CardPanel panel, String edge, CardPanel into, String otherEdge, TongueFlap flap, Site site) {
+    Ask.that(panel != into, "a tongue can't go through the panel it hangs on", site);
+    CardEdge foot = panel.edge(edge, site);
+    Opening.Slot slot = flap.opening(foot, into.edge(otherEdge, site), site);
+    if (!into.draft().outline().box().holds(slot.outline().box(), LengthTolerance.FINE)
+        || Planar.past(slot.outline(), into.draft().outline()) > LengthTolerance.FINE.mm()) {
+      throw new NetException(
+          Shapes.overEdge("the slot in \"" + into.name() + "\"", slot, into.draft().outline()),
+          site);
+    }
+    Hinge hinge = Hinge.whole(Sense.MOUNTAIN, flap.fold());
+    CardPanel made =
+        panel.tab("tongue of " + panel.name(), edge, flap.shape(foot, site), hinge, site);
+    into.draft().open(slot);
+    net.lap(made.draft(), into.draft(), Hold.TONGUE, site);
     return made;
   }
 

@@ -31,8 +31,13 @@ final class CutSteps {
       holes.computeIfAbsent(h.diameter(), _ -> new ArrayList<>()).add(spot.apply(h.centre()));
     }
     holes.forEach((mm, at) -> steps.add(new Step.Punch(Measure.of(mm, ruler), at)));
-    if (!piece.windows().isEmpty()) {
-      steps.add(new Step.Windows(outlines(piece.windows(), ruler, spot)));
+    List<Polygon2> windows =
+        piece.windows().subList(0, piece.windows().size() - piece.slots().size());
+    if (!windows.isEmpty()) {
+      steps.add(new Step.Windows(outlines(windows, ruler, spot), "window"));
+    }
+    if (!piece.slots().isEmpty()) {
+      steps.add(new Step.Windows(outlines(piece.slots(), ruler, spot), "slot"));
     }
     List<Polygon2> waste = Waste.of(piece);
     List<Segment2> slits = Lines.without(slits(piece), Waste.sides(waste));

@@ -28,6 +28,8 @@ import java.util.List;
  * @param pressed pressed scores, joined
  * @param perforated perforated scores, joined
  * @param cuts sides that are cut, joined, with those on the edge of the blank and those of windows
+ * @param windows what is cut out within the card, slots among it
+ * @param slots those of them that tongues go through
  */
 record FlatPiece(
     String name,
@@ -39,6 +41,7 @@ record FlatPiece(
     List<Segment2> perforated,
     List<Segment2> cuts,
     List<Polygon2> windows,
+    List<Polygon2> slots,
     List<Opening.Hole> holes) {
   private static final double FINE = LengthTolerance.FINE.mm();
 
@@ -130,6 +133,7 @@ record FlatPiece(
     }
     List<Polygon2> panels = new ArrayList<>();
     List<Polygon2> windows = new ArrayList<>();
+    List<Polygon2> slots = new ArrayList<>();
     List<Opening.Hole> holes = new ArrayList<>();
     String name = "";
     for (int p = 0; p < pieceOf.length; p++) {
@@ -143,10 +147,11 @@ record FlatPiece(
         if (o instanceof Opening.Hole h) {
           holes.add(h.moved(m));
         } else {
-          windows.add(m.apply(o.outline()));
+          (o instanceof Opening.Slot ? slots : windows).add(m.apply(o.outline()));
         }
       }
     }
+    windows.addAll(slots);
     for (Polygon2 w : windows) {
       for (int i = 0; i < w.size(); i++) {
         cuts.add(w.side(i));
@@ -162,6 +167,7 @@ record FlatPiece(
         Lines.joined(perforated),
         Lines.joined(cuts),
         windows,
+        slots,
         holes);
   }
 

@@ -108,8 +108,12 @@ public sealed interface Step {
     }
   }
 
-  /** Openings within the card, each by its corners in order, arcs by their radius between. */
-  record Windows(List<List<Spot>> outlines) implements Step {
+  /**
+   * Openings within the card, each by its corners in order, arcs by their radius between.
+   *
+   * @param word what one is called: "window" or "slot"
+   */
+  record Windows(List<List<Spot>> outlines, String word) implements Step {
     public Windows {
       outlines = outlines.stream().map(List::copyOf).toList();
     }

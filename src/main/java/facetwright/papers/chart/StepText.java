@@ -45,7 +45,7 @@ public final class StepText {
               + ", shown bold.";
       case Step.Windows w ->
           "Cut out "
-              + count(w.outlines().size(), "window")
+              + count(w.outlines().size(), w.word())
               + ", shown bold. Turn the sheet, not the knife.";
       case Step.Slits s ->
           "Slit " + count(s.cuts().size(), "line") + ", shown bold, and stop at the score.";
@@ -83,7 +83,7 @@ public final class StepText {
               + ".";
       case Step.Windows w ->
           "Cut out "
-              + count(w.outlines().size(), "window")
+              + count(w.outlines().size(), w.word())
               + (w.outlines().stream().allMatch(o -> o.getFirst() instanceof Spot.Circle)
                   ? ":"
                   : ", from corner to corner:")

@@ -84,6 +84,14 @@ final class AssemblyText {
               + ") in behind "
               + name(s.b().panel())
               + ", cut into cut; no glue";
+      case Join.Lap l when l.hold() == Hold.TONGUE ->
+          "push "
+              + number
+              + " ("
+              + name(l.under())
+              + ") through its slot in "
+              + name(l.over())
+              + " and fold it over; no glue";
       case Join.Lap l when l.hold() == Hold.FLAP ->
           "fold in " + number + " (" + name(l.under()) + ") under " + name(l.over()) + "; no glue";
       case Join.Lap l when !l.hold().isGlued() ->

@@ -36,6 +36,7 @@ public final class Language {
     PanelWords.top().forEach(TOP::with);
     PanelWords.onPanel().forEach(Things.PANEL::with);
     PanelJoinWords.all().forEach(Things.PANEL::with);
+    PanelHoldWords.all().forEach(Things.PANEL::with);
     PanelCutWords.all().forEach(Things.PANEL::with);
     BlankWords.top().forEach(TOP::with);
     BlankWords.onBlank().forEach(Things.BLANK::with);

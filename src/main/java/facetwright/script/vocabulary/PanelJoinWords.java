@@ -11,7 +11,6 @@ import facetwright.net.panel.PanelBuild;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Call;
 import facetwright.script.api.Fn;
-import facetwright.script.api.FoldOptions;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.Things;
 import facetwright.script.args.TabArgs;
@@ -25,7 +24,7 @@ final class PanelJoinWords {
   private PanelJoinWords() {}
 
   static List<Fn<CardPanel>> all() {
-    return List.of(join(), hook(), lap(), tuck(), hinge(), slit());
+    return List.of(join(), lap(), slit());
   }
 
   private static Fn<CardPanel> join() {
@@ -121,37 +120,6 @@ final class PanelJoinWords {
     return panel;
   }
 
-  private static Fn<CardPanel> hook() {
-    Arg<CardPanel> other = needed("other", Kinds.thing(Things.PANEL), "the panel it meets");
-    Arg<String> otherEdge = needed("otherEdge", Kinds.text(), "the other panel's edge");
-    HoldArgs.Hook as = HoldArgs.Hook.fresh();
-    return Fn.<CardPanel>named("hook")
-        .does(
-            "Says that an edge meets another panel's edge when made, and gives each a hook: a flap"
-                + " scored along half of its edge and cut free along the other half. The two are"
-                + " pushed into each other's cut, and hold without glue.")
-        .takes(EDGE, other, otherEdge)
-        .options(as.all())
-        .gives(Things.PANEL, "the panel it was called on")
-        .example(
-            """
-            design("Napkin ring to open again");
-            const [front, right, back, left] = [0, 1, 2, 3].reduce((all, k) => [...all,
-              k ? all[k - 1].attach(k === 1 ? "right" : "top", "side " + (k + 1), { depth: 40, fold: 90 })
-                : panel("side 1", { width: 40, height: 45 })], []);
-            left.hook("top", front, "left", { depth: 12 });
-            """)
-        .runs(
-            (panel, call) ->
-                paired(
-                    call,
-                    panel,
-                    call.get(other),
-                    call.get(EDGE),
-                    call.get(otherEdge),
-                    as.flap(call)));
-  }
-
   private static Fn<CardPanel> lap() {
     Arg<CardPanel> over = needed("over", Kinds.thing(Things.PANEL), "the panel it ends up under");
     return Fn.<CardPanel>named("lap")
@@ -169,68 +137,6 @@ final class PanelJoinWords {
         .runs(
             (panel, call) -> {
               call.session().panels().lap(panel, call.get(over), call.site());
-              return panel;
-            });
-  }
-
-  private static Fn<CardPanel> tuck() {
-    Arg<CardPanel> into =
-        needed("into", Kinds.thing(Things.PANEL), "the panel behind which it is tucked");
-    HoldArgs.Tuck as = HoldArgs.Tuck.fresh();
-    Arg<Double> fold = usual("fold", FoldOptions.far(), 90.0, "how far its hinge is folded");
-    return Fn.<CardPanel>named("tuck")
-        .does(
-            "Attaches a flap that slips behind another panel and holds by friction: it is scored"
-                + " and folded, and takes no glue. The fold that the panel hangs on stays a hinge.")
-        .takes(EDGE, into)
-        .options(as.after(fold))
-        .gives(Things.PANEL, "the flap, a panel")
-        .example(
-            """
-            design("Box to open again");
-            const floor = panel("floor", { width: 60, height: 40 });
-            const [front, right, back, left] = ["bottom", "right", "top", "left"].map((edge) =>
-              floor.attach(edge, edge + " wall", { depth: 30, fold: 90 }));
-            for (const wall of [front, back]) {
-              wall.join("right", wall === front ? left : right, "left", { depth: 8 });
-              wall.join("left", wall === front ? right : left, "right", { depth: 8 });
-            }
-            const lid = back.attach("top", "lid", { depth: 40, fold: 90 });
-            lid.tuck("top", front, { depth: 12 });
-            """)
-        .runs(
-            (panel, call) ->
-                call.hold(
-                    Things.PANEL,
-                    call.session()
-                        .panels()
-                        .tuck(
-                            panel,
-                            call.get(EDGE),
-                            call.get(into),
-                            as.flap(call, call.get(fold)),
-                            call.site())));
-  }
-
-  private static Fn<CardPanel> hinge() {
-    Arg<CardPanel> on = needed("on", Kinds.thing(Things.PANEL), "the panel it hangs on");
-    return Fn.<CardPanel>named("hinge")
-        .does(
-            "Says that the fold between this panel and the one it hangs on stays a hinge: it is"
-                + " folded both ways, opens and shuts. That of a lid that is tucked in is one"
-                + " without being said.")
-        .takes(on)
-        .gives(Things.PANEL, "the panel it was called on")
-        .example(
-            """
-            design("Matchbook");
-            const back = panel("back", { width: 50, height: 60 });
-            const cover = back.attach("top", "cover", { depth: 58, fold: 175 });
-            cover.hinge(back);
-            """)
-        .runs(
-            (panel, call) -> {
-              call.session().panels().hinge(panel, call.get(on), call.site());
               return panel;
             });
   }
