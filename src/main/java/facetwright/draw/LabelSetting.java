@@ -95,8 +95,7 @@ public record LabelSetting(List<Text> lines, Polygon2 outline, double size, Labe
     double wide =
         lines.stream().mapToDouble(l -> Lettering.width(l, Weight.REGULAR, size)).max().orElse(0)
             + 2 * ROOM * size;
-    double high =
-        size * (Lettering.CAP_HEIGHT + (lines.size() - 1) * LEADING) + 2 * ROOM * size;
+    double high = size * (Lettering.CAP_HEIGHT + (lines.size() - 1) * LEADING) + 2 * ROOM * size;
     return Polygon2.rectangle(-wide / 2, -high / 2, wide, high);
   }
 

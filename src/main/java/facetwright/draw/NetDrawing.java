@@ -57,8 +57,7 @@ public final class NetDrawing {
   /** What a paper template shows. */
   public static final Set<Content> TEMPLATE =
       Set.copyOf(
-          EnumSet.of(
-              Content.GLUE, Content.LAYERS, Content.TICKS, Content.NAMES, Content.LABELS));
+          EnumSet.of(Content.GLUE, Content.LAYERS, Content.TICKS, Content.NAMES, Content.LABELS));
 
   private NetDrawing(SheetPart part, Set<Content> content, double zoom) {
     this.zoom = zoom;

@@ -16,13 +16,13 @@ import java.util.Set;
 
 /**
  * The net for a cutting machine: one layer a kind of line, in mm, all sheets side by side as laid.
- * The version is AC1015; holes are true circles, cuts are joined into few polylines. Names,
- * hatch and check ruler are left out, a maker's words on panels are on a layer of their own; the edge of each sheet is a layer of its own.
+ * The version is AC1015; holes are true circles, cuts are joined into few polylines. Names, hatch
+ * and check ruler are left out, a maker's words on panels are on a layer of their own; the edge of
+ * each sheet is a layer of its own.
  */
 final class DxfWriter implements Exporter {
   private static final Set<NetDrawing.Content> CONTENT =
-      Set.of(
-          NetDrawing.Content.LAYERS, NetDrawing.Content.TICKS, NetDrawing.Content.LABELS);
+      Set.of(NetDrawing.Content.LAYERS, NetDrawing.Content.TICKS, NetDrawing.Content.LABELS);
 
   @Override
   public String format() {

@@ -41,12 +41,8 @@ final class LabelChecks {
                 Finding.Severity.NOTE,
                 Message.of(
                     "The label %s is set in type of %s on %s, for %s has no room there.",
-                    text,
-                    Value.atMost(set.get().size()),
-                    on,
-                    Value.length(label.asked().size())),
-                Message.of(
-                    "Ask for %s or less, or shorten it.", Value.atMost(set.get().size())),
+                    text, Value.atMost(set.get().size()), on, Value.length(label.asked().size())),
+                Message.of("Ask for %s or less, or shorten it.", Value.atMost(set.get().size())),
                 label));
       }
     }

@@ -49,6 +49,7 @@ public final class CheckJson {
           sheet(json, design.laid());
           folded(json, design);
           CheckVertices.write(json, design);
+          FittingsJson.write(json, design);
           mend(json, design, mend);
           findings(json, design.findings());
         });

@@ -161,12 +161,12 @@ final class Scoring {
     boolean isCut = net.fittings().labels().stream().anyMatch(l -> l.asked().cut());
     if (isCut) {
       words.add(
-          "Cut out the labels, which are printed at true size with the guides, and glue each on its"
-              + " panel, the way up that is shown.");
+          "Cut out the labels, which are printed at true size with the guides, and glue each where"
+              + " it is outlined, its words the way up that they have on the template.");
     }
     if (net.fittings().labels().stream().anyMatch(l -> !l.asked().cut())) {
       words.add(
-          "Write or stamp the words on, the way up that is shown; a template printed on the card"
+          "Write or stamp the words on as the template has them; one that is printed on the card"
               + " has them already.");
     }
     return String.join(" ", words);
