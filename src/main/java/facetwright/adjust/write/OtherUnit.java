@@ -180,6 +180,7 @@ public final class OtherUnit {
               p.openings().forEach(o -> corners.addAll(o.outline().corners()));
             });
     net.layers().forEach(l -> corners.add(new Vec2(l.reveal(), 0)));
+    net.fittings().sizes().forEach(size -> corners.add(new Vec2(size, 0)));
     return corners;
   }
 }

@@ -55,6 +55,24 @@ public record Fittings(List<Label> labels, List<Fitting> all) implements Seriali
             .toList());
   }
 
+  /** Every length that is asked for, in mm, in the order of the script. */
+  public List<Double> sizes() {
+    return Stream.concat(
+            labels.stream().map(l -> l.asked().size()),
+            all.stream()
+                .flatMap(
+                    f ->
+                        switch (f.thing()) {
+                          case Extra.Ribbon r -> Stream.of(r.length(), r.width());
+                          case Extra.Light l -> Stream.of(l.across(), l.height());
+                          case Extra.Filling filling ->
+                              Stream.of(filling.across(), Math.cbrt(filling.volume()));
+                          case Extra.Note _ -> Stream.<Double>empty();
+                        }))
+        .filter(size -> !Double.isNaN(size))
+        .toList();
+  }
+
   /** Whether every panel that is named is there. */
   public boolean nameWhatIsThere(int panels) {
     return Stream.concat(
