@@ -135,6 +135,12 @@ public record Parts(List<Part> all, List<Placing> placings) implements Serializa
     return Double.isNaN(own) ? usual : own;
   }
 
+  /** How thick the card of a panel is, in mm, where that of the design is so thick. */
+  public double caliperAt(int panel, double usual) {
+    double own = of(panel).map(Part::caliper).orElse(Part.AS_ALL);
+    return Double.isNaN(own) ? usual : own;
+  }
+
   /** The part that a panel belongs to. */
   public Optional<Part> of(int panel) {
     return all.stream().filter(p -> p.panels().contains(panel)).findFirst();

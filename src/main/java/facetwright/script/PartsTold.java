@@ -176,12 +176,7 @@ final class PartsTold {
             ? stance(share.panels(), share.from(), share.net())
             : share.net().stance().after(share.from());
     return new Parts.Part(
-        called(draft, number, 1),
-        share.panels(),
-        stance,
-        number,
-        draft.card().thick(),
-        draft.site());
+        called(draft, number, 1), share.panels(), stance, number, thick(draft), draft.site());
   }
 
   /** How panels of a body stand: as the net says where it speaks of them, else on the first. */
@@ -198,5 +193,13 @@ final class PartsTold {
     int n = net.panels().get(first).outline().size();
     return new Stance(
         IntStream.range(0, n).mapToObj(i -> new Stance.Corner(first, n - 1 - i)).toList());
+  }
+
+  /** How thick its card is; of all parts, where any has a card of its own. */
+  private double thick(PartDraft draft) {
+    double own = draft.card().thick();
+    return Double.isNaN(own) && drafts.stream().anyMatch(d -> d.card().isOwn())
+        ? session.caliper()
+        : own;
   }
 }

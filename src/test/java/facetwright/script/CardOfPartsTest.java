@@ -147,4 +147,49 @@ class CardOfPartsTest {
     assertThat(design.laid().fits()).isTrue();
     assertThat(design.folded().together().isSome()).isFalse();
   }
+
+  /** What slides over is set off by both cards: half of either, and the thicker one for a tab. */
+  @Test
+  void aLidOfThickerCardIsSetOffByItsOwn() throws ScriptException {
+    String script =
+        """
+        design("Two cards");
+        sheet("A3", { weight: 240 });
+        const foot = rectangle({ width: 60, height: 40 });
+        say(foot.offset("card", { weight: 400 }).width());
+        say(foot.offset("card").width());
+        say(foot.offset("-card", { caliper: "0.5 mm" }).width());
+        prism({ outline: foot, height: 30 }).open("top").unfold({ part: "box" });
+        prism({ outline: foot.offset("card", { weight: 400 }), height: 12 }).open("top")
+          .unfold({ part: "lid", weight: 400 });
+        """;
+    // 240 g/m² is 0.3 mm thick, 400 g/m² 0.5 mm: 0.4 + 0.5 mm, and 0.25 mm of play, on each side.
+    assertThat(evaluate(script).said()).containsExactly("62.3", "61.7", "57.7");
+  }
+
+  @Test
+  void aWeightGoesWithCardAlone() {
+    ScriptException fault =
+        catchThrowableOfType(
+            ScriptException.class,
+            () ->
+                evaluate(
+                    "design(\"a\");\n"
+                        + "rectangle({ width: 60, height: 40 }).offset(2, { weight: 400 });"));
+    assertThat(fault.getMessage()).contains("go with \"card\"");
+    assertThat(fault.site().line()).isEqualTo(2);
+  }
+
+  /** Parts that say nothing of their card are of the design's, also where the first part is not. */
+  @Test
+  void partsAreAsThickAsTheirCard() throws ScriptException {
+    Design design = evaluate(BOX.replace("{ part: \"box\" }", "{ part: \"box\", weight: 300 }"));
+    assertThat(design.net().parts().all())
+        .extracting(p -> Math.rint(p.caliper() * 1000) / 1000)
+        .containsExactly(0.375, 0.5);
+    Design plain = evaluate(BOX);
+    assertThat(plain.net().parts().all().getFirst().caliper()).isCloseTo(0.3, within(1e-9));
+    int lid = plain.net().parts().all().getLast().panels().getFirst();
+    assertThat(plain.net().parts().caliperAt(lid, 0.3)).isCloseTo(0.5, within(1e-9));
+  }
 }

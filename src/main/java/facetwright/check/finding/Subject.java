@@ -35,6 +35,11 @@ public record Subject(Laid laid, FoldedForm folded) {
     return laid.stock().caliper();
   }
 
+  /** How thick the card is that a panel is cut from, in mm. */
+  public double caliper(int panel) {
+    return laid.cardOf(panel).caliper();
+  }
+
   public Panel panel(int index) {
     return net().panels().get(index);
   }

@@ -57,13 +57,15 @@ public record ClosingStack(List<Integer> panels, double area, double thickness) 
       return List.of();
     }
     Subject subject = new Subject(laid, folded);
-    double caliper = laid.stock().caliper();
-    int least = Math.max(LEAST_LAYERS, (int) Math.floor(FORGIVEN / caliper) + 1);
     List<ClosingStack> all = new ArrayList<>();
     for (Plane plane : planes(subject)) {
+      double caliper =
+          plane.panels().stream().mapToDouble(subject::caliper).max().orElse(subject.caliper());
+      int least = Math.max(LEAST_LAYERS, (int) Math.floor(FORGIVEN / caliper) + 1);
       ClosingStack stack = thickest(plane, least);
       if (stack.panels().size() >= least) {
-        all.add(new ClosingStack(stack.panels(), stack.area(), stack.panels().size() * caliper));
+        double thick = stack.panels().stream().mapToDouble(subject::caliper).sum();
+        all.add(new ClosingStack(stack.panels(), stack.area(), thick));
       }
     }
     return all;
@@ -101,7 +103,7 @@ public record ClosingStack(List<Integer> panels, double area, double thickness) 
       List<Vec2> corners = new ArrayList<>();
       for (Vec2 corner : ring.corners()) {
         Vec3 at = move.apply(corner);
-        if (Math.abs(at.z()) > Mm.HAIR + subject.laid().stock().caliper()) {
+        if (Math.abs(at.z()) > Mm.HAIR + subject.caliper(panel)) {
           return false;
         }
         corners.add(new Vec2(at.x(), at.y()));

@@ -104,16 +104,16 @@ public final class TightFlapRule implements Rule {
         hold == Hold.HOOK
             ? Message.of(
                 "The cut of %s is %s wide, and the card is %s thick: the two hooks jam.",
-                subject.name(flap), Value.length(relief), Value.length(subject.caliper()))
+                subject.name(flap), Value.length(relief), Value.length(subject.caliper(flap)))
             : Message.of(
                 "%s is set back from the ends of its edge by %s, and the card is %s thick: it jams"
                     + " between the walls beside it.",
-                subject.name(flap), Value.length(relief), Value.length(subject.caliper()));
+                subject.name(flap), Value.length(relief), Value.length(subject.caliper(flap)));
     return new Finding(
         "tight-flap",
         Finding.Severity.WARNING,
         what,
-        Message.of("Give it a relief of %s or more.", Value.given(subject.caliper())),
+        Message.of("Give it a relief of %s or more.", Value.given(subject.caliper(flap))),
         new Place.AtPanel(flap),
         subject.panel(flap).site());
   }

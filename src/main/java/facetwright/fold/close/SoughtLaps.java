@@ -49,7 +49,7 @@ final class SoughtLaps {
         return 0;
       }
     }
-    return isReachedRightOver(net, lap) ? 0 : caliper;
+    return isReachedRightOver(net, lap) ? 0 : net.parts().caliperAt(lap.over(), caliper);
   }
 
   private static boolean isReachedRightOver(Net net, Join.Lap lap) {

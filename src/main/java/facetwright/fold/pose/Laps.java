@@ -47,10 +47,11 @@ public final class Laps {
    * how far the middle of the one is from the other, if that is more.
    *
    * @param corners of the panel under as the panel over sees them, its outside along z
-   * @param caliper the card's thickness, in mm
+   * @param caliper the thickness of the design's card, in mm; parts may have others
    */
   public static double miss(Net net, Join.Lap lap, List<Vec3> corners, double caliper) {
-    return Math.max(off(corners, caliper), aside(net, lap, corners));
+    return Math.max(
+        off(corners, net.parts().caliperAt(lap.over(), caliper)), aside(net, lap, corners));
   }
 
   /** How far the corners stand off, outside or more than a caliper inside. */

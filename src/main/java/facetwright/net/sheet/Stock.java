@@ -65,7 +65,12 @@ public record Stock(
    * either wall, the card of a tab glued to one of them, and half the play.
    */
   public static double slidesOver(double caliper) {
-    return 2 * caliper + PLAY / 2;
+    return slidesOver(caliper, caliper);
+  }
+
+  /** The same where the two are of cards of their own; the thicker one's tab counts. */
+  public static double slidesOver(double one, double other) {
+    return (one + other) / 2 + Math.max(one, other) + PLAY / 2;
   }
 
   /** A sheet of the same size of other card. */

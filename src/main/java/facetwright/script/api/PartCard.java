@@ -87,7 +87,12 @@ public record PartCard(
 
   /** How thick its card is, in mm; NaN where that is not said. */
   public double thick() {
-    return caliper.or(() -> weight.map(Stock::usualCaliper)).orElse(Double.NaN);
+    return thick(caliper.orElse(null), weight.orElse(null));
+  }
+
+  /** How thick a card is of which so much is said, in mm; NaN where nothing is. */
+  public static double thick(Double caliper, Double weight) {
+    return caliper != null ? caliper : weight != null ? Stock.usualCaliper(weight) : Double.NaN;
   }
 
   /** Its card, on the sheet of another where none is named. */

@@ -137,14 +137,15 @@ public final class Session {
     return Optional.ofNullable(aim);
   }
 
-  /**
-   * How far what slides over another is set off from it, by the card of the sheet named before, or
-   * usual card.
-   */
-  public double slidesOver() {
-    caliperTaken =
-        OptionalDouble.of(stock == null ? Stock.usualCaliper(Stock.USUAL_WEIGHT) : stock.caliper());
-    return Stock.slidesOver(caliperTaken.getAsDouble());
+  /** How far what slides over another is set off; its own card's caliper, NaN for the design's. */
+  public double slidesOver(double own) {
+    caliperTaken = OptionalDouble.of(caliper());
+    return Stock.slidesOver(Double.isNaN(own) ? caliper() : own, caliper());
+  }
+
+  /** How thick the design's card is, in mm, as far as is said now. */
+  public double caliper() {
+    return stock == null ? Stock.usualCaliper(Stock.USUAL_WEIGHT) : stock.caliper();
   }
 
   public void stock(Stock newStock, double newMargin) {

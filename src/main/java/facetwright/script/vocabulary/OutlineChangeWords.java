@@ -9,8 +9,10 @@ import facetwright.script.api.Arg;
 import facetwright.script.api.Call;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
+import facetwright.script.api.PartCard;
 import facetwright.script.api.PointKinds;
 import facetwright.script.api.Things;
+import facetwright.script.sandbox.CallException;
 import java.util.List;
 
 /** What can be done with an outline, and asked of it. */
@@ -44,11 +46,23 @@ final class OutlineChangeWords {
             "how far outward, below 0 inward; \"card\" as far as a lid needs to slide over,"
                 + " \"-card\" as an insert needs to slide in: two thicknesses of the card named by"
                 + " sheet, for wall and tab, and a quarter of a millimetre of play");
+    Arg<Double> weight =
+        optional(
+            "weight",
+            Kinds.number(40, 1_000),
+            "for \"card\": grams per square metre of the card of what is set off, where that is not"
+                + " the sheet's");
+    Arg<Double> caliper =
+        optional(
+            "caliper",
+            Kinds.length(0.01, 5),
+            "for \"card\": how thick that card is, where it has been measured");
     return Fn.<Outline>named("offset")
         .does(
             "Sets every side off by one distance, outward or inward; corners stay sharp, or round"
                 + " about the same middle.")
         .takes(by)
+        .options(weight, caliper)
         .gives(Things.OUTLINE, "a new outline")
         .example(
             """
@@ -64,8 +78,19 @@ final class OutlineChangeWords {
                     call,
                     outline.offset(
                         switch (call.get(by)) {
-                          case By.Length(double mm) -> mm;
-                          case By.Card(int way) -> way * call.session().slidesOver();
+                          case By.Length(double mm) -> {
+                            if (call.has(weight) || call.has(caliper)) {
+                              throw new CallException(
+                                  "offset: weight and caliper go with \"card\", not with a length",
+                                  "Write offset(\"card\", { weight: 400 }), or leave them out.");
+                            }
+                            yield mm;
+                          }
+                          case By.Card(int way) ->
+                              way
+                                  * call.session()
+                                      .slidesOver(
+                                          PartCard.thick(call.get(caliper), call.get(weight)));
                         },
                         call.site())));
   }
