@@ -86,7 +86,7 @@ final class LensCorner extends Region {
     double wide = Math.rint(buttons.prefWidth(-1));
     double left = Math.min(x + (small - wide) / 2, getWidth() - wide - OFF);
     buttons.resizeRelocate(Math.rint(Math.max(0, left)), y + small + 3, wide, high);
-    lens.kept().set(getWidth() - buttons.getLayoutX());
+    lens.kept().set(getWidth() - Math.min(x, buttons.getLayoutX()));
     table.kept().set(swapped.get() ? 0 : small + OFF);
   }
 }

@@ -15,8 +15,8 @@ import javafx.application.Platform;
 
 /**
  * How long the window's thread works on laying down a long script, and on each letter typed in its
- * middle, over the length of the script; in its processor time, so that the figures hold on a busy
- * machine, too. Beside it, when the design came.
+ * middle and at its end, over the length of the script; in its processor time, so that the figures
+ * hold on a busy machine, too. Beside it, when the design came.
  *
  * <p>{@code scripts/bench long} runs it.
  */
@@ -45,8 +45,8 @@ public final class LongScriptBench {
     room = open.room();
     BenchRoom.onStage(() -> desk.lay(file, Work.of(script)));
     System.out.printf(
-        "%8s %8s %10s %10s %10s %12s%n",
-        "KB", "lines", "lay ms", "key p50", "key max", "answer ms");
+        "%8s %8s %10s %10s %10s %10s %10s %12s%n",
+        "KB", "lines", "lay ms", "key p50", "key max", "end p50", "end max", "answer ms");
     for (int kilo : kilos) {
       String longer = longer(script, kilo << 10);
       long begun = spent();
@@ -58,33 +58,41 @@ public final class LongScriptBench {
         Thread.sleep(5);
       }
       double answer = (System.nanoTime() - from) / 1e6;
-      int middle = longer.indexOf('\n', longer.length() / 2);
-      double[] times = new double[KEYS];
-      for (int k = 0; k < KEYS; k++) {
-        int at = middle + k;
-        long pressed = spent();
-        BenchRoom.onStage(
-            () -> {
-              room.card().area().moveTo(at);
-              room.card().area().replaceSelection("x");
-              room.card().area().requestFollowCaret();
-              return null;
-            });
-        pulse();
-        times[k] = (spent() - pressed) / 1e6;
-        Thread.sleep(60);
-      }
-      Arrays.sort(times);
+      double[] middle = typed(longer.indexOf('\n', longer.length() / 2));
+      double[] end = typed(BenchRoom.onStage(() -> room.card().area().getLength()));
       System.out.printf(
-          "%8d %8d %10.0f %10.1f %10.1f %12.0f %s%n",
+          "%8d %8d %10.0f %10.1f %10.1f %10.1f %10.1f %12.0f %s%n",
           kilo,
           longer.lines().count(),
           lay,
-          times[KEYS / 2],
-          times[KEYS - 1],
+          middle[KEYS / 2],
+          middle[KEYS - 1],
+          end[KEYS / 2],
+          end[KEYS - 1],
           answer,
           BenchRoom.onStage(() -> desk.fault().get() == null ? "" : desk.fault().get().message()));
     }
+  }
+
+  /** What each letter took that was typed from a place on, the quickest first, in ms. */
+  private double[] typed(int from) throws Exception {
+    double[] times = new double[KEYS];
+    for (int k = 0; k < KEYS; k++) {
+      int at = from + k;
+      long pressed = spent();
+      BenchRoom.onStage(
+          () -> {
+            room.card().area().moveTo(at);
+            room.card().area().replaceSelection("x");
+            room.card().area().requestFollowCaret();
+            return null;
+          });
+      pulse();
+      times[k] = (spent() - pressed) / 1e6;
+      Thread.sleep(60);
+    }
+    Arrays.sort(times);
+    return times;
   }
 
   /** Processor time of the window's thread so far, in ns. */

@@ -74,6 +74,24 @@ class RoomLensTest extends InRoom {
     Fx.until("it is at rest", () -> room.lens().isAtRest());
   }
 
+  /** The small net in the corner covers nothing of the large form. */
+  @Test
+  void theLargeFormStandsBesideTheSmallNet() throws Exception {
+    Fx.run(() -> room.corner().swapped().set(true));
+    for (double wide : new double[] {1400, 1280, 1024, 800}) {
+      Fx.run(() -> room.getScene().getWindow().setWidth(wide));
+      Fx.pulse();
+      WritableImage seen = Fx.get(() -> room.lens().snapshot(null, null));
+      int from = (int) Math.ceil(seen.getWidth() - Fx.get(() -> room.lens().kept().get()));
+      int ground = seen.getPixelReader().getArgb(1, 1);
+      for (int x = from; x < seen.getWidth() - 4; x++) {
+        for (int y = 4; y < seen.getHeight() - 4; y++) {
+          assertThat(seen.getPixelReader().getArgb(x, y)).as("at %d, %d", x, y).isEqualTo(ground);
+        }
+      }
+    }
+  }
+
   private static boolean differs(WritableImage one, WritableImage other) {
     for (int x = 0; x < one.getWidth(); x += 3) {
       for (int y = 0; y < one.getHeight(); y += 3) {

@@ -199,18 +199,17 @@ public final class LensView extends Region {
     if (drawing == null || getWidth() < 1) {
       return;
     }
-    double margin = round.get() ? Math.min(getWidth(), getHeight()) * 0.16 : 40;
+    double wide = getWidth() - (round.get() ? 0 : kept.get());
+    double margin = round.get() ? Math.min(wide, getHeight()) * 0.16 : 40;
     Box2 box = drawing.bounds(from);
-    Camera fit = Camera.showing(box, getWidth(), getHeight(), margin);
+    Camera fit = Camera.showing(box, wide, getHeight(), margin);
     // While it turns it keeps its size: the scale comes of its longest extent.
     double reach = drawing.reach();
     double scale =
-        Math.min(getWidth() - 2 * margin, getHeight() - 2 * margin)
+        Math.max(1, Math.min(wide, getHeight()) - 2 * margin)
             / Math.max(reach, LengthTolerance.FINE.mm());
     double s = Math.max(scale, Math.min(fit.scale(), scale * 1.6)) * zoom;
-    camera =
-        new Camera(
-            s, getWidth() / 2 - box.centre().x() * s, getHeight() / 2 + box.centre().y() * s);
+    camera = new Camera(s, wide / 2 - box.centre().x() * s, getHeight() / 2 + box.centre().y() * s);
   }
 
   @Override
