@@ -7,7 +7,9 @@ import facetwright.workbench.desk.Desk;
 import facetwright.workbench.focus.FocusRing;
 import facetwright.workbench.look.Tip;
 import java.util.function.Consumer;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -49,6 +51,7 @@ public final class ScriptCard extends BorderPane {
     NumberDrag numbers = new NumberDrag(text);
     Keys.attach(text, prompting, find, fault, numbers, size);
     text.area().setAccessibleText("Script");
+    text.area().widthProperty().addListener((_, _, _) -> Platform.runLater(this::wrapAnew));
     StackPane paper = new StackPane(new VirtualizedScrollPane<>(text.area()), layer);
     paper.getChildren().add(new FocusRing(text.area(), paper));
     VBox top = new VBox(head(), find);
@@ -56,6 +59,11 @@ public final class ScriptCard extends BorderPane {
     setCenter(paper);
     said = new SaidStrip(desk);
     setBottom(new VBox(said, fault));
+  }
+
+  /** Lets each line that shows be as high as it is broken now, not as it was in the old width. */
+  private void wrapAnew() {
+    text.area().lookupAll(".paragraph-box").forEach(line -> ((Parent) line).requestLayout());
   }
 
   private HBox head() {
@@ -80,7 +88,7 @@ public final class ScriptCard extends BorderPane {
   }
 
   /** A pin in the margin is pressed: what it is about is pointed out. */
-  private void press(TextMark mark) {
+  private void press(Mark mark) {
     if (mark.isFault()) {
       text.area().moveTo(mark.at().start());
       text.area().requestFollowCaret();
