@@ -88,7 +88,7 @@ public final class ScriptCard extends BorderPane {
   }
 
   /** A pin in the margin is pressed: what it is about is pointed out. */
-  private void press(Mark mark) {
+  private void press(TextMark mark) {
     if (mark.isFault()) {
       text.area().moveTo(mark.at().start());
       text.area().requestFollowCaret();
