@@ -54,9 +54,9 @@ final class Sample {
           }
           switch (o) {
             case Opening.Hole h -> holes.add(h);
-            case Opening.Window w -> {
-              for (int k = 0; k < w.outline().size(); k++) {
-                Segment2 s = w.outline().side(k);
+            case Opening.Window _, Opening.Slot _ -> {
+              for (int k = 0; k < o.outline().size(); k++) {
+                Segment2 s = o.outline().side(k);
                 cuts.add(new Segment2(m.apply(s.from()), m.apply(s.to())));
               }
             }
