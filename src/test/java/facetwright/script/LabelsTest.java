@@ -73,7 +73,7 @@ class LabelsTest {
         .filteredOn(f -> f.rule().equals("label"))
         .singleElement()
         .satisfies(f -> assertThat(f.severity()).isEqualTo(Finding.Severity.NOTE));
-    assertThat(LabelSetting.all(large.net())).singleElement();
+    assertThat(LabelSetting.all(large.net())).hasSize(1);
   }
 
   @Test

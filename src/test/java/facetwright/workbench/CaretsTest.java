@@ -101,7 +101,7 @@ class CaretsTest {
   @Test
   void soDoesThatOfAField() throws Exception {
     for (TextField each : new TextField[] {field, box.getEditor()}) {
-      Fx.run((each == field ? field : box)::requestFocus);
+      Fx.run((each.equals(field) ? field : box)::requestFocus);
       assertThat(blinks(each)).isTrue();
       pass();
       assertThat(blinks(each)).isFalse();

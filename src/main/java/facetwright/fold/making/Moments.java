@@ -23,7 +23,6 @@ public final class Moments {
   public static final double HAND = 20;
 
   private final Net net;
-  private final FoldedForm form;
   private final List<Gluing.Stage> stages;
   private final Fitting fitting;
   private final List<Integer> own;
@@ -33,7 +32,6 @@ public final class Moments {
 
   private Moments(Net net, FoldedForm form, List<Gluing.Stage> stages, Fitting fitting) {
     this.net = net;
-    this.form = form;
     this.stages = stages;
     this.fitting = fitting;
     this.own =

@@ -27,17 +27,13 @@ final class Uses {
 
   private final Gathered text;
   private final Context context;
-  private final Prelude prelude;
-  private final RunClock clock;
   private final Host<?> host;
   private final Map<String, Value> offered = new HashMap<>();
   private final List<String> reading = new ArrayList<>();
 
-  private Uses(Where where, Context context, Prelude prelude, RunClock clock, Host<?> host) {
+  private Uses(Where where, Context context, Host<?> host) {
     this.text = where.text();
     this.context = context;
-    this.prelude = prelude;
-    this.clock = clock;
     this.host = host;
   }
 
@@ -46,7 +42,7 @@ final class Uses {
     Value globals = context.getBindings("js");
     Value checks = globals.getMember(NAME);
     if (checks != null && checks.canExecute()) {
-      Uses uses = new Uses(where, context, prelude, clock, host);
+      Uses uses = new Uses(where, context, host);
       ProxyExecutable begin = given -> clock.run(() -> uses.begin(given[0].asString()));
       ProxyExecutable end = given -> uses.end(given[0].asString(), given[1]);
       ProxyExecutable lacks =

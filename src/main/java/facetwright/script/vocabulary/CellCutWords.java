@@ -148,7 +148,7 @@ final class CellCutWords {
         .runs(
             (receiver, call) -> {
               CellSelection cells = side.cells().of(receiver, call);
-              Vec2 by = side.first() == PLACE ? Placing.or(call, PLACE) : Vec2.ZERO;
+              Vec2 by = side.first().equals(PLACE) ? Placing.or(call, PLACE) : Vec2.ZERO;
               switch (options.read(call, "window").moved(by)) {
                 case WindowShape.Border(double border) -> cells.window(border, call.site());
                 case WindowShape.Outline(var outline) -> cells.window(outline, call.site());
@@ -165,7 +165,7 @@ final class CellCutWords {
         .example(example)
         .runs(
             (receiver, call) -> {
-              boolean isPlaced = side.first() == PLACE && call.has(PLACE);
+              boolean isPlaced = side.first().equals(PLACE) && call.has(PLACE);
               Vec2 place =
                   isPlaced ? Placing.sum(call, PLACE, at) : call.has(at) ? call.get(at) : null;
               side.cells().of(receiver, call).hole(call.get(PunchArgs.ACROSS), place, call.site());
@@ -204,6 +204,6 @@ final class CellCutWords {
   /** One that takes no place: cells may be named before its options. */
   private static <T> Fn.Builder<T> named(Side<T> side, String name, String does) {
     Fn.Builder<T> fn = side.named(name, does);
-    return side.first() == CELLS ? fn.takes(CELLS) : fn;
+    return side.first().equals(CELLS) ? fn.takes(CELLS) : fn;
   }
 }
