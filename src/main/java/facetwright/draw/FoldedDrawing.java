@@ -9,13 +9,13 @@ import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
-import facetwright.net.Layer;
 import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
@@ -37,18 +37,20 @@ public final class FoldedDrawing {
   private static final double AMBIENT = 0.74;
   private static final Vec3 LIGHT_SEEN = new Vec3(-0.45, 0.65, 0.61);
   private static final double TINT = 0.22;
+  private static final double WORDS = 0.85;
+  private static final Ink PAPER = new Ink(0xFFFEFA);
 
   private final Net net;
   private final List<Motion3> poses;
   private final Hiding hiding;
-  private final Map<Hiding.Shard, List<Polygon>> layers = new HashMap<>();
+  private final Map<Hiding.Shard, List<Inlays.Inlay>> inlays = new HashMap<>();
   private final Map<Hiding.Shard, List<CardEdges.Line>> edges = new HashMap<>();
 
   /**
    * The panels where the poses put them.
    *
    * @param poses for each panel, from its place in the net
-   * @param withLayers whether decorative layers show
+   * @param withLayers whether decorative layers and labels show
    */
   public FoldedDrawing(Net net, List<Motion3> poses, boolean withLayers) {
     this.net = net;
@@ -61,16 +63,17 @@ public final class FoldedDrawing {
               scored.add(s.a());
               scored.add(s.b());
             });
-    Map<Integer, Geometry> layered = new HashMap<>();
-    for (Layer layer : withLayers ? net.layers() : List.<Layer>of()) {
-      layered.put(layer.panel(), Areas.layer(net, layer));
-    }
+    Optional<Inlays> all = withLayers ? Optional.of(new Inlays(net)) : Optional.empty();
     Map<Integer, CardEdges> borders = new HashMap<>();
     for (Hiding.Shard shard : hiding.seenFrom(Vec3.Z)) {
       CardEdges border = borders.computeIfAbsent(shard.panel(), p -> new CardEdges(net, p, scored));
       edges.put(shard, border.of(shard.region()));
-      if (layered.containsKey(shard.panel()) && !shard.isPane()) {
-        layers.put(shard, parts(layered.get(shard.panel()).intersection(shard.region())));
+      if (all.isPresent() && !shard.isPane()) {
+        inlays.put(
+            shard,
+            all.get().on(shard.panel()).stream()
+                .flatMap(inlay -> inlay.within(shard.region()).stream())
+                .toList());
       }
     }
   }
@@ -149,9 +152,9 @@ public final class FoldedDrawing {
       }
       patches.add(patch(shard.panel(), shard.region(), ink, lines, from));
       if (facing > 0) {
-        layers
+        inlays
             .getOrDefault(shard, List.of())
-            .forEach(p -> patches.add(patch(shard.panel(), p, tinted(ink), List.of(), from)));
+            .forEach(inlay -> patches.add(patch(shard.panel(), inlay, ink, from)));
       }
     }
     return patches;
@@ -166,12 +169,29 @@ public final class FoldedDrawing {
     return apart;
   }
 
+  private Mark.Patch patch(int panel, Inlays.Inlay inlay, Ink card, Viewpoint from) {
+    return switch (inlay.kind()) {
+      case LAYER -> patch(panel, inlay.area(), tinted(card), List.of(), from);
+      case WORDS -> patch(panel, inlay.area(), mixed(card, Ink.BLACK, WORDS), List.of(), from);
+      case PAPER -> {
+        Ink paper = lit(PAPER, poses.get(panel).ez(), from);
+        Mark.Patch plain = patch(panel, inlay.area(), paper, List.of(), from);
+        List<Mark.Stroke> edges =
+            plain.rings().stream().map(r -> Mark.Stroke.around(r, LineKind.LAYER)).toList();
+        yield new Mark.Patch(plain.rings(), paper, edges, panel);
+      }
+    };
+  }
+
   private Mark.Patch patch(
-      int panel, Polygon region, Ink ink, List<Mark.Stroke> edges, Viewpoint from) {
+      int panel, Geometry area, Ink ink, List<Mark.Stroke> edges, Viewpoint from) {
     List<Polygon2> rings = new ArrayList<>();
-    ring(panel, region.getExteriorRing(), from, rings);
-    for (int h = 0; h < region.getNumInteriorRing(); h++) {
-      ring(panel, region.getInteriorRingN(h), from, rings);
+    for (int i = 0; i < area.getNumGeometries(); i++) {
+      Polygon part = (Polygon) area.getGeometryN(i);
+      ring(panel, part.getExteriorRing(), from, rings);
+      for (int h = 0; h < part.getNumInteriorRing(); h++) {
+        ring(panel, part.getInteriorRingN(h), from, rings);
+      }
     }
     return new Mark.Patch(rings, ink, edges, panel);
   }
@@ -192,16 +212,6 @@ public final class FoldedDrawing {
 
   private static Vec2 place(Coordinate c) {
     return new Vec2(c.x, c.y);
-  }
-
-  private static List<Polygon> parts(Geometry geometry) {
-    List<Polygon> parts = new ArrayList<>();
-    for (int i = 0; i < geometry.getNumGeometries(); i++) {
-      if (geometry.getGeometryN(i) instanceof Polygon p && p.getArea() > 0) {
-        parts.add(p);
-      }
-    }
-    return parts;
   }
 
   private static Ink lit(Ink ink, Vec3 normal, Viewpoint from) {

@@ -30,7 +30,7 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
    */
   private static final double LEAST_SPECK = 3;
 
-  private static final double LEAST_TYPE = 8;
+  private static final double LEAST_TYPE = 6;
 
   /** A colour of the screen. */
   public static Color colour(Ink ink) {
