@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.RayCrossingCounter;
 import org.locationtech.jts.geom.Location;
 
@@ -116,19 +117,30 @@ public record Polygon2(List<Vec2> corners, List<Arc> arcs) implements Serializab
         arcs.stream().map(a -> new Arc(a.first(), a.sides(), similar.apply(a.centre()))).toList());
   }
 
-  /** As seen in a mirror: left is right. */
+  /**
+   * As seen in a mirror: left is right, about the line x = 0. Side 0 stays it, and what was corner
+   * c is {@link #mirroredCorner}.
+   */
   public Polygon2 mirrored() {
     int n = size();
     return new Polygon2(
-        corners.reversed().stream().map(c -> new Vec2(-c.x(), c.y())).toList(),
+        IntStream.range(0, n).mapToObj(c -> corner(1 - c).mirrored()).toList(),
         arcs.stream()
             .map(
                 a ->
                     new Arc(
-                        Math.floorMod(n - 1 - a.first() - a.sides(), n),
-                        a.sides(),
-                        new Vec2(-a.centre().x(), a.centre().y())))
+                        mirroredCorner(a.first() + a.sides(), n), a.sides(), a.centre().mirrored()))
             .toList());
+  }
+
+  /** Which corner of an outline's mirror image a corner is, of so many. */
+  public static int mirroredCorner(int corner, int outOf) {
+    return Math.floorMod(1 - corner, outOf);
+  }
+
+  /** Which side of an outline's mirror image a side is, of so many. */
+  public static int mirroredSide(int side, int outOf) {
+    return Math.floorMod(-side, outOf);
   }
 
   /** Whether a side stands for part of an arc. */

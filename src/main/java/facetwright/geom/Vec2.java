@@ -37,6 +37,11 @@ public record Vec2(double x, double y) implements Serializable {
     return new Vec2(x * factor, y * factor);
   }
 
+  /** Left to right about the line x = 0. */
+  public Vec2 mirrored() {
+    return new Vec2(0 - x, y);
+  }
+
   public double dot(Vec2 other) {
     return x * other.x + y * other.y;
   }

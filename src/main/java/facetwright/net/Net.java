@@ -1,10 +1,8 @@
 package facetwright.net;
 
 import facetwright.geom.Box2;
-import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Segment2;
-import facetwright.geom.Vec2;
 import facetwright.net.fitting.Fittings;
 import facetwright.words.Site;
 import java.io.Serializable;
@@ -247,7 +245,7 @@ public record Net(
             .mapToObj(i -> panels.get(i).moved(motionOfPiece.get(piece[i])))
             .toList();
     List<Tick> movedTicks =
-        ticks.stream().map(t -> t.moved(motionOfPiece.get(nearestPiece(t, piece)))).toList();
+        ticks.stream().map(t -> t.moved(motionOfPiece.get(piece[t.panel()]))).toList();
     List<Slit> shared =
         slits.stream()
             .filter(
@@ -258,22 +256,5 @@ public record Net(
             .toList();
     return new Net(
         moved, scores, shared, joins, layers, movedTicks, cutaways, stance, parts, fittings);
-  }
-
-  private int nearestPiece(Tick tick, int[] piece) {
-    int best = 0;
-    double least = Double.POSITIVE_INFINITY;
-    Vec2 middle = tick.mark().middle();
-    for (int i = 0; i < panels.size(); i++) {
-      double distance = panels.get(i).outline().centroid().distance(middle);
-      for (int e = 0; e < panels.get(i).outline().size(); e++) {
-        distance = Math.min(distance, panels.get(i).outline().side(e).distance(middle));
-      }
-      if (distance < least - LengthTolerance.FINE.mm()) {
-        least = distance;
-        best = piece[i];
-      }
-    }
-    return best;
   }
 }

@@ -1,11 +1,13 @@
 package facetwright.net;
 
+import facetwright.geom.Polygon2;
 import facetwright.net.fitting.Fittings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 
-/** Several nets as one: a box and its lid, each a piece or more. */
+/** Nets made of nets: several as one, some panels of one, the mirror image of one. */
 public final class NetMerge {
   private final List<Panel> panels = new ArrayList<>();
   private final List<Score> scores = new ArrayList<>();
@@ -65,7 +67,7 @@ public final class NetMerge {
                 .map(now::of)
                 .toList(),
             net.layers().stream().filter(l -> panels.contains(l.panel())).map(now::of).toList(),
-            List.of(),
+            net.ticks().stream().filter(t -> panels.contains(t.panel())).map(now::of).toList(),
             net.cutaways().stream()
                 .map(c -> new Cutaway(c.sides().stream().filter(isIn).toList(), c.site()))
                 .filter(c -> !c.sides().isEmpty())
@@ -78,6 +80,31 @@ public final class NetMerge {
         .with(net.fittings().only(panels));
   }
 
+  /**
+   * The mirror image of a net: a left one of a right one. It is cut from the same face of the card,
+   * so that mountains stay mountains and valleys valleys; panels, joins and fittings keep their
+   * order and their names. It stands facing as the net does. What is told of the net's parts is not
+   * carried over.
+   */
+  public static Net mirrored(Net net) {
+    UnaryOperator<EdgeRef> sides =
+        s -> {
+          int n = net.panels().get(s.panel()).outline().size();
+          return new EdgeRef(s.panel(), Polygon2.mirroredSide(s.edge(), n));
+        };
+    Renumbering now = new Renumbering(p -> p, sides);
+    return new Net(
+            net.panels().stream().map(Panel::mirrored).toList(),
+            net.scores().stream().map(now::of).toList(),
+            net.slits().stream().map(now::of).toList(),
+            net.joins().stream().map(now::of).toList(),
+            net.layers(),
+            net.ticks().stream().map(Tick::mirrored).toList(),
+            net.cutaways().stream().map(now::of).toList(),
+            net.stance().mirrored(p -> net.panels().get(p).outline().size()))
+        .with(net.fittings().mirrored());
+  }
+
   private void add(Net net) {
     int by = panels.size();
     Renumbering now = Renumbering.of(p -> p + by);
@@ -86,7 +113,7 @@ public final class NetMerge {
     net.slits().stream().map(now::of).forEach(slits::add);
     net.joins().stream().map(now::of).forEach(joins::add);
     net.layers().stream().map(now::of).forEach(layers::add);
-    ticks.addAll(net.ticks());
+    net.ticks().stream().map(now::of).forEach(ticks::add);
     fittings = fittings.and(net.fittings().after(by));
     net.cutaways().stream().map(now::of).forEach(cutaways::add);
   }

@@ -40,6 +40,9 @@ public sealed interface Opening extends Serializable {
   /** The same when its panel is moved. */
   Opening moved(Motion2 motion);
 
+  /** As seen in a mirror; the first side of an outline stays it. */
+  Opening mirrored();
+
   /** The same when its panel is made larger about the origin. */
   Opening scaled(double factor);
 
@@ -81,6 +84,11 @@ public sealed interface Opening extends Serializable {
     @Override
     public Window moved(Motion2 motion) {
       return new Window(motion.apply(outline), datum.then(motion), backing, site);
+    }
+
+    @Override
+    public Window mirrored() {
+      return new Window(outline.mirrored(), datum.mirrored(), backing, site);
     }
 
     @Override
@@ -149,6 +157,11 @@ public sealed interface Opening extends Serializable {
     }
 
     @Override
+    public Slot mirrored() {
+      return new Slot(outline.mirrored(), datum.mirrored(), site);
+    }
+
+    @Override
     public Slot scaled(double factor) {
       return new Slot(outline.taken(c -> c.times(factor)), datum.scaled(factor), site);
     }
@@ -201,6 +214,11 @@ public sealed interface Opening extends Serializable {
     @Override
     public Hole moved(Motion2 motion) {
       return new Hole(motion.apply(centre), diameter, datum.then(motion), site);
+    }
+
+    @Override
+    public Hole mirrored() {
+      return new Hole(centre.mirrored(), diameter, datum.mirrored(), site);
     }
 
     @Override

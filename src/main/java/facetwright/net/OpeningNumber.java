@@ -101,12 +101,13 @@ enum OpeningNumber {
     UnaryOperator<Vec2> then =
         c -> {
           Vec2 d = c.minus(middle);
-          return datum.place(middle.plus(new Vec2(d.x() * wider, d.y() * higher)).plus(shift));
+          return middle.plus(new Vec2(d.x() * wider, d.y() * higher)).plus(shift);
         };
     Polygon2 made =
-        wider == higher
-            ? shape.taken(then)
-            : new Polygon2(shape.corners().stream().map(then).toList());
+        datum.place(
+            wider == higher
+                ? shape.taken(then)
+                : new Polygon2(shape.corners().stream().map(then).toList()));
     return Optional.of(
         opening instanceof Opening.Slot
             ? new Opening.Slot(made, datum, opening.site())
@@ -114,7 +115,7 @@ enum OpeningNumber {
   }
 
   private static Polygon2 measured(Opening opening) {
-    return opening.outline().taken(opening.datum()::measured);
+    return opening.datum().measured(opening.outline());
   }
 
   private static double border(Opening opening, Polygon2 panel) {

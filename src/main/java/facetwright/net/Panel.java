@@ -3,12 +3,14 @@ package facetwright.net;
 import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.message.Value;
 import facetwright.words.Site;
 import java.io.Serializable;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -65,6 +67,19 @@ public record Panel(
         sides);
   }
 
+  /** As seen in a mirror; side 0 stays it. */
+  Panel mirrored() {
+    int n = sides.size();
+    return new Panel(
+        name,
+        role,
+        outline.mirrored(),
+        openings.stream().map(Opening::mirrored).toList(),
+        site,
+        onBlank == null ? null : onBlank.mirrored(),
+        IntStream.range(0, n).mapToObj(i -> sides.get(Polygon2.mirroredSide(i, n))).toList());
+  }
+
   /** Card left after windows and holes are cut, in mm². */
   public double cardArea() {
     return outline.area() - openings.stream().mapToDouble(o -> o.outline().area()).sum();
@@ -84,15 +99,34 @@ public record Panel(
    * Where a panel was found on a blank, so that its maker finds it again: nobody drew it, but lines
    * round it.
    *
-   * @param outline in mm from the blank's lower left corner, its corners in the panel's order
+   * @param corners in mm from the blank's lower left corner, in the panel's order: clockwise of a
+   *     panel that is the mirror image of what was drawn
    * @param isNamed whether the script names it, so that its name tells which it is
    */
-  public record OnBlank(Polygon2 outline, boolean isNamed) implements Serializable {
+  public record OnBlank(List<Vec2> corners, boolean isNamed) implements Serializable {
     /** How near to the place with the most room is near enough, in mm. */
     private static final double NEAR = 0.01;
 
+    public OnBlank {
+      corners = List.copyOf(corners);
+    }
+
+    /** Side {@code index} runs from corner {@code index} to the next. */
+    public Segment2 side(int index) {
+      return new Segment2(corners.get(index), corners.get((index + 1) % corners.size()));
+    }
+
+    /** Of the mirror image of its panel. */
+    OnBlank mirrored() {
+      int n = corners.size();
+      return new OnBlank(
+          IntStream.range(0, n).mapToObj(c -> corners.get(Polygon2.mirroredCorner(c, n))).toList(),
+          isNamed);
+    }
+
     /** A point inside it, rounded as far as there is room for. */
     public Value.Place spot() {
+      Polygon2 outline = Polygon2.ofEitherSense(corners);
       Vec2 at = Planar.inmost(outline, List.of(), NEAR);
       double room = Double.POSITIVE_INFINITY;
       for (int i = 0; i < outline.size(); i++) {

@@ -51,6 +51,10 @@ public record Renumbering(IntUnaryOperator panels, UnaryOperator<EdgeRef> sides)
     return new Layer(panels.applyAsInt(l.panel()), l.reveal(), l.paper(), l.site());
   }
 
+  Tick of(Tick t) {
+    return new Tick(panels.applyAsInt(t.panel()), t.mark(), t.site());
+  }
+
   Cutaway of(Cutaway c) {
     return new Cutaway(c.sides().stream().map(sides).toList(), c.site());
   }

@@ -1,7 +1,10 @@
 package facetwright.net;
 
+import facetwright.geom.Polygon2;
 import java.io.Serializable;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * How the finished form stands on the table: these corners lie level when it is made, and seen from
@@ -23,6 +26,24 @@ public record Stance(List<Corner> ring) implements Serializable {
     if (ring.size() < 3) {
       throw new IllegalArgumentException("a stance needs at least three corners");
     }
+  }
+
+  /**
+   * The same of the net's mirror image, facing the same way: the first side of the ring stays it.
+   *
+   * @param corners how many corners a panel has
+   */
+  Stance mirrored(IntUnaryOperator corners) {
+    int n = ring.size();
+    return new Stance(
+        IntStream.range(0, n)
+            .mapToObj(i -> ring.get(Polygon2.mirroredCorner(i, n)))
+            .map(
+                c ->
+                    new Corner(
+                        c.panel(),
+                        Polygon2.mirroredCorner(c.corner(), corners.applyAsInt(c.panel()))))
+            .toList());
   }
 
   /** The same in a net where so many panels come before. */

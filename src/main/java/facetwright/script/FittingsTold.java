@@ -10,7 +10,9 @@ import facetwright.net.fitting.Fitting;
 import facetwright.net.fitting.Fittings;
 import facetwright.net.fitting.Moment;
 import facetwright.script.api.FittingDraft;
+import facetwright.script.api.PartDraft;
 import facetwright.script.api.Session;
+import facetwright.script.api.Source;
 import facetwright.words.NearName;
 import facetwright.words.Site;
 import java.util.ArrayList;
@@ -38,11 +40,27 @@ final class FittingsTold {
    */
   static Net in(Session session, Owned owned, Net net) {
     List<Fitting> all = new ArrayList<>();
-    for (FittingDraft draft : session.fittings()) {
+    for (FittingDraft draft : withImages(session, owned)) {
       List<Integer> own = owned.of(draft.of()).panels();
       all.add(new FittingsTold(net, own, draft.site()).read(draft));
     }
     return net.with(net.fittings().and(new Fittings(List.of(), all)));
+  }
+
+  /** All drafts, those of what has a mirror image for that, too. */
+  private static List<FittingDraft> withImages(Session session, Owned owned) {
+    List<FittingDraft> all = new ArrayList<>(session.fittings());
+    for (Source source : session.sources()) {
+      if (source instanceof Source.Image(Object image, PartDraft like)) {
+        List<Integer> own = owned.of(like.of()).panels();
+        all.addAll(
+            all.stream()
+                .filter(d -> owned.of(d.of()).panels().equals(own))
+                .map(d -> d.of(image))
+                .toList());
+      }
+    }
+    return all;
   }
 
   private Fitting read(FittingDraft draft) {

@@ -2,6 +2,9 @@ package facetwright.script;
 
 import facetwright.fold.making.Bodies;
 import facetwright.net.Net;
+import facetwright.net.NetMerge;
+import facetwright.net.PanelRole;
+import facetwright.net.Stance;
 import facetwright.net.panel.CardPanel;
 import facetwright.net.panel.PanelBuild;
 import facetwright.script.api.Session;
@@ -51,6 +54,36 @@ final class Owned {
       by += one.panels().size();
     }
     throw new IllegalStateException("a part of nothing");
+  }
+
+  /** What comes of one thing, by itself and standing as its maker says. */
+  Net alone(Object thing) {
+    Share share = of(thing);
+    List<Integer> own = share.panels().stream().map(p -> p - share.from()).toList();
+    return NetMerge.only(share.net(), own, standing(thing, share.net(), own));
+  }
+
+  /** How what comes of one thing stands. */
+  Stance stance(Object thing) {
+    Share share = of(thing);
+    List<Integer> own = share.panels().stream().map(p -> p - share.from()).toList();
+    return standing(thing, share.net(), own).after(share.from());
+  }
+
+  /** Panels of a body stand as the net says where it speaks of them, else on the first. */
+  private static Stance standing(Object thing, Net net, List<Integer> body) {
+    boolean isSaid = body.contains(net.stance().ring().getFirst().panel());
+    if (isSaid || !(thing instanceof CardPanel)) {
+      return net.stance();
+    }
+    int first =
+        body.stream()
+            .filter(p -> net.panels().get(p).role() == PanelRole.FACET)
+            .findFirst()
+            .orElse(body.getFirst());
+    int n = net.panels().get(first).outline().size();
+    return new Stance(
+        IntStream.range(0, n).mapToObj(i -> new Stance.Corner(first, n - 1 - i)).toList());
   }
 
   private static List<Integer> body(Net net, int panel) {

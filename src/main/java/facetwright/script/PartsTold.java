@@ -6,12 +6,10 @@ import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.NetMerge;
 import facetwright.net.Panel;
-import facetwright.net.PanelRole;
 import facetwright.net.Parts;
-import facetwright.net.Stance;
-import facetwright.net.panel.CardPanel;
 import facetwright.script.api.PartDraft;
 import facetwright.script.api.Session;
+import facetwright.script.api.Source;
 import facetwright.words.Spoken;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -39,15 +37,25 @@ final class PartsTold {
 
   private PartsTold(Session session) {
     this.session = session;
-    List<Net> nets = session.sources().stream().map(s -> s.net().get()).toList();
-    this.owned = new Owned(session, nets);
-    this.net = FittingsTold.in(session, owned, NetMerge.of(nets));
-    for (int s = 0; s < nets.size(); s++) {
-      Net one = nets.get(s);
-      for (int p = 0; p < one.panels().size(); p++) {
-        spoken.add(session.sources().get(s).speaking().of(one, p));
+    List<Net> nets = new ArrayList<>();
+    for (Source source : session.sources()) {
+      switch (source) {
+        case Source.Own own -> {
+          Net one = own.net().get();
+          nets.add(one);
+          for (int p = 0; p < one.panels().size(); p++) {
+            spoken.add(own.speaking().of(one, p));
+          }
+        }
+        case Source.Image image -> {
+          Owned before = new Owned(session, nets);
+          before.of(image.like().of()).panels().forEach(p -> spoken.add(spoken.get(p)));
+          nets.add(NetMerge.mirrored(before.alone(image.like().of())));
+        }
       }
     }
+    this.owned = new Owned(session, nets);
+    this.net = FittingsTold.in(session, owned, NetMerge.of(nets));
     this.drafts = session.parts().stream().filter(this::isTold).toList();
   }
 
@@ -171,28 +179,13 @@ final class PartsTold {
 
   private Parts.Part part(PartDraft draft, int number) {
     Owned.Share share = owned.of(draft.of());
-    Stance stance =
-        draft.of() instanceof CardPanel
-            ? stance(share.panels(), share.from(), share.net())
-            : share.net().stance().after(share.from());
     return new Parts.Part(
-        called(draft, number, 1), share.panels(), stance, number, thick(draft), draft.site());
-  }
-
-  /** How panels of a body stand: as the net says where it speaks of them, else on the first. */
-  private Stance stance(List<Integer> body, int by, Net build) {
-    boolean isSaid = body.contains(by + build.stance().ring().getFirst().panel());
-    if (isSaid) {
-      return build.stance().after(by);
-    }
-    int first =
-        body.stream()
-            .filter(p -> net.panels().get(p).role() == PanelRole.FACET)
-            .findFirst()
-            .orElse(body.getFirst());
-    int n = net.panels().get(first).outline().size();
-    return new Stance(
-        IntStream.range(0, n).mapToObj(i -> new Stance.Corner(first, n - 1 - i)).toList());
+        called(draft, number, 1),
+        share.panels(),
+        owned.stance(draft.of()),
+        number,
+        thick(draft),
+        draft.site());
   }
 
   /** How thick its card is; of all parts, where any has a card of its own. */

@@ -261,10 +261,10 @@ class CutRulesTest {
   @Test
   void ticksOffTheCardAreTold() {
     Card card = new Card();
-    card.rectangle("tag", 0, 0, 20, 20);
-    card.draft.tick(new Segment2(new Vec2(5, 5), new Vec2(15, 5)), Site.NONE);
+    PanelDraft tag = card.rectangle("tag", 0, 0, 20, 20);
+    card.draft.tick(tag, new Segment2(new Vec2(5, 5), new Vec2(15, 5)), Site.NONE);
     assertThat(Looks.of("tick-off-card", Looks.at(card))).isEmpty();
-    card.draft.tick(new Segment2(new Vec2(-100, 10), new Vec2(500, 10)), Site.NONE);
+    card.draft.tick(tag, new Segment2(new Vec2(-100, 10), new Vec2(500, 10)), Site.NONE);
     assertThat(Looks.of("tick-off-card", Looks.at(card)).getFirst().message())
         .isEqualTo("580 mm of a tick, 600 mm long in all, lies off the card.");
   }

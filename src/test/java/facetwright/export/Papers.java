@@ -76,7 +76,8 @@ public final class Papers {
     PanelDraft flap = panelOn(draft, rim, "flap", PanelRole.FACET, wall / 2, 3);
     draft.perforation(rim, flap.edge(0), Sense.VALLEY, FoldAngle.degrees(45), Site.NONE);
     Segment2 far = walls.get(2).edge(2).segment();
-    draft.tick(new Segment2(far.middle(), far.middle().plus(new Vec2(0, -4))), Site.NONE);
+    draft.tick(
+        walls.get(2), new Segment2(far.middle(), far.middle().plus(new Vec2(0, -4))), Site.NONE);
     draft.standOn(base);
     return draft.build();
   }

@@ -170,7 +170,7 @@ class NetInvariantsTest {
     PanelDraft c = box("c", 40);
     c.open(new Opening.Hole(new Vec2(45, 5), 3, AT));
     c.open(new Opening.Window(Polygon2.rectangle(41, 1, 2, 2), AT));
-    draft.tick(new Segment2(new Vec2(40, 3), new Vec2(42, 3)), AT);
+    draft.tick(c, new Segment2(new Vec2(40, 3), new Vec2(42, 3)), AT);
     Net net = draft.build();
     Motion2 m = Motion2.turn(turn).then(Motion2.shift(new Vec2(x, -x)));
     Net moved = net.moved(List.of(Motion2.NONE, m));

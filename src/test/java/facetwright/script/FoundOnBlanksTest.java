@@ -125,7 +125,7 @@ class FoundOnBlanksTest {
     assertThat(Message.of("%s", Value.name("a").at(new Value.Place(1, 2, 0)).made(3)).text(Unit.MM))
         .isEqualTo("\"a\" (at 1, 2 mm; line 3)");
     Polygon2 triangle = new Polygon2(List.of(Vec2.ZERO, new Vec2(9, 0), new Vec2(0, 9)));
-    Value.Place spot = new Panel.OnBlank(triangle, false).spot();
+    Value.Place spot = new Panel.OnBlank(triangle.corners(), false).spot();
     assertThat(spot.room()).isGreaterThan(2.6);
   }
 }

@@ -61,12 +61,6 @@ public final class Outlines {
     return true;
   }
 
-  /** The same turned over. */
-  public static Polygon2 mirrored(Polygon2 outline) {
-    return Polygon2.ofEitherSense(
-        outline.corners().stream().map(c -> new Vec2(-c.x(), c.y())).toList());
-  }
-
   /**
    * The room on the side where there is least, in mm, below 0 where the inner one stands over; as
    * it lies where that is most, its sides along those of the outer one. NaN where their corners

@@ -1,7 +1,6 @@
 package facetwright.check.finding;
 
 import facetwright.fold.pose.FoldedForm;
-import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -59,7 +58,7 @@ public record Subject(Laid laid, FoldedForm folded) {
    * its ends.
    */
   public Message side(EdgeRef side) {
-    Optional<Polygon2> drawn = drawn(side.panel());
+    Optional<Panel.OnBlank> drawn = drawn(side.panel());
     if (drawn.isPresent()) {
       Segment2 at = drawn.get().side(side.edge());
       return Message.of(
@@ -114,7 +113,7 @@ public record Subject(Laid laid, FoldedForm folded) {
    * How a score is called in a message; one drawn on a blank by its ends and the line that drew it.
    */
   public Message name(Score score) {
-    Optional<Polygon2> drawn = drawn(score.a().panel());
+    Optional<Panel.OnBlank> drawn = drawn(score.a().panel());
     if (isDrawn(score) && drawn.isPresent()) {
       Segment2 at = drawn.get().side(score.a().edge());
       return Message.of(
@@ -145,14 +144,13 @@ public record Subject(Laid laid, FoldedForm folded) {
   public Optional<Message> place(List<Stance.Corner> corners) {
     Stance.Corner first = corners.getFirst();
     return drawn(first.panel())
-        .map(o -> Message.of("at %s on the blank", Ask.place(o.corner(first.corner()))));
+        .map(o -> Message.of("at %s on the blank", Ask.place(o.corners().get(first.corner()))));
   }
 
-  /** The outline of a blank's panel where it was drawn. */
-  private Optional<Polygon2> drawn(int panel) {
+  /** A blank's panel where it was drawn. */
+  private Optional<Panel.OnBlank> drawn(int panel) {
     return Optional.ofNullable(panel(panel).onBlank())
-        .map(Panel.OnBlank::outline)
-        .filter(o -> o.size() == panel(panel).outline().size());
+        .filter(o -> o.corners().size() == panel(panel).outline().size());
   }
 
   /** Whether it was drawn across a blank: it made the panels beside it, not they it. */

@@ -97,8 +97,8 @@ record Slip(
       Polygon2 open, Part.Section section, double caliper, boolean isFacing) {
     Polygon2 full = section.lining().widened(section.outline(), caliper);
     return section.isHanded()
-        ? Outlines.room(open, isFacing ? Outlines.mirrored(full) : full)
-        : better(Outlines.room(open, full), Outlines.room(open, Outlines.mirrored(full)));
+        ? Outlines.room(open, isFacing ? full.mirrored() : full)
+        : better(Outlines.room(open, full), Outlines.room(open, full.mirrored()));
   }
 
   /** The room between the lines of the two nets on the side where there is least. */

@@ -37,7 +37,7 @@ public final class NetDraft {
   private final List<SlitDraft> slits = new ArrayList<>();
   private final List<SeamDraft> seams = new ArrayList<>();
   private final List<LapDraft> laps = new ArrayList<>();
-  private final List<Tick> ticks = new ArrayList<>();
+  private final List<TickDraft> ticks = new ArrayList<>();
   private final List<CutawayDraft> cutaways = new ArrayList<>();
   private List<CornerDraft> stance = List.of();
 
@@ -59,6 +59,8 @@ public final class NetDraft {
   private record SeamDraft(EdgeDraft a, EdgeDraft b, PanelDraft tab, Hold hold, Site site) {}
 
   private record LapDraft(PanelDraft under, PanelDraft over, Hold hold, Site site) {}
+
+  private record TickDraft(PanelDraft panel, Segment2 mark, Site site) {}
 
   private record CutawayDraft(List<EdgeDraft> sides, Site site) {}
 
@@ -140,8 +142,9 @@ public final class NetDraft {
     laps.add(new LapDraft(under, over, hold, site));
   }
 
-  public void tick(Segment2 mark, Site site) {
-    ticks.add(new Tick(mark, site));
+  /** A tick drawn from a panel, here in the net. */
+  public void tick(PanelDraft panel, Segment2 mark, Site site) {
+    ticks.add(new TickDraft(panel, mark, site));
   }
 
   /** Card was cut away that lay against these sides. */
@@ -235,7 +238,7 @@ public final class NetDraft {
                 slits.stream().map(s -> new Slit(refs.get(s.a), refs.get(s.b), s.site)).toList(),
                 joins,
                 layers,
-                ticks,
+                ticks.stream().map(t -> new Tick(numbers.get(t.panel), t.mark, t.site)).toList(),
                 cutaways.stream()
                     .map(
                         c ->

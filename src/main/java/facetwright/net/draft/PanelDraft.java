@@ -208,7 +208,7 @@ public final class PanelDraft {
 
   Panel build() {
     try {
-      Panel.OnBlank found = isOnBlank ? new Panel.OnBlank(outline(), isNamed) : null;
+      Panel.OnBlank found = isOnBlank ? new Panel.OnBlank(outline().corners(), isNamed) : null;
       List<String> sides = edges.stream().map(EdgeDraft::called).toList();
       return new Panel(name, role, outline(), backed(), site, found, sides);
     } catch (IllegalArgumentException e) {

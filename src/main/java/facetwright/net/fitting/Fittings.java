@@ -35,6 +35,11 @@ public record Fittings(List<Label> labels, List<Fitting> all) implements Seriali
     return new Fittings(others, all);
   }
 
+  /** The same of the mirror image of what they are in and on: words are read as before. */
+  public Fittings mirrored() {
+    return with(labels.stream().map(Label::mirrored).toList());
+  }
+
   /** The same where so many panels come before. */
   public Fittings after(int by) {
     return new Fittings(

@@ -20,6 +20,11 @@ public record Label(int panel, Lettered asked, double up) implements Serializabl
     this(panel, asked, AS_IT_LIES);
   }
 
+  /** Of the panel's mirror image, whose first side runs the other way. */
+  Label mirrored() {
+    return new Label(panel, asked, Math.PI - up);
+  }
+
   /** The same, up this way. */
   public Label up(double angle) {
     return new Label(panel, asked, angle);

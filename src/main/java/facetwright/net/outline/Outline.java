@@ -142,7 +142,7 @@ public record Outline(List<Corner> corners) implements Serializable {
     List<Corner> all = new ArrayList<>();
     for (int c = 0; c < size(); c++) {
       Corner from = corner(1 - c);
-      all.add(new Corner(new Vec2(0 - from.at().x(), from.at().y()), from.radius()));
+      all.add(new Corner(from.at().mirrored(), from.radius()));
     }
     return new Outline(all);
   }

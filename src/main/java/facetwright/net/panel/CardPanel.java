@@ -280,7 +280,7 @@ public final class CardPanel {
 
   /** Draws a tick. */
   public CardPanel tick(Vec2 from, Vec2 to, Site site) {
-    net.tick(new Segment2(motion.apply(from), motion.apply(to)), site);
+    net.tick(draft, new Segment2(motion.apply(from), motion.apply(to)), site);
     return this;
   }
 

@@ -20,4 +20,9 @@ public record FittingDraft(
     through = List.copyOf(through);
     names = List.copyOf(names);
   }
+
+  /** The same in something else. */
+  public FittingDraft of(Object other) {
+    return new FittingDraft(other, thing, through, when, names, site);
+  }
 }

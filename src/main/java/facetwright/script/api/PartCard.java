@@ -80,6 +80,11 @@ public record PartCard(
     }
   }
 
+  /** The same card, so many made. */
+  public PartCard counted(int made) {
+    return new PartCard(size, weight, caliper, colour, made);
+  }
+
   /** Whether it is cut from a card of its own. */
   public boolean isOwn() {
     return size.isPresent() || weight.isPresent() || caliper.isPresent() || !colour.isEmpty();

@@ -168,15 +168,6 @@ public final class Session {
     return margin;
   }
 
-  /**
-   * Where a net comes from.
-   *
-   * @param of what it is made of
-   * @param net asked for when the script has ended
-   * @param speaking how the script speaks of its panels
-   */
-  public record Source(Object of, Supplier<Net> net, Speaking speaking) {}
-
   /** Adds a net to the design. */
   public void add(Object of, Supplier<Net> net, Speaking speaking) {
     if (!reading.isEmpty()) {
@@ -184,7 +175,14 @@ public final class Session {
           reading + " makes a part of the design as it is read",
           "Put what makes it into a function, and call that in the script.");
     }
-    sources.add(new Source(of, net, speaking));
+    sources.add(new Source.Own(of, net, speaking));
+  }
+
+  /** Adds the mirror image of a part to the design, as a part of its own. */
+  public PartDraft mirror(PartDraft like, String name, PartCard card, Site site) {
+    Object image = new Object();
+    sources.add(new Source.Image(image, like));
+    return part(image, name, card, site);
   }
 
   /** All nets of the design, in the order of the script. */

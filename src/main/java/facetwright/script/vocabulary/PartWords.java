@@ -24,7 +24,7 @@ final class PartWords {
   private PartWords() {}
 
   static List<Fn<PartDraft>> all() {
-    return List.of(over(), into(), on(), beside());
+    return List.of(over(), into(), on(), beside(), mirrored());
   }
 
   /** Told of a wrap, a blank, and a panel with all that hangs together with it. */
@@ -219,6 +219,50 @@ final class PartWords {
                       1,
                       call.site());
               return part;
+            });
+  }
+
+  private static Fn<PartDraft> mirrored() {
+    Arg<String> name =
+        optional(
+            "name",
+            Kinds.text(),
+            "what the mirror image is called: \"right\"; \"mirrored\" before the part's name where"
+                + " left out");
+    Arg<Integer> count =
+        optional(
+            "count",
+            Kinds.count(1, PartCard.MOST),
+            "how many of it are made; as many as of the part where left out");
+    return Fn.<PartDraft>named("mirrored")
+        .does(
+            "Makes its mirror image, left to right, as a part of its own: of a left one a right"
+                + " one. It is cut from the same side of the card, so that mountains stay"
+                + " mountains; windows, tabs, layers and what goes in come along, and words stay"
+                + " readable.")
+        .takes(name)
+        .options(count)
+        .gives(Things.PART, "the mirror image, a part of its own")
+        .example(
+            """
+            design("Pair of brackets");
+            const back = panel("back", { width: 40, height: 60 });
+            back.attach("left", "shelf", { depth: 25, fold: 90 });
+            const left = back.part("left");
+            left.mirrored("right").beside(left);
+            """)
+        .runs(
+            (part, call) -> {
+              PartCard card = part.card();
+              String called = part.name().isEmpty() ? "mirrored" : "mirrored " + part.name();
+              return call.hold(
+                  Things.PART,
+                  call.session()
+                      .mirror(
+                          part,
+                          call.has(name) ? call.get(name) : called,
+                          call.has(count) ? card.counted(call.get(count)) : card,
+                          call.site()));
             });
   }
 }

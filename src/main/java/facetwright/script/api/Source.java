@@ -1,0 +1,25 @@
+package facetwright.script.api;
+
+import facetwright.net.Net;
+import java.util.function.Supplier;
+
+/** Where a net of the design comes from. */
+public sealed interface Source {
+  /** What it is made of, by which it is told from others. */
+  Object of();
+
+  /**
+   * Made by the script.
+   *
+   * @param net asked for when the script has ended
+   * @param speaking how the script speaks of its panels
+   */
+  record Own(Object of, Supplier<Net> net, Speaking speaking) implements Source {}
+
+  /**
+   * The mirror image of a part.
+   *
+   * @param like the part, which comes of a source before
+   */
+  record Image(Object of, PartDraft like) implements Source {}
+}
