@@ -24,6 +24,6 @@ const scale = (edge * phi) / 2;
 
 let beacon = skin(corners.map((c) => c.map((v) => v * scale)));
 for (let n = 2; n <= 12; n++) beacon = beacon.window("facet " + n, { border });
-beacon.unfold({ tab: border * 0.9 });
+beacon.unfold({ tab: border * 0.9 }).light({ across: edge * 0.9, height: edge * 0.9 });
 
 sheet("A3", { weight: 200 });

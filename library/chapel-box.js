@@ -18,6 +18,7 @@ const seven = regular({ sides: 7, side });
 const lit = ["side 1", "side 3", "side 5"];
 const body = prism({ outline: seven, height: tall }).window(lit, { border }).backing(lit, { paper: "vellum" });
 const box = body.open("top").unfold({ part: "box" });
+box.light({ across: side * 1.25, height: side });
 const skirt = seven.offset("card");
 const bevel = frustum({ outline: skirt, top: skirt.offset("-1/4 in"), height: "1/2 in" });
 prism({ outline: skirt, height: side / 2 }).stack(bevel).open("base").unfold({ as: "petals", part: "lid" }).over(box);

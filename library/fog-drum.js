@@ -11,6 +11,7 @@ const sides = dial("sides", 6, { from: 4, to: 8, step: 1 });
 const side = dial("side", 36, { from: 30, to: 40 });
 const tall = dial("tall", 44, { from: 36, to: 56 });
 
-antiprism({ sides, side, height: tall }).window("top", { sides, across: side * 0.9 }).unfold({ as: "strip", tab: 8 });
+const drum = antiprism({ sides, side, height: tall }).window("top", { sides, across: side * 0.9 });
+drum.unfold({ as: "strip", tab: 8 }).light({ across: side, height: tall / 2 });
 
 sheet("A3", { weight: 220 });

@@ -21,8 +21,8 @@ body.columns("even").rows("wall").gusset();
 body.columns("odd").rows("rim").tabs({ hole: 3 });
 body.columns("odd").rows("wall").layer({ reveal: 1.5, paper: "wave paper" });
 
-// Before the top is closed: twelve inches of ribbon through its holes, and the light.
-body.ribbon({ length: "12 in", width: 6, through: "row 4" });
+// Before the top is closed: thirty centimetres of ribbon through its holes, and the light.
+body.ribbon({ length: 300, width: 6, through: "row 4" });
 body.light({ across: side * (sides > 6 ? 1.2 : 1), height: 38 });
 
 sheet("A3", { weight: 220 });
