@@ -261,7 +261,7 @@ public final class Facetwright {
               session.dials(),
               laid,
               folded,
-              Stream.of(unused, OwnChecks.in(source, session.unmet()), session.findings())
+              Stream.of(unused, OwnChecks.in(source, session.unmet()), told.found())
                   .flatMap(List::stream)
                   .map(f -> f.in(session.unit()))
                   .toList(),

@@ -1,5 +1,6 @@
 package facetwright.script;
 
+import facetwright.check.finding.Finding;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Net;
@@ -34,6 +35,7 @@ final class PartsTold {
 
   private final List<Parts.Part> parts = new ArrayList<>();
   private final List<PartDraft> draftOf = new ArrayList<>();
+  private final List<Finding> found = new ArrayList<>();
 
   private PartsTold(Session session) {
     this.session = session;
@@ -41,7 +43,7 @@ final class PartsTold {
     for (Source source : session.sources()) {
       switch (source) {
         case Source.Own own -> {
-          Net one = own.net().get();
+          Net one = made(own, nets);
           nets.add(one);
           for (int p = 0; p < one.panels().size(); p++) {
             spoken.add(own.speaking().of(one, p));
@@ -59,13 +61,28 @@ final class PartsTold {
     this.drafts = session.parts().stream().filter(this::isTold).toList();
   }
 
+  /** One net; what it lets the maker know stands in it, and it stands behind those before. */
+  private Net made(Source.Own source, List<Net> before) {
+    int known = session.findings().size();
+    Net one = source.net().get();
+    int panels = before.stream().mapToInt(n -> n.panels().size()).sum();
+    int scores = before.stream().mapToInt(n -> n.scores().size()).sum();
+    int joins = before.stream().mapToInt(n -> n.joins().size()).sum();
+    session.findings().stream()
+        .skip(known)
+        .map(f -> f.at(f.place().after(panels, scores, joins)))
+        .forEach(found::add);
+    return one;
+  }
+
   /**
    * What a script comes to.
    *
    * @param drafts for each of the net's parts what the script says of it
    * @param spoken for each panel how the script speaks of it
+   * @param found what came up while the nets were made, where it stands in the whole
    */
-  record Told(Net net, List<PartDraft> drafts, List<Spoken> spoken) {}
+  record Told(Net net, List<PartDraft> drafts, List<Spoken> spoken, List<Finding> found) {}
 
   static Told of(Session session) {
     return new PartsTold(session).told();
@@ -73,7 +90,7 @@ final class PartsTold {
 
   private Told told() {
     if (drafts.isEmpty()) {
-      return new Told(net, List.of(), spoken);
+      return new Told(net, List.of(), spoken, found);
     }
     List<String> names = new ArrayList<>(net.panels().stream().map(Panel::name).toList());
     List<Net> all = new ArrayList<>();
@@ -114,7 +131,8 @@ final class PartsTold {
     boolean isPlain =
         placings.isEmpty()
             && drafts.stream().noneMatch(d -> d.card().isOwn() || d.card().count() > 1);
-    return new Told(isPlain ? named : named.with(new Parts(parts, placings)), draftOf, spoken);
+    return new Told(
+        isPlain ? named : named.with(new Parts(parts, placings)), draftOf, spoken, found);
   }
 
   private void add(PartDraft draft, Parts.Part part) {

@@ -6,6 +6,7 @@ import facetwright.workbench.findings.FindingsList;
 import facetwright.workbench.goal.Bar;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /**
@@ -18,9 +19,6 @@ final class Band extends VBox {
   private static final double LEAST = 0.24;
 
   private static final double MOST = 0.36;
-
-  /** So much beside the dials, for a finding or two. */
-  private static final double SPARE = 56;
 
   /** The part of it that the findings may take, and while something is asked. */
   private static final double NOTES = 0.45;
@@ -38,6 +36,10 @@ final class Band extends VBox {
   private final VBox dials;
   private final Tray asking;
   private final Tray notes;
+
+  /** As high as a finding of two lines: so much is kept beside the dials. */
+  private final Region spare = new Region();
+
   private List<Bar> bars = List.of();
 
   Band(SettingFlags flags, DialDrawer drawer, FindingsList findings) {
@@ -51,7 +53,10 @@ final class Band extends VBox {
     asking.setMinHeight(SEEN);
     setMinHeight(USE_PREF_SIZE);
     setMaxHeight(USE_PREF_SIZE);
-    getChildren().setAll(notices, asking, notes);
+    spare.getStyleClass().add("spare");
+    spare.setManaged(false);
+    spare.setVisible(false);
+    getChildren().setAll(notices, asking, notes, spare);
   }
 
   private double forNotes() {
@@ -68,7 +73,7 @@ final class Band extends VBox {
   protected double computePrefHeight(double width) {
     double all = getParent() == null ? 0 : getParent().getLayoutBounds().getHeight();
     double wide = width < 0 ? getWidth() : width;
-    double wanted = flags.prefHeight(wide) + drawer.prefHeight(wide) + SPARE;
+    double wanted = flags.prefHeight(wide) + drawer.prefHeight(wide) + spare.prefHeight(wide);
     return Math.rint(Math.clamp(wanted, LEAST * all, Math.max(LEAST, MOST) * all));
   }
 

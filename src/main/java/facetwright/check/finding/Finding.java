@@ -60,6 +60,11 @@ public record Finding(
     return new Finding(rule, severity, what, remedy, place, site, mends, other, verdict);
   }
 
+  /** The same, standing elsewhere. */
+  public Finding at(Place other) {
+    return new Finding(rule, severity, what, remedy, other, site, mends, unit, verdict);
+  }
+
   /** The same as the verdict on the form tells of it. */
   public Finding telling(Message words) {
     return new Finding(rule, severity, what, remedy, place, site, mends, unit, words);

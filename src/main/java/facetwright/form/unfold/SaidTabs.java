@@ -19,7 +19,7 @@ final class SaidTabs {
   /**
    * @throws NetException with the place where a tab was said, where it finds no room
    */
-  static void check(Candidate chosen, Tabs tabs, List<Message> notes) {
+  static void check(Candidate chosen, Tabs tabs, List<UnfoldNote> notes) {
     Layout layout = chosen.layout();
     FlatForm flat = layout.flat();
     Map<Site, Integer> uncut = new LinkedHashMap<>();
@@ -42,10 +42,13 @@ final class SaidTabs {
         (site, e) -> {
           if (!cut.contains(site) && flat.tab(e).orElseThrow().bearer() != EdgeTab.Bearer.NONE) {
             notes.add(
-                Message.of(
-                    "%s hang together in this net, so there is no tab between them: lay it flat"
-                        + " another way (as: \"strip\", \"petals\"), or leave the tab out.",
-                    SaidFlap.both(flat, e)));
+                UnfoldNote.ofEdge(
+                    Message.of(
+                        "%s hang together in this net, so there is no tab between them: lay it flat"
+                            + " another way (as: \"strip\", \"petals\"), or leave the tab out.",
+                        SaidFlap.both(flat, e)),
+                    flat,
+                    e));
           }
         });
   }

@@ -16,14 +16,15 @@ final class UnfoldNotes {
 
   private UnfoldNotes() {}
 
-  static void add(List<Message> notes, Candidate chosen, Tabs tabs, int tries, boolean sheet) {
+  static void add(List<UnfoldNote> notes, Candidate chosen, Tabs tabs, int tries, boolean sheet) {
     Layout layout = chosen.layout();
     if (layout.pieces() > 1) {
       notes.add(
-          Message.of(
-              "The net is cut as %s pieces: no single piece without overlap was found in %s"
-                  + " tries.",
-              layout.pieces(), tries));
+          UnfoldNote.ofAll(
+              Message.of(
+                  "The net is cut as %s pieces: no single piece without overlap was found in %s"
+                      + " tries.",
+                  layout.pieces(), tries)));
     }
     List<Tab> usual = new ArrayList<>();
     for (Tab tab : chosen.tabs().placed()) {
@@ -32,12 +33,16 @@ final class UnfoldNotes {
         usual.add(tab);
       } else if (isLess(tab, said)) {
         notes.add(
-            Message.of(
-                "The %s on %s is %s deep, not %s, so that it lies on no other and does not show.",
-                SaidFlap.word(layout.flat(), tab.edge()),
-                Value.name(SaidFlap.name(layout.flat(), tab.carrier())),
-                Value.rough(tab.depth()),
-                Value.given(said)));
+            UnfoldNote.ofEdge(
+                Message.of(
+                    "The %s on %s is %s deep, not %s, so that it lies on no other and does not"
+                        + " show.",
+                    SaidFlap.word(layout.flat(), tab.edge()),
+                    Value.name(SaidFlap.name(layout.flat(), tab.carrier())),
+                    Value.rough(tab.depth()),
+                    Value.given(said)),
+                layout.flat(),
+                tab.edge()));
       }
     }
     List<Tab> narrow = usual.stream().filter(t -> isLess(t, tabs.depth())).toList();
@@ -46,30 +51,37 @@ final class UnfoldNotes {
     if (asked && !narrow.isEmpty()) {
       double least = narrow.stream().mapToDouble(Tab::depth).min().orElseThrow();
       notes.add(
-          Message.of(
-              "%s of %s %s less deep than %s, so that none lies on another or shows; the least deep"
-                  + " is %s.",
-              narrow.size(),
-              Count.of(usual.size(), "tab"),
-              narrow.size() == 1 ? "is" : "are",
-              Value.given(tabs.depth()),
-              Value.rough(least)));
+          UnfoldNote.ofEdge(
+              Message.of(
+                  "%s of %s %s less deep than %s, so that none lies on another or shows; the least"
+                      + " deep is %s.",
+                  narrow.size(),
+                  Count.of(usual.size(), "tab"),
+                  narrow.size() == 1 ? "is" : "are",
+                  Value.given(tabs.depth()),
+                  Value.rough(least)),
+              layout.flat(),
+              narrow.getFirst().edge()));
     }
     List<Integer> dropped = chosen.tabs().dropped();
     if (!dropped.isEmpty()) {
       List<String> names = dropped.stream().limit(MOST_NAMED).map(e -> between(layout, e)).toList();
       notes.add(
-          Message.of(
-              "%s no tab, as none of %s or more fits: %s%s. Close %s with tape.",
-              Count.of(dropped.size(), "seam has", "seams have"),
-              Value.given(tabs.minDepth()),
-              String.join(", ", names),
-              dropped.size() > MOST_NAMED ? " and more" : "",
-              dropped.size() == 1 ? "it" : "them"));
+          UnfoldNote.ofEdge(
+              Message.of(
+                  "%s no tab, as none of %s or more fits: %s%s. Close %s with tape.",
+                  Count.of(dropped.size(), "seam has", "seams have"),
+                  Value.given(tabs.minDepth()),
+                  String.join(", ", names),
+                  dropped.size() > MOST_NAMED ? " and more" : "",
+                  dropped.size() == 1 ? "it" : "them"),
+              layout.flat(),
+              dropped.getFirst()));
     }
     if (sheet && !chosen.fits()) {
       notes.add(
-          Message.text("No net found fits the sheet: take a larger sheet or a smaller form."));
+          UnfoldNote.ofAll(
+              Message.text("No net found fits the sheet: take a larger sheet or a smaller form.")));
     }
   }
 

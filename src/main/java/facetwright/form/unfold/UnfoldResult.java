@@ -1,6 +1,5 @@
 package facetwright.form.unfold;
 
-import facetwright.message.Message;
 import facetwright.net.Net;
 import java.io.Serializable;
 import java.util.List;
@@ -14,7 +13,7 @@ import java.util.List;
  * @param notes what a maker should know: pieces, tabs that shrank or were left out, a style that
  *     didn't work
  */
-public record UnfoldResult(Net net, boolean splits, int tries, List<Message> notes)
+public record UnfoldResult(Net net, boolean splits, int tries, List<UnfoldNote> notes)
     implements Serializable {
   public UnfoldResult {
     notes = List.copyOf(notes);

@@ -89,7 +89,7 @@ public record Unfolding(
   public UnfoldResult unfold(Form form) {
     FlatForm flat = new FlatForm(form);
     int root = baseOf(form);
-    List<Message> notes = new ArrayList<>();
+    List<UnfoldNote> notes = new ArrayList<>();
     List<Layout> found = drawn(flat, root);
     int tried = Math.max(1, found.size());
     if (found.isEmpty()) {
@@ -98,10 +98,11 @@ public record Unfolding(
       found = search.whole().isEmpty() ? List.of(search.fewest()) : search.whole();
       if (style != UnfoldStyle.SEARCH) {
         notes.add(
-            Message.of(
-                "This form can't be laid flat as %s without overlap, so a searched tree is used"
-                    + " instead.",
-                style.text()));
+            UnfoldNote.ofAll(
+                Message.of(
+                    "This form can't be laid flat as %s without overlap, so a searched tree is used"
+                        + " instead.",
+                    style.text())));
       }
     }
     Candidate chosen = best(found).alike(tabs, sheetWidth, sheetHeight);

@@ -8,6 +8,7 @@ import facetwright.check.finding.Place;
 import facetwright.form.Form;
 import facetwright.form.FormException;
 import facetwright.form.unfold.Tabs;
+import facetwright.form.unfold.UnfoldNote;
 import facetwright.form.unfold.UnfoldResult;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
@@ -24,6 +25,7 @@ import facetwright.script.api.Session;
 import facetwright.script.api.Things;
 import facetwright.words.Site;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** The word that makes a net of a form. */
 final class UnfoldWords {
@@ -93,6 +95,15 @@ final class UnfoldWords {
             });
   }
 
+  private static Place place(UnfoldNote note, Net net) {
+    OptionalInt join = note.join(net);
+    return join.isPresent()
+        ? new Place.AtJoin(join.getAsInt())
+        : note.facets().isEmpty()
+            ? new Place.WholeNet()
+            : new Place.AtPanel(note.facets().getFirst());
+  }
+
   /** Made when the script has ended, since the sheet to fit may be named after the form. */
   private static Net net(Session session, Form form, Unfolding unfolding, Site site) {
     Stock stock = session.stock();
@@ -103,14 +114,14 @@ final class UnfoldWords {
           room
               ? unfolding.fitting(stock.width() - clear, stock.height() - clear).unfold(form)
               : Smallest.unfold(form, unfolding, session.unit());
-      for (Message note : result.notes()) {
+      for (UnfoldNote note : result.notes()) {
         session.find(
             new Finding(
                 "unfolding",
                 result.splits() ? Finding.Severity.WARNING : Finding.Severity.NOTE,
-                note,
+                note.told(),
                 Message.EMPTY,
-                new Place.WholeNet(),
+                place(note, result.net()),
                 site));
       }
       return result.net();

@@ -12,6 +12,7 @@ import facetwright.workbench.desk.Selection;
 import facetwright.workbench.look.Camera;
 import facetwright.workbench.look.Pen;
 import facetwright.workbench.look.Shade;
+import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
@@ -29,6 +30,7 @@ final class TablePainter {
   private final Shade shade;
   private final Laid laid;
   private final boolean inside;
+  private final List<Vec2> pinned = new ArrayList<>();
 
   /**
    * @param inside whether the inside of the card lies up: every sheet is turned over where it lies
@@ -107,10 +109,14 @@ final class TablePainter {
     }
   }
 
+  /** A numbered pin at a place, or beside those that are there already. */
   void pin(Vec2 place, int number, boolean error) {
-    double x = x(place);
-    double y = y(place);
     double r = PIN * shade.type();
+    double middle = x(laid.sheet(laid.sheetAt(place)).centre());
+    Vec2 free = Pins.beside(pinned, new Vec2(x(place), y(place)), 2 * r, x(place) <= middle);
+    pinned.add(free);
+    double x = free.x();
+    double y = free.y();
     on.setFill(error ? Color.web("#A3291F") : Pen.colour(Ink.OCHRE));
     on.fillOval(x - r, y - r, 2 * r, 2 * r);
     on.setStroke(Color.WHITE);
