@@ -27,6 +27,7 @@ import facetwright.check.fit.ClosingStackRule;
 import facetwright.check.fit.FitRule;
 import facetwright.check.fit.FittingRule;
 import facetwright.check.fit.PlacingRule;
+import facetwright.check.fit.SwingRule;
 import facetwright.check.fit.TabSticksOutRule;
 import facetwright.check.fit.TabTooBigRule;
 import facetwright.check.fit.TabsClashRule;
@@ -57,6 +58,7 @@ public final class Checks {
           new TabsClashRule(),
           new TightFlapRule(),
           new PlacingRule(),
+          new SwingRule(),
           new FitRule(),
           new FittingRule(),
           new ClosingStackRule(),

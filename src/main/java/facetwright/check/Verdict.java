@@ -7,6 +7,7 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Mm;
 import facetwright.check.finding.Subject;
 import facetwright.check.fit.FitRule;
+import facetwright.check.fit.SwingRule;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.JoinGap;
@@ -21,6 +22,7 @@ import facetwright.message.Value;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -143,7 +145,11 @@ public final class Verdict {
             .findFirst()
             .map(f -> Message.of(", but %s", f.verdict()))
             .orElse(Message.EMPTY);
-    List<Message> goes = fits.isEmpty() ? FitRule.fits(subject) : List.of();
+    List<Message> goes = new ArrayList<>();
+    if (fits.isEmpty()) {
+      goes.addAll(FitRule.fits(subject));
+      goes.addAll(SwingRule.words(subject));
+    }
     fits = goes.isEmpty() ? fits : Message.of("; %s", Message.join("; ", goes));
     if (form.gaps().isEmpty()) {
       return Message.of("Closes: it has no joins that could miss%s.", fits);

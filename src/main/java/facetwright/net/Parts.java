@@ -79,7 +79,13 @@ public record Parts(List<Part> all, List<Placing> placings) implements Serializa
         case Into _ -> "into";
         case On _ -> "on";
         case Beside _ -> "beside";
+        case Hinged h -> h.shut().word();
       };
+    }
+
+    /** Where it goes, where hinged there as it is shut. */
+    default Placing shut() {
+      return this;
     }
 
     /**
@@ -111,6 +117,35 @@ public record Parts(List<Part> all, List<Placing> placings) implements Serializa
      */
     record Beside(int part, int onto, Side side, double gap, double turn, Site site)
         implements Placing {}
+
+    /**
+     * It is hinged there along an edge, and stands open.
+     *
+     * @param shut how it lies shut: over the other or on it
+     * @param edge the side of the other along which it is hinged
+     * @param open how far it stands open, in degrees
+     */
+    record Hinged(Placing shut, Side edge, double open) implements Placing {
+      @Override
+      public int part() {
+        return shut.part();
+      }
+
+      @Override
+      public int onto() {
+        return shut.onto();
+      }
+
+      @Override
+      public double turn() {
+        return shut.turn();
+      }
+
+      @Override
+      public Site site() {
+        return shut.site();
+      }
+    }
   }
 
   /** Whether parts are put together at all. */

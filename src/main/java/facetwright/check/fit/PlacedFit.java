@@ -37,7 +37,8 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
     for (Together.Nest nest : nests) {
       Part outer = Part.of(subject, body(bodies, part(subject, nest.outer())));
       Part inner = Part.of(subject, body(bodies, part(subject, nest.inner())));
-      boolean isOver = placing(subject, nest) instanceof Parts.Placing.Over && !nest.isTube();
+      boolean isOver =
+          placing(subject, nest).shut() instanceof Parts.Placing.Over && !nest.isTube();
       List<Slip> ways = new ArrayList<>();
       for (Part.Mouth mouth : outer.mouths()) {
         for (Part.Section section : inner.sections()) {

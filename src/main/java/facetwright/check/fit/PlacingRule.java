@@ -59,7 +59,7 @@ public final class PlacingRule implements Rule {
   private static boolean mayMeet(Subject subject) {
     List<List<Vec3>> corners =
         subject.net().parts().all().stream()
-            .map(p -> Body.corners(subject.net(), subject.folded().whole(), p.panels()))
+            .map(p -> Body.corners(subject.net(), subject.folded().together().shut(), p.panels()))
             .toList();
     for (int a = 0; a < corners.size(); a++) {
       for (int b = 0; b < a; b++) {
@@ -94,7 +94,7 @@ public final class PlacingRule implements Rule {
 
   /** Of all panels of two parts that pass through each other those that do so deepest. */
   private static Optional<Finding> through(Subject subject) {
-    return Collisions.of(subject.net(), subject.folded().whole()).stream()
+    return Collisions.of(subject.net(), subject.folded().together().shut()).stream()
         .filter(c -> c.isInTheWay() && !c.isOfTab(subject.net()))
         .filter(
             c -> {

@@ -15,7 +15,9 @@ import facetwright.net.Net;
 import facetwright.net.Parts;
 import facetwright.net.Parts.Placing;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Puts the parts of a net together, in the order in which its maker says so. Each goes with all
@@ -33,6 +35,7 @@ public final class Putting {
   private final Cluster[] cluster;
   private final Motion3[] table;
   private final List<Together.Stage> stages = new ArrayList<>();
+  private final Map<Integer, HingeLine> hinges = new LinkedHashMap<>();
   private final List<Together.Nest> nests = new ArrayList<>();
   private final List<Together.Refused> refused = new ArrayList<>();
 
@@ -74,14 +77,15 @@ public final class Putting {
   }
 
   /**
-   * What the whole measures: as large as all that is together, its parts' volumes added up, what
-   * two fill both counted once. What stands over the rim of one and into a third is counted twice.
+   * What the whole measures, all that is hinged shut: as large as all that is together, its parts'
+   * volumes added up, what two fill both counted once. What stands over the rim of one and into a
+   * third is counted twice.
    *
    * @param apart the form with its parts apart
    */
   private static Measures measures(
       Net net, FoldedForm apart, Together together, LengthTolerance tolerance) {
-    Measures all = new Body(net, together.poses(), together.whole(), tolerance).measure();
+    Measures all = new Body(net, together.shut(), together.whole(), tolerance).measure();
     double volume = -together.nests().stream().mapToDouble(Together.Nest::shared).sum();
     for (Parts.Part part : net.parts().all()) {
       if (together.whole().contains(part.panels().getFirst())) {
@@ -133,6 +137,7 @@ public final class Putting {
     List<Integer> panels =
         comes.parts().stream().flatMap(p -> net.parts().all().get(p).panels().stream()).toList();
     stages.add(new Together.Stage(index, panels, motion, onto.direction(found.from())));
+    found.hinge().ifPresent(line -> hinges.put(index, line));
     boolean isLaid = found.isLaid() && there.parts().getFirst() == placing.onto();
     Vec3 up = isLaid ? found.motion().direction(Vec3.Z) : there.up();
     Cluster all = there.with(comes, placing.part(), placing.onto(), found.motion(), up);
@@ -152,7 +157,12 @@ public final class Putting {
     Vec3 along = Math.abs(main.up().x()) < 0.5 ? Vec3.X : Vec3.Z;
     Motion3 last = Standing.of(points, main.up(), along);
     whole.forEach(p -> poses[p] = poses[p].then(last));
-    double right = Standing.seenFromAbove(corners(poses, whole)).maxX();
+    List<Together.Swing> swings =
+        new Swings(net, stages)
+            .of(hinges, p -> main.parts().contains(p) ? main.pose(p).then(last) : null);
+    Motion3[] open = poses.clone();
+    swings.forEach(s -> s.panels().forEach(p -> open[p] = open[p].then(s.turned(s.radians()))));
+    double right = Standing.seenFromAbove(corners(open, whole)).maxX();
     for (List<Integer> other : others(whole)) {
       for (int p : other) {
         poses[p] = elsewhere(p);
@@ -160,9 +170,10 @@ public final class Putting {
       Box2 box = Standing.seenFromAbove(corners(poses, other));
       Motion3 aside = Standing.shift(new Vec3(right + OnTable.BESIDE - box.minX(), 0, 0));
       other.forEach(p -> poses[p] = poses[p].then(aside));
+      other.forEach(p -> open[p] = poses[p]);
       right += OnTable.BESIDE + box.width();
     }
-    return new Together(List.of(poses), whole, stages, nests, refused);
+    return new Together(List.of(open), List.of(poses), whole, stages, swings, nests, refused);
   }
 
   private Cluster main() {

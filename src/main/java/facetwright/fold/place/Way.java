@@ -43,8 +43,18 @@ final class Way {
    * @param from whence it comes at last: direction and length, in mm
    * @param isLaid whether the other lies down for it, so that what goes in stands as by itself
    * @param nest where the one goes into the other
+   * @param hinge the line about which it opens, as the other stands by itself
    */
-  record Found(Motion3 motion, Vec3 from, boolean isLaid, Optional<Together.Nest> nest) {}
+  record Found(
+      Motion3 motion,
+      Vec3 from,
+      boolean isLaid,
+      Optional<Together.Nest> nest,
+      Optional<HingeLine> hinge) {
+    Found(Motion3 motion, Vec3 from, boolean isLaid, Optional<Together.Nest> nest) {
+      this(motion, from, isLaid, nest, Optional.empty());
+    }
+  }
 
   /** It can't go there. */
   static final class NoWay extends Exception {
@@ -80,7 +90,7 @@ final class Way {
     }
   }
 
-  private static Value.Name name(Net net, int part) {
+  static Value.Name name(Net net, int part) {
     return Value.name(net.parts().all().get(part).name());
   }
 
@@ -90,7 +100,24 @@ final class Way {
       case Placing.Into i -> into(index, i);
       case Placing.On o -> on(o);
       case Placing.Beside b -> beside(b);
+      case Placing.Hinged h -> hinged(of(index, h.shut()), h);
     };
+  }
+
+  private Found hinged(Found shut, Placing.Hinged hinged) throws NoWay {
+    if (shut.nest.filter(Together.Nest::isTube).isPresent()) {
+      throw new NoWay(
+          Message.of("%s is open at both ends: it slides and can't open", name(net, hinged.part())),
+          Message.text("Leave out hinged, or close one end."));
+    }
+    HingeLine line =
+        HingeLine.of(
+            net,
+            hinged,
+            skins.get(hinged.part()).moved(shut.motion),
+            there.faces(hinged.onto(), skins, -1),
+            hinged.shut() instanceof Placing.On ? Vec3.Z : shut.from.unit());
+    return new Found(shut.motion, shut.from, shut.isLaid, shut.nest, Optional.of(line));
   }
 
   private Found over(int index, Placing.Over o) throws NoWay {

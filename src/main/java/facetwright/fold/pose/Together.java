@@ -10,27 +10,33 @@ import java.util.List;
  * The parts of a form put together.
  *
  * @param poses for each panel, the motion from its place in the flat net to where it is when all
- *     parts are together; none where no part goes anywhere
+ *     parts are together, those hinged open; none where no part goes anywhere
+ * @param shut the same with all that is hinged shut
  * @param whole the panels of all that is put together to one thing, in order
  * @param stages how they come together from where they stand apart, one after the other
+ * @param swings how what is hinged opens, what is hinged to what is hinged before it
  * @param nests what goes into what
  * @param refused what can't go where it is to go
  */
 public record Together(
     List<Motion3> poses,
+    List<Motion3> shut,
     List<Integer> whole,
     List<Stage> stages,
+    List<Swing> swings,
     List<Nest> nests,
     List<Refused> refused)
     implements Serializable {
   /** Of a form whose parts go nowhere. */
   public static final Together NONE =
-      new Together(List.of(), List.of(), List.of(), List.of(), List.of());
+      new Together(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
   public Together {
     poses = List.copyOf(poses);
+    shut = List.copyOf(shut);
     whole = List.copyOf(whole);
     stages = List.copyOf(stages);
+    swings = List.copyOf(swings);
     nests = List.copyOf(nests);
     refused = List.copyOf(refused);
   }
@@ -52,6 +58,30 @@ public record Together(
       implements Serializable {
     public Stage {
       panels = List.copyOf(panels);
+    }
+  }
+
+  /**
+   * A part opens about its hinge, with all that has gone to it.
+   *
+   * @param placing which of the net's placings
+   * @param panels what moves
+   * @param from one end of the hinge, as all stands shut
+   * @param to its other end; what opens turns counter-clockwise about the way from the one to the
+   *     other
+   * @param away the direction, of length 1, in which it comes off the other
+   * @param radians how far it stands open
+   */
+  public record Swing(
+      int placing, List<Integer> panels, Vec3 from, Vec3 to, Vec3 away, double radians)
+      implements Serializable {
+    public Swing {
+      panels = List.copyOf(panels);
+    }
+
+    /** The motion from shut to open by so much, in radians. */
+    public Motion3 turned(double by) {
+      return Motion3.about(from, to, by);
     }
   }
 

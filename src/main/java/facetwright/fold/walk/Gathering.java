@@ -12,7 +12,8 @@ import java.util.List;
 
 /**
  * How the parts of a form come together: one after the other, each first to before its place, and
- * then straight in. What they do as they come near is not looked at: they may pass through others.
+ * then straight in; then what is hinged opens. What they do as they come near is not looked at:
+ * they may pass through others.
  */
 final class Gathering {
   /** The part of its time that a part takes to come before its place. */
@@ -32,7 +33,7 @@ final class Gathering {
     }
     List<Motion3> poses = new ArrayList<>(form.poses());
     List<Motion3> done = new ArrayList<>(form.poses());
-    double stages = together.stages().size();
+    double stages = together.stages().size() + together.swings().size();
     for (int i = 0; i < together.stages().size(); i++) {
       Together.Stage stage = together.stages().get(i);
       double part = Math.clamp(t * stages - i, 0, 1);
@@ -44,9 +45,19 @@ final class Gathering {
       }
     }
     Vec3 middle = middle(Body.corners(net, done, together.whole()));
+    for (int i = 0; i < together.swings().size(); i++) {
+      Together.Swing swing = together.swings().get(i);
+      double part = Math.clamp(t * stages - together.stages().size() - i, 0, 1);
+      for (int p : swing.panels()) {
+        // About the hinge where it is now: the whole does not stand yet as it does in the end.
+        Motion3 last = done.get(p).inverse().then(together.shut().get(p));
+        Motion3 turn = last.then(swing.turned(part * swing.radians())).then(last.inverse());
+        poses.set(p, poses.get(p).then(turn));
+      }
+    }
     for (int p = 0; p < poses.size(); p++) {
       // Bit by bit all is moved as the whole stands in the end.
-      Motion3 last = done.get(p).inverse().then(together.poses().get(p));
+      Motion3 last = done.get(p).inverse().then(together.shut().get(p));
       poses.set(p, poses.get(p).then(part(last, t, middle)));
     }
     return poses;

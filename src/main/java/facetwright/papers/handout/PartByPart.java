@@ -10,6 +10,7 @@ import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.Parts;
 import facetwright.net.Parts.Placing;
+import facetwright.net.Parts.Side;
 import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.words.Decimals;
@@ -129,14 +130,18 @@ final class PartByPart {
 
   private Section together() {
     List<Together.Stage> stages = form.together().stages();
+    List<Together.Swing> swings = form.together().swings();
+    double all = stages.size() + swings.size();
     List<Picture> pictures = new ArrayList<>();
     for (int i = 0; i < stages.size(); i++) {
-      double part = (i + BEFORE) / stages.size();
+      Placing placing = parts.placings().get(stages.get(i).placing());
       pictures.add(
-          new Picture.Folded(
-              FoldPath.APART + (1 - FoldPath.APART) * part,
-              words(parts.placings().get(stages.get(i).placing())),
-              "The parts as they come together."));
+          together((i + BEFORE) / all, words(placing), "The parts as they come together."));
+    }
+    for (int i = 0; i < swings.size(); i++) {
+      double shut = (stages.size() + i) / all;
+      String words = HingeText.words(parts, swings.get(i), unit);
+      pictures.add(together(shut, words, "The parts with the hinge shut."));
     }
     pictures.add(new Picture.Folded(1, "All together.", "The finished piece from the side."));
     return new Section.Steps(
@@ -145,12 +150,19 @@ final class PartByPart {
         pictures);
   }
 
+  private static Picture together(double part, String words, String shown) {
+    return new Picture.Folded(FoldPath.APART + (1 - FoldPath.APART) * part, words, shown);
+  }
+
   private String words(Placing placing) {
     String one = "“" + parts.all().get(placing.part()).name() + "”";
     String other = "“" + parts.all().get(placing.onto()).name() + "”";
     return switch (placing) {
       case Placing.Over _ -> "Put " + one + " over " + other + deep(placing) + turned(placing);
       case Placing.Into _ -> "Push " + one + " into " + other + deep(placing) + turned(placing);
+      case Placing.Hinged(Placing.On on, Side _, double _) ->
+          "Lay " + one + " on " + other + ", " + middle(on) + turned(placing);
+      case Placing.Hinged hinged -> words(hinged.shut());
       case Placing.On on -> "Glue " + one + " on " + other + ", " + middle(on) + turned(placing);
       case Placing.Beside beside ->
           "Stand "
@@ -171,7 +183,7 @@ final class PartByPart {
 
   private String deep(Placing placing) {
     return form.together().nests().stream()
-        .filter(n -> parts.placings().get(n.placing()).equals(placing))
+        .filter(n -> parts.placings().get(n.placing()).shut().equals(placing))
         .findFirst()
         .map(n -> ", " + length(n.depth()) + " deep")
         .orElse("");

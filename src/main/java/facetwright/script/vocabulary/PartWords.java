@@ -18,6 +18,7 @@ import facetwright.script.api.PointKinds;
 import facetwright.script.api.Things;
 import facetwright.words.Site;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** The words for parts: telling them apart, and putting them together. */
 final class PartWords {
@@ -88,6 +89,7 @@ final class PartWords {
         const lid = prism({ sides: 6, side: 31, height: 15 }).open("top").unfold({ part: "lid" });
         lid.over(box);
         """,
+        true,
         Placing.Over::new);
   }
 
@@ -103,6 +105,7 @@ final class PartWords {
         const insert = prism({ sides: 4, side: 59, height: 20 }).open("top").unfold({ part: "insert" });
         insert.into(box);
         """,
+        false,
         Placing.Into::new);
   }
 
@@ -113,14 +116,15 @@ final class PartWords {
   }
 
   private static Fn<PartDraft> nesting(
-      String name, String what, String does, String example, Nesting nesting) {
+      String name, String what, String does, String example, boolean hangs, Nesting nesting) {
     Arg<PartDraft> other = other(what);
     Arg<Double> by = by();
     Arg<Double> turn = turn();
+    HingeArgs hinge = HingeArgs.fresh();
     return Fn.<PartDraft>named(name)
         .does(does)
         .takes(other)
-        .options(by, turn)
+        .options(HingeArgs.beside(hangs ? hinge : null, by, turn))
         .gives(Things.PART, "the part")
         .example(example)
         .runs(
@@ -128,12 +132,13 @@ final class PartWords {
               PartDraft onto = call.get(other);
               double deep = deep(call.get(by));
               double degrees = call.get(turn);
+              UnaryOperator<Placing> hung = hangs ? hinge.read(call) : UnaryOperator.identity();
               call.session()
                   .place(
                       part,
                       onto,
                       name,
-                      (p, o, _) -> nesting.of(p, o, deep, degrees, call.site()),
+                      (p, o, _) -> hung.apply(nesting.of(p, o, deep, degrees, call.site())),
                       1,
                       call.site());
               return part;
@@ -151,10 +156,11 @@ final class PartWords {
             "where its middle goes, [right, back] from the middle of what it stands on, there where"
                 + " left out; of what is made several times a list of places");
     Arg<Double> turn = turn();
+    HingeArgs hinge = HingeArgs.fresh();
     return Fn.<PartDraft>named("on")
         .does("Stands it on another part, middle on middle, as deep down as it goes.")
         .takes(other)
-        .options(at, turn)
+        .options(HingeArgs.beside(hinge, at, turn))
         .gives(Things.PART, "the part")
         .example(
             """
@@ -168,18 +174,20 @@ final class PartWords {
               PartDraft onto = call.get(other);
               List<Vec2> places = call.has(at) ? call.get(at) : List.of(Vec2.ZERO);
               double degrees = call.get(turn);
+              UnaryOperator<Placing> hung = hinge.read(call);
               call.session()
                   .place(
                       part,
                       onto,
                       "on",
                       (p, o, i) ->
-                          new Placing.On(
-                              p,
-                              o,
-                              places.get(Math.min(i, places.size() - 1)),
-                              degrees,
-                              call.site()),
+                          hung.apply(
+                              new Placing.On(
+                                  p,
+                                  o,
+                                  places.get(Math.min(i, places.size() - 1)),
+                                  degrees,
+                                  call.site())),
                       places.size(),
                       call.site());
               return part;
