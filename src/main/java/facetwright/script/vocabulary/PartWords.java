@@ -120,11 +120,11 @@ final class PartWords {
     Arg<PartDraft> other = other(what);
     Arg<Double> by = by();
     Arg<Double> turn = turn();
-    HingeArgs hinge = HingeArgs.fresh();
+    HoldArgs.Hinge hinge = HoldArgs.Hinge.fresh();
     return Fn.<PartDraft>named(name)
         .does(does)
         .takes(other)
-        .options(HingeArgs.beside(hangs ? hinge : null, by, turn))
+        .options(HoldArgs.Hinge.beside(hangs ? hinge : null, by, turn))
         .gives(Things.PART, "the part")
         .example(example)
         .runs(
@@ -156,11 +156,11 @@ final class PartWords {
             "where its middle goes, [right, back] from the middle of what it stands on, there where"
                 + " left out; of what is made several times a list of places");
     Arg<Double> turn = turn();
-    HingeArgs hinge = HingeArgs.fresh();
+    HoldArgs.Hinge hinge = HoldArgs.Hinge.fresh();
     return Fn.<PartDraft>named("on")
         .does("Stands it on another part, middle on middle, as deep down as it goes.")
         .takes(other)
-        .options(HingeArgs.beside(hinge, at, turn))
+        .options(HoldArgs.Hinge.beside(hinge, at, turn))
         .gives(Things.PART, "the part")
         .example(
             """
