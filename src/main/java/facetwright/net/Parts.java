@@ -31,12 +31,22 @@ public record Parts(List<Part> all, List<Placing> placings) implements Serializa
    * @param panels its panels
    * @param stance how it stands by itself
    * @param first index of the first of those made like it: its own where it is that
+   * @param imageOf index of the first of those whose mirror image it is, or {@link #NO_IMAGE}
    * @param caliper how thick its card is, in mm, or {@link #AS_ALL}
    * @param site where the script made it
    */
   public record Part(
-      String name, List<Integer> panels, Stance stance, int first, double caliper, Site site)
+      String name,
+      List<Integer> panels,
+      Stance stance,
+      int first,
+      int imageOf,
+      double caliper,
+      Site site)
       implements Serializable {
+    /** Of a part that is nothing's mirror image. */
+    public static final int NO_IMAGE = -1;
+
     /** Of the card that the design is of. */
     public static final double AS_ALL = Double.NaN;
 
@@ -162,6 +172,12 @@ public record Parts(List<Part> all, List<Placing> placings) implements Serializa
   public int count(int part) {
     int first = all.get(part).first();
     return (int) all.stream().filter(p -> p.first() == first).count();
+  }
+
+  /** What a part is called, of several made alike without its number. */
+  public String called(int part) {
+    String name = all.get(part).name();
+    return count(part) > 1 && name.endsWith(" 1") ? name.substring(0, name.length() - 2) : name;
   }
 
   /** How thick the card of a part is, in mm, where that of the design is so thick. */

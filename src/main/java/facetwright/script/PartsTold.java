@@ -119,6 +119,7 @@ final class PartsTold {
                 IntStream.range(by, by + like.panels().size()).boxed().toList(),
                 like.stance().after(by),
                 d,
+                first.imageOf(),
                 first.caliper(),
                 first.site());
         add(draft, made);
@@ -130,7 +131,8 @@ final class PartsTold {
     List<Parts.Placing> placings = placings();
     boolean isPlain =
         placings.isEmpty()
-            && drafts.stream().noneMatch(d -> d.card().isOwn() || d.card().count() > 1);
+            && drafts.stream().noneMatch(d -> d.card().isOwn() || d.card().count() > 1)
+            && parts.stream().allMatch(p -> p.imageOf() == Parts.Part.NO_IMAGE);
     return new Told(
         isPlain ? named : named.with(new Parts(parts, placings)), draftOf, spoken, found);
   }
@@ -172,6 +174,8 @@ final class PartsTold {
         || draft.card().isOwn()
         || draft.card().count() > 1
         || draft.goes().isPresent()
+        || session.sources().stream()
+            .anyMatch(s -> s instanceof Source.Image(_, PartDraft like) && like == draft)
         || session.parts().stream()
             .anyMatch(p -> p.goes().filter(g -> g.onto() == draft).isPresent());
   }
@@ -202,8 +206,20 @@ final class PartsTold {
         share.panels(),
         owned.stance(draft.of()),
         number,
+        imageOf(draft),
         thick(draft),
         draft.site());
+  }
+
+  /** The part that it is the mirror image of, where that is told apart. */
+  @SuppressWarnings("ReferenceEquality") // One thing is no other, however alike.
+  private int imageOf(PartDraft draft) {
+    for (Source source : session.sources()) {
+      if (source instanceof Source.Image(Object image, PartDraft like) && image == draft.of()) {
+        return drafts.indexOf(like);
+      }
+    }
+    return Parts.Part.NO_IMAGE;
   }
 
   /** How thick its card is; of all parts, where any has a card of its own. */

@@ -6,12 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.JoinGap;
 import facetwright.geom.Vec3;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.net.Panel;
 import facetwright.net.Parts;
 import facetwright.net.Score;
 import facetwright.net.fitting.Label;
+import facetwright.papers.materials.Prices;
+import facetwright.papers.materials.Works;
+import facetwright.papers.materials.WorksText;
+import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
@@ -235,6 +240,12 @@ class MirroredPartsTest {
             "mirrored left 2");
     // Two left and two of its images with one note each, three right ones with two.
     assertThat(design.net().fittings().all()).hasSize(2 + 2 + 3 * 2);
+    Works works = Works.of(design.laid(), design.folded(), Unit.MM, List.of(), 2);
+    String like = ", the mirror image of “left”: cut it by its own lines, same side up";
+    assertThat(new WorksText(Order.usual(Unit.MM)).materials(works.materials(), Prices.NONE))
+        .contains(
+            "Parts to make: 4 of “left”; 6 of “right”%s; 4 of “mirrored left”%s."
+                .formatted(like, like));
     assertThat(design.net().panels().stream().map(Panel::name))
         .contains("left 1 shelf", "right 1 shelf", "mirrored left 2 shelf");
   }

@@ -91,6 +91,17 @@ public final class WorksJson {
     json.writeNumberProperty("minutes", m.minutes());
     JsonText.objects(
         json,
+        "parts",
+        m.parts(),
+        p -> {
+          json.writeStringProperty("name", p.name());
+          json.writeNumberProperty("count", p.count());
+          if (p.imageOf().isPresent()) {
+            json.writeStringProperty("mirror_image_of", p.imageOf().get());
+          }
+        });
+    JsonText.objects(
+        json,
         "shopping",
         m.shopping(prices),
         p -> {

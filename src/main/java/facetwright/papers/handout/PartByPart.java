@@ -57,7 +57,7 @@ final class PartByPart {
         continue;
       }
       int count = parts.count(i);
-      String of = " “" + name(i) + "”" + (count == 1 ? "" : " (" + count + " of it)");
+      String of = " “" + parts.called(i) + "”" + (count == 1 ? "" : " (" + count + " of it)");
       sections.addAll(of(of, part.panels()));
       if (Handout.isSolved(form)) {
         List<Picture> pictures = Handout.pictures(made, i, glued.get(i));
@@ -79,14 +79,6 @@ final class PartByPart {
       sections.add(together());
     }
     return sections;
-  }
-
-  /** A part's name; of several made alike without its number. */
-  private String name(int part) {
-    String name = parts.all().get(part).name();
-    return parts.count(part) > 1 && name.endsWith(" 1")
-        ? name.substring(0, name.length() - 2)
-        : name;
   }
 
   private List<Section> of(String of, List<Integer> panels) {

@@ -7,6 +7,7 @@ import facetwright.measure.Unit;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Opening;
+import facetwright.net.Parts;
 import facetwright.net.backing.Backings;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.Stock;
@@ -15,6 +16,7 @@ import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What so many pieces of a design take.
@@ -29,6 +31,7 @@ import java.util.Optional;
  * @param isPapered whether layers and what goes behind windows come on top of that
  * @param holes how many are punched
  * @param minutes of work, for one who has made it before
+ * @param parts that the design is made of; none where its maker told none apart
  */
 public record Materials(
     int pieces,
@@ -40,10 +43,34 @@ public record Materials(
     Mass card,
     boolean isPapered,
     int holes,
-    double minutes) {
+    double minutes,
+    List<Made> parts) {
 
   public Materials {
     needs = List.copyOf(needs);
+    parts = List.copyOf(parts);
+  }
+
+  /**
+   * A part of the design, or several made alike.
+   *
+   * @param count how many for all pieces
+   * @param imageOf the part whose mirror image it is; often none
+   */
+  public record Made(String name, int count, Optional<String> imageOf) {}
+
+  private static List<Made> parts(Parts told, int pieces) {
+    return IntStream.range(0, told.all().size())
+        .filter(i -> told.all().get(i).first() == i)
+        .mapToObj(
+            i -> {
+              int like = told.all().get(i).imageOf();
+              return new Made(
+                  told.called(i),
+                  pieces * told.count(i),
+                  like == Parts.Part.NO_IMAGE ? Optional.empty() : Optional.of(told.called(like)));
+            })
+        .toList();
   }
 
   /**
@@ -109,7 +136,8 @@ public record Materials(
         laid.mass(),
         layered > 0,
         holes,
-        minutes);
+        minutes,
+        parts(net.parts(), pieces));
   }
 
   private static String card(Stock stock) {

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Layers, cuts and materials in words.
@@ -202,6 +203,12 @@ public record WorksText(Order order) {
                     + CopyPlan.counted(m.perSheet())
                     + (m.perSheet() == 1 ? " piece." : " pieces.")
                 : "One piece takes more than one sheet of card.");
+    if (!m.parts().isEmpty()) {
+      lines.add(
+          "Parts to make: "
+              + m.parts().stream().map(WorksText::part).collect(Collectors.joining("; "))
+              + ".");
+    }
     lines.add(
         "Weight of one piece: "
             + m.card().about(order.unit())
@@ -246,6 +253,16 @@ public record WorksText(Order order) {
       tools.add("glue or double-sided tape");
     }
     return "Tools: " + String.join("; ", tools) + ".";
+  }
+
+  private static String part(Materials.Made part) {
+    return part.count()
+        + " of “"
+        + part.name()
+        + "”"
+        + part.imageOf()
+            .map(n -> ", the mirror image of “" + n + "”: cut it by its own lines, same side up")
+            .orElse("");
   }
 
   private static String hours(double minutes) {
