@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.check.finding.Finding;
 import facetwright.fold.pose.Closure;
 import facetwright.form.NetChecks;
+import facetwright.geom.Polygon2;
 import facetwright.net.NamedPanel;
 import facetwright.net.PanelRole;
 import facetwright.script.design.Design;
@@ -126,6 +127,27 @@ class TaperedWrapTest {
     double out = 6 / Math.tan(Math.PI / 8);
     assertThat(shade.folded().measures().height())
         .isCloseTo(Math.sqrt(60 * 60 - out * out), within(1e-6));
+  }
+
+  /** A gable and its fin are no walls: the width said for the top is that of the walls' rim. */
+  @Test
+  void gablesCarryOnTheTaperAboveTheRim() throws Exception {
+    Design tub =
+        run(
+            """
+            const tub = wrap({ columns: 4, width: [60, 72], rows: [84, 44, 12], names: ["wall", "gable", "fin"], seam: 12 });
+            tub.columns("even").rows("gable").gusset();
+            tub.columns(1).rows("fin").lap(tub.columns(3).rows("fin"));
+            tub.floor({ tab: 12 });
+            """);
+    isSound(tub);
+    assertThat(tub.net().pieces()).isEqualTo(1);
+    Polygon2 wall = NamedPanel.of(tub.net(), "wall 1").orElseThrow().outline();
+    assertThat(wall.side(0).length()).isCloseTo(60, within(1e-9));
+    assertThat(wall.side(2).length()).isCloseTo(72, within(1e-9));
+    // On at the same slope: 12 mm wider in 84 mm, so 44 / 7 wider in the gable's 44.
+    Polygon2 gable = NamedPanel.of(tub.net(), "gable 1").orElseThrow().outline();
+    assertThat(gable.side(2).length()).isCloseTo(72 + 44.0 / 7, within(1e-9));
   }
 
   @Test

@@ -12,7 +12,6 @@ import facetwright.words.NearName;
 import facetwright.words.Site;
 import facetwright.words.Spoken;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
@@ -90,27 +89,19 @@ public final class WrapDraft {
     grid();
   }
 
-  /** The measures of the cells, as far as all has been said: tabs at either end carry on. */
+  /**
+   * The measures of the cells, as far as all has been said. What is no wall carries on the walls'
+   * taper.
+   */
   WrapGrid grid() {
     if (lines.size() == rows.size() + 1) {
       return new WrapGrid(lines, rows, site);
     }
-    int from = 0;
-    int to = rows.size();
-    while (to - from > 1 && isTabs(from)) {
-      from++;
-    }
-    while (to - from > 1 && isTabs(to - 1)) {
-      to--;
-    }
+    WallRows walls = WallRows.of(cells);
     return new WrapGrid(
-        WrapGrid.even(lines.getFirst(), lines.getLast(), rows, from, to, site), rows, site);
-  }
-
-  /** Whether tabs are all that is kept of a row. */
-  private boolean isTabs(int row) {
-    List<WrapCell> kept = Arrays.stream(cells[row]).filter(c -> !c.removed).toList();
-    return !kept.isEmpty() && kept.stream().allMatch(c -> c.tab != null);
+        WrapGrid.even(lines.getFirst(), lines.getLast(), rows, walls.from(), walls.to(), site),
+        rows,
+        site);
   }
 
   /**
