@@ -14,6 +14,13 @@ public final class Sentence {
         : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
+  /** A sentence to follow on other words: its first letter small. */
+  public static String small(String sentence) {
+    return sentence.isEmpty()
+        ? sentence
+        : sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
+  }
+
   /** A message without capital and full stop, with both; a question has its mark. */
   public static String of(String message) {
     return capital(message) + (message.endsWith("?") ? "" : ".");

@@ -1,6 +1,5 @@
 package facetwright.fold.making;
 
-import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
@@ -31,15 +30,25 @@ final class Hollow {
   private static final double SAME = 0.999;
 
   private final Net net;
-  private final FoldedForm form;
+  private final List<Motion3> poses;
   private final List<Integer> panels;
   private final List<Vec3> points;
 
-  Hollow(Net net, FoldedForm form, List<Integer> panels) {
+  /**
+   * @param poses where each of the net's panels is
+   * @param panels those round the hollow
+   */
+  Hollow(Net net, List<Motion3> poses, List<Integer> panels) {
     this.net = net;
-    this.form = form;
+    this.poses = poses;
     this.panels = panels;
-    this.points = panels.stream().flatMap(p -> form.corners(net, p).stream()).toList();
+    this.points = panels.stream().flatMap(p -> corners(p).stream()).toList();
+  }
+
+  private List<Vec3> corners(int panel) {
+    return net.panels().get(panel).outline().corners().stream()
+        .map(poses.get(panel)::apply)
+        .toList();
   }
 
   /**
@@ -79,7 +88,7 @@ final class Hollow {
     List<Shadow.Shape> walls = new ArrayList<>();
     List<Vec2> all = new ArrayList<>();
     for (int p : panels) {
-      List<Vec3> part = Cutting.above(form.corners(net, p), Vec3.Z, foot + touch);
+      List<Vec3> part = Cutting.above(corners(p), Vec3.Z, foot + touch);
       part = Cutting.above(part, Vec3.Z.times(-1), -(head - touch));
       if (part.size() > 1) {
         List<Vec2> seen = part.stream().map(view::seen).toList();
@@ -104,7 +113,8 @@ final class Hollow {
     return widest;
   }
 
-  private double way(Set<Integer> held, Vec3 to, Vec3 direction) {
+  /** The same along one direction. */
+  double way(Set<Integer> held, Vec3 to, Vec3 direction) {
     View view = View.along(direction);
     double from = direction.dot(to);
     List<Shadow.Shape> inTheWay = new ArrayList<>();
@@ -112,7 +122,7 @@ final class Hollow {
       if (!held.contains(p)) {
         continue;
       }
-      List<Vec3> part = Cutting.above(form.corners(net, p), direction, from);
+      List<Vec3> part = Cutting.above(corners(p), direction, from);
       if (part.size() > 1) {
         inTheWay.add(
             new Shadow.Shape(
@@ -124,7 +134,7 @@ final class Hollow {
 
   private List<List<Vec2>> holes(int p, View view, Vec3 direction, double from) {
     Panel panel = net.panels().get(p);
-    Motion3 pose = form.poses().get(p);
+    Motion3 pose = poses.get(p);
     List<List<Vec2>> holes = new ArrayList<>();
     for (Opening opening : panel.openings()) {
       if (opening.behind().isEmpty()) {
@@ -147,7 +157,7 @@ final class Hollow {
               || net.panels().get(p).openings().stream()
                   .anyMatch(o -> o instanceof Opening.Window && o.behind().isEmpty());
       if (opens) {
-        Vec3 out = form.poses().get(p).ez();
+        Vec3 out = poses.get(p).ez();
         for (Vec3 way : List.of(out, out.times(-1))) {
           if (all.size() < DIRECTIONS && all.stream().noneMatch(d -> d.dot(way) > SAME)) {
             all.add(way);

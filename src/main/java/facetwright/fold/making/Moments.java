@@ -23,6 +23,7 @@ public final class Moments {
   public static final double HAND = 20;
 
   private final Net net;
+  private final FoldedForm form;
   private final List<Gluing.Stage> stages;
   private final Fitting fitting;
   private final List<Integer> own;
@@ -32,6 +33,7 @@ public final class Moments {
 
   private Moments(Net net, FoldedForm form, List<Gluing.Stage> stages, Fitting fitting) {
     this.net = net;
+    this.form = form;
     this.stages = stages;
     this.fitting = fitting;
     this.own =
@@ -41,13 +43,14 @@ public final class Moments {
             .toList();
     this.glued = (int) own.stream().filter(s -> !isTuck(stages.get(s))).count();
     this.held = new Held(net, form, fitting.panels(), bonds(own.size()));
-    this.hollow = new Hollow(net, form, fitting.panels());
+    this.hollow = new Hollow(net, form.poses(), fitting.panels());
   }
 
   /**
    * A moment, with what there is room for.
    *
-   * @param at the stage it comes before; as many as there are where it comes after all
+   * @param at the stage it comes before; as many as there are where it comes after all, or when
+   *     parts are put together
    * @param needs how wide the way has to be, in mm; 0 for what needs none
    * @param way how wide it is then, in mm
    * @param room how wide the hollow is for a thing so high, in mm
@@ -72,6 +75,10 @@ public final class Moments {
   private Found found() {
     double height = fitting.thing() instanceof Extra.Light light ? light.height() : 0;
     double needs = needs();
+    if (WhenTogether.stage(net, form, fitting).isPresent()) {
+      double room = needs > 0 ? WhenTogether.room(net, form, fitting, Math.max(height, 1)) : needs;
+      return new Found(stages.size(), needs, Double.POSITIVE_INFINITY, room);
+    }
     boolean isReckoned = needs > 0 && !stages.isEmpty();
     Hollow.Room room = isReckoned ? hollow.room(Math.max(height, 1)) : new Hollow.Room(null, needs);
     int k =

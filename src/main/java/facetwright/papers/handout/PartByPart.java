@@ -2,6 +2,7 @@ package facetwright.papers.handout;
 
 import facetwright.fold.making.Gluing;
 import facetwright.fold.making.Step;
+import facetwright.fold.making.WhenTogether;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Together;
 import facetwright.fold.walk.FoldPath;
@@ -14,9 +15,12 @@ import facetwright.net.Parts.Side;
 import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.words.Decimals;
+import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The making of a design of several parts: one part after the other, then all put together. */
 final class PartByPart {
@@ -77,6 +81,10 @@ final class PartByPart {
     }
     if (form.together().isSome()) {
       sections.add(together());
+      List<String> last = together(form.together().stages().size());
+      if (!last.isEmpty()) {
+        sections.add(new Section.Ordered("When all is together", List.of(), last));
+      }
     }
     return sections;
   }
@@ -114,6 +122,10 @@ final class PartByPart {
             case Step.Glue(Gluing.Stage stage) -> Gluing.panel(net, stage.bonds().getFirst());
             case Step.Fit(int fitting) -> net.fittings().all().get(fitting).panels().getFirst();
           };
+      if (step instanceof Step.Fit(int fitting)
+          && WhenTogether.stage(net, form, net.fittings().all().get(fitting)).isPresent()) {
+        continue;
+      }
       int of = parts.of(panel).map(parts.all()::indexOf).orElse(parts.all().size());
       glued.get(of).add(step);
     }
@@ -128,7 +140,7 @@ final class PartByPart {
     for (int i = 0; i < stages.size(); i++) {
       Placing placing = parts.placings().get(stages.get(i).placing());
       pictures.add(
-          together((i + BEFORE) / all, words(placing), "The parts as they come together."));
+          together((i + BEFORE) / all, told(together(i), words(placing)), "The parts as they come together."));
     }
     for (int i = 0; i < swings.size(); i++) {
       double shut = (stages.size() + i) / all;
@@ -144,6 +156,24 @@ final class PartByPart {
 
   private static Picture together(double part, String words, String shown) {
     return new Picture.Folded(FoldPath.APART + (1 - FoldPath.APART) * part, words, shown);
+  }
+
+  /** What goes in or round before a stage of putting together, or after all of them. */
+  private List<String> together(int stage) {
+    FittingText text = new FittingText(net, form, unit);
+    return steps.stream()
+        .flatMap(
+            s ->
+                s instanceof Step.Fit(int f)
+                    ? Stream.of(net.fittings().all().get(f))
+                    : Stream.empty())
+        .filter(f -> WhenTogether.stage(net, form, f).equals(OptionalInt.of(stage)))
+        .map(f -> text.of(f, false))
+        .toList();
+  }
+
+  private static String told(List<String> first, String then) {
+    return first.isEmpty() ? then : String.join(" ", first) + " Then " + Sentence.small(then);
   }
 
   private String words(Placing placing) {
