@@ -30,7 +30,8 @@ public final class MomentArgs {
       optional(
           "at",
           Kinds.oneOf(List.of("first", "last")),
-          "it comes before all that is glued, or after it");
+          "it comes before all that is glued, or after it; of parts put together last when they"
+              + " are");
 
   private MomentArgs() {}
 
