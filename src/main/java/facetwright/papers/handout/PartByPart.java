@@ -140,7 +140,10 @@ final class PartByPart {
     for (int i = 0; i < stages.size(); i++) {
       Placing placing = parts.placings().get(stages.get(i).placing());
       pictures.add(
-          together((i + BEFORE) / all, told(together(i), words(placing)), "The parts as they come together."));
+          together(
+              (i + BEFORE) / all,
+              told(together(i), words(placing)),
+              "The parts as they come together."));
     }
     for (int i = 0; i < swings.size(); i++) {
       double shut = (stages.size() + i) / all;
