@@ -1,5 +1,6 @@
 package facetwright.check;
 
+import facetwright.check.cut.OffSheetRule;
 import facetwright.check.finding.Finding;
 import facetwright.check.finding.Mm;
 import facetwright.fold.pose.Closure;
@@ -30,7 +31,10 @@ public final class Summary {
             : (isFlat(folded) ? " Made, it lies flat: " : " Made, it is ")
                 + folded.measures().size(mm -> new Length(mm).read(unit))
                 + ".";
-    return Verdict.of(laid, folded, findings).text(unit) + size + " " + fits(laid);
+    Verdict verdict = Verdict.of(laid, folded, findings);
+    boolean isToldFirst =
+        verdict.leading().filter(f -> f.rule().equals(OffSheetRule.NAME)).isPresent();
+    return verdict.text(unit) + size + (isToldFirst ? "" : " " + fits(laid));
   }
 
   /** Whether what is joined comes out with nothing inside, as at the least size that closes. */

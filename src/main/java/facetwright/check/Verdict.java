@@ -1,27 +1,23 @@
 package facetwright.check;
 
+import facetwright.check.closing.CauseRule;
 import facetwright.check.closing.FoldFlatRule;
 import facetwright.check.closing.InTheWay;
-import facetwright.check.closing.SeamLengthsRule;
 import facetwright.check.finding.Finding;
-import facetwright.check.finding.Mm;
 import facetwright.check.finding.Subject;
 import facetwright.check.fit.FitRule;
 import facetwright.check.fit.SwingRule;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
-import facetwright.fold.pose.JoinGap;
-import facetwright.fold.pose.Laps;
 import facetwright.fold.pose.PanelStrain;
-import facetwright.fold.pose.ScoreGap;
 import facetwright.fold.solve.SolverSettings;
 import facetwright.fold.touch.Collision;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.message.Value;
-import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
+import facetwright.words.Count;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -89,8 +85,9 @@ public final class Verdict {
 
   /** What it comes to; the {@link #text words} begin with "Closes" where it closes, only there. */
   public Outcome outcome() {
-    Outcome outcome = outcome(subject.net(), form);
-    return outcome == Outcome.UNKNOWN && because().isPresent() ? Outcome.FAILS : outcome;
+    return because().isPresent() || !against().isEmpty()
+        ? Outcome.FAILS
+        : outcome(subject.net(), form);
   }
 
   /** What is found that keeps it from closing or from being made; empty where it closes. */
@@ -98,7 +95,8 @@ public final class Verdict {
     return outcome() == Outcome.CLOSES
         ? Optional.empty()
         : because()
-            .or(() -> findings.stream().filter(f -> OF_CLOSING.contains(f.rule())).findFirst());
+            .or(() -> findings.stream().filter(f -> OF_CLOSING.contains(f.rule())).findFirst())
+            .or(() -> against().stream().findFirst());
   }
 
   /**
@@ -111,12 +109,46 @@ public final class Verdict {
   }
 
   private Optional<Finding> because() {
+    return findings.stream().filter(f -> CauseRule.NAMES.contains(f.rule())).findFirst();
+  }
+
+  /** What can't be as it is meant, whether it closes or not, the first to mend first. */
+  private List<Finding> against() {
     return findings.stream()
-        .filter(f -> !f.verdict().isEmpty() && !f.rule().equals(FitRule.NAME))
-        .findFirst();
+        .filter(f -> f.severity() == Finding.Severity.ERROR)
+        .filter(f -> !CauseRule.NAMES.contains(f.rule()) && !OF_CLOSING.contains(f.rule()))
+        .toList();
   }
 
   private Message words() {
+    return leading().map(this::asMeant).orElseGet(this::folding);
+  }
+
+  /** What its words begin with, where that is no matter of folding. */
+  Optional<Finding> leading() {
+    boolean isOfFolding = because().isPresent() || outcome(subject.net(), form) == Outcome.FAILS;
+    return isOfFolding ? Optional.empty() : against().stream().findFirst();
+  }
+
+  private Message asMeant(Finding first) {
+    int others = against().size() - 1;
+    return Message.of(
+        "Can't be made as meant: %s%s. %s",
+        first.told(), others == 0 ? "" : "; and " + Count.of(others, "other fault"), beside());
+  }
+
+  /** How it folds, where something else keeps it from being as it is meant. */
+  private Message beside() {
+    return switch (form.closure()) {
+      case CLOSES_WITH_STRAIN -> Message.of("It comes together if %s.", bends());
+      case FORGIVEN -> Message.of("It comes together: %s.", hardly());
+      case NOT_SOLVED -> Message.of("Nor is it known whether it closes, because %s.", free());
+      case CLOSES, OPEN, IN_ITSELF -> Message.of("%s.", joined()).capital();
+    };
+  }
+
+  /** Whether it closes, and why not. */
+  private Message folding() {
     return switch (form.closure()) {
       case CLOSES -> closes();
       case CLOSES_WITH_STRAIN -> strained();
@@ -139,39 +171,37 @@ public final class Verdict {
   }
 
   private Message meets() {
-    Message fits =
-        findings.stream()
-            .filter(f -> !f.verdict().isEmpty())
-            .findFirst()
-            .map(f -> Message.of(", but %s", f.verdict()))
-            .orElse(Message.EMPTY);
-    List<Message> goes = new ArrayList<>();
-    if (fits.isEmpty()) {
-      goes.addAll(FitRule.fits(subject));
-      goes.addAll(SwingRule.words(subject));
-    }
-    fits = goes.isEmpty() ? fits : Message.of("; %s", Message.join("; ", goes));
-    if (form.gaps().isEmpty()) {
-      return Message.of("Closes: it has no joins that could miss%s.", fits);
-    }
-    double within = Math.max(FINE, Math.ceil(form.gap() / FINE) * FINE);
-    return Message.of("Closes: every join meets to within %s%s.", Value.within(within), fits);
+    List<Message> goes = new ArrayList<>(FitRule.fits(subject));
+    goes.addAll(SwingRule.words(subject));
+    Message fits = goes.isEmpty() ? Message.EMPTY : Message.of("; %s", Message.join("; ", goes));
+    return Message.of("Closes: %s%s.", joined(), fits);
+  }
+
+  private Message joined() {
+    return form.gaps().isEmpty()
+        ? Message.text("it has no joins that could miss")
+        : Message.of(
+            "every join meets to within %s",
+            Value.within(Math.max(FINE, Math.ceil(form.gap() / FINE) * FINE)));
   }
 
   private Message strained() {
+    return withTab().orElseGet(() -> Message.of("Closes if %s.", bends()));
+  }
+
+  private Message bends() {
     PanelStrain worst = form.worst().orElseThrow();
-    return withTab()
-        .orElseGet(
-            () ->
-                Message.of(
-                    "Closes if the card bends by %s in %s; card forgives %s.",
-                    Value.share(worst.part()), subject.name(worst.panel()), forgiven()));
+    return Message.of(
+        "the card bends by %s in %s; card forgives %s",
+        Value.share(worst.part()), subject.name(worst.panel()), forgiven());
   }
 
   private Message forgivenMiss() {
-    return withTab()
-        .orElseGet(
-            () -> Message.of("Closes: %s, less than a steady hand holds when cutting.", miss()));
+    return withTab().orElseGet(() -> Message.of("Closes: %s.", hardly()));
+  }
+
+  private Message hardly() {
+    return Message.of("%s, less than a steady hand holds when cutting", miss());
   }
 
   private Message open() {
@@ -220,42 +250,14 @@ public final class Verdict {
     return InTheWay.words(subject, c, subject::name);
   }
 
-  /** What misses most, why where that is known, and how much else misses. */
   private Message miss() {
-    List<JoinGap> gaps =
-        form.gaps().stream()
-            .filter(g -> g.mm() > 0)
-            .sorted(Comparator.comparingDouble(JoinGap::mm).reversed())
-            .toList();
-    Optional<ScoreGap> tear = form.tears().stream().max(Comparator.comparingDouble(ScoreGap::mm));
-    double worst = form.gap();
-    if (tear.isPresent() && tear.get().mm() >= worst) {
-      return Message.of(
-          "the card would tear or buckle by %s at %s",
-          Value.length(tear.get().mm()),
-          subject.name(subject.net().scores().get(tear.get().score())));
-    }
-    JoinGap first = gaps.getFirst();
-    Join join = subject.net().joins().get(first.join());
-    double uneven = SeamLengthsRule.difference(subject, join);
-    long others = gaps.stream().skip(1).filter(g -> g.mm() > Mm.HAIR).count();
-    return Message.of(
-        "%s misses by %s%s%s%s",
-        subject.name(join),
-        Value.length(first.mm()),
-        join instanceof Join.Lap lap && Laps.isBeside(subject.net(), form, lap)
-            ? ", for it lies beside it, not under it"
-            : "",
-        uneven > Mm.HAIR ? Message.of(", for its sides differ by %s", Value.length(uneven)) : "",
-        others == 0
-            ? ""
-            : others == 1
-                ? ", and one other join misses too"
-                : Message.of(", and %s other joins miss too", others));
+    return Miss.words(subject);
   }
 
   private Message notKnown() {
-    return told().orElseGet(this::free);
+    return told()
+        .orElseGet(
+            () -> Message.of("Not known: it can't be told whether it closes, because %s.", free()));
   }
 
   /** What nothing determines. */
@@ -263,8 +265,7 @@ public final class Verdict {
     List<Integer> open = form.free();
     int others = open.size() - 1;
     return Message.of(
-        "Not known: it can't be told whether it closes, because nothing determines how far to fold"
-            + " %s%s.",
+        "nothing determines how far to fold %s%s",
         subject.name(subject.net().scores().get(open.getFirst())),
         others == 0 ? "" : others == 1 ? " and one other" : Message.of(" and %s others", others));
   }

@@ -23,20 +23,19 @@ final class OwnChecks {
     if (failed.isEmpty()) {
       return List.of();
     }
-    return failed.stream()
-        .map(
-            check ->
-                new Finding(
-                    "must",
-                    Finding.Severity.ERROR,
-                    Message.text(
-                        "What must hold does not: "
-                            + condition(Spot.of(source, check.site()))
-                            + "."),
-                    Message.text(check.toDo()),
-                    new Place.WholeNet(),
-                    check.site()))
-        .toList();
+    return failed.stream().map(check -> finding(source, check)).toList();
+  }
+
+  private static Finding finding(String source, Unmet check) {
+    String condition = condition(Spot.of(source, check.site()));
+    return new Finding(
+            "must",
+            Finding.Severity.ERROR,
+            Message.text("What must hold does not: " + condition + "."),
+            Message.text(check.toDo()),
+            new Place.WholeNet(),
+            check.site())
+        .telling(Message.text(condition + " does not hold"));
   }
 
   /** The condition as the script writes it; only said where it can't be read. */

@@ -39,7 +39,8 @@ class VerdictAgreesTest {
       }
       case UNKNOWN -> assertThat(told).startsWith("Not known");
     }
-    assertThat(verdict.outcome() == Verdict.Outcome.CLOSES).isEqualTo(folded.canBeMade(net));
+    assertThat(verdict.outcome() == Verdict.Outcome.CLOSES)
+        .isEqualTo(folded.canBeMade(net) && isSound);
     assertThat(verdict.cause().isEmpty()).isEqualTo(verdict.outcome() == Verdict.Outcome.CLOSES);
   }
 

@@ -7,6 +7,7 @@ import facetwright.aim.KnobMend;
 import facetwright.aim.Outcome;
 import facetwright.aim.OutcomeText;
 import facetwright.check.Summary;
+import facetwright.check.cut.OffSheetRule;
 import facetwright.check.finding.Finding;
 import facetwright.measure.Unit;
 import facetwright.script.WhatIf;
@@ -24,7 +25,7 @@ import java.util.Set;
  */
 final class Closing {
   /** What keeps a form from being made that has nothing to do with its folding. */
-  private static final Set<String> OF_THE_SHEET = Set.of("off-sheet");
+  private static final Set<String> OF_THE_SHEET = Set.of(OffSheetRule.NAME);
 
   private final WhatIf what;
   private final Question.Aim asked;

@@ -4,6 +4,7 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A rule on what keeps a form from closing: a length or an angle that no folding makes up. Where
@@ -21,6 +22,17 @@ public interface CauseRule extends Rule {
           new FlatCornerRule(),
           new TurnRoundRule(),
           new LapRoundRule());
+
+  /** What their findings are called. */
+  Set<String> NAMES =
+      Set.of(
+          "short-wall",
+          "wide-wall",
+          "wrong-sides",
+          "narrow-corner",
+          "flat-corner",
+          "turn-round",
+          "lap-round");
 
   /** What keeps it from closing, each telling the verdict what follows "Does not close:". */
   @Override

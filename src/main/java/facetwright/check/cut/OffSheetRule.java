@@ -24,6 +24,8 @@ import java.util.stream.IntStream;
 
 /** Pieces that do not lie whole on a sheet. */
 public final class OffSheetRule implements Rule {
+  public static final String NAME = "off-sheet";
+
   /** Sizes by ISO 216 and ISO 269, which are not offered to who counts in inches. */
   private static final Pattern ISO = Pattern.compile("[ABC]\\d+");
 
@@ -54,15 +56,17 @@ public final class OffSheetRule implements Rule {
     if (found.isEmpty()) {
       found.add(
           new Finding(
-              "off-sheet",
-              Finding.Severity.ERROR,
-              Message.of(
-                  "The net does not fit the %s sheet with its margin of %s.",
-                  subject.laid().stock().name(), Value.given(subject.laid().margin())),
-              fix,
-              new Place.WholeNet(),
-              Site.NONE,
-              mends));
+                  NAME,
+                  Finding.Severity.ERROR,
+                  Message.of(
+                      "The net does not fit the %s sheet with its margin of %s.",
+                      subject.laid().stock().name(), Value.given(subject.laid().margin())),
+                  fix,
+                  new Place.WholeNet(),
+                  Site.NONE,
+                  mends)
+              .telling(
+                  Message.of("the net does not fit the %s sheet", subject.laid().stock().name())));
     }
     return found;
   }
@@ -70,13 +74,17 @@ public final class OffSheetRule implements Rule {
   private static Finding finding(
       Subject subject, Message message, Message fix, int panel, List<Mend> mends) {
     return new Finding(
-        "off-sheet",
-        Finding.Severity.ERROR,
-        message,
-        fix,
-        new Place.AtPanel(panel),
-        subject.panel(panel).site(),
-        mends);
+            NAME,
+            Finding.Severity.ERROR,
+            message,
+            fix,
+            new Place.AtPanel(panel),
+            subject.panel(panel).site(),
+            mends)
+        .telling(
+            Message.of(
+                "the piece with %s does not fit the %s sheet",
+                subject.name(panel), subject.laid().cardOf(panel).name()));
   }
 
   private static boolean liesOnASheet(Laid laid, Box2 box) {

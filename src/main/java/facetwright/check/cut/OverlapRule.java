@@ -27,15 +27,18 @@ public final class OverlapRule implements Rule {
   }
 
   private static Finding finding(Subject subject, Overlap o) {
-    return new Finding(
-        NAME,
-        Finding.Severity.ERROR,
+    Message shared =
         Message.of(
-            "%s and %s share %s of the sheet: they can't both be cut from it.",
-            subject.name(o.a()), subject.name(o.b()), Value.area(o.area())),
-        fix(subject, o),
-        new Place.AtPanel(o.b()),
-        subject.panel(o.b()).site());
+            "%s and %s share %s of the sheet",
+            subject.name(o.a()), subject.name(o.b()), Value.area(o.area()));
+    return new Finding(
+            NAME,
+            Finding.Severity.ERROR,
+            Message.of("%s: they can't both be cut from it.", shared),
+            fix(subject, o),
+            new Place.AtPanel(o.b()),
+            subject.panel(o.b()).site())
+        .telling(Message.of("%s, and can't both be cut from it", shared));
   }
 
   private static Message fix(Subject subject, Overlap o) {

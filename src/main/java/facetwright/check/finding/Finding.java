@@ -70,6 +70,11 @@ public record Finding(
     return new Finding(rule, severity, what, remedy, place, site, mends, unit, words);
   }
 
+  /** What is wrong, to follow on other words. */
+  public Message told() {
+    return verdict.isEmpty() ? what : verdict;
+  }
+
   /** What is wrong, as its reader reads it. */
   public String message() {
     return what.text(unit);

@@ -54,8 +54,8 @@ public final class FittingRule implements Rule {
         "no-moment",
         Finding.Severity.ERROR,
         Message.of(
-            "%s has no moment: nothing is glued at %s.",
-            Message.text(fitting.thing().called()).capital(), subject.name(panel)),
+            "%s has no moment: nothing is glued at %s",
+            fitting.thing().called(), subject.name(panel)),
         Message.text(
             "Name a panel that is glued, such as a tab or what it goes under, or say at: \"first\""
                 + " or at: \"last\"."),
@@ -68,8 +68,8 @@ public final class FittingRule implements Rule {
         "no-room",
         Finding.Severity.ERROR,
         Message.of(
-            "%s has no room inside: it is %s across, and %s.",
-            Message.text(fitting.thing().called()).capital(),
+            "%s has no room inside: it is %s across, and %s",
+            fitting.thing().called(),
             Value.length(moment.needs()),
             isHollow
                 ? Message.of(
@@ -88,8 +88,8 @@ public final class FittingRule implements Rule {
         "no-way-in",
         Finding.Severity.ERROR,
         Message.of(
-            "%s does not go in%s: it needs a way %s wide, and what is left open is %s wide.",
-            Message.text(fitting.thing().called()).capital(),
+            "%s does not go in%s: it needs a way %s wide, and what is left open is %s wide",
+            fitting.thing().called(),
             isFound ? "" : " at its moment",
             Value.length(moment.needs()),
             Value.atMost(moment.way())),
@@ -111,10 +111,8 @@ public final class FittingRule implements Rule {
                 "too-full",
                 Finding.Severity.WARNING,
                 Message.of(
-                    "%s is %s ml, and there is room for %s ml.",
-                    Message.text(fitting.thing().called()).capital(),
-                    ml(filling.volume()),
-                    ml(holds)),
+                    "%s is %s ml, and there is room for %s ml",
+                    fitting.thing().called(), ml(filling.volume()), ml(holds)),
                 Message.text("Fill in less, or make the form larger."),
                 fitting))
         : Optional.empty();
@@ -126,6 +124,14 @@ public final class FittingRule implements Rule {
 
   private static Finding told(
       String rule, Finding.Severity severity, Message what, Message remedy, Fitting fitting) {
-    return new Finding(rule, severity, what, remedy, new Place.WholeNet(), fitting.site());
+    Finding found =
+        new Finding(
+            rule,
+            severity,
+            Message.of("%s.", what).capital(),
+            remedy,
+            new Place.WholeNet(),
+            fitting.site());
+    return severity == Finding.Severity.ERROR ? found.telling(what) : found;
   }
 }
