@@ -87,6 +87,15 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
     return least() < -Slip.LEAST;
   }
 
+  /** Whether the one rests on the other before the walls of the two lie side by side. */
+  private boolean standsOff() {
+    return nest.off() > Slip.LEAST && 2 * nest.slack() > Slip.LOOSE;
+  }
+
+  private boolean isOver() {
+    return placing(subject, nest) instanceof Parts.Placing.Over;
+  }
+
   private boolean isLoose() {
     return most() > Slip.LOOSE + Slip.LEAST;
   }
@@ -108,6 +117,16 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
     if (isTight()) {
       return Message.of("%s does not go %s %s", comes(), word(), onto());
     }
+    if (standsOff()) {
+      return Message.of(
+          isOver()
+              ? "%s does not go %s %s: its rim stays %s above the walls there"
+              : "%s goes %s %s, but stops %s before it is as wide as the opening",
+          comes(),
+          word(),
+          onto(),
+          Value.length(nest.off()));
+    }
     return Message.of(
         "%s goes %s %s with %s of room across beyond the card%s",
         comes(), word(), onto(), Value.length(Math.max(0, least())), isLoose() ? ", loose" : "");
@@ -115,6 +134,9 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
 
   /** What is amiss; empty where it is just right. */
   Optional<Finding> finding() {
+    if (!isTight() && standsOff()) {
+      return Optional.of(standing());
+    }
     if (!isTight() && !isLoose()) {
       return Optional.empty();
     }
@@ -148,6 +170,34 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
                     outer, Value.length(Math.ceil(50 * off) / 100), isTight() ? "out" : "in"),
                 new Place.AtPanel(panel),
                 placing(subject, nest).site())));
+  }
+
+  /** It rests on something that reaches farther than the opening is deep. */
+  private Finding standing() {
+    double by =
+        switch (placing(subject, nest)) {
+          case Parts.Placing.Over o -> o.by();
+          case Parts.Placing.Into i -> i.by();
+          case Parts.Placing.On _, Parts.Placing.Beside _ -> Parts.Placing.ALL_THE_WAY;
+        };
+    Value.Name outer = Value.name(part(subject, nest.outer()).name());
+    Value.Name inner = Value.name(part(subject, nest.inner()).name());
+    Message deeper =
+        Double.isNaN(by)
+            ? Message.of(
+                "Make %s more than %s deeper, or leave off what reaches so far on %s.",
+                outer, Value.length(nest.off()), inner)
+            : Message.of(
+                "Leave out by, or make it more than %s; what still stands in the way is told then.",
+                Value.length(by + nest.off()));
+    return new Finding(
+            FitRule.NAME,
+            isOver() ? Severity.ERROR : Severity.WARNING,
+            Message.of("%s.", words()).capital(),
+            deeper,
+            new Place.AtPanel(largest(part(subject, nest.outer()))),
+            placing(subject, nest).site())
+        .telling(isOver() ? words() : Message.EMPTY);
   }
 
   private Finding told(Finding found) {

@@ -37,10 +37,38 @@ public final class PlacingRule implements Rule {
       Placing placing = parts.placings().get(refused.placing());
       found.add(finding(subject, placing, refused.why(), refused.remedy()));
     }
+    parts.placings().forEach(p -> oneOfSeveral(parts, p).ifPresent(found::add));
     if (subject.folded().together().isSome() && mayMeet(subject)) {
       through(subject).ifPresent(found::add);
     }
     return found;
+  }
+
+  /** What goes to one of several alike, as a table top on one leg. */
+  private static Optional<Finding> oneOfSeveral(Parts parts, Placing placing) {
+    int made = parts.count(placing.onto());
+    if (made == 1 || parts.count(placing.part()) > 1) {
+      return Optional.empty();
+    }
+    Value.Name part = Value.name(parts.all().get(placing.part()).name());
+    Value.Name onto = Value.name(parts.all().get(placing.onto()).name());
+    Message others =
+        placing instanceof Placing.On
+            ? Message.of(
+                "Put it together the other way round, top down: stand what is made %s times on %s,"
+                    + " with at as a list of %s places",
+                made, part, made)
+            : Message.of("Make %s %s times, too", part, made);
+    return Optional.of(
+        new Finding(
+            NAME,
+            Finding.Severity.WARNING,
+            Message.of(
+                "%s goes %s %s alone, one of %s that are made: the others stand beside.",
+                part, placing.word(), onto, made),
+            Message.of("%s; or make the others a part of their own.", others),
+            new Place.AtPanel(parts.all().get(placing.part()).panels().getFirst()),
+            placing.site()));
   }
 
   private static Finding finding(Subject subject, Placing placing, Message why, Message remedy) {

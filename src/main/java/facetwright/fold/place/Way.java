@@ -149,9 +149,19 @@ final class Way {
   }
 
   /** The inner part in the outer one, as the outer stands by itself. */
-  private record Nested(Nesting how, Motion3 motion, double depth, double away, double shared) {
+  private record Nested(
+      Nesting how, Motion3 motion, double depth, double away, double shared, Shoulder shoulder) {
     Together.Nest nest(int index, int outer, int inner) {
-      return new Together.Nest(index, outer, inner, depth, how.room().mm(), how.isTube(), shared);
+      return new Together.Nest(
+          index,
+          outer,
+          inner,
+          depth,
+          how.room().mm(),
+          how.isTube(),
+          shared,
+          shoulder.off(depth),
+          shoulder.slack(depth));
     }
   }
 
@@ -209,7 +219,13 @@ final class Way {
     Skin laid = full.moved(motion);
     double shared =
         laid.volumeBeyond(axis, -how.mouth().at()) - laid.volumeBeyond(axis, open.reach(axis));
-    return new Nested(how, motion, depth, depth + CLEAR_OF * length, Math.max(0, shared));
+    return new Nested(
+        how,
+        motion,
+        depth,
+        depth + CLEAR_OF * length,
+        Math.max(0, shared),
+        new Shoulder(how.full(), full, how.inner()));
   }
 
   private static Value size(Polygon2 outline) {

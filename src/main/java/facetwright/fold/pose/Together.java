@@ -96,9 +96,20 @@ public record Together(
    *     where the inner one stands over
    * @param isTube whether the outer part is open at both ends
    * @param shared the volume that the two fill both, in mm³
+   * @param off how far the opening stays from where the inner part is as wide as the room is told
+   *     for, in mm; 0 where it goes past
+   * @param slack how much more room there is in the opening for that, in mm on a side
    */
   public record Nest(
-      int placing, int outer, int inner, double depth, double room, boolean isTube, double shared)
+      int placing,
+      int outer,
+      int inner,
+      double depth,
+      double room,
+      boolean isTube,
+      double shared,
+      double off,
+      double slack)
       implements Serializable {}
 
   /**
