@@ -283,7 +283,7 @@ class MainTest {
                     + "sheet('A5');\n"
                     + "prism({ sides: 4, side: 90, height: 90 }).unfold();\n"));
     assertThat(run.exit()).isEqualTo(1);
-    assertThat(run.out()).contains("Does not fit", "error");
+    assertThat(run.out()).contains("does not fit the A5 sheet", "error");
   }
 
   @Test

@@ -37,7 +37,6 @@ class ErrorsLeadTest {
           """
           must | const side = 30; must(side > 40, "Wider."); prism({ sides: 4, side, height: 30 }).unfold(); | side > 40 does not hold
           off-sheet | sheet("A5"); prism({ sides: 4, side: 100, height: 90 }).unfold(); | the piece with "base" does not fit the A5 sheet
-          overlap | const a = panel("a", { width: 40, height: 40 }); a.attach("right", "b", { depth: 40, fold: 90 }).attach("left", "c", { depth: 30, fold: 30 }); a.attach("top", "d", { depth: 30, fold: 90 }).attach("right", "e", { depth: 30, fold: 30 }); | of the sheet, and can't both be cut from it
           fit | box({ width: 60, depth: 60, height: 10 }).open("top").unfold({ part: "lid" }).over(box({ width: 60, depth: 60, height: 30 }).open("top").unfold({ part: "base" })); | does not go over
           placing | const a = box({ width: 60, depth: 60, height: 30 }).unfold({ part: "base" }); box({ width: 30, depth: 30, height: 20 }).unfold({ part: "lid" }).over(a); | "lid" has no opening
           no-room | box({ width: 30, depth: 30, height: 30 }).unfold().light({ across: 38 }); | has no room inside
