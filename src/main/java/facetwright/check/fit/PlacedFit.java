@@ -174,12 +174,11 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
 
   /** It rests on something that reaches farther than the opening is deep. */
   private Finding standing() {
+    Parts.Placing goes = placing(subject, nest);
     double by =
-        switch (placing(subject, nest)) {
-          case Parts.Placing.Over o -> o.by();
-          case Parts.Placing.Into i -> i.by();
-          case Parts.Placing.On _, Parts.Placing.Beside _ -> Parts.Placing.ALL_THE_WAY;
-        };
+        goes instanceof Parts.Placing.Over o
+            ? o.by()
+            : goes instanceof Parts.Placing.Into i ? i.by() : Parts.Placing.ALL_THE_WAY;
     Value.Name outer = Value.name(part(subject, nest.outer()).name());
     Value.Name inner = Value.name(part(subject, nest.inner()).name());
     Message deeper =
