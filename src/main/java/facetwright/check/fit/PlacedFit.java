@@ -93,7 +93,7 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
   }
 
   private boolean isOver() {
-    return placing(subject, nest) instanceof Parts.Placing.Over;
+    return placing(subject, nest).shut() instanceof Parts.Placing.Over;
   }
 
   private boolean isLoose() {
@@ -174,7 +174,7 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
 
   /** It rests on something that reaches farther than the opening is deep. */
   private Finding standing() {
-    Parts.Placing goes = placing(subject, nest);
+    Parts.Placing goes = placing(subject, nest).shut();
     double by =
         goes instanceof Parts.Placing.Over o
             ? o.by()

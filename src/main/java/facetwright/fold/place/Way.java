@@ -122,21 +122,24 @@ final class Way {
 
   private Found over(int index, Placing.Over o) throws NoWay {
     Nested nested = nest(o, o.part(), comes, o.onto(), there, o.by(), true);
-    Motion3 straight = nested.motion.inverse();
-    Vec3 out = straight.direction(nested.how.mouth().out().times(-1));
+    Motion3 straight = nested.motion().inverse();
+    Vec3 out = straight.direction(nested.how().mouth().out().times(-1));
     Motion3 motion = turned(straight, out, o.turn());
     return new Found(
-        motion, out.times(nested.away), false, Optional.of(nested.nest(index, o.part(), o.onto())));
+        motion,
+        out.times(nested.away()),
+        false,
+        Optional.of(nested.nest(index, o.part(), o.onto())));
   }
 
   private Found into(int index, Placing.Into i) throws NoWay {
     Nested nested = nest(i, i.onto(), there, i.part(), comes, i.by(), false);
-    Vec3 axis = nested.how.mouth().out();
-    Motion3 motion = turned(nested.motion, axis, i.turn());
+    Vec3 axis = nested.how().mouth().out();
+    Motion3 motion = turned(nested.motion(), axis, i.turn());
     return new Found(
         motion,
-        axis.times(nested.away),
-        nested.how.isTube() && Math.abs(motion.ez().z()) < 0.5,
+        axis.times(nested.away()),
+        nested.how().isTube() && Math.abs(motion.ez().z()) < 0.5,
         Optional.of(nested.nest(index, i.onto(), i.part())));
   }
 
@@ -146,23 +149,6 @@ final class Way {
     return degrees == 0
         ? motion
         : motion.then(Motion3.about(middle, middle.plus(axis), Math.toRadians(degrees)));
-  }
-
-  /** The inner part in the outer one, as the outer stands by itself. */
-  private record Nested(
-      Nesting how, Motion3 motion, double depth, double away, double shared, Shoulder shoulder) {
-    Together.Nest nest(int index, int outer, int inner) {
-      return new Together.Nest(
-          index,
-          outer,
-          inner,
-          depth,
-          how.room().mm(),
-          how.isTube(),
-          shared,
-          shoulder.off(depth),
-          shoulder.slack(depth));
-    }
   }
 
   private Nested nest(

@@ -1,0 +1,21 @@
+package facetwright.fold.place;
+
+import facetwright.fold.pose.Together;
+import facetwright.geom.Motion3;
+
+/** The inner part in the outer one, as the outer stands by itself. */
+record Nested(
+    Nesting how, Motion3 motion, double depth, double away, double shared, Shoulder shoulder) {
+  Together.Nest nest(int index, int outer, int inner) {
+    return new Together.Nest(
+        index,
+        outer,
+        inner,
+        depth,
+        how.room().mm(),
+        how.isTube(),
+        shared,
+        shoulder.off(depth),
+        shoulder.slack(depth));
+  }
+}
