@@ -205,13 +205,9 @@ final class Way {
     Skin laid = full.moved(motion);
     double shared =
         laid.volumeBeyond(axis, -how.mouth().at()) - laid.volumeBeyond(axis, open.reach(axis));
-    return new Nested(
-        how,
-        motion,
-        depth,
-        depth + CLEAR_OF * length,
-        Math.max(0, shared),
-        new Shoulder(how.full(), full, how.inner()));
+    double away = depth + CLEAR_OF * length;
+    Shoulder shoulder = new Shoulder(how.full(), full, how.inner());
+    return new Nested(how, motion, depth, away, Math.max(0, shared), shoulder);
   }
 
   private static Value size(Polygon2 outline) {
