@@ -26,6 +26,17 @@ public final class ChartWriter implements Exporter {
     return "What to score, mark and cut, step by step, with measures for your ruler.";
   }
 
+  @Override
+  public String when() {
+    return "where measures are few enough to be marked";
+  }
+
+  /** Not where all is pricked through the template. */
+  @Override
+  public boolean adds(Job job) {
+    return job.chart().isOfUse();
+  }
+
   /** The pages, for the ruler of the order. */
   @Override
   public List<Drawing> pages(Job job) {

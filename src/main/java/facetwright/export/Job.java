@@ -8,6 +8,7 @@ import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
+import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.copies.CopyPlan;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
@@ -32,6 +33,7 @@ public final class Job {
   private final Once<List<Drawing>> tiles = new Once<>();
   private final Once<CopyPlan> copies = new Once<>();
   private final Once<Works> works = new Once<>();
+  private final Once<ScoreChart> chart = new Once<>();
   private final Once<HandoutContent> handout = new Once<>();
   private final Map<List<Integer>, FoldedMesh> meshes = new HashMap<>();
 
@@ -124,6 +126,11 @@ public final class Job {
    */
   Works works() {
     return works.get(() -> Works.of(laid, form, unit(), List.of(), order.copies()));
+  }
+
+  /** What is scored and cut by measures, for the ruler of the order. */
+  ScoreChart chart() {
+    return chart.get(() -> ScoreChart.of(laid.net(), order.ruler()));
   }
 
   HandoutContent handout() {

@@ -45,6 +45,9 @@ public final class ChartCommand implements Callable<Integer> {
         lines.add("Piece " + (i + 1) + ", with " + piece.name());
       }
       ChartNotes.of(piece, made.unit()).forEach(n -> lines.add("  " + n));
+      if (piece.isByTemplate()) {
+        continue;
+      }
       List<String> words = StepText.of(piece);
       for (int k = 0; k < words.size(); k++) {
         lines.add("  " + (k + 1) + ". " + words.get(k).replace("\n", "\n     "));

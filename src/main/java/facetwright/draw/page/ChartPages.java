@@ -74,11 +74,18 @@ public final class ChartPages {
     ChartNotes.of(chart, unit).forEach(n -> flow.item("–", n));
     flow.gap(3);
     List<Replay.Frame> frames = Replay.frames(chart.steps());
-    List<String> words = StepText.of(chart);
-    for (int i = 0; i < words.size(); i++) {
+    List<String> words =
+        chart.isByTemplate()
+            ? chart.steps().stream().map(StepText::byTemplate).toList()
+            : StepText.of(chart);
+    // Who pricks the points through cuts no blank to size first.
+    int first = chart.isByTemplate() ? 1 : 0;
+    for (int i = first; i < words.size(); i++) {
       Step step = chart.steps().get(i);
-      String lead = i + 1 + ".";
-      if (step instanceof Step.Points points) {
+      String lead = i + 1 - first + ".";
+      if (chart.isByTemplate()) {
+        flow.under(picture(chart, frames, i, flow.width(), HIGH), lead, words.get(i));
+      } else if (step instanceof Step.Points points) {
         flow.under(picture(chart, frames, i, flow.width(), 150), lead, StepText.INTRO_TO_POINTS);
         flow.columns(StepText.points(points));
         flow.gap(3);
@@ -91,7 +98,7 @@ public final class ChartPages {
       }
     }
     Block folds = FoldPicture.of(net, index, chart, PICTURE - 12, LOW - 12);
-    flow.beside(folds, PICTURE, words.size() + 1 + ".", ChartNotes.folding(net, index));
+    flow.beside(folds, PICTURE, words.size() + 1 - first + ".", ChartNotes.folding(net, index));
     flow.put(Legend.of(LineKinds.used(folds.marks()), 1));
     flow.gap(3);
   }

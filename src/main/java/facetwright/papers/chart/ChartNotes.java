@@ -36,6 +36,17 @@ public final class ChartNotes {
     int scores = piece.scoreMeasures().size();
     int cuts = piece.cutMeasures().size();
     String percent = Decimals.places(100 * piece.parallelPart(), 0);
+    if (piece.isByTemplate()) {
+      return List.of(
+          "Made by its template: a board serves where at least half of the length of the scores"
+              + " runs along or across one direction; here it is "
+              + percent
+              + " %. Its points would take "
+              + piece.measures()
+              + " different measures, and more than "
+              + PieceChart.MOST_MARKED
+              + " are too many to be marked one by one: prick them through the printed template.");
+    }
     if (piece.isForBoard()) {
       notes.add(
           "For a scoring board. Beside the size of the blank, the scores take "

@@ -31,10 +31,26 @@ public record PieceChart(
     List<Measure> cutMeasures,
     List<Step> steps,
     Motion2 toBlank) {
+  /**
+   * So many different measures are marked one by one; more are pricked through the template. Common
+   * practice, no source.
+   */
+  public static final int MOST_MARKED = 20;
+
   public PieceChart {
     scoreMeasures = List.copyOf(scoreMeasures);
     cutMeasures = List.copyOf(cutMeasures);
     steps = List.copyOf(steps);
+  }
+
+  /** How many different measures are set, the size of the blank aside. */
+  public int measures() {
+    return scoreMeasures.size() + cutMeasures.size();
+  }
+
+  /** Whether the template is the way: no board serves, and measures are too many to be marked. */
+  public boolean isByTemplate() {
+    return !isForBoard && measures() > MOST_MARKED;
   }
 
   /** Measures, the blank's own among them, that lie between two marks of the ruler. */

@@ -78,6 +78,11 @@ public record ScoreChart(List<PieceChart> pieces) {
         piece.toBlank());
   }
 
+  /** Whether any piece is made by its measures rather than through the template. */
+  public boolean isOfUse() {
+    return pieces.stream().anyMatch(p -> !p.isByTemplate());
+  }
+
   /** How many different measures the maker sets for scores, over all pieces. */
   public int distinctMeasures() {
     return (int)

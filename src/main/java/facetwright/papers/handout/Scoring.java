@@ -121,8 +121,13 @@ final class Scoring {
       notes.add(
           "Most scores of this piece are slanted. Fix the printed template on the card with two"
               + " bits of tape, outside up, prick both ends of every score and every corner of the"
-              + " cuts through with a pin, and lift it off. The score chart of this design tells"
-              + " every point by its measures, for who has no printer.");
+              + " cuts through with a pin, and lift it off. "
+              + (piece.isByTemplate()
+                  ? "Its points would take "
+                      + piece.measures()
+                      + " different measures: too many to be marked one by one."
+                  : "The score chart of this design tells every point by its measures, for who has"
+                      + " no printer."));
     }
     return notes;
   }
