@@ -191,6 +191,19 @@ class HeldWithoutGlueTest {
     assertThat(ChartNotes.folding(cover.net(), 0)).contains("“back” and “cover” " + hinge);
   }
 
+  /** A lid hangs on the side that its tuck names, be that the side by the one it tucks in at. */
+  @ParameterizedTest
+  @CsvSource({"side 2", "side 3", "side 4"})
+  void aTuckSaysWhatItsLidHangsOn(String side) throws Exception {
+    String said = ".tuck(\"top\", \"side 1\", { depth: 12, hinge: \"" + side + "\" }).unfold()";
+    Design made = box(60, 50, 40, said);
+    assertSound(made);
+    Score hinge = made.net().scores().stream().filter(Score::hinge).findFirst().orElseThrow();
+    assertThat(List.of(name(made.net(), hinge.a().panel()), name(made.net(), hinge.b().panel())))
+        .containsExactlyInAnyOrder("top", side);
+    assertThat(held(made.net(), Hold.TUCK)).hasSize(1);
+  }
+
   /** Reliefs under the thickness of the card: 0.375 mm for 300 g/m² as the program reckons it. */
   @ParameterizedTest
   @CsvSource(
@@ -223,6 +236,8 @@ class HeldWithoutGlueTest {
         ".tuck('top', 'side 1', { depth: 40 })|there is no room for the tuck of 40 mm",
         ".tuck('top', 'side 1', { relief: 20 })|narrower than a third",
         ".hinge('top', 'side 1').tuck('top', 'side 1')|can't be tucked in behind it",
+        ".tuck('top', 'side 1', { hinge: 'side 1' })|can't be tucked in behind it",
+        ".tuck('top', 'side 1', { hinge: 'base' })|do not meet",
         ".hook('side 1', 'side 3')|do not meet",
         ".hook('side 1', 'side 2', { depth: 0.3 })|no tip left",
         ".hook('side 1', 'side 2', { relief: 9 })|relief",

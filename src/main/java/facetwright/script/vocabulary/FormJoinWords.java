@@ -158,13 +158,19 @@ final class FormJoinWords {
             Kinds.length(0, 200),
             "how deep the dust flaps at its other sides are, which fold in first; 0 for none; as"
                 + " deep as the tuck, where there is room, if left out");
+    Arg<String> hinge =
+        optional(
+            "hinge",
+            Kinds.text(),
+            "the facet that it hangs on; the one across from where it is tucked in, or that its"
+                + " hinge was said on before, if left out");
     return Fn.<Form>named("tuck")
         .does(
             "Makes a facet a lid to open and shut: a flap slips in behind the facet named and holds"
                 + " by friction, dust flaps fold in under it, and it hangs on the facet across by"
                 + " a hinge. It takes no glue.")
         .takes(facet, into)
-        .options(as.after(dust))
+        .options(as.after(dust, hinge))
         .gives(Things.FORM, "a new form")
         .example(
             """
@@ -176,7 +182,9 @@ final class FormJoinWords {
                 call.hold(
                     Things.FORM,
                     Lids.tucked(
-                        form,
+                        call.has(hinge)
+                            ? Lids.hinged(form, call.get(facet), call.get(hinge), call.site())
+                            : form,
                         call.get(facet),
                         call.get(into),
                         as.lid(call, call.has(dust) ? call.get(dust) : Double.NaN),
