@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import facetwright.check.finding.Finding;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Things;
+import facetwright.script.beside.Beside;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import facetwright.script.vocabulary.Language;
@@ -14,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -34,7 +36,9 @@ class UnusedTest {
 
   private static List<Finding> unused(String script) {
     try {
-      return Facetwright.evaluate("a.js", script, Map.of(), Budget.USUAL).findings().stream()
+      return UsedFilesTest.evaluate(new Beside(Optional.empty(), Path.of("library")).whole(script))
+          .findings()
+          .stream()
           .filter(f -> f.rule().equals("unused"))
           .toList();
     } catch (ScriptException e) {
@@ -60,6 +64,10 @@ class UnusedTest {
         "scale(2)",
         "tab(\"top\", \"side\")",
         "name(\"side 1\", \"front\")",
+        "hook(\"side 1\", \"side 2\")",
+        "tuck(\"top\", \"side 1\")",
+        "hinge(\"top\", \"side 1\")",
+        "label(\"side 1\", \"Bread\")",
         "backing(\"side 2\")",
       })
   void aChangeOfAFormThatIsLost(String call) {
