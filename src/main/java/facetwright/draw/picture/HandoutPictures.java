@@ -89,6 +89,13 @@ public final class HandoutPictures {
         true);
   }
 
+  private SheetPart part(Picture.Numbered shown) {
+    SheetPart whole = SheetPart.of(laid, shown.sheet());
+    return shown.part() == Picture.Folded.ALL
+        ? whole
+        : whole.only(laid.net().parts().all().get(shown.part()).panels());
+  }
+
   /** About this wide and high at most, in mm; what is small is larger than life, and says so. */
   public Drawing of(Picture picture, double width, double height) {
     Block block = block(picture, width, height);
@@ -118,7 +125,7 @@ public final class HandoutPictures {
         Drawing inside = NetDrawing.of(part, INSIDE).turnedOver();
         yield Scaling.fitted(inside.marks(), turnedOver(part), width, height);
       }
-      case Picture.Numbered n -> GluePicture.of(laid, n.sheet(), turns, width, height);
+      case Picture.Numbered n -> GluePicture.of(part(n), turns, width, height);
       case Picture.Folded folded -> {
         FoldedDrawing drawing =
             drawings.computeIfAbsent(new Shown(folded.t(), folded.part()), this::drawing);

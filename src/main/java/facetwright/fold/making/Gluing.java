@@ -14,11 +14,12 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The order in which a form is glued. Body by body; first the seam that closes a wrap, then what is
- * left from the table up, last the tabs that fold over an opening, one opening after the other.
- * What lies at one height goes round in opposite pairs, so that pulls even out, and what lies
- * nearest to the seam comes last (common practice, no source). Edges of gussets that only meet
- * because they are pinched take no glue and are not told.
+ * The order in which a form is glued. Body by body; first the seam that closes a wrap, all its tabs
+ * one after the other, then what is left from the table up, last what closes an opening, tabs that
+ * fold over it or fins that meet, one opening after the other from the table up. What lies at one
+ * height goes round in opposite pairs, so that pulls even out, and what lies nearest to the seam
+ * comes last (common practice, no source). Edges of gussets that only meet because they are pinched
+ * take no glue and are not told.
  *
  * <p>What it does not tell: whether a hand still reaches inside. The last joins of a closed form
  * are always the hardest.
@@ -95,12 +96,12 @@ public final class Gluing {
       if (!joins.isEmpty() || !closing.isEmpty()) {
         turns.addAll(body(joins, closing, middle(body)));
       }
-    }
-    // What takes no glue comes when all is glued: it can be opened again.
-    for (Hold hold : List.of(Hold.HOOK, Hold.TONGUE, Hold.FLAP, Hold.TUCK)) {
-      for (int j = 0; j < net.joins().size(); j++) {
-        if (net.joins().get(j).hold() == hold) {
-          turns.add(new Stage(List.of(new Bond.Joined(j))));
+      // What takes no glue comes when all of it is glued: it can be opened again.
+      for (Hold hold : List.of(Hold.HOOK, Hold.TONGUE, Hold.FLAP, Hold.TUCK)) {
+        for (int j = 0; j < net.joins().size(); j++) {
+          if (net.joins().get(j).hold() == hold && body.contains(panel(net.joins().get(j)))) {
+            turns.add(new Stage(List.of(new Bond.Joined(j))));
+          }
         }
       }
     }
@@ -131,26 +132,65 @@ public final class Gluing {
   }
 
   private List<Stage> body(List<Located> joins, List<Located> closing, Vec3 middle) {
-    List<List<Located>> levels = levels(joins);
-    // A wrap is closed by uprights that stand alone at their height.
-    List<List<Located>> seams =
-        levels.stream().filter(l -> l.size() == 1 && l.getFirst().upright).toList();
+    List<Located> mouths = new ArrayList<>(closing);
+    joins.stream().filter(this::isRidge).forEach(mouths::add);
+    List<Located> left = new ArrayList<>(joins);
+    left.removeAll(mouths);
+    List<List<Located>> seams = seams(left);
+    seams.forEach(left::removeAll);
     List<Stage> turns = new ArrayList<>();
-    seams.forEach(s -> turns.add(new Stage(List.of(s.getFirst().bond))));
+    seams.forEach(run -> run.forEach(s -> turns.add(new Stage(List.of(s.bond)))));
     Located first =
         !seams.isEmpty()
             ? seams.getFirst().getFirst()
             : joins.isEmpty() ? closing.getFirst() : joins.getFirst();
     double late = azimuth(first.place, middle);
-    for (List<Located> level : levels) {
-      if (!seams.contains(level)) {
-        turns.addAll(round(level, middle, late));
-      }
+    for (List<Located> level : levels(left)) {
+      turns.addAll(round(level, middle, late));
     }
-    for (List<Located> opening : levels(closing)) {
+    for (List<Located> opening : levels(mouths)) {
       turns.addAll(round(opening, middle, late));
     }
     return turns;
+  }
+
+  /**
+   * What closes a wrap, each with its tabs from the table up: a run of tabs of which none that is
+   * upright has another upright at its height.
+   */
+  private List<List<Located>> seams(List<Located> joins) {
+    List<List<Located>> levels = levels(joins);
+    List<List<Located>> seams = new ArrayList<>();
+    for (List<Integer> run : Runs.of(net, joins.stream().map(Gluing::join).toList())) {
+      List<Located> own =
+          joins.stream()
+              .filter(l -> run.contains(join(l)))
+              .sorted(Comparator.comparingDouble(l -> l.place.z()))
+              .toList();
+      List<Located> upright = own.stream().filter(Located::upright).toList();
+      boolean isAlone =
+          levels.stream()
+              .filter(l -> l.stream().anyMatch(upright::contains))
+              .allMatch(own::containsAll);
+      if (!upright.isEmpty() && isAlone) {
+        seams.add(own);
+      }
+    }
+    seams.sort(Comparator.comparingDouble(r -> r.getFirst().place.z()));
+    return seams;
+  }
+
+  private static int join(Located located) {
+    return ((Bond.Joined) located.bond).join();
+  }
+
+  /** Whether two fins meet there over an opening: steep panels that hang by no upright score. */
+  private boolean isRidge(Located located) {
+    return net.joins().get(join(located)) instanceof Join.Lap l
+        && Math.abs(form.poses().get(l.over()).ez().z()) < 1 - UPRIGHT
+        && !located.upright
+        && Faces.isFacing(form, l)
+        && net.panels().get(l.under()).role() != PanelRole.GUSSET;
   }
 
   /** Joins by height from the table up, uprights apart from the others. */
@@ -225,21 +265,28 @@ public final class Gluing {
 
   private Located placed(int j) {
     return switch (net.joins().get(j)) {
-      case Join.Seam s -> {
-        Segment2 side = net.segment(s.b());
-        Vec3 from = at(s.b(), side, 0);
-        Vec3 to = at(s.b(), side, 1);
-        yield new Located(
-            new Bond.Joined(j),
-            from.toward(to, 0.5),
-            Math.abs(to.z() - from.z()) > UPRIGHT * from.distance(to));
-      }
+      case Join.Seam s ->
+          new Located(new Bond.Joined(j), at(s.b(), net.segment(s.b()), 0.5), isUpright(s.b()));
       case Join.Lap l ->
           new Located(
               new Bond.Joined(j),
               form.poses().get(l.under()).apply(net.panels().get(l.under()).outline().centroid()),
-              Math.abs(form.poses().get(l.over()).ez().z()) < 1 - UPRIGHT);
+              hangsUpright(l.under()));
     };
+  }
+
+  /** Whether a panel hangs on the others by an upright score. */
+  private boolean hangsUpright(int panel) {
+    return net.scores().stream()
+        .filter(s -> s.a().panel() == panel || s.b().panel() == panel)
+        .anyMatch(s -> isUpright(s.a()));
+  }
+
+  private boolean isUpright(EdgeRef ref) {
+    Segment2 side = net.segment(ref);
+    Vec3 from = at(ref, side, 0);
+    Vec3 to = at(ref, side, 1);
+    return Math.abs(to.z() - from.z()) > UPRIGHT * from.distance(to);
   }
 
   private Vec3 at(EdgeRef ref, Segment2 side, double part) {

@@ -8,10 +8,8 @@ import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.Net;
-import facetwright.net.PanelRole;
 import facetwright.net.Score;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,7 +37,7 @@ final class Held {
     this.form = form;
     this.panels = panels;
     this.lines = lines();
-    this.over = over(bonds);
+    this.over = Pinched.over(net, form, panels, bonds);
   }
 
   /** The panels that hold fast. */
@@ -136,31 +134,5 @@ final class Held {
 
   private Vec3 at(int panel, Vec2 place) {
     return form.poses().get(panel).apply(place);
-  }
-
-  private Vec3 middle(int panel) {
-    return at(panel, net.panels().get(panel).outline().centroid());
-  }
-
-  /** For each gusset that is pinched, what closes over it: the nearest that does. */
-  private Map<Integer, Bond> over(List<Bond> bonds) {
-    List<Bond> closing =
-        bonds.stream()
-            .filter(
-                b ->
-                    switch (b) {
-                      case Bond.Closing _ -> true;
-                      case Bond.Joined(int j) -> net.joins().get(j) instanceof Join.Lap;
-                    })
-            .toList();
-    Map<Integer, Bond> over = new LinkedHashMap<>();
-    for (int p : panels) {
-      if (net.panels().get(p).role() == PanelRole.GUSSET) {
-        closing.stream()
-            .min(Comparator.comparingDouble(b -> middle(Gluing.panel(net, b)).distance(middle(p))))
-            .ifPresent(b -> over.put(p, b));
-      }
-    }
-    return over;
   }
 }

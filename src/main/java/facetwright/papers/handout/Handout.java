@@ -70,7 +70,8 @@ public record Handout(
       }
       if (!steps.isEmpty()) {
         List<Integer> sheets = IntStream.range(0, laid.sheets()).boxed().toList();
-        sections.add(glue("", sheets, steps, AssemblyText.lines(net, fittings, steps)));
+        List<String> lines = new AssemblyText(net, form, fittings, steps).lines(steps);
+        sections.add(glue("", sheets, Picture.Folded.ALL, steps, lines));
       }
     } else {
       sections.addAll(new PartByPart(unit, laid, form, chart, steps).sections());
@@ -153,10 +154,12 @@ public record Handout(
   /**
    * @param part what is glued, to follow on a heading; empty for all
    * @param sheets on which it lies
+   * @param shown index of the part that is shown alone, or {@link Picture.Folded#ALL}
    * @param steps what is glued and goes in, in order
    * @param told the same in words
    */
-  static Section glue(String part, List<Integer> sheets, List<Step> steps, List<String> told) {
+  static Section glue(
+      String part, List<Integer> sheets, int shown, List<Step> steps, List<String> told) {
     List<Picture> pictures = new ArrayList<>();
     if (Steps.stages(steps).isEmpty()) {
       return new Section.Ordered("Make up" + part + " in this order", pictures, told);
@@ -165,8 +168,9 @@ public record Handout(
       pictures.add(
           new Picture.Numbered(
               i,
-              "The numbers of the tabs are those below; the same number without a ring stands"
-                  + " where a tab goes.",
+              shown,
+              "The numbers in rings are those of the tabs and flaps below; the same number without"
+                  + " a ring stands at the edge or on the panel where it goes.",
               "The flat net with a number on every tab and at the edge it is glued under."));
     }
     List<String> lines = new ArrayList<>();

@@ -17,6 +17,7 @@ import facetwright.papers.chart.ScoreChart;
 import facetwright.words.Decimals;
 import facetwright.words.Sentence;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -52,14 +53,11 @@ final class PartByPart {
 
   List<Section> sections() {
     List<List<Step>> glued = glued();
-    List<List<String>> lines = AssemblyText.bodies(net, new FittingText(net, form, unit), glued);
+    AssemblyText text = new AssemblyText(net, form, new FittingText(net, form, unit), steps);
     double made = form.together().isSome() ? FoldPath.APART : 1;
     List<Section> sections = new ArrayList<>();
-    for (int i = 0; i < parts.all().size(); i++) {
+    for (int i : inOrder()) {
       Parts.Part part = parts.all().get(i);
-      if (part.first() != i) {
-        continue;
-      }
       int count = parts.count(i);
       String of = " “" + parts.called(i) + "”" + (count == 1 ? "" : " (" + count + " of it)");
       sections.addAll(of(of, part.panels()));
@@ -68,7 +66,8 @@ final class PartByPart {
         sections.add(new Section.Pictures("Shape of" + of, pictures));
       }
       if (!glued.get(i).isEmpty()) {
-        sections.add(Handout.glue(of, sheets(part.panels()), glued.get(i), lines.get(i)));
+        sections.add(
+            Handout.glue(of, sheets(part.panels()), i, glued.get(i), text.lines(glued.get(i))));
       }
     }
     List<Integer> left = left();
@@ -76,7 +75,12 @@ final class PartByPart {
       sections.addAll(of(" what else there is", left));
       if (!glued.getLast().isEmpty()) {
         sections.add(
-            Handout.glue(" what else there is", sheets(left), glued.getLast(), lines.getLast()));
+            Handout.glue(
+                " what else there is",
+                sheets(left),
+                Picture.Folded.ALL,
+                glued.getLast(),
+                text.lines(glued.getLast())));
       }
     }
     if (form.together().isSome()) {
@@ -87,6 +91,17 @@ final class PartByPart {
       }
     }
     return sections;
+  }
+
+  /** Of parts made alike the first, in the order of their pieces in the chart. */
+  private List<Integer> inOrder() {
+    return IntStream.range(0, parts.all().size())
+        .filter(i -> parts.all().get(i).first() == i)
+        .boxed()
+        .sorted(
+            Comparator.comparingInt(
+                i -> parts.all().get(i).panels().stream().mapToInt(p -> piece[p]).min().orElse(0)))
+        .toList();
   }
 
   private List<Section> of(String of, List<Integer> panels) {

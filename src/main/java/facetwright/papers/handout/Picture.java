@@ -25,8 +25,13 @@ public sealed interface Picture {
   /** A sheet's part of the net, flat, its inside up, with what goes behind its windows. */
   record Backed(int sheet, String words, String alt) implements Picture {}
 
-  /** A sheet's part of the net, flat, with a number at each place to be glued. */
-  record Numbered(int sheet, String words, String alt) implements Picture {}
+  /**
+   * A sheet's part of the net, flat, with a number at each place to be glued.
+   *
+   * @param sheet on which it lies
+   * @param part index of the part that is shown alone, or {@link Folded#ALL}
+   */
+  record Numbered(int sheet, int part, String words, String alt) implements Picture {}
 
   /**
    * The net part of its way.

@@ -2,6 +2,7 @@ package facetwright.papers.materials;
 
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
+import facetwright.geom.Polygon2;
 import facetwright.measure.Mass;
 import facetwright.measure.Unit;
 import facetwright.net.Join;
@@ -16,6 +17,8 @@ import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 /**
@@ -176,17 +179,41 @@ public record Materials(
             .count();
   }
 
-  /** One run along every tab: the length of the side it is glued under, in mm. */
+  /**
+   * One run along all that is glued, in mm: a tab along the side it is glued under, a lap or a flap
+   * that closes an opening along the score it hangs by, or its longest side where it hangs by none.
+   */
   private static double tape(Net net) {
     double sum = 0;
+    Set<Integer> along = new TreeSet<>();
     for (Join join : net.joins()) {
       if (join instanceof Join.Seam seam
           && seam.tab() != Join.Seam.NO_TAB
           && seam.hold().isGlued()) {
         sum += Math.min(net.segment(seam.a()).length(), net.segment(seam.b()).length());
+        along.add(seam.tab());
+      }
+    }
+    for (int panel : Join.glued(net)) {
+      if (!along.contains(panel)) {
+        sum += run(net, panel);
       }
     }
     return sum;
+  }
+
+  private static double run(Net net, int panel) {
+    Polygon2 outline = net.panels().get(panel).outline();
+    return net.scores().stream()
+        .filter(s -> s.a().panel() == panel || s.b().panel() == panel)
+        .mapToDouble(s -> net.segment(s.a()).length())
+        .max()
+        .orElseGet(
+            () ->
+                IntStream.range(0, outline.size())
+                    .mapToDouble(i -> outline.side(i).length())
+                    .max()
+                    .orElse(0));
   }
 
   private static double glue(Net net) {

@@ -39,8 +39,8 @@ public final class Rules {
     return List.of(
         "Spare: one in ten more of everything, at least one sheet of each paper, rounded up to"
             + " whole sheets and whole metres; of lights and the like none until there are ten.",
-        "Tape: one run of double-sided tape along every tab. Glue: the area of all tabs and of what"
-            + " lies under a lap.",
+        "Tape: one run of double-sided tape along every tab, lap and closing flap that is glued."
+            + " Glue: the area of all tabs and of what lies under a lap.",
         "Ribbon: as long as the design says; where it says nothing, three finished heights and 400"
             + " mm for a bow, for each piece that has holes.",
         "Time, for one who has made it before: 10 minutes to set out; then 0.4 minutes a score or"
