@@ -151,7 +151,7 @@ class FittingsTest {
     assertThat(lines.get(dry + 1)).isEqualTo("B.");
     assertThat(lines.subList(dry + 4, dry + 6)).containsExactly("A.", "D.");
     assertThat(lines.get(dry + 6)).startsWith("Push the gussets in");
-    assertThat(lines.get(dry + 7)).contains("rim 7 (row 1)");
+    assertThat(lines.get(dry + 7)).startsWith("Fold tab 3 in over the opening");
     assertThat(lines.getLast()).isEqualTo("C.");
   }
 

@@ -88,9 +88,9 @@ final class AssemblyText {
               .filter(j -> Gluing.isPinch(net, j))
               .allMatch(j -> gussets.contains(((Join.Seam) j).a().panel()));
       lines.add(
-          "Push the gussets "
-              + (isAll ? "" : "of the next opening ")
-              + "in along their scores. Their edges meet of themselves and take no glue.");
+          "Push the gussets in along their scores"
+              + (isAll ? "" : ", those of the next opening only")
+              + ". Their edges meet of themselves and take no glue.");
     }
   }
 

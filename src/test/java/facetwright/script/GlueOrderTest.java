@@ -1,0 +1,180 @@
+package facetwright.script;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.Lettering;
+import facetwright.draw.Mark;
+import facetwright.draw.picture.HandoutPictures;
+import facetwright.fold.making.Bond;
+import facetwright.fold.making.Gluing;
+import facetwright.geom.Box2;
+import facetwright.net.Join;
+import facetwright.net.Net;
+import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Picture;
+import facetwright.papers.handout.Section;
+import facetwright.papers.materials.Works;
+import facetwright.papers.order.Order;
+import facetwright.script.beside.Beside;
+import facetwright.script.design.Design;
+import facetwright.script.sandbox.Budget;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What is glued has one number, and its order leaves room for a hand. */
+class GlueOrderTest {
+  private static final Pattern TOLD =
+      Pattern.compile("(?:tab|flap|hook|tongue|two edges|of flap) (\\d+)");
+
+  /**
+   * Designs of the library, and recipes of several parts or with gussets or laps, with a name to be
+   * told by.
+   */
+  static List<Arguments> designs() throws Exception {
+    List<Arguments> all = new ArrayList<>();
+    try (Stream<Path> files = Files.list(Path.of("library"))) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".js")).sorted().toList()) {
+        all.add(Arguments.of(file.getFileName().toString(), Files.readString(file)));
+      }
+    }
+    Pattern.compile("```js\\R(.*?)```", Pattern.DOTALL)
+        .matcher(Files.readString(Path.of("docs/recipes.md")))
+        .results()
+        .filter(r -> r.group(1).matches("(?s).*(gusset|lap\\(|part\\().*"))
+        .forEach(r -> all.add(Arguments.of("recipe at " + r.start(), r.group(1))));
+    return all;
+  }
+
+  private static Design design(String text) throws Exception {
+    return Facetwright.evaluate("a.js", text, Map.of(), Budget.USUAL);
+  }
+
+  /** Every number in the words is drawn in the picture above them, and no two lie on each other. */
+  @ParameterizedTest
+  @MethodSource("designs")
+  void wordsAndPictureTellTheSameNumbers(String name, String text) throws Exception {
+    Design d = design(new Beside(Optional.empty(), Path.of("library")).whole(text));
+    Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), 1);
+    Order order = Order.usual(d.unit());
+    Handout handout = Handout.of(d.title(), "", order, d.laid(), d.folded(), works);
+    HandoutPictures pictures = new HandoutPictures(d.laid(), d.folded(), handout);
+    List<Integer> all = new ArrayList<>();
+    for (Section section : handout.sections()) {
+      if (!(section instanceof Section.Ordered ordered) || ordered.pictures().isEmpty()) {
+        continue;
+      }
+      Set<Integer> told = new TreeSet<>();
+      for (String line : ordered.lines()) {
+        for (Matcher m = TOLD.matcher(line.toLowerCase()); m.find(); ) {
+          told.add(Integer.parseInt(m.group(1)));
+          all.add(Integer.parseInt(m.group(1)));
+        }
+      }
+      Set<Integer> drawn = new TreeSet<>();
+      for (Picture picture : ordered.pictures()) {
+        assertThat(picture).isInstanceOf(Picture.Numbered.class);
+        Drawing shown = pictures.of(picture, 180, 90);
+        List<Box2> places = new ArrayList<>();
+        for (Mark mark : shown.marks()) {
+          if (mark instanceof Mark.Text t && t.content().matches("\\d+")) {
+            drawn.add(Integer.parseInt(t.content()));
+            double wide = Lettering.width(t.content(), t.weight(), t.size());
+            Box2 box =
+                new Box2(
+                    t.at().x() - wide / 2,
+                    t.at().y(),
+                    t.at().x() + wide / 2,
+                    t.at().y() + t.size() * Lettering.CAP_HEIGHT);
+            assertThat(places).as(t.content()).noneMatch(box::meets);
+            places.add(box);
+          }
+        }
+      }
+      assertThat(drawn).as(name + ": " + ordered.lines()).isEqualTo(told);
+    }
+    assertThat(all).as(name).isEqualTo(IntStream.rangeClosed(1, all.size()).boxed().toList());
+  }
+
+  /** The carton of the library: the seam, both rows, the floor, and the fin last of all. */
+  @Test
+  void theFinIsGluedLast() throws Exception {
+    Design d = design(Files.readString(Path.of("library/chandlers-carton.js")));
+    List<Bond> bonds = Gluing.numbered(Gluing.of(d.net(), d.folded()));
+    assertThat(d.net().joins().get(((Bond.Joined) bonds.getLast()).join()))
+        .isInstanceOf(Join.Lap.class);
+    assertThat(names(d.net(), bonds.get(0))).contains("wall 1");
+    assertThat(names(d.net(), bonds.get(1))).contains("gable 1");
+    assertThat(names(d.net(), bonds.get(2))).contains("floor");
+  }
+
+  /** Whatever the measures of a wrap: seam, floor, and last what closes the top. */
+  @Test
+  void whatClosesAWrapComesLast() throws Exception {
+    Random random = new Random(20);
+    for (int i = 0; i < 12; i++) {
+      int side = 40 + random.nextInt(30);
+      int tall = 30 + random.nextInt(60);
+      int gable = side / 2 + 4 + random.nextInt(20);
+      int low = 20 + random.nextInt(20);
+      boolean isTwo = random.nextBoolean();
+      boolean isFlipped = random.nextBoolean();
+      String rows = (isTwo ? low + ", " : "") + tall + ", " + gable + ", 12";
+      String names = (isTwo ? "\"wall\", " : "") + "\"wall\", \"gable\", \"fin\"";
+      int over = isFlipped ? 1 : 3;
+      Design d =
+          design(
+              "design(\"w\");\nconst w = wrap({ columns: 4, width: "
+                  + side
+                  + ", rows: ["
+                  + rows
+                  + "], names: ["
+                  + names
+                  + "], seam: 10 });\n"
+                  + "w.columns(\"even\").rows(\"gable\").gusset();\n"
+                  + "w.columns(\"even\").rows(\"fin\").remove();\n"
+                  + "w.columns("
+                  + (4 - over)
+                  + ").rows(\"fin\").lap(w.columns("
+                  + over
+                  + ").rows(\"fin\"));\n"
+                  + "w.floor({ tab: 10 });\n");
+      List<Bond> bonds = Gluing.numbered(Gluing.of(d.net(), d.folded()));
+      int seam = isTwo ? 3 : 2;
+      String told = side + " × " + rows;
+      assertThat(bonds).as(told).hasSize(seam + 3 + 1);
+      for (int k = 0; k < bonds.size(); k++) {
+        Join join = d.net().joins().get(((Bond.Joined) bonds.get(k)).join());
+        assertThat(join instanceof Join.Lap).as(told).isEqualTo(k == bonds.size() - 1);
+        boolean isFloor = names(d.net(), bonds.get(k)).contains("floor");
+        assertThat(isFloor).as(told).isEqualTo(k >= seam && k < seam + 3);
+      }
+    }
+  }
+
+  private static String names(Net net, Bond bond) {
+    return switch (net.joins().get(((Bond.Joined) bond).join())) {
+      case Join.Seam s ->
+          Stream.of(s.a().panel(), s.b().panel())
+              .map(p -> net.panels().get(p).name())
+              .collect(Collectors.joining(", "));
+      case Join.Lap l -> net.panels().get(l.under()).name();
+    };
+  }
+}
