@@ -25,14 +25,8 @@ import java.util.List;
  * are always the hardest.
  */
 public final class Gluing {
-  /** Heights that differ by less part of the whole count as one. */
-  private static final double LEVEL = 0.08;
-
   /** An edge that climbs by more than this part of its length is upright. */
   private static final double UPRIGHT = 0.7;
-
-  /** How far from right opposite the other of a pair may lie, in radians; the nearest first. */
-  private static final List<Double> OPPOSITE = List.of(Math.PI / 18, Math.PI / 3);
 
   private final Net net;
   private final FoldedForm form;
@@ -52,9 +46,6 @@ public final class Gluing {
       bonds = List.copyOf(bonds);
     }
   }
-
-  /** Where something is glued in the made form. */
-  private record Located(Bond bond, Vec3 place, boolean upright) {}
 
   /** All that is glued of a net, each once. */
   public static List<Stage> of(Net net, FoldedForm form) {
@@ -85,14 +76,14 @@ public final class Gluing {
   private List<Stage> turns() {
     List<Stage> turns = new ArrayList<>();
     for (List<Integer> body : Bodies.of(net)) {
-      List<Located> joins = new ArrayList<>();
+      List<Rounds.Located> joins = new ArrayList<>();
       for (int j = 0; j < net.joins().size(); j++) {
         Join join = net.joins().get(j);
         if (body.contains(panel(join)) && !isPinch(net, join) && join.hold().isGlued()) {
           joins.add(placed(j));
         }
       }
-      List<Located> closing = body.stream().filter(this::closes).map(this::closing).toList();
+      List<Rounds.Located> closing = body.stream().filter(this::closes).map(this::closing).toList();
       if (!joins.isEmpty() || !closing.isEmpty()) {
         turns.addAll(body(joins, closing, middle(body)));
       }
@@ -121,35 +112,35 @@ public final class Gluing {
   }
 
   /** A tab's place is the middle of the score on which it hangs. */
-  private Located closing(int tab) {
+  private Rounds.Located closing(int tab) {
     Vec2 flat =
         net.scores().stream()
             .filter(s -> s.a().panel() == tab || s.b().panel() == tab)
             .findFirst()
             .map(s -> net.segment(s.a()).middle())
             .orElseGet(() -> net.panels().get(tab).outline().centroid());
-    return new Located(new Bond.Closing(tab), form.poses().get(tab).apply(flat), false);
+    return new Rounds.Located(new Bond.Closing(tab), form.poses().get(tab).apply(flat), false);
   }
 
-  private List<Stage> body(List<Located> joins, List<Located> closing, Vec3 middle) {
-    List<Located> mouths = new ArrayList<>(closing);
+  private List<Stage> body(List<Rounds.Located> joins, List<Rounds.Located> closing, Vec3 middle) {
+    List<Rounds.Located> mouths = new ArrayList<>(closing);
     joins.stream().filter(this::isRidge).forEach(mouths::add);
-    List<Located> left = new ArrayList<>(joins);
+    List<Rounds.Located> left = new ArrayList<>(joins);
     left.removeAll(mouths);
-    List<List<Located>> seams = seams(left);
+    List<List<Rounds.Located>> seams = seams(left);
     seams.forEach(left::removeAll);
     List<Stage> turns = new ArrayList<>();
-    seams.forEach(run -> run.forEach(s -> turns.add(new Stage(List.of(s.bond)))));
-    Located first =
+    seams.forEach(run -> run.forEach(s -> turns.add(new Stage(List.of(s.bond())))));
+    Rounds.Located first =
         !seams.isEmpty()
             ? seams.getFirst().getFirst()
             : joins.isEmpty() ? closing.getFirst() : joins.getFirst();
-    double late = azimuth(first.place, middle);
-    for (List<Located> level : levels(left)) {
-      turns.addAll(round(level, middle, late));
+    double late = Rounds.azimuth(first.place(), middle);
+    for (List<Rounds.Located> level : Rounds.levels(left)) {
+      turns.addAll(Rounds.round(level, middle, late));
     }
-    for (List<Located> opening : levels(mouths)) {
-      turns.addAll(round(opening, middle, late));
+    for (List<Rounds.Located> opening : Rounds.levels(mouths)) {
+      turns.addAll(Rounds.round(opening, middle, late));
     }
     return turns;
   }
@@ -158,16 +149,16 @@ public final class Gluing {
    * What closes a wrap, each with its tabs from the table up: a run of tabs of which none that is
    * upright has another upright at its height.
    */
-  private List<List<Located>> seams(List<Located> joins) {
-    List<List<Located>> levels = levels(joins);
-    List<List<Located>> seams = new ArrayList<>();
+  private List<List<Rounds.Located>> seams(List<Rounds.Located> joins) {
+    List<List<Rounds.Located>> levels = Rounds.levels(joins);
+    List<List<Rounds.Located>> seams = new ArrayList<>();
     for (List<Integer> run : Runs.of(net, joins.stream().map(Gluing::join).toList())) {
-      List<Located> own =
+      List<Rounds.Located> own =
           joins.stream()
               .filter(l -> run.contains(join(l)))
-              .sorted(Comparator.comparingDouble(l -> l.place.z()))
+              .sorted(Comparator.comparingDouble(l -> l.place().z()))
               .toList();
-      List<Located> upright = own.stream().filter(Located::upright).toList();
+      List<Rounds.Located> upright = own.stream().filter(Rounds.Located::upright).toList();
       boolean isAlone =
           levels.stream()
               .filter(l -> l.stream().anyMatch(upright::contains))
@@ -176,84 +167,21 @@ public final class Gluing {
         seams.add(own);
       }
     }
-    seams.sort(Comparator.comparingDouble(r -> r.getFirst().place.z()));
+    seams.sort(Comparator.comparingDouble(r -> r.getFirst().place().z()));
     return seams;
   }
 
-  private static int join(Located located) {
-    return ((Bond.Joined) located.bond).join();
+  private static int join(Rounds.Located located) {
+    return ((Bond.Joined) located.bond()).join();
   }
 
   /** Whether two fins meet there over an opening: steep panels that hang by no upright score. */
-  private boolean isRidge(Located located) {
+  private boolean isRidge(Rounds.Located located) {
     return net.joins().get(join(located)) instanceof Join.Lap l
         && Math.abs(form.poses().get(l.over()).ez().z()) < 1 - UPRIGHT
-        && !located.upright
+        && !located.upright()
         && Faces.isFacing(form, l)
         && net.panels().get(l.under()).role() != PanelRole.GUSSET;
-  }
-
-  /** Joins by height from the table up, uprights apart from the others. */
-  private static List<List<Located>> levels(List<Located> joins) {
-    double low = joins.stream().mapToDouble(j -> j.place.z()).min().orElse(0);
-    double high = joins.stream().mapToDouble(j -> j.place.z()).max().orElse(0);
-    double step = Math.max(LEVEL * (high - low), 0.5);
-    List<Located> rising = new ArrayList<>(joins);
-    rising.sort(Comparator.comparingDouble(j -> j.place.z()));
-    List<List<Located>> levels = new ArrayList<>();
-    for (boolean upright : new boolean[] {true, false}) {
-      double last = Double.NEGATIVE_INFINITY;
-      for (Located join : rising) {
-        if (join.upright == upright) {
-          if (join.place.z() > last + step) {
-            levels.add(new ArrayList<>());
-          }
-          levels.getLast().add(join);
-          last = join.place.z();
-        }
-      }
-    }
-    levels.sort(Comparator.comparingDouble(l -> l.getFirst().place.z()));
-    return levels;
-  }
-
-  /** Opposite pairs, that with the join nearest to the seam last. */
-  private static List<Stage> round(List<Located> level, Vec3 middle, double late) {
-    record Two(List<Located> pair, double fromSeam) {}
-    List<Located> left = new ArrayList<>(level);
-    left.sort(
-        Comparator.<Located>comparingDouble(j -> apart(azimuth(j.place, middle), late))
-            .thenComparingInt(level::indexOf));
-    List<Two> pairs = new ArrayList<>();
-    // What lies right opposite is paired first, so that it is not taken by a neighbour's partner.
-    for (double slack : OPPOSITE) {
-      for (Located one : List.copyOf(left)) {
-        double opposite = azimuth(one.place, middle) + Math.PI;
-        left.stream()
-            .filter(j -> left.contains(one) && apart(azimuth(j.place, middle), opposite) < slack)
-            .min(Comparator.comparingDouble(j -> apart(azimuth(j.place, middle), opposite)))
-            .ifPresent(
-                other -> {
-                  left.removeAll(List.of(one, other));
-                  pairs.add(new Two(List.of(other, one), apart(azimuth(one.place, middle), late)));
-                });
-      }
-    }
-    for (Located one : left) {
-      pairs.add(new Two(List.of(one), apart(azimuth(one.place, middle), late)));
-    }
-    pairs.sort(Comparator.comparingDouble(Two::fromSeam));
-    return pairs.reversed().stream()
-        .map(t -> new Stage(t.pair.stream().map(Located::bond).toList()))
-        .toList();
-  }
-
-  private static double azimuth(Vec3 place, Vec3 middle) {
-    return Math.atan2(place.y() - middle.y(), place.x() - middle.x());
-  }
-
-  private static double apart(double a, double b) {
-    return Math.abs(Math.IEEEremainder(a - b, 2 * Math.PI));
   }
 
   private static int panel(Join join) {
@@ -263,12 +191,13 @@ public final class Gluing {
     };
   }
 
-  private Located placed(int j) {
+  private Rounds.Located placed(int j) {
     return switch (net.joins().get(j)) {
       case Join.Seam s ->
-          new Located(new Bond.Joined(j), at(s.b(), net.segment(s.b()), 0.5), isUpright(s.b()));
+          new Rounds.Located(
+              new Bond.Joined(j), at(s.b(), net.segment(s.b()), 0.5), isUpright(s.b()));
       case Join.Lap l ->
-          new Located(
+          new Rounds.Located(
               new Bond.Joined(j),
               form.poses().get(l.under()).apply(net.panels().get(l.under()).outline().centroid()),
               hangsUpright(l.under()));
