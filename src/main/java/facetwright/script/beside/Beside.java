@@ -76,6 +76,17 @@ public final class Beside {
     return own.with(more).text();
   }
 
+  /** The files of the script's own folder that it uses, and that these use. */
+  public List<String> ofFolder(String script) {
+    Set<String> held = new LinkedHashSet<>();
+    Gathered.of(Gathered.own(script)).pieces().forEach(p -> held.add(p.name()));
+    return Gathered.of(whole(script)).pieces().stream()
+        .filter(p -> p.state() == Piece.State.READ && !held.contains(p.name()))
+        .map(Piece::name)
+        .filter(name -> folder.isPresent() && OneFile.in(folder.get(), name).isPresent())
+        .toList();
+  }
+
   private static Piece bounded(Piece piece, int count, int letters) {
     if (count > Gathered.MOST) {
       return lacking(

@@ -49,7 +49,16 @@ public final class Filing {
     outside = new Outside(desk, notices, this);
     toDisk =
         new ToDisk(
-            desk, choosing, notices, state, folders, dials, givenUp, outside, this::isOfLibrary);
+            desk,
+            choosing,
+            notices,
+            state,
+            folders,
+            dials,
+            givenUp,
+            outside,
+            this::isOfLibrary,
+            new Along(desk, notices, this.library));
   }
 
   /** Who shows two scripts side by side. */

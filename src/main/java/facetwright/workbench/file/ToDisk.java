@@ -37,6 +37,7 @@ final class ToDisk {
   private final GivenUp givenUp;
   private final Outside outside;
   private final Predicate<Path> isOfLibrary;
+  private final Along along;
   private OnDisk base = OnDisk.fresh("");
 
   ToDisk(
@@ -48,7 +49,8 @@ final class ToDisk {
       LeftDials dials,
       GivenUp givenUp,
       Outside outside,
-      Predicate<Path> isOfLibrary) {
+      Predicate<Path> isOfLibrary,
+      Along along) {
     this.desk = desk;
     this.choosing = choosing;
     this.notices = notices;
@@ -58,6 +60,7 @@ final class ToDisk {
     this.givenUp = givenUp;
     this.outside = outside;
     this.isOfLibrary = isOfLibrary;
+    this.along = along;
   }
 
   /** What the file holds, and how it is written there. */
@@ -136,10 +139,10 @@ final class ToDisk {
               "There is a " + OnDisk.name(named) + " already",
               "Saving there replaces it.",
               new Choice("Save as …", () -> saveAs(then)),
-              new Choice("Replace it", () -> put(named, then)),
+              new Choice("Replace it", () -> along.then(named, () -> put(named, then))),
               new Choice("Cancel", () -> {})));
     } else {
-      put(named, then);
+      along.then(named, () -> put(named, then));
     }
   }
 
