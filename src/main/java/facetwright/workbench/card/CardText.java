@@ -2,10 +2,14 @@ package facetwright.workbench.card;
 
 import facetwright.script.scope.Scope;
 import facetwright.script.text.Edit;
+import facetwright.script.text.Gathered;
+import facetwright.script.text.Piece;
 import facetwright.script.text.Reading;
 import facetwright.script.text.Stretch;
+import facetwright.workbench.card.text.Offers;
 import facetwright.workbench.desk.Change;
 import facetwright.workbench.desk.Desk;
+import java.util.Map;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.fxmisc.richtext.CodeArea;
@@ -35,6 +39,20 @@ final class CardText {
     area.textProperty().addListener((_, _, text) -> changed(text));
     area.caretPositionProperty().addListener((_, _, at) -> own = at);
     desk.text().addListener((_, _, text) -> laid(text));
+  }
+
+  /** What could be written at the caret. */
+  Offers offers() {
+    return Offers.at(scope.get(), caret(), this::file);
+  }
+
+  /** What a file holds that the script uses; empty where it can't be had. */
+  private String file(String name) {
+    return Gathered.of(desk.request(Map.of()).source())
+        .piece(name)
+        .filter(piece -> piece.state() != Piece.State.LACKING)
+        .map(Piece::text)
+        .orElse("");
   }
 
   private void changed(String text) {

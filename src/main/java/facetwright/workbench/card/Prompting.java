@@ -80,7 +80,7 @@ final class Prompting {
 
   /** Offers what could be written at the caret. */
   void offer() {
-    Offers offers = Offers.at(text.scope().get(), text.caret());
+    Offers offers = text.offers();
     boolean written =
         offers.all().size() == 1
             && offers
@@ -189,12 +189,11 @@ final class Prompting {
       boolean stays =
           text.caret() >= start
               && text.reading().line(text.caret()) == text.reading().line(start)
-              && text.caret() <= Offers.at(text.scope().get(), text.caret()).typed().end()
-              && Offers.at(text.scope().get(), text.caret()).typed().start() == start;
+              && text.caret() <= text.offers().typed().end()
+              && text.offers().typed().start() == start;
       if (!stays) {
         layer.hide(list);
-      } else if (Offers.at(text.scope().get(), text.caret()).all().size()
-          != list.offers().all().size()) {
+      } else if (text.offers().all().size() != list.offers().all().size()) {
         offer();
       }
     }
@@ -210,7 +209,7 @@ final class Prompting {
 
   private void take(Offer offer) {
     layer.hide(list);
-    Offers now = Offers.at(text.scope().get(), text.caret());
+    Offers now = text.offers();
     text.apply(now.edit(text.reading(), offer, text.caret()));
     if (offer.caret() < offer.written().length()) {
       hint();

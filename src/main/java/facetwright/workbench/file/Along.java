@@ -22,12 +22,12 @@ final class Along {
 
   private final Desk desk;
   private final Notices notices;
-  private final Path library;
+  private final UsedFiles used;
 
-  Along(Desk desk, Notices notices, Path library) {
+  Along(Desk desk, Notices notices, UsedFiles used) {
     this.desk = desk;
     this.notices = notices;
-    this.library = library;
+    this.used = used;
   }
 
   /**
@@ -42,7 +42,7 @@ final class Along {
       saving.run();
       return;
     }
-    Beside here = Beside.of(file, library);
+    Beside here = used.of(file);
     String whole = here.whole(desk.text().get());
     List<Path> left = new ArrayList<>();
     List<String> others = new ArrayList<>();

@@ -47,18 +47,7 @@ public final class Filing {
     dials = new LeftDials(state.folder().resolve("dials"));
     givenUp = new GivenUp(state.folder().resolve("given-up"));
     outside = new Outside(desk, notices, this);
-    toDisk =
-        new ToDisk(
-            desk,
-            choosing,
-            notices,
-            state,
-            folders,
-            dials,
-            givenUp,
-            outside,
-            this::isOfLibrary,
-            new Along(desk, notices, this.library));
+    toDisk = new ToDisk(desk, choosing, notices, state, folders, dials, givenUp, outside, used);
   }
 
   /** Who shows two scripts side by side. */
@@ -94,7 +83,9 @@ public final class Filing {
       guard(
           "starting from " + OnDisk.name(file),
           () -> {
-            lay(null, OnDisk.fresh(isOfLibrary(file) ? read.text() : used.copy(file, read.text())));
+            lay(
+                null,
+                OnDisk.fresh(used.isOfLibrary(file) ? read.text() : used.copy(file, read.text())));
             then.run();
           });
     } catch (OnDisk.Refused e) {
@@ -135,7 +126,7 @@ public final class Filing {
   }
 
   private void opened(Path file, OnDisk read) {
-    if (isOfLibrary(file)) {
+    if (used.isOfLibrary(file)) {
       lay(null, OnDisk.fresh(read.text()));
     } else {
       Path whole = file.toAbsolutePath().normalize();
@@ -290,10 +281,6 @@ public final class Filing {
   /** The folders that are remembered. */
   public Folders folders() {
     return folders;
-  }
-
-  private boolean isOfLibrary(Path file) {
-    return file.toAbsolutePath().normalize().startsWith(library);
   }
 
   void refuse(OnDisk.Refused e) {

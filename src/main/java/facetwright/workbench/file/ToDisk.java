@@ -11,7 +11,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 
 /**
  * Puts the script on disk, and its dials beside the program's own things. What another program
@@ -36,7 +35,7 @@ final class ToDisk {
   private final LeftDials dials;
   private final GivenUp givenUp;
   private final Outside outside;
-  private final Predicate<Path> isOfLibrary;
+  private final UsedFiles used;
   private final Along along;
   private OnDisk base = OnDisk.fresh("");
 
@@ -49,8 +48,7 @@ final class ToDisk {
       LeftDials dials,
       GivenUp givenUp,
       Outside outside,
-      Predicate<Path> isOfLibrary,
-      Along along) {
+      UsedFiles used) {
     this.desk = desk;
     this.choosing = choosing;
     this.notices = notices;
@@ -59,8 +57,8 @@ final class ToDisk {
     this.dials = dials;
     this.givenUp = givenUp;
     this.outside = outside;
-    this.isOfLibrary = isOfLibrary;
-    this.along = along;
+    this.used = used;
+    this.along = new Along(desk, notices, used);
   }
 
   /** What the file holds, and how it is written there. */
@@ -117,7 +115,7 @@ final class ToDisk {
       return Optional.empty();
     }
     try {
-      if (isOfLibrary.test(chosen.get())) {
+      if (used.isOfLibrary(chosen.get())) {
         throw new OnDisk.Refused(LIBRARY, OWN_FOLDER);
       }
       OnDisk.fresh(text).write(chosen.get());
@@ -130,7 +128,7 @@ final class ToDisk {
 
   private void saveAt(Path chosen, Runnable then) {
     Path named = named(chosen);
-    if (isOfLibrary.test(named)) {
+    if (used.isOfLibrary(named)) {
       notices.tell(REFUSED, LIBRARY, OWN_FOLDER);
     } else if (!named.equals(chosen) && Files.exists(named, LinkOption.NOFOLLOW_LINKS)) {
       notices.show(

@@ -35,8 +35,18 @@ final class UsedFiles {
         });
   }
 
+  /** Whether it lies in the library. */
+  boolean isOfLibrary(Path file) {
+    return file.toAbsolutePath().normalize().startsWith(library);
+  }
+
+  /** The files beside a script. */
+  Beside of(Path script) {
+    return Beside.of(script, library);
+  }
+
   private void goTo(Path file) {
-    beside = file == null ? new Beside(Optional.empty(), library) : Beside.of(file, library);
+    beside = file == null ? new Beside(Optional.empty(), library) : of(file);
     askAnew();
   }
 
@@ -81,7 +91,7 @@ final class UsedFiles {
    * folder along.
    */
   String copy(Path file, String script) {
-    Gathered all = Gathered.of(Beside.of(file, library).whole(script));
+    Gathered all = Gathered.of(of(file).whole(script));
     boolean isWhole = all.pieces().stream().noneMatch(p -> p.state() == Piece.State.LACKING);
     return isWhole ? all.gathered().text() : script;
   }

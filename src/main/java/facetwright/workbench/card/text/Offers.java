@@ -17,6 +17,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -28,14 +29,23 @@ public record Offers(Stretch typed, List<Offer> all) {
   private static final List<String> LANGUAGE =
       List.of("const", "let", "for", "if", "else", "function", "return", "true", "false");
 
-  private static final String FUNCTION = "function";
+  static final String FUNCTION = "function";
 
   public Offers {
     all = List.copyOf(all);
   }
 
-  /** The offers at an offset; none in a comment, and where nothing is known to fit. */
-  public static Offers at(Scope scope, int offset) {
+  /** The offers at an offset of a script that uses no file. */
+  static Offers at(Scope scope, int offset) {
+    return at(scope, offset, _ -> "");
+  }
+
+  /**
+   * The offers at an offset; none in a comment, and where nothing is known to fit.
+   *
+   * @param files what a file that the script uses holds, by its name; empty where it can't be had
+   */
+  public static Offers at(Scope scope, int offset, UnaryOperator<String> files) {
     Reading reading = scope.reading();
     int i = reading.before(offset);
     Optional<CallSite> call = CallSite.at(scope, offset);
@@ -57,7 +67,14 @@ public record Offers(Stretch typed, List<Offer> all) {
     String prefix = reading.text().substring(start, offset);
     int before = word ? reading.back(i) : reading.is(i, Kind.COMMENT) ? reading.back(i) : i;
     List<Offer> found = new ArrayList<>();
-    if (reading.isDot(before)) {
+    FileOffers used = new FileOffers(scope, files);
+    Optional<List<Offer>> ofFile =
+        reading.isDot(before)
+            ? used.members(reading.back(before))
+            : used.inBraces(before, word ? i : -1);
+    if (ofFile.isPresent()) {
+      found.addAll(ofFile.get());
+    } else if (reading.isDot(before)) {
       members(scope, reading.back(before), found);
     } else if (call.isPresent() && call.get().atOption()) {
       options(call.get(), reading, prefix, found);
