@@ -81,7 +81,7 @@ record FileOffers(Scope scope, UnaryOperator<String> files) {
     for (Name name : Gathered.offered(text)) {
       String word = name.word();
       boolean isFunction = reading.is(name.maker(), Offers.FUNCTION);
-      Help help = Help.own(word, (isFunction ? "function of " : "from ") + file);
+      Help help = Help.offered(word, file, isFunction);
       if (given.contains(word)) {
         continue;
       }

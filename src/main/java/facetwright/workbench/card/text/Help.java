@@ -102,4 +102,10 @@ public record Help(
         meaning.equals("value") ? "A value of this script." : "A " + meaning + " of this script.";
     return new Help(word, "made in this script", does, List.of(), "", "");
   }
+
+  /** What there is to say about a name that a used file offers. */
+  static Help offered(String word, String file, boolean isFunction) {
+    String does = isFunction ? "A function of that file." : "A value of that file.";
+    return new Help(word, "made in " + file, does, List.of(), "", "");
+  }
 }

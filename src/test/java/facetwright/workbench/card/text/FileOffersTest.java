@@ -64,6 +64,13 @@ class FileOffersTest {
   }
 
   @Test
+  void whatIsSaidOfThemNamesTheFile() {
+    Help help = at("use(\"tubs.js\").tu|").all().getFirst().help();
+    assertThat(help.belongs()).isEqualTo("made in tubs.js");
+    assertThat(help.does()).doesNotContain("script");
+  }
+
+  @Test
   void elsewhereAllIsAsWithoutFiles() {
     for (String marked :
         List.of(
