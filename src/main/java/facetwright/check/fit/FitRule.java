@@ -62,6 +62,7 @@ public final class FitRule implements Rule {
     // What lies beside others of its kind does not fill what it lies in.
     boolean isOneOfSeveral =
         parts.stream().filter(p -> p.use() == Part.Use.INNER).limit(2).count() == 2;
+    boolean areSeveral = parts.stream().filter(FitRule::isForSleeve).limit(2).count() == 2;
     for (Part part : parts) {
       List<Slip> all = new ArrayList<>();
       for (Part other : parts) {
@@ -71,8 +72,9 @@ public final class FitRule implements Rule {
         boolean isLid = part.use() == Part.Use.LID;
         if (isLid && other.use() != Part.Use.LID) {
           all.addAll(over(part, other, caliper));
-        } else if (part.use() == Part.Use.SLEEVE && other.use() != Part.Use.LID) {
-          all.addAll(into(part, other, caliper, false));
+        } else if (part.use() == Part.Use.SLEEVE && isForSleeve(other)) {
+          List<Slip> ways = into(part, other, caliper, false);
+          all.addAll(areSeveral ? ways.stream().map(Slip::beside).toList() : ways);
         } else if (part.use() == Part.Use.INNER
             && other.use() != Part.Use.LID
             && other.use() != Part.Use.INNER) {
@@ -99,6 +101,10 @@ public final class FitRule implements Rule {
     List<Integer> placed = placed(subject.net().parts(), true);
     slips.addAll(untold(parts.stream().filter(p -> !placed.contains(p.panel())).toList(), caliper));
     return slips;
+  }
+
+  private static boolean isForSleeve(Part part) {
+    return part.use() != Part.Use.LID && part.use() != Part.Use.SLEEVE;
   }
 
   private static List<Part> parts(Subject subject) {

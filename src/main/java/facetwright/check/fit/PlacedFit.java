@@ -48,7 +48,8 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
           }
         }
       }
-      all.add(new PlacedFit(subject, nest, FitRule.best(ways)));
+      all.add(
+          new PlacedFit(subject, nest, nest.beside() > 0 ? Optional.empty() : FitRule.best(ways)));
     }
     return all;
   }
@@ -75,7 +76,8 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
 
   /** Room across beyond what the card takes where there is least, in mm; below 0 too tight. */
   double least() {
-    return slip.map(Slip::least).orElse(2 * (nest.room() - caliper(subject, nest)));
+    return slip.map(Slip::least)
+        .orElse(2 * nest.room() - (2 + nest.beside()) * caliper(subject, nest));
   }
 
   /** The same where there is most. */

@@ -2,6 +2,7 @@ package facetwright.fold.place;
 
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
+import facetwright.net.Parts.Placing;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,11 +28,11 @@ record Cluster(List<Integer> parts, List<Motion3> poses, Vec3 up) {
   }
 
   /** All faces of its parts, as this one of them stands by itself. */
-  List<List<Vec3>> faces(int asOf, List<Skin> skins, int without) {
+  List<List<Vec3>> faces(int asOf, List<Skin> skins, List<Integer> without) {
     Motion3 back = pose(asOf).inverse();
     List<List<Vec3>> faces = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
-      if (parts.get(i) != without) {
+      if (!without.contains(parts.get(i))) {
         Motion3 pose = poses.get(i).then(back);
         for (List<Vec3> face : skins.get(parts.get(i)).faces()) {
           faces.add(face.stream().map(pose::apply).toList());
@@ -39,6 +40,32 @@ record Cluster(List<Integer> parts, List<Motion3> poses, Vec3 up) {
       }
     }
     return faces;
+  }
+
+  /** A part with all that stands beside it, itself first: these go in together. */
+  List<Integer> sideBySide(int part, List<Placing> placings) {
+    List<Integer> all = new ArrayList<>(List.of(part));
+    for (int i = 0; i < all.size(); i++) {
+      for (Placing placing : placings) {
+        if (placing instanceof Placing.Beside b) {
+          int at = all.get(i);
+          int mate = b.part() == at ? b.onto() : b.onto() == at ? b.part() : at;
+          if (parts.contains(mate) && !all.contains(mate)) {
+            all.add(mate);
+          }
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Some of its parts as one, as one of them stands by itself. */
+  Skin skin(int asOf, List<Skin> skins, List<Integer> some) {
+    Motion3 back = pose(asOf).inverse();
+    List<Skin> all = some.stream().map(p -> skins.get(p).moved(pose(p).then(back))).toList();
+    return new Skin(
+        all.stream().flatMap(s -> s.faces().stream()).toList(),
+        all.stream().flatMap(s -> s.mouths().stream()).toList());
   }
 
   /**

@@ -35,11 +35,11 @@ record HingeLine(Vec3 from, Vec3 to, Vec3 away) {
    * @param away the direction in which it comes off
    */
   static HingeLine of(Net net, Placing.Hinged hinged, Skin part, List<List<Vec3>> host, Vec3 away)
-      throws Way.NoWay {
+      throws NoWay {
     Vec3 out = out(hinged.edge());
     String side = hinged.edge().name().toLowerCase(Locale.ROOT);
     if (Math.abs(out.dot(away)) > SQUARE) {
-      throw new Way.NoWay(
+      throw new NoWay(
           Message.of(
               "%s comes off to the side of %s: it can't be hinged at its %s",
               Way.name(net, hinged.part()), Way.name(net, hinged.onto()), side),
@@ -47,7 +47,7 @@ record HingeLine(Vec3 from, Vec3 to, Vec3 away) {
     }
     HingeLine line = edge(part, out, away);
     if (line == null) {
-      throw new Way.NoWay(
+      throw new NoWay(
           Message.of(
               "%s has no straight edge at the %s to be hinged by",
               Way.name(net, hinged.part()), side),
@@ -58,7 +58,7 @@ record HingeLine(Vec3 from, Vec3 to, Vec3 away) {
             Near.of(line.from.toward(line.to, QUARTER), host),
             Near.of(line.to.toward(line.from, QUARTER), host));
     if (off > BRIDGED) {
-      throw new Way.NoWay(
+      throw new NoWay(
           Message.of(
               "the edge of %s at the %s lies %s off %s: a strip bridges %s",
               Way.name(net, hinged.part()),

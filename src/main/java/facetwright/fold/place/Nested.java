@@ -5,7 +5,13 @@ import facetwright.geom.Motion3;
 
 /** The inner part in the outer one, as the outer stands by itself. */
 record Nested(
-    Nesting how, Motion3 motion, double depth, double away, double shared, Shoulder shoulder) {
+    Nesting how,
+    Motion3 motion,
+    double depth,
+    double away,
+    int beside,
+    double shared,
+    Shoulder shoulder) {
   Together.Nest nest(int index, int outer, int inner) {
     return new Together.Nest(
         index,
@@ -14,6 +20,7 @@ record Nested(
         depth,
         how.room().mm(),
         how.isTube(),
+        beside,
         shared,
         shoulder.off(depth),
         shoulder.slack(depth));

@@ -47,10 +47,12 @@ record Nesting(
    * over least. Empty where the outer part has no opening.
    *
    * @param isTopFirst whether it goes into an upright opening with its top, as a box into its lid
+   * @param isOfSeveral whether it is of several parts side by side, of which no end goes in alone
    */
-  static Optional<Nesting> of(Skin outer, Skin inner, boolean isTopFirst) {
+  static Optional<Nesting> of(Skin outer, Skin inner, boolean isTopFirst, boolean isOfSeveral) {
     Nesting best = null;
     double spare = 0;
+    Optional<Polygon2> none = Optional.empty();
     boolean isTube = isTube(outer);
     for (Mouth mouth : isTube ? outer.mouths().subList(0, 1) : outer.mouths()) {
       Frame about = Frame.along(mouth.out().times(-1));
@@ -61,7 +63,9 @@ record Nesting(
       for (Vec3 way : ways(about, isTube, isTopFirst)) {
         Frame along = Frame.along(way);
         for (Polygon2 full :
-            Stream.of(inner.outline(along), inner.end(along)).flatMap(Optional::stream).toList()) {
+            Stream.of(inner.outline(along), isOfSeveral ? none : inner.end(along))
+                .flatMap(Optional::stream)
+                .toList()) {
           Room room = Room.of(open.get(), full, isTube || about.isUpright());
           double left = open.get().area() - full.area();
           boolean isIn = room.mm() >= -Room.LEAST.mm();

@@ -106,7 +106,7 @@ public final class Putting {
             new Way(net, skins, cluster[placing.part()], cluster[placing.onto()]).of(i, placing);
         found.nest().ifPresent(nests::add);
         go(i, placing, found);
-      } catch (Way.NoWay no) {
+      } catch (NoWay no) {
         refused.add(new Together.Refused(i, no.why(), no.remedy()));
       }
     }
@@ -114,15 +114,15 @@ public final class Putting {
   }
 
   /** Throws where a part is several bodies, or glued to what is none of it. */
-  private void whole(int part) throws Way.NoWay {
+  private void whole(int part) throws NoWay {
     List<Integer> panels = net.parts().all().get(part).panels();
     for (List<Integer> body : bodies) {
       if (body.contains(panels.getFirst())) {
         if (!body.containsAll(panels)) {
-          throw Way.NoWay.ofSeveral(net, part);
+          throw NoWay.ofSeveral(net, part);
         }
         if (body.size() != panels.size()) {
-          throw Way.NoWay.ofGlued(net, part);
+          throw NoWay.ofGlued(net, part);
         }
       }
     }

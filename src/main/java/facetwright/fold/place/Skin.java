@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.locationtech.jts.geom.Geometry;
 
 /**
  * What is seen of a part from without.
@@ -95,7 +96,10 @@ record Skin(List<List<Vec3>> faces, List<Mouth> mouths) {
       return largest;
     }
     List<Polygon2> all = shapes.stream().flatMap(s -> wide(s).stream()).toList();
-    return Planar.outlines(Planar.union(all)).stream()
+    Geometry seen = Planar.union(all);
+    // Things side by side take the room between them, too.
+    boolean areApart = Planar.outlines(seen).size() > 1;
+    return Planar.outlines(areApart ? seen.convexHull() : seen).stream()
         .max(Comparator.comparingDouble(Polygon2::area))
         .map(p -> plain(p.corners()));
   }

@@ -56,40 +56,6 @@ final class Way {
     }
   }
 
-  /** It can't go there. */
-  static final class NoWay extends Exception {
-    private static final long serialVersionUID = 1L;
-
-    private final Message why;
-    private final Message remedy;
-
-    NoWay(Message why, Message remedy) {
-      super(null, null, false, false);
-      this.why = why;
-      this.remedy = remedy;
-    }
-
-    Message why() {
-      return why;
-    }
-
-    Message remedy() {
-      return remedy;
-    }
-
-    static NoWay ofSeveral(Net net, int part) {
-      return new NoWay(
-          Message.of("%s is of several bodies that nothing joins", name(net, part)),
-          Message.text("Join them by tabs, or make each a part of its own."));
-    }
-
-    static NoWay ofGlued(Net net, int part) {
-      return new NoWay(
-          Message.of("%s is glued to what is no part of it", name(net, part)),
-          Message.text("Leave out the join, or make both one part: what is glued is one."));
-    }
-  }
-
   static Value.Name name(Net net, int part) {
     return Value.name(net.parts().all().get(part).name());
   }
@@ -115,7 +81,7 @@ final class Way {
             net,
             hinged,
             skins.get(hinged.part()).moved(shut.motion),
-            there.faces(hinged.onto(), skins, -1),
+            there.faces(hinged.onto(), skins, List.of()),
             hinged.shut() instanceof Placing.On ? Vec3.Z : shut.from.unit());
     return new Found(shut.motion, shut.from, shut.isLaid, shut.nest, Optional.of(line));
   }
@@ -161,9 +127,10 @@ final class Way {
       boolean isTopFirst)
       throws NoWay {
     Skin open = skins.get(outer);
-    Skin full = skins.get(inner);
+    List<Integer> all = inside.sideBySide(inner, net.parts().placings());
+    Skin full = inside.skin(inner, skins, all);
     Nesting how =
-        Nesting.of(open, full, isTopFirst)
+        Nesting.of(open, full, isTopFirst, all.size() > 1)
             .orElseThrow(
                 () ->
                     new NoWay(
@@ -183,10 +150,13 @@ final class Way {
                             "Make the opening of %s wider, or let %s go to a part that it fits.",
                             name(net, outer), name(net, placing.part()))));
     Motion3 start = how.motion(full, 0);
-    double most = most(how, start, times, outer, round, inner, inside);
+    double most = most(how, start, times, outer, round, full, all, inside);
     double length = full.reach(how.inner().axis()) + full.reach(how.inner().axis().times(-1));
     if (isTopFirst && !how.isTube()) {
       most = Math.min(most, length);
+    }
+    if (most <= Collision.HELD) {
+      throw NoWay.ofStopped(net, placing);
     }
     double depth = Double.isNaN(by) ? most : by;
     if (!Double.isNaN(by) && !how.isTube() && by > most + Collision.HELD) {
@@ -207,7 +177,8 @@ final class Way {
         laid.volumeBeyond(axis, -how.mouth().at()) - laid.volumeBeyond(axis, open.reach(axis));
     double away = depth + CLEAR_OF * length;
     Shoulder shoulder = new Shoulder(how.full(), full, how.inner());
-    return new Nested(how, motion, depth, away, Math.max(0, shared), shoulder);
+    int beside = all.size() - 1;
+    return new Nested(how, motion, depth, away, beside, Math.max(0, shared), shoulder);
   }
 
   private static Value size(Polygon2 outline) {
@@ -221,23 +192,23 @@ final class Way {
       double times,
       int outer,
       Cluster round,
-      int inner,
+      Skin full,
+      List<Integer> all,
       Cluster inside) {
     Frame frame = how.outer();
     List<List<Vec3>> moving = new ArrayList<>();
-    for (List<Vec3> face : skins.get(inner).faces()) {
+    for (List<Vec3> face : full.faces()) {
       moving.add(how.drawn(face, start, times));
     }
-    for (List<Vec3> face : inside.faces(inner, skins, inner)) {
+    for (List<Vec3> face : inside.faces(all.getFirst(), skins, all)) {
       moving.add(how.drawn(face, start, 1));
     }
     List<List<Vec3>> still =
-        round.faces(outer, skins, -1).stream()
+        round.faces(outer, skins, List.of()).stream()
             .map(f -> f.stream().map(frame::in).toList())
             .toList();
     double way = Contact.way(moving, still);
     Skin open = skins.get(outer);
-    Skin full = skins.get(inner);
     double length = full.reach(how.inner().axis()) + full.reach(how.inner().axis().times(-1));
     double deep = open.reach(frame.axis()) + how.mouth().at();
     return how.isTube() ? Math.min(way, (deep + length) / 2) : Math.min(way, length);
@@ -257,11 +228,11 @@ final class Way {
     double high = host.reach(Vec3.Z);
     Motion3 above = turn.then(shift(new Vec3(at.x(), at.y(), high)));
     List<List<Vec3>> moving =
-        comes.faces(o.part(), skins, -1).stream()
+        comes.faces(o.part(), skins, List.of()).stream()
             .map(f -> f.stream().map(c -> down.in(above.apply(c))).toList())
             .toList();
     List<List<Vec3>> still =
-        there.faces(o.onto(), skins, -1).stream()
+        there.faces(o.onto(), skins, List.of()).stream()
             .map(f -> f.stream().map(down::in).toList())
             .toList();
     double way = Contact.way(moving, still);

@@ -95,6 +95,7 @@ public record Together(
    * @param room between the lines of the two nets on the side where there is least, in mm; below 0
    *     where the inner one stands over
    * @param isTube whether the outer part is open at both ends
+   * @param beside how many other parts go in with it, side by side with it
    * @param shared the volume that the two fill both, in mm³
    * @param off how far the opening stays from where the inner part is as wide as the room is told
    *     for, in mm; 0 where it goes past
@@ -107,6 +108,7 @@ public record Together(
       double depth,
       double room,
       boolean isTube,
+      int beside,
       double shared,
       double off,
       double slack)

@@ -5,6 +5,7 @@ import facetwright.measure.Quantity;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Ask;
+import facetwright.net.panel.CardPanel;
 import facetwright.words.Decimals;
 import facetwright.words.PlainText;
 import java.util.ArrayList;
@@ -164,6 +165,11 @@ public final class Kinds {
           }
           return PlainText.line(text);
         });
+  }
+
+  /** The name of a panel, or the panel itself. */
+  public static Kind<String> panelOrName() {
+    return either(text(), map(thing(Things.PANEL), CardPanel::name));
   }
 
   public static Kind<Boolean> flag() {

@@ -14,14 +14,14 @@ import java.util.stream.Stream;
 /** The options of every function that says when something is done while a piece is glued. */
 public final class MomentArgs {
   /** One name, or several. */
-  public static final Kind<List<String>> NAMES = Kinds.list(Kinds.text(), 1, 200);
+  public static final Kind<List<String>> NAMES = Kinds.list(Kinds.panelOrName(), 1, 200);
 
   public static final Arg<List<String>> BEFORE =
       optional(
           "before",
           NAMES,
-          "it comes before this is glued: a panel such as \"top\" or \"rim 1\", several as a list,"
-              + " or the word they share");
+          "it comes before this is glued: a panel, or its name such as \"seam flap\", several as a"
+              + " list, or the word they share");
 
   public static final Arg<List<String>> AFTER =
       optional("after", NAMES, "it comes after this is glued, named likewise");

@@ -34,8 +34,8 @@ final class PanelJoinWords {
     Arg<String> on =
         optional(
             "on",
-            Kinds.text(),
-            "the name of the panel that bears the tab, \"both\" for one on half of each edge, or"
+            Kinds.panelOrName(),
+            "the panel that bears the tab or its name, \"both\" for one on half of each edge, or"
                 + " \"none\"; the one it is called on where"
                 + " left out");
     return Fn.<CardPanel>named("join")

@@ -82,7 +82,8 @@ final class PartWords {
         "over",
         "the part that it goes over",
         "Puts it over another part, its opening first, as a lid goes over its box or a sleeve"
-            + " round its tray. Whether it fits is told, with the card's thickness.",
+            + " round its tray; over several that stand side by side, where one was put beside the"
+            + " other before. Whether it fits is told, with the card's thickness.",
         """
         design("Box with its lid");
         const box = prism({ sides: 6, side: 30, height: 40 }).open("top").unfold({ part: "box" });
