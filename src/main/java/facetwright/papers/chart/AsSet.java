@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The net as it comes out in a maker's hands: every measure of its chart set on the ruler's nearest
@@ -40,10 +41,12 @@ public final class AsSet {
   private final ScoreChart chart;
   private final List<Replay.Shifts> shifts;
   private final int[] piece;
+  private final Predicate<PieceChart> isByRuler;
 
-  private AsSet(Net net, ScoreChart chart) {
+  private AsSet(Net net, ScoreChart chart, Predicate<PieceChart> isByRuler) {
     this.net = net;
     this.chart = chart;
+    this.isByRuler = isByRuler;
     this.shifts = chart.pieces().stream().map(p -> Replay.shifts(p.steps())).toList();
     this.piece = net.pieceOfPanel();
   }
@@ -55,8 +58,17 @@ public final class AsSet {
    * @return empty where the ruler is so coarse that a panel is left without area
    */
   static Optional<Net> net(Net net, ScoreChart chart) {
+    return net(net, chart, _ -> true);
+  }
+
+  /**
+   * The same where some pieces are pricked through the template, which sets them as they should be.
+   *
+   * @param isByRuler which are set by the ruler
+   */
+  static Optional<Net> net(Net net, ScoreChart chart, Predicate<PieceChart> isByRuler) {
     try {
-      return Optional.of(new AsSet(net, chart).net());
+      return Optional.of(new AsSet(net, chart, isByRuler).net());
     } catch (IllegalArgumentException | NetException _) {
       return Optional.empty();
     }
@@ -130,6 +142,12 @@ public final class AsSet {
         Math.max(Math.abs(to.width() - from.width()), Math.abs(to.depth() - from.depth())));
   }
 
+  /** By how much the size of a part changes, in mm. */
+  static double change(Net net, FoldedForm meant, Net set, FoldedForm form, int part) {
+    List<Integer> panels = net.parts().all().get(part).panels();
+    return change(meant.measures(net, panels), form.measures(set, panels));
+  }
+
   private Net net() {
     List<Panel> panels = new ArrayList<>();
     List<int[]> sides = new ArrayList<>();
@@ -184,6 +202,9 @@ public final class AsSet {
 
   private Vec2 set(int of, Vec2 corner) {
     Vec2 at = chart.pieces().get(of).toBlank().apply(corner);
+    if (!isByRuler.test(chart.pieces().get(of))) {
+      return at;
+    }
     Replay.Shifts by = shifts.get(of);
     for (Map.Entry<Vec2, Vec2> point : by.points().entrySet()) {
       if (point.getKey().distance(at) <= 10 * LengthTolerance.FINE.mm()) {

@@ -8,6 +8,10 @@ import facetwright.net.Score;
 import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** What a maker should know of a chart before the first step, in words. */
@@ -75,13 +79,59 @@ public final class ChartNotes {
                   + scores
                   + " measures of the scores fall on a board's grooves, 1/8 in apart.");
     }
-    notes.addAll(toRead(piece));
+    notes.addAll(toRead(StepText.of(piece)));
     return notes;
   }
 
-  /** What has to be explained of the words of its steps. */
-  public static List<String> toRead(PieceChart piece) {
-    return hasHalfway(piece) ? List.of("“mid A/B” is halfway between A and B.") : List.of();
+  /** A way of telling a place or a measure, and what it means. */
+  private record Sign(Pattern in, Function<MatchResult, String> means) {}
+
+  private static final List<Sign> SIGNS =
+      List.of(
+          new Sign(
+              Pattern.compile("about "), _ -> "“about” is the mark of your ruler nearest to it."),
+          new Sign(
+              Pattern.compile("(?<![\\w(])([A-Z]+)(\\d+)\\b"),
+              m ->
+                  "“"
+                      + m.group()
+                      + "” is where lines "
+                      + m.group(1)
+                      + " and "
+                      + m.group(2)
+                      + " cross."),
+          new Sign(
+              Pattern.compile(
+                  "(?<![\\w(] ?)\\b(\\d+|[A-Z]+) (left|right|top|bottom)\\b(?! (edge|corner))"),
+              m ->
+                  "“"
+                      + m.group()
+                      + "” is where line "
+                      + m.group(1)
+                      + " meets the "
+                      + m.group(2)
+                      + " edge."),
+          new Sign(
+              Pattern.compile("\\(([^(),]+), ([^(),]+)\\)"),
+              _ ->
+                  "A place in brackets is told twice: first how far across the blank, then how far"
+                      + " up or down it."),
+          new Sign(
+              Pattern.compile("[\\d/. ]*\\d \\w+ (left of|right of|above|below) ([A-Z]+|\\d+)\\b"),
+              m -> "“" + m.group().strip() + "” is measured from line " + m.group(2) + "."),
+          new Sign(Pattern.compile("mid "), _ -> "“mid A/B” is halfway between A and B."));
+
+  /** What has to be explained of the words of steps, a line each; empty where nothing has. */
+  public static List<String> toRead(List<String> words) {
+    List<String> notes = new ArrayList<>();
+    for (Sign sign : SIGNS) {
+      words.stream()
+          .map(sign.in()::matcher)
+          .filter(Matcher::find)
+          .findFirst()
+          .ifPresent(m -> notes.add(sign.means().apply(m.toMatchResult())));
+    }
+    return notes;
   }
 
   private static void off(List<String> notes, PieceChart piece, Unit unit) {
@@ -103,10 +153,6 @@ public final class ChartNotes {
                 : "Only cuts and holes are off, by at most "
                     + most
                     + "; the form keeps its size."));
-  }
-
-  private static boolean hasHalfway(PieceChart piece) {
-    return StepText.of(piece).stream().anyMatch(w -> w.contains("mid "));
   }
 
   public static List<String> cautions() {

@@ -1,5 +1,6 @@
 package facetwright.papers.chart;
 
+import facetwright.geom.AngleTolerance;
 import facetwright.geom.Arc;
 import facetwright.geom.Leg;
 import facetwright.geom.Polygon2;
@@ -75,10 +76,25 @@ final class CutSteps {
     for (Leg leg : Leg.of(area.corners(), true, area.arcs())) {
       spots.add(spot.apply(leg.from()));
       if (!leg.isStraight()) {
-        spots.add(new Spot.Bow(Measure.of(leg.radius(), ruler), leg.turn() > 0));
+        spots.add(bow(leg, ruler));
       }
     }
     return spots;
+  }
+
+  private static Spot bow(Leg leg, Ruler ruler) {
+    Vec2 along = leg.to().minus(leg.from()).unit();
+    Vec2 out = leg.turn() > 0 ? along.left().times(-1) : along.left();
+    // An eighth of a turn each: level, upright or between.
+    double least = Math.sin(Math.PI / 8);
+    String upright = out.y() > least ? "top" : out.y() < -least ? "bottom" : "";
+    String level = out.x() > least ? "right" : out.x() < -least ? "left" : "";
+    return new Spot.Bow(
+        Measure.of(leg.radius(), ruler),
+        Measure.of(2 * leg.radius(), ruler),
+        leg.turn() > 0,
+        AngleTolerance.UNSEEN.same(Math.abs(leg.turn()), Math.PI),
+        (upright + " " + level).strip());
   }
 
   /** Every point that a cut needs. */

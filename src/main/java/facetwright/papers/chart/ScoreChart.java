@@ -7,6 +7,7 @@ import facetwright.pace.Pace;
 import facetwright.words.Count;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * How every piece of a net is made.
@@ -32,8 +33,8 @@ public record ScoreChart(List<PieceChart> pieces) {
     for (int i = 0; i < net.pieces(); i++) {
       FlatPiece piece = FlatPiece.of(net, i);
       FlatPiece turned = piece.turned(net, i);
-      PieceChart one = of(piece, ruler);
-      PieceChart other = of(turned, ruler);
+      PieceChart one = of(piece, ruler, true);
+      PieceChart other = of(turned, ruler, true);
       charts.add(rank(other) < rank(one) ? other : one);
     }
     return new ScoreChart(charts);
@@ -48,9 +49,24 @@ public record ScoreChart(List<PieceChart> pieces) {
         : 0;
   }
 
-  private static PieceChart of(FlatPiece piece, Ruler ruler) {
+  /**
+   * The same with some pieces traced that a board would serve.
+   *
+   * @param net of this chart
+   * @param which of its pieces
+   */
+  ScoreChart traced(Net net, Ruler ruler, Predicate<PieceChart> which) {
+    List<PieceChart> charts = new ArrayList<>();
+    for (int i = 0; i < pieces.size(); i++) {
+      PieceChart piece = pieces.get(i);
+      charts.add(which.test(piece) ? of(FlatPiece.of(net, i), ruler, false) : piece);
+    }
+    return new ScoreChart(charts);
+  }
+
+  private static PieceChart of(FlatPiece piece, Ruler ruler, boolean mayBoard) {
     BlankSoFar marks = new BlankSoFar(piece.width(), piece.height(), ruler);
-    boolean board = piece.parallelPart() >= FOR_BOARD;
+    boolean board = mayBoard && piece.parallelPart() >= FOR_BOARD;
     List<Step> steps = new ArrayList<>();
     steps.add(new Step.Trim(Measure.of(piece.width(), ruler), Measure.of(piece.height(), ruler)));
     int forScores;

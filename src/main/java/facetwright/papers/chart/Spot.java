@@ -29,14 +29,22 @@ sealed interface Spot {
   }
 
   /**
-   * No point, but the way from the one before to the next: along an arc of less than half a circle.
+   * No point, but the way from the one before to the next: along an arc of half a circle at most.
    *
+   * @param across its diameter, where it is half a circle; else twice its radius
    * @param isLeft whether one turns left along it
+   * @param isHalf whether it is half a circle
+   * @param toward where it bulges, such as "top" or "top right"
    */
-  record Bow(Measure radius, boolean isLeft) implements Spot {
+  record Bow(Measure radius, Measure across, boolean isLeft, boolean isHalf, String toward)
+      implements Spot {
     @Override
     public String text() {
-      return "arc of " + radius.text();
+      return (isHalf
+              ? "half circle, " + across.text() + " across"
+              : "arc of " + radius.text() + " radius")
+          + ", bulging to the "
+          + toward;
     }
   }
 

@@ -33,7 +33,13 @@ public final class StepText {
   /** A step for who has pricked every point through the template. */
   public static String byTemplate(Step step) {
     return switch (step) {
-      case Step.Trim _, Step.Points _ -> "Prick the points through the template.";
+      case Step.Trim t ->
+          "Take a blank a little larger than "
+              + t.width().text()
+              + " wide and "
+              + t.height().text()
+              + " high. Outside of the form faces up, now and to the end.";
+      case Step.Points _ -> "Prick the points through the template.";
       case Step.FullScores s -> lines(s.lines().size(), s.isPerforated());
       case Step.ShortScores s -> lines(s.lines().size(), s.isPerforated());
       case Step.SpotScores s -> lines(s.lines().size(), s.isPerforated());

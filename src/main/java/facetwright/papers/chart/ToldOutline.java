@@ -33,7 +33,7 @@ final class ToldOutline {
     }
     List<Vec2> corners = new ArrayList<>();
     for (int i = 0; i < spots.size(); i++) {
-      if (spots.get(i) instanceof Spot.Bow(Measure radius, boolean isLeft)) {
+      if (spots.get(i) instanceof Spot.Bow(Measure radius, _, boolean isLeft, _, _)) {
         Vec2 to = place.apply(spots.get((i + 1) % spots.size()));
         corners.addAll(between(corners.getLast(), to, mm.applyAsDouble(radius), isLeft));
       } else {

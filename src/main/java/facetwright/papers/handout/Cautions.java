@@ -2,20 +2,30 @@ package facetwright.papers.handout;
 
 import facetwright.net.Net;
 import facetwright.net.Opening;
+import facetwright.net.backing.Backings;
 import facetwright.net.fitting.Extra;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** What to take care of; common practice, no source. */
 final class Cautions {
   private Cautions() {}
 
-  static List<String> of(Net net) {
+  /** Words of a title that tell that a light goes in, or behind. */
+  private static final List<String> LIT =
+      List.of("lantern", "lamp", "light", "beacon", "candle", "luminary", "shade");
+
+  /**
+   * @param title of the design
+   */
+  static List<String> of(Net net, String title) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Knives and punches are sharp. Cut on a mat, away from yourself, with a fresh blade and in"
+        (hasHole(net) ? "Knives and punches are" : "Knives are")
+            + " sharp. Cut on a mat, away from yourself, with a fresh blade and in"
             + " several light strokes. Children cut and score only with an adult beside them.");
-    if (mayHoldALight(net)) {
+    if (isLit(net, title)) {
       lines.add("Battery lights only: never a flame or a hot bulb in or near paper.");
     }
     if (hasCell(net)) {
@@ -38,9 +48,13 @@ final class Cautions {
     return lines;
   }
 
-  /** Whether one goes in, or nobody says what does and it is glued round a room inside. */
-  private static boolean mayHoldALight(Net net) {
-    return hasCell(net) || (isUnsaid(net) && !net.joins().isEmpty());
+  /** Whether a light goes in: it is said, or named, or something thin stands behind windows. */
+  private static boolean isLit(Net net, String title) {
+    String words = title.toLowerCase(Locale.ROOT);
+    return hasCell(net)
+        || (isUnsaid(net)
+            && !net.joins().isEmpty()
+            && (LIT.stream().anyMatch(words::contains) || !Backings.of(net).isEmpty()));
   }
 
   private static boolean hasCell(Net net) {
@@ -58,10 +72,13 @@ final class Cautions {
   }
 
   private static boolean isThreaded(Net net) {
-    return has(net, Extra.Ribbon.class)
-        || net.panels().stream()
-            .flatMap(p -> p.openings().stream())
-            .anyMatch(Opening.Hole.class::isInstance);
+    return has(net, Extra.Ribbon.class) || hasHole(net);
+  }
+
+  private static boolean hasHole(Net net) {
+    return net.panels().stream()
+        .flatMap(p -> p.openings().stream())
+        .anyMatch(Opening.Hole.class::isInstance);
   }
 
   private static boolean has(Net net, Class<? extends Extra> kind) {

@@ -12,6 +12,7 @@ import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.sheet.Laid;
+import facetwright.papers.chart.ByRuler;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Works;
@@ -19,7 +20,9 @@ import facetwright.papers.materials.WorksText;
 import facetwright.papers.order.Order;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -56,17 +59,19 @@ public record Handout(
       String title, String author, Order order, Laid laid, FoldedForm form, Works works) {
     Net net = laid.net();
     Unit unit = order.unit();
-    ScoreChart chart = ScoreChart.of(net, order.ruler());
+    ByRuler byRuler =
+        ByRuler.of(laid, form, ScoreChart.of(net, order.ruler()), order.ruler(), unit);
+    ScoreChart chart = byRuler.chart();
     List<Step> steps = Steps.of(net, form);
     FittingText fittings = new FittingText(net, form, unit);
     List<Section> sections = new ArrayList<>();
     sections.add(new Section.Facts("Finished size", size(unit, laid, form)));
-    sections.add(needs(order, works, chart));
-    sections.add(new Section.Facts("Take care", Cautions.of(net)));
+    sections.add(needs(order, net, works, chart));
+    sections.add(new Section.Facts("Take care", Cautions.of(net, title)));
     if (net.parts().all().isEmpty()) {
-      sections.addAll(Scoring.of(laid, chart, unit));
+      sections.addAll(Scoring.of(laid, byRuler, works, order));
       if (isSolved(form)) {
-        sections.add(new Section.Pictures("Shape", pictures(1, Picture.Folded.ALL, steps)));
+        sections.add(new Section.Pictures("Shape", pictures(1, Picture.Folded.ALL, net, steps)));
       }
       if (!steps.isEmpty()) {
         List<Integer> sheets = IntStream.range(0, laid.sheets()).boxed().toList();
@@ -74,7 +79,7 @@ public record Handout(
         sections.add(glue("", sheets, Picture.Folded.ALL, steps, lines));
       }
     } else {
-      sections.addAll(new PartByPart(unit, laid, form, chart, steps).sections());
+      sections.addAll(new PartByPart(order, laid, form, byRuler, works, steps).sections());
     }
     return new Handout(title, author, sections, chart, steps);
   }
@@ -99,21 +104,27 @@ public record Handout(
     boolean tabs =
         stack.panels().stream().allMatch(p -> net.panels().get(p).role() == PanelRole.TAB);
     return String.format(
-        "Where %d %s lie on each other the card is %s thick: what closes over it stands off by as"
-            + " much.",
-        stack.panels().size(), tabs ? "tabs" : "panels", text(stack.thickness(), unit));
+        "Where %d %s lie on each other the card is %s thick: %s.",
+        stack.panels().size(),
+        tabs ? "tabs" : "panels",
+        text(stack.thickness(), unit),
+        tabs ? "press it while the glue grips" : "what closes over it stands off by as much");
   }
 
   private static String text(double mm, Unit unit) {
     return new Length(mm).read(unit);
   }
 
-  private static Section needs(Order order, Works works, ScoreChart chart) {
+  private static Section needs(Order order, Net net, Works works, ScoreChart chart) {
     int pieces = works.materials().pieces();
     boolean isForBoard = chart.pieces().stream().anyMatch(p -> p.isForBoard());
     WorksText words = new WorksText(order);
     List<String> lines = new ArrayList<>(words.materials(works.materials(), Prices.NONE));
     lines.addAll(words.backings(works));
+    String papers = new LayerText(net, works, order).needs();
+    if (!papers.isEmpty()) {
+      lines.add(papers);
+    }
     lines.add(words.tools(works, isForBoard));
     return new Section.Facts(
         pieces == 1 ? "You need" : "You need, for " + pieces + " pieces", lines);
@@ -125,11 +136,10 @@ public record Handout(
    * @param made which part of the way it is until it is made
    * @param part what is shown
    */
-  static List<Picture> pictures(double made, int part, List<Step> steps) {
+  static List<Picture> pictures(double made, int part, Net net, List<Step> steps) {
     List<Picture> pictures = new ArrayList<>();
     String[] words = {
-      "Lift all panels along their scores, a little everywhere.",
-      "Go on evenly; tabs and gussets go inward."
+      "Lift all panels along their scores, a little everywhere.", "Go on evenly" + inward(net, part)
     };
     for (int i = 0; i < ON_THE_WAY.length; i++) {
       long percent = Math.round(100 * ON_THE_WAY[i]);
@@ -149,6 +159,20 @@ public record Handout(
                 : "So it looks when it is glued, as told below.",
             "The finished piece from the side."));
     return pictures;
+  }
+
+  /** Which of its panels go inward, to follow on a few words; a stop where none does. */
+  private static String inward(Net net, int part) {
+    List<Integer> panels =
+        part == Picture.Folded.ALL
+            ? IntStream.range(0, net.panels().size()).boxed().toList()
+            : net.parts().all().get(part).panels();
+    Set<PanelRole> roles = EnumSet.noneOf(PanelRole.class);
+    panels.forEach(p -> roles.add(net.panels().get(p).role()));
+    boolean tabs = roles.contains(PanelRole.TAB);
+    boolean gussets = roles.contains(PanelRole.GUSSET);
+    String what = tabs && gussets ? "tabs and gussets" : tabs ? "tabs" : gussets ? "gussets" : "";
+    return what.isEmpty() ? "." : "; " + what + " go inward.";
   }
 
   /**

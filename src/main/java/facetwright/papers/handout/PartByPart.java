@@ -13,7 +13,9 @@ import facetwright.net.Parts;
 import facetwright.net.Parts.Placing;
 import facetwright.net.Parts.Side;
 import facetwright.net.sheet.Laid;
-import facetwright.papers.chart.ScoreChart;
+import facetwright.papers.chart.ByRuler;
+import facetwright.papers.materials.Works;
+import facetwright.papers.order.Order;
 import facetwright.words.Decimals;
 import facetwright.words.Sentence;
 import java.util.ArrayList;
@@ -28,10 +30,12 @@ final class PartByPart {
   /** How much of its time a part is on its way when it is shown before its place. */
   private static final double BEFORE = 0.7;
 
+  private final Order order;
   private final Unit unit;
   private final Laid laid;
   private final FoldedForm form;
-  private final ScoreChart chart;
+  private final ByRuler byRuler;
+  private final Works works;
   private final List<Step> steps;
   private final Net net;
   private final Parts parts;
@@ -40,11 +44,14 @@ final class PartByPart {
   /**
    * @param steps in which all is made up
    */
-  PartByPart(Unit unit, Laid laid, FoldedForm form, ScoreChart chart, List<Step> steps) {
-    this.unit = unit;
+  PartByPart(
+      Order order, Laid laid, FoldedForm form, ByRuler byRuler, Works works, List<Step> steps) {
+    this.order = order;
+    this.unit = order.unit();
     this.laid = laid;
     this.form = form;
-    this.chart = chart;
+    this.byRuler = byRuler;
+    this.works = works;
     this.steps = steps;
     this.net = laid.net();
     this.parts = net.parts();
@@ -62,7 +69,7 @@ final class PartByPart {
       String of = " “" + parts.called(i) + "”" + (count == 1 ? "" : " (" + count + " of it)");
       sections.addAll(of(of, part.panels()));
       if (Handout.isSolved(form)) {
-        List<Picture> pictures = Handout.pictures(made, i, glued.get(i));
+        List<Picture> pictures = Handout.pictures(made, i, net, glued.get(i));
         sections.add(new Section.Pictures("Shape of" + of, pictures));
       }
       if (!glued.get(i).isEmpty()) {
@@ -106,7 +113,7 @@ final class PartByPart {
 
   private List<Section> of(String of, List<Integer> panels) {
     List<Integer> pieces = panels.stream().map(p -> piece[p]).distinct().toList();
-    return Scoring.of(laid, chart, pieces, sheets(panels), of, unit);
+    return Scoring.of(laid, byRuler, pieces, sheets(panels), of, works, order);
   }
 
   private List<Integer> sheets(List<Integer> panels) {

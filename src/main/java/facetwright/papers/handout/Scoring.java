@@ -5,11 +5,14 @@ import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.backing.Backings;
 import facetwright.net.sheet.Laid;
+import facetwright.papers.chart.ByRuler;
 import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.chart.StepText;
+import facetwright.papers.materials.Works;
+import facetwright.papers.order.Order;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -22,29 +25,44 @@ final class Scoring {
   /** Longer words of a cut are no help to a student, in characters. */
   private static final int LONGEST = 720;
 
+  private final Laid laid;
+  private final ByRuler byRuler;
   private final ScoreChart chart;
   private final List<Integer> pieces;
   private final List<Integer> sheets;
   private final String part;
+  private final Works works;
+  private final Order order;
   private final Unit unit;
 
   private Scoring(
-      ScoreChart chart, List<Integer> pieces, List<Integer> sheets, String part, Unit unit) {
-    this.chart = chart;
+      Laid laid,
+      ByRuler byRuler,
+      List<Integer> pieces,
+      List<Integer> sheets,
+      String part,
+      Works works,
+      Order order) {
+    this.laid = laid;
+    this.byRuler = byRuler;
+    this.chart = byRuler.chart();
     this.pieces = pieces;
     this.sheets = sheets;
     this.part = part;
-    this.unit = unit;
+    this.works = works;
+    this.order = order;
+    this.unit = order.unit();
   }
 
-  static List<Section> of(Laid laid, ScoreChart chart, Unit unit) {
+  static List<Section> of(Laid laid, ByRuler byRuler, Works works, Order order) {
     return of(
         laid,
-        chart,
-        IntStream.range(0, chart.pieces().size()).boxed().toList(),
+        byRuler,
+        IntStream.range(0, byRuler.chart().pieces().size()).boxed().toList(),
         IntStream.range(0, laid.sheets()).boxed().toList(),
         "",
-        unit);
+        works,
+        order);
   }
 
   /**
@@ -56,17 +74,18 @@ final class Scoring {
    */
   static List<Section> of(
       Laid laid,
-      ScoreChart chart,
+      ByRuler byRuler,
       List<Integer> pieces,
       List<Integer> sheets,
       String part,
-      Unit unit) {
-    Scoring scoring = new Scoring(chart, pieces, sheets, part, unit);
+      Works works,
+      Order order) {
+    Scoring scoring = new Scoring(laid, byRuler, pieces, sheets, part, works, order);
     List<Section> sections = new ArrayList<>();
     for (int i : pieces) {
       sections.addAll(scoring.piece(i));
     }
-    sections.add(scoring.folding(laid));
+    sections.add(scoring.folding());
     return sections;
   }
 
@@ -78,27 +97,46 @@ final class Scoring {
             : part + ": piece " + (pieces.indexOf(index) + 1) + ", with “" + piece.name() + "”";
     List<Picture> scores = new ArrayList<>();
     List<Picture> cuts = new ArrayList<>();
+    List<String> scored = new ArrayList<>();
+    List<String> cut = new ArrayList<>();
     List<String> words = StepText.of(piece);
     for (int s = 0; s < piece.steps().size(); s++) {
       Step step = piece.steps().get(s);
-      if (!piece.isForBoard() && (step instanceof Step.Trim || step instanceof Step.Points)) {
+      if (!piece.isForBoard() && step instanceof Step.Points) {
         continue;
       }
       String said = piece.isForBoard() ? brief(step, words.get(s)) : StepText.byTemplate(step);
-      (step.isCut() ? cuts : scores).add(new Picture.Scored(index, s, said, alt(step)));
+      (step.isCut() ? cut : scored).add(said);
+      String where = step instanceof Step.Trim ? new Place(laid, order).of(index, piece) : "";
+      (step.isCut() ? cuts : scores).add(new Picture.Scored(index, s, said + where, alt(step)));
     }
     List<Section> sections = new ArrayList<>();
-    sections.add(new Section.Steps("Score" + of, notes(piece), scores));
+    List<String> toRead = ChartNotes.toRead(scored);
+    List<String> notes = new ArrayList<>(notes(piece));
+    notes.addAll(toRead);
+    sections.add(new Section.Steps("Score" + of, notes, scores));
     if (!cuts.isEmpty()) {
-      sections.add(
-          new Section.Steps(
-              "Cut" + of,
-              List.of(
-                  "What lies inside comes first, while the sheet is whole and firm; waste comes off"
-                      + " last."),
-              cuts));
+      List<String> before = new ArrayList<>(inOrder(piece));
+      before.addAll(ChartNotes.toRead(cut));
+      before.removeAll(toRead);
+      sections.add(new Section.Steps("Cut" + of, before, cuts));
     }
     return sections;
+  }
+
+  /** Why what is cut comes in this order, where several kinds of cuts do. */
+  private static List<String> inOrder(PieceChart piece) {
+    boolean isInside = piece.steps().stream().anyMatch(s -> s.isCut() && !isWaste(s));
+    boolean isWaste = piece.steps().stream().anyMatch(Scoring::isWaste);
+    return isInside && isWaste
+        ? List.of(
+            "What lies inside comes first, while the sheet is whole and firm; waste comes off"
+                + " last.")
+        : List.of();
+  }
+
+  private static boolean isWaste(Step step) {
+    return step instanceof Step.CutAway;
   }
 
   /** Cuts of many corners are pricked through, too: nobody measures dozens of places. */
@@ -110,26 +148,28 @@ final class Scoring {
         : words;
   }
 
-  private static List<String> notes(PieceChart piece) {
-    List<String> notes = new ArrayList<>();
+  private List<String> notes(PieceChart piece) {
     if (piece.isForBoard()) {
-      notes.add(
+      return List.of(
           "On a scoring board, or with a ruler and a bone folder; the template is not needed for"
               + " it. Score while the sheet is square; the outside faces up.");
-      notes.addAll(ChartNotes.toRead(piece));
-    } else {
-      notes.add(
-          "Most scores of this piece are slanted. Fix the printed template on the card with two"
-              + " bits of tape, outside up, prick both ends of every score and every corner of the"
-              + " cuts through with a pin, and lift it off. "
-              + (piece.isByTemplate()
-                  ? "Its points would take "
-                      + piece.measures()
-                      + " different measures: too many to be marked one by one."
-                  : "The score chart of this design tells every point by its measures, for who has"
-                      + " no printer."));
     }
-    return notes;
+    String why =
+        piece.parallelPart() < ScoreChart.FOR_BOARD
+            ? "Most scores of this piece are slanted."
+            : byRuler.why().orElse("");
+    return List.of(
+        (why
+                + " Fix the printed template on the card with two bits of tape, outside up, prick"
+                + " both ends of every score and every corner of the cuts through with a pin, and"
+                + " lift it off. "
+                + (piece.isByTemplate()
+                    ? "Its points would take "
+                        + piece.measures()
+                        + " different measures: too many to be marked one by one."
+                    : "The score chart of this design tells every point by its measures, for anyone"
+                        + " without a printer."))
+            .strip());
   }
 
   private static String alt(Step step) {
@@ -156,12 +196,18 @@ final class Scoring {
   }
 
   /** What is glued or written on while it is flat; empty where nothing is. */
-  private static String goesOn(Net net) {
+  private String goesOn() {
+    Net net = laid.net();
+    int[] pieceOf = net.pieceOfPanel();
+    List<Integer> panels =
+        IntStream.range(0, pieceOf.length)
+            .filter(p -> pieces.contains(pieceOf[p]))
+            .boxed()
+            .toList();
     List<String> words = new ArrayList<>();
-    if (!net.layers().isEmpty()) {
-      words.add(
-          "Glue on the decorative papers, tinted here, while the piece is flat, each with an even"
-              + " border.");
+    String papers = new LayerText(net, works, order).gluedOn(panels);
+    if (!papers.isEmpty()) {
+      words.add(papers);
     }
     boolean isCut = net.fittings().labels().stream().anyMatch(l -> l.asked().cut());
     if (isCut) {
@@ -177,7 +223,7 @@ final class Scoring {
     return String.join(" ", words);
   }
 
-  private Section folding(Laid laid) {
+  private Section folding() {
     List<Picture> pictures = new ArrayList<>();
     for (int i : pieces) {
       pictures.add(
@@ -193,7 +239,7 @@ final class Scoring {
                       + ChartNotes.hinges(laid.net(), i),
               "The piece scored and cut, mountains dash and dot, valleys dashed."));
     }
-    String on = goesOn(laid.net());
+    String on = goesOn();
     for (int i : on.isEmpty() ? List.<Integer>of() : sheets) {
       pictures.add(new Picture.Layered(i, on, "The flat net with what goes on it."));
     }

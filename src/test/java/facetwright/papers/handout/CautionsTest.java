@@ -15,16 +15,18 @@ class CautionsTest {
   private static final Site AT = new Site(1, 1);
 
   @Test
-  void aRoundThatIsGluedMayHoldALight() {
+  void aLanternMayHoldALightAndABoxOfSweetsMayNot() {
     Net net = WrapDraft.equal(8, 24, WrapRow.usual(List.of(60.0)), AT).seam(12, AT).build();
-    assertThat(Cautions.of(net)).anyMatch(line -> line.contains("hot bulb"));
+    assertThat(Cautions.of(net, "Harbour lantern")).anyMatch(line -> line.contains("hot bulb"));
+    assertThat(Cautions.of(net, "Chandler's carton"))
+        .noneMatch(line -> line.contains("hot bulb") || line.contains("punch"));
   }
 
   @Test
   void aFlatCardHoldsNoLightAndNoRibbon() {
     PanelBuild build = new PanelBuild();
     build.rectangle("card", 90, 60, AT);
-    assertThat(Cautions.of(build.build()))
+    assertThat(Cautions.of(build.build(), "Card"))
         .noneMatch(line -> line.contains("bulb") || line.contains("ribbon"))
         .anyMatch(line -> line.contains("small parts away from infants"));
   }

@@ -86,12 +86,7 @@ class HandoutTest {
     List<Step> wanted =
         handout.chart().pieces().stream()
             .flatMap(
-                p ->
-                    p.steps().stream()
-                        .filter(
-                            s ->
-                                p.isForBoard()
-                                    || !(s instanceof Step.Trim || s instanceof Step.Points)))
+                p -> p.steps().stream().filter(s -> p.isForBoard() || !(s instanceof Step.Points)))
             .toList();
     assertThat(found).containsExactlyInAnyOrderElementsOf(wanted);
     assertThat(shown).allSatisfy(s -> assertThat(s.words()).isNotBlank());
@@ -130,7 +125,8 @@ class HandoutTest {
                 .findFirst()
                 .orElseThrow();
     assertThat(score.notes().getFirst()).contains("template", "prick");
-    assertThat(score.pictures().getFirst().words()).contains("30 lines");
+    assertThat(score.pictures().getFirst().words()).contains("a blank a little larger than");
+    assertThat(score.pictures().get(1).words()).contains("30 lines");
   }
 
   /** Six windows of a boathouse have 32 corners and more: they are pricked, not measured. */
