@@ -35,9 +35,9 @@ public final class StepText {
     return switch (step) {
       case Step.Trim t ->
           "Take a blank a little larger than "
-              + t.width().text()
+              + t.width().reading().text()
               + " wide and "
-              + t.height().text()
+              + t.height().reading().text()
               + " high. Outside of the form faces up, now and to the end.";
       case Step.Points _ -> "Prick the points through the template.";
       case Step.FullScores s -> lines(s.lines().size(), s.isPerforated());
