@@ -131,9 +131,9 @@ class PapersCommandTest {
         "--out",
         folder.toString());
     // A layer is 57 mm high; 2 1/4 in is 57.15 mm.
-    assertThat(text("layers.pdf")).contains("57 mm (2 1/4 in is nearest, 0.15 mm too much)");
+    assertThat(text("layers.pdf")).contains("57 mm (2 1/4 in is 0.15 mm too much)");
     assertThat(run(0, "layers", LANTERN, "--ruler", "1/8in"))
-        .contains("57 mm (2 1/4 in is nearest, 0.15 mm too much)");
+        .contains("57 mm (2 1/4 in is 0.15 mm too much)");
     assertThat(text("guides.pdf")).contains("is nearest, ");
   }
 

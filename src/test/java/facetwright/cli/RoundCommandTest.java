@@ -22,7 +22,7 @@ class RoundCommandTest {
         .contains(
             "11 of 14 different measures to set lie on the marks of a ruler of 1/16 in; before,"
                 + " none did. One of the form and 2 of the cuts lie between marks.")
-        .contains("Off the marks: 7.14 mm (5/16 in is nearest, 0.79 mm too much), ")
+        .contains("Off the marks: 7.14 mm (5/16 in is 0.79 mm too much), ")
         .doesNotContain("About: ")
         .contains("the form keeps its size, and its joins meet")
         .contains("Line 18, column 88: no dial moves the 12 there. With \"1/2 in\"")

@@ -59,7 +59,7 @@ public final class MaterialsCommand implements Callable<Integer> {
     lines.add(made.title() + ", " + Count.of(works.materials().pieces(), "piece"));
     words.materials(works.materials(), known).forEach(line -> lines.add("  " + line));
     lines.add("  Rules of thumb:");
-    Rules.words().forEach(line -> lines.add("    " + line));
+    Rules.words(works.materials()).forEach(line -> lines.add("    " + line));
     return lines;
   }
 

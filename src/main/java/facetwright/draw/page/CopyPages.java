@@ -194,7 +194,9 @@ public final class CopyPages {
             : " (the nearest marks of your ruler, off by up to "
                 + new Length(off).text(order.unit())
                 + ")")
-        + ", and how far it is turned to the left: "
+        + (each.stream().anyMatch(e -> e.endsWith("°"))
+            ? "; where degrees follow, it is turned to the left by them: "
+            : ": ")
         + each.stream().collect(Collectors.joining("; "))
         + more
         + ".";

@@ -41,9 +41,13 @@ public final class GuidePages {
   private static final int MOST_GUIDES = 24;
 
   /** Common practice, no source. */
-  private static final String CAUTION =
-      "Caution: punch and knife are sharp. Work on a mat, keep fingers out of the punch, and let"
-          + " children use them only with an adult beside them.";
+  private static String caution(boolean isPunched) {
+    return isPunched
+        ? "Caution: punch and knife are sharp. Work on a mat, keep fingers out of the punch, and"
+              + " let children use them only with an adult beside them."
+        : "Caution: knives are sharp. Work on a mat, and let children use one only with an adult"
+            + " beside them.";
+  }
 
   private final WorksText words;
   private final Flow flow;
@@ -73,7 +77,7 @@ public final class GuidePages {
                     new Length(net.box().width()).read(order.unit()),
                     new Length(net.box().height()).read(order.unit()))));
     all.flow.heading("Rules of thumb");
-    all.list(Rules.words());
+    all.list(Rules.words(works.materials()));
     List<PunchGuide> places = PunchGuide.of(net);
     List<PunchGuide> guides = places.size() > MOST_GUIDES ? List.of() : places;
     if (guides.isEmpty() && !places.isEmpty()) {
@@ -88,14 +92,13 @@ public final class GuidePages {
     for (LayerPlan plan : works.plans()) {
       strips.addAll(TickStrip.of(plan));
     }
-    List<ScoreStrip> scores =
-        ScoreStrip.of(ScoreChart.of(net, order.ruler())).stream()
-            .filter(s -> s.length() <= all.flow.height() - WORDS)
-            .toList();
+    List<ScoreStrip> wanted = ScoreStrip.of(ScoreChart.of(net, order.ruler()));
+    List<ScoreStrip> scores = wanted.stream().filter(all::isHeld).toList();
+    List<ScoreStrip> tooLong = wanted.stream().filter(s -> !all.isHeld(s)).toList();
     if (!guides.isEmpty() || !strips.isEmpty() || !scores.isEmpty()) {
       all.flow.heading("Guides at true size", 40);
       all.flow.words(CheckRuler.PRINT + " Glue on card and cut out along the solid lines.");
-      all.flow.words(CAUTION);
+      all.flow.words(caution(!guides.isEmpty()));
       all.flow.gap(2);
       all.flow.put(CheckRuler.both(LineKind.GUIDE));
       all.flow.gap(GAP);
@@ -103,6 +106,7 @@ public final class GuidePages {
     guides.forEach(all::guide);
     strips.forEach(all::strip);
     all.scores(scores);
+    all.tooLong(tooLong);
     all.labels(net, pieces);
     return all.flow.pages();
   }
@@ -187,6 +191,23 @@ public final class GuidePages {
       }
       flow.put(new Block(beside - GAP, tall, marks));
       flow.gap(GAP);
+    }
+  }
+
+  private boolean isHeld(ScoreStrip strip) {
+    return strip.length() <= flow.height() - WORDS;
+  }
+
+  /** Strips that no page holds are named: the chart serves in their place. */
+  private void tooLong(List<ScoreStrip> strips) {
+    for (ScoreStrip s : strips) {
+      flow.words(
+          "A score strip "
+              + text(s)
+              + ", is "
+              + new Length(s.length()).read(words.order().unit())
+              + " long, too long for this page: set its measures by the score chart, or print on"
+              + " longer paper.");
     }
   }
 

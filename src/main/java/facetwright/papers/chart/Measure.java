@@ -61,12 +61,12 @@ public record Measure(double mm, Ruler.Reading reading) {
   }
 
   /**
-   * The same in few words, for one among several: "12 mm (1/2 in is nearest, 0.7 mm too much)".
+   * The same in few words, for one among several: "12 mm (1/2 in is 0.7 mm too much)".
    *
    * @param unit what the maker reckons in
    */
   public String offBrief(Unit unit) {
-    return new Length(mm).text(unit) + " (" + reading.text() + " is nearest, " + miss(unit) + ")";
+    return new Length(mm).text(unit) + " (" + reading.text() + " is " + miss(unit) + ")";
   }
 
   /** By how much the nearest mark misses, and which way. */

@@ -44,6 +44,19 @@ public record Handout(
     steps = List.copyOf(steps);
   }
 
+  /** What stands out of a card that is scored and slit; common practice, no source. */
+  private static final List<String> POPPED_OUT =
+      List.of(
+          "Bend the card a little along the score that runs through its middle. Push the strips"
+              + " between the slits through from behind as you do, the lowest first.",
+          "Crease each score of the strips the way its line tells, mountain or valley.",
+          "Close the card flat, press it, and open it again: what is slit stands out.");
+
+  /** Whether nothing is joined, and strips between slits stand out where it folds. */
+  private static boolean isPoppedOut(Net net) {
+    return net.joins().isEmpty() && net.slits().size() > 1 && net.scores().size() > 1;
+  }
+
   /** In which it is glued. */
   public List<Gluing.Stage> turns() {
     return Steps.stages(steps);
@@ -70,6 +83,9 @@ public record Handout(
     sections.add(new Section.Facts("Take care", Cautions.of(net, title)));
     if (net.parts().all().isEmpty()) {
       sections.addAll(Scoring.of(laid, byRuler, works, order));
+      if (isSolved(form) && isPoppedOut(net)) {
+        sections.add(new Section.Ordered("Push out what is slit", List.of(), POPPED_OUT));
+      }
       if (isSolved(form)) {
         sections.add(new Section.Pictures("Shape", pictures(1, Picture.Folded.ALL, net, steps)));
       }

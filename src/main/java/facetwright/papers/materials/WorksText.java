@@ -209,11 +209,11 @@ public record WorksText(Order order) {
               + m.parts().stream().map(WorksText::part).collect(Collectors.joining("; "))
               + ".");
     }
-    lines.add(
+    List<String> facts = new ArrayList<>();
+    facts.add(
         "Weight of one piece: "
             + m.card().about(order.unit())
             + (m.isPapered() ? " of card; papers, film and glue come on top." : ", glue aside."));
-    List<String> facts = new ArrayList<>();
     if (m.glueArea() > 0) {
       facts.add("Glue on tabs and laps: " + area(m.glueArea()) + ".");
     }
