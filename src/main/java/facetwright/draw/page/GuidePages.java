@@ -44,7 +44,7 @@ public final class GuidePages {
   private static String caution(boolean isPunched) {
     return isPunched
         ? "Caution: punch and knife are sharp. Work on a mat, keep fingers out of the punch, and"
-              + " let children use them only with an adult beside them."
+            + " let children use them only with an adult beside them."
         : "Caution: knives are sharp. Work on a mat, and let children use one only with an adult"
             + " beside them.";
   }

@@ -71,7 +71,8 @@ class MaterialsTest {
         """;
     Design metric = design(plate.formatted("mm", 250, 60, 50, 20, 30));
     assertThat(metric.laid().mass().grams()).isCloseTo(2400 * 250 / 1e6, within(1e-9));
-    assertThat(told(works(metric, 7))).anyMatch(l -> l.startsWith("Weight of one piece: about 0.6 g, glue aside."));
+    assertThat(told(works(metric, 7)))
+        .anyMatch(l -> l.startsWith("Weight of one piece: about 0.6 g, glue aside."));
     // 10 x 5 in less 4 x 3 in: 38 in² at 645.16 mm² are 6.13 g, or 0.22 oz.
     Design inches = design(plate.formatted("in", 250, 10, 5, 4, 3));
     assertThat(inches.laid().mass().grams()).isCloseTo(38 * 645.16 * 250 / 1e6, within(1e-9));
@@ -93,7 +94,11 @@ class MaterialsTest {
             """);
     assertThat(two.laid().mass().grams()).isCloseTo(1.0 + 1.5, within(1e-9));
     assertThat(told(works(two, 1)))
-        .anyMatch(l -> l.startsWith("Weight of one piece: about 2.5 g of card; papers, film and glue come on top."));
+        .anyMatch(
+            l ->
+                l.startsWith(
+                    "Weight of one piece: about 2.5 g of card; papers, film and glue come on"
+                        + " top."));
   }
 
   private static List<String> told(Works works) {
