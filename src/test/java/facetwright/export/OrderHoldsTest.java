@@ -115,11 +115,13 @@ class OrderHoldsTest {
       Pattern.compile(
           LENGTH + " \\(" + LENGTH + " is nearest, " + LENGTH + " too (much|little)\\)");
 
-  /** Sizes that nobody sets: bought sheets, card, the check ruler, the finished ring. */
+  /** Sizes that nobody sets: bought sheets, lights, ribbon, card, the check ruler, the finished ring. */
   private static final Pattern READ =
       Pattern.compile(
           "\\d+ × [^,:]{1,30}, \\S+(?: \\d+/\\d+)? (mm|in) × \\S+(?: \\d+/\\d+)? (mm|in)\\b"
               + "|[\\d.]+ mm thick|400 mm for a bow|(?<![\\d/.])(?:100 mm|4 in\\b)(?! is nearest)"
+              + "|up to \\S+(?: \\d+/\\d+)? (mm|in) across and \\S+(?: \\d+/\\d+)? (mm|in) tall"
+              + "|Ribbon, \\S+(?: \\d+/\\d+)? (mm|in) wide"
               + "|The net is .*? high\\."
               + "|One sheet of .*?high as it lies|Between two of them .*? for the knife"
               + "|, [^,]{1,9} at the edges|off by up to [\\d.]+ (mm|in)"

@@ -180,14 +180,14 @@ public final class Embedding {
     return found;
   }
 
-  /** Whether another panel lies right on it there, so that what is just inside is outside again. */
+  /** Whether another panel, facing away, lies right on it there: just inside is outside again. */
   private boolean isDoubled(int panel, Vec3 at, Vec3 normal) {
     return cut.keySet().stream()
         .filter(other -> other != panel)
         .flatMap(other -> cut.get(other).stream())
         .anyMatch(
             t ->
-                Math.abs(t.normal().dot(normal)) > 1 - NEAR / 100
+                t.normal().dot(normal) < NEAR / 100 - 1
                     && Math.abs(normal.dot(t.a.minus(at))) <= NEAR
                     && t.inside(at) > -NEAR);
   }

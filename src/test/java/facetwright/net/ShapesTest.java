@@ -136,7 +136,7 @@ class ShapesTest {
     refused("in no more than two places", 0, 0, 40, 30, 40, 30);
     // A bow tie whose halves are equally large has no area on balance, yet is no line.
     refused(
-        "crosses or touches itself at (20, 15): give its corners in order once round",
+        "crosses or touches itself at (20, 15) mm: give its corners in order once round",
         0,
         0,
         40,

@@ -29,7 +29,7 @@ class DeadEndsTest {
       quoteCharacter = '~',
       textBlock =
           """
-          w.tabs()              | 3  | a wrap has no function tabs | It is a function of a selection of cells. A wrap has columns, rows, floor, part.
+          w.tabs()              | 3  | a wrap has no function tabs | It is a function of a selection of cells. A wrap has columns, rows, floor, window,
           w.coulmns("odd")      | 3  | a wrap has no function coulmns | Did you mean columns?
           p.columns("odd")      | 3  | a form has no function columns | It is a function of a wrap and of a selection of cells. A form has
           p.unfold().layer("top") | 12 | a part has no function layer | Put .layer before .unfold
@@ -40,8 +40,8 @@ class DeadEndsTest {
           throw p               | 1  | a form was thrown, as if it were an error | throw new Error(
           throw w               | 1  | a wrap was thrown, as if it were an error | throw new Error(
           throw null            | 1  | nothing was thrown, as if it were an error | throw new Error(
-          import("fs")          | 1  | a script can't load "fs" | A design is one file
-          import("./lid.js").then((l) => l.make()) | 1 | a script can't load "lid.js" | A design is one file
+          import("fs")          | 1  | a script can't load "fs" | use(
+          import("./lid.js").then((l) => l.make()) | 1 | a script can't load "lid.js" | use(
           eval("1")             | 1  | eval is not defined | Write the code out instead
           (0, eval)("1")        | 5  | eval is not defined | Write the code out instead
           globalThis.eval("1")  | 12 | eval is not a function | Write the code out instead

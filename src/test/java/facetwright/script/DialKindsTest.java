@@ -116,7 +116,7 @@ class DialKindsTest {
       value = {
         "dial('a', 'out', { of: ['in', 'Out'] })|not among its words",
         "dial('a', 'in', { of: ['in', 'in', 'out'] })|stands twice",
-        "dial('a', 'in', { of: ['in'] })|not that long",
+        "dial('a', 'in', { of: ['in'] })|is too short",
         "dial('a', 'in', { of: ['in', 'out'], from: 2 })|has no from, to, step or whole",
         "dial('a', true, { of: ['in', 'out'] })|has words to choose from",
         "dial('a', true, { to: 3 })|has no from, to, step or whole",

@@ -43,8 +43,7 @@ class MaterialsTest {
     assertThat(need(works, "tape").amount()).isCloseTo(24 * (0.12 + 8 * 0.028), within(1e-9));
     assertThat(works.materials().holes()).isEqualTo(24 * 8);
     assertThat(works.materials().layerArea()).isCloseTo(24 * 8 * 57.0 * 25, within(1e-3));
-    // Twelve inches of 25.4 mm each.
-    assertThat(need(works, "ribbon").amount()).isCloseTo(24 * 12 * 0.0254, within(1e-9));
+    assertThat(need(works, "ribbon").amount()).isCloseTo(24 * 0.3, within(1e-9));
     assertThat(need(works, "light").amount()).isEqualTo(24);
     assertThat(need(works, "light").withSpare()).isEqualTo(27);
     assertThat(works.materials().perSheet()).isEqualTo(2);
