@@ -1,6 +1,7 @@
 package facetwright.check.closing;
 
 import facetwright.check.finding.Subject;
+import facetwright.fold.pose.Laps;
 import facetwright.geom.AngleTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
@@ -39,9 +40,6 @@ record LapChain(
     double over,
     double under) {
   private static final AngleTolerance PARALLEL = AngleTolerance.UNSEEN;
-
-  /** What two panels share has to be so wide to be glued, in mm; common practice, no source. */
-  private static final double HOLD = 1;
 
   LapChain {
     scores = List.copyOf(scores);
@@ -140,7 +138,7 @@ record LapChain(
 
   /** Whether a panel that begins so far along lies on the one over, and not beside it. */
   boolean lands(double x) {
-    return Math.min(0, x + under) - Math.max(-over, x) >= HOLD;
+    return Math.min(0, x + under) - Math.max(-over, x) >= Laps.HOLD;
   }
 
   /**
@@ -191,6 +189,6 @@ record LapChain(
   /** Which wall is wider than what it would have to be led back by, by how much, in mm. */
   double surplus(int wall) {
     double all = lengths.stream().mapToDouble(l -> l).sum();
-    return 2 * lengths.get(wall) - all - (over + under - HOLD);
+    return 2 * lengths.get(wall) - all - (over + under - Laps.HOLD);
   }
 }

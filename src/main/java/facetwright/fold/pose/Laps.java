@@ -22,7 +22,7 @@ public final class Laps {
   /**
    * What two panels share has to be about so wide to be glued, in mm; common practice, no source.
    */
-  private static final double HOLD = 1;
+  public static final double HOLD = 1;
 
   private Laps() {}
 
