@@ -99,12 +99,16 @@ public sealed interface Goal extends Serializable {
    * two neighbours stand open at the outer end of where they meet, in mm; below 0 where they take
    * more of the circle than there is.
    *
+   * @param standing whether each has to stand as it does alone, and not be tipped
    * @param by which two sides of a piece meet, by the names of their panels; empty for those that
-   *     come nearest
+   *     the ring is planned by
    */
-  record Ring(int count, String by) implements Value {
+  record Ring(int count, boolean standing, String by) implements Value {
     /** A miss that is solved away. */
     private static final double FLUSH = 1e-3;
+
+    /** Being too thick by more than is forgiven counts as so many gaps of as much. */
+    private static final double TOO_THICK = 5;
 
     /**
      * @throws IllegalArgumentException when the count is out of range; the message has no full stop
@@ -113,19 +117,19 @@ public sealed interface Goal extends Serializable {
       RingCount.checked(count);
     }
 
-    /** By whichever sides come nearest. */
+    /** By whichever sides it is planned by, be the pieces tipped. */
     public Ring(int count) {
-      this(count, "");
+      this(count, false, "");
     }
 
     /** The same by two sides. */
     public Ring by(String sides) {
-      return new Ring(count, sides);
+      return new Ring(count, standing, sides);
     }
 
     @Override
     public String text(Unit unit) {
-      return "ring of " + count;
+      return "ring of " + count + (standing ? " standing" : "");
     }
 
     @Override
@@ -143,9 +147,13 @@ public sealed interface Goal extends Serializable {
       return 0;
     }
 
+    /**
+     * A gap can be filled, but what is too thick to go round can't be made: that is farther off.
+     */
     @Override
     public double off(Measured measured) {
-      return of(measured);
+      double over = of(measured) + RingCount.FORGIVEN;
+      return over < 0 ? TOO_THICK * over - RingCount.FORGIVEN : of(measured);
     }
 
     @Override

@@ -28,6 +28,9 @@ public final class GoalReader {
           "(?<number>(?:\\d+\\.?\\d*|\\.\\d+)(?:e\\d{1,2})?)\\s*(?<unit>(?:%s)[23²³]|ml)?"
               .formatted(Arrays.stream(Unit.values()).map(Unit::symbol).collect(joining("|"))));
 
+  private static final Pattern RING =
+      Pattern.compile("(?<count>\\d+)\\s*standing", Pattern.CASE_INSENSITIVE);
+
   private GoalReader() {}
 
   /**
@@ -86,7 +89,10 @@ public final class GoalReader {
 
   private static Goal ring(String value) {
     try {
-      return new Goal.Ring(Integer.parseInt(value.strip()));
+      Matcher m = RING.matcher(value.strip());
+      return m.matches()
+          ? new Goal.Ring(Integer.parseInt(m.group("count")), true, "")
+          : new Goal.Ring(Integer.parseInt(value.strip()));
     } catch (NumberFormatException _) {
       throw new IllegalArgumentException(
           "\""
@@ -94,7 +100,8 @@ public final class GoalReader {
               + "\" is not how many copies are to seat in a ring: give a whole number from "
               + RingCount.LEAST
               + " to "
-              + RingCount.MOST);
+              + RingCount.MOST
+              + ", or such as \"8 standing\" where they are not to be tipped");
     }
   }
 

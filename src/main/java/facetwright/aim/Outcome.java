@@ -57,6 +57,8 @@ public record Outcome(
   public enum Status {
     /** Reached. */
     MET,
+    /** Reached, but not with the knobs on marks that can be set. */
+    OFF_MARKS,
     /** Not reached; the outcome is the nearest that was found. */
     NEAREST,
     /** None of the knobs changes it. */
@@ -73,12 +75,17 @@ public record Outcome(
    */
   public record Stop(Knob knob, double value, boolean isUpper) {}
 
+  /** The same with other words on its goals. */
+  public Outcome with(List<Reached> others) {
+    return new Outcome(unit, turns, others, stops, hurdle, exact, set, trials, spent);
+  }
+
   /** The same after so many trials more. */
   public Outcome after(int more) {
     return new Outcome(unit, turns, goals, stops, hurdle, exact, set, trials + more, spent);
   }
 
-  /** Whether every goal is reached with the knobs at their exact values. */
+  /** Whether every goal is reached, a ring at the values set, all else at the exact ones. */
   public boolean isMet() {
     return goals.stream().allMatch(g -> g.status() == Status.MET);
   }

@@ -135,7 +135,7 @@ public final class OutcomeText {
               + miss(outcome, goal)
               + bend(outcome, goal)
               + ".";
-      case NEAREST ->
+      case NEAREST, OFF_MARKS ->
           word
               + ": "
               + goal.measure().text(goal.wanted(), unit)
@@ -150,9 +150,13 @@ public final class OutcomeText {
   }
 
   private static String ring(Outcome outcome, Goal.Ring goal, Outcome.Status status) {
-    String seats = "a ring of " + goal.count();
+    String seats = "a " + (goal.standing() ? "standing " : "") + "ring of " + goal.count();
     return switch (status) {
-      case NOT_KNOWN -> seats + ": no two flat sides of it can meet, so no ring can be told.";
+      case NOT_KNOWN ->
+          seats
+              + ": no two flat sides of it can meet"
+              + (goal.standing() ? " while it stands" : "")
+              + ", so no ring can be told.";
       case NO_DIAL ->
           seats
               + ": none of the dials turned ("
@@ -164,6 +168,11 @@ public final class OutcomeText {
           Math.abs(outcome.miss(goal)) <= goal.tolerance()
               ? seats + " seats flush."
               : seats + " seats; " + open(outcome, goal) + ".";
+      case OFF_MARKS ->
+          seats
+              + " does not seat flush with dials on the ruler's marks; at the nearest "
+              + open(outcome, goal)
+              + ".";
       case NEAREST ->
           seats
               + " does not seat flush by turning "
@@ -185,11 +194,11 @@ public final class OutcomeText {
         ? "neighbours stand open by "
             + mm
             + " at the outer end"
-            + (miss <= RingCount.FORGIVEN ? ", which glue and card make up" : "")
+            + (RingCount.isForgiven(miss) ? ", which glue and card make up" : "")
         : "neighbours are "
             + mm
             + " too thick at the outer end"
-            + (-miss <= RingCount.FORGIVEN ? ", which card gives" : "");
+            + (RingCount.isForgiven(miss) ? ", which card gives" : "");
   }
 
   private static String fit(Outcome outcome, Goal.Fit goal, Outcome.Status status) {

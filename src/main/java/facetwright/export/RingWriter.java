@@ -19,18 +19,21 @@ public final class RingWriter implements Exporter {
   /** So many other ways are shown by picture. */
   private static final int OTHERS = 3;
 
+  private final boolean isStanding;
   private final List<RingPages.Other> more;
 
   public RingWriter() {
-    this(List.of());
+    this(false, List.of());
   }
 
   /**
    * One that shows further rings.
    *
+   * @param isStanding whether pieces must not be tipped
    * @param more beside the other ways to seat the piece itself
    */
-  public RingWriter(List<RingPages.Other> more) {
+  public RingWriter(boolean isStanding, List<RingPages.Other> more) {
+    this.isStanding = isStanding;
     this.more = List.copyOf(more);
   }
 
@@ -140,10 +143,11 @@ public final class RingWriter implements Exporter {
   /**
    * The ways to seat the piece; empty where so many make no ring, or its panels' places are open.
    */
-  private static Optional<Rings> rings(Job job) {
+  private Optional<Rings> rings(Job job) {
     int count = job.order().copies();
     return count < RingCount.LEAST || count > RingCount.MOST || !job.isSolved()
         ? Optional.empty()
-        : Optional.of(Rings.of(job.laid().net(), job.form()));
+        : Optional.of(Rings.of(job.laid().net(), job.form()))
+            .map(r -> isStanding ? r.standing() : r);
   }
 }

@@ -16,6 +16,15 @@ public final class RingCount {
   private RingCount() {}
 
   /**
+   * Whether card and glue make up what neighbours miss each other by.
+   *
+   * @param opening how far they stand open at the outer end of a joint, in mm; below 0 too thick
+   */
+  public static boolean isForgiven(double opening) {
+    return Math.abs(opening) <= FORGIVEN;
+  }
+
+  /**
    * The same count.
    *
    * @throws IllegalArgumentException when it is out of range; the message has no full stop

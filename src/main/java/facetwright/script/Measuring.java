@@ -48,9 +48,11 @@ final class Measuring {
 
   /** What a search asks of a design again and again, and takes every pair of its sides to tell. */
   private static Optional<Double> opening(Net net, FoldedForm folded, Goal.Ring ring) {
-    return folded.closure() == Closure.NOT_SOLVED
-        ? Optional.empty()
-        : Rings.of(net, folded).opening(ring.count(), ring.by());
+    if (folded.closure() == Closure.NOT_SOLVED) {
+      return Optional.empty();
+    }
+    Rings rings = Rings.of(net, folded);
+    return (ring.standing() ? rings.standing() : rings).opening(ring.count(), ring.by());
   }
 
   /** Laid out as the design itself is, with its margin, on one sheet. */

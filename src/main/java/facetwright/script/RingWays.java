@@ -3,8 +3,10 @@ package facetwright.script;
 import facetwright.aim.Goal;
 import facetwright.aim.Outcome;
 import facetwright.fold.pose.Closure;
+import facetwright.geom.RingCount;
 import facetwright.papers.ring.Rings;
 import facetwright.script.design.Design;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The pairs of sides by which a ring may be aimed at. */
@@ -29,9 +31,40 @@ final class RingWays {
   }
 
   private static List<String> ways(Goal.Ring ring, Design design) {
-    return design.folded().closure() == Closure.NOT_SOLVED
-        ? List.of()
-        : Rings.of(design.net(), design.folded()).ways(ring.count());
+    if (design.folded().closure() == Closure.NOT_SOLVED) {
+      return List.of();
+    }
+    Rings rings = Rings.of(design.net(), design.folded());
+    return (ring.standing() ? rings.standing() : rings).ways(ring.count());
+  }
+
+  /**
+   * The outcome with its rings as they are planned at the values set, by whichever sides that is: a
+   * ring is met just where the plan puts nothing between.
+   */
+  static Outcome asPlanned(Outcome outcome, List<Goal> goals) {
+    List<Outcome.Reached> reached = new ArrayList<>();
+    for (int i = 0; i < goals.size(); i++) {
+      Outcome.Status status = outcome.goals().get(i).status();
+      reached.add(
+          new Outcome.Reached(
+              goals.get(i),
+              goals.get(i) instanceof Goal.Ring ring && ring.isKnown(outcome.set())
+                  ? RingCount.isForgiven(outcome.miss(ring))
+                      ? Outcome.Status.MET
+                      : status == Outcome.Status.MET ? Outcome.Status.OFF_MARKS : status
+                  : status));
+    }
+    return outcome.with(reached);
+  }
+
+  /** Whether rings seat flush at the values set. */
+  static boolean isMet(Outcome outcome) {
+    return outcome.goals().stream()
+        .allMatch(
+            g ->
+                !(g.goal() instanceof Goal.Ring ring)
+                    || (ring.isKnown(outcome.set()) && RingCount.isForgiven(outcome.miss(ring))));
   }
 
   /** Whether an outcome misses its ring by less. */
@@ -40,16 +73,14 @@ final class RingWays {
   }
 
   private static double miss(Outcome outcome) {
-    return outcome.isMet()
-        ? 0
-        : outcome.goals().stream()
-            .map(Outcome.Reached::goal)
-            .mapToDouble(
-                g ->
-                    g instanceof Goal.Ring ring && ring.isKnown(outcome.set())
-                        ? Math.abs(outcome.miss(ring))
-                        : Double.MAX_VALUE)
-            .min()
-            .orElse(Double.MAX_VALUE);
+    return outcome.goals().stream()
+        .map(Outcome.Reached::goal)
+        .mapToDouble(
+            g ->
+                g instanceof Goal.Ring ring && ring.isKnown(outcome.set())
+                    ? Math.abs(outcome.miss(ring))
+                    : Double.MAX_VALUE)
+        .min()
+        .orElse(Double.MAX_VALUE);
   }
 }

@@ -87,6 +87,9 @@ final class ScriptAim {
     if (open) {
       return "Give the fold angles you know, or join what has to meet.";
     }
+    if (outcome.goals().stream().anyMatch(g -> g.status() == Outcome.Status.OFF_MARKS)) {
+      return "Set the dials by a finer ruler, or let another dial turn.";
+    }
     boolean fit =
         outcome.goals().stream()
             .anyMatch(g -> g.goal() instanceof Goal.Fit && g.status() != Outcome.Status.MET);

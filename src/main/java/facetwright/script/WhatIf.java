@@ -134,11 +134,11 @@ public final class WhatIf {
       Outcome outcome = solve(ways.get(i), choice, grid, Math.min(most, left / (ways.size() - i)));
       left -= outcome.trials();
       best = best == null || RingWays.isNearer(outcome, best) ? outcome : best;
-      if (best.isMet()) {
+      if (best.isMet() && RingWays.isMet(best)) {
         break;
       }
     }
-    return best;
+    return RingWays.asPlanned(best, goals);
   }
 
   private Outcome solve(List<Goal> goals, Choice choice, Grid grid, int most)

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Rings by other counts of sides. */
 class RingOffersTest {
   private static List<RingOffer> offers(String script, int count) throws Exception {
-    return RingOffers.of(WhatIf.of("ring.js", script, Map.of(), Budget.USUAL), count);
+    return RingOffers.of(WhatIf.of("ring.js", script, Map.of(), Budget.USUAL), count, false);
   }
 
   /**

@@ -9,6 +9,7 @@ import facetwright.aim.GoalReader;
 import facetwright.aim.Grid;
 import facetwright.aim.Outcome;
 import facetwright.aim.OutcomeText;
+import facetwright.check.finding.Finding;
 import facetwright.geom.RingCount;
 import facetwright.measure.Unit;
 import facetwright.papers.ring.RingPlan;
@@ -98,6 +99,44 @@ class RingGoalTest {
     assertThat(made.dials().getLast().value()).isNotEqualTo(96);
     assertThat(Math.abs(Rings.of(made.net(), made.folded()).opening(8, "").orElseThrow()))
         .isLessThanOrEqualTo(RingCount.FORGIVEN);
+  }
+
+  /**
+   * The script's finding is a note just where the ring planned at what was set has nothing between.
+   */
+  @ParameterizedTest
+  @CsvSource({"1.125, 2.5", "1.375, 2.5", "1, 2.5", "1.5, 3"})
+  void theFindingAgreesWithThePlan(double width, double tall) throws Exception {
+    String script =
+        """
+        design("Lantern", { units: "in" });
+        sheet("A2");
+        const width = %s;
+        const tall = dial("tall", %s, { from: 1.5, to: 4 });
+        aim({ ring: 8 });
+        const body = wrap({ columns: 8, width, rows: [width, tall, tall, width], seam: "1/2 in" });
+        body.columns("even").rows("rim").remove();
+        body.columns("even").rows("wall").gusset();
+        body.columns("odd").rows("rim").tabs();
+        """
+            .formatted(width, tall);
+    Design made = Facetwright.evaluate("ring.js", script, Map.of(), Budget.USUAL);
+    Rings rings = Rings.of(made.net(), made.folded());
+    boolean isFlush = best(made, 8).seating().isFlush();
+    assertThat(made.findings().stream().filter(f -> f.rule().equals("aim")))
+        .singleElement()
+        .satisfies(
+            f ->
+                assertThat(f.severity())
+                    .isEqualTo(isFlush ? Finding.Severity.NOTE : Finding.Severity.WARNING));
+    assertThat(rings.flushCounts().contains(8)).isEqualTo(isFlush);
+    assertThat(RingCount.isForgiven(rings.opening(8, "").orElseThrow())).isEqualTo(isFlush);
+  }
+
+  @Test
+  void standingPiecesAreAskedFor() {
+    assertThat(GoalReader.read("ring", "8 standing", Unit.MM))
+        .isEqualTo(new Goal.Ring(8, true, ""));
   }
 
   @Test

@@ -4,7 +4,6 @@ import facetwright.fold.pose.Closure;
 import facetwright.geom.RoundOff;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.Rings;
-import facetwright.papers.ring.Spacer;
 import facetwright.script.WhatIf;
 import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
@@ -24,26 +23,30 @@ public final class RingOffers {
 
   /**
    * The rings of so many with nothing between neighbours; where there are none, those that need
-   * less than the design's own does, by the wedge. Of equals first the dial that is turned least.
+   * less than the design's own does, as {@link RingPlan#burden} has it. Of equals first the dial
+   * that is turned least.
    *
+   * @param standing whether pieces must not be tipped
    * @throws ScriptException when the script has to be given up
    */
-  public static List<RingOffer> of(WhatIf what, int count) throws ScriptException {
-    double now = best(what.design(), count).map(RingOffers::wedge).orElse(Double.MAX_VALUE);
+  public static List<RingOffer> of(WhatIf what, int count, boolean standing)
+      throws ScriptException {
+    double now =
+        best(what.design(), count, standing).map(RingPlan::burden).orElse(Double.MAX_VALUE);
     List<Turn> turns = new ArrayList<>();
     what.design().dials().forEach(d -> turns.addAll(turns(d)));
     turns.sort(Comparator.comparingDouble(Turn::steps));
     List<RingOffer> offers = new ArrayList<>();
     for (Turn turn : turns.subList(0, Math.min(MOST, turns.size()))) {
       Optional<Design> made = what.turned(Map.of(turn.dial(), turn.value()));
-      made.flatMap(d -> best(d, count))
-          .filter(p -> wedge(p) < now)
+      made.flatMap(d -> best(d, count, standing))
+          .filter(p -> p.burden() < now)
           .ifPresent(p -> offers.add(new RingOffer(turn.dial(), turn.value(), made.get(), p)));
     }
     // The sort keeps equals in their order, the least turn first.
-    offers.sort(Comparator.comparingDouble(o -> wedge(o.plan())));
-    boolean isMet = offers.stream().anyMatch(o -> wedge(o.plan()) == 0);
-    return offers.stream().filter(o -> !isMet || wedge(o.plan()) == 0).toList();
+    offers.sort(Comparator.comparingDouble(o -> o.plan().burden()));
+    boolean isMet = offers.stream().anyMatch(o -> o.plan().seating().isFlush());
+    return offers.stream().filter(o -> !isMet || o.plan().seating().isFlush()).toList();
   }
 
   /**
@@ -69,13 +72,11 @@ public final class RingOffers {
     return turns;
   }
 
-  private static Optional<RingPlan> best(Design design, int count) {
-    return design.folded().closure() == Closure.NOT_SOLVED
-        ? Optional.empty()
-        : Rings.of(design.net(), design.folded()).plans(count).stream().findFirst();
-  }
-
-  private static double wedge(RingPlan plan) {
-    return plan.seating().spacer().map(Spacer::degrees).orElse(0.0);
+  private static Optional<RingPlan> best(Design design, int count, boolean standing) {
+    if (design.folded().closure() == Closure.NOT_SOLVED) {
+      return Optional.empty();
+    }
+    Rings rings = Rings.of(design.net(), design.folded());
+    return (standing ? rings.standing() : rings).plans(count).stream().findFirst();
   }
 }

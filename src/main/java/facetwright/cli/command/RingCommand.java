@@ -62,6 +62,11 @@ public final class RingCommand implements Callable<Integer> {
       description = "how many pieces, " + RingCount.LEAST + " to " + RingCount.MOST)
   private int count;
 
+  @Option(
+      names = "--standing",
+      description = "only rings in which each piece stands as it does alone, none tipped")
+  private boolean standing;
+
   @Mixin private PrinterOptions printer;
 
   @Mixin private RulerOption ruler;
@@ -81,9 +86,9 @@ public final class RingCommand implements Callable<Integer> {
     WhatIf what = asked.design().whatIf();
     Design made = what.design();
     asked.said(made);
-    Rings rings;
+    Rings all;
     try {
-      rings = Rings.of(made.net(), made.folded());
+      all = Rings.of(made.net(), made.folded());
     } catch (IllegalArgumentException e) {
       asked
           .err()
@@ -93,16 +98,24 @@ public final class RingCommand implements Callable<Integer> {
                   + ". Give the open fold angles or more joins; facetwright check says which.");
       return Exit.ERROR_FOUND;
     }
+    Rings rings = standing ? all.standing() : all;
     List<RingPlan> plans = rings.plans(count);
     Job job = PapersFor.job(made, printer.order(made.unit()).by(ruler.of(made.unit())).of(count));
     boolean isFlush = !plans.isEmpty() && plans.getFirst().seating().isFlush();
     List<RingOffer> offers =
         isFlush
             ? List.of()
-            : asked.design().ask(() -> RingOffers.of(what, count)).stream().limit(OFFERS).toList();
+            : asked.design().ask(() -> RingOffers.of(what, count, standing)).stream()
+                .limit(OFFERS)
+                .toList();
     asked.answer(
         () -> RingJson.of(made, rings, count, plans, offers, RingWriter.works(job).materials()),
         () -> lines(made, job, rings, plans, offers));
+    if (!asked.isJson() && standing && plans.isEmpty()) {
+      all.plans(count).stream()
+          .findFirst()
+          .ifPresent(p -> asked.tell("  Tipped, it can: " + RingText.brief(p, made.unit()) + "."));
+    }
     if (!asked.isJson() && !isFlush) {
       flushDials(what).ifPresent(asked::tell);
     }
@@ -122,6 +135,7 @@ public final class RingCommand implements Callable<Integer> {
       lines.add(
           "  No two facets of this piece can seat a ring of "
               + count
+              + (standing ? " that stands" : "")
               + ": a piece may take no more than "
               + Decimals.plain(Math.rint(3600.0 / count) / 10)
               + "° of the circle.");
@@ -169,7 +183,7 @@ public final class RingCommand implements Callable<Integer> {
             .ask(
                 () ->
                     what.aim(
-                        List.of(new Goal.Ring(count)),
+                        List.of(new Goal.Ring(count, standing, "")),
                         List.of(),
                         Grid.usual(what.design().unit())));
     return outcome.isMet() && !outcome.settings().isEmpty()
@@ -211,7 +225,7 @@ public final class RingCommand implements Callable<Integer> {
                         o.plan(),
                         offer(o, job.order().unit())))
             .toList();
-    SequencedMap<String, byte[]> files = new RingWriter(more).files(job);
+    SequencedMap<String, byte[]> files = new RingWriter(standing, more).files(job);
     files.putAll(PapersFor.files(job, List.of(), new Progress(asked.err())));
     return files;
   }

@@ -14,8 +14,8 @@ import org.locationtech.jts.geom.Geometry;
  * from the middle of the ring and v to the neighbour counter-clockwise.
  */
 final class Pair {
-  /** Seats that miss by less are flush, in radians: a hair over the length of a facet. */
-  static final double FLUSH = Math.toRadians(0.05);
+  /** A wedge under this is none to speak of, in radians. */
+  private static final double HAIR = Math.toRadians(0.05);
 
   /** A smaller part of an axis is rounding. */
   private static final double LEVEL = RoundOff.PART;
@@ -89,7 +89,30 @@ final class Pair {
 
   /** Whether so many go round, be it that card gives a little. */
   boolean fits(int count) {
-    return takes() <= 2 * Math.PI / count + FLUSH || opening(count) >= -RingCount.FORGIVEN;
+    return opening(count) >= -RingCount.FORGIVEN;
+  }
+
+  /** Whether so many go round with nothing between that card and glue don't make up. */
+  boolean isFlush(int count) {
+    return RingCount.isForgiven(opening(count));
+  }
+
+  /**
+   * What a ring of so many asks of its maker, in radians: nothing where it is flush, else the angle
+   * of the wedge that goes between and half of what the piece has to be tipped. A piece tipped far
+   * is a poor ring, if its wedges are a little thinner (common practice, no source).
+   */
+  double burden(int count) {
+    return isFlush(count) ? 0 : off(count);
+  }
+
+  /** How far it is from a flush ring of so many, in radians: the wedge, and half of the tip. */
+  double off(int count) {
+    return Math.abs(2 * (Math.PI / count - half)) + tipped() / 2;
+  }
+
+  boolean isUpright() {
+    return Seating.isUpright(Math.toDegrees(tipped()));
   }
 
   /** How far two neighbours of so many stand open at the outer end, in mm; below 0 too thick. */
@@ -138,7 +161,7 @@ final class Pair {
     if (!fits(count)) {
       throw new IllegalArgumentException("the piece takes too much of the circle");
     }
-    double opening = Math.abs(wedge) <= FLUSH ? 0 : opening(count);
+    double opening = Math.abs(wedge) <= HAIR && isFlush(count) ? 0 : opening(count);
     Stop near = stop(-sector, -1);
     Stop far = stop(sector, 1);
     // Where the two stops meet: the middle of the ring, but for a shift that brings the middles of
@@ -172,11 +195,10 @@ final class Pair {
             Math.toDegrees(tipped()),
             contact(),
             opening,
-            opening <= RingCount.FORGIVEN
-                ? Optional.empty()
-                : Optional.of(spacer(near, far, wedge)));
+            isFlush(count) ? Optional.empty() : Optional.of(spacer(near, far, wedge)));
     return new RingPlan(
         seating,
+        Math.toDegrees(burden(count)),
         copies,
         2 * Clearance.round(one.net(), one.form(), body, onTable),
         2 * outer,

@@ -7,6 +7,8 @@ import java.util.List;
  * A ring of copies of one piece.
  *
  * @param seating how neighbours meet
+ * @param burden what the ring asks of its maker, in degrees: 0 where it is flush, else the angle of
+ *     a wedge and half of what a piece is tipped; the less the better
  * @param copies for each copy, counter-clockwise seen from above, the motion from where the piece
  *     stands alone to its place; the ring axis is z, the ring lies on z = 0
  * @param inner diameter of the round opening in the middle, in mm; 0 where the copies leave none
@@ -14,7 +16,12 @@ import java.util.List;
  * @param height along the ring axis, in mm
  */
 public record RingPlan(
-    Seating seating, List<Motion3> copies, double inner, double outer, double height) {
+    Seating seating,
+    double burden,
+    List<Motion3> copies,
+    double inner,
+    double outer,
+    double height) {
   public RingPlan {
     copies = List.copyOf(copies);
   }

@@ -1,5 +1,6 @@
 package facetwright.papers.ring;
 
+import facetwright.geom.RingCount;
 import facetwright.measure.Area;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
@@ -29,7 +30,7 @@ public final class RingText {
     List<String> lines = new ArrayList<>();
     lines.add(size(plan, unit));
     lines.add(
-        (s.tippedDegrees() < 0.05
+        (s.isUpright()
                 ? "Each piece stands upright, as it does alone. "
                 : "Tip each piece by " + degrees(s.tippedDegrees()) + " from how it stands alone. ")
             + "Glue facet 1 of one piece to facet 2 of the next"
@@ -168,24 +169,38 @@ public final class RingText {
         .toList();
   }
 
-  /** Which regular pieces, and which other counts of this piece, would be flush. */
+  /**
+   * Which counts this piece seats flush; and where it does not seat so many, but is a regular
+   * piece, which numbers of sides would.
+   */
   public static List<String> hints(Rings rings, int count) {
     List<String> lines = new ArrayList<>();
-    List<Integer> sides = SideCounts.flush(count, SideCounts.MOST_SIDES);
+    List<Integer> counts = rings.flushCounts();
+    if (!counts.contains(count)) {
+      rings
+          .equalSides()
+          .ifPresent(
+              own -> {
+                List<Integer> sides = SideCounts.flush(count, SideCounts.MOST_SIDES);
+                if (!sides.isEmpty()) {
+                  lines.add(
+                      "It has "
+                          + own
+                          + " equal upright sides; with "
+                          + list(sides, "or")
+                          + " of them "
+                          + count
+                          + " would seat flush.");
+                }
+              });
+    }
+    List<Integer> told = counts.stream().filter(n -> n <= SideCounts.MOST_SIDES).toList();
     lines.add(
-        sides.isEmpty()
-            ? "No upright piece of up to "
-                + SideCounts.MOST_SIDES
-                + " equal sides seats "
-                + count
-                + " flush."
-            : "Upright pieces of " + list(sides, "or") + " equal sides seat " + count + " flush.");
-    List<Integer> counts =
-        rings.flushCounts().stream().filter(n -> n <= SideCounts.MOST_SIDES).toList();
-    lines.add(
-        counts.isEmpty()
-            ? "This piece seats no number up to " + SideCounts.MOST_SIDES + " flush."
-            : "This piece seats " + list(counts, "or") + " flush.");
+        told.isEmpty()
+            ? counts.isEmpty()
+                ? "This piece seats no number up to " + RingCount.MOST + " flush."
+                : "This piece seats no fewer than " + counts.getFirst() + " flush."
+            : "This piece seats " + list(told, "or") + " flush.");
     return lines;
   }
 

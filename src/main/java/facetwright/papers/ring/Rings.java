@@ -4,6 +4,7 @@ import facetwright.fold.making.Bodies;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.RingCount;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
 import facetwright.pace.Pace;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
@@ -24,6 +26,8 @@ import java.util.stream.Stream;
 public final class Rings {
   private static final double MEETING = 0.5;
 
+  private static final int FREE_SIDES = 5;
+
   private static final double WORTH_GLUING = 0.25;
 
   /** Steps that it takes to see how two seats meet. */
@@ -31,7 +35,11 @@ public final class Rings {
 
   private final List<Pair> pairs = new ArrayList<>();
 
-  private Rings() {}
+  private final List<Seat> seats;
+
+  private Rings(List<Seat> seats) {
+    this.seats = List.copyOf(seats);
+  }
 
   /**
    * @throws IllegalArgumentException when it is not known where the panels end up
@@ -47,7 +55,7 @@ public final class Rings {
     body.forEach(p -> points.addAll(form.corners(net, p)));
     Pace.doing("seating the piece side by side");
     List<Seat> seats = Seat.of(net, form, body, points);
-    Rings rings = new Rings();
+    Rings rings = new Rings(seats);
     for (int i = 0; i < seats.size(); i++) {
       for (int j = i + 1; j < seats.size(); j++) {
         Pace.step(PAIR + points.size());
@@ -69,27 +77,27 @@ public final class Rings {
   }
 
   /**
-   * The ways to seat so many, the best first: flush ones, then those with the thinnest spacer; of
-   * equals those that tip the piece least, then those that meet most. Ways that differ only in
-   * which of alike seats meet are told once.
+   * These ways but those that tip the piece: it stands in the ring as it does alone. Where a piece
+   * is asked for no other ways than these, there may be none.
+   */
+  public Rings standing() {
+    Rings standing = new Rings(seats);
+    pairs.stream().filter(Pair::isUpright).forEach(standing.pairs::add);
+    return standing;
+  }
+
+  /**
+   * The ways to seat so many, the best first: flush ones, then those that ask least by {@link
+   * RingPlan#burden}; of equals those that tip the piece least, then those that meet most. Ways
+   * that differ only in which of alike seats meet are told once.
    *
    * @throws IllegalArgumentException when the count is out of range
    */
   public List<RingPlan> plans(int count) {
     RingCount.checked(count);
-    double sector = 2 * Math.PI / count;
-    List<Pair> fitting =
-        pairs.stream()
-            .filter(p -> p.fits(count))
-            .sorted(
-                Comparator.<Pair>comparingLong(
-                        p -> grid(Math.max(Pair.FLUSH, Math.abs(sector - p.takes()))))
-                    .thenComparingLong(p -> grid(p.tipped()))
-                    .thenComparingLong(p -> -Math.round(p.contact())))
-            .toList();
     List<RingPlan> plans = new ArrayList<>();
     Pair last = null;
-    for (Pair pair : fitting) {
+    for (Pair pair : fitting(count).toList()) {
       if (last == null || !alike(last, pair)) {
         plans.add(pair.plan(count));
         last = pair;
@@ -99,27 +107,44 @@ public final class Rings {
   }
 
   /**
+   * The pairs that seat so many, the best first. What is told of a ring, aimed at or made is told
+   * of the first of these.
+   */
+  private Stream<Pair> fitting(int count) {
+    return pairs.stream()
+        .filter(p -> p.fits(count))
+        .sorted(
+            Comparator.<Pair>comparingLong(p -> grid(p.burden(count)))
+                .thenComparingLong(p -> grid(p.tipped()))
+                .thenComparingLong(p -> -Math.round(p.contact())));
+  }
+
+  /**
    * How far neighbours in a ring of so many stand open at the outer end of where they meet, in mm;
    * below 0 where these take more of the circle than there is.
    *
-   * @param by the two sides that meet, as {@link #ways} names them; empty for those that come
-   *     nearest to seating flush
+   * @param by the two sides that meet, as {@link #ways} names them; empty for those that the ring
+   *     is planned by, the first of {@link #plans}, or where none fits those that come nearest
    * @return empty where these sides can't meet, or none can
    */
   public Optional<Double> opening(int count, String by) {
-    return nearest(count)
-        .filter(p -> by.isEmpty() || p.name().equals(by))
+    return (by.isEmpty()
+            ? Stream.concat(fitting(count), nearest(count))
+            : nearest(count).filter(p -> p.name().equals(by)))
         .map(p -> p.opening(count))
         .findFirst();
   }
 
   /**
-   * The pairs of sides that may meet in a ring of so many, by name, those nearest to seating flush
-   * first; of alike ones the first.
+   * The pairs of sides that may meet in a ring of so many, by name, those first that are nearest to
+   * seating flush and tip the piece least; of alike ones the first.
    */
   public List<String> ways(int count) {
     List<Pair> ways = new ArrayList<>();
-    nearest(count).filter(p -> ways.stream().noneMatch(w -> alike(w, p))).forEachOrdered(ways::add);
+    nearest(count)
+        .sorted(Comparator.comparingLong(p -> grid(p.off(count))))
+        .filter(p -> ways.stream().noneMatch(w -> alike(w, p)))
+        .forEachOrdered(ways::add);
     return ways.stream().map(Pair::name).toList();
   }
 
@@ -138,12 +163,34 @@ public final class Rings {
   public List<Integer> flushCounts() {
     List<Integer> flush = new ArrayList<>();
     for (int n = RingCount.LEAST; n <= RingCount.MOST; n++) {
-      double sector = 2 * Math.PI / n;
-      if (pairs.stream().anyMatch(p -> Math.abs(sector - p.takes()) <= Pair.FLUSH)) {
+      int count = n;
+      if (pairs.stream().anyMatch(p -> p.isFlush(count))) {
         flush.add(n);
       }
     }
     return List.copyOf(flush);
+  }
+
+  /**
+   * How many upright sides a regular piece has, five at least: a piece of three or four sides is
+   * seldom free to have more. Empty where its upright sides do not go round by equal angles.
+   */
+  OptionalInt equalSides() {
+    List<Double> headings =
+        seats.stream()
+            .map(Seat::normal)
+            .filter(n -> Math.abs(n.z()) < RoundOff.SOLVED)
+            .map(n -> Math.atan2(n.y(), n.x()))
+            .sorted()
+            .toList();
+    int sides = headings.size();
+    for (int i = 0; i + 1 < sides; i++) {
+      double turn = headings.get(i + 1) - headings.get(i);
+      if (grid(turn) != grid(2 * Math.PI / sides)) {
+        return OptionalInt.empty();
+      }
+    }
+    return sides < FREE_SIDES ? OptionalInt.empty() : OptionalInt.of(sides);
   }
 
   private static boolean alike(Pair a, Pair b) {

@@ -30,6 +30,18 @@ public record Seating(
     other = List.copyOf(other);
   }
 
+  /** A piece tipped by less stands, in degrees. */
+  private static final double UPRIGHT = 0.05;
+
+  static boolean isUpright(double tippedDegrees) {
+    return tippedDegrees < UPRIGHT;
+  }
+
+  /** Whether the piece stands as it does alone. */
+  public boolean isUpright() {
+    return isUpright(tippedDegrees);
+  }
+
   /** Whether nothing goes between. */
   public boolean isFlush() {
     return spacer.isEmpty();

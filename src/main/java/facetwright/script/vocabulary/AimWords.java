@@ -52,8 +52,13 @@ final class AimWords {
             goal("gap", "the number 0", "0 to have every join meet"),
             goal(
                 "ring",
-                "a whole number from " + RingCount.LEAST + " to " + RingCount.MOST,
-                "how many copies should seat flush in a ring, with no wedge between"));
+                "a whole number from "
+                    + RingCount.LEAST
+                    + " to "
+                    + RingCount.MOST
+                    + ", or such as \"8 standing\"",
+                "how many copies should seat flush in a ring, with no wedge between; standing, none"
+                    + " tipped"));
     Arg<List<String>> turn =
         optional(
             "turn",

@@ -186,6 +186,26 @@ class RingsTest {
     assertThat(piece.rings.flushCounts()).contains(8);
   }
 
+  /**
+   * Best ways and standing ones: none of the latter is tipped, and flush counts are those planned.
+   */
+  @ParameterizedTest
+  @CsvSource({"5, 20, 40", "6, 17, 33", "8, 25, 60", "9, 31, 22"})
+  void flushCountsAreThosePlannedSo(int sides, double side, double tall) {
+    for (Form form :
+        List.of(Solids.prismBySide(sides, side, tall), Solids.bipyramidBySide(sides, side, tall))) {
+      Rings all = Piece.of(form).rings;
+      for (Rings rings : List.of(all, all.standing())) {
+        for (int count = 3; count <= 24; count++) {
+          List<RingPlan> plans = rings.plans(count);
+          assertThat(!plans.isEmpty() && plans.getFirst().seating().isFlush())
+              .isEqualTo(rings.flushCounts().contains(count));
+        }
+      }
+      assertThat(all.standing().plans(12)).allMatch(p -> p.seating().isUpright());
+    }
+  }
+
   @Test
   void tabsAreNoSeats() {
     Net net =
