@@ -37,6 +37,7 @@ public final class NetDrawing {
   private final Net net;
   private final Set<Content> content;
   private final double zoom;
+  private final GlueMarks gluing;
   private final Set<Integer> panels;
   private final List<Mark> marks = new ArrayList<>();
 
@@ -59,8 +60,9 @@ public final class NetDrawing {
       Set.copyOf(
           EnumSet.of(Content.GLUE, Content.LAYERS, Content.TICKS, Content.NAMES, Content.LABELS));
 
-  private NetDrawing(SheetPart part, Set<Content> content, double zoom) {
+  private NetDrawing(SheetPart part, Set<Content> content, double zoom, GlueMarks gluing) {
     this.zoom = zoom;
+    this.gluing = gluing;
     this.part = part;
     this.net = part.laid().net();
     this.content = content;
@@ -98,7 +100,15 @@ public final class NetDrawing {
    * @param zoom how much larger than life it will be seen; names are so much smaller
    */
   public static Drawing of(SheetPart part, Set<Content> content, double zoom) {
-    return new NetDrawing(part, content, zoom).draw();
+    return new NetDrawing(part, content, zoom, GlueMarks.NONE).draw();
+  }
+
+  /**
+   * The net at true size, glue marked on the face that takes it; beside the names of panels, where
+   * they are shown, stand the numbers of what is glued.
+   */
+  public static Drawing of(SheetPart part, Set<Content> content, GlueMarks gluing) {
+    return new NetDrawing(part, content, 1, gluing).draw();
   }
 
   private Drawing draw() {
@@ -145,6 +155,12 @@ public final class NetDrawing {
               .filter(p -> !glued.contains(p) && !labelled.contains(p))
               .flatMap(p -> PanelName.of(net.panels().get(p), ticks, zoom).stream())
               .toList());
+      marks.addAll(
+          GlueNumbers.of(
+              net,
+              panels,
+              gluing.numbers(),
+              marks.stream().filter(Mark.Text.class::isInstance).toList()));
     }
     net.scores().stream().filter(s -> panels.contains(s.a().panel())).forEach(this::score);
     marks.addAll(
@@ -162,12 +178,16 @@ public final class NetDrawing {
 
   private void glue(int panel) {
     Geometry area = Areas.inset(net.panels().get(panel).region(), HATCH_BORDER);
-    Areas.rings(area)
-        .forEach(
-            rings -> {
-              marks.add(new Fill(rings, FillKind.GLUE));
-              marks.addAll(Areas.hatch(rings, HATCH_SPACING, LineKind.GLUE));
-            });
+    for (List<Polygon2> rings : Areas.rings(area)) {
+      switch (gluing.face(panel)) {
+        case OUTSIDE -> {
+          marks.add(new Fill(rings, FillKind.GLUE));
+          marks.addAll(Areas.hatch(rings, HATCH_SPACING, LineKind.GLUE));
+        }
+        case INSIDE -> rings.forEach(r -> marks.add(Stroke.around(r, LineKind.GLUE_INSIDE)));
+        case NONE -> {}
+      }
+    }
   }
 
   private void layer(Layer layer) {

@@ -151,7 +151,7 @@ final class DxfText {
       case CUT, PERFORATION, FOLDED, NOW -> 7;
       case MOUNTAIN -> 134;
       case VALLEY -> 204;
-      case TICK, GLUE -> 44;
+      case TICK, GLUE, GLUE_INSIDE -> 44;
       case LAYER, BACKING -> 30;
       case GUIDE, SHEET, DONE -> 8;
     };

@@ -25,7 +25,7 @@ record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> t
             ? job.templates()
             : job.tiles().size() <= MOST_TILES
                 ? job.tiles()
-                : TiledPages.keys(job.title(), job.laid(), job.order().page());
+                : TiledPages.keys(job.title(), job.laid(), job.order().page(), job.gluing());
     return new HandoutContent(
         handout, new HandoutPictures(job.laid(), job.form(), handout), templates);
   }

@@ -1,6 +1,7 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
+import facetwright.draw.GlueMarks;
 import facetwright.draw.page.TemplatePages;
 import facetwright.draw.page.TiledPages;
 import facetwright.fold.pose.Closure;
@@ -104,14 +105,19 @@ public final class Job {
     return TiledPages.isLarger(laid, order.page());
   }
 
+  /** What a template tells of gluing. */
+  GlueMarks gluing() {
+    return GlueMarks.of(laid.net(), form);
+  }
+
   /** The template, a page a sheet. */
   List<Drawing> templates() {
-    return templates.get(() -> TemplatePages.of(title, unit(), laid));
+    return templates.get(() -> TemplatePages.of(title, unit(), laid, gluing()));
   }
 
   /** The template over the printer's pages. */
   List<Drawing> tiles() {
-    return tiles.get(() -> TiledPages.of(title, laid, order.page()));
+    return tiles.get(() -> TiledPages.of(title, laid, order.page(), gluing()));
   }
 
   /** As many copies as one sheet gives. */

@@ -3,6 +3,7 @@ package facetwright.draw.page;
 import facetwright.draw.Drawing;
 import facetwright.draw.FreeSpace;
 import facetwright.draw.FreeSpace.Corner;
+import facetwright.draw.GlueMarks;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
 import facetwright.draw.LineKinds;
@@ -55,11 +56,14 @@ public final class TemplatePages {
   private final List<LineKind> kinds;
   private final List<String> missing = new ArrayList<>();
 
-  private TemplatePages(String title, Unit unit, Laid laid) {
+  private TemplatePages(String title, Unit unit, Laid laid, GlueMarks gluing) {
     this.title = Lettering.title(title);
     this.unit = unit;
     this.laid = laid;
-    this.nets = IntStream.range(0, laid.sheets()).mapToObj(i -> NetDrawing.of(laid, i)).toList();
+    this.nets =
+        IntStream.range(0, laid.sheets())
+            .mapToObj(i -> NetDrawing.of(SheetPart.of(laid, i), NetDrawing.TEMPLATE, gluing))
+            .toList();
     this.kinds = LineKinds.used(nets.stream().flatMap(n -> n.marks().stream()).toList());
   }
 
@@ -69,7 +73,16 @@ public final class TemplatePages {
    * @return a page for each sheet, and one more where a sheet has no room for its words
    */
   public static List<Drawing> of(String title, Unit unit, Laid laid) {
-    TemplatePages pages = new TemplatePages(title, unit, laid);
+    return of(title, unit, laid, GlueMarks.NONE);
+  }
+
+  /**
+   * The same.
+   *
+   * @param gluing what is known of how it is glued
+   */
+  public static List<Drawing> of(String title, Unit unit, Laid laid, GlueMarks gluing) {
+    TemplatePages pages = new TemplatePages(title, unit, laid, gluing);
     List<Drawing> all = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
       all.add(pages.sheet(i));

@@ -3,6 +3,7 @@ package facetwright.draw.page;
 import facetwright.draw.Clip;
 import facetwright.draw.Drawing;
 import facetwright.draw.FillKind;
+import facetwright.draw.GlueMarks;
 import facetwright.draw.Ink;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
@@ -60,12 +61,12 @@ public final class TiledPages {
   private final Tiling tiling;
   private final List<Tiling.Tile> used = new ArrayList<>();
 
-  private TiledPages(String title, Laid laid, int sheet, SheetSize page) {
+  private TiledPages(String title, Laid laid, int sheet, SheetSize page, GlueMarks gluing) {
     this.title = Lettering.printable(title).strip();
     this.laid = laid;
     this.sheet = sheet;
     SheetPart part = SheetPart.of(laid, sheet);
-    this.net = NetDrawing.of(part, NetDrawing.TEMPLATE);
+    this.net = NetDrawing.of(part, NetDrawing.TEMPLATE, gluing);
     this.tiling = Tiling.of(page, part.panelBox().grown(ROOM));
     for (Tiling.Tile tile : tiling.tiles()) {
       if (!shown(tile).isEmpty()) {
@@ -90,9 +91,18 @@ public final class TiledPages {
    * @param page what the printer takes
    */
   public static List<Drawing> of(String title, Laid laid, SheetSize page) {
+    return of(title, laid, page, GlueMarks.NONE);
+  }
+
+  /**
+   * The same.
+   *
+   * @param gluing what is known of how it is glued
+   */
+  public static List<Drawing> of(String title, Laid laid, SheetSize page, GlueMarks gluing) {
     List<Drawing> pages = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
-      TiledPages tiled = new TiledPages(title, laid, i, page);
+      TiledPages tiled = new TiledPages(title, laid, i, page, gluing);
       if (!tiled.used.isEmpty()) {
         pages.add(tiled.key(""));
         tiled.used.forEach(t -> pages.add(tiled.page(t)));
@@ -102,10 +112,10 @@ public final class TiledPages {
   }
 
   /** Of each sheet only the page with the key, for who prints the others from elsewhere. */
-  public static List<Drawing> keys(String title, Laid laid, SheetSize page) {
+  public static List<Drawing> keys(String title, Laid laid, SheetSize page, GlueMarks gluing) {
     List<Drawing> pages = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
-      TiledPages tiled = new TiledPages(title, laid, i, page);
+      TiledPages tiled = new TiledPages(title, laid, i, page, gluing);
       if (!tiled.used.isEmpty()) {
         pages.add(tiled.key(ELSEWHERE));
       }

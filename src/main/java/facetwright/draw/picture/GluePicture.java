@@ -1,6 +1,7 @@
 package facetwright.draw.picture;
 
 import facetwright.draw.FillKind;
+import facetwright.draw.GlueMarks;
 import facetwright.draw.Ink;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
@@ -16,6 +17,7 @@ import facetwright.draw.SheetPart;
 import facetwright.fold.making.Bond;
 import facetwright.fold.making.Gluing;
 import facetwright.fold.making.Numbers;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
@@ -72,13 +74,14 @@ final class GluePicture {
   }
 
   /** At most so wide and high, in mm. */
-  static Block of(SheetPart part, List<Gluing.Stage> turns, double width, double height) {
+  static Block of(
+      SheetPart part, FoldedForm form, List<Gluing.Stage> turns, double width, double height) {
     double room = 2 * MARGIN;
     Scaling.Fit fit = Scaling.Fit.of(part.panelBox(), width - room, height - room);
     Net net = part.laid().net();
     GluePicture picture = new GluePicture(net, part, fit);
     // Glued areas are tinted only: a hatch would run through the numbers.
-    fit.of(NetDrawing.of(part, CONTENT).marks()).stream()
+    fit.of(NetDrawing.of(part, CONTENT, GlueMarks.of(net, form, turns)).marks()).stream()
         .filter(m -> !(m instanceof Mark.Stroke s && s.kind() == LineKind.GLUE))
         .forEach(picture.marks::add);
     Numbers numbers = Numbers.of(net, turns);

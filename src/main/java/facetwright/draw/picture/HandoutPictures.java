@@ -125,7 +125,7 @@ public final class HandoutPictures {
         Drawing inside = NetDrawing.of(part, INSIDE).turnedOver();
         yield Scaling.fitted(inside.marks(), turnedOver(part), width, height);
       }
-      case Picture.Numbered n -> GluePicture.of(part(n), turns, width, height);
+      case Picture.Numbered n -> GluePicture.of(part(n), form, turns, width, height);
       case Picture.Folded folded -> {
         FoldedDrawing drawing =
             drawings.computeIfAbsent(new Shown(folded.t(), folded.part()), this::drawing);

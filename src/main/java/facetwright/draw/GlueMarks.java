@@ -1,0 +1,38 @@
+package facetwright.draw;
+
+import facetwright.fold.making.Faces;
+import facetwright.fold.making.Gluing;
+import facetwright.fold.making.Numbers;
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.net.Net;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What is known of gluing when it is known how a net folds.
+ *
+ * @param faces of what is glued the face that takes the glue; the outside where not said
+ * @param numbers by which the words tell what is glued
+ */
+public record GlueMarks(Map<Integer, Faces.Face> faces, Numbers numbers) {
+  /** Where it is not known how the net folds. */
+  public static final GlueMarks NONE = new GlueMarks(Map.of(), Numbers.NONE);
+
+  public GlueMarks {
+    faces = Map.copyOf(faces);
+  }
+
+  public static GlueMarks of(Net net, FoldedForm form) {
+    return form.closure() == Closure.NOT_SOLVED ? NONE : of(net, form, Gluing.of(net, form));
+  }
+
+  /** The same, the order of gluing reckoned before. */
+  public static GlueMarks of(Net net, FoldedForm form, List<Gluing.Stage> stages) {
+    return new GlueMarks(Faces.of(net, form, stages), Numbers.of(net, stages));
+  }
+
+  Faces.Face face(int panel) {
+    return faces.getOrDefault(panel, Faces.Face.OUTSIDE);
+  }
+}
