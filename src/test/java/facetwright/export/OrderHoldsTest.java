@@ -115,7 +115,10 @@ class OrderHoldsTest {
       Pattern.compile(
           LENGTH + " \\(" + LENGTH + " is (?:nearest, )?" + LENGTH + " too (much|little)\\)");
 
-  /** Sizes that nobody sets: bought sheets, lights, ribbon, card, the check ruler, the finished ring. */
+  /**
+   * Sizes that nobody sets: bought sheets, lights, ribbon, card, the check ruler, the finished
+   * ring.
+   */
   private static final Pattern READ =
       Pattern.compile(
           "\\d+ × [^,:]{1,30}, \\S+(?: \\d+/\\d+)? (mm|in) × \\S+(?: \\d+/\\d+)? (mm|in)\\b"

@@ -99,8 +99,10 @@ class SvgReadTest {
                 .filter(k -> k != LineKind.GUIDE && k != LineKind.TICK && k != LineKind.GLUE)
                 .map(LineKind::dashes)
                 .collect(Collectors.toSet()))
-        .as("cut, scores, perforation, layer, backing and sheet edge: each its own dashes")
-        .hasSize(7);
+        .as(
+            "cut, scores, perforation, layer, backing, glue inside and sheet edge: each its own"
+                + " dashes")
+        .hasSize(8);
   }
 
   @Test

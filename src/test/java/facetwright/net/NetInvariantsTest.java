@@ -74,7 +74,8 @@ class NetInvariantsTest {
         List.of(Vec2.ZERO, new Vec2(10, 0), new Vec2(10, 1e-7), new Vec2(8, 10)),
         AT);
     refused(
-        "panel \"twice\" has two corners in one place, (10, 0) mm in the net: leave one of them out");
+        "panel \"twice\" has two corners in one place, (10, 0) mm in the net: leave one of them"
+            + " out");
   }
 
   @Test

@@ -89,14 +89,6 @@ public final class TiledPages {
   /**
    * @param title of the design
    * @param page what the printer takes
-   */
-  public static List<Drawing> of(String title, Laid laid, SheetSize page) {
-    return of(title, laid, page, GlueMarks.NONE);
-  }
-
-  /**
-   * The same.
-   *
    * @param gluing what is known of how it is glued
    */
   public static List<Drawing> of(String title, Laid laid, SheetSize page, GlueMarks gluing) {
