@@ -23,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -82,7 +83,7 @@ class GlueOrderTest {
       }
       Set<Integer> told = new TreeSet<>();
       for (String line : ordered.lines()) {
-        for (Matcher m = TOLD.matcher(line.toLowerCase()); m.find(); ) {
+        for (Matcher m = TOLD.matcher(line.toLowerCase(Locale.ROOT)); m.find(); ) {
           told.add(Integer.parseInt(m.group(1)));
           all.add(Integer.parseInt(m.group(1)));
         }

@@ -140,7 +140,7 @@ public final class WhenTogether {
         Placing placing = placing(k);
         if (!(placing instanceof Placing.Beside)
             && (all.contains(placing.part()) || all.contains(placing.onto()))) {
-          isMore |= all.add(placing.part()) | all.add(placing.onto());
+          isMore |= all.addAll(List.of(placing.part(), placing.onto()));
         }
       }
     }
