@@ -52,7 +52,13 @@ class ReplayTest {
             file.getFileName().toString(), Files.readString(file), Map.of(), Budget.USUAL);
     ScoreChart chart = ScoreChart.of(design.net(), ruler);
     Sample.holdsToItsNet(design.net(), chart, false);
-    if (chart.pieces().stream().allMatch(PieceChart::isForBoard)) {
+    // What is less than half a mark is gone on the ruler, and lines that it kept apart run
+    // together.
+    boolean isLost =
+        chart.pieces().stream()
+            .flatMap(p -> p.offRuler().stream())
+            .anyMatch(m -> m.reading().length().mm() == 0);
+    if (!isLost && chart.pieces().stream().allMatch(PieceChart::isForBoard)) {
       Sample.holdsToItsNet(design.net(), chart, true);
     }
   }

@@ -32,9 +32,9 @@ final class Sample {
       PieceChart piece = chart.pieces().get(i);
       double near = 1e-6 * 3;
       if (isByRuler) {
-        // A coordinate comes from at most three measures: a side of the blank, a line from the other
-        // side, and how far from the line; a point from two coordinates.
-        near += 3 * Math.sqrt(2) * piece.mostOff();
+        // A coordinate comes from one measure, or from one measure and a side of the blank; a point
+        // from two coordinates.
+        near += 2 * Math.sqrt(2) * piece.mostOff();
       }
       int at = i;
       Motion2 m = piece.toBlank();
