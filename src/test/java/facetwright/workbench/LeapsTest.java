@@ -95,6 +95,8 @@ class LeapsTest {
   void oneLeapsFromTheTourToWhatItIsAbout() throws Exception {
     Fx.run(() -> house.commands().named("tour").run());
     Fx.until("it begins", () -> house.tourView().isRunning());
+    Node dials = Fx.get(() -> house.tourView().beside().orElseThrow());
+    Fx.until("the dials are there", () -> !Reach.within(dials).isEmpty());
     for (int step = 0; step < 4; step++) {
       Fx.pulse();
       Node note = owner();
