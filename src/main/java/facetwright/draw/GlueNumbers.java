@@ -102,6 +102,9 @@ final class GlueNumbers {
     Panel at = net.panels().get(panel);
     List<Polygon2> holes = at.openings().stream().map(Opening::outline).toList();
     Vec2 middle = Planar.inmost(at.outline(), holes, WITHIN);
+    if (!isFree(around(middle, 2 * RING, 2 * RING))) {
+      return;
+    }
     marks.add(new Fill(List.of(Polygon2.regular(middle, 24, RING, 0)), FillKind.CARD));
     marks.add(new Circle(middle, RING, LineKind.GLUE));
     taken.add(around(middle, 2 * RING, 2 * RING));
@@ -119,13 +122,19 @@ final class GlueNumbers {
     for (double part : ALONG) {
       places.add(flat.from().toward(flat.to(), part).plus(in));
     }
-    Vec2 best =
-        places.stream()
-            .filter(p -> taken.stream().noneMatch(around(p, wide, HIGH)::meets))
-            .findFirst()
-            .orElse(places.getFirst());
-    taken.add(around(best, wide, HIGH));
-    write(best, number, Weight.REGULAR);
+    // Where a net is too small for its numbers they stand in the picture of the gluing alone.
+    places.stream()
+        .filter(p -> isFree(around(p, wide, HIGH)))
+        .findFirst()
+        .ifPresent(
+            p -> {
+              taken.add(around(p, wide, HIGH));
+              write(p, number, Weight.REGULAR);
+            });
+  }
+
+  private boolean isFree(Box2 place) {
+    return taken.stream().noneMatch(place::meets);
   }
 
   private void write(Vec2 middle, String number, Weight weight) {
