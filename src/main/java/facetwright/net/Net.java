@@ -213,7 +213,9 @@ public record Net(
 
   /** The same net, other things in and on it. */
   public Net with(Fittings fit) {
-    return new Net(panels, scores, slits, joins, layers, ticks, cutaways, stance, parts, fit);
+    return fit.equals(fittings)
+        ? this
+        : new Net(panels, scores, slits, joins, layers, ticks, cutaways, stance, parts, fit);
   }
 
   /**

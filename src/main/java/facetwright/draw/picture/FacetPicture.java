@@ -52,7 +52,7 @@ public final class FacetPicture {
       place(form, patches, line.panel(), from, fit.scale(), LengthTolerance.UNSEEN.mm())
           .ifPresent(
               at -> {
-                marks.add(number(line.number(), fit.at(at)));
+                marks.add(FacetNumber.of(line.number(), NUMBER, fit.at(at)));
                 numbered.add(line.number());
               });
     }
@@ -142,10 +142,10 @@ public final class FacetPicture {
     double half = Lettering.width(words, Mark.Weight.REGULAR, SMALL) / 2;
     boolean isBoth = Math.hypot(half, NUMBER + SMALL / 2) <= room * fit.scale();
     if (!isBoth) {
-      return List.of(number(line.number(), middle));
+      return List.of(FacetNumber.of(line.number(), NUMBER, middle));
     }
     return List.of(
-        number(line.number(), middle.plus(new Vec2(0, SMALL / 2))),
+        FacetNumber.of(line.number(), NUMBER, middle.plus(new Vec2(0, SMALL / 2))),
         new Mark.Text(
             middle.plus(new Vec2(0, -SMALL * 1.1)),
             SMALL,
@@ -154,16 +154,5 @@ public final class FacetPicture {
             Mark.Weight.REGULAR,
             Ink.BLACK,
             words));
-  }
-
-  private static Mark.Text number(int number, Vec2 at) {
-    return new Mark.Text(
-        new Vec2(at.x(), at.y() - NUMBER * 0.35),
-        NUMBER,
-        0,
-        Mark.Anchor.MIDDLE,
-        Mark.Weight.BOLD,
-        Ink.BLACK,
-        Integer.toString(number));
   }
 }

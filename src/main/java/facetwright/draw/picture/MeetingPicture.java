@@ -46,7 +46,7 @@ public final class MeetingPicture {
     meeting.stream()
         .max(Comparator.comparingDouble(p -> piece.panels().get(p).outline().area()))
         .map(p -> middle(drawing.outline(p, from)))
-        .ifPresent(at -> all.add(number(number, fit.at(at))));
+        .ifPresent(at -> all.add(FacetNumber.of(number, SIZE, fit.at(at))));
     return Scaling.told(new Block(fit.width(), fit.height(), all), fit.scale());
   }
 
@@ -55,16 +55,5 @@ public final class MeetingPicture {
         .map(Polygon2::centroid)
         .orElseGet(
             () -> outline.stream().reduce(Vec2.ZERO, Vec2::plus).times(1.0 / outline.size()));
-  }
-
-  private static Mark.Text number(int number, Vec2 at) {
-    return new Mark.Text(
-        new Vec2(at.x(), at.y() - SIZE * 0.35),
-        SIZE,
-        0,
-        Mark.Anchor.MIDDLE,
-        Mark.Weight.BOLD,
-        Ink.BLACK,
-        Integer.toString(number));
   }
 }

@@ -84,13 +84,14 @@ final class WrapBuild {
   }
 
   private DrawnCell tab(WrapCell cell, String name, boolean above) {
+    WrapGrid grid = wrap.grid();
     int wall = above ? cell.row + 1 : cell.row - 1;
     CellFrame on = frames.frame(wall, cell.column);
     CellFrame square =
-        wrap.grid().isStraight()
+        grid.isStraight()
             ? frames.frame(cell.row, cell.column)
-            : on.beside(above, wrap.grid().height(cell.row, cell.column));
-    double splay = wrap.grid().splay(wall, cell.column);
+            : on.beside(above, grid.height(cell.row, cell.column));
+    double splay = grid.splay(wall, cell.column);
     double usual = angles.usualBevel(square.lowerWidth(), square.height(), above ? splay : -splay);
     return DrawnCell.tab(net, cell, name, square, above, usual);
   }
