@@ -147,8 +147,12 @@ public final class Verdict {
     };
   }
 
-  /** Whether it closes, and why not. */
+  /** Whether it closes, and why not: the cause where one is known, however near the joins come. */
   private Message folding() {
+    return told().orElseGet(this::closing);
+  }
+
+  private Message closing() {
     return switch (form.closure()) {
       case CLOSES -> closes();
       case CLOSES_WITH_STRAIN -> strained();
@@ -205,20 +209,16 @@ public final class Verdict {
   }
 
   private Message open() {
-    return told()
-        .orElseGet(
-            () ->
-                Message.of(
-                    "Does not close: %s.%s",
-                    miss(),
-                    form.worst()
-                        .map(
-                            w ->
-                                Message.of(
-                                    " The joins would meet if the card bent by %s in %s, but it"
-                                        + " forgives %s.",
-                                    Value.shareOver(w.part()), subject.name(w.panel()), forgiven()))
-                        .orElse(Message.EMPTY)));
+    return Message.of(
+        "Does not close: %s.%s",
+        miss(),
+        form.worst()
+            .map(
+                w ->
+                    Message.of(
+                        " The joins would meet if the card bent by %s in %s, but it forgives %s.",
+                        Value.shareOver(w.part()), subject.name(w.panel()), forgiven()))
+            .orElse(Message.EMPTY));
   }
 
   /** What keeps it from closing, where that is known. */
@@ -227,16 +227,13 @@ public final class Verdict {
   }
 
   private Message inItself() {
-    return told()
-        .orElseGet(
-            () ->
-                Message.of(
-                    "Does not close: every join meets, but %s.",
-                    form.locked().stream()
-                        .findFirst()
-                        .map(f -> FoldFlatRule.words(subject, f))
-                        .or(() -> worst().map(this::met))
-                        .orElseThrow()));
+    return Message.of(
+        "Does not close: every join meets, but %s.",
+        form.locked().stream()
+            .findFirst()
+            .map(f -> FoldFlatRule.words(subject, f))
+            .or(() -> worst().map(this::met))
+            .orElseThrow());
   }
 
   /** Of panels in each other's way those that are deepest in each other. */

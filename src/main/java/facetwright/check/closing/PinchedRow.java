@@ -37,6 +37,9 @@ import java.util.Set;
  */
 record PinchedRow(
     int first, int pinched, double wall, double column, double length, boolean isInward) {
+  /** Shorter by less than this is not shorter: a length told in hundredths is no nearer. */
+  static final LengthTolerance NOTHING = new LengthTolerance(5.01e-3);
+
   /** Lengths that differ by less are alike. */
   private static final LengthTolerance SAME = LengthTolerance.FINE;
 
@@ -154,7 +157,7 @@ record PinchedRow(
 
   /** Whether its walls are too short to reach the rim. */
   boolean isShort() {
-    return length < reach() - SAME.mm();
+    return length < reach() - NOTHING.mm();
   }
 
   /** How far the middles of its pinched columns rise from level at the waist, in radians. */

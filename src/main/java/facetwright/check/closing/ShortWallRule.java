@@ -3,6 +3,9 @@ package facetwright.check.closing;
 import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Subject;
+import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.FoldedForm;
+import facetwright.geom.LengthTolerance;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -17,9 +20,19 @@ import java.util.Optional;
  * they lie so flat that points that go in reach through the row beyond the waist. Points of wide
  * columns that go past the axis, where those of the others are, are told too.
  *
- * <p>It keeps silent where the form can be made, and on rows whose columns are not alike.
+ * <p>It says so however near the joins come and however little the panels reach through each other:
+ * at the flat limit neither tells the one side from the other, but the lengths do. It keeps silent
+ * on rows whose columns are not alike, and where a form that sways was found to close.
  */
 final class ShortWallRule implements CauseRule {
+  /** Shorter by less than this is not shorter. */
+  private static final LengthTolerance NOTHING = PinchedRow.NOTHING;
+
+  /** Lengths that differ by less may read the same once they are rounded. */
+  private static final LengthTolerance HAIR = new LengthTolerance(5e-2);
+
+  /** Walls of less than this part of the way to the rim can't make an even ring by a hair. */
+  private static final double FAR = 0.98;
 
   /**
    * A row that can't be made as it is.
@@ -66,8 +79,15 @@ final class ShortWallRule implements CauseRule {
     return lack.isOfLength()
         ? Message.of(
             "its walls are %s long and have to be %s long at least%s",
-            Value.length(lack.row.length()), Value.atLeast(lack.needed), out(lack))
+            length(lack), Value.atLeast(lack.needed), out(lack))
         : Message.text("the points of its pinched columns reach past each other in the middle");
+  }
+
+  /** How long they are; rounded so that it reads less than what they need, however little less. */
+  private static Value length(Lack lack) {
+    return lack.needed - lack.row.length() < HAIR.mm()
+        ? Value.atMost(lack.row.length())
+        : Value.length(lack.row.length());
   }
 
   private static Message out(Lack lack) {
@@ -88,7 +108,7 @@ final class ShortWallRule implements CauseRule {
                 "%s and %s other walls like it are %s long%s",
                 subject.named(wall),
                 lacks.size() * first.row.pinched() - 1,
-                Value.length(first.row.length()),
+                length(first),
                 why(first)),
             fix(first),
             new Place.AtPanel(wall),
@@ -132,9 +152,6 @@ final class ShortWallRule implements CauseRule {
   }
 
   private static List<Lack> lacks(Subject subject) {
-    if (subject.folded().canBeMade(subject.net())) {
-      return List.of();
-    }
     PinchedRow.Found found = PinchedRow.all(subject.net());
     Map<PinchedRow, PinchedRow> beyond = new LinkedHashMap<>();
     for (PinchedRow.Pair pair : found.pairs()) {
@@ -143,9 +160,22 @@ final class ShortWallRule implements CauseRule {
     }
     List<Lack> lacks = new ArrayList<>();
     for (PinchedRow row : found.rows()) {
-      lack(row, Optional.ofNullable(beyond.get(row))).ifPresent(lacks::add);
+      lack(row, Optional.ofNullable(beyond.get(row)))
+          .filter(lack -> !isMadeOtherwise(subject, lack))
+          .ifPresent(lacks::add);
     }
     return lacks;
+  }
+
+  /**
+   * Whether the form was found to close exactly, though the walls are far too short for an even
+   * ring: then it sways.
+   */
+  private static boolean isMadeOtherwise(Subject subject, Lack lack) {
+    FoldedForm folded = subject.folded();
+    return lack.row.length() < FAR * lack.row.reach()
+        && folded.closure() == Closure.CLOSES
+        && folded.canBeMade(subject.net());
   }
 
   private static Optional<Lack> lack(PinchedRow row, Optional<PinchedRow> beyond) {
@@ -155,13 +185,13 @@ final class ShortWallRule implements CauseRule {
     // What the row beyond rises from level leaves room for this one to come below it.
     double level = beyond.map(b -> b.isShort() ? 0 : Math.max(0, b.rise())).orElse(Math.PI);
     double needed = Math.max(row.reach(), row.lengthFor(-level));
-    boolean isLow = row.isShort() || row.rise() < -level;
+    boolean isLow = row.length() < needed - NOTHING.mm();
     if (!isLow) {
-      return row.room(row.length()) < 0
+      return row.room(row.length()) < -NOTHING.mm()
           ? Optional.of(new Lack(row, Double.NaN, false))
           : Optional.empty();
     }
-    boolean hasRoom = row.room(needed) >= 0;
+    boolean hasRoom = row.room(needed) >= -NOTHING.mm();
     return Optional.of(
         new Lack(row, hasRoom ? needed : Double.NaN, level == 0 || beyond.isEmpty()));
   }
