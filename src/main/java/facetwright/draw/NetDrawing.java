@@ -230,7 +230,8 @@ public final class NetDrawing {
   }
 
   private void openingArea(Opening opening) {
-    if (!(opening instanceof Opening.Hole)) {
+    boolean isArea = !(opening instanceof Opening.Slot s && s.isLine());
+    if (isArea && !(opening instanceof Opening.Hole)) {
       marks.add(
           new Fill(
               List.of(opening.outline()),
@@ -244,6 +245,8 @@ public final class NetDrawing {
       double arm = Math.min(CENTRE_MARK, h.diameter() / 4);
       cross(h.centre(), new Vec2(arm, 0));
       cross(h.centre(), new Vec2(0, arm));
+    } else if (opening instanceof Opening.Slot s && s.isLine()) {
+      marks.add(Stroke.line(s.line().from(), s.line().to(), LineKind.CUT));
     } else {
       marks.add(Stroke.around(opening.outline(), LineKind.CUT).asRound());
     }

@@ -1,6 +1,7 @@
 package facetwright.net;
 
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
@@ -15,6 +16,12 @@ import java.util.stream.IntStream;
  * told and cut along its outline.
  */
 public sealed interface Opening extends Serializable {
+  /**
+   * The narrowest that a knife takes a strip of card out, in mm: two strokes nearer than this meet;
+   * common practice, no source.
+   */
+  double NARROWEST = 1;
+
   Site site();
 
   /** What a maker calls it. */
@@ -121,7 +128,8 @@ public sealed interface Opening extends Serializable {
   }
 
   /**
-   * Cut with the knife for a tongue to go through: a rectangle.
+   * Cut with the knife for a tongue to go through: a rectangle, or where it would be narrower than
+   * a knife cuts a single line, which gives way to card that is no thicker than that.
    *
    * @param outline its first side runs along it
    */
@@ -146,7 +154,17 @@ public sealed interface Opening extends Serializable {
       return new Segment2(outline.side(3).middle(), outline.side(1).middle());
     }
 
-    /** How wide it is, in mm. */
+    /** Whether it is cut as a single line. */
+    public boolean isLine() {
+      return width() < NARROWEST - LengthTolerance.FINE.mm();
+    }
+
+    /** How thick the card may be that goes through, in mm. */
+    public double passes() {
+      return isLine() ? NARROWEST : width();
+    }
+
+    /** How wide it is, in mm; as a single line how far it opens. */
     public double width() {
       return outline.side(1).length();
     }

@@ -15,8 +15,7 @@ import org.locationtech.jts.algorithm.MinimumDiameter;
 
 /** Windows too narrow for a knife to take card out of. */
 public final class NarrowWindowRule implements Rule {
-  /** Narrowest window, in mm: two strokes nearer than this meet; common practice, no source. */
-  static final double LEAST = 1;
+  static final double LEAST = Opening.NARROWEST;
 
   @Override
   public List<Finding> find(Subject subject) {

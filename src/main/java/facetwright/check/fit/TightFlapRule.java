@@ -32,7 +32,7 @@ public final class TightFlapRule implements Rule {
     for (Join join : subject.net().joins()) {
       if (join instanceof Join.Lap l && l.hold() == Hold.TONGUE) {
         Join.slot(subject.net(), l)
-            .filter(s -> s.width() < least - LengthTolerance.FINE.mm())
+            .filter(s -> s.passes() < least - LengthTolerance.FINE.mm())
             .ifPresent(s -> found.add(narrow(subject, l, s.width())));
       }
       int flap =

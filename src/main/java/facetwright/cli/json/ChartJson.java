@@ -60,7 +60,7 @@ public final class ChartJson {
       case Step.Points _ -> "points";
       case Step.Punch _ -> "punch";
       case Step.Windows _ -> "windows";
-      case Step.Slits _ -> "slits";
+      case Step.Slits s -> s.isForTongues() ? "cuts for tongues" : "slits";
       case Step.CutAway _ -> "cut away";
     };
   }

@@ -3,6 +3,7 @@ package facetwright.net.draft;
 import facetwright.geom.Arc;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.message.Value;
 import facetwright.net.Ask;
@@ -54,6 +55,14 @@ public final class PanelDraft {
         () -> Shapes.noWindow(border, Value.name(name), Planar.mostInset(outline())),
         at);
     left.forEach(w -> open(new Opening.Window(w, at)));
+  }
+
+  /** Half its depth over the middle of the side that it hangs by: the middle of a tab. */
+  public Vec2 over(Segment2 hinge) {
+    Vec2 in = hinge.direction().left();
+    double depth =
+        edges.stream().mapToDouble(e -> e.from().minus(hinge.from()).dot(in)).max().orElse(0);
+    return hinge.middle().plus(in.times(depth / 2));
   }
 
   public String name() {

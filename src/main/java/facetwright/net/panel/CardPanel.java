@@ -31,8 +31,9 @@ import java.util.stream.IntStream;
  * A panel of a {@link PanelBuild}. Its edges are called "1", "2", … counter-clockwise from its
  * first corner; a four-sided one's also "bottom", "right", "top", "left", and a triangle's
  * "bottom", "right", "left". An attached panel is named and measured as seen with its hinge at the
- * bottom. Windows and holes are measured from its middle (its centre of area), ticks from the
- * corners it was given by, or from the left end of its hinge.
+ * bottom. Windows and holes are measured from its middle, ticks from the corners it was given by,
+ * or from the left end of its hinge. Its middle is its centre of area; that of a tab lies at half
+ * its depth over the middle of its hinge, however its ends are cut back.
  */
 public final class CardPanel {
   private static final String BOTTOM = "bottom";
@@ -153,9 +154,11 @@ public final class CardPanel {
     return this;
   }
 
-  /** From measures about the panel's middle (its centre of area) into the net. */
+  /** From measures about the panel's middle into the net. */
   private Motion2 aboutMiddle() {
-    return new Motion2(motion.cos(), motion.sin(), draft.outline().centroid());
+    boolean isTab = draft.role() == PanelRole.TAB;
+    Vec2 middle = isTab ? draft.over(edges.get("1").whole()) : draft.outline().centroid();
+    return new Motion2(motion.cos(), motion.sin(), middle);
   }
 
   /**

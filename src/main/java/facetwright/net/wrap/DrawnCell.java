@@ -5,6 +5,7 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.net.Ask;
+import facetwright.net.Clearance;
 import facetwright.net.Datum;
 import facetwright.net.FoldAngle;
 import facetwright.net.Opening;
@@ -16,6 +17,7 @@ import facetwright.net.draft.PanelDraft;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
 /**
  * A cell drawn in the net.
@@ -48,16 +50,48 @@ record DrawnCell(
   }
 
   static DrawnCell plain(NetDraft net, WrapCell cell, String name, CellFrame f, Site site) {
-    return whole(net.panel(name, PanelRole.FACET, f.corners(), site), cell, f);
+    PanelDraft panel = net.panel(name, PanelRole.FACET, f.corners(), site);
+    dress(panel, cell, f, _ -> panel.outline().centroid());
+    return whole(panel);
   }
 
   /**
-   * @param f square on the side it hangs on
+   * Where a tab lies.
+   *
+   * @param frame square on the side it hangs on
    * @param above whether it hangs on the cell above it
+   * @param toMiddle from its fold to over the middle of the opening it is folded over, in mm; NaN
+   *     where that is not known
+   */
+  record Flap(CellFrame frame, boolean above, double toMiddle) {
+    /**
+     * Where a hole is punched in it of which no place is said, so that those of all tabs folded
+     * over one opening lie over each other: over the opening's middle, where it reaches there with
+     * card to spare all round; else, and where there is no such middle, at half its depth.
+     */
+    Vec2 hole(Polygon2 outline, double diameter) {
+      Vec2 over = off(toMiddle);
+      boolean isRoom = toMiddle > 0 && outline.contains(over);
+      for (int i = 0; i < outline.size() && isRoom; i++) {
+        double room = outline.side(i).distance(over) - diameter / 2;
+        isRoom = Clearance.isEnough(room, Clearance.FROM_EDGE);
+      }
+      return isRoom ? over : frame.middle();
+    }
+
+    private Vec2 off(double by) {
+      return above
+          ? frame.upperMiddle().minus(frame.up().times(by))
+          : frame.lowerMiddle().plus(frame.up().times(by));
+    }
+  }
+
+  /**
    * @param usual how far its ends are cut back where that is not said, in mm
    */
-  static DrawnCell tab(
-      NetDraft net, WrapCell cell, String name, CellFrame f, boolean above, double usual) {
+  static DrawnCell tab(NetDraft net, WrapCell cell, String name, Flap flap, double usual) {
+    CellFrame f = flap.frame();
+    boolean above = flap.above();
     double back =
         cell.tab.bevel() < 0 ? usual : f.height() * Math.tan(Math.toRadians(cell.tab.bevel()));
     Vec2 in = f.along().times(back);
@@ -70,10 +104,10 @@ record DrawnCell(
       corners.set(free, corners.get(free).toward(corners.remove(free + 1), 0.5));
     }
     PanelDraft panel = net.panel(name, PanelRole.TAB, corners, cell.tab.site());
+    dress(panel, cell, f, d -> flap.hole(panel.outline(), d));
     if (!isPointed) {
-      return whole(panel, cell, f);
+      return whole(panel);
     }
-    dress(panel, cell, f);
     // Its tip took the place of the free side.
     return new DrawnCell(
         panel,
@@ -83,8 +117,7 @@ record DrawnCell(
         above ? List.of(panel.edge(1)) : List.of());
   }
 
-  private static DrawnCell whole(PanelDraft panel, WrapCell cell, CellFrame f) {
-    dress(panel, cell, f);
+  private static DrawnCell whole(PanelDraft panel) {
     return new DrawnCell(
         panel, panel.edge(1), panel.edge(3), List.of(panel.edge(0)), List.of(panel.edge(2)));
   }
@@ -121,7 +154,7 @@ record DrawnCell(
     if (isFree) {
       net.seam(rightHalf, leftHalf, null, site);
     }
-    dress(middle, cell, f);
+    dress(middle, cell, f, _ -> middle.outline().centroid());
     List<EdgeDraft> waist = List.of(middle.edge(1));
     List<EdgeDraft> halves = List.of(rightHalf, leftHalf);
     return new DrawnCell(
@@ -162,7 +195,11 @@ record DrawnCell(
         List.of(right.edge(2), left.edge(2)));
   }
 
-  private static void dress(PanelDraft panel, WrapCell cell, CellFrame f) {
+  /**
+   * @param middle where a hole of a diameter goes of which no place is said
+   */
+  private static void dress(
+      PanelDraft panel, WrapCell cell, CellFrame f, DoubleFunction<Vec2> middle) {
     for (WrapCell.Cutout cutout : cell.cutouts) {
       switch (cutout) {
         case WrapCell.Cutout.Border(double inset, Site site) -> panel.openWithin(inset, site);
@@ -171,7 +208,7 @@ record DrawnCell(
           panel.open(new Opening.Window(about.apply(outline), Datum.of(about), site));
         }
         case WrapCell.Cutout.Punch(double diameter, Vec2 at, Site site) -> {
-          Motion2 about = at == null ? f.about(panel.outline().centroid()) : f.about();
+          Motion2 about = at == null ? f.about(middle.apply(diameter)) : f.about();
           Vec2 place = at == null ? Vec2.ZERO : at;
           panel.open(new Opening.Hole(about.apply(place), diameter, Datum.of(about), site));
         }

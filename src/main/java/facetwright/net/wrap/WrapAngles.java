@@ -220,17 +220,43 @@ final class WrapAngles {
       return level(wallRow, 1 - first, tabAbove);
     }
     boolean atTop = Pinching.isAtTop(wrap, wallRow, first);
-    List<Double> whole = wrap.grid().line(atTop ? wallRow : wallRow + 1);
-    List<Double> ends = wrap.grid().line(atTop ? wallRow + 1 : wallRow);
-    double turn = 2 * Math.PI / n;
-    double waist =
-        (whole.get(1 - first) * Math.cos(turn) + whole.get(first)) / (2 * Math.sin(turn));
-    double rim = ends.get(1 - first) * Math.cos(turn) / (2 * Math.sin(turn));
+    double waist = inner(atTop ? wallRow : wallRow + 1, 1 - first, false);
+    double rim = inner(atTop ? wallRow + 1 : wallRow, 1 - first, true);
     double lean = (waist - rim) / wrap.grid().height(wallRow, 1 - first);
     double sign = atTop == tabAbove ? -1 : 1;
     return Math.abs(lean) < 1
         ? FoldAngle.degrees(90 + sign * Math.toDegrees(Math.asin(lean)))
         : FoldAngle.TO_SOLVE;
+  }
+
+  /**
+   * The inner radius to a column's side of the polygon that a line of an alternately pinched wrap
+   * makes, as above.
+   *
+   * @param pointed whether the other columns are pinched to points there
+   */
+  private double inner(int line, int column, boolean pointed) {
+    List<Double> widths = wrap.grid().line(line);
+    double turn = 2 * Math.PI / n;
+    double other = pointed ? 0 : widths.get(1 - column % 2);
+    return (widths.get(column) * Math.cos(turn) + other) / (2 * Math.sin(turn));
+  }
+
+  /**
+   * How far a tab reaches from its fold to over the middle of the opening it is folded over, in mm.
+   *
+   * @param wall the row it hangs on
+   * @param atTop whether on that row's upper edge
+   * @return NaN where that is found only when the wrap is folded
+   */
+  double toMiddle(int wall, int column, boolean atTop) {
+    int line = atTop ? wall + 1 : wall;
+    if (!pinched) {
+      return stand.stands(wall) ? stand.reach(line, column) : Double.NaN;
+    }
+    int first = isPinched(wall, 0) ? 0 : 1;
+    boolean isEnd = isPinched(wall, first) && Pinching.isAtTop(wrap, wall, first) == atTop;
+    return alternate ? inner(line, column, isEnd) : Double.NaN;
   }
 
   /**

@@ -93,7 +93,8 @@ final class WrapBuild {
             : on.beside(above, grid.height(cell.row, cell.column));
     double splay = grid.splay(wall, cell.column);
     double usual = angles.usualBevel(square.lowerWidth(), square.height(), above ? splay : -splay);
-    return DrawnCell.tab(net, cell, name, square, above, usual);
+    double middle = angles.toMiddle(wall, cell.column, !above);
+    return DrawnCell.tab(net, cell, name, new DrawnCell.Flap(square, above, middle), usual);
   }
 
   private boolean isKept(int row, int column) {

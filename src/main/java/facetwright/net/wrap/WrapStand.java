@@ -42,6 +42,11 @@ final class WrapStand {
     return true;
   }
 
+  /** How far a column's side lies from the axis at a line, in mm; below 0 beyond it. */
+  double reach(int line, int column) {
+    return reaches.get(line)[column];
+  }
+
   private double out(int row, int column) {
     return grid.foot(row, column) == grid.top(row, column)
             && grid.line(row).equals(grid.line(row + 1))

@@ -40,14 +40,13 @@ final class CutSteps {
     if (!piece.slots().isEmpty()) {
       steps.add(new Step.Windows(outlines(piece.slots(), ruler, spot), "slot"));
     }
+    if (!piece.lines().isEmpty()) {
+      steps.add(new Step.Slits(paths(piece.lines(), spot), true));
+    }
     List<Polygon2> waste = Waste.of(piece);
     List<Segment2> slits = Lines.without(slits(piece), Waste.sides(waste));
     if (!slits.isEmpty()) {
-      steps.add(
-          new Step.Slits(
-              slits.stream()
-                  .map(s -> new Step.Path(spot.apply(s.from()), spot.apply(s.to())))
-                  .toList()));
+      steps.add(new Step.Slits(paths(slits, spot), false));
     }
     if (!waste.isEmpty()) {
       steps.add(new Step.CutAway(outlines(waste, ruler, spot)));
@@ -55,9 +54,15 @@ final class CutSteps {
     return steps;
   }
 
+  private static List<Step.Path> paths(List<Segment2> lines, Function<Vec2, Spot> spot) {
+    return lines.stream()
+        .map(s -> new Step.Path(spot.apply(s.from()), spot.apply(s.to())))
+        .toList();
+  }
+
   private static List<Segment2> slits(FlatPiece piece) {
     List<Segment2> within = Lines.without(piece.cuts(), piece.edges());
-    return Lines.without(within, Waste.sides(piece.windows()));
+    return Lines.without(Lines.without(within, Waste.sides(piece.windows())), piece.lines());
   }
 
   private static List<List<Spot>> outlines(

@@ -30,6 +30,7 @@ import java.util.List;
  * @param cuts sides that are cut, joined, with those on the edge of the blank and those of windows
  * @param windows what is cut out within the card, slots among it
  * @param slots those of them that tongues go through
+ * @param lines the single cuts that tongues go through, as they are among the cuts
  */
 record FlatPiece(
     String name,
@@ -42,6 +43,7 @@ record FlatPiece(
     List<Segment2> cuts,
     List<Polygon2> windows,
     List<Polygon2> slots,
+    List<Segment2> lines,
     List<Opening.Hole> holes) {
   private static final double FINE = LengthTolerance.FINE.mm();
 
@@ -134,6 +136,7 @@ record FlatPiece(
     List<Polygon2> panels = new ArrayList<>();
     List<Polygon2> windows = new ArrayList<>();
     List<Polygon2> slots = new ArrayList<>();
+    List<Segment2> lines = new ArrayList<>();
     List<Opening.Hole> holes = new ArrayList<>();
     String name = "";
     for (int p = 0; p < pieceOf.length; p++) {
@@ -144,10 +147,11 @@ record FlatPiece(
       name = panels.isEmpty() ? panel.name() : name;
       panels.add(m.apply(panel.outline()));
       for (Opening o : panel.openings()) {
-        if (o instanceof Opening.Hole h) {
-          holes.add(h.moved(m));
-        } else {
-          (o instanceof Opening.Slot ? slots : windows).add(m.apply(o.outline()));
+        switch (o) {
+          case Opening.Hole h -> holes.add(h.moved(m));
+          case Opening.Slot s when s.isLine() -> lines.add(s.moved(m).line());
+          case Opening.Slot s -> slots.add(m.apply(s.outline()));
+          case Opening.Window w -> windows.add(m.apply(w.outline()));
         }
       }
     }
@@ -157,6 +161,7 @@ record FlatPiece(
         cuts.add(w.side(i));
       }
     }
+    cuts.addAll(lines);
     return new FlatPiece(
         name,
         m,
@@ -168,6 +173,7 @@ record FlatPiece(
         Lines.joined(cuts),
         windows,
         slots,
+        lines,
         holes);
   }
 

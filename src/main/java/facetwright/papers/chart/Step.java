@@ -119,8 +119,12 @@ public sealed interface Step {
     }
   }
 
-  /** Cuts that take nothing away; where they stop at a score, the score stays whole. */
-  record Slits(List<Path> cuts) implements Step {
+  /**
+   * Cuts that take nothing away; where they stop at a score, the score stays whole.
+   *
+   * @param isForTongues whether each is a slot cut as a single line
+   */
+  record Slits(List<Path> cuts, boolean isForTongues) implements Step {
     public Slits {
       cuts = List.copyOf(cuts);
     }

@@ -53,6 +53,11 @@ public final class StepText {
           "Cut out "
               + count(w.outlines().size(), w.word())
               + ", shown bold. Turn the sheet, not the knife.";
+      case Step.Slits s when s.isForTongues() ->
+          "Cut "
+              + count(s.cuts().size(), "single line")
+              + (s.cuts().size() == 1 ? " for the tongue" : " for the tongues")
+              + ", shown bold, from end to end.";
       case Step.Slits s ->
           "Slit " + count(s.cuts().size(), "line") + ", shown bold, and stop at the score.";
       case Step.CutAway _ -> "Cut away the waste, shaded, along the bold lines.";
@@ -95,6 +100,8 @@ public final class StepText {
                   : ", from corner to corner:")
               + areas(w.outlines())
               + ".";
+      case Step.Slits s when s.isForTongues() ->
+          "Cut single lines for the tongues, from point to point:" + paths(s.cuts());
       case Step.Slits s -> "Slit, and stop at the score:" + paths(s.cuts());
       case Step.CutAway c ->
           "Cut away "

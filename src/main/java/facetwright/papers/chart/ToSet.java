@@ -72,7 +72,9 @@ public record ToSet(List<Measure> form, List<Measure> cuts) {
         (forForm ? form : cuts).add(Measure.of(net.segment(ref).length(), ruler));
       }
       for (Opening opening : net.panels().get(i).openings()) {
-        if (!(opening instanceof Opening.Hole)) {
+        if (opening instanceof Opening.Slot s && s.isLine()) {
+          cuts.add(Measure.of(s.line().length(), ruler));
+        } else if (!(opening instanceof Opening.Hole)) {
           Polygon2 outline = opening.outline();
           arcs(outline, ruler, cuts);
           for (int e = 0; e < outline.size(); e++) {

@@ -180,6 +180,7 @@ final class Scoring {
       case Step.Points _ -> "The blank with its points.";
       case Step.Punch _ -> "The blank with its holes.";
       case Step.Windows _ -> "The blank with its windows.";
+      case Step.Slits s when s.isForTongues() -> "The blank, the cuts for tongues bold.";
       case Step.Slits _ -> "The blank, the slits bold.";
       case Step.CutAway _ -> "The blank, the waste shaded.";
     };

@@ -67,7 +67,12 @@ final class CellWords {
 
   private static Fn<CellSelection> tabs() {
     Arg<Double> hole =
-        optional("hole", Kinds.length(0.5, 100), "diameter of a hole in each tab's middle");
+        optional(
+            "hole",
+            Kinds.length(0.5, 100),
+            "diameter of a hole in each tab: over the middle of the opening it is folded over,"
+                + " where it reaches there with 3 mm of card to spare, so that the holes of all"
+                + " tabs lie over each other; else at half its depth");
     Arg<Double> bevel =
         optional("bevel", Kinds.degrees(0, 75), "how far each end is cut back from square");
     return Fn.<CellSelection>named("tabs")

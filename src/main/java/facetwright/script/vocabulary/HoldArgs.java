@@ -8,6 +8,7 @@ import facetwright.form.Lids;
 import facetwright.message.Message;
 import facetwright.net.FoldAngle;
 import facetwright.net.Join.Hold;
+import facetwright.net.Opening;
 import facetwright.net.Parts.Placing;
 import facetwright.net.Parts.Side;
 import facetwright.net.panel.PairedFlap;
@@ -16,6 +17,7 @@ import facetwright.script.api.Arg;
 import facetwright.script.api.Call;
 import facetwright.script.api.Kinds;
 import facetwright.script.sandbox.CallException;
+import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -28,6 +30,21 @@ final class HoldArgs {
     List<Arg<?>> all = new ArrayList<>(first);
     all.addAll(List.of(more));
     return all.toArray(Arg<?>[]::new);
+  }
+
+  /** How wide a slot is. */
+  static Arg<Double> slot() {
+    return optional(
+        "slot",
+        Kinds.length(0.1, 5),
+        "how wide the slot is; as the card is thick where left out, by the sheet named above. Under"
+            + " "
+            + Decimals.places(Opening.NARROWEST, 0)
+            + " mm, which no knife cuts, it is a single cut, which lets card so thick through");
+  }
+
+  static double slot(Call call, Arg<Double> slot) {
+    return call.has(slot) ? call.get(slot) : call.session().caliper();
   }
 
   /** Those of hooks. */

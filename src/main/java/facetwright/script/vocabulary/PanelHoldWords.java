@@ -6,7 +6,6 @@ import static facetwright.script.api.Arg.usual;
 
 import facetwright.net.FoldAngle;
 import facetwright.net.panel.CardPanel;
-import facetwright.net.panel.PairedFlap;
 import facetwright.net.panel.TongueFlap;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
@@ -113,12 +112,7 @@ final class PanelHoldWords {
             "at",
             Kinds.length(),
             "where its middle is along its edge, from the left; the edge's middle if left out");
-    Arg<Double> slot =
-        usual(
-            "slot",
-            Kinds.length(0.1, 5),
-            PairedFlap.USUAL_RELIEF,
-            "how wide the slot is, at least as the card is thick");
+    Arg<Double> slot = HoldArgs.slot();
     Arg<Double> fold = usual("fold", FoldOptions.far(), 90.0, "how far it is folded over");
     return Fn.<CardPanel>named("tongue")
         .does(
@@ -155,7 +149,7 @@ final class PanelHoldWords {
                                 call.get(depth),
                                 call.has(at) ? call.get(at) : Double.NaN,
                                 call.get(inset),
-                                call.get(slot),
+                                HoldArgs.slot(call, slot),
                                 FoldAngle.degrees(call.get(fold))),
                             call.site())));
   }

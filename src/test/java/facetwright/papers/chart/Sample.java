@@ -67,6 +67,7 @@ final class Sample {
           }
           switch (o) {
             case Opening.Hole h -> holes.add(h);
+            case Opening.Slot t when t.isLine() -> cuts.add(t.moved(m).line());
             case Opening.Window _, Opening.Slot _ -> {
               for (int k = 0; k < o.outline().size(); k++) {
                 Segment2 s = o.outline().side(k);
