@@ -69,7 +69,7 @@ public record TabShape(int bevel, double depth) {
   }
 
   /** The words for a tab that stays within a region, such as the panel it is glued under. */
-  public static Message within(Value tab, Segment2 foot, Polygon2 now, Polygon region) {
+  public static Message within(Value tab, Segment2 foot, Polygon2 now, Polygon2 region) {
     return words(tab, foot, now, shape -> past(shape, region) <= WITHIN.mm()).plus(".");
   }
 
@@ -152,14 +152,34 @@ public record TabShape(int bevel, double depth) {
     return tab.corners().stream().mapToDouble(c -> off(foot, c)).max().orElse(0);
   }
 
-  /** How far a tab reaches past a region, in mm. */
-  public static double past(Polygon2 tab, Polygon region) {
-    Geometry past = OverlayNGRobust.overlay(Planar.polygon(tab), region, OverlayNG.DIFFERENCE);
+  /**
+   * How far a tab reaches past a region, in mm; 0 where it does not. The distance from a convex
+   * outline is a convex function, so that of all places of a tab a corner is the farthest off (Boyd
+   * and Vandenberghe, Convex Optimization, 2004, section 3.2.5: from memory).
+   */
+  public static double past(Polygon2 tab, Polygon2 region) {
+    if (region.isConvex()) {
+      return tab.corners().stream().mapToDouble(c -> offConvex(c, region)).max().orElse(0);
+    }
+    Polygon whole = Planar.polygon(region);
+    Geometry past = OverlayNGRobust.overlay(Planar.polygon(tab), whole, OverlayNG.DIFFERENCE);
     double most = 0;
     for (Coordinate c : past.getCoordinates()) {
-      most = Math.max(most, region.distance(Planar.factory().createPoint(c)));
+      most = Math.max(most, whole.distance(Planar.factory().createPoint(c)));
     }
     return most;
+  }
+
+  /** How far a place is from a convex outline; 0 inside. */
+  private static double offConvex(Vec2 place, Polygon2 convex) {
+    double nearest = Double.POSITIVE_INFINITY;
+    boolean inside = true;
+    for (int i = 0; i < convex.size(); i++) {
+      Segment2 side = convex.side(i);
+      inside &= side.to().minus(side.from()).cross(place.minus(side.from())) >= 0;
+      nearest = Math.min(nearest, side.distance(place));
+    }
+    return inside ? 0 : nearest;
   }
 
   private static double off(Segment2 foot, Vec2 place) {

@@ -85,29 +85,9 @@ record Glued(int join, int tab, int host, Polygon2 lying, Segment2 foot) {
     };
   }
 
-  /**
-   * How far the tab reaches past the host's outline, in mm; 0 where it does not. The distance from
-   * a convex outline is a convex function, so that of all places of a tab a corner is the farthest
-   * off (Boyd and Vandenberghe, Convex Optimization, 2004, section 3.2.5: from memory).
-   */
+  /** How far the tab reaches past the host's outline, in mm; 0 where it does not. */
   double past(Subject subject) {
-    Polygon2 over = subject.panel(host).outline();
-    if (over.isConvex()) {
-      return lying.corners().stream().mapToDouble(c -> off(c, over)).max().orElse(0);
-    }
-    return TabShape.past(lying, Planar.polygon(over));
-  }
-
-  /** How far a place is from a convex outline; 0 inside. */
-  private static double off(Vec2 place, Polygon2 convex) {
-    double nearest = Double.POSITIVE_INFINITY;
-    boolean inside = true;
-    for (int i = 0; i < convex.size(); i++) {
-      Segment2 side = convex.side(i);
-      inside &= side.to().minus(side.from()).cross(place.minus(side.from())) >= 0;
-      nearest = Math.min(nearest, side.distance(place));
-    }
-    return inside ? 0 : nearest;
+    return TabShape.past(lying, subject.panel(host).outline());
   }
 
   /** Whether two outlines share more than a shallow sliver. */

@@ -24,8 +24,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Polygon;
+import java.util.Optional;
 
 /**
  * Tabs folded over an opening that stick out past its rim, as where they are deeper than the
@@ -41,7 +40,7 @@ public final class TabSticksOutRule implements Rule {
   /**
    * A tab and the opening it lies over, in the tab's own plane, its foot from one end to the other.
    */
-  private record Folded(int tab, Segment2 foot, Polygon2 outline, Polygon opening) {}
+  private record Folded(int tab, Segment2 foot, Polygon2 outline, Polygon2 opening) {}
 
   @Override
   public List<Finding> find(Subject subject) {
@@ -91,21 +90,17 @@ public final class TabSticksOutRule implements Rule {
       }
       corners.add(new Vec2(at.x(), at.y()));
     }
-    if (corners.size() < 3) {
+    Optional<Polygon2> opening =
+        Polygon2.wide(corners)
+            .or(() -> Polygon2.wide(corners.reversed()))
+            .filter(Polygon2::isSimple);
+    if (opening.isEmpty()) {
       return;
     }
-    corners.add(corners.getFirst());
-    Polygon opening =
-        Planar.factory()
-            .createPolygon(corners.stream().map(Planar::coordinate).toArray(Coordinate[]::new));
     Polygon2 outline = subject.panel(foot.panel()).outline();
-    if (!opening.isValid()
-        || Planar.sharedArea(Planar.polygon(outline), opening) < OVER * outline.area()) {
-      return;
-    }
-    double past = TabShape.past(outline, opening);
-    if (past > Mm.HAIR) {
-      Folded folded = new Folded(foot.panel(), subject.net().segment(foot), outline, opening);
+    double past = TabShape.past(outline, opening.get());
+    if (past > Mm.HAIR && Planar.sharedArea(outline, opening.get()) >= OVER * outline.area()) {
+      Folded folded = new Folded(foot.panel(), subject.net().segment(foot), outline, opening.get());
       found.add(finding(subject, folded, past));
     }
   }

@@ -57,7 +57,7 @@ public final class TabTooBigRule implements Rule {
                     subject.name(glued.tab()),
                     glued.foot(),
                     glued.lying(),
-                    Planar.polygon(subject.panel(glued.host()).outline()))));
+                    subject.panel(glued.host()).outline())));
       }
       for (Opening opening : subject.panel(glued.host()).openings()) {
         if (!(opening instanceof Opening.Slot) && Glued.share(glued.lying(), opening.outline())) {
@@ -96,7 +96,7 @@ public final class TabTooBigRule implements Rule {
             glued.lying(),
             tab ->
                 Planar.sharedArea(Planar.polygon(tab), window) <= LEAST
-                    && TabShape.past(tab, Planar.polygon(host)) <= Glued.SHALLOW)
+                    && TabShape.past(tab, host) <= Glued.SHALLOW)
         .plus("; or move the opening.");
   }
 

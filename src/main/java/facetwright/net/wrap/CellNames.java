@@ -47,7 +47,7 @@ final class CellNames {
   private CellSelection meant(String word) {
     String plain = word.strip().toLowerCase(Locale.ROOT);
     for (WrapCell cell : wrap.all().cells()) {
-      if (WrapBuild.name(wrap, cell.row, cell.column).equals(word.strip())) {
+      if (wrap.name(cell.row, cell.column).equals(word.strip())) {
         return new CellSelection(wrap, List.of(cell));
       }
     }

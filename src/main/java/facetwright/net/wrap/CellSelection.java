@@ -293,6 +293,6 @@ public final class CellSelection {
   }
 
   private String named(WrapCell c) {
-    return WrapBuild.name(wrap, c.row, c.column);
+    return wrap.name(c.row, c.column);
   }
 }

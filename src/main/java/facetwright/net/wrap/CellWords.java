@@ -2,33 +2,62 @@ package facetwright.net.wrap;
 
 import facetwright.words.Spoken;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
-/** How a script speaks of a wrap's cells: by column and row. */
+/** What a wrap's cells are called, and how a script speaks of them: by column and row. */
 final class CellWords {
-  private CellWords() {}
+  private static final String PIECE_OF = " of ";
 
-  /** The words for a panel of the wrap; those of its cell for a gusset, none for flap and floor. */
-  static Spoken of(WrapDraft wrap, String panel) {
-    for (int r = 0; r < wrap.rows.size(); r++) {
-      for (int c = 0; c < wrap.columnCount(); c++) {
-        String cell = WrapBuild.name(wrap, r, c);
-        if (panel.equals(cell) || panel.endsWith(" of " + cell)) {
-          return words(wrap, r, c);
-        }
+  private final List<WrapRow> rows;
+  private final String[][] names;
+
+  /** Where each name stands: row and column. */
+  private final Map<String, List<Integer>> places = new HashMap<>();
+
+  CellWords(List<WrapRow> rows, int columns) {
+    this.rows = rows;
+    names = new String[rows.size()][columns];
+    for (int r = 0; r < rows.size(); r++) {
+      boolean alone = alike(r).size() == 1;
+      for (int c = 0; c < columns; c++) {
+        names[r][c] = rows.get(r).name() + " " + (c + 1) + (alone ? "" : " (row " + (r + 1) + ")");
+        places.putIfAbsent(names[r][c], List.of(r, c));
       }
     }
-    return Spoken.NONE;
   }
 
-  private static Spoken words(WrapDraft wrap, int row, int column) {
-    String name = wrap.rows.get(row).name();
-    List<Integer> alike =
-        IntStream.range(0, wrap.rows.size())
-            .filter(r -> wrap.rows.get(r).name().equals(name))
-            .boxed()
-            .toList();
+  /** The name of a cell. */
+  String of(int row, int column) {
+    return names[row][column];
+  }
+
+  /** The words for a panel of the wrap; those of its cell for a gusset, none for flap and floor. */
+  Spoken spoken(String panel) {
+    List<Integer> place = places.get(panel.substring(startOfCell(panel)));
+    return place == null ? Spoken.NONE : words(place.getFirst(), place.getLast());
+  }
+
+  /** A gusset is called "… of" its cell. */
+  private int startOfCell(String panel) {
+    int of = places.containsKey(panel) ? -1 : panel.indexOf(PIECE_OF);
+    return of < 0 ? 0 : of + PIECE_OF.length();
+  }
+
+  /** The rows called as one is, from the bottom up. */
+  private List<Integer> alike(int row) {
+    String name = rows.get(row).name();
+    return IntStream.range(0, rows.size())
+        .filter(r -> rows.get(r).name().equals(name))
+        .boxed()
+        .toList();
+  }
+
+  private Spoken words(int row, int column) {
+    String name = rows.get(row).name();
+    List<Integer> alike = alike(row);
     String own =
         alike.size() == 1
             ? inQuotes(name)

@@ -12,6 +12,9 @@ import java.util.List;
  * @param to the row above the highest
  */
 record WallRows(int from, int to) {
+  /** Of a wrap that is told the width of its columns at every line. */
+  static final WallRows ALL = new WallRows(0, Integer.MAX_VALUE);
+
   static WallRows of(WrapCell[][] cells) {
     int from = 0;
     int to = cells.length;

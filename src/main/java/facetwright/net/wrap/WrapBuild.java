@@ -28,12 +28,6 @@ final class WrapBuild {
     frames = new WrapFrames(wrap);
   }
 
-  static String name(WrapDraft wrap, int row, int column) {
-    String rowName = wrap.rows.get(row).name();
-    boolean alone = wrap.rows.stream().filter(r -> r.name().equals(rowName)).count() == 1;
-    return rowName + " " + (column + 1) + (alone ? "" : " (row " + (row + 1) + ")");
-  }
-
   Net build() {
     for (int r = 0; r < high; r++) {
       for (int c = 0; c < n; c++) {
@@ -61,7 +55,7 @@ final class WrapBuild {
   private DrawnCell draw(WrapCell cell) {
     boolean above = isKept(cell.row + 1, cell.column);
     boolean below = isKept(cell.row - 1, cell.column);
-    String name = name(wrap, cell.row, cell.column);
+    String name = wrap.name(cell.row, cell.column);
     CellFrame frame = frames.frame(cell.row, cell.column);
     if (cell.gusset != null) {
       boolean atTop = Pinching.isAtTop(wrap, cell.row, cell.column);
@@ -152,7 +146,7 @@ final class WrapBuild {
       for (WrapCell cell : List.of(lap.under(), lap.over())) {
         Ask.that(
             !cell.removed,
-            name(wrap, cell.row, cell.column) + " is cut away and lies on nothing",
+            wrap.name(cell.row, cell.column) + " is cut away and lies on nothing",
             lap.site());
       }
       net.lap(

@@ -61,6 +61,12 @@ public final class WrapDraft {
   Site seamSite;
   WrapFloor floor;
   final List<CellLap> laps = new ArrayList<>();
+  private final CellWords names;
+
+  /** The rows that were walls when the grid was last reckoned; null before. */
+  private WallRows walls;
+
+  private WrapGrid grid;
 
   /** One cell lies under another when made. */
   record CellLap(WrapCell under, WrapCell over, Site site) {}
@@ -86,6 +92,7 @@ public final class WrapDraft {
         cells[r][c] = new WrapCell(r, c);
       }
     }
+    names = new CellWords(rows, columns);
     grid();
   }
 
@@ -94,14 +101,17 @@ public final class WrapDraft {
    * taper.
    */
   WrapGrid grid() {
-    if (lines.size() == rows.size() + 1) {
-      return new WrapGrid(lines, rows, site);
+    WallRows now = lines.size() == rows.size() + 1 ? WallRows.ALL : WallRows.of(cells);
+    if (!now.equals(walls)) {
+      grid = WrapGrid.of(lines, rows, now, site);
+      walls = now;
     }
-    WallRows walls = WallRows.of(cells);
-    return new WrapGrid(
-        WrapGrid.even(lines.getFirst(), lines.getLast(), rows, walls.from(), walls.to(), site),
-        rows,
-        site);
+    return grid;
+  }
+
+  /** What a cell is called. */
+  String name(int row, int column) {
+    return names.of(row, column);
   }
 
   /**
@@ -234,7 +244,7 @@ public final class WrapDraft {
 
   /** How a script speaks of one of its panels. */
   public Spoken spoken(String panel) {
-    return CellWords.of(this, panel);
+    return names.spoken(panel);
   }
 
   IntPredicate columnTest(String which, Site at) {

@@ -40,6 +40,19 @@ final class WrapGrid {
     }
   }
 
+  /**
+   * @param lines the columns' widths at each line between rows, or at two, between which they taper
+   * @param walls the rows that do; {@link WallRows#ALL} where each line has its own widths
+   */
+  static WrapGrid of(List<List<Double>> lines, List<WrapRow> rows, WallRows walls, Site site) {
+    return new WrapGrid(
+        walls.equals(WallRows.ALL)
+            ? lines
+            : even(lines.getFirst(), lines.getLast(), rows, walls.from(), walls.to(), site),
+        rows,
+        site);
+  }
+
   private static NetException tooLow(String row, int column, double least, Site site) {
     return new NetException(
         Message.of(
@@ -65,7 +78,7 @@ final class WrapGrid {
    * @param from the lowest row between them
    * @param to the row above the highest
    */
-  static List<List<Double>> even(
+  private static List<List<Double>> even(
       List<Double> foot, List<Double> top, List<WrapRow> rows, int from, int to, Site site) {
     double before = sum(rows.subList(0, from));
     double all = sum(rows.subList(from, to));

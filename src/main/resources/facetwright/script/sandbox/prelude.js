@@ -72,9 +72,12 @@
     const old = describe(owner, name);
     if (old !== undefined && typeof old.value === 'function') {
       const made = make(old.value);
-      define(made, 'name', {value: old.value.name, configurable: true});
-      define(made, 'length', {value: old.value.length, configurable: true});
-      define(owner, name, {...old, value: made});
+      define(made, 'name', {value: old.value.name});
+      if (made.length !== old.value.length) {
+        define(made, 'length', {value: old.value.length});
+      }
+      // All else of it, such as that it is not listed, stays as it is.
+      define(owner, name, {value: made});
     }
   };
 
