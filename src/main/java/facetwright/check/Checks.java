@@ -20,6 +20,7 @@ import facetwright.check.cut.TearRule;
 import facetwright.check.cut.TickOffCardRule;
 import facetwright.check.cut.WindowNearScoreRule;
 import facetwright.check.finding.Finding;
+import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.check.fit.Alike;
@@ -27,6 +28,7 @@ import facetwright.check.fit.ClosingStackRule;
 import facetwright.check.fit.FitRule;
 import facetwright.check.fit.FittingRule;
 import facetwright.check.fit.PlacingRule;
+import facetwright.check.fit.ShallowFlapRule;
 import facetwright.check.fit.SwingRule;
 import facetwright.check.fit.TabSticksOutRule;
 import facetwright.check.fit.TabTooBigRule;
@@ -57,6 +59,7 @@ public final class Checks {
           new TabSticksOutRule(),
           new TabsClashRule(),
           new TightFlapRule(),
+          new ShallowFlapRule(),
           new PlacingRule(),
           new SwingRule(),
           new FitRule(),
@@ -97,6 +100,10 @@ public final class Checks {
     if (all.stream().anyMatch(f -> f.rule().equals("fold-flat"))) {
       all.removeIf(f -> OF_FLAT.contains(f.rule()));
     }
+    // A flap too shallow to hold is told so; how narrow it is, is no other fault.
+    List<Place> shallow =
+        all.stream().filter(f -> f.rule().equals("shallow-flap")).map(Finding::place).toList();
+    all.removeIf(f -> f.rule().equals("sharp-sliver") && shallow.contains(f.place()));
     all.sort(Comparator.comparing(Finding::severity));
     return List.copyOf(all);
   }

@@ -252,9 +252,14 @@ public final class Verdict {
   }
 
   private Message notKnown() {
-    return told()
-        .orElseGet(
-            () -> Message.of("Not known: it can't be told whether it closes, because %s.", free()));
+    return Message.of(
+        "Not known: it can't be told whether it closes, because %s%s.",
+        free(),
+        findings.stream()
+            .filter(f -> f.rule().equals("pinched-in-turn"))
+            .findFirst()
+            .map(f -> Message.of(": %s", f.verdict()))
+            .orElse(Message.EMPTY));
   }
 
   /** What nothing determines. */

@@ -16,23 +16,29 @@ public interface CauseRule extends Rule {
   List<CauseRule> ALL =
       List.of(
           new ShortWallRule(),
+          new UnevenRimRule(),
           new WideWallRule(),
           new WrongSidesRule(),
           new NarrowCornerRule(),
           new FlatCornerRule(),
           new TurnRoundRule(),
-          new LapRoundRule());
+          new LapRoundRule(),
+          new PinchedLapRule(),
+          new TuckReachRule());
 
   /** What their findings are called. */
   Set<String> NAMES =
       Set.of(
           "short-wall",
+          "uneven-rim",
           "wide-wall",
           "wrong-sides",
           "narrow-corner",
           "flat-corner",
           "turn-round",
-          "lap-round");
+          "lap-round",
+          "pinched-lap",
+          "tuck-reach");
 
   /** What keeps it from closing, each telling the verdict what follows "Does not close:". */
   @Override

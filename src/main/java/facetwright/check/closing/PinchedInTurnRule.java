@@ -4,105 +4,91 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
-import facetwright.fold.making.Bodies;
 import facetwright.fold.pose.Closure;
 import facetwright.message.Message;
-import facetwright.net.EdgeRef;
-import facetwright.net.Net;
-import facetwright.net.PanelRole;
 import facetwright.words.Mend;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.IntStream;
+import java.util.Optional;
 
 /**
- * Wraps of an odd number of columns pinched in turn: at one place two walls stand side by side with
- * no gusset between them. It keeps silent where the form closes all the same.
+ * Wraps whose columns are not pinched in turn: at some place two walls stand side by side with no
+ * gusset between them, or two pinched columns with no wall between. It keeps silent where the form
+ * closes all the same, and on rims that can't close for it, which have a rule of their own.
  */
 public final class PinchedInTurnRule implements Rule {
-
   @Override
   public List<Finding> find(Subject subject) {
     if (subject.folded().closure() == Closure.CLOSES) {
       return List.of();
     }
-    Net net = subject.net();
-    List<Meeting> meetings = Meeting.all(net);
-    boolean[][] toGusset = new boolean[net.panels().size()][];
-    for (int p = 0; p < toGusset.length; p++) {
-      toGusset[p] = new boolean[net.panels().get(p).outline().size()];
-    }
-    int[] row = Meeting.rows(net, meetings);
-    for (Meeting m : meetings) {
-      toGusset[m.a().panel()][m.a().edge()] = Meeting.isGusset(net, m.b());
-      toGusset[m.b().panel()][m.b().edge()] = Meeting.isGusset(net, m.a());
-    }
-    List<Meeting> beside =
-        meetings.stream()
-            .filter(m -> isBeside(toGusset, m.a()) && isBeside(toGusset, m.b()))
-            .toList();
-    beside.forEach(m -> Bodies.unite(row, m.a().panel(), m.b().panel()));
-    Map<Integer, List<Meeting>> rows = new LinkedHashMap<>();
-    beside.forEach(
-        m -> rows.computeIfAbsent(Bodies.find(row, m.a().panel()), _ -> new ArrayList<>()).add(m));
-    List<Finding> found = new ArrayList<>();
-    for (Map.Entry<Integer, List<Meeting>> one : rows.entrySet()) {
-      int pinched = pinched(net, meetings, row, one.getKey());
-      int columns = columns(net, row, one.getKey());
-      if (one.getValue().size() == 1 && pinched >= 2 && columns == 2 * pinched + 1) {
-        found.add(finding(subject, one.getValue().getFirst(), columns));
-      }
-    }
-    return found;
+    return PinchedRound.all(subject.net()).stream()
+        .filter(round -> !UnevenRimRule.isOf(subject, round))
+        .flatMap(round -> found(subject, round).stream())
+        .toList();
   }
 
-  private static Finding finding(Subject subject, Meeting walls, int columns) {
+  private static Optional<Finding> found(Subject subject, PinchedRound round) {
+    Optional<List<Integer>> walls =
+        round.runs().stream()
+            .map(PinchedRound.Run::walls)
+            .filter(r -> r.size() > 1)
+            .map(r -> r.subList(0, 2))
+            .findFirst();
+    Optional<List<Integer>> pinched = round.pinchedSideBySide();
+    if (walls.isEmpty() && (pinched.isEmpty() || round.runs().isEmpty())) {
+      return Optional.empty();
+    }
+    int columns = round.columns().size();
+    boolean isInTurn = pinched.isEmpty() && columns == 2 * round.pinched() + 1;
     boolean sways = subject.folded().closure() == Closure.NOT_SOLVED;
-    return new Finding(
-        "pinched-in-turn",
-        Finding.Severity.WARNING,
-        Message.of(
-            "%s and %s stand side by side with no gusset between them: every second column is"
-                + " pinched, and %s columns are an odd number.%s",
-            subject.named(walls.a().panel()),
-            subject.named(walls.b().panel()),
-            columns,
-            sways ? " Nothing holds the form in one shape: it can be pushed askew." : ""),
-        Message.of("Use an even number of columns: %s or %s.", columns - 1, columns + 1),
-        new Place.AtPanel(walls.a().panel()),
-        subject.panel(walls.a().panel()).site(),
-        List.of(
-            new Mend.Value("columns", 0, List.of(), Integer.toString(columns + 1)),
-            new Mend.Value("columns", 0, List.of(), Integer.toString(columns - 1))));
+    Message why =
+        isInTurn ? odd(subject, walls.orElseThrow(), columns) : uneven(subject, walls, pinched);
+    int panel = walls.or(() -> pinched).orElseThrow().getFirst();
+    Finding finding =
+        new Finding(
+            "pinched-in-turn",
+            Finding.Severity.WARNING,
+            why.plus(
+                sways ? ". Nothing holds the form in one shape: it can be pushed askew." : "."),
+            isInTurn
+                ? Message.of("Use an even number of columns: %s or %s.", columns - 1, columns + 1)
+                : UnevenRimRule.everySecond(round),
+            new Place.AtPanel(panel),
+            subject.panel(panel).site(),
+            isInTurn ? mends(columns) : List.of());
+    return Optional.of(finding.telling(why));
   }
 
-  /** Whether a side is the one across a wall from its gusset. */
-  private static boolean isBeside(boolean[][] toGusset, EdgeRef side) {
-    boolean[] sides = toGusset[side.panel()];
-    int n = sides.length;
-    int e = side.edge();
-    if (n < 4 || sides[e] || sides[(e + 1) % n] || sides[Math.floorMod(e - 1, n)]) {
-      return false;
-    }
-    return IntStream.range(0, n).anyMatch(i -> sides[i]);
+  private static Message odd(Subject subject, List<Integer> walls, int columns) {
+    return Message.of(
+        "%s and %s stand side by side with no gusset between them: every second column is pinched,"
+            + " and %s columns are an odd number",
+        subject.named(walls.getFirst()), subject.named(walls.getLast()), columns);
   }
 
-  private static int pinched(Net net, List<Meeting> meetings, int[] row, int root) {
-    return (int)
-        meetings.stream()
-            .filter(m -> Bodies.find(row, m.a().panel()) == root)
-            .filter(m -> m.isOfGussets(net))
-            .count();
+  private static Message uneven(
+      Subject subject, Optional<List<Integer>> walls, Optional<List<Integer>> pinched) {
+    Optional<Message> plain =
+        walls.map(
+            w ->
+                Message.of(
+                    "%s and %s stand side by side with no gusset between them",
+                    subject.named(w.getFirst()), subject.named(w.getLast())));
+    Optional<Message> folded =
+        pinched.map(
+            p ->
+                Message.of(
+                    "%s and %s are pinched side by side with no wall between them",
+                    subject.named(p.getFirst()), subject.named(p.getLast())));
+    return plain
+        .map(w -> folded.map(p -> Message.of("%s, and %s", w, p)).orElse(w))
+        .or(() -> folded)
+        .orElseThrow();
   }
 
-  /** Walls and the middles of pinched columns: all facets of the row. */
-  private static int columns(Net net, int[] row, int root) {
-    return (int)
-        IntStream.range(0, row.length)
-            .filter(p -> Bodies.find(row, p) == root)
-            .filter(p -> net.panels().get(p).role() == PanelRole.FACET)
-            .count();
+  private static List<Mend> mends(int columns) {
+    return List.of(
+        new Mend.Value("columns", 0, List.of(), Integer.toString(columns + 1)),
+        new Mend.Value("columns", 0, List.of(), Integer.toString(columns - 1)));
   }
 }
