@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param packings one a piece
  */
 record Candidate(Layout layout, TabPlan tabs, List<Packing> packings) {
+  /** Tabs that are alike may make the box round a net larger by this part. */
+  private static final double LARGER = 0.05;
 
   static Candidate of(Layout layout, Tabs tabs, double sheetWidth, double sheetHeight) {
     return of(layout, TabFitter.plan(layout, tabs), sheetWidth, sheetHeight);
@@ -34,26 +36,38 @@ record Candidate(Layout layout, TabPlan tabs, List<Packing> packings) {
 
   /**
    * The same layout with tabs as symmetric as its panels allow, where that costs nothing: no tab
-   * left out or less deep, no larger sheet.
+   * left out or less deep, no larger sheet, hardly a larger box.
    */
   Candidate alike(Tabs wanted, double sheetWidth, double sheetHeight) {
     if (tabs.placed().isEmpty()) {
       return this;
     }
-    for (List<Likeness> group : Likenesses.groups(layout)) {
+    List<List<Likeness>> groups = Likenesses.groups(layout);
+    for (List<Likeness> group : groups) {
       if (tabs.isAlike(group)) {
         return this;
       }
-      Optional<TabPlan> plan =
-          TabFitter.alike(layout, wanted, group).filter(p -> p.costsNoMoreThan(tabs));
-      if (plan.isPresent()) {
-        Candidate next = of(layout, plan.get(), sheetWidth, sheetHeight);
-        if (next.fits() == fits() && next.area() <= area() * (1 + RoundOff.PART)) {
-          return next;
-        }
+      Optional<Candidate> next =
+          instead(TabFitter.alike(layout, wanted, group), sheetWidth, sheetHeight);
+      if (next.isPresent()) {
+        return next.get();
       }
     }
-    return this;
+    // A seam that a mirror turns over on itself has its tab on one side; the others are alike.
+    return groups.stream()
+        .flatMap(
+            group ->
+                instead(TabFitter.nearlyAlike(layout, wanted, group), sheetWidth, sheetHeight)
+                    .stream())
+        .findFirst()
+        .orElse(this);
+  }
+
+  private Optional<Candidate> instead(
+      Optional<TabPlan> plan, double sheetWidth, double sheetHeight) {
+    return plan.filter(p -> p.costsNoMoreThan(tabs))
+        .map(p -> of(layout, p, sheetWidth, sheetHeight))
+        .filter(c -> c.fits() == fits() && c.area() <= area() * (1 + LARGER));
   }
 
   static List<Polygon2> panels(Layout layout, int piece) {

@@ -69,23 +69,47 @@ final class TabFitter {
    * turned over, so that a tab on one side of it would have to be on both.
    */
   static Optional<TabPlan> alike(Layout layout, Tabs tabs, List<Likeness> group) {
-    if (layout.cuts().stream().anyMatch(e -> SaidFlap.isOneSided(layout.flat(), e))) {
+    return layout.cuts().stream().anyMatch(e -> isTurnedOver(layout, e, group))
+        ? Optional.empty()
+        : nearlyAlike(layout, tabs, group);
+  }
+
+  /** The same, but edges that fall on themselves turned over are alike only as they are turned. */
+  static Optional<TabPlan> nearlyAlike(Layout layout, Tabs tabs, List<Likeness> group) {
+    boolean isKept =
+        layout.cuts().stream()
+            .allMatch(
+                e ->
+                    !SaidFlap.isOneSided(layout.flat(), e)
+                        && group.stream().allMatch(l -> l.keepsSaid(e)));
+    if (!isKept) {
       return Optional.empty();
     }
     TabFitter fitter = new TabFitter(layout, tabs);
     Set<Integer> done = new HashSet<>();
     for (int e : layout.cuts()) {
-      int left = layout.flat().edge(e).left();
-      if (group.stream().anyMatch(l -> l.edge(e) == e && l.facet(left) != left)
-          || !group.stream().allMatch(l -> l.keepsSaid(e))) {
-        return Optional.empty();
-      }
       if (!done.contains(e)) {
-        fitter.place(e, group);
-        group.forEach(l -> done.add(l.edge(e)));
+        List<Likeness> apart = apart(layout, e, group);
+        fitter.place(e, apart);
+        done.add(e);
+        apart.forEach(l -> done.add(l.edge(e)));
       }
     }
     return Optional.of(fitter.planned());
+  }
+
+  private static boolean isTurnedOver(Layout layout, int e, List<Likeness> group) {
+    int left = layout.flat().edge(e).left();
+    return group.stream().anyMatch(l -> l.edge(e) == e && l.facet(left) != left);
+  }
+
+  /** The likenesses under which an edge does not fall on itself turned over. */
+  private static List<Likeness> apart(Layout layout, int e, List<Likeness> group) {
+    if (!isTurnedOver(layout, e, group)) {
+      return group;
+    }
+    List<Likeness> turns = group.stream().filter(l -> !l.isMirrored()).toList();
+    return isTurnedOver(layout, e, turns) ? List.of() : turns;
   }
 
   private TabPlan planned() {

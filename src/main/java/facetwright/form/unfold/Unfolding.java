@@ -166,16 +166,29 @@ public record Unfolding(
     if (form.hasFacet("base")) {
       return form.facet("base");
     }
-    int lowest = 0;
-    double down = Double.POSITIVE_INFINITY;
+    int lowest = facing(form, -1);
+    // Where nothing looks straight down, as of a lid, petals spread from what looks straight up.
+    double level = 1 - RoundOff.SOLVED;
+    int highest = facing(form, 1);
+    return style == UnfoldStyle.PETALS
+            && form.frame(lowest).normal().z() > -level
+            && form.frame(highest).normal().z() > level
+        ? highest
+        : lowest;
+  }
+
+  /** The facet that looks most up, or where {@code way} is −1 down; of those alike the first. */
+  private static int facing(Form form, int way) {
+    int most = 0;
+    double best = Double.NEGATIVE_INFINITY;
     for (int f = 0; f < form.facets().size(); f++) {
-      double z = form.frame(f).normal().z();
-      if (z < down - RoundOff.PART) {
-        down = z;
-        lowest = f;
+      double z = way * form.frame(f).normal().z();
+      if (z > best + RoundOff.PART) {
+        best = z;
+        most = f;
       }
     }
-    return lowest;
+    return most;
   }
 
   /** Square to the base where one is named or lies level, else straight up. */

@@ -41,8 +41,9 @@ final class UnfoldWords {
             "as",
             Kinds.word(UnfoldStyle.class),
             UnfoldStyle.SEARCH,
-            "a strip of sides with the base and top at its edge, petals round the base, gores from"
-                + " pole to pole, or a search for the net that packs small");
+            "a strip of sides with the base and top at its edge, petals round the base or, where"
+                + " that is open, the top, gores from pole to pole, or a search for the net that"
+                + " packs small");
     Arg<String> base =
         optional("base", Kinds.text(), "the facet it stands on; usually \"base\" or the lowest");
     Arg<Boolean> tabs = usual("tabs", Kinds.flag(), true, "whether tabs are added");

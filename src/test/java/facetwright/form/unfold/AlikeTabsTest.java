@@ -5,15 +5,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.form.Form;
 import facetwright.form.NetChecks;
 import facetwright.form.make.Solids;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
+import facetwright.measure.Unit;
 import facetwright.net.Join;
 import facetwright.net.Net;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 
 /** What is symmetric has tabs that are: walls across from each other bear the same. */
@@ -81,6 +91,60 @@ class AlikeTabsTest {
     for (int i = 1; i <= sides; i++) {
       assertThat(borne(net, pot, "side " + i)).hasSize(1);
     }
+  }
+
+  /** A drum of storeys, open at one end: petals all round, each the same as the next. */
+  @Property(tries = 80, seed = "20261201")
+  void seamsOfStoreysAreAlikeAllRound(
+      @ForAll @IntRange(min = 3, max = 12) int sides,
+      @ForAll @Size(min = 1, max = 3) List<@DoubleRange(min = 0.6, max = 1.3) Double> growths,
+      @ForAll @DoubleRange(min = 5, max = 40) double height,
+      @ForAll @DoubleRange(min = 3, max = 13) double depth,
+      @ForAll boolean isLid) {
+    List<Vec2> profile = new ArrayList<>(List.of(new Vec2(35, 0)));
+    for (double growth : growths) {
+      Vec2 last = profile.getLast();
+      profile.add(new Vec2(last.x() * growth, last.y() + height));
+    }
+    alikeAllRound(Solids.turned(profile, sides).withoutFacet(isLid ? "base" : "top"), sides, depth);
+  }
+
+  /** A lid of seven sides with a low sloping storey: the least room for tabs, all alike. */
+  @Test
+  void sevenSeamsOfALidAreAlike() {
+    double radius = 38.1 / (2 * Math.sin(Math.PI / 7));
+    double inner = radius * 1.2595 / 1.5;
+    List<Vec2> profile =
+        List.of(new Vec2(radius, 0), new Vec2(radius, 25.4), new Vec2(inner, 31.75));
+    alikeAllRound(Solids.turned(profile, 7).withoutFacet("base"), 7, 6.35);
+  }
+
+  private static void alikeAllRound(Form form, int sides, double depth) {
+    Tabs tabs = Tabs.deep(depth);
+    UnfoldResult result = Unfolding.as(UnfoldStyle.PETALS).with(tabs).unfold(form);
+    if (result.notes().stream().anyMatch(n -> n.told().text(Unit.MM).contains("searched tree"))) {
+      return;
+    }
+    Map<Long, Set<List<Long>>> shapes = new TreeMap<>();
+    Map<Long, Integer> counts = new TreeMap<>();
+    for (Join join : result.net().joins()) {
+      if (join instanceof Join.Seam s) {
+        List<Vec3> facet = form.outline(s.a().panel());
+        long storey = Math.round(100 * facet.stream().mapToDouble(Vec3::z).min().orElseThrow());
+        List<Long> lengths = new ArrayList<>();
+        if (s.tab() >= 0) {
+          Polygon2 tab = result.net().panels().get(s.tab()).outline();
+          for (int side = 0; side < tab.size(); side++) {
+            lengths.add(Math.round(100 * tab.side(side).length()));
+          }
+        }
+        Collections.sort(lengths);
+        shapes.computeIfAbsent(storey, _ -> new HashSet<>()).add(lengths);
+        counts.merge(storey, 1, Integer::sum);
+      }
+    }
+    assertThat(counts.values()).allMatch(n -> n == sides);
+    assertThat(shapes.values()).as("%s", shapes).allMatch(kinds -> kinds.size() == 1);
   }
 
   /** Base and top of a closed box hang on one wall; what one bears the other does, too. */
