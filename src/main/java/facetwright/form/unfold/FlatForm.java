@@ -26,6 +26,7 @@ final class FlatForm {
 
   private final int[][] edgeOfSide;
   private final double size;
+  private final List<Optional<EdgeTab>> tabs;
   private final boolean[] cut;
 
   FlatForm(Form form) {
@@ -43,6 +44,7 @@ final class FlatForm {
       convex[f] = outlines.get(f).isConvex();
       middles[f] = outlines.get(f).centroid();
     }
+    tabs = form.edges().stream().map(this::told).toList();
     cut = new boolean[form.edges().size()];
     for (int e = 0; e < cut.length; e++) {
       cut[e] = tab(e).map(EdgeTab::isCut).orElse(false);
@@ -100,7 +102,10 @@ final class FlatForm {
 
   /** What was said of the tab along an edge, told from its left facet. */
   Optional<EdgeTab> tab(int edge) {
-    FormEdge e = edge(edge);
+    return tabs.get(edge);
+  }
+
+  private Optional<EdgeTab> told(FormEdge e) {
     return form.facets().get(e.left()).tabs().stream()
         .filter(t -> t.side() == e.leftSide())
         .findFirst();

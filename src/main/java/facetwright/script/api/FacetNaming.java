@@ -9,9 +9,13 @@ import facetwright.words.Mend;
 import facetwright.words.NearName;
 import facetwright.words.Spoken;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 
 /** How a script names facets: one by one, by the word they share, or all. */
 public final class FacetNaming {
@@ -68,20 +72,33 @@ public final class FacetNaming {
   }
 
   /**
-   * How a script speaks of a facet: by its name, and by the words that it shares with others, each
-   * the shortest that means the same facets.
+   * How a script speaks of the panels of a form laid flat: of a facet by its name, and by the words
+   * that it shares with others, each the shortest that means the same facets.
    */
-  public static Spoken spoken(Form form, String facet) {
-    if (!form.hasFacet(facet)) {
-      return Spoken.NONE;
-    }
+  public static Speaking speaking(Form form) {
+    Function<String, Spoken> words = words(form);
+    return (net, p) -> words.apply(net.panels().get(p).name());
+  }
+
+  /** By a facet's name; none for what is no facet. */
+  static Function<String, Spoken> words(Form form) {
     List<String> names = form.facets().stream().map(Facet::name).toList();
+    Set<String> known = new HashSet<>(names);
+    Map<String, List<String>> meant = new HashMap<>();
+    return facet ->
+        known.contains(facet)
+            ? spoken(names, facet, word -> meant.computeIfAbsent(word, w -> meant(names, w)))
+            : Spoken.NONE;
+  }
+
+  private static Spoken spoken(
+      List<String> names, String facet, Function<String, List<String>> meaning) {
     List<String> words = new ArrayList<>(List.of(facet));
     List<String> shared = new ArrayList<>();
     for (Optional<String> word = FacetNames.shorter(facet);
         word.isPresent();
         word = word.flatMap(FacetNames::shorter)) {
-      List<String> meant = meant(names, word.get());
+      List<String> meant = meaning.apply(word.get());
       if (meant.equals(shared)) {
         words.removeLast();
       }

@@ -1,6 +1,8 @@
 package facetwright.script.sandbox;
 
 import facetwright.words.Site;
+import java.util.ArrayList;
+import java.util.List;
 import org.graalvm.polyglot.Context;
 import org.graalvm.polyglot.Value;
 import org.graalvm.polyglot.proxy.ProxyExecutable;
@@ -9,7 +11,7 @@ import org.graalvm.polyglot.proxy.ProxyExecutable;
 final class Prelude implements SiteFinder {
   private final Value stack;
   private final Value fail;
-  private final Value named;
+  private final Value dress;
   private final Value using;
   private Position position = new Position(Where.NOWHERE);
 
@@ -17,7 +19,7 @@ final class Prelude implements SiteFinder {
     Value helpers = context.eval(Guest.PRELUDE);
     stack = helpers.getMember("stack");
     fail = helpers.getMember("fail");
-    named = helpers.getMember("named");
+    dress = helpers.getMember("dress");
     using = helpers.getMember("using");
   }
 
@@ -43,12 +45,14 @@ final class Prelude implements SiteFinder {
    * the script can find out about it is the same in every run.
    */
   void dress(Value globals) {
+    List<String> functions = new ArrayList<>();
     for (String name : globals.getMemberKeys()) {
       Value value = globals.getMember(name);
       if (value.isProxyObject() && value.canExecute() && !value.hasMembers()) {
-        globals.putMember(name, named.execute(value, name));
+        functions.add(name);
       }
     }
+    dress.executeVoid(String.join(" ", functions));
   }
 
   @Override

@@ -87,9 +87,7 @@ final class UnfoldWords {
               String called = call.get(part);
               Object laid = new Object();
               session.add(
-                  laid,
-                  () -> net(session, form, based, call.site()),
-                  (net, p) -> FacetNaming.spoken(form, net.panels().get(p).name()));
+                  laid, () -> net(session, form, based, call.site()), FacetNaming.speaking(form));
               return call.hold(
                   Things.PART,
                   session.part(laid, called == null ? "" : called, own.read(call), call.site()));

@@ -21,6 +21,7 @@
   const toNumber = Number;
   const freeze = Object.freeze;
   const TrueProxy = Proxy;
+  const split = String.prototype.split;
 
   for (const name of [
     'Date', 'WeakRef', 'FinalizationRegistry', 'Proxy', 'ArrayBuffer', 'SharedArrayBuffer',
@@ -294,10 +295,12 @@
         return offers;
       },
     }).use,
-    named: (work, name) => {
-      const made = ({method: (...values) => apply(work, undefined, values)}).method;
-      define(made, 'name', {value: name});
-      return made;
+    // Names stand one behind the other, parted by spaces.
+    dress: (names) => {
+      for (const name of apply(split, names, [' '])) {
+        const work = globalThis[name];
+        globalThis[name] = {[name]: (...values) => apply(work, undefined, values)}[name];
+      }
     },
   };
 })()

@@ -62,7 +62,7 @@ class FacetNamingTest {
 
   /** Every word that a facet answers to, without its quotes. */
   private static List<String> words(Form form, String facet) {
-    return FacetNaming.spoken(form, facet).words().stream()
+    return FacetNaming.words(form).apply(facet).words().stream()
         .map(w -> w.substring(1, w.length() - 1))
         .toList();
   }
