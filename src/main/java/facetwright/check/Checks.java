@@ -25,6 +25,7 @@ import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.check.fit.Alike;
 import facetwright.check.fit.ClosingStackRule;
+import facetwright.check.fit.DustFlapRule;
 import facetwright.check.fit.FitRule;
 import facetwright.check.fit.FittingRule;
 import facetwright.check.fit.PlacingRule;
@@ -60,6 +61,7 @@ public final class Checks {
           new TabsClashRule(),
           new TightFlapRule(),
           new ShallowFlapRule(),
+          new DustFlapRule(),
           new PlacingRule(),
           new SwingRule(),
           new FitRule(),

@@ -13,12 +13,11 @@ import java.io.Serializable;
  * @param bevel the angle in degrees between the glued edge and the tab's slanted end, 0 for that of
  *     the other tabs
  * @param hold what holds the tab; one that is tucked in makes a cut of the side
- * @param relief how far a tucked flap is set back at the ends of its side, or how wide the cut of a
- *     hook is, in mm
+ * @param cut how a flap that holds without glue is cut
  * @param site where it was said
  */
 public record EdgeTab(
-    int side, Bearer bearer, double depth, double bevel, Hold hold, double relief, Site site)
+    int side, Bearer bearer, double depth, double bevel, Hold hold, FlapCut cut, Site site)
     implements Serializable {
 
   /** Who bears a tab. */
@@ -48,30 +47,35 @@ public record EdgeTab(
 
   /** A tab to be glued, of a side yet to be told. */
   public static EdgeTab glued(Bearer bearer, double depth, double bevel, Site site) {
-    return new EdgeTab(-1, bearer, depth, bevel, Hold.GLUE, 0, site);
+    return new EdgeTab(-1, bearer, depth, bevel, Hold.GLUE, FlapCut.PLAIN, site);
   }
 
   /** A hook on each side, of a side yet to be told. */
   public static EdgeTab hooked(double depth, double bevel, double relief, Site site) {
-    return new EdgeTab(-1, Bearer.BOTH, depth, bevel, Hold.HOOK, relief, site);
+    return new EdgeTab(-1, Bearer.BOTH, depth, bevel, Hold.HOOK, FlapCut.hook(relief), site);
+  }
+
+  /** A tongue on one of the sides, of a side yet to be told. */
+  public static EdgeTab tongue(Bearer bearer, double depth, FlapCut cut, Site site) {
+    return new EdgeTab(-1, bearer, depth, 0, Hold.LATCH, cut, site);
   }
 
   /** A side that is cut and stays loose, as those of a lid; yet to be told. */
   static EdgeTab loose(Site site) {
-    return new EdgeTab(-1, Bearer.NONE, 0, 0, Hold.FLAP, 0, site);
+    return new EdgeTab(-1, Bearer.NONE, 0, 0, Hold.FLAP, FlapCut.PLAIN, site);
   }
 
   /** A side whose fold stays a hinge; yet to be told. */
   static EdgeTab hinge(Site site) {
-    return new EdgeTab(-1, Bearer.HINGE, 0, 0, Hold.FLAP, 0, site);
+    return new EdgeTab(-1, Bearer.HINGE, 0, 0, Hold.FLAP, FlapCut.PLAIN, site);
   }
 
   EdgeTab on(int mySide) {
-    return new EdgeTab(mySide, bearer, depth, bevel, hold, relief, site);
+    return new EdgeTab(mySide, bearer, depth, bevel, hold, cut, site);
   }
 
   EdgeTab fromAcross(int itsSide) {
-    return new EdgeTab(itsSide, bearer.fromAcross(), depth, bevel, hold, relief, site);
+    return new EdgeTab(itsSide, bearer.fromAcross(), depth, bevel, hold, cut, site);
   }
 
   /** Whether the side has to be cut in the net. */
@@ -102,6 +106,6 @@ public record EdgeTab(
         && depth == other.depth
         && bevel == other.bevel
         && hold == other.hold
-        && relief == other.relief;
+        && cut.equals(other.cut);
   }
 }

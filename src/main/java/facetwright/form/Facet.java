@@ -16,6 +16,7 @@ import java.util.List;
  * @param openings windows and holes, in the facet's own frame (see {@link FacetFrame})
  * @param layers a decorative paper, or none
  * @param tabs what was said of tabs along its sides, at most once a side
+ * @param notches cut into its sides
  * @param labels words on it
  * @param site where the script made it
  */
@@ -25,6 +26,7 @@ public record Facet(
     List<Opening> openings,
     List<FacetLayer> layers,
     List<EdgeTab> tabs,
+    List<FacetNotch> notches,
     List<Lettered> labels,
     Site site)
     implements Serializable {
@@ -34,6 +36,7 @@ public record Facet(
     openings = List.copyOf(openings);
     layers = List.copyOf(layers);
     tabs = List.copyOf(tabs);
+    notches = List.copyOf(notches);
     labels = List.copyOf(labels);
     if (layers.size() > 1) {
       throw new FormException("facet \"" + name + "\" can carry one layer only");
@@ -42,12 +45,13 @@ public record Facet(
 
   /** A plain facet, made by no script. */
   public static Facet of(String name, List<Integer> corners) {
-    return new Facet(name, corners, List.of(), List.of(), List.of(), List.of(), Site.NONE);
+    return new Facet(
+        name, corners, List.of(), List.of(), List.of(), List.of(), List.of(), Site.NONE);
   }
 
   /** A plain facet made at a place in a script. */
   public static Facet of(String name, List<Integer> corners, Site site) {
-    return new Facet(name, corners, List.of(), List.of(), List.of(), List.of(), site);
+    return new Facet(name, corners, List.of(), List.of(), List.of(), List.of(), List.of(), site);
   }
 
   public int size() {
@@ -69,11 +73,11 @@ public record Facet(
   }
 
   Facet named(String newName) {
-    return new Facet(newName, corners, openings, layers, tabs, labels, site);
+    return new Facet(newName, corners, openings, layers, tabs, notches, labels, site);
   }
 
   Facet at(Site newSite) {
-    return new Facet(name, corners, openings, layers, tabs, labels, newSite);
+    return new Facet(name, corners, openings, layers, tabs, notches, labels, newSite);
   }
 
   /**
@@ -83,16 +87,18 @@ public record Facet(
    */
   public Facet on(List<Integer> newCorners) {
     FormCheck.require(
-        tabs.isEmpty(),
+        tabs.isEmpty() && notches.isEmpty(),
         "the change would move sides of facet \""
             + name
-            + "\" of which a tab was said: change the form first, then say its tabs");
+            + "\" of which a "
+            + (tabs.isEmpty() ? "notch" : "tab")
+            + " was said: change the form first, then say its tabs and notches");
     return numbered(newCorners);
   }
 
   /** The same facet where its corners are counted otherwise. */
   Facet numbered(List<Integer> newCorners) {
-    return new Facet(name, newCorners, openings, layers, tabs, labels, site);
+    return new Facet(name, newCorners, openings, layers, tabs, notches, labels, site);
   }
 
   /** With this said of a side in place of what was said of it before. */
@@ -100,11 +106,17 @@ public record Facet(
     List<EdgeTab> all = new ArrayList<>(tabs);
     all.removeIf(t -> t.side() == tab.side());
     all.add(tab);
-    return new Facet(name, corners, openings, layers, all, labels, site);
+    return new Facet(name, corners, openings, layers, all, notches, labels, site);
+  }
+
+  Facet notched(FacetNotch notch) {
+    List<FacetNotch> all = new ArrayList<>(notches);
+    all.add(notch);
+    return new Facet(name, corners, openings, layers, tabs, all, labels, site);
   }
 
   public Facet with(List<Opening> newOpenings) {
-    return new Facet(name, corners, newOpenings, layers, tabs, labels, site);
+    return new Facet(name, corners, newOpenings, layers, tabs, notches, labels, site);
   }
 
   Facet opened(Opening opening) {
@@ -114,12 +126,12 @@ public record Facet(
   }
 
   Facet layered(FacetLayer layer) {
-    return new Facet(name, corners, openings, List.of(layer), tabs, labels, site);
+    return new Facet(name, corners, openings, List.of(layer), tabs, notches, labels, site);
   }
 
   Facet labelled(Lettered words) {
     List<Lettered> all = new ArrayList<>(labels);
     all.add(words);
-    return new Facet(name, corners, openings, layers, tabs, all, site);
+    return new Facet(name, corners, openings, layers, tabs, notches, all, site);
   }
 }

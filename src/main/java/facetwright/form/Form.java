@@ -223,6 +223,13 @@ public final class Form implements Serializable {
     return new Form(corners, all, edges);
   }
 
+  /** The same with a notch in a facet. */
+  Form withNotch(int facet, FacetNotch notch) {
+    List<Facet> all = new ArrayList<>(facets);
+    all.set(facet, all.get(facet).notched(notch));
+    return new Form(corners, all, edges);
+  }
+
   /** The edges that two facets share. */
   public List<FormEdge> between(int one, int two) {
     return edges.stream()
@@ -253,6 +260,7 @@ public final class Form implements Serializable {
   public Form withoutFacet(String facet) {
     int index = facet(facet);
     FormCheck.require(facets.size() > 1, "the last facet can't be taken away");
+    Lids.refuseHeld(this, index);
     List<Facet> rest = new ArrayList<>(facets);
     rest.remove(index);
     return of(corners, rest);

@@ -7,7 +7,9 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.RoundOff;
 import facetwright.geom.Segment2;
 import facetwright.net.Join.Hold;
+import facetwright.net.panel.Notch;
 import facetwright.words.Site;
+import java.util.Comparator;
 import java.util.List;
 
 /** Facets that open and shut: lids on their hinge, and the flaps that keep them shut. */
@@ -23,10 +25,11 @@ public final class Lids {
    * @param depth how far it reaches in, in mm
    * @param relief how far it is set back at each end of its side, in mm
    * @param bevel how far its sides lean in, in degrees from square
+   * @param radius of the arcs at its far corners, in mm; NaN for the usual
    * @param dust how deep the dust flaps are that fold in under the lid first, in mm; 0 for none,
    *     NaN for as deep as the tuck where there is room
    */
-  public record Tuck(double depth, double relief, double bevel, double dust) {}
+  public record Tuck(double depth, double relief, double bevel, double radius, double dust) {}
 
   /**
    * A facet that hangs on one other alone, by a fold that stays a hinge; its other sides are cut
@@ -82,15 +85,107 @@ public final class Lids {
       if (edge.equals(front)) {
         changed = changed.withTab(lid, into, flap(tuck, site));
       } else if (!said.isHinge() && dust > LengthTolerance.FINE.mm() && !said.isTuck()) {
-        EdgeTab flap = new EdgeTab(-1, Bearer.OTHER, dust, 0, Hold.FLAP, 0, site);
+        EdgeTab flap = new EdgeTab(-1, Bearer.OTHER, dust, 0, Hold.FLAP, FlapCut.PLAIN, site);
         changed = changed.withTab(lid, across(form, edge, facet), flap);
       }
     }
     return changed;
   }
 
+  /**
+   * A notch in a side of a facet that is free: at an opening of the form, or where a lid is cut
+   * loose.
+   *
+   * @param edge which of several: the facet that it meets, or "top" or "bottom"; empty where there
+   *     is one only
+   * @throws FormException where there is none, or several and none of them is named
+   */
+  public static Form notched(Form form, String facet, String edge, Notch notch, Site site) {
+    int at = form.facet(facet);
+    List<FormEdge> free = free(form, at);
+    FormCheck.require(
+        !free.isEmpty(),
+        "\""
+            + facet
+            + "\" has no free edge to cut a notch into: open a facet that it meets, or make it a"
+            + " lid, first");
+    FormEdge chosen = free.getFirst();
+    if (!edge.isEmpty()) {
+      int other = form.hasFacet(edge) ? form.facet(edge) : FormEdge.NONE;
+      chosen =
+          free.stream()
+              .filter(e -> other != FormEdge.NONE && (e.left() == other || e.right() == other))
+              .findFirst()
+              .orElseGet(() -> outermost(form, free, edge));
+      FormCheck.require(
+          chosen != null,
+          "\""
+              + facet
+              + "\" has no free edge \""
+              + edge
+              + "\": name the lid that it meets there, or \"top\" or \"bottom\"");
+    }
+    FormCheck.require(
+        !edge.isEmpty() || free.size() == 1,
+        "\""
+            + facet
+            + "\" has "
+            + free.size()
+            + " free edges: say which, { edge: \"top\" } or \"bottom\", or the lid that it meets"
+            + " there");
+    return form.withNotch(at, new FacetNotch(chosen.sideOf(at), notch, site));
+  }
+
+  /** Refuses to take away a facet to which a flap or a hinge was said. */
+  static void refuseHeld(Form form, int facet) {
+    for (FormEdge edge : around(form, facet)) {
+      for (EdgeTab said : form.facets().get(facet).tabs()) {
+        boolean isHeld =
+            said.side() == edge.sideOf(facet)
+                && (said.isHinge() || (said.isCut() && said.bearer() != Bearer.NONE));
+        FormCheck.require(
+            !isHeld,
+            "\""
+                + form.facets().get(facet).name()
+                + "\" can't be left out: a "
+                + (said.isHinge() ? "hinge" : said.hold().word())
+                + " between it and \""
+                + across(form, edge, facet)
+                + "\" was said before; leave one of the two out, or open it first");
+      }
+    }
+  }
+
+  /** Its edges along which nothing is joined and no flap hangs on it. */
+  private static List<FormEdge> free(Form form, int facet) {
+    return form.edges().stream()
+        .filter(e -> e.left() == facet || e.right() == facet)
+        .filter(
+            e ->
+                e.isRim()
+                    || form.facets().get(facet).tabs().stream()
+                        .anyMatch(
+                            t ->
+                                t.side() == e.sideOf(facet)
+                                    && t.isLoose()
+                                    && t.bearer() != Bearer.THIS))
+        .toList();
+  }
+
+  private static FormEdge outermost(Form form, List<FormEdge> free, String word) {
+    boolean isTop = word.equals("top");
+    if (!isTop && !word.equals("bottom")) {
+      return null;
+    }
+    Comparator<FormEdge> byHeight =
+        Comparator.comparingDouble(
+            e -> form.corners().get(e.from()).z() + form.corners().get(e.to()).z());
+    return free.stream().max(isTop ? byHeight : byHeight.reversed()).orElseThrow();
+  }
+
   private static EdgeTab flap(Tuck tuck, Site site) {
-    return new EdgeTab(-1, Bearer.THIS, tuck.depth, 90 - tuck.bevel, Hold.TUCK, tuck.relief, site);
+    FlapCut cut = FlapCut.tuck(tuck.relief, tuck.radius);
+    return new EdgeTab(-1, Bearer.THIS, tuck.depth, 90 - tuck.bevel, Hold.TUCK, cut, site);
   }
 
   private static FormEdge shared(Form form, int one, int two) {

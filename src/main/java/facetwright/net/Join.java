@@ -91,6 +91,11 @@ public sealed interface Join extends Serializable {
     FLAP("dust flap", "under which it folds in"),
     /** Two flaps, each cut free along half of the edge, that are pushed into each other's cut. */
     HOOK("hook", "behind which it hooks"),
+    /**
+     * A flap folded in behind the edge that it meets, with a tongue that comes out through a slot
+     * farther on.
+     */
+    LATCH("tongue", "behind which it lies"),
     /** A tongue pushed through a slot and folded over behind it. */
     TONGUE("tongue", "behind which it is folded over");
 

@@ -9,6 +9,7 @@ import facetwright.net.fitting.Extra;
 import facetwright.net.fitting.Fitting;
 import facetwright.net.fitting.Fittings;
 import facetwright.net.fitting.Moment;
+import facetwright.net.wrap.WrapDraft;
 import facetwright.script.api.FittingDraft;
 import facetwright.script.api.PartDraft;
 import facetwright.script.api.Session;
@@ -17,6 +18,7 @@ import facetwright.words.NearName;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What goes in and on, its panels found by the names that the script gave them. */
 final class FittingsTold {
@@ -84,8 +86,23 @@ final class FittingsTold {
               draft.through().isEmpty() && !ribbon.tied().isEmpty() ? List.of() : through,
               ribbon.tied());
     }
-    Moment moment = new Moment(draft.when(), found(draft.names()));
+    Moment moment = new Moment(draft.when(), found(ends(draft)));
     return new Fitting(thing, own, moment, site);
+  }
+
+  /** "top" and "bottom" of a wrap mean what closes it there, unless panels are called so. */
+  private List<String> ends(FittingDraft draft) {
+    Object of = draft.of() instanceof PartDraft part ? part.of() : draft.of();
+    if (!(of instanceof WrapDraft wrap)) {
+      return draft.names();
+    }
+    return draft.names().stream()
+        .flatMap(
+            word ->
+                own.stream().anyMatch(p -> isMeant(name(p), word))
+                    ? Stream.of(word)
+                    : wrap.closing(word).stream())
+        .toList();
   }
 
   /** Those with holes; of all where none are named. */

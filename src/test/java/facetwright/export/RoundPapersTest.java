@@ -11,6 +11,7 @@ import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.outline.Outline;
 import facetwright.net.panel.CardPanel;
+import facetwright.net.panel.Notch;
 import facetwright.net.panel.NotchShape;
 import facetwright.net.panel.PanelBuild;
 import facetwright.papers.chart.ScoreChart;
@@ -262,7 +263,7 @@ class RoundPapersTest {
   void roundNotchesAreArcsThatNoBorderFollows() {
     PanelBuild build = new PanelBuild();
     CardPanel card = build.rectangle("card", 90, 55, AT);
-    card.notch("top", NotchShape.ROUND, 45, 20, 10, AT);
+    card.notch("top", new Notch(45, 20, 10, NotchShape.ROUND), AT);
     card.window(12, AT);
     Net net = build.build();
     Arc notch = net.panels().getFirst().outline().arcs().getFirst();

@@ -87,7 +87,7 @@ class HeldWithoutGlueTest {
             width,
             depth,
             height,
-            ".tuck(\"top\", \"side " + front + "\", { depth: " + tuck + " }).unfold()");
+            ".tuck(\"top\", \"side " + front + "\", { depth: " + tuck + ", radius: 0 }).unfold()");
     assertSound(made);
     Net net = made.net();
     assertThat(net.pieces()).isEqualTo(1);

@@ -33,7 +33,7 @@ class TuckTest {
         wall.join("left", wall === front ? right : left, "right", { depth: 8 });
       }
       const lid = back.attach("top", "lid", { depth: %s, fold: 90 });
-      lid.tuck("top", front, { depth: %s });
+      lid.tuck("top", front, { depth: %s, radius: 0 });
       sheet("A3");
       """;
 

@@ -6,62 +6,101 @@ import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Segment2;
+import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Join;
+import facetwright.net.Join.Hold;
+import facetwright.net.Opening;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 
 /**
- * Flaps that are to hold by friction, tucks and hooks, but reach in so little that they slip out.
+ * Flaps that hold without glue and reach too little way behind what holds them: they slip out. How
+ * far each has to reach is common practice, no source: a tuck {@link #TUCK}, a hook and a tongue
+ * {@link #HOOK} beyond their cut.
+ *
+ * <p>What it does not reckon: how stiff the card is, how the piece is carried, and what it weighs.
  */
 public final class ShallowFlapRule implements Rule {
-  /** A flap that reaches in by less holds nothing, in mm; common practice, no source. */
-  static final double LEAST = 5;
+  /** How far a tuck reaches in at least, in mm. */
+  static final double TUCK = 8;
+
+  /** How far a hook or a tongue reaches beyond its cut at least, in mm. */
+  static final double HOOK = 4;
 
   @Override
   public List<Finding> find(Subject subject) {
     List<Finding> found = new ArrayList<>();
     for (Join join : subject.net().joins()) {
-      OptionalInt flap = flap(join);
-      if (flap.isPresent()) {
-        double depth = depth(subject, flap.getAsInt());
-        if (depth < LEAST - LengthTolerance.FINE.mm()) {
-          found.add(finding(subject, join, flap.getAsInt(), depth));
-        }
+      if (join.hold().isGlued() || join.hold() == Hold.FLAP) {
+        continue;
+      }
+      int flap =
+          switch (join) {
+            case Join.Seam s -> s.tab();
+            case Join.Lap l -> l.under();
+          };
+      if (flap == Join.Seam.NO_TAB) {
+        continue;
+      }
+      double taken = beforeIt(subject, join, flap);
+      double holds = depth(subject, flap) - taken;
+      double least = join.hold() == Hold.TUCK ? TUCK : HOOK;
+      if (holds < least - LengthTolerance.FINE.mm()) {
+        found.add(finding(subject, join, flap, holds, least));
       }
     }
     return found;
   }
 
-  private static OptionalInt flap(Join join) {
-    return switch (join) {
-      case Join.Lap l when l.hold() == Join.Hold.TUCK -> OptionalInt.of(l.under());
-      case Join.Seam s when s.hold() == Join.Hold.HOOK && s.tab() != Join.Seam.NO_TAB ->
-          OptionalInt.of(s.tab());
-      default -> OptionalInt.empty();
-    };
+  private static Finding finding(Subject subject, Join join, int flap, double holds, double least) {
+    String what =
+        switch (join.hold()) {
+          case TUCK -> "%s reaches in by %s: under %s it slips out by itself.";
+          case HOOK -> "%s reaches %s past its cut: under %s it slips out by itself.";
+          default -> "%s reaches %s through its slot: under %s it slips out by itself.";
+        };
+    return new Finding(
+        "shallow-flap",
+        Finding.Severity.WARNING,
+        Message.of(what, subject.name(flap), Value.length(holds), Value.given(least)),
+        Message.of(
+            "Make it deeper by %s (a rule of thumb), or glue it.", Value.atLeast(least - holds)),
+        new Place.AtPanel(flap),
+        join.site());
   }
 
-  /** How far it reaches from its score, in mm. */
+  /** How far a flap reaches off the line that it is folded along. */
   private static double depth(Subject subject, int flap) {
     Segment2 foot = subject.foot(flap);
+    Vec2 in = foot.direction().left();
     return subject.panel(flap).outline().corners().stream()
-        .mapToDouble(c -> Math.abs(foot.direction().cross(c.minus(foot.from()))))
+        .mapToDouble(c -> Math.abs(c.minus(foot.from()).dot(in)))
         .max()
         .orElse(0);
   }
 
-  private static Finding finding(Subject subject, Join join, int flap, double depth) {
-    return new Finding(
-        "shallow-flap",
-        Finding.Severity.WARNING,
-        Message.of(
-            "%s reaches in by only %s: it slips out again, for only friction holds it.",
-            subject.name(flap), Value.length(depth)),
-        Message.of("Make the %s %s deep or deeper.", join.hold().word(), Value.atLeast(LEAST)),
-        new Place.AtPanel(flap),
-        subject.panel(flap).site());
+  /** What of it lies before the place where it begins to hold. */
+  private static double beforeIt(Subject subject, Join join, int flap) {
+    return switch (join) {
+      case Join.Seam s when s.hold() == Hold.LATCH ->
+          slot(subject, s)
+              .map(o -> o.line().distance(subject.net().segment(s.b()).middle()))
+              .orElse(0.0);
+      case Join.Seam s when s.hold() == Hold.HOOK -> TightFlapRule.relief(subject, flap, s.hold());
+      case Join.Lap l when l.hold() == Hold.TONGUE -> subject.caliper(l.over());
+      default -> 0;
+    };
+  }
+
+  /** The slot that a tongue comes out through: the nearest to the edge that its flap meets. */
+  static Optional<Opening.Slot> slot(Subject subject, Join.Seam latch) {
+    Vec2 middle = subject.net().segment(latch.b()).middle();
+    return subject.panel(latch.b().panel()).openings().stream()
+        .filter(Opening.Slot.class::isInstance)
+        .map(Opening.Slot.class::cast)
+        .min((a, b) -> Double.compare(a.line().distance(middle), b.line().distance(middle)));
   }
 }

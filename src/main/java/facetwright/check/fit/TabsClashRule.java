@@ -7,6 +7,7 @@ import facetwright.check.finding.Subject;
 import facetwright.check.finding.TabShape;
 import facetwright.message.Message;
 import facetwright.message.Value;
+import facetwright.net.Join;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,6 +23,7 @@ public final class TabsClashRule implements Rule {
         Glued two = all.get(j);
         if (one.host() == two.host()
             && one.tab() != two.tab()
+            && !(isDust(subject, one) && isDust(subject, two))
             && Glued.share(one.lying(), two.lying())) {
           found.add(
               new Finding(
@@ -43,6 +45,11 @@ public final class TabsClashRule implements Rule {
       }
     }
     return found;
+  }
+
+  /** Dust flaps have a rule of their own. */
+  private static boolean isDust(Subject subject, Glued glued) {
+    return subject.net().joins().get(glued.join()).hold() == Join.Hold.FLAP;
   }
 
   private static boolean isGlued(Subject subject, Glued glued) {

@@ -13,7 +13,9 @@ import facetwright.message.Value;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.Join.Hold;
+import facetwright.net.Opening;
 import facetwright.net.Score;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,7 +35,12 @@ public final class TightFlapRule implements Rule {
       if (join instanceof Join.Lap l && l.hold() == Hold.TONGUE) {
         Join.slot(subject.net(), l)
             .filter(s -> s.passes() < least - LengthTolerance.FINE.mm())
-            .ifPresent(s -> found.add(narrow(subject, l, s.width())));
+            .ifPresent(s -> found.add(narrow(subject, l.under(), l.over(), s, l.site())));
+      }
+      if (join instanceof Join.Seam l && l.hold() == Hold.LATCH) {
+        ShallowFlapRule.slot(subject, l)
+            .filter(s -> s.passes() < least - LengthTolerance.FINE.mm())
+            .ifPresent(s -> found.add(narrow(subject, l.tab(), l.b().panel(), s, l.site())));
       }
       int flap =
           switch (join) {
@@ -51,22 +58,26 @@ public final class TightFlapRule implements Rule {
     return found;
   }
 
-  private static Finding narrow(Subject subject, Join.Lap tongue, double width) {
+  private static Finding narrow(
+      Subject subject, int tongue, int host, Opening.Slot slot, Site site) {
     return new Finding(
         "tight-flap",
         Finding.Severity.WARNING,
         Message.of(
             "The slot in %s for %s is %s wide, and the card is %s thick: the tongue jams.",
-            subject.name(tongue.over()),
-            subject.name(tongue.under()),
-            Value.length(width),
+            subject.name(host),
+            subject.name(tongue),
+            Value.length(slot.width()),
             Value.length(subject.caliper())),
-        Message.of("Make the slot %s wide or more.", Value.given(subject.caliper())),
-        new Place.AtPanel(tongue.over()),
-        tongue.site());
+        Message.of(
+            "Make the slot %s wide or more: as wide as the card by itself where sheet stands above"
+                + " it.",
+            Value.given(subject.caliper())),
+        new Place.AtPanel(host),
+        site);
   }
 
-  private static double relief(Subject subject, int flap, Hold hold) {
+  static double relief(Subject subject, int flap, Hold hold) {
     for (Score score : subject.net().scores()) {
       if (score.a().panel() == flap || score.b().panel() == flap) {
         boolean isFirst = score.a().panel() == flap;

@@ -88,7 +88,7 @@ public final class Gluing {
         turns.addAll(body(joins, closing, middle(body)));
       }
       // What takes no glue comes when all of it is glued: it can be opened again.
-      for (Hold hold : List.of(Hold.HOOK, Hold.TONGUE, Hold.FLAP, Hold.TUCK)) {
+      for (Hold hold : List.of(Hold.HOOK, Hold.LATCH, Hold.TONGUE, Hold.FLAP, Hold.TUCK)) {
         for (int j = 0; j < net.joins().size(); j++) {
           if (net.joins().get(j).hold() == hold && body.contains(panel(net.joins().get(j)))) {
             turns.add(new Stage(List.of(new Bond.Joined(j))));

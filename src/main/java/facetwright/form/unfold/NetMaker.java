@@ -2,6 +2,7 @@ package facetwright.form.unfold;
 
 import facetwright.form.EdgeTab;
 import facetwright.form.Facet;
+import facetwright.form.FacetNotch;
 import facetwright.form.Form;
 import facetwright.form.FormEdge;
 import facetwright.form.FormMeasure;
@@ -58,6 +59,7 @@ final class NetMaker {
     maker.facets();
     maker.scores();
     maker.seams();
+    maker.notches();
     List<Integer> ring = onBase ? List.of() : LevelRing.of(maker.form);
     if (ring.isEmpty()) {
       maker.draft.standOn(maker.panels.get(base));
@@ -136,8 +138,23 @@ final class NetMaker {
       } else {
         int a = flaps.isEmpty() ? edge.left() : flaps.getFirst().carrier();
         PanelDraft flap = flaps.isEmpty() ? null : hung(flaps.getFirst(), edge);
-        Site site = form.facets().get(edge.left()).site();
-        draft.seam(side(e, a), side(e, flat.across(e, a)), flap, site);
+        EdgeDraft met = side(e, flat.across(e, a));
+        EdgeTab said = flat.tab(e).filter(t -> flap != null && !t.hold().isGlued()).orElse(null);
+        if (said == null) {
+          draft.seam(side(e, a), met, flap, form.facets().get(edge.left()).site());
+        } else {
+          SaidFlap.slot(flat, e, met.segment()).ifPresent(panels.get(flat.across(e, a))::open);
+          draft.seam(side(e, a), met, flap, said.hold(), said.site());
+        }
+      }
+    }
+  }
+
+  private void notches() {
+    for (int f = 0; f < panels.size(); f++) {
+      for (FacetNotch cut : form.facets().get(f).notches()) {
+        String name = "the free edge of \"" + form.facets().get(f).name() + "\"";
+        cut.notch().cut(draft, sides.get(f).get(cut.side()), name, cut.site());
       }
     }
   }
@@ -175,6 +192,7 @@ final class NetMaker {
     }
     Site site = form.facets().get(edge.left()).site();
     draft.score(hinge, flap.edge(0), sense(edge), angle(edge), site);
+    SaidFlap.round(chosen.layout().flat(), tab.edge(), flap);
     return flap;
   }
 

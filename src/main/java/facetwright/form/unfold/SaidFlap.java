@@ -1,10 +1,15 @@
 package facetwright.form.unfold;
 
 import facetwright.form.EdgeTab;
+import facetwright.form.FlapCut;
 import facetwright.form.FormEdge;
+import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.net.FoldAngle;
 import facetwright.net.Join.Hold;
+import facetwright.net.Opening;
+import facetwright.net.draft.PanelDraft;
+import facetwright.net.panel.LatchFlap;
 import facetwright.net.panel.PairedFlap;
 import facetwright.net.panel.TuckFlap;
 import java.util.List;
@@ -28,15 +33,42 @@ final class SaidFlap {
     String side = "the side of " + both(flat, edge);
     if (said.hold() == Hold.HOOK) {
       double bevel = said.bevel() > 0 ? 90 - said.bevel() : Double.NaN;
-      PairedFlap hook = new PairedFlap(said.depth(), bevel, Hold.HOOK, said.relief());
+      PairedFlap hook = new PairedFlap(said.depth(), bevel, Hold.HOOK, said.cut().relief());
       return Optional.of(hook.corners(flat.length(edge), side, said.site()));
     }
-    if (!said.isTuck()) {
-      return Optional.empty();
+    if (said.hold() == Hold.LATCH) {
+      return Optional.of(latch(said).corners(flat.length(edge), side, said.site()));
     }
-    TuckFlap tuck =
-        new TuckFlap(said.depth(), said.relief(), 90 - said.bevel(), FoldAngle.TO_SOLVE);
-    return Optional.of(tuck.corners(flat.length(edge), side, said.site()));
+    return said.isTuck()
+        ? Optional.of(tuck(said).corners(flat.length(edge), side, said.site()))
+        : Optional.empty();
+  }
+
+  private static TuckFlap tuck(EdgeTab said) {
+    FlapCut cut = said.cut();
+    return new TuckFlap(
+        said.depth(), cut.relief(), 90 - said.bevel(), cut.radius(), FoldAngle.TO_SOLVE);
+  }
+
+  private static LatchFlap latch(EdgeTab said) {
+    FlapCut cut = said.cut();
+    return new LatchFlap(said.depth(), cut.inset(), cut.width(), cut.slot());
+  }
+
+  /** Rounds a flap made, where those of its kind are. */
+  static void round(FlatForm flat, int edge, PanelDraft flap) {
+    flat.tab(edge).filter(EdgeTab::isTuck).ifPresent(t -> tuck(t).round(flap, t.site()));
+  }
+
+  /**
+   * The slot for a tongue along an edge.
+   *
+   * @param side the side that it lies along, its panel on its left
+   */
+  static Optional<Opening.Slot> slot(FlatForm flat, int edge, Segment2 side) {
+    return flat.tab(edge)
+        .filter(t -> t.hold() == Hold.LATCH)
+        .map(t -> latch(t).opening(side, t.site()));
   }
 
   /** Whether what was said of an edge keeps tabs from being alike. */

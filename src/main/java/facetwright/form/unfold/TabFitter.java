@@ -276,6 +276,10 @@ final class TabFitter {
         return false;
       }
     }
-    return flat.openings(host).stream().noneMatch(cut -> Planar.meet(tab.hidden(), cut));
+    boolean isWhole =
+        SaidFlap.slot(flat, tab.edge(), flat.side(tab.edge(), host))
+            .map(s -> Overlap.inside(s.outline(), flat.outline(host), flat.isConvex(host)))
+            .orElse(true);
+    return isWhole && flat.openings(host).stream().noneMatch(cut -> Planar.meet(tab.hidden(), cut));
   }
 }

@@ -180,6 +180,11 @@ public final class NetDraft {
     return across(side) == null && slits.stream().noneMatch(s -> s.a == side || s.b == side);
   }
 
+  /** Whether the side meets another when made. */
+  public boolean isJoined(EdgeDraft side) {
+    return seams.stream().anyMatch(s -> s.a == side || s.b == side);
+  }
+
   /**
    * Numbers everything and checks the invariants. Where no stance was given, the net stands on its
    * first facet.

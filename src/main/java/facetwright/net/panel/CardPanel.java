@@ -4,8 +4,6 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
-import facetwright.message.Message;
-import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Backing;
 import facetwright.net.Datum;
@@ -173,32 +171,9 @@ public final class CardPanel {
     return this;
   }
 
-  /**
-   * Cuts a notch into a free edge.
-   *
-   * @param at where its middle is along the edge, from the left
-   */
-  public CardPanel notch(
-      String edgeName, NotchShape shape, double at, double width, double depth, Site site) {
-    CardEdge edge = edge(edgeName, site);
-    Ask.length("a notch's width", width, edge.length(), site);
-    Ask.length("a notch's depth", depth, site);
-    EdgeDraft part = edge.isolate(at - width / 2, at + width / 2, site);
-    Vec2 from = part.from();
-    Vec2 to = part.to();
-    List<EdgeDraft> sides = new ArrayList<>(List.of(part));
-    sides.addAll(draft.detour(part, shape.corners(from, to, depth)));
-    if (shape.isCircle(width, depth)) {
-      draft.round(sides, from.toward(to, 0.5));
-    }
-    edge.forget(part);
-    Ask.that(
-        draft.isSimple(),
-        () ->
-            Message.of(
-                "the notch in %s, %s deep, reaches across the panel: make it less deep",
-                edge.name(), Value.limit(depth)),
-        site);
+  /** Cuts a notch into a free edge. */
+  public CardPanel notch(String edgeName, Notch notch, Site site) {
+    notch.cut(edge(edgeName, site), draft, site);
     return this;
   }
 

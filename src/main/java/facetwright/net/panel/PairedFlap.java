@@ -67,7 +67,7 @@ public record PairedFlap(double depth, double bevel, Hold hold, double relief) {
   }
 
   /** What a maker calls it. */
-  String word() {
+  public String word() {
     return hold.word();
   }
 }

@@ -184,6 +184,7 @@ public final class PanelBuild {
     FlapShape shape = flap.shape(foot.length(), foot.name(), site);
     Hinge hinge = Hinge.whole(Sense.MOUNTAIN, flap.fold());
     CardPanel made = panel.tab("tuck of " + panel.name(), edge, shape, hinge, site);
+    flap.round(made.draft(), site);
     net.lap(made.draft(), into.draft(), Hold.TUCK, site);
     return made;
   }

@@ -26,7 +26,7 @@ public record TongueFlap(
   public static final double PLAY = 0.5;
 
   /** A tongue's sides lean in by so much, in degrees: common practice, no source. */
-  private static final double LEAN = 15;
+  static final double LEAN = 15;
 
   private double wide(CardEdge edge) {
     return Double.isNaN(width) ? edge.length() / 3 : width;

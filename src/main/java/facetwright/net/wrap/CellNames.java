@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * What cells of a wrap are called: by their row, "wall", by row and column, "wall 3", by every
@@ -42,6 +43,34 @@ final class CellNames {
     }
     words.forEach(word -> meant.addAll(names.meant(word).cells()));
     return new CellSelection(wrap, List.copyOf(meant));
+  }
+
+  /**
+   * The panels that close an end of a wrap, by name: the floor, or those of the outermost row that
+   * is there.
+   *
+   * @param end "top" or "bottom"; any other word stands for itself
+   */
+  static List<String> closing(WrapDraft wrap, String end) {
+    boolean isTop = end.equals("top");
+    if (!isTop && !end.equals("bottom")) {
+      return List.of(end);
+    }
+    if (!isTop && wrap.floor != null) {
+      return List.of(WrapFloor.NAME);
+    }
+    for (int i = 0; i < wrap.rows.size(); i++) {
+      int r = isTop ? wrap.rows.size() - 1 - i : i;
+      List<String> kept =
+          IntStream.range(0, wrap.columnCount())
+              .filter(c -> !wrap.cells[r][c].removed)
+              .mapToObj(c -> WrapBuild.name(wrap, r, c))
+              .toList();
+      if (!kept.isEmpty()) {
+        return kept;
+      }
+    }
+    return List.of(end);
   }
 
   private CellSelection meant(String word) {

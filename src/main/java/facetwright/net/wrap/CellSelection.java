@@ -12,11 +12,11 @@ import facetwright.net.Sense;
 import facetwright.net.Shapes;
 import facetwright.net.draft.PanelDraft;
 import facetwright.net.fitting.Lettered;
+import facetwright.net.panel.PairedFlap;
+import facetwright.net.panel.TuckFlap;
 import facetwright.words.Site;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 
@@ -214,11 +214,7 @@ public final class CellSelection {
    * @param sense null to leave it as it is
    */
   public CellSelection fold(CellSide side, FoldAngle angle, Sense sense, Site at) {
-    int set = 0;
-    for (WrapCell c : cells) {
-      set += setFold(c, side, new WrapDraft.Fold(angle, sense, at)) ? 1 : 0;
-    }
-    Ask.that(set > 0, "no score runs along that side of the chosen cells", at);
+    CellFolds.set(wrap, cells, side, new WrapDraft.Fold(angle, sense, at));
     return this;
   }
 
@@ -227,18 +223,7 @@ public final class CellSelection {
    * those between rim and wall.
    */
   public CellSelection fold(FoldAngle angle, Sense sense, Site at) {
-    Set<Long> chosen = new HashSet<>();
-    cells.forEach(c -> chosen.add(key(c.row, c.column)));
-    int set = 0;
-    for (WrapCell c : cells) {
-      if (!chosen.contains(key(c.row + 1, c.column))) {
-        set += setFold(c, CellSide.TOP, new WrapDraft.Fold(angle, sense, at)) ? 1 : 0;
-      }
-      if (!chosen.contains(key(c.row - 1, c.column))) {
-        set += setFold(c, CellSide.BOTTOM, new WrapDraft.Fold(angle, sense, at)) ? 1 : 0;
-      }
-    }
-    Ask.that(set > 0, "no row score runs beside the chosen cells", at);
+    CellFolds.setBeside(wrap, cells, new WrapDraft.Fold(angle, sense, at));
     return this;
   }
 
@@ -265,24 +250,28 @@ public final class CellSelection {
     return this;
   }
 
-  private static long key(int row, int column) {
-    return row * 1000L + column;
+  /**
+   * Hangs a flap on the free edge of each cell that is tucked in behind one of others, the first
+   * behind the first.
+   *
+   * @param into as many
+   * @param edge TOP or BOTTOM; null for the free one
+   */
+  public CellSelection tuck(CellSelection into, CellSide edge, TuckFlap flap, Site at) {
+    CellFlap.check(wrap == into.wrap, cells, into.cells, "tucked in behind", at);
+    for (int i = 0; i < cells.size(); i++) {
+      wrap.flaps.add(new CellFlap.Tuck(cells.get(i), into.cells.get(i), edge, flap, at));
+    }
+    return this;
   }
 
-  private boolean setFold(WrapCell c, CellSide side, WrapDraft.Fold fold) {
-    int n = wrap.columnCount();
-    WrapDraft.ScoreKey key =
-        switch (side) {
-          case TOP -> new WrapDraft.ScoreKey(c.row, c.column, true);
-          case BOTTOM -> new WrapDraft.ScoreKey(c.row - 1, c.column, true);
-          case RIGHT -> new WrapDraft.ScoreKey(c.row, c.column, false);
-          case LEFT -> new WrapDraft.ScoreKey(c.row, (c.column + n - 1) % n, false);
-        };
-    if (key.above() && (key.row() < 0 || key.row() + 1 >= wrap.rows.size())) {
-      return false;
+  /** Gives the free edge of each cell and that of another, which it meets, a hook each. */
+  public CellSelection hook(CellSelection others, CellSide edge, PairedFlap flap, Site at) {
+    CellFlap.check(wrap == others.wrap, cells, others.cells, "hooked to", at);
+    for (int i = 0; i < cells.size(); i++) {
+      wrap.flaps.add(new CellFlap.Hook(cells.get(i), others.cells.get(i), edge, flap, at));
     }
-    wrap.folds.put(key, fold);
-    return true;
+    return this;
   }
 
   private List<WrapCell> kept(String what, Site at) {

@@ -40,6 +40,10 @@ final class SeamFlap {
         below = null;
         continue;
       }
+      if (wrap.seamPair != null && !isRim(r)) {
+        both(r);
+        continue;
+      }
       PanelDraft flap = hasFlap(r) ? flap(r) : null;
       if (flap != null && below != null && runsOn(r - 1)) {
         net.score(
@@ -64,7 +68,31 @@ final class SeamFlap {
   }
 
   private boolean hasFlap(int r) {
-    return isJoined(r) && wrap.seam > 0 && !wrap.rows.get(r).name().equals(WrapRow.RIM);
+    return isJoined(r) && wrap.seam > 0 && !isRim(r);
+  }
+
+  private boolean isRim(int r) {
+    return wrap.rows.get(r).name().equals(WrapRow.RIM);
+  }
+
+  private void both(int r) {
+    for (int column : new int[] {0, last}) {
+      WrapCell cell = wrap.cells[r][column];
+      Ask.that(
+          cell.gusset == null,
+          "\""
+              + WrapBuild.name(wrap, r, column)
+              + "\" is pinched beside the seam, and has no room for half of a flap: let columns"
+              + " that are not pinched meet there, or take a seam on: \"last\"",
+          site());
+    }
+    CellFlaps.pair(
+        net,
+        drawn[r][last].right(),
+        drawn[r][0].left(),
+        wrap.seamPair,
+        new CellFlaps.Fold(angles.columnSense(r, last), angles.column(r, last)),
+        site());
   }
 
   /** Whether the flap of this row hangs on that of the row above: not where a diagonal parts it. */

@@ -89,6 +89,9 @@ final class WrapAngles {
     if (told != null) {
       return told.angle();
     }
+    if (isHooked(row, column) || isHooked(row + 1, column)) {
+      return FoldAngle.TO_SOLVE;
+    }
     if (standsOnRidge(row, column)) {
       return isRidge(row, column, true) ? upright(row, true) : upright(row + 1, false);
     }
@@ -116,6 +119,15 @@ final class WrapAngles {
     }
     int wall = tabAbove ? row : row + 1;
     return pinched ? leaningRim(wall, tabAbove) : level(wall, column, tabAbove);
+  }
+
+  /** Whether a cell is hooked to another: how far it leans over is found from that. */
+  private boolean isHooked(int row, int column) {
+    return wrap.flaps.stream()
+        .anyMatch(
+            f ->
+                f instanceof CellFlap.Hook h
+                    && (isAt(h.cell(), row, column) || isAt(h.other(), row, column)));
   }
 
   /** How far a row leans in over the one below it, in degrees; below 0 out. */

@@ -49,6 +49,7 @@ final class WrapBuild {
     if (wrap.floor != null) {
       wrap.floor.draw(wrap, net, drawn);
     }
+    new CellFlaps(wrap, net, drawn).draw();
     return net.build();
   }
 

@@ -8,14 +8,13 @@ import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.Sense;
 import facetwright.net.draft.UsualTab;
-import facetwright.words.NearName;
+import facetwright.net.panel.PairedFlap;
 import facetwright.words.Site;
 import facetwright.words.Spoken;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
@@ -67,6 +66,10 @@ public final class WrapDraft {
   private WallRows walls;
 
   private WrapGrid grid;
+  final List<CellFlap> flaps = new ArrayList<>();
+
+  /** Where both edges of the seam bear a flap; null where the last column does, or none. */
+  PairedFlap seamPair;
 
   /** One cell lies under another when made. */
   record CellLap(WrapCell under, WrapCell over, Site site) {}
@@ -189,6 +192,14 @@ public final class WrapDraft {
     return this;
   }
 
+  /** Both edges of the seam bear a flap, each on half of every row, in place of the one flap. */
+  public WrapDraft seam(PairedFlap both, Site seamAt) {
+    seam = 0;
+    seamPair = both;
+    seamSite = seamAt;
+    return this;
+  }
+
   /**
    * A floor that closes the foot: it hangs on one column, with tabs to the others.
    *
@@ -220,6 +231,16 @@ public final class WrapDraft {
     return CellNames.of(this, words, at);
   }
 
+  /**
+   * The panels that close an end of it, by name: the floor, or those of the outermost row that is
+   * there.
+   *
+   * @param end "top" or "bottom"; any other word stands for itself
+   */
+  public List<String> closing(String end) {
+    return CellNames.closing(this, end);
+  }
+
   int columnCount() {
     return cells[0].length;
   }
@@ -248,49 +269,10 @@ public final class WrapDraft {
   }
 
   IntPredicate columnTest(String which, Site at) {
-    return switch (which.strip().toLowerCase(Locale.ROOT)) {
-      case "all" -> _ -> true;
-      case "even" -> c -> c % 2 == 1;
-      case "odd" -> c -> c % 2 == 0;
-      default ->
-          throw new NetException(
-              "columns are \"even\", \"odd\", \"all\" or numbers, not \"" + which + "\"",
-              at,
-              NearName.mends(which, COLUMN_WORDS));
-    };
+    return CellChoice.columns(which, at);
   }
 
   IntPredicate rowTest(String name, Site at) {
-    if (name.equals("all")) {
-      return _ -> true;
-    }
-    List<String> names = rows.stream().map(WrapRow::name).distinct().toList();
-    String plain = name.strip().toLowerCase(Locale.ROOT);
-    for (boolean upper : new boolean[] {false, true}) {
-      String word = upper ? UPPER : LOWER;
-      String kind = plain.startsWith(word) ? plain.substring(word.length()) : "";
-      if (!names.contains(name) && names.contains(kind)) {
-        List<Integer> alike =
-            IntStream.range(0, rows.size())
-                .filter(r -> rows.get(r).name().equals(kind))
-                .boxed()
-                .toList();
-        Ask.that(
-            alike.size() > 1,
-            "there is one row called \""
-                + kind
-                + "\" only, no upper and lower one: leave the word out",
-            at);
-        int meant = upper ? alike.getLast() : alike.getFirst();
-        return r -> r == meant;
-      }
-    }
-    if (!names.contains(name)) {
-      throw new NetException(
-          "no row is called \"" + name + "\"; the rows are " + NearName.listed(name, names),
-          at,
-          NearName.mends(name, names));
-    }
-    return r -> rows.get(r).name().equals(name);
+    return CellChoice.rows(rows, name, at);
   }
 }

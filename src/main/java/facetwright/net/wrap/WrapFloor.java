@@ -25,6 +25,9 @@ import java.util.List;
  */
 record WrapFloor(int column, double tab, Site site) {
 
+  /** What it is called. */
+  static final String NAME = "floor";
+
   /** A tab's ends are cut back by so much of its side at most. */
   private static final double MOST_BACK = 0.45;
 
@@ -58,8 +61,7 @@ record WrapFloor(int column, double tab, Site site) {
     double sharpest = Arrays.stream(CyclicPolygon.turns(foot)).min().orElseThrow();
     double slant = Math.toRadians(Math.min(UsualTab.BEVEL, CLEAR * sharpest));
     PanelDraft floor =
-        net.panel(
-            "floor", PanelRole.FACET, corners(foot, drawn[0][column].bottom().segment()), site);
+        net.panel(NAME, PanelRole.FACET, corners(foot, drawn[0][column].bottom().segment()), site);
     net.score(drawn[0][column].bottom(), floor.edge(0), Sense.MOUNTAIN, angles.floor(column), site);
     for (int side = 1; side < n; side++) {
       int c = Math.floorMod(column - side, n);

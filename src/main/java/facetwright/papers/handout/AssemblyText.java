@@ -109,6 +109,12 @@ final class AssemblyText {
     return switch (join) {
       case Join.Seam s when s.hold() == Hold.HOOK ->
           "push hook " + n + " in behind edge " + n + ", cut into cut; no glue";
+      case Join.Seam s when s.hold() == Hold.LATCH ->
+          "lay the flap with tongue "
+              + n
+              + " in behind edge "
+              + n
+              + " and push the tongue out through its slot; no glue";
       case Join.Lap l when l.hold() == Hold.TONGUE ->
           "push tongue "
               + n

@@ -53,7 +53,7 @@ public final class FacetNaming {
             near.map(n -> "Did you mean \"" + n + "\"? ").orElse("")
                 + "Its facets are "
                 + listed(names)
-                + ".",
+                + (form.isClosed() ? "." : "; what was left out by open is gone."),
             near.<Mend>map(n -> new Mend.Word(word, n)).stream().toList());
       }
       meant.addAll(found);

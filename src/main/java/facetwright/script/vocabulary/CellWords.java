@@ -9,6 +9,7 @@ import facetwright.net.Sense;
 import facetwright.net.wrap.CellSelection;
 import facetwright.net.wrap.CellSide;
 import facetwright.net.wrap.Pinch;
+import facetwright.net.wrap.WrapDraft;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
 import facetwright.script.api.FoldOptions;
@@ -21,7 +22,7 @@ final class CellWords {
   private CellWords() {}
 
   static List<Fn<CellSelection>> all() {
-    return List.of(remove(), gusset(), tabs(), fold(), lap());
+    return List.of(remove(), gusset(), tabs(), fold(), lap(), tuck(), hook());
   }
 
   private static Fn<CellSelection> remove() {
@@ -41,13 +42,7 @@ final class CellWords {
   private static Fn<CellSelection> gusset() {
     Arg<Pinch> pinch =
         usual("point", Kinds.word(Pinch.class), Pinch.IN, "which way the pinched edge points");
-    Arg<CellSide> edge =
-        optional(
-            "edge",
-            Kinds.map(
-                Kinds.oneOf(List.of("top", "bottom")),
-                word -> word.equals("top") ? CellSide.TOP : CellSide.BOTTOM),
-            "which edge is pinched, where that is not the free one");
+    Arg<CellSide> edge = edge("which edge is pinched, where that is not the free one");
     return Fn.<CellSelection>named("gusset")
         .does(
             "Pinches the free edge of the chosen cells to a point: two slanted scores run from its"
@@ -63,6 +58,89 @@ final class CellWords {
             body.columns("even").rows("wall").gusset({ point: "in" });
             """)
         .runs((cells, call) -> cells.gusset(call.get(pinch), call.get(edge), call.site()));
+  }
+
+  private static Arg<CellSide> edge(String does) {
+    return optional(
+        "edge",
+        Kinds.map(
+            Kinds.oneOf(List.of("top", "bottom")),
+            word -> word.equals("top") ? CellSide.TOP : CellSide.BOTTOM),
+        does);
+  }
+
+  private static Fn<CellSelection> tuck() {
+    Arg<CellSelection> into =
+        needed(
+            "into", Kinds.thing(Things.CELLS), "the cells behind which they are tucked, as many");
+    HoldArgs.Tuck as = HoldArgs.Tuck.fresh();
+    Arg<Double> fold = usual("fold", FoldOptions.far(), 90.0, "how far its hinge is folded");
+    Arg<CellSide> edge = edge("the edge it hangs on, where both are free; the top if left out");
+    return Fn.<CellSelection>named("tuck")
+        .does(
+            "Hangs a flap on the free edge of each chosen cell that slips in behind another cell"
+                + " and holds by friction. It takes no glue; the fold that the cell hangs on stays"
+                + " a hinge.")
+        .takes(into)
+        .options(as.after(fold, edge))
+        .gives(Things.CELLS, "the chosen cells")
+        .example(
+            """
+            design("Carton from a strip");
+            const tub = wrap({ widths: [40, 60, 40, 60], rows: [80, 40], names: ["wall", "lid"] });
+            tub.columns([1, 2, 3]).rows("lid").remove();
+            const lid = tub.columns(4).rows("lid").fold(90);
+            lid.tuck(tub.columns(2).rows("wall"), { depth: 15 });
+            tub.floor({ tab: 10 });
+            """)
+        .runs(
+            (cells, call) ->
+                cells.tuck(
+                    call.get(into), call.get(edge), as.flap(call, call.get(fold)), call.site()));
+  }
+
+  private static Fn<CellSelection> hook() {
+    Arg<CellSelection> others =
+        needed("others", Kinds.thing(Things.CELLS), "the cells that these meet, as many");
+    HoldArgs.Hook as = HoldArgs.Hook.fresh();
+    Arg<CellSide> edge = edge("the edges that meet, where both are free; the top if left out");
+    return Fn.<CellSelection>named("hook")
+        .does(
+            "Gives the free edge of each chosen cell, and that of the cell it meets when made, a"
+                + " hook: a flap scored along one half of the edge and cut free along the other."
+                + " The two are pushed into each other's cut, and hold without glue.")
+        .takes(others)
+        .options(as.with(edge))
+        .gives(Things.CELLS, "the chosen cells")
+        .example(
+            """
+            design("Tent to hook");
+            const tent = wrap({ widths: [60, 40, 60, 40], rows: [40, 40], names: ["wall", "roof"], seam: 8 });
+            tent.columns("even").rows("roof").remove();
+            tent.columns(1).rows("roof").hook(tent.columns(3).rows("roof"), { depth: 10 });
+            tent.floor({ tab: 8 });
+            """)
+        .runs(
+            (cells, call) ->
+                cells.hook(call.get(others), call.get(edge), as.flap(call), call.site()));
+  }
+
+  /** Hooks at the seam of a wrap. */
+  static Fn<WrapDraft> seam() {
+    HoldArgs.Hook as = HoldArgs.Hook.fresh();
+    return Fn.<WrapDraft>named("hook")
+        .does(
+            "Closes the seam by hooks in place of its glued flap: on both edges of every row a flap"
+                + " is scored along one half and cut free along the other; the two are pushed into"
+                + " each other's cut.")
+        .options(as.all())
+        .gives(Things.WRAP, "the wrap")
+        .example(
+            """
+            design("Sleeve to hook round a jar");
+            wrap({ columns: 8, width: 32, rows: [60] }).hook({ depth: 10 });
+            """)
+        .runs((wrap, call) -> wrap.seam(as.flap(call), call.site()));
   }
 
   private static Fn<CellSelection> tabs() {

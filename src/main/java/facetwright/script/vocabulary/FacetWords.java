@@ -1,9 +1,11 @@
 package facetwright.script.vocabulary;
 
 import static facetwright.script.api.Arg.needed;
+import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
 import facetwright.form.Form;
+import facetwright.form.Lids;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.script.api.Arg;
@@ -16,6 +18,7 @@ import facetwright.script.api.Things;
 import facetwright.script.api.WindowShape;
 import facetwright.script.args.BackingArgs;
 import facetwright.script.args.LayerArgs;
+import facetwright.script.args.NotchArgs;
 import facetwright.script.args.PunchArgs;
 import facetwright.script.sandbox.CallException;
 import java.util.List;
@@ -29,7 +32,7 @@ final class FacetWords {
   private FacetWords() {}
 
   static List<Fn<Form>> all() {
-    return List.of(name(), window(), hole(), layer(), backing(), open());
+    return List.of(name(), window(), hole(), notch(), layer(), backing(), open());
   }
 
   private static Object each(
@@ -132,6 +135,44 @@ final class FacetWords {
                     "hole",
                     (f, name) ->
                         f.withHole(name, call.get(at), call.get(PunchArgs.ACROSS), call.site())));
+  }
+
+  private static Fn<Form> notch() {
+    Arg<String> edge =
+        optional(
+            "edge",
+            Kinds.text(),
+            "which free edge, where there are several: \"top\", \"bottom\", or the lid that it"
+                + " meets there");
+    NotchArgs as = NotchArgs.inMiddle();
+    return Fn.<Form>named("notch")
+        .does(
+            "Cuts a notch into a free edge of facets: at an opening of the form, or where a lid is"
+                + " cut loose, such as for the thumb that opens it.")
+        .takes(FACETS)
+        .options(as.with(edge))
+        .gives(Things.FORM, "a new form")
+        .example(
+            """
+            design("Card box");
+            box({ width: 64, depth: 24, height: 90 })
+              .tuck("top", "side 1", { depth: 15 })
+              .notch("side 1", { width: 20, depth: 10, shape: "round" })
+              .unfold();
+            """)
+        .runs(
+            (form, call) ->
+                each(
+                    call,
+                    form,
+                    "notch",
+                    (f, name) ->
+                        Lids.notched(
+                            f,
+                            name,
+                            call.has(edge) ? call.get(edge) : "",
+                            as.read(call),
+                            call.site())));
   }
 
   private static Fn<Form> layer() {

@@ -2,9 +2,11 @@ package facetwright.script.vocabulary;
 
 import static facetwright.script.api.Arg.needed;
 import static facetwright.script.api.Arg.optional;
+import static facetwright.script.api.Arg.usual;
 
 import facetwright.form.EdgeTab;
 import facetwright.form.EdgeTab.Bearer;
+import facetwright.form.FlapCut;
 import facetwright.form.Form;
 import facetwright.form.Lids;
 import facetwright.script.api.Arg;
@@ -21,7 +23,7 @@ final class FormJoinWords {
   private FormJoinWords() {}
 
   static List<Fn<Form>> all() {
-    return List.of(tab(), hook(), tuck(), hinge());
+    return List.of(tab(), hook(), tuck(), tongue(), hinge());
   }
 
   private static Fn<Form> tab() {
@@ -189,6 +191,55 @@ final class FormJoinWords {
                         call.get(into),
                         as.lid(call, call.has(dust) ? call.get(dust) : Double.NaN),
                         call.site())));
+  }
+
+  private static Fn<Form> tongue() {
+    Arg<List<String>> facets =
+        needed("facets", FacetNaming.KIND, "what bears the tongue: " + FacetNaming.DOES);
+    Arg<List<String>> others =
+        needed("into", FacetNaming.KIND, "the facets with the slot, which these meet, said alike");
+    Arg<Double> inset =
+        usual("inset", Kinds.length(), 10.0, "how far the slot lies in from the shared edge");
+    Arg<Double> depth =
+        usual("depth", Kinds.length(), 10.0, "how far the tongue reaches beyond the slot");
+    Arg<Double> width =
+        optional("width", Kinds.length(), "how wide it is; a third of the edge if left out");
+    Arg<Double> slot = HoldArgs.slot();
+    return Fn.<Form>named("tongue")
+        .does(
+            "Closes the edge where two facets meet without glue: a flap on the one is folded in"
+                + " behind the other and runs to a slot there, through which a tongue at its end"
+                + " comes out.")
+        .takes(facets, others)
+        .options(inset, depth, width, slot)
+        .gives(Things.FORM, "a new form")
+        .example(
+            """
+            design("Lantern to fold flat again");
+            prism({ sides: 6, side: 40, height: 90 })
+              .open(["base", "top"])
+              .window("side", { width: 12, height: 50 })
+              .tongue("side 6", "side 1", { inset: 7, depth: 6 })
+              .unfold({ as: "strip" });
+            """)
+        .runs(
+            (form, call) -> {
+              FlapCut cut =
+                  FlapCut.tongue(
+                      call.get(inset),
+                      call.has(width) ? call.get(width) : Double.NaN,
+                      HoldArgs.slot(call, slot));
+              EdgeTab tongue = EdgeTab.tongue(Bearer.THIS, call.get(depth), cut, call.site());
+              return call.hold(
+                  Things.FORM,
+                  eachPair(
+                      form,
+                      call,
+                      "tongue",
+                      facets,
+                      others,
+                      (changed, one, two) -> changed.withTab(one, two, tongue)));
+            });
   }
 
   private static Fn<Form> hinge() {

@@ -69,6 +69,10 @@ final class HoldArgs {
       return joined(List.of(depth, relief, bevel));
     }
 
+    Arg<?>[] with(Arg<?> more) {
+      return joined(List.of(depth, relief, bevel), more);
+    }
+
     PairedFlap flap(Call call) {
       double back = call.has(bevel) ? call.get(bevel) : Double.NaN;
       return new PairedFlap(call.get(depth), back, Hold.HOOK, call.get(relief));
@@ -84,7 +88,7 @@ final class HoldArgs {
   }
 
   /** Those of a flap that is tucked in. */
-  record Tuck(Arg<Double> depth, Arg<Double> relief, Arg<Double> bevel) {
+  record Tuck(Arg<Double> depth, Arg<Double> relief, Arg<Double> bevel, Arg<Double> radius) {
     static Tuck fresh() {
       return new Tuck(
           usual("depth", Kinds.length(), 15.0, "how far it reaches in"),
@@ -97,20 +101,29 @@ final class HoldArgs {
               "bevel",
               Kinds.degrees(0, 60),
               TuckFlap.USUAL_BEVEL,
-              "how far its sides lean in from square"));
+              "how far its sides lean in from square"),
+          optional(
+              "radius",
+              Kinds.length(0, 200),
+              "of the arcs at its far corners, by which it slips in; a third of its depth, 5 mm at"
+                  + " most, where left out; 0 for none"));
+    }
+
+    private double round(Call call) {
+      return call.has(radius) ? call.get(radius) : Double.NaN;
     }
 
     Arg<?>[] after(Arg<?>... more) {
-      return joined(List.of(depth, relief, bevel), more);
+      return joined(List.of(depth, relief, bevel, radius), more);
     }
 
     TuckFlap flap(Call call, double fold) {
       return new TuckFlap(
-          call.get(depth), call.get(relief), call.get(bevel), FoldAngle.degrees(fold));
+          call.get(depth), call.get(relief), call.get(bevel), round(call), FoldAngle.degrees(fold));
     }
 
     Lids.Tuck lid(Call call, double dust) {
-      return new Lids.Tuck(call.get(depth), call.get(relief), call.get(bevel), dust);
+      return new Lids.Tuck(call.get(depth), call.get(relief), call.get(bevel), round(call), dust);
     }
   }
 

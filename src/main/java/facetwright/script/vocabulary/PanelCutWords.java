@@ -5,9 +5,7 @@ import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
 import facetwright.geom.Vec2;
-import facetwright.net.Ask;
 import facetwright.net.panel.CardPanel;
-import facetwright.net.panel.NotchShape;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
@@ -16,6 +14,7 @@ import facetwright.script.api.Things;
 import facetwright.script.api.WindowShape;
 import facetwright.script.args.BackingArgs;
 import facetwright.script.args.LayerArgs;
+import facetwright.script.args.NotchArgs;
 import facetwright.script.args.PunchArgs;
 import java.util.List;
 
@@ -71,31 +70,18 @@ final class PanelCutWords {
 
   private static Fn<CardPanel> notch() {
     Arg<String> edge = needed("edge", Kinds.text(), "the free edge it is cut into");
-    Arg<Double> at =
-        needed("at", Kinds.length(0, Ask.LONGEST), "where its middle is, from the edge's left end");
-    Arg<Double> width = needed("width", Kinds.length(), "how wide its mouth is");
-    Arg<Double> depth = needed("depth", Kinds.length(), "how deep it is");
-    Arg<NotchShape> shape =
-        usual("shape", Kinds.word(NotchShape.class), NotchShape.V, "to a point, square, or round");
+    NotchArgs as = NotchArgs.inMiddle();
     return Fn.<CardPanel>named("notch")
         .does("Cuts a notch into a free edge.")
         .takes(edge)
-        .options(at, width, depth, shape)
+        .options(as.all())
         .gives(Things.PANEL, "the panel")
         .example(
             """
             design("Thumb cut");
             panel("side", { width: 60, height: 60 }).notch("top", { at: 30, width: 20, depth: 10, shape: "round" });
             """)
-        .runs(
-            (panel, call) ->
-                panel.notch(
-                    call.get(edge),
-                    call.get(shape),
-                    call.get(at),
-                    call.get(width),
-                    call.get(depth),
-                    call.site()));
+        .runs((panel, call) -> panel.notch(call.get(edge), as.read(call), call.site()));
   }
 
   private static Fn<CardPanel> chamfer() {

@@ -5,7 +5,9 @@ import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
 import facetwright.net.Ask;
+import facetwright.net.Join.Hold;
 import facetwright.net.draft.UsualTab;
+import facetwright.net.panel.PairedFlap;
 import facetwright.net.wrap.CellSelection;
 import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
@@ -17,6 +19,7 @@ import facetwright.script.api.Kinds;
 import facetwright.script.api.Session;
 import facetwright.script.api.Things;
 import facetwright.script.sandbox.CallException;
+import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -28,6 +31,10 @@ final class WrapWords {
   private static final List<String> ROW_WORDS =
       List.of("rim", "upper rim", "lower rim", "wall", "all");
 
+  private static final String LAST = "last";
+  private static final String BOTH = "both";
+  private static final String NONE = "none";
+
   private WrapWords() {}
 
   static List<Fn<Session>> top() {
@@ -38,7 +45,8 @@ final class WrapWords {
     return List.of(
         columns((draft, call, which) -> which.from(draft, call)),
         rows((draft, call, which) -> which.from(draft, call)),
-        floor());
+        floor(),
+        CellWords.seam());
   }
 
   private static Fn<WrapDraft> floor() {
@@ -108,11 +116,18 @@ final class WrapWords {
                 + " others \"wall\", of fewer all are \"wall\"");
     Arg<Double> seam =
         usual("seam", Kinds.length(0, 200), 12.0, "width of the flap that closes it; 0 for none");
+    Arg<String> on =
+        usual(
+            "on",
+            Kinds.oneOf(List.of(LAST, BOTH, NONE)),
+            LAST,
+            "what bears the seam's flap: the \"last\" column; \"both\" edges, each on half of every"
+                + " row; \"none\" where the edges only meet and are taped");
     return Fn.<Session>named("wrap")
         .does(
             "Columns side by side, rows above each other, and a flap to close them round: the way a"
                 + " scoring board likes it. Columns count from 1, left to right on the outside.")
-        .options(columns, width, widths, rows, names, seam)
+        .options(columns, width, widths, rows, names, seam, on)
         .gives(Things.WRAP, "a wrap")
         .example(
             """
@@ -127,11 +142,19 @@ final class WrapWords {
             (session, call) -> {
               List<WrapRow> built = rows(call.get(rows), call.has(names) ? call.get(names) : null);
               WrapDraft draft = draft(call, columns, width, widths, built);
-              draft.seam(call.get(seam), call.site());
+              seam(draft, call.get(on), call.get(seam), call.site());
               session.add(
                   draft, draft::build, (net, p) -> draft.spoken(net.panels().get(p).name()));
               return call.hold(Things.WRAP, draft);
             });
+  }
+
+  private static void seam(WrapDraft draft, String on, double deep, Site site) {
+    if (on.equals(BOTH) && deep > 0) {
+      draft.seam(new PairedFlap(deep, Double.NaN, Hold.GLUE, 0), site);
+    } else {
+      draft.seam(on.equals(NONE) ? 0 : deep, site);
+    }
   }
 
   private static WrapDraft draft(

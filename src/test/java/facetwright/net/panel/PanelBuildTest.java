@@ -170,7 +170,7 @@ class PanelBuildTest {
   @CsvSource({"V,40", "SQUARE,80", "ROUND,62.83"})
   void notchesTakeTheirArea(NotchShape shape, double area) {
     PanelBuild build = new PanelBuild();
-    build.rectangle("card", 50, 30, AT).notch("top", shape, 20, 10, 8, AT);
+    build.rectangle("card", 50, 30, AT).notch("top", new Notch(20, 10, 8, shape), AT);
     assertThat(build.build().panels().getFirst().outline().area())
         .isCloseTo(1500 - area, within(0.5));
   }
@@ -216,7 +216,7 @@ class PanelBuildTest {
         .hasMessageContaining("\"top\"");
     assertThatThrownBy(() -> card.window(30, AT)).hasMessageContaining("leaves no window");
     CardPanel deep = new PanelBuild().rectangle("card", 100, 60, AT);
-    assertThatThrownBy(() -> deep.notch("top", NotchShape.V, 50, 20, 70, AT))
+    assertThatThrownBy(() -> deep.notch("top", new Notch(50, 20, 70, NotchShape.V), AT))
         .hasMessageContaining("reaches across");
     assertThatThrownBy(() -> new PanelBuild().rectangle("card", 0, 60, AT))
         .hasMessageContaining("over 0");
