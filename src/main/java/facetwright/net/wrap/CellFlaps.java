@@ -127,14 +127,14 @@ final class CellFlaps {
   private DrawnCell cell(WrapCell cell, Site site) {
     Ask.that(
         !cell.removed,
-        WrapBuild.name(wrap, cell.row, cell.column) + " is cut away: keep it, or name another cell",
+        wrap.name(cell.row, cell.column) + " is cut away: keep it, or name another cell",
         site);
     return drawn[cell.row][cell.column];
   }
 
   private EdgeDraft free(WrapCell cell, CellSide said, Site site) {
     DrawnCell made = cell(cell, site);
-    String name = WrapBuild.name(wrap, cell.row, cell.column);
+    String name = wrap.name(cell.row, cell.column);
     for (CellSide side : said == null ? List.of(CellSide.TOP, CellSide.BOTTOM) : List.of(said)) {
       EdgeDraft edge = side == CellSide.TOP ? made.top() : made.bottom();
       if (edge != null && net.isFree(edge) && !net.isJoined(edge)) {

@@ -64,7 +64,7 @@ final class CellNames {
       List<String> kept =
           IntStream.range(0, wrap.columnCount())
               .filter(c -> !wrap.cells[r][c].removed)
-              .mapToObj(c -> WrapBuild.name(wrap, r, c))
+              .mapToObj(c -> wrap.name(r, c))
               .toList();
       if (!kept.isEmpty()) {
         return kept;

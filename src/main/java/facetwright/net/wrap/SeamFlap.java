@@ -81,7 +81,7 @@ final class SeamFlap {
       Ask.that(
           cell.gusset == null,
           "\""
-              + WrapBuild.name(wrap, r, column)
+              + wrap.name(r, column)
               + "\" is pinched beside the seam, and has no room for half of a flap: let columns"
               + " that are not pinched meet there, or take a seam on: \"last\"",
           site());

@@ -101,7 +101,10 @@ public final class StepText {
               + areas(w.outlines())
               + ".";
       case Step.Slits s when s.isForTongues() ->
-          "Cut single lines for the tongues, from point to point:" + paths(s.cuts());
+          (s.cuts().size() == 1
+                  ? "Cut a single line for the tongue, from point to point:"
+                  : "Cut single lines for the tongues, from point to point:")
+              + paths(s.cuts());
       case Step.Slits s -> "Slit, and stop at the score:" + paths(s.cuts());
       case Step.CutAway c ->
           "Cut away "

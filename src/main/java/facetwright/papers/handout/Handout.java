@@ -2,6 +2,7 @@ package facetwright.papers.handout;
 
 import facetwright.check.Verdict;
 import facetwright.check.fit.ClosingStack;
+import facetwright.fold.making.Bond;
 import facetwright.fold.making.Gluing;
 import facetwright.fold.making.Step;
 import facetwright.fold.making.Steps;
@@ -92,7 +93,7 @@ public record Handout(
       if (!steps.isEmpty()) {
         List<Integer> sheets = IntStream.range(0, laid.sheets()).boxed().toList();
         List<String> lines = new AssemblyText(net, form, fittings, steps).lines(steps);
-        sections.add(glue("", sheets, Picture.Folded.ALL, steps, lines));
+        sections.add(glue(net, "", sheets, Picture.Folded.ALL, steps, lines));
       }
     } else {
       sections.addAll(new PartByPart(order, laid, form, byRuler, works, steps).sections());
@@ -199,7 +200,7 @@ public record Handout(
    * @param told the same in words
    */
   static Section glue(
-      String part, List<Integer> sheets, int shown, List<Step> steps, List<String> told) {
+      Net net, String part, List<Integer> sheets, int shown, List<Step> steps, List<String> told) {
     List<Picture> pictures = new ArrayList<>();
     if (Steps.stages(steps).isEmpty()) {
       return new Section.Ordered("Make up" + part + " in this order", pictures, told);
@@ -214,8 +215,19 @@ public record Handout(
               "The flat net with a number on every tab and at the edge it is glued under."));
     }
     List<String> lines = new ArrayList<>();
-    lines.add("Fit everything dry once. Glue thinly; hold each place until it grips.");
+    boolean isGlued =
+        Steps.stages(steps).stream()
+            .flatMap(s -> s.bonds().stream())
+            .anyMatch(
+                b ->
+                    !(b instanceof Bond.Joined(int join))
+                        || net.joins().get(join).hold().isGlued());
+    lines.add(
+        isGlued
+            ? "Fit everything dry once. Glue thinly; hold each place until it grips."
+            : "Nothing of it is glued: it opens again.");
     lines.addAll(told);
-    return new Section.Ordered("Glue" + part + " in this order", pictures, lines);
+    return new Section.Ordered(
+        (isGlued ? "Glue" : "Close") + part + " in this order", pictures, lines);
   }
 }

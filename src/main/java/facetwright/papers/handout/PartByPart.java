@@ -74,7 +74,8 @@ final class PartByPart {
       }
       if (!glued.get(i).isEmpty()) {
         sections.add(
-            Handout.glue(of, sheets(part.panels()), i, glued.get(i), text.lines(glued.get(i))));
+            Handout.glue(
+                net, of, sheets(part.panels()), i, glued.get(i), text.lines(glued.get(i))));
       }
     }
     List<Integer> left = left();
@@ -83,6 +84,7 @@ final class PartByPart {
       if (!glued.getLast().isEmpty()) {
         sections.add(
             Handout.glue(
+                net,
                 " what else there is",
                 sheets(left),
                 Picture.Folded.ALL,
