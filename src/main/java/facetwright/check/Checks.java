@@ -29,6 +29,7 @@ import facetwright.check.fit.DustFlapRule;
 import facetwright.check.fit.FitRule;
 import facetwright.check.fit.FittingRule;
 import facetwright.check.fit.PlacingRule;
+import facetwright.check.fit.RibbonRule;
 import facetwright.check.fit.ShallowFlapRule;
 import facetwright.check.fit.SwingRule;
 import facetwright.check.fit.TabSticksOutRule;
@@ -66,6 +67,7 @@ public final class Checks {
           new SwingRule(),
           new FitRule(),
           new FittingRule(),
+          new RibbonRule(),
           new ClosingStackRule(),
           new WindowNearScoreRule(),
           new HoleNearEdgeRule(),
@@ -79,6 +81,9 @@ public final class Checks {
   /** Rules on what may come of a form that does not close. */
   private static final Set<String> OF_CLOSING =
       Set.of("gap", "tear", "panel-through-panel", "sense", "closing-stack", "not-solved");
+
+  /** Rules on what may come of walls that taper too much. */
+  private static final Set<String> OF_TAPER = Set.of("overlap", "tabs-clash");
 
   /** Rules on what may come of a corner that can't be folded flat. */
   private static final Set<String> OF_FLAT = Set.of("tear", "panel-through-panel");
@@ -97,6 +102,14 @@ public final class Checks {
     RULES.forEach(rule -> all.addAll(Alike.told(rule.find(subject))));
     if (isExplained) {
       all.removeIf(f -> OF_CLOSING.contains(f.rule()));
+    }
+    // Walls that can't lean together have no turn round that could be mended.
+    if (all.stream().anyMatch(f -> f.rule().equals("uneven-rim"))) {
+      all.removeIf(f -> f.rule().equals("turn-round"));
+    }
+    // Walls that taper so much overlap in the sheet, too: so many angles are more than 360°.
+    if (all.stream().anyMatch(f -> f.rule().equals("steep-taper"))) {
+      all.removeIf(f -> OF_TAPER.contains(f.rule()));
     }
     // Where a corner can't lie flat, what tears or gets in the way comes of that.
     if (all.stream().anyMatch(f -> f.rule().equals("fold-flat"))) {

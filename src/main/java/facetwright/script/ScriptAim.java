@@ -40,7 +40,8 @@ final class ScriptAim {
     WhatIf.Choice choice = what.choose(asked.goals(), asked.turn(), settings.keySet());
     if (choice.knobs().isEmpty()) {
       Facetwright.Made whole = Facetwright.checked(fileName, budget, made);
-      return new Facetwright.Settled(with(whole, byHand(asked, made.design())), settings);
+      return new Facetwright.Settled(
+          with(whole, unturned(asked, made.design(), settings.isEmpty())), settings);
     }
     Outcome outcome = what.aim(asked.goals(), choice, asked.grid(), MOST);
     Map<String, String> turned = new LinkedHashMap<>(settings);
@@ -49,14 +50,24 @@ final class ScriptAim {
     return new Facetwright.Settled(with(aimed, finding(asked, outcome)), turned);
   }
 
-  private static Finding byHand(AskedAim asked, Design design) {
+  /**
+   * @param isNone whether nothing is set by hand, so that there are no dials to turn
+   */
+  private static Finding unturned(AskedAim asked, Design design, boolean isNone) {
     String goals =
         asked.goals().stream().map(g -> g.text(design.unit())).collect(Collectors.joining(" and "));
     return new Finding(
         RULE,
-        Finding.Severity.NOTE,
-        Message.of("The aim at %s is not followed: every dial it may turn is set by hand.", goals),
-        Message.text("Leave one of them unset to have it turned."),
+        isNone ? Finding.Severity.WARNING : Finding.Severity.NOTE,
+        Message.of(
+            "The aim at %s is not followed: %s.",
+            goals,
+            isNone ? "there is no dial that it may turn" : "every dial it may turn is set by hand"),
+        Message.text(
+            isNone
+                ? "Make a dial of a measure that may change: const side = dial(\"side\", 30, {"
+                    + " from: 20, to: 40 });"
+                : "Leave one of them unset to have it turned."),
         new Place.WholeNet(),
         asked.site());
   }

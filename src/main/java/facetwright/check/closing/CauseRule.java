@@ -17,6 +17,7 @@ public interface CauseRule extends Rule {
       List.of(
           new ShortWallRule(),
           new UnevenRimRule(),
+          new SteepTaperRule(),
           new WideWallRule(),
           new WrongSidesRule(),
           new NarrowCornerRule(),
@@ -31,6 +32,7 @@ public interface CauseRule extends Rule {
       Set.of(
           "short-wall",
           "uneven-rim",
+          "steep-taper",
           "wide-wall",
           "wrong-sides",
           "narrow-corner",

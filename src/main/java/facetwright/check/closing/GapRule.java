@@ -7,6 +7,8 @@ import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.fold.pose.JoinGap;
 import facetwright.fold.pose.Laps;
+import facetwright.geom.Motion3;
+import facetwright.geom.Segment2;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.EdgeRef;
@@ -84,7 +86,14 @@ public final class GapRule implements Rule {
   }
 
   private static Message fix(Subject subject, Join join) {
-    if (join.hold() == Join.Hold.TONGUE) {
+    if (join instanceof Join.Lap lap && join.hold() == Join.Hold.TONGUE) {
+      double off = off(subject, lap);
+      if (off > Mm.HAIR) {
+        return Message.of(
+            "The edge that %s hangs on stays %s off %s: bring it down on that, or hang the tongue"
+                + " on an edge that comes to it.",
+            subject.name(lap.under()), Value.length(off), subject.name(lap.over()));
+      }
       return Message.text(
           "Give the slot another inset, so that the foot of the tongue's panel comes down on it, or"
               + " move the tongue along its edge by at.");
@@ -101,6 +110,18 @@ public final class GapRule implements Rule {
                 + " %s.",
             reach)
         : reach.capital().plus(".");
+  }
+
+  /** How far the foot of a tongue is off the plane of the panel with the slot, in mm. */
+  private static double off(Subject subject, Join.Lap tongue) {
+    Segment2 foot = subject.foot(tongue.under());
+    Motion3 seen =
+        subject
+            .folded()
+            .poses()
+            .get(tongue.under())
+            .then(subject.folded().poses().get(tongue.over()).inverse());
+    return Math.max(Math.abs(seen.apply(foot.from()).z()), Math.abs(seen.apply(foot.to()).z()));
   }
 
   /** A lap that nothing holds can't be made, however little is missing. */

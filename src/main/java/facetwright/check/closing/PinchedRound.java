@@ -20,8 +20,9 @@ import java.util.stream.IntStream;
  * @param height of the row, in mm
  * @param isHeld whether all are square and stand on square panels of the next row, so that the
  *     waist is a plane polygon
+ * @param hasFin whether a fin goes on beyond the pinched columns
  */
-record PinchedRound(List<Column> columns, double height, boolean isHeld) {
+record PinchedRound(List<Column> columns, double height, boolean isHeld, boolean hasFin) {
   PinchedRound {
     columns = List.copyOf(inOrder(columns));
   }
@@ -156,17 +157,19 @@ record PinchedRound(List<Column> columns, double height, boolean isHeld) {
     private Optional<PinchedRound> round(EdgeRef first) {
       List<Column> columns = new ArrayList<>();
       boolean isHeld = true;
+      boolean hasFin = false;
       EdgeRef waist = first;
       double height = net.segment(right(first)).length();
       do {
         boolean isPinched = sides(waist.panel()) == 3;
         columns.add(new Column(waist.panel(), net.segment(waist).length(), isPinched));
         isHeld &= isHeld(waist);
+        hasFin |= isPinched && isUnderFin(waist);
         EdgeRef next = across.get(right(waist));
         waist = next == null ? null : beyond(next);
       } while (waist != null && !waist.equals(first) && columns.size() <= net.panels().size());
       return first.equals(waist)
-          ? Optional.of(new PinchedRound(columns, height, isHeld))
+          ? Optional.of(new PinchedRound(columns, height, isHeld, hasFin))
           : Optional.empty();
     }
 
@@ -178,6 +181,13 @@ record PinchedRound(List<Column> columns, double height, boolean isHeld) {
       }
       EdgeRef gusset = across.get(side);
       return side(gusset.panel(), gusset.edge() + 1);
+    }
+
+    /** Whether the half of a fin stands on the half edge of its gusset. */
+    private boolean isUnderFin(EdgeRef waist) {
+      EdgeRef gusset = across.get(side(waist.panel(), waist.edge() + 1));
+      EdgeRef beyond = across.get(side(gusset.panel(), gusset.edge() + 2));
+      return beyond != null && !isGusset(beyond);
     }
 
     /** The waist side of the column whose left upright side this is; null where it is of none. */

@@ -17,8 +17,10 @@ import java.util.Optional;
  * upright; upright they can't, for beside a pinched column both ends of a wall's upright edge would
  * be where the next wall's are. So the rim is a polygon with one straight side for each run of such
  * walls: one side closes nothing, two have to be alike, and of more none is longer than the others
- * together (Euclid, Elements I.20, for three; for more from memory). Walls folded right over onto
- * each other would shorten a side; that is taken as meant only where the script says so.
+ * together (Euclid, Elements I.20, for three; for more from memory). Under a fin the corners of the
+ * rim, too, are four right angles: it stands on two walls only, which lean in by half a pinched
+ * column each. Walls folded right over onto each other would shorten a side; that is taken as meant
+ * only where the script says so.
  *
  * <p>What it does not detect: rims that could close, but whose waist can't.
  */
@@ -59,6 +61,20 @@ final class UnevenRimRule implements CauseRule {
     if (!round.isHeld() || runs.isEmpty()) {
       return Optional.empty();
     }
+    if (round.hasFin() && runs.size() > 2) {
+      return Optional.of(
+          Message.of(
+              "a fin stands on two walls that lean together, and %s stand between the pinched"
+                  + " columns",
+              runs.size()));
+    }
+    if (round.hasFin() && runs.size() == 2 && underFin(round) > round.height() + NOTHING.mm()) {
+      return Optional.of(
+          Message.of(
+              "under the fin the walls are %s tall, and have to be %s tall at least to lean"
+                  + " together",
+              Value.length(round.height()), Value.atLeast(underFin(round))));
+    }
     PinchedRound.Run most =
         runs.stream().max(Comparator.comparingDouble(PinchedRound.Run::length)).orElseThrow();
     double others = runs.stream().mapToDouble(PinchedRound.Run::length).sum() - most.length();
@@ -87,10 +103,31 @@ final class UnevenRimRule implements CauseRule {
             "uneven-rim",
             Finding.Severity.ERROR,
             why.capital().plus("."),
-            everySecond(round),
+            fix(round),
             new Place.AtPanel(wall),
             subject.siteBeside(wall))
         .telling(why);
+  }
+
+  /** How tall walls are that lean together over the columns pinched between them, in mm. */
+  private static double underFin(PinchedRound round) {
+    return round.columns().stream()
+            .filter(PinchedRound.Column::isPinched)
+            .mapToDouble(PinchedRound.Column::width)
+            .max()
+            .orElseThrow()
+        / 2;
+  }
+
+  private static Message fix(PinchedRound round) {
+    int runs = round.runs().size();
+    if (round.hasFin() && runs > 2) {
+      return Message.text(
+          "Use four columns and pinch every second, or take away the row beyond the pinched one.");
+    }
+    return round.hasFin() && runs == 2 && underFin(round) > round.height()
+        ? Message.of("Make the pinched row %s tall or taller.", Value.atLeast(underFin(round)))
+        : everySecond(round);
   }
 
   /** How to pinch so that it closes: every second column, on walls that reach. */

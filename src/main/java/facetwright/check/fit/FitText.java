@@ -22,23 +22,32 @@ final class FitText {
   private final boolean isPlaced;
 
   FitText(Subject subject, Slip slip, double caliper) {
-    this(subject, slip, caliper, false);
+    this(subject, slip, caliper, false, false);
   }
 
   /**
-   * @param isPlaced whether the script says that the one goes to the other
+   * Of parts of which the script says that the one goes to the other.
+   *
+   * @param isOver whether the outer one goes over the other, which else goes into it
    */
-  FitText(Subject subject, Slip slip, double caliper, boolean isPlaced) {
+  FitText(Subject subject, Slip slip, double caliper, boolean isOver) {
+    this(subject, slip, caliper, true, isOver);
+  }
+
+  private FitText(Subject subject, Slip slip, double caliper, boolean isPlaced, boolean isOver) {
     this.isPlaced = isPlaced;
     this.subject = subject;
     this.slip = slip;
     this.caliper = caliper;
     Part.Use use = slip.outer().use();
     boolean isInner = slip.into().use() == Part.Use.INNER;
-    isLid = use == Part.Use.LID || (use == Part.Use.UNTOLD && !isInner && !slip.isEndOn());
+    isLid =
+        isPlaced
+            ? isOver
+            : use == Part.Use.LID || (use == Part.Use.UNTOLD && !isInner && !slip.isEndOn());
     String plain = isLid ? "lid" : slip.mouth().isTube() ? "sleeve" : "box";
     outer = slip.outer().word().isEmpty() ? plain : slip.outer().word();
-    String held = isLid || !slip.isEndOn() ? "box" : "tray";
+    String held = isLid ? "box" : slip.isEndOn() ? "tray" : isPlaced ? "insert" : "box";
     inner = slip.into().word().isEmpty() ? held : slip.into().word();
   }
 
@@ -143,7 +152,12 @@ final class FitText {
   }
 
   private Message fix() {
-    String use = drops() ? " If it is meant to lie inside, call it an insert." : "";
+    String use =
+        drops()
+            ? isPlaced
+                ? " If it is meant to lie inside, say into, not over."
+                : " If it is meant to lie inside, call it an insert."
+            : "";
     if (slip.shape() == Slip.Shape.OTHER) {
       return Message.of("%s.%s", other(), use);
     }

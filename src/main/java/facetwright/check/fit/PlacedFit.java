@@ -144,7 +144,7 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
     }
     if (slip.isPresent()) {
       return Optional.of(
-          told(new FitText(subject, slip.get(), caliper(subject, nest), true).finding()));
+          told(new FitText(subject, slip.get(), caliper(subject, nest), isOver()).finding()));
     }
     double off = isTight() ? Slip.EASY - least() : most() - Slip.EASY;
     Message what =

@@ -38,8 +38,13 @@ public final class PlacingRule implements Rule {
       found.add(finding(subject, placing, refused.why(), refused.remedy()));
     }
     parts.placings().forEach(p -> oneOfSeveral(parts, p).ifPresent(found::add));
-    if (subject.folded().together().isSome() && mayMeet(subject)) {
-      through(subject).ifPresent(found::add);
+    if (subject.folded().together().isSome()) {
+      if (mayMeet(subject)) {
+        through(subject)
+            .or(() -> Sharing.of(subject).map(s -> sharing(subject, s)))
+            .ifPresent(found::add);
+      }
+      found.addAll(Tipping.all(subject));
     }
     return found;
   }
@@ -99,7 +104,7 @@ public final class PlacingRule implements Rule {
     return false;
   }
 
-  private static boolean isNest(Subject subject, int a, int b) {
+  static boolean isNest(Subject subject, int a, int b) {
     return subject.folded().together().nests().stream()
         .anyMatch(n -> (n.outer() == a && n.inner() == b) || (n.outer() == b && n.inner() == a));
   }
@@ -132,6 +137,20 @@ public final class PlacingRule implements Rule {
             })
         .max(Comparator.comparingDouble(c -> Math.rint(1e3 * c.depth())))
         .map(c -> through(subject, c));
+  }
+
+  private static Finding sharing(Subject subject, Sharing s) {
+    Parts parts = subject.net().parts();
+    Placing placing = parts.placing(s.b()).or(() -> parts.placing(s.a())).orElseThrow();
+    return finding(
+        subject,
+        placing,
+        Message.of(
+            "%s and %s stand in one place",
+            Value.name(parts.all().get(s.a()).name()), Value.name(parts.all().get(s.b()).name())),
+        Message.of(
+            "Put %s elsewhere, with at or beside, or into the other if it is meant to be in there.",
+            Value.name(parts.all().get(placing.part()).name())));
   }
 
   private static Finding through(Subject subject, Collision c) {

@@ -1,5 +1,6 @@
 package facetwright.net.wrap;
 
+import facetwright.geom.RoundOff;
 import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
 import java.util.List;
@@ -236,8 +237,9 @@ final class WrapAngles {
     double rim = inner(atTop ? wallRow + 1 : wallRow, 1 - first, true);
     double lean = (waist - rim) / wrap.grid().height(wallRow, 1 - first);
     double sign = atTop == tabAbove ? -1 : 1;
-    return Math.abs(lean) < 1
-        ? FoldAngle.degrees(90 + sign * Math.toDegrees(Math.asin(lean)))
+    // Walls that just reach lie level.
+    return Math.abs(lean) <= 1 + RoundOff.PART
+        ? FoldAngle.degrees(90 + sign * Math.toDegrees(Math.asin(Math.clamp(lean, -1, 1))))
         : FoldAngle.TO_SOLVE;
   }
 
