@@ -6,6 +6,7 @@ import facetwright.fold.making.Numbers;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.net.Net;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -30,6 +31,21 @@ public record GlueMarks(Map<Integer, Faces.Face> faces, Numbers numbers) {
   /** The same, the order of gluing reckoned before. */
   public static GlueMarks of(Net net, FoldedForm form, List<Gluing.Stage> stages) {
     return new GlueMarks(Faces.of(net, form, stages), Numbers.of(net, stages));
+  }
+
+  /**
+   * Of several copies of the net in one: the faces, without numbers, which would be many.
+   *
+   * @param copies how many, their panels one copy after another
+   * @param panels how many one has
+   */
+  public GlueMarks of(int copies, int panels) {
+    Map<Integer, Faces.Face> all = new HashMap<>();
+    for (int i = 0; i < copies; i++) {
+      int before = i * panels;
+      faces.forEach((panel, face) -> all.put(before + panel, face));
+    }
+    return new GlueMarks(all, Numbers.NONE);
   }
 
   Faces.Face face(int panel) {

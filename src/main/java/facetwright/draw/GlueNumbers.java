@@ -3,11 +3,13 @@ package facetwright.draw;
 import facetwright.draw.Mark.Anchor;
 import facetwright.draw.Mark.Circle;
 import facetwright.draw.Mark.Fill;
+import facetwright.draw.Mark.Stroke;
 import facetwright.draw.Mark.Text;
 import facetwright.draw.Mark.Weight;
 import facetwright.fold.making.Bond;
 import facetwright.fold.making.Numbers;
 import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
@@ -33,16 +35,25 @@ final class GlueNumbers {
   private static final double RING = 2.3;
   private static final double WITHIN = 0.1;
   private static final double FROM_SIDE = 3;
+  private static final double NEAREST = 5;
+  private static final double FARTHEST = 24;
+  private static final int WAYS = 16;
   private static final double[] ALONG = {0.5, 0.35, 0.65, 0.2, 0.8};
 
   private final Net net;
   private final Set<Integer> panels;
   private final List<Mark> marks = new ArrayList<>();
   private final List<Box2> taken = new ArrayList<>();
+  private final Box2 bounds;
 
   private GlueNumbers(Net net, Set<Integer> panels, List<? extends Mark> written) {
     this.net = net;
     this.panels = panels;
+    this.bounds =
+        panels.stream()
+            .map(p -> net.panels().get(p).outline().box())
+            .reduce(Box2::union)
+            .orElse(new Box2(0, 0, 0, 0));
     for (Mark mark : written) {
       if (mark instanceof Text t) {
         double half = t.width() / 2;
@@ -102,13 +113,54 @@ final class GlueNumbers {
     Panel at = net.panels().get(panel);
     List<Polygon2> holes = at.openings().stream().map(Opening::outline).toList();
     Vec2 middle = Planar.inmost(at.outline(), holes, WITHIN);
-    if (!isFree(around(middle, 2 * RING, 2 * RING))) {
+    Vec2 place = place(middle, List.of(middle), 2 * RING, 2 * RING);
+    if (place == null) {
       return;
     }
-    marks.add(new Fill(List.of(Polygon2.regular(middle, 24, RING, 0)), FillKind.CARD));
-    marks.add(new Circle(middle, RING, LineKind.GLUE));
-    taken.add(around(middle, 2 * RING, 2 * RING));
-    write(middle, number, Weight.BOLD);
+    lead(place, middle, RING);
+    marks.add(new Fill(List.of(Polygon2.regular(place, 24, RING, 0)), FillKind.CARD));
+    marks.add(new Circle(place, RING, LineKind.GLUE));
+    taken.add(around(place, 2 * RING, 2 * RING));
+    write(place, number, Weight.BOLD);
+  }
+
+  /**
+   * The first of these places that is free, or else one as near as there is beside the net, from
+   * which a line leads; null where there is none.
+   */
+  private Vec2 place(Vec2 middle, List<Vec2> places, double wide, double high) {
+    for (Vec2 p : places) {
+      if (isFree(around(p, wide, high))) {
+        return p;
+      }
+    }
+    for (double away = NEAREST; away <= FARTHEST; away += RING) {
+      for (int i = 0; i < WAYS; i++) {
+        Vec2 p = middle.plus(Vec2.polar(away, 2 * Math.PI * i / WAYS));
+        Box2 box = around(p, wide, high);
+        if (bounds.holds(box, LengthTolerance.FINE) && isFree(box) && isBesideNet(p)) {
+          return p;
+        }
+      }
+    }
+    return null;
+  }
+
+  private boolean isBesideNet(Vec2 place) {
+    return panels.stream()
+        .map(p -> net.panels().get(p).outline())
+        .noneMatch(
+            o ->
+                IntStream.range(0, o.size()).anyMatch(i -> o.side(i).distance(place) < RING)
+                    || o.contains(place));
+  }
+
+  /** From what stands apart to what it is of. */
+  private void lead(Vec2 from, Vec2 to, double clear) {
+    double far = from.distance(to);
+    if (far > clear) {
+      marks.add(Stroke.line(from.toward(to, clear / far), to, LineKind.GLUE));
+    }
   }
 
   private void beside(EdgeRef side, String number) {
@@ -122,15 +174,16 @@ final class GlueNumbers {
     for (double part : ALONG) {
       places.add(flat.from().toward(flat.to(), part).plus(in));
     }
-    // Where a net is too small for its numbers they stand in the picture of the gluing alone.
-    places.stream()
-        .filter(p -> isFree(around(p, wide, HIGH)))
-        .findFirst()
-        .ifPresent(
-            p -> {
-              taken.add(around(p, wide, HIGH));
-              write(p, number, Weight.REGULAR);
-            });
+    // Where a net is too small for its numbers they stand beside it, or in the picture of the
+    // gluing alone.
+    Vec2 place = place(flat.middle(), places, wide, HIGH);
+    if (place != null) {
+      taken.add(around(place, wide, HIGH));
+      if (!places.contains(place)) {
+        lead(place, flat.middle(), HIGH);
+      }
+      write(place, number, Weight.REGULAR);
+    }
   }
 
   private boolean isFree(Box2 place) {

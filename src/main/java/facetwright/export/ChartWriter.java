@@ -12,7 +12,7 @@ public final class ChartWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
+  public String ending() {
     return "chart.pdf";
   }
 

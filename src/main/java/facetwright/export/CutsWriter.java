@@ -16,7 +16,7 @@ public final class CutsWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
+  public String ending() {
     return "layers.pdf";
   }
 

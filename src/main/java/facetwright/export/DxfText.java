@@ -24,17 +24,23 @@ final class DxfText {
   /** The layer of words on panels. */
   private static final String LABEL = "LABEL";
 
+  private final String title;
   private final List<Mark> marks;
   private final StringBuilder out = new StringBuilder();
   private int lastHandle = 0x10;
 
-  DxfText(List<Mark> marks) {
+  /**
+   * @param title of the file, a comment at its head
+   */
+  DxfText(String title, List<Mark> marks) {
+    this.title = title;
     this.marks = marks;
   }
 
   String text() {
     String body = body();
     out.setLength(0);
+    add(999, plain(title));
     section("HEADER");
     add(9, "$ACADVER", 1, "AC1015", 9, "$DWGCODEPAGE", 3, "ANSI_1252");
     add(9, "$HANDSEED", 5, Integer.toHexString(lastHandle + 1).toUpperCase(Locale.ROOT));
@@ -213,19 +219,20 @@ final class DxfText {
     }
   }
 
-  /** Letters that the code page lacks are written by their number: \\U+03B1. */
   private void text(String owner, Mark.Text t) {
     Vec2 start = t.at().minus(Vec2.polar(t.back(), Math.toRadians(t.angle())));
-    String words =
-        t.content()
-            .codePoints()
-            .mapToObj(
-                c -> c < 0x7F ? Character.toString(c) : String.format(Locale.ROOT, "\\U+%04X", c))
-            .collect(Collectors.joining());
     add(0, "TEXT", 5, handle(), 330, owner, 100, "AcDbEntity", 8, LABEL, 100, "AcDbText");
     point(10, start);
-    add(40, number(t.size() * Lettering.CAP_HEIGHT), 1, words, 50, number(t.angle()));
+    add(40, number(t.size() * Lettering.CAP_HEIGHT), 1, plain(t.content()), 50, number(t.angle()));
     add(100, "AcDbText");
+  }
+
+  /** Letters that the code page lacks are written by their number: \\U+03B1. */
+  private static String plain(String words) {
+    return words
+        .codePoints()
+        .mapToObj(c -> c < 0x7F ? Character.toString(c) : String.format(Locale.ROOT, "\\U+%04X", c))
+        .collect(Collectors.joining());
   }
 
   /**

@@ -30,7 +30,7 @@ final class DxfWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
+  public String ending() {
     return "template.dxf";
   }
 
@@ -54,7 +54,7 @@ final class DxfWriter implements Exporter {
       marks.add(Mark.Stroke.around(sheet, LineKind.SHEET));
       marks.addAll(onSheet(laid, i));
     }
-    return new DxfText(marks).text().getBytes(StandardCharsets.US_ASCII);
+    return new DxfText(title(job), marks).text().getBytes(StandardCharsets.US_ASCII);
   }
 
   /** The lines of one sheet where they lie among all sheets; the sheet's edge left out. */

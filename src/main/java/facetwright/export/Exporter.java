@@ -13,8 +13,18 @@ public interface Exporter {
   /** The short name by which it is asked for, such as "pdf". */
   String format();
 
-  /** The usual name of the file, such as "template.pdf". */
-  String fileName();
+  /** How the file's name ends, after the design's, such as "template.pdf". */
+  String ending();
+
+  /** The name of the (first) file, such as "harbour-lantern-template.pdf". */
+  default String fileName(Job job) {
+    return job.named().file(ending());
+  }
+
+  /** What the file says it is, such as "Harbour lantern: template". */
+  default String title(Job job) {
+    return job.named().title(name(job));
+  }
 
   /** What a maker calls it, such as "Template". */
   String name();
@@ -65,13 +75,13 @@ public interface Exporter {
    * @throws facetwright.export.file.ExportException when it can't be made of this job
    */
   default byte[] write(Job job) {
-    return PdfWriter.write(job.title(), job.author(), pages(job));
+    return PdfWriter.write(title(job), job.author(), pages(job));
   }
 
   /** Every file of the format by name; more than one only where a format holds one page a file. */
   default SequencedMap<String, byte[]> files(Job job) {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
-    files.put(fileName(), write(job));
+    files.put(fileName(job), write(job));
     return files;
   }
 }

@@ -5,6 +5,7 @@ import facetwright.draw.page.FacetPages;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.net.sheet.Laid;
 import facetwright.papers.facets.FacetList;
+import facetwright.papers.order.Named;
 import facetwright.papers.order.Order;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,11 +20,14 @@ public final class FacetFiles {
       String title, String author, Order order, Laid laid, FoldedForm folded, FacetList facets) {
     List<Drawing> pages = FacetPages.of(title, order, laid, folded, facets);
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
-    files.put("facets.pdf", PdfWriter.write(title, author, pages));
+    Named named = new Named(title);
+    files.put(named.file("facets.pdf"), PdfWriter.write(named.title("Facets"), author, pages));
     for (int i = 0; i < pages.size(); i++) {
-      String name = i == 0 ? "facets" : "facets-" + (i + 1);
-      files.put(name + ".svg", SvgWriter.write(title, pages.get(i)));
-      files.put(name + ".png", PngWriter.page(pages.get(i), order.pixels()));
+      String page = pages.size() == 1 ? "Facets" : "Facets, page " + (i + 1);
+      files.put(named.file("facets.svg", i + 1), SvgWriter.write(named.title(page), pages.get(i)));
+      files.put(
+          named.file("facets.png", i + 1),
+          PngWriter.page(named.title(page), pages.get(i), order.pixels()));
     }
     return files;
   }

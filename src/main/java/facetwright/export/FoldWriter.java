@@ -29,7 +29,7 @@ final class FoldWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
+  public String ending() {
     return "net.fold";
   }
 
@@ -45,10 +45,10 @@ final class FoldWriter implements Exporter {
 
   @Override
   public byte[] write(Job job) {
-    return JsonText.dense(json -> write(json, job)).getBytes(StandardCharsets.UTF_8);
+    return JsonText.dense(json -> write(json, title(job), job)).getBytes(StandardCharsets.UTF_8);
   }
 
-  private static void write(JsonGenerator json, Job job) {
+  private static void write(JsonGenerator json, String title, Job job) {
     Net net = job.laid().net();
     FlatMesh mesh = new FlatMesh(net, job.isSolved() ? Senses.folds(net, job.form()) : List.of());
     json.writeNumberProperty("file_spec", VERSION);
@@ -56,7 +56,7 @@ final class FoldWriter implements Exporter {
     if (!job.author().isBlank()) {
       json.writeStringProperty("file_author", job.author());
     }
-    json.writeStringProperty("file_title", job.title());
+    json.writeStringProperty("file_title", title);
     JsonText.strings(json, "file_classes", List.of("singleModel"));
     json.writeStringProperty("frame_title", job.title());
     json.writeStringProperty(

@@ -14,7 +14,7 @@ public final class GuidesWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
+  public String ending() {
     return "guides.pdf";
   }
 

@@ -13,7 +13,7 @@ public final class HandoutWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
+  public String ending() {
     return "handout.pdf";
   }
 

@@ -1,21 +1,14 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
-import facetwright.draw.Lettering;
-import facetwright.draw.Mark;
+import facetwright.draw.picture.Block;
+import facetwright.draw.picture.HandoutPictures;
 import facetwright.draw.picture.Turnable;
-import facetwright.net.sheet.SheetSize;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
-import facetwright.words.Decimals;
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Base64;
 import java.util.List;
-import java.util.Objects;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -46,7 +39,7 @@ final class HtmlWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
+  public String ending() {
     return "handout.html";
   }
 
@@ -61,13 +54,18 @@ final class HtmlWriter implements Exporter {
   }
 
   @Override
+  public String title(Job job) {
+    return job.named().title("Handout");
+  }
+
+  @Override
   public byte[] write(Job job) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
       XMLStreamWriter xml =
           XMLOutputFactory.newDefaultFactory()
               .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
-      new Page(xml, job.handout(), job).write();
+      new Page(xml, title(job), job.handout(), job).write();
       xml.close();
     } catch (XMLStreamException e) {
       throw new IllegalStateException(e);
@@ -79,12 +77,14 @@ final class HtmlWriter implements Exporter {
   private static final class Page {
     private static final String[] NONE = {};
     private final XMLStreamWriter xml;
+    private final String told;
     private final HandoutContent content;
     private final Job job;
     private int number = 1;
 
-    Page(XMLStreamWriter xml, HandoutContent content, Job job) {
+    Page(XMLStreamWriter xml, String told, HandoutContent content, Job job) {
       this.xml = xml;
+      this.told = Xml.clean(told);
       this.content = content;
       this.job = job;
     }
@@ -96,8 +96,8 @@ final class HtmlWriter implements Exporter {
       open("head");
       empty("meta", "charset", "utf-8");
       empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-      element("title", title.isBlank() ? "Handout" : title);
-      element("style", typefaces() + resource("handout.css") + sheetSizes());
+      element("title", told);
+      element("style", HtmlStyle.of(job, content.templates()));
       close();
       open("body");
       open("main");
@@ -121,7 +121,14 @@ final class HtmlWriter implements Exporter {
       open("section");
       element("h2", Xml.words(section.heading()));
       switch (section) {
-        case Section.Facts facts -> list("ul", facts.lines());
+        case Section.Facts facts -> {
+          if (facts.picture().isPresent()) {
+            open("figure", "class", "made");
+            picture(facts.picture().get(), PICTURE, PICTURE);
+            close();
+          }
+          list("ul", facts.lines());
+        }
         case Section.Ordered ordered -> {
           for (Picture picture : ordered.pictures()) {
             open("div", "class", "wide", "tabindex", "0", "role", "group", "aria-label", "The net");
@@ -151,10 +158,11 @@ final class HtmlWriter implements Exporter {
       for (Picture picture : pictures) {
         open("li");
         open("figure");
-        picture(picture, PICTURE, TALL);
+        HandoutPictures.Told told = content.pictures().told(picture, PICTURE, TALL);
+        picture(picture.alt(), told.block());
         open("figcaption");
         element("b", step++ + ".");
-        List<String> lines = picture.words().lines().toList();
+        List<String> lines = told.words().lines().toList();
         for (int i = 0; i < lines.size(); i++) {
           if (i > 0) {
             xml.writeEmptyElement("br");
@@ -169,8 +177,12 @@ final class HtmlWriter implements Exporter {
     }
 
     private void picture(Picture picture, double width, double height) throws XMLStreamException {
-      SvgWriter.element(
-          xml, picture.alt(), content.pictures().of(picture, width, height), false, ZOOM);
+      picture(picture.alt(), content.pictures().block(picture, width, height));
+    }
+
+    private void picture(String alt, Block block) throws XMLStreamException {
+      Drawing drawing = new Drawing(block.width(), block.height(), block.marks());
+      SvgWriter.element(xml, alt, drawing, false, ZOOM);
     }
 
     private void list(String kind, List<String> lines) throws XMLStreamException {
@@ -204,7 +216,7 @@ final class HtmlWriter implements Exporter {
           "\nconst folded = "
               + TurnableJson.of(Turnable.of(job.laid().net(), content.pictures()))
               + ";\n"
-              + resource("handout.js")
+              + HtmlStyle.resource("handout.js")
               + "\n//");
       close();
     }
@@ -222,38 +234,6 @@ final class HtmlWriter implements Exporter {
             1);
         close();
       }
-    }
-
-    /** Words are set as on paper, whatever the reader's machine has. */
-    private static String typefaces() {
-      StringBuilder css = new StringBuilder();
-      for (Mark.Weight weight : Mark.Weight.values()) {
-        css.append("@font-face { font-family: \"Facetwright Sans\"; font-weight: ")
-            .append(weight == Mark.Weight.BOLD ? "bold" : "normal")
-            .append("; src: url(data:font/ttf;base64,")
-            .append(Base64.getEncoder().encodeToString(Lettering.file(weight)))
-            .append("); }\n");
-      }
-      return css.toString();
-    }
-
-    /** Words print on the printer's page, each template on a page of its own size. */
-    private String sheetSizes() {
-      SheetSize printed = job.order().page();
-      StringBuilder css = new StringBuilder("@page { size: " + mm(printed.width()) + " ");
-      css.append(mm(printed.height())).append("; margin: 15mm; }\n");
-      for (int i = 0; i < content.templates().size(); i++) {
-        Drawing page = content.templates().get(i);
-        String size = mm(page.width()) + " " + mm(page.height());
-        css.append("@page sheet").append(i).append(" { size: ").append(size);
-        css.append("; margin: 0; }\n@media print { .sheet").append(i).append(" { page: sheet");
-        css.append(i).append("; height: ").append(mm(page.height() - 0.3)).append("; } }\n");
-      }
-      return css.toString();
-    }
-
-    private static String mm(double length) {
-      return Decimals.places(length, 2) + "mm";
     }
 
     private void open(String name, String... attributes) throws XMLStreamException {
@@ -281,15 +261,6 @@ final class HtmlWriter implements Exporter {
       open(name);
       xml.writeCharacters(text);
       close();
-    }
-  }
-
-  private static String resource(String name) {
-    try (InputStream in = HtmlWriter.class.getResourceAsStream(name)) {
-      Objects.requireNonNull(in, () -> name + " is missing from the program");
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
   }
 }

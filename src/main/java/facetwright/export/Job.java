@@ -12,6 +12,7 @@ import facetwright.net.sheet.SheetLayout;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.copies.CopyPlan;
 import facetwright.papers.materials.Works;
+import facetwright.papers.order.Named;
 import facetwright.papers.order.Order;
 import java.util.HashMap;
 import java.util.List;
@@ -75,6 +76,11 @@ public final class Job {
     return title;
   }
 
+  /** What its files are called. */
+  public Named named() {
+    return new Named(title);
+  }
+
   String author() {
     return author;
   }
@@ -117,7 +123,7 @@ public final class Job {
 
   /** The template over the printer's pages. */
   List<Drawing> tiles() {
-    return tiles.get(() -> TiledPages.of(title, laid, order.page(), gluing()));
+    return tiles.get(() -> TiledPages.few(title, unit(), laid, order.page(), gluing()));
   }
 
   /** As many copies as one sheet gives. */

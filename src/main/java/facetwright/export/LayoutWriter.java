@@ -12,7 +12,7 @@ public final class LayoutWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
+  public String ending() {
     return "layout.pdf";
   }
 
@@ -39,6 +39,6 @@ public final class LayoutWriter implements Exporter {
 
   @Override
   public List<Drawing> pages(Job job) {
-    return CopyPages.of(job.title(), job.order(), job.laid(), job.copies());
+    return CopyPages.of(job.title(), job.order(), job.laid(), job.copies(), job.gluing());
   }
 }

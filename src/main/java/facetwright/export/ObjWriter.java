@@ -21,7 +21,7 @@ final class ObjWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
+  public String ending() {
     return "folded.obj";
   }
 
@@ -40,7 +40,7 @@ final class ObjWriter implements Exporter {
     Net net = job.laid().net();
     FoldedMesh mesh = job.mesh(FoldedMesh.all(net));
     StringBuilder out = new StringBuilder();
-    out.append("# ").append(job.title().replaceAll("\\p{Cntrl}", " ")).append('\n');
+    out.append("# ").append(title(job)).append('\n');
     out.append("# made with Facetwright; millimetres, z up\n");
     if (!job.isSolved()) {
       out.append("# folded as far as its fold angles are known; the rest is left flat\n");

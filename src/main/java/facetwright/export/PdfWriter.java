@@ -11,6 +11,7 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import facetwright.pace.Pace;
+import facetwright.papers.order.Named;
 import java.awt.Color;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -47,8 +48,8 @@ public final class PdfWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
-    return "template.pdf";
+  public String ending() {
+    return Named.TEMPLATE;
   }
 
   @Override

@@ -38,17 +38,17 @@ final class PngWriter implements Exporter {
   private static final Ink WHITE = new Ink(0xFFFFFF);
 
   private final String format;
-  private final String fileName;
+  private final String ending;
   private final String name;
   private final BiFunction<PngWriter, Job, List<byte[]>> pictures;
 
   private PngWriter(
       String format,
-      String fileName,
+      String ending,
       String name,
       BiFunction<PngWriter, Job, List<byte[]>> pictures) {
     this.format = format;
-    this.fileName = fileName;
+    this.ending = ending;
     this.name = name;
     this.pictures = pictures;
   }
@@ -70,8 +70,8 @@ final class PngWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
-    return fileName;
+  public String ending() {
+    return ending;
   }
 
   @Override
@@ -99,7 +99,7 @@ final class PngWriter implements Exporter {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
     for (byte[] picture : pictures.apply(this, job)) {
       int number = files.size() + 1;
-      files.put(number == 1 ? fileName : fileName.replace(".", "-" + number + "."), picture);
+      files.put(job.named().file(ending, number), picture);
     }
     return files;
   }
@@ -108,10 +108,11 @@ final class PngWriter implements Exporter {
     List<byte[]> all = new ArrayList<>();
     for (int i = 0; i < job.laid().sheets(); i++) {
       SheetPart part = SheetPart.of(job.laid(), i);
+      String of = job.laid().sheets() == 1 ? "" : ", sheet " + (i + 1);
       Frame frame = frame(box(part), job.order().pixels());
       List<Mark> marks =
           NetDrawing.of(part, EnumSet.allOf(NetDrawing.Content.class), frame.zoom()).marks();
-      all.add(frame.png(marks.stream().filter(PngWriter::isOfTheNet).toList()));
+      all.add(frame.png(title(job) + of, marks.stream().filter(PngWriter::isOfTheNet).toList()));
     }
     return all;
   }
@@ -120,16 +121,16 @@ final class PngWriter implements Exporter {
     FoldedDrawing drawing =
         new FoldedDrawing(job.laid().net(), job.form().whole(), /* withLayers= */ true);
     Frame frame = frame(drawing.bounds(Viewpoint.USUAL), job.order().pixels());
-    return List.of(frame.png(drawing.seen(Viewpoint.USUAL)));
+    return List.of(frame.png(title(job), drawing.seen(Viewpoint.USUAL)));
   }
 
   /** A page as a picture on a white ground, so many pixels wide. */
-  static byte[] page(Drawing page, int pixels) {
+  static byte[] page(String title, Drawing page, int pixels) {
     Polygon2 ground = Polygon2.rectangle(0, 0, page.width(), page.height());
     List<Mark> marks = new ArrayList<>();
     marks.add(new Mark.Patch(List.of(ground), WHITE, List.of(), 0));
     marks.addAll(page.marks());
-    return Frame.of(ground.box(), pixels).png(marks);
+    return Frame.of(ground.box(), pixels).png(title, marks);
   }
 
   /** Round the panels and the ticks of a sheet, on its page. */
@@ -211,10 +212,10 @@ final class PngWriter implements Exporter {
       return scale() / pen;
     }
 
-    byte[] png(List<? extends Mark> marks) {
+    byte[] png(String title, List<? extends Mark> marks) {
       Raster raster = new Raster(width, height, scale(), pen, corner);
       raster.paint(marks);
-      return PngFile.of(width, height, perMetre, raster::row);
+      return PngFile.of(title, width, height, perMetre, raster::row);
     }
   }
 }

@@ -43,7 +43,7 @@ public final class RingWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
+  public String ending() {
     return "ring.pdf";
   }
 

@@ -22,7 +22,7 @@ final class StlWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
+  public String ending() {
     return "folded.stl";
   }
 
@@ -44,7 +44,9 @@ final class StlWriter implements Exporter {
         ByteBuffer.allocate(HEADER + 4 + TRIANGLE * triangles.size())
             .order(ByteOrder.LITTLE_ENDIAN);
     String how = job.isSolved() ? "" : "; folded as far as its angles are known";
-    out.put(("Facetwright, millimetres, z up" + how).getBytes(StandardCharsets.US_ASCII));
+    String head = "Facetwright, millimetres, z up" + how + ". " + title(job);
+    byte[] told = head.getBytes(StandardCharsets.US_ASCII);
+    out.put(told, 0, Math.min(HEADER, told.length));
     out.position(HEADER);
     out.putInt(triangles.size());
     for (int[] t : triangles) {

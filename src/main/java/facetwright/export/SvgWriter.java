@@ -31,7 +31,7 @@ public final class SvgWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
+  public String ending() {
     return "template.svg";
   }
 
@@ -46,16 +46,22 @@ public final class SvgWriter implements Exporter {
   }
 
   @Override
+  public String title(Job job) {
+    return job.named().title("Template");
+  }
+
+  @Override
   public byte[] write(Job job) {
-    return write(job.title(), job.templates().getFirst());
+    return files(job).firstEntry().getValue();
   }
 
   @Override
   public SequencedMap<String, byte[]> files(Job job) {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
     for (Drawing page : job.templates()) {
-      String name = files.isEmpty() ? fileName() : "template-" + (files.size() + 1) + ".svg";
-      files.put(name, write(job.title(), page));
+      int number = files.size() + 1;
+      String of = job.templates().size() == 1 ? "" : ", sheet " + number;
+      files.put(job.named().file(ending(), number), write(title(job) + of, page));
     }
     return files;
   }

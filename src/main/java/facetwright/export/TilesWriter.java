@@ -1,6 +1,7 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
+import facetwright.papers.order.Named;
 import java.util.List;
 
 /** The template over the printer's pages, for sheets that are larger than it. */
@@ -11,8 +12,8 @@ final class TilesWriter implements Exporter {
   }
 
   @Override
-  public String fileName() {
-    return "template-tiles.pdf";
+  public String ending() {
+    return Named.TILES;
   }
 
   @Override

@@ -135,14 +135,14 @@ class FacetsCommandTest {
     Run run = run("facets", "library/cut-gem.js", "--out", out.toString());
     assertThat(run.exit()).as(run.err()).isZero();
     assertThat(run.out()).contains("row 2 side 8", "42° up", "Words for several:");
-    try (PDDocument pdf = Loader.loadPDF(out.resolve("facets.pdf").toFile())) {
+    try (PDDocument pdf = Loader.loadPDF(out.resolve("cut-gem-facets.pdf").toFile())) {
       String text = new PDFTextStripper().getText(pdf);
       assertThat(text).contains("\"row 1 side 3\"; 3 corners").contains("\"row 2\": 9 to 16");
       for (int n = 1; n <= 17; n++) {
         assertThat(text.lines().map(String::strip)).as("number " + n).contains("" + n);
       }
     }
-    assertThat(ImageIO.read(out.resolve("facets.png").toFile()).getWidth()).isEqualTo(1200);
-    assertThat(out.resolve("facets.svg")).content().contains("row 1 side 3");
+    assertThat(ImageIO.read(out.resolve("cut-gem-facets.png").toFile()).getWidth()).isEqualTo(1200);
+    assertThat(out.resolve("cut-gem-facets.svg")).content().contains("row 1 side 3");
   }
 }

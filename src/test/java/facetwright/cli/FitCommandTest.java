@@ -20,7 +20,7 @@ class FitCommandTest {
         .contains("side: 28 → 32")
         .contains("The script has its papers made for A3; --script FILE writes it for Letter.")
         .contains("facetwright make " + LANTERN + " --set side=32 wall=70");
-    try (var pdf = Loader.loadPDF(folder.resolve("layout.pdf").toFile())) {
+    try (var pdf = Loader.loadPDF(folder.resolve("harbour-lantern-layout.pdf").toFile())) {
       // The second page is the sheet: 8 1/2 × 11 in, upright or lying, 72 pt an inch.
       assertThat(pdf.getPage(1).getMediaBox().getWidth() + pdf.getPage(1).getMediaBox().getHeight())
           .isCloseTo((8.5f + 11f) * 72, org.assertj.core.api.Assertions.within(0.5f));

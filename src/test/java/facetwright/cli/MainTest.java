@@ -131,20 +131,21 @@ class MainTest {
     assertThat(run.exit()).as(run.err() + run.out()).isZero();
     for (String name :
         List.of(
-            "template.pdf",
-            "guides.pdf",
-            "chart.pdf",
-            "template.svg",
-            "template.dxf",
-            "net.fold",
-            "folded.obj",
-            "folded.stl",
-            "net.png",
-            "folded.png")) {
+            "crate-template.pdf",
+            "crate-guides.pdf",
+            "crate-chart.pdf",
+            "crate-template.svg",
+            "crate-template.dxf",
+            "crate-net.fold",
+            "crate-folded.obj",
+            "crate-folded.stl",
+            "crate-net.png",
+            "crate-folded.png")) {
       assertThat(out.resolve(name)).isNotEmptyFile();
     }
     assertThat(run.out())
-        .contains("Closes: every join meets to within 0.001 mm.", "30 mm tall", "template.pdf");
+        .contains(
+            "Closes: every join meets to within 0.001 mm.", "30 mm tall", "crate-template.pdf");
   }
 
   @Test
@@ -173,7 +174,7 @@ class MainTest {
     assertThat(run("make", script(BOX), "--out", out.toString(), "--only", "svg").exit()).isZero();
     try (var files = Files.list(out)) {
       assertThat(files.map(f -> f.getFileName().toString()))
-          .containsExactlyInAnyOrder("template.svg", PaperFolder.RECORD);
+          .containsExactlyInAnyOrder("crate-template.svg", PaperFolder.RECORD);
     }
   }
 
@@ -185,7 +186,7 @@ class MainTest {
     String[] svg = {"--out", out, "--only", "svg"};
     assertThat(run(words("make", box, svg)).exit()).isZero();
     assertThat(run(words("make", box, svg)).exit()).isZero();
-    Path template = folder.resolve("papers").resolve("template.svg");
+    Path template = folder.resolve("papers").resolve("crate-template.svg");
     String first = Files.readString(template);
     Files.writeString(Path.of(box), BOX + "sheet(\"A3\");\n");
     assertThat(run(words("make", box, svg)).exit()).as("changed").isZero();
@@ -194,7 +195,7 @@ class MainTest {
     Run refused = run(words("make", twin.toString(), svg));
     assertThat(refused.exit()).isEqualTo(2);
     assertThat(refused.err())
-        .contains("holds template.svg already, not as this design wrote it.")
+        .contains("holds crate-template.svg already, not as this design wrote it.")
         .contains("Choose another folder with --out, or say --replace.");
     Files.writeString(template, "drawn over by hand");
     assertThat(run(words("make", box, svg)).exit()).isEqualTo(2);
@@ -205,7 +206,7 @@ class MainTest {
     Path kept = folder.resolve("papers").resolve("replaced-files");
     assertThat(replaced.out())
         .contains("What stood there is kept in " + kept.toAbsolutePath().normalize() + " until");
-    assertThat(kept.resolve("template.svg")).hasContent("drawn over by hand");
+    assertThat(kept.resolve("crate-template.svg")).hasContent("drawn over by hand");
   }
 
   private static String[] words(String command, String file, String... rest) {

@@ -48,7 +48,7 @@ class PapersCommandTest {
   void picturesAreAsWideAsAsked() throws Exception {
     Path out = folder.resolve("pictures");
     run(0, "make", LANTERN, "--only", "net-png,folded-png", "--pixels", "350", "--out", out + "");
-    for (String name : List.of("net.png", "folded.png")) {
+    for (String name : List.of("harbour-lantern-net.png", "harbour-lantern-folded.png")) {
       // The width stands in the file from its 17th byte on (W3C, PNG, 11.2.1).
       byte[] file = Files.readAllBytes(out.resolve(name));
       assertThat(ByteBuffer.wrap(file).getInt(16)).isEqualTo(350);
@@ -58,13 +58,14 @@ class PapersCommandTest {
   @Test
   void papersForAClassOfTwentyFour() throws Exception {
     run(0, "make", LANTERN, "--class", "24", "--out", folder.toString());
-    assertThat(folder.resolve("handout.html")).exists();
-    assertThat(text("handout.pdf"))
+    assertThat(folder.resolve("harbour-lantern-handout.html")).exists();
+    assertThat(text("harbour-lantern-handout.pdf"))
         .contains("You need, for 24 pieces", "buy 14 sheets (needed 12)", "Score", "Cut", "Fold")
         .contains("Glue in this order", "over the opening", "100 mm");
     // Eight layers a lantern.
-    assertThat(text("layers.pdf")).contains("192 for 24", "A number at a line is the cut");
-    assertThat(text("guides.pdf")).contains("Shopping list for 24 pieces");
+    assertThat(text("harbour-lantern-layers.pdf"))
+        .contains("192 for 24", "A number at a line is the cut");
+    assertThat(text("harbour-lantern-guides.pdf")).contains("Shopping list for 24 pieces");
   }
 
   /** A metric design, rounded and made for somebody with a ruler in eighths. */
@@ -85,8 +86,9 @@ class PapersCommandTest {
         "chart,handout",
         "--out",
         folder.toString());
-    assertThat(text("chart.pdf")).contains("Ruler: 1/8 in.", "whole height at 1 1/8, 2 1/4, 3 3/8");
-    assertThat(text("handout.pdf")).contains("1 1/8, 2 1/4, 3 3/8");
+    assertThat(text("harbour-lantern-chart.pdf"))
+        .contains("Ruler: 1/8 in.", "whole height at 1 1/8, 2 1/4, 3 3/8");
+    assertThat(text("harbour-lantern-handout.pdf")).contains("1 1/8, 2 1/4, 3 3/8");
   }
 
   private void isOn(float width, float height) throws Exception {
@@ -109,12 +111,12 @@ class PapersCommandTest {
     String out = folder.toString();
     run(0, "make", LANTERN, "--page", "Letter", "--only", only, "--out", out);
     run(0, "ring", LANTERN, "--count", "8", "--page", "Letter", "--ruler", "1/8in", "--out", out);
-    Files.delete(folder.resolve("template.pdf"));
+    Files.delete(folder.resolve("harbour-lantern-template.pdf"));
     run(0, "sweep", LANTERN, "--dial", "side", "--page", "Letter", "--out", out);
     run(0, "fit", LANTERN, "--sheet", "A3", "--page", "Letter", "--out", out);
-    assertThat(folder.resolve("layout.pdf")).exists();
-    assertThat(folder.resolve("sweep.pdf")).exists();
-    assertThat(folder.resolve("ring.pdf")).exists();
+    assertThat(folder.resolve("harbour-lantern-layout.pdf")).exists();
+    assertThat(folder.resolve("harbour-lantern-sweep.pdf")).exists();
+    assertThat(folder.resolve("harbour-lantern-ring.pdf")).exists();
     isOn(8.5f * 72, 11 * 72);
   }
 
@@ -131,10 +133,11 @@ class PapersCommandTest {
         "--out",
         folder.toString());
     // A layer is 57 mm high; 2 1/4 in is 57.15 mm.
-    assertThat(text("layers.pdf")).contains("57 mm (2 1/4 in is 0.15 mm too much)");
+    assertThat(text("harbour-lantern-layers.pdf")).contains("57 mm (2 1/4 in is 0.15 mm too much)");
     assertThat(run(0, "layers", LANTERN, "--ruler", "1/8in"))
         .contains("57 mm (2 1/4 in is 0.15 mm too much)");
-    assertThat(text("guides.pdf")).containsPattern("in is [0-9.]+ mm too (much|little)");
+    assertThat(text("harbour-lantern-guides.pdf"))
+        .containsPattern("in is [0-9.]+ mm too (much|little)");
   }
 
   /** Paper is what layers are cut from; a page is what the printer takes. */
@@ -164,9 +167,9 @@ class PapersCommandTest {
     String words = run(0, "ring", LANTERN, "--count", "8", "--out", folder.toString());
     // Two lanterns a sheet.
     assertThat(words).contains("All 8 take:", "(needed 4)", "Spacers: 8 strips of card");
-    assertThat(text("ring.pdf"))
+    assertThat(text("harbour-lantern-ring.pdf"))
         .contains("A ring of 8.", "What all 8 take", "The spacer at true size", "100 mm");
-    assertThat(text("handout.pdf")).contains("You need, for 8 pieces");
+    assertThat(text("harbour-lantern-handout.pdf")).contains("You need, for 8 pieces");
   }
 
   @Test

@@ -17,11 +17,14 @@ class SweepCommandTest {
   void tellsEachStepAndDrawsIt(@TempDir Path folder) throws Exception {
     assertThat(run(0, "sweep", LANTERN, "--dial", "sides", "--out", folder.toString()))
         .contains("Harbour lantern: sides over its range", "8 (now)  closes  113.3 mm")
-        .contains("Written to " + folder + ":", "  sweep.pdf", "  sweep.svg");
-    try (var pdf = Loader.loadPDF(folder.resolve("sweep.pdf").toFile())) {
+        .contains(
+            "Written to " + folder + ":",
+            "  harbour-lantern-sweep.pdf",
+            "  harbour-lantern-sweep.svg");
+    try (var pdf = Loader.loadPDF(folder.resolve("harbour-lantern-sweep.pdf").toFile())) {
       assertThat(pdf.getNumberOfPages()).isEqualTo(1);
     }
-    assertThat(folder.resolve("sweep.svg")).exists();
+    assertThat(folder.resolve("harbour-lantern-sweep.svg")).exists();
   }
 
   @Test

@@ -47,7 +47,7 @@ class ExporterContractTest {
             "stl",
             "net-png",
             "folded-png");
-    assertThat(Exporters.all().values().stream().map(Exporter::fileName))
+    assertThat(Exporters.all().values().stream().map(Exporter::ending))
         .containsExactly(
             "template.pdf",
             "ring.pdf",
@@ -77,9 +77,9 @@ class ExporterContractTest {
       assertThat(e.when()).as(e.format()).matches("|where .{8,}[^.]");
       assertThat(docs)
           .contains(
-              "| `%s` | `%s` | %s | %s%s |"
+              "| `-%s` | `%s` | %s | %s%s |"
                   .formatted(
-                      e.fileName(),
+                      e.ending(),
                       e.format(),
                       e.name(),
                       e.use(),
@@ -93,7 +93,7 @@ class ExporterContractTest {
   @MethodSource("exporters")
   void pagesAreThoseOfTheDocument(Exporter exporter) throws Exception {
     Job job = Papers.job("Kite box", Papers.tray(60, 20), Papers.A4);
-    if (exporter.fileName().endsWith(".pdf")) {
+    if (exporter.ending().endsWith(".pdf")) {
       assertThat(PdfReading.of(exporter.write(job))).hasSameSizeAs(exporter.pages(job));
     } else {
       assertThat(exporter.pages(job)).isEmpty();
@@ -121,7 +121,7 @@ class ExporterContractTest {
   void firstFileIsTheFile(Exporter exporter) {
     Job job = Papers.job("Kite box", Papers.tray(60, 20), Papers.A4);
     SequencedMap<String, byte[]> files = exporter.files(job);
-    assertThat(files.firstEntry().getKey()).isEqualTo(exporter.fileName());
+    assertThat(files.firstEntry().getKey()).isEqualTo("kite-box-" + exporter.ending());
     assertThat(files.firstEntry().getValue()).isEqualTo(exporter.write(job));
   }
 

@@ -71,10 +71,10 @@ class ManyHolesTest {
     Job few = pricked(200);
     Job many = pricked(400);
     assertThat(steps(() -> exporter.files(many)))
-        .as("steps of %s", exporter.fileName())
+        .as("steps of %s", exporter.ending())
         .isBetween(1L, (long) (TWICE * steps(() -> exporter.files(few))));
     assertThat(bytes(exporter.files(many)))
-        .as("size of %s", exporter.fileName())
+        .as("size of %s", exporter.ending())
         .isLessThan((long) (TWICE * bytes(exporter.files(few))));
   }
 

@@ -82,7 +82,7 @@ class OrderHoldsTest {
   @MethodSource("pages")
   void everyPageIsThePrinters(String name, SheetSize page) throws Exception {
     Job job = job(name, page, Ruler.SIXTEENTHS);
-    for (Exporter exporter : exporters(job).filter(e -> e.fileName().endsWith(".pdf")).toList()) {
+    for (Exporter exporter : exporters(job).filter(e -> e.ending().endsWith(".pdf")).toList()) {
       List<PdfReading.Page> pages = PdfReading.of(exporter.write(job));
       int atTrueSize =
           switch (exporter.format()) {
@@ -95,7 +95,7 @@ class OrderHoldsTest {
         PdfReading.Page made = pages.get(i);
         boolean isAcross =
             exporter.format().matches("tiles|handout") && made.width() > made.height();
-        String what = exporter.fileName() + " page " + (i + 1);
+        String what = exporter.ending() + " page " + (i + 1);
         double wide = isAcross ? Math.max(page.width(), page.height()) : page.width();
         double high = isAcross ? Math.min(page.width(), page.height()) : page.height();
         assertThat(made.width()).as(what).isCloseTo(wide, within(0.01));
@@ -165,7 +165,7 @@ class OrderHoldsTest {
       text = READ.matcher(text).replaceAll("·");
       Matcher off = OFF.matcher(text);
       while (off.find()) {
-        String where = exporter.fileName() + ": " + around(text, off);
+        String where = exporter.ending() + ": " + around(text, off);
         double is = mm(off.group(1), off.group(2));
         double mark = mm(off.group(3), off.group(4));
         isMark(ruler, mark, where);
@@ -176,7 +176,7 @@ class OrderHoldsTest {
       text = off.replaceAll("·");
       Matcher on = Pattern.compile(LENGTH).matcher(text);
       while (on.find()) {
-        isMark(ruler, mm(on.group(1), on.group(2)), exporter.fileName() + ": " + around(text, on));
+        isMark(ruler, mm(on.group(1), on.group(2)), exporter.ending() + ": " + around(text, on));
         told++;
       }
     }

@@ -66,7 +66,7 @@ class PaperPagesTest {
       List<PdfReading.Page> pages = PdfReading.of(exporter.write(job));
       assertThat(pages).isNotEmpty();
       for (PdfReading.Page page : pages) {
-        String where = exporter.fileName() + " page " + (pages.indexOf(page) + 1);
+        String where = exporter.ending() + " page " + (pages.indexOf(page) + 1);
         Matcher foot = FOOT.matcher(page.words());
         if (foot.find()) {
           String last = "Page " + (pages.indexOf(page) + 1) + " of " + pages.size();
@@ -85,7 +85,7 @@ class PaperPagesTest {
         }
       }
       if (Set.of("pdf", "tiles", "handout").contains(exporter.format())) {
-        assertThat(pages.getLast().words()).as(exporter.fileName()).contains("100 mm", "4 in");
+        assertThat(pages.getLast().words()).as(exporter.ending()).contains("100 mm", "4 in");
       }
     }
     assertThat(rulers).isGreaterThanOrEqualTo(2);

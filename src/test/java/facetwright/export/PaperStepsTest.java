@@ -50,7 +50,7 @@ class PaperStepsTest {
   void itIsSeenToGoAndEnds(Exporter exporter) {
     Pace whole = new Pace();
     write(exporter, whole);
-    assertThat(whole.steps()).as(exporter.fileName()).isGreaterThan(20);
+    assertThat(whole.steps()).as(exporter.ending()).isGreaterThan(20);
     Pace half = new Pace(whole.steps() / 2);
     assertThatThrownBy(() -> write(exporter, half)).isInstanceOf(TooMuch.class);
     Pace stopped = new Pace();

@@ -121,7 +121,7 @@ class SmallAndLargeTest {
     String key = String.join(" ", words(pages.getLast()).stream().map(Mark.Text::content).toList());
     assertThat(key)
         .contains("over " + (job.tiles().size() - 1) + " pages of A4")
-        .contains("template-tiles.pdf");
+        .contains(job.named().file("template-tiles.pdf"));
     List<Drawing> few = new HandoutWriter().pages(box(200, 900));
     assertThat(few).hasSizeBetween(12, 40);
   }

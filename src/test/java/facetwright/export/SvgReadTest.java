@@ -63,7 +63,7 @@ class SvgReadTest {
     assertThat(root.getAttribute("height")).isEqualTo("297mm");
     assertThat(root.getAttribute("viewBox")).isEqualTo("0 0 210 297");
     assertThat(root.getElementsByTagName("title").item(0).getTextContent())
-        .isEqualTo("Tray & <lid>");
+        .isEqualTo("Tray & <lid>: template");
   }
 
   @Test
@@ -110,6 +110,6 @@ class SvgReadTest {
     Laid two = new Laid(Papers.cube(40, 8), Papers.A4, 2, true, 0);
     Job job = new Job("Two", "", two, Folding.fold(two.net()), Order.usual(Unit.MM));
     assertThat(new SvgWriter().files(job).keySet())
-        .containsExactly("template.svg", "template-2.svg");
+        .containsExactly("two-template.svg", "two-template-2.svg");
   }
 }

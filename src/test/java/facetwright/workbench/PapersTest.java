@@ -123,7 +123,7 @@ class PapersTest {
     visit.answers.add(folder.resolve("out"));
     Fx.run(() -> Fx.button(visit.house.papers(), "Save this …").fire());
     Fx.until("it is saved", () -> visit.house.papers().told().startsWith("Saved to"));
-    assertThat(folder.resolve("out").resolve("ring.pdf")).isNotEmptyFile();
+    assertThat(folder.resolve("out").resolve("harbour-lantern-ring.pdf")).isNotEmptyFile();
   }
 
   /** A button that does nothing says why; grey, it would say nothing. */
@@ -157,7 +157,7 @@ class PapersTest {
       Set<String> wanted =
           Exporters.all().sequencedValues().stream()
               .filter(e -> e.isUsual())
-              .map(e -> e.fileName())
+              .map(e -> "harbour-lantern-" + e.ending())
               .collect(Collectors.toSet());
       assertThat(names).containsAll(wanted);
     }
@@ -167,16 +167,17 @@ class PapersTest {
   @Test
   void othersPapersAreAskedAbout() throws Exception {
     Path out = Files.createDirectories(folder.resolve("out"));
-    Path template = Files.writeString(out.resolve("template.pdf"), "another's");
+    Path template = Files.writeString(out.resolve("harbour-lantern-template.pdf"), "another's");
     choose("Template");
     visit.answers.add(out);
     Fx.run(() -> Fx.button(visit.house.papers(), "Save this …").fire());
-    Fx.until("it is asked", () -> Fx.says(visit.house, "There is a template.pdf in"));
+    Fx.until(
+        "it is asked", () -> Fx.says(visit.house, "There is a harbour-lantern-template.pdf in"));
     assertThat(template).hasContent("another's");
     visit.answers.add(folder.resolve("mine"));
     Fx.run(() -> Fx.button(visit.house, "Another folder …").fire());
     Fx.until("it is saved", () -> visit.house.papers().told().startsWith("Saved to"));
-    assertThat(folder.resolve("mine").resolve("template.pdf")).isNotEmptyFile();
+    assertThat(folder.resolve("mine").resolve("harbour-lantern-template.pdf")).isNotEmptyFile();
     assertThat(template).hasContent("another's");
     for (int again = 0; again < 2; again++) {
       visit.answers.add(folder.resolve("mine"));
@@ -185,13 +186,14 @@ class PapersTest {
     }
     visit.answers.add(out);
     Fx.run(() -> Fx.button(visit.house.papers(), "Save this …").fire());
-    Fx.until("it is asked", () -> Fx.says(visit.house, "There is a template.pdf in"));
+    Fx.until(
+        "it is asked", () -> Fx.says(visit.house, "There is a harbour-lantern-template.pdf in"));
     Fx.run(() -> Fx.button(visit.house, "Replace it").fire());
     Fx.until("it is saved", () -> visit.house.papers().told().startsWith("Saved to " + out));
     assertThat(Files.readAllBytes(template)).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
     Path kept = out.resolve("replaced-files");
     assertThat(Fx.get(visit.house.papers()::told)).endsWith("What stood there is kept in " + kept);
-    assertThat(kept.resolve("template.pdf")).hasContent("another's");
+    assertThat(kept.resolve("harbour-lantern-template.pdf")).hasContent("another's");
   }
 
   /** What was saved is said as long as it is what one sees. */
@@ -209,14 +211,16 @@ class PapersTest {
   @Test
   void aQuestionGoesWithItsDesign() throws Exception {
     Path out = Files.createDirectories(folder.resolve("out"));
-    Files.writeString(out.resolve("template.pdf"), "another's");
+    Files.writeString(out.resolve("harbour-lantern-template.pdf"), "another's");
     choose("Template");
     visit.answers.add(out);
     Fx.run(() -> Fx.button(visit.house.papers(), "Save this …").fire());
-    Fx.until("it is asked", () -> Fx.says(visit.house, "There is a template.pdf in"));
+    Fx.until(
+        "it is asked", () -> Fx.says(visit.house, "There is a harbour-lantern-template.pdf in"));
     Fx.run(visit.house.filing()::fresh);
-    assertThat(Fx.get(() -> Fx.says(visit.house, "There is a template.pdf in"))).isFalse();
-    assertThat(out.resolve("template.pdf")).hasContent("another's");
+    assertThat(Fx.get(() -> Fx.says(visit.house, "There is a harbour-lantern-template.pdf in")))
+        .isFalse();
+    assertThat(out.resolve("harbour-lantern-template.pdf")).hasContent("another's");
   }
 
   /** From paper to paper the buttons stay where they are, pages or none. */

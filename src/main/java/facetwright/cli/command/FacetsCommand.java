@@ -34,7 +34,7 @@ public final class FacetsCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "write facets.pdf, facets.svg and facets.png into this folder")
+      description = "write the list with its pictures as PDF, SVG and PNG into this folder")
   private Path out;
 
   @Mixin private PrinterOptions printer;

@@ -16,11 +16,15 @@ import facetwright.cli.desk.Output;
 import facetwright.cli.desk.PrinterOptions;
 import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.FitJson;
+import facetwright.draw.GlueMarks;
 import facetwright.draw.page.CopyPages;
+import facetwright.export.Exporter;
+import facetwright.export.Exporters;
 import facetwright.export.PdfWriter;
 import facetwright.measure.Unit;
 import facetwright.message.Refused;
 import facetwright.net.sheet.SheetSize;
+import facetwright.papers.order.Named;
 import facetwright.papers.order.Order;
 import facetwright.script.WhatIf;
 import facetwright.script.design.Design;
@@ -71,7 +75,7 @@ public final class FitCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "write layout.pdf into this folder: how they lie, and the sheet at true size")
+      description = "write a document into this folder: how they lie, and the sheet at true size")
   private Path out;
 
   @Option(
@@ -152,12 +156,19 @@ public final class FitCommand implements Callable<Integer> {
 
   private static SequencedMap<String, byte[]> layout(Design was, Fitting fitting, Order order) {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
+    Named named = new Named(was.title());
+    Exporter layout = Exporters.all().get("layout");
     files.put(
-        "layout.pdf",
+        named.file(layout.ending()),
         PdfWriter.write(
-            was.title(),
+            named.title(layout.name()),
             was.header().author(),
-            CopyPages.of(was.title(), order, fitting.after().laid(), fitting.after().plan())));
+            CopyPages.of(
+                was.title(),
+                order,
+                fitting.after().laid(),
+                fitting.after().plan(),
+                GlueMarks.of(fitting.after().laid().net(), fitting.design().folded()))));
     return files;
   }
 }

@@ -16,6 +16,7 @@ import facetwright.export.PdfWriter;
 import facetwright.export.SvgWriter;
 import facetwright.geom.RoundOff;
 import facetwright.measure.Unit;
+import facetwright.papers.order.Named;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
@@ -62,7 +63,7 @@ public final class SweepCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "write sweep.pdf and sweep.svg into this folder")
+      description = "write it as pictures side by side, PDF and SVG, into this folder")
   private Path out;
 
   @Mixin private PrinterOptions printer;
@@ -183,10 +184,11 @@ public final class SweepCommand implements Callable<Integer> {
     String title = now.title() + ": " + sweep.dial().name();
     List<Drawing> pages = ComparingPages.of(title, order.page(), forms);
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
-    files.put("sweep.pdf", PdfWriter.write(title, now.header().author(), pages));
+    Named named = new Named(now.title());
+    String told = named.title("Sweep of " + sweep.dial().name());
+    files.put(named.file("sweep.pdf"), PdfWriter.write(told, now.header().author(), pages));
     for (int i = 0; i < pages.size(); i++) {
-      String file = i == 0 ? "sweep.svg" : "sweep-" + (i + 1) + ".svg";
-      files.put(file, SvgWriter.write(title, pages.get(i)));
+      files.put(named.file("sweep.svg", i + 1), SvgWriter.write(told, pages.get(i)));
     }
     return files;
   }

@@ -69,7 +69,8 @@ public final class PapersFor {
       if (asked.isEmpty()
           ? exporter.isUsual() && adds(exporter, job, progress)
           : asked.contains(exporter.format())) {
-        files.putAll(progress.during("Drawing " + exporter.fileName(), () -> files(exporter, job)));
+        files.putAll(
+            progress.during("Drawing " + exporter.fileName(job), () -> files(exporter, job)));
       }
     }
     return files;

@@ -84,21 +84,24 @@ public final class ChartPages {
       Step step = chart.steps().get(i);
       String lead = i + 1 - first + ".";
       if (chart.isByTemplate()) {
-        flow.under(picture(chart, frames, i, flow.width(), HIGH), lead, words.get(i));
+        Beside.under(flow, picture(chart, frames, i, flow.width(), HIGH), lead, words.get(i));
       } else if (step instanceof Step.Points points) {
-        flow.under(picture(chart, frames, i, flow.width(), 150), lead, StepText.INTRO_TO_POINTS);
-        flow.columns(StepText.points(points));
+        Beside.under(
+            flow, picture(chart, frames, i, flow.width(), 150), lead, StepText.INTRO_TO_POINTS);
+        PointColumns.set(flow, StepText.points(points));
         flow.gap(3);
       } else if (step instanceof Step.Trim) {
-        flow.beside(picture(chart, frames, i, PICTURE, LOW * 0.7), PICTURE, lead, words.get(i));
+        Beside.set(
+            flow, picture(chart, frames, i, PICTURE, LOW * 0.7), PICTURE, lead, words.get(i));
       } else if (chart.isForBoard()) {
-        flow.beside(picture(chart, frames, i, PICTURE, LOW), PICTURE, lead, words.get(i));
+        Beside.set(flow, picture(chart, frames, i, PICTURE, LOW), PICTURE, lead, words.get(i));
       } else {
-        flow.under(picture(chart, frames, i, flow.width(), HIGH), lead, words.get(i));
+        Beside.under(flow, picture(chart, frames, i, flow.width(), HIGH), lead, words.get(i));
       }
     }
     Block folds = FoldPicture.of(net, index, chart, PICTURE - 12, LOW - 12);
-    flow.beside(folds, PICTURE, words.size() + 1 - first + ".", ChartNotes.folding(net, index));
+    Beside.set(
+        flow, folds, PICTURE, words.size() + 1 - first + ".", ChartNotes.folding(net, index));
     flow.put(Legend.of(LineKinds.used(folds.marks()), 1));
     flow.gap(3);
   }

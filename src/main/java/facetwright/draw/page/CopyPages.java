@@ -3,6 +3,7 @@ package facetwright.draw.page;
 import facetwright.check.finding.Mm;
 import facetwright.draw.Drawing;
 import facetwright.draw.FillKind;
+import facetwright.draw.GlueMarks;
 import facetwright.draw.Ink;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
@@ -12,6 +13,7 @@ import facetwright.draw.Mark.Stroke;
 import facetwright.draw.Mark.Text;
 import facetwright.draw.Mark.Weight;
 import facetwright.draw.NetDrawing;
+import facetwright.draw.SheetPart;
 import facetwright.draw.picture.Block;
 import facetwright.draw.picture.Scaling;
 import facetwright.geom.Box2;
@@ -52,17 +54,21 @@ public final class CopyPages {
    *
    * @param title of the design
    * @param laid the net that was planned
+   * @param gluing what is known of how it is glued
    */
-  public static List<Drawing> of(String title, Order order, Laid laid, CopyPlan plan) {
+  public static List<Drawing> of(
+      String title, Order order, Laid laid, CopyPlan plan, GlueMarks gluing) {
+    GlueMarks marks = gluing.of(plan.count(), laid.net().panels().size());
     if (plan.count() == 0) {
-      return List.of(page(title, order, laid, plan));
+      return List.of(page(title, order, laid, plan, marks));
     }
-    List<Drawing> pages = new ArrayList<>(List.of(page(title, order, laid, plan)));
-    pages.addAll(TemplatePages.of(title, order.unit(), plan.laid(laid.net())));
+    List<Drawing> pages = new ArrayList<>(List.of(page(title, order, laid, plan, marks)));
+    pages.addAll(TemplatePages.of(title, order.unit(), plan.laid(laid.net()), marks));
     return List.copyOf(pages);
   }
 
-  private static Drawing page(String title, Order order, Laid laid, CopyPlan plan) {
+  private static Drawing page(
+      String title, Order order, Laid laid, CopyPlan plan, GlueMarks gluing) {
     SheetSize page = order.page();
     double width = page.width() - 2 * EDGE;
     List<Mark> marks = new ArrayList<>();
@@ -80,7 +86,7 @@ public final class CopyPages {
         Math.min(width / plan.stock().width(), MOST_HIGH * page.height() / plan.stock().height());
     y -= GAP + scale * plan.stock().height();
     Vec2 corner = new Vec2((page.width() - scale * plan.stock().width()) / 2, y);
-    picture(marks, laid.net(), plan, corner, scale);
+    picture(marks, laid.net(), plan, gluing, corner, scale);
     y -= GAP;
     Block told = Block.text("", List.of(places(order, laid.net(), plan)), width);
     if (told.height() <= y - EDGE) {
@@ -133,8 +139,10 @@ public final class CopyPages {
     return words;
   }
 
-  private static void picture(List<Mark> marks, Net net, CopyPlan plan, Vec2 corner, double scale) {
-    Drawing drawn = NetDrawing.of(plan.laid(net), 0, EnumSet.of(NetDrawing.Content.GLUE));
+  private static void picture(
+      List<Mark> marks, Net net, CopyPlan plan, GlueMarks gluing, Vec2 corner, double scale) {
+    SheetPart part = SheetPart.of(plan.laid(net), 0);
+    Drawing drawn = NetDrawing.of(part, EnumSet.of(NetDrawing.Content.GLUE), gluing);
     Motion2 there = Motion2.shift(corner);
     Polygon2 sheet = Polygon2.rectangle(0, 0, plan.stock().width(), plan.stock().height());
     List<Polygon2> rings = new ArrayList<>(List.of(sheet));

@@ -56,12 +56,12 @@ public final class FacetPages {
       flow.putCentred(net);
     }
     flow.heading("Each facet");
-    flow.columns(facets.all().stream().map(f -> line(f, order)).toList());
+    PointColumns.set(flow, facets.all().stream().map(f -> line(f, order)).toList());
     if (!facets.groups().isEmpty()) {
       flow.heading("Words for several" + (FacetText.isOfParts(facets) ? ", in each part" : ""));
       List<String> groups = new ArrayList<>();
       facets.groups().forEach((w, n) -> groups.add(w + ": " + FacetText.numbers(n)));
-      flow.columns(groups);
+      PointColumns.set(flow, groups);
     }
     return flow.pages();
   }
@@ -69,7 +69,8 @@ public final class FacetPages {
   private static void made(Flow flow, FoldedDrawing form, FacetList facets) {
     double wide = (flow.width() - 6) / 2;
     Set<Integer> numbered = new TreeSet<>();
-    flow.row(
+    Grid.row(
+        flow,
         List.of(
             FacetPicture.made(form, facets, Viewpoint.USUAL, wide, TALL, numbered),
             FacetPicture.made(form, facets, BEHIND, wide, TALL, numbered)),

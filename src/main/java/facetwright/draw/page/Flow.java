@@ -16,26 +16,30 @@ import facetwright.net.sheet.SheetSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleConsumer;
 
 /**
  * Words and pictures set down one column, from page to page. A heading stays with what follows it,
  * a picture with its words; each page ends with what it is and its number.
  */
 final class Flow {
-  static final double EDGE = 16;
-  private static final double FOOT = 17;
-  private static final double BODY = Lettering.pt(9.5);
-  private static final double HEADING = Lettering.pt(13);
+  static final double EDGE = 14;
+  private static final double FOOT = 15;
+  static final double BODY = Lettering.pt(9);
+  static final double HEADING = Lettering.pt(13);
   private static final double TITLE = Lettering.pt(20);
-  private static final double SMALL = Lettering.pt(Lettering.SMALLEST_PT);
-  private static final double LINE = 1.38;
-  private static final double INDENT = 7;
-  private static final double BESIDE = 6;
+  static final double SMALL = Lettering.pt(Lettering.SMALLEST_PT);
+  static final double LINE = 1.38;
+  static final double INDENT = 7;
+  static final double BESIDE = 6;
 
   private final SheetSize page;
   private final String foot;
   private final List<List<Mark>> pages = new ArrayList<>();
   private double y;
+  private double asideFoot;
+  private double asideWidth;
+  private int asidePage;
 
   /**
    * @param page what the printer takes
@@ -81,7 +85,7 @@ final class Flow {
    * @param next how much of what follows has to stand on the same page, in mm
    */
   void heading(String text, double next) {
-    List<String> lines = Lettering.wrap(text, Weight.BOLD, HEADING, width());
+    List<String> lines = Lettering.wrap(text, Weight.BOLD, HEADING, column());
     room(4 + lines.size() * HEADING * LINE + next);
     gap(4);
     lines.forEach(l -> write(l, 0, Weight.BOLD, HEADING, LINE));
@@ -108,7 +112,7 @@ final class Flow {
   }
 
   private void item(String lead, String text, double indent) {
-    List<String> lines = Lettering.broken(text, BODY, width() - indent);
+    List<String> lines = Lettering.broken(text, BODY, column() - indent);
     room(Math.min(lines.size(), 3) * BODY * LINE);
     for (int i = 0; i < lines.size(); i++) {
       // Of a long text no single line goes over to the next page.
@@ -127,37 +131,6 @@ final class Flow {
     add(text(x, base, Weight.BOLD, BODY, Ink.BLACK, lead));
   }
 
-  /** Words that hang under each other in columns, read column by column. */
-  void columns(List<String> items) {
-    double widest =
-        items.stream()
-            .mapToDouble(i -> Lettering.width(i, Weight.REGULAR, SMALL))
-            .max()
-            .orElse(width());
-    int columns = Math.max(1, (int) ((width() + 5) / (widest + 5)));
-    double across = (width() + 5) / columns;
-    int next = 0;
-    while (next < items.size()) {
-      room(SMALL * LINE);
-      int fit = Math.max(1, (int) (left() / (SMALL * LINE)));
-      int rows = Math.min(fit, (items.size() - next + columns - 1) / columns);
-      for (int i = 0; i < rows * columns && next + i < items.size(); i++) {
-        double base = y - (i % rows + 1) * SMALL * LINE + SMALL * (Lettering.DESCENT + 0.1);
-        add(
-            text(
-                Math.floorDiv(i, rows) * across,
-                base,
-                Weight.REGULAR,
-                SMALL,
-                Ink.BLACK,
-                items.get(next + i)));
-      }
-      y -= rows * SMALL * LINE;
-      next += rows * columns;
-    }
-    y -= 0.8;
-  }
-
   void gap(double height) {
     if (y < page.height() - EDGE) {
       y -= height;
@@ -166,6 +139,7 @@ final class Flow {
 
   /** Something that is not divided, at the left. */
   void put(Block block) {
+    clear();
     room(block.height());
     y -= block.height();
     place(block, 0);
@@ -173,6 +147,7 @@ final class Flow {
 
   /** The same in the middle of the column. */
   void putCentred(Block block) {
+    clear();
     room(block.height());
     y -= block.height();
     place(block, (width() - block.width()) / 2);
@@ -184,70 +159,68 @@ final class Flow {
         .forEach(this::add);
   }
 
-  /**
-   * A picture at the left and words beside it; words that run on far below it stand under it.
-   *
-   * @param column how much of the width pictures take
-   */
-  void beside(Block picture, double column, String lead, String words) {
-    double x = column + BESIDE;
-    List<String> lines = Lettering.broken(words, BODY, width() - x - INDENT);
-    double tall = lines.size() * BODY * LINE;
-    if (tall > 1.5 * picture.height() + 12) {
-      under(picture, lead, words);
-      return;
+  /** A picture at the right of what follows: words keep clear of it. */
+  void aside(Block picture) {
+    room(picture.height());
+    y -= picture.height();
+    place(picture, width() - picture.width());
+    asideFoot = y - 2;
+    y += picture.height();
+    asideWidth = picture.width() + BESIDE;
+    asidePage = pages.size();
+  }
+
+  /** How far words run at this height. */
+  private double column() {
+    return pages.size() == asidePage && y > asideFoot ? width() - asideWidth : width();
+  }
+
+  /** Goes below what stands at the right. */
+  void clear() {
+    if (pages.size() == asidePage) {
+      y = Math.min(y, asideFoot);
     }
-    double height = Math.max(picture.height(), tall);
+  }
+
+  /**
+   * Rows of cells fill the page by themselves.
+   *
+   * @param height of the row
+   * @param draw is told where its top is
+   */
+  void row(double height, DoubleConsumer draw) {
+    clear();
     room(height);
     double top = y;
-    y = top - picture.height();
-    place(picture, (column - picture.width()) / 2);
-    y = top;
-    for (int i = 0; i < lines.size(); i++) {
-      if (i == 0) {
-        lead(lead, x);
-      }
-      write(lines.get(i), x + INDENT, Weight.REGULAR, BODY, LINE);
-    }
-    y = top - height - 3;
+    draw.accept(top);
+    y = top - height;
   }
 
-  /** A picture in the middle and its words below it. */
-  void under(Block picture, String lead, String words) {
-    room(picture.height() + 2 + 2 * BODY * LINE);
-    putCentred(picture);
-    y -= 2;
-    item(lead, words);
-    y -= 2;
+  /** How many pages there are, and how much of the last is used, as part of it. */
+  int count() {
+    return pages.size();
   }
 
-  /** Pictures side by side in columns of one width, their words beneath. */
-  void row(List<Block> pictures, List<String> leads, List<String> words, int columns) {
-    double wide = (width() - (columns - 1) * BESIDE) / columns;
-    double tall = pictures.stream().mapToDouble(Block::height).max().orElse(0);
-    List<List<String>> captions =
-        words.stream().map(w -> Lettering.broken(w, BODY, wide - INDENT)).toList();
-    int most = captions.stream().mapToInt(List::size).max().orElse(0);
-    room(tall + 2 + most * BODY * LINE);
-    double top = y;
-    for (int i = 0; i < pictures.size(); i++) {
-      double x = i * (wide + BESIDE);
-      y = top - tall;
-      place(pictures.get(i), x + (wide - pictures.get(i).width()) / 2);
-      y -= 2;
-      for (int k = 0; k < captions.get(i).size(); k++) {
-        if (k == 0) {
-          lead(leads.get(i), x);
-        }
-        write(captions.get(i).get(k), x + INDENT, Weight.REGULAR, BODY, LINE);
-      }
-    }
-    y = top - tall - 2 - most * BODY * LINE - 3;
+  double lastPart() {
+    return (page.height() - EDGE - y) / height();
   }
 
   private void write(String line, double x, Weight weight, double size, double leading) {
     y -= size * leading;
     add(text(x, y + size * (Lettering.DESCENT + 0.1), weight, size, Ink.BLACK, line));
+  }
+
+  /** Words at a place of the page, their base line told from its foot. */
+  void print(double x, double base, Weight weight, double size, String words) {
+    add(text(x, base, weight, size, Ink.BLACK, words));
+  }
+
+  /** A picture whose foot is at this height of the page. */
+  void print(Block block, double x, double foot) {
+    double back = y;
+    y = foot;
+    place(block, x);
+    y = back;
   }
 
   private static Text text(

@@ -8,21 +8,49 @@ import facetwright.papers.handout.Handout;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** A handout on the printer's pages. Its steps are numbered through. */
 public final class HandoutPages {
-  private static final double TALL = 52;
-  private static final double GLUED = 100;
-  private static final int ABREAST = 3;
+  /** How high pictures of steps are, in mm; lower ones only where they save a page. */
+  private static final double[] TALL = {44, 38, 32};
+
+  /** A last page on which less stands is worth being saved, as part of it. */
+  private static final double WELL_FILLED = 0.6;
+
+  private static final double MADE = 68;
+
+  /** How much higher the picture of gluing is. */
+  private static final double GLUED = 1.9;
+
+  private static final double GLUED_WIDE = 104;
+
+  /** A picture that needs more lines under it is given more columns. */
+  private static final int MOST_LINES = 10;
+
+  /** Notes of no more characters stand under a picture. */
+  private static final int SHORT = 200;
+
+  /** So many pictures stand side by side. */
+  private static final int WIDEST = 3;
+
+  /** Headings of further sections over the row that the first one begins, in mm. */
+  private static final double HEADS = 14;
 
   private final HandoutPictures pictures;
   private final Flow flow;
+  private final Grid grid;
+  private final double tall;
+  private final Set<String> noted = new HashSet<>();
   private int number;
 
-  private HandoutPages(HandoutPictures pictures, Flow flow) {
+  private HandoutPages(HandoutPictures pictures, Flow flow, double tall) {
     this.pictures = pictures;
     this.flow = flow;
+    this.grid = new Grid(flow, WIDEST);
+    this.tall = tall;
   }
 
   /**
@@ -33,11 +61,26 @@ public final class HandoutPages {
    */
   public static List<Drawing> of(
       Handout handout, HandoutPictures pictures, SheetSize page, int templates) {
+    Flow best = null;
+    for (double tall : TALL) {
+      Flow flow = flow(handout, pictures, page, tall);
+      if (best == null || flow.count() < best.count()) {
+        best = flow;
+      }
+      if (best.lastPart() > WELL_FILLED) {
+        break;
+      }
+    }
+    return best.pages(templates);
+  }
+
+  private static Flow flow(Handout handout, HandoutPictures pictures, SheetSize page, double tall) {
     Flow flow = new Flow(page, handout.title(), "handout");
     flow.title(handout.title(), handout.author().isBlank() ? "" : "by " + handout.author().strip());
-    HandoutPages pages = new HandoutPages(pictures, flow);
+    HandoutPages pages = new HandoutPages(pictures, flow, tall);
     handout.sections().forEach(pages::section);
-    return flow.pages(templates);
+    pages.grid.end();
+    return flow;
   }
 
   private String next() {
@@ -48,51 +91,80 @@ public final class HandoutPages {
   private void section(Section section) {
     switch (section) {
       case Section.Facts facts -> {
+        grid.end();
+        facts.picture().ifPresent(p -> flow.aside(pictures.block(p, MADE, MADE)));
         flow.heading(facts.heading());
         facts.lines().forEach(l -> flow.item("–", l));
       }
       case Section.Ordered ordered -> {
-        List<Block> shown =
-            ordered.pictures().stream().map(p -> pictures.block(p, flow.width(), GLUED)).toList();
-        flow.heading(ordered.heading(), shown.isEmpty() ? 20 : shown.getFirst().height() + 12);
-        for (int i = 0; i < shown.size(); i++) {
-          flow.putCentred(shown.get(i));
-          flow.gap(2);
-        }
-        ordered.pictures().stream().findFirst().ifPresent(p -> flow.words(p.words()));
-        flow.gap(1);
-        ordered.lines().forEach(l -> flow.item(next(), l));
+        grid.end();
+        ordered(ordered);
       }
-      case Section.Steps steps -> {
-        double column = ChartPages.PICTURE;
-        List<Block> shown =
-            steps.pictures().stream().map(p -> pictures.block(p, column, TALL)).toList();
-        double notes = steps.notes().stream().mapToDouble(flow::heightOf).sum();
-        double first = shown.isEmpty() ? 0 : Math.max(15, shown.getFirst().height());
-        flow.heading(steps.heading(), notes + 2 + first);
-        steps.notes().forEach(flow::words);
-        flow.gap(1.5);
-        for (int i = 0; i < shown.size(); i++) {
-          flow.beside(shown.get(i), column, next(), steps.pictures().get(i).words());
-        }
-      }
-      case Section.Pictures shown -> row(shown);
+      case Section.Steps steps -> cells(steps.heading(), steps.notes(), steps.pictures());
+      case Section.Pictures shown -> cells(shown.heading(), List.of(), shown.pictures());
     }
   }
 
-  private void row(Section.Pictures shown) {
-    flow.heading(shown.heading(), TALL + 12);
-    double wide = (flow.width() - 12) / ABREAST;
-    for (int i = 0; i < shown.pictures().size(); i += ABREAST) {
-      List<Picture> row =
-          shown.pictures().subList(i, Math.min(i + ABREAST, shown.pictures().size()));
-      List<String> leads = new ArrayList<>();
-      row.forEach(_ -> leads.add(next()));
-      flow.row(
-          row.stream().map(p -> pictures.block(p, wide, TALL)).toList(),
-          leads,
-          row.stream().map(Picture::words).toList(),
-          ABREAST);
+  /** One picture stands beside what is to be done, several above it. */
+  private void ordered(Section.Ordered ordered) {
+    flow.clear();
+    boolean isOne = ordered.pictures().size() == 1;
+    List<Block> shown =
+        ordered.pictures().stream()
+            .map(p -> pictures.block(p, isOne ? GLUED_WIDE : flow.width(), GLUED * tall))
+            .toList();
+    flow.heading(ordered.heading(), shown.isEmpty() ? 20 : shown.getFirst().height() + 12);
+    if (isOne) {
+      flow.aside(shown.getFirst());
+    } else {
+      for (Block block : shown) {
+        flow.putCentred(block);
+        flow.gap(2);
+      }
     }
+    ordered.pictures().stream().findFirst().ifPresent(p -> flow.words(p.words()));
+    flow.gap(1);
+    ordered.lines().forEach(l -> flow.item(next(), l));
+    flow.clear();
+    flow.gap(3);
+  }
+
+  /** What was noted before is not noted again; what is short stands in the first cell. */
+  private void cells(String heading, List<String> all, List<Picture> shown) {
+    List<String> notes = new ArrayList<>(all);
+    notes.removeAll(noted);
+    noted.addAll(notes);
+    String told = String.join(" ", notes);
+    boolean isApart = told.length() > SHORT || !told.isEmpty() && !grid.isWithin();
+    List<Grid.Cell> cells = new ArrayList<>();
+    for (Picture picture : shown) {
+      boolean isFirst = cells.isEmpty() && !isApart;
+      cells.add(cell(isFirst ? heading : "", isFirst ? told : "", picture));
+    }
+    if (isApart) {
+      grid.end();
+      flow.clear();
+      flow.heading(heading, flow.heightOf(told) + 2 + HEADS + grid.first(cells));
+      flow.words(told);
+      flow.gap(1.5);
+    }
+    cells.forEach(grid::add);
+  }
+
+  private Grid.Cell cell(String head, String note, Picture picture) {
+    int span = 1;
+    HandoutPictures.Told told = pictures.told(picture, grid.width(span), tall);
+    if (!told.isWhole()) {
+      HandoutPictures.Told wide = pictures.told(picture, grid.width(2), tall);
+      if (wide.isWhole()) {
+        told = wide;
+        span = 2;
+      }
+    }
+    String words = told.words() + (note.isEmpty() ? "" : "\n" + note);
+    while (span < WIDEST && grid.lines(words, span) > MOST_LINES) {
+      span++;
+    }
+    return new Grid.Cell(head, told.block(), span, next(), words);
   }
 }

@@ -89,7 +89,8 @@ public final class RingPages {
     flow.title(title, "A ring of " + plan.count() + ".");
     FoldedDrawing ring = drawing(piece, poses, plan);
     double wide = (flow.width() - 6) / 2;
-    flow.row(
+    Grid.row(
+        flow,
         List.of(picture(ring, ABOVE, wide, TALL), picture(ring, STANDING, wide, TALL)),
         List.of("", ""),
         List.of("From above.", "As it stands."),
@@ -110,7 +111,8 @@ public final class RingPages {
     List<Motion3> placed = poses.stream().map(p -> p.then(first)).toList();
     Seating s = plan.seating();
     double wide = (flow.width() - 6) / 2;
-    flow.row(
+    Grid.row(
+        flow,
         List.of(
             MeetingPicture.of(piece, placed, s.one(), 1, ONE, wide, MEETING),
             MeetingPicture.of(piece, placed, s.other(), 2, OTHER, wide, MEETING)),
@@ -127,7 +129,8 @@ public final class RingPages {
     double wide = (flow.width() - 12) / ABREAST;
     for (int from = 0; from < others.size(); from += ABREAST) {
       List<Other> row = others.subList(from, Math.min(from + ABREAST, others.size()));
-      flow.row(
+      Grid.row(
+          flow,
           row.stream()
               .map(o -> picture(drawing(o.piece(), o.poses(), o.plan()), STANDING, wide, MEETING))
               .toList(),

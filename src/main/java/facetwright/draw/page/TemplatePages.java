@@ -28,7 +28,6 @@ import facetwright.net.sheet.Stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -37,12 +36,7 @@ import java.util.stream.IntStream;
  * more page at the end; the check ruler then lies inside a panel, drawn lightly.
  */
 public final class TemplatePages {
-  private static final double EDGE = 5;
   private static final double CLEARANCE = 1;
-  private static final double BETWEEN = 3;
-
-  /** Room left beside the panels where the page has it. */
-  private static final double ROOMY = 2;
 
   /** Common practice, no source. */
   static final String CAUTION =
@@ -119,13 +113,13 @@ public final class TemplatePages {
       rulers.forEach(r -> rulerOnPanel(page, part, words, r));
     }
     List<String> left = new ArrayList<>();
-    if (!place(free, words, heading(index, part.over()), Corner.TOP_LEFT)) {
+    if (!FreePlaces.place(free, words, heading(index, part.over()), Corner.TOP_LEFT)) {
       left.add("title");
     }
-    if (!place(free, words, legends(), Corner.BOTTOM_RIGHT)) {
+    if (!FreePlaces.place(free, words, Legend.inColumns(kinds), Corner.BOTTOM_RIGHT)) {
       left.add("legend");
     }
-    if (!place(free, words, cautions(), Corner.BOTTOM_LEFT)) {
+    if (!FreePlaces.place(free, words, cautions(), Corner.BOTTOM_LEFT)) {
       left.add("caution");
     }
     if (!left.isEmpty()) {
@@ -139,11 +133,12 @@ public final class TemplatePages {
   private static List<Block> rulers(FreeSpace free, List<Mark> words) {
     LineKind dark = LineKind.GUIDE;
     LineKind light = LineKind.TICK;
-    if (place(free, words, List.of(CheckRuler.both(dark)), Corner.BOTTOM_LEFT)) {
+    if (FreePlaces.place(free, words, List.of(CheckRuler.both(dark)), Corner.BOTTOM_LEFT)) {
       return List.of();
     }
-    boolean mm = place(free, words, List.of(CheckRuler.mm(dark)), Corner.BOTTOM_LEFT);
-    boolean inches = place(free, words, List.of(CheckRuler.inches(dark)), Corner.BOTTOM_LEFT);
+    boolean mm = FreePlaces.place(free, words, List.of(CheckRuler.mm(dark)), Corner.BOTTOM_LEFT);
+    boolean inches =
+        FreePlaces.place(free, words, List.of(CheckRuler.inches(dark)), Corner.BOTTOM_LEFT);
     if (mm && inches) {
       return List.of();
     }
@@ -162,18 +157,8 @@ public final class TemplatePages {
           .openings()
           .forEach(o -> between.take(moved(o.outline(), part.shift()), CLEARANCE));
     }
-    for (Mark mark : page.marks()) {
-      if (mark instanceof Mark.Text text) {
-        between.take(
-            new Box2(
-                text.at().x() - text.width() / 2,
-                text.at().y() - text.size(),
-                text.at().x() + text.width() / 2,
-                text.at().y() + text.size()),
-            CLEARANCE);
-      }
-    }
-    if (!place(between, words, List.of(ruler), Corner.BOTTOM_LEFT)) {
+    page.marks().forEach(m -> FreePlaces.take(between, m, CLEARANCE));
+    if (!FreePlaces.place(between, words, List.of(ruler), Corner.BOTTOM_LEFT)) {
       boolean upright = page.height() > page.width();
       double width = upright ? ruler.height() : ruler.width();
       double height = upright ? ruler.width() : ruler.height();
@@ -181,28 +166,6 @@ public final class TemplatePages {
       double y = (page.height() - height) / 2;
       words.addAll(ruler.at(new Box2(x, y, x + width, y + height), upright));
     }
-  }
-
-  /** Puts the first of these that fits, level before upright, and takes its place. */
-  private static boolean place(
-      FreeSpace free, List<Mark> words, List<Block> variants, Corner corner) {
-    for (boolean upright : new boolean[] {false, true}) {
-      for (double room : new double[] {ROOMY, 0}) {
-        for (Block block : variants) {
-          double width = upright ? block.height() : block.width();
-          double height = upright ? block.width() : block.height();
-          Optional<Box2> place =
-              free.find(width + 2 * room, height + 2 * room, EDGE - room, corner)
-                  .map(p -> p.grown(-room));
-          if (place.isPresent()) {
-            free.take(place.get(), BETWEEN);
-            words.addAll(block.at(place.get(), upright));
-            return true;
-          }
-        }
-      }
-    }
-    return false;
   }
 
   private List<Block> heading(int index, boolean over) {
@@ -217,13 +180,6 @@ public final class TemplatePages {
     }
     lines.add(CheckRuler.PRINT);
     return widths(title, lines);
-  }
-
-  private List<Block> legends() {
-    return List.of(4, 3, 2, 1).stream()
-        .map(columns -> Legend.of(kinds, Math.min(columns, Math.max(1, kinds.size()))))
-        .sorted((a, b) -> Double.compare(a.width(), b.width()))
-        .toList();
   }
 
   private static List<Block> cautions() {
@@ -271,9 +227,9 @@ public final class TemplatePages {
     lines.add("Key to the template. Outside faces up on every sheet. Sheets: " + size(0) + ".");
     lines.addAll(missing);
     lines.add(CheckRuler.PRINT);
-    place(free, words, widths(title, lines), Corner.TOP_LEFT);
-    place(free, words, legends(), Corner.TOP_LEFT);
-    place(free, words, cautions(), Corner.TOP_LEFT);
+    FreePlaces.place(free, words, widths(title, lines), Corner.TOP_LEFT);
+    FreePlaces.place(free, words, Legend.inColumns(kinds), Corner.TOP_LEFT);
+    FreePlaces.place(free, words, cautions(), Corner.TOP_LEFT);
     rulers(free, words);
     return page.with(words);
   }

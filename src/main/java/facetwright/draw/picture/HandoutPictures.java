@@ -2,6 +2,7 @@ package facetwright.draw.picture;
 
 import facetwright.draw.Drawing;
 import facetwright.draw.FoldedDrawing;
+import facetwright.draw.Mark;
 import facetwright.draw.NetDrawing;
 import facetwright.draw.SheetPart;
 import facetwright.draw.Viewpoint;
@@ -11,15 +12,18 @@ import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.walk.FoldPath;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion3;
+import facetwright.geom.Vec2;
 import facetwright.net.NetMerge;
 import facetwright.net.Parts;
 import facetwright.net.sheet.Laid;
+import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.Replay;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.handout.Handout;
 import facetwright.papers.handout.Picture;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -36,6 +40,11 @@ public final class HandoutPictures {
 
   /** The bare blank needs no more than this part of the height. */
   private static final double LOW = 0.7;
+
+  /** What the arrow takes that turns a piece over, in mm. */
+  private static final double OVER = 6;
+
+  private static final double OVER_WIDE = 14;
 
   private final Laid laid;
   private final FoldedForm form;
@@ -64,6 +73,14 @@ public final class HandoutPictures {
     Box2 box = part.panelBox();
     double wide = part.page().width();
     return new Box2(wide - box.maxX(), box.minY(), wide - box.minX(), box.maxY());
+  }
+
+  /** With an arrow above it that turns it over. */
+  private static Block over(Block picture) {
+    List<Mark> marks = new ArrayList<>(picture.marks());
+    Vec2 foot = new Vec2(picture.width() / 2, picture.height() + 1);
+    marks.addAll(TurnArrow.over(foot, Math.min(OVER_WIDE, picture.width() / 2), OVER - 2));
+    return new Block(picture.width(), picture.height() + OVER, marks);
   }
 
   /** Where the panels are part of the way, 0 flat to 1 made. */
@@ -103,17 +120,43 @@ public final class HandoutPictures {
   }
 
   public Block block(Picture picture, double width, double height) {
-    return switch (picture) {
-      case Picture.Scored s -> {
-        PieceChart piece = chart.pieces().get(s.piece());
-        boolean isBare = piece.steps().get(s.step()) instanceof Step.Trim;
-        yield StepPicture.plain(
+    return told(picture, width, height).block();
+  }
+
+  /**
+   * A picture with its words.
+   *
+   * @param words what stands by it: with every measure, where the picture has no room for them
+   * @param isWhole whether the picture bears every measure
+   */
+  public record Told(Block block, String words, boolean isWhole) {}
+
+  /** The picture, about so large, with the words that it needs at that size. */
+  public Told told(Picture picture, double width, double height) {
+    if (!(picture instanceof Picture.Scored s)) {
+      return new Told(other(picture, width, height), picture.words(), true);
+    }
+    PieceChart piece = chart.pieces().get(s.piece());
+    boolean isBare = piece.steps().get(s.step()) instanceof Step.Trim;
+    StepPicture.Shown shown =
+        StepPicture.shown(
             piece,
             frames.computeIfAbsent(s.piece(), _ -> Replay.frames(piece.steps())),
             s.step(),
             width,
-            isBare ? LOW * height : height);
-      }
+            isBare ? LOW * height : height,
+            /* isNumbered= */ false);
+    boolean isWhole = shown.isWhole() || s.words().equals(s.full());
+    String words = isWhole ? s.words() : s.full();
+    if (!isWhole) {
+      words += " " + String.join(" ", ChartNotes.toRead(List.of(s.full())));
+    }
+    return new Told(shown.block(), words, shown.isWhole());
+  }
+
+  private Block other(Picture picture, double width, double height) {
+    return switch (picture) {
+      case Picture.Scored s -> throw new IllegalArgumentException(s.alt());
       case Picture.Senses s ->
           FoldPicture.of(laid.net(), s.piece(), chart.pieces().get(s.piece()), width, height);
       case Picture.Layered l -> {
@@ -123,7 +166,7 @@ public final class HandoutPictures {
       case Picture.Backed b -> {
         SheetPart part = SheetPart.of(laid, b.sheet());
         Drawing inside = NetDrawing.of(part, INSIDE).turnedOver();
-        yield Scaling.fitted(inside.marks(), turnedOver(part), width, height);
+        yield over(Scaling.fitted(inside.marks(), turnedOver(part), width, height - OVER));
       }
       case Picture.Numbered n -> GluePicture.of(part(n), form, turns, width, height);
       case Picture.Folded folded -> {

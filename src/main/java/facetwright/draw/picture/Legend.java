@@ -46,6 +46,14 @@ public final class Legend {
     return new Block(x, rows * ROW, marks);
   }
 
+  /** The same in so many columns as there may be room for, the narrowest first. */
+  public static List<Block> inColumns(List<LineKind> kinds) {
+    return List.of(4, 3, 2, 1).stream()
+        .map(columns -> of(kinds, Math.min(columns, Math.max(1, kinds.size()))))
+        .sorted((a, b) -> Double.compare(a.width(), b.width()))
+        .toList();
+  }
+
   private static void entry(List<Mark> marks, LineKind kind, Vec2 middle) {
     if (kind == LineKind.GLUE) {
       Polygon2 patch = Polygon2.rectangle(middle.x(), middle.y() - 1.5, SAMPLE, 3);

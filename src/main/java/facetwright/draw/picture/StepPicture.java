@@ -1,15 +1,13 @@
 package facetwright.draw.picture;
 
+import facetwright.draw.Areas;
 import facetwright.draw.FillKind;
 import facetwright.draw.Ink;
-import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
-import facetwright.draw.Mark.Anchor;
 import facetwright.draw.Mark.Circle;
 import facetwright.draw.Mark.Fill;
 import facetwright.draw.Mark.Stroke;
-import facetwright.draw.Mark.Text;
 import facetwright.draw.Mark.Weight;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
@@ -25,25 +23,36 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-/** The blank as it lies in one step: what was done before thin, what is to do strong. */
+/**
+ * The blank as it lies in one step: what was done before thin, what is to do strong, its measures
+ * where the ruler shows them. At the stops of a board stands which edge lies there; an arrow turns
+ * the blank where it lay otherwise before.
+ */
 public final class StepPicture {
-  private static final double SIZE = Lettering.pt(Lettering.SMALLEST_PT);
-
-  /** Room round the blank for stops and names. */
-  private static final double BORDER = 6;
+  /** What is cut away in this step is hatched so far apart, in mm. */
+  private static final double HATCH = 1.8;
 
   private final PieceChart chart;
-  private final Placing placing;
-  private final double scale;
-  private final boolean isNumbered;
+  private final List<Replay.Frame> frames;
+  private final int index;
+  private final BlankFrame frame;
   private final List<Mark> marks = new ArrayList<>();
-  private final List<Box2> taken = new ArrayList<>();
+  private final Labels labels;
 
-  private StepPicture(PieceChart chart, Placing placing, double scale, boolean isNumbered) {
+  /**
+   * A picture of a step.
+   *
+   * @param isWhole whether every measure of the step and every name it needs stands on it
+   */
+  public record Shown(Block block, boolean isWhole) {}
+
+  private StepPicture(
+      PieceChart chart, List<Replay.Frame> frames, int index, double width, double height) {
     this.chart = chart;
-    this.placing = placing;
-    this.scale = scale;
-    this.isNumbered = isNumbered;
+    this.frames = frames;
+    this.index = index;
+    this.frame = BlankFrame.of(chart, frames, index, width, height);
+    this.labels = new Labels(new Box2(0, 0, frame.wide(), frame.high()), marks);
   }
 
   /**
@@ -54,69 +63,80 @@ public final class StepPicture {
    */
   public static Block of(
       PieceChart chart, List<Replay.Frame> frames, int index, double width, double height) {
-    return of(chart, frames, index, width, height, true);
+    return shown(chart, frames, index, width, height, true).block();
   }
 
-  /** The same without numbers of points, for who has pricked them through the template. */
-  static Block plain(
-      PieceChart chart, List<Replay.Frame> frames, int index, double width, double height) {
-    return of(chart, frames, index, width, height, false);
-  }
-
-  private static Block of(
+  /**
+   * The same, and whether it tells all.
+   *
+   * @param isNumbered whether points bear their numbers; none for who has pricked them
+   */
+  static Shown shown(
       PieceChart chart,
       List<Replay.Frame> frames,
       int index,
       double width,
       double height,
       boolean isNumbered) {
-    Step step = chart.steps().get(index);
-    Placing placing =
-        switch (step) {
-          case Step.FullScores s -> s.placing();
-          case Step.ShortScores s -> s.placing();
-          case Step.Trim _,
-              Step.SpotScores _,
-              Step.Points _,
-              Step.Punch _,
-              Step.Windows _,
-              Step.Slits _,
-              Step.CutAway _ ->
-              Placing.FIRST;
-        };
-    boolean isLevel = placing.scoresDown();
-    double wide = isLevel ? chart.width() : chart.height();
-    double high = isLevel ? chart.height() : chart.width();
-    double scale =
-        Scaling.shown(Math.min((width - 2 * BORDER) / wide, (height - 2 * BORDER) / high));
-    StepPicture picture = new StepPicture(chart, placing, scale, isNumbered);
-    picture.draw(
-        frames, index, step instanceof Step.FullScores || step instanceof Step.ShortScores);
-    return Scaling.told(
-        new Block(wide * scale + 2 * BORDER, high * scale + 2 * BORDER, picture.marks), scale);
-  }
-
-  private Vec2 at(Vec2 place) {
-    return placing
-        .onBoard(place, chart.width(), chart.height())
-        .times(scale)
-        .plus(new Vec2(BORDER, BORDER));
+    StepPicture picture = new StepPicture(chart, frames, index, width, height);
+    boolean isWhole = picture.draw(isNumbered);
+    BlankFrame frame = picture.frame;
+    return new Shown(
+        Scaling.told(new Block(frame.wide(), frame.high(), picture.marks), frame.scale()), isWhole);
   }
 
   private Polygon2 at(Polygon2 area) {
-    return Polygon2.ofEitherSense(area.corners().stream().map(this::at).toList());
+    return Polygon2.ofEitherSense(area.corners().stream().map(frame::at).toList());
   }
 
   private void line(Segment2 s, LineKind kind) {
-    marks.add(Stroke.line(at(s.from()), at(s.to()), kind));
+    marks.add(Stroke.line(frame.at(s.from()), frame.at(s.to()), kind));
   }
 
-  private void draw(List<Replay.Frame> frames, int index, boolean isOnBoard) {
+  private boolean draw(boolean isNumbered) {
+    Step step = chart.steps().get(index);
+    drawBlank();
+    if (frame.isTurned()) {
+      marks.addAll(frame.arrow());
+    }
+    if (frame.isOnBoard()) {
+      stops();
+    } else if (step instanceof Step.Trim && chart.isForBoard()) {
+      pencilled();
+    }
+    boolean isWhole = frame.names(labels, marks);
+    isWhole &=
+        switch (step) {
+          case Step.Trim t -> frame.size(labels, marks, t);
+          case Step.FullScores _, Step.ShortScores _ -> frame.measures(labels, marks);
+          case Step.Points _ -> true;
+          case Step.SpotScores _, Step.Punch _, Step.Windows _, Step.Slits _, Step.CutAway _ ->
+              !chart.isForBoard()
+                  || new SpotMeasures(frame, labels, marks).draw(frames.get(index).dimensions());
+        };
+    if (isNumbered) {
+      Set<Integer> needed = step.numbers();
+      for (Replay.Frame f : frames.subList(0, index + 1)) {
+        for (Replay.Tag tag : f.tags()) {
+          if (!tag.isLine() && needed.contains(Integer.valueOf(tag.text()))) {
+            marks.add(new Circle(frame.at(tag.at()), 0.35, LineKind.NOW));
+            isWhole &= labels.near(tag.text(), frame.at(tag.at()), Weight.REGULAR, false);
+          }
+        }
+      }
+    }
+    return isWhole;
+  }
+
+  private void drawBlank() {
     Polygon2 blank = Polygon2.rectangle(0, 0, chart.width(), chart.height());
     marks.add(new Fill(List.of(at(blank)), FillKind.CARD));
     for (Replay.Frame f : frames.subList(0, index + 1)) {
       f.waste().forEach(w -> marks.add(new Fill(List.of(at(w)), FillKind.WASTE)));
       f.windows().forEach(w -> marks.add(new Fill(List.of(at(w)), FillKind.WINDOW)));
+    }
+    for (Polygon2 now : frames.get(index).waste()) {
+      marks.addAll(Areas.hatch(List.of(at(now)), HATCH, LineKind.DONE));
     }
     for (int i = 0; i <= index; i++) {
       Pace.step();
@@ -126,21 +146,12 @@ public final class StepPicture {
       f.cuts().forEach(s -> line(s, kind));
       f.windows().forEach(w -> marks.add(Stroke.around(at(w), kind)));
       f.waste().forEach(w -> wasteSides(w, kind));
-      f.holes().forEach(h -> marks.add(new Circle(at(h.centre()), h.diameter() / 2 * scale, kind)));
+      for (Replay.Hole h : f.holes()) {
+        double radius = h.diameter() / 2 * frame.scale();
+        marks.add(new Circle(frame.at(h.centre()), radius, kind));
+      }
     }
     marks.add(Stroke.around(at(blank), index == 0 ? LineKind.NOW : LineKind.CUT));
-    if (isOnBoard) {
-      stops();
-    }
-    for (Replay.Frame f : frames.subList(0, index + 1)) {
-      f.tags().stream().filter(Replay.Tag::isLine).forEach(this::lineName);
-    }
-    Set<Integer> needed = isNumbered ? chart.steps().get(index).numbers() : Set.of();
-    for (Replay.Frame f : frames.subList(0, index + 1)) {
-      f.tags().stream()
-          .filter(t -> !t.isLine() && needed.contains(Integer.valueOf(t.text())))
-          .forEach(this::pointName);
-    }
   }
 
   /** Sides on the edge of the blank are no cuts. */
@@ -159,62 +170,39 @@ public final class StepPicture {
     }
   }
 
-  /** The board's stops along the top and the left of the blank. */
+  /** The board's stops along the top and the left of the blank, and which edges lie there. */
   private void stops() {
-    boolean isLevel = placing.scoresDown();
-    double right = BORDER + (isLevel ? chart.width() : chart.height()) * scale;
-    double top = BORDER + (isLevel ? chart.height() : chart.width()) * scale;
-    double beside = BORDER - 1;
+    Box2 blank = frame.blank();
+    double left = blank.minX() - BlankFrame.STOP;
+    double top = blank.maxY() + BlankFrame.STOP;
     marks.add(
         new Stroke(
-            List.of(new Vec2(beside, BORDER), new Vec2(beside, top + 1), new Vec2(right, top + 1)),
+            List.of(new Vec2(left, blank.minY()), new Vec2(left, top), new Vec2(blank.maxX(), top)),
             false,
             LineKind.NOW));
+    Placing placing = frame.placing();
+    double above = frame.high() - Labels.HIGH / 2 - BlankFrame.EDGE;
+    labels.level(
+        placing.atTop().word() + " edge",
+        new Vec2(blank.centre().x(), above),
+        Weight.REGULAR,
+        Ink.GREY);
+    double beside = left - 1 - Labels.HIGH / 2;
+    labels.upright(
+        placing.atLeft().word() + " edge",
+        new Vec2(beside, blank.centre().y()),
+        Weight.REGULAR,
+        Ink.GREY);
   }
 
-  /** Below or beside the blank, away from the stops. */
-  private void lineName(Replay.Tag tag) {
-    Vec2 one = at(tag.at());
-    boolean isUpright = tag.isUpright() == placing.scoresDown();
-    double capital = SIZE * Lettering.CAP_HEIGHT;
-    double wide = Lettering.width(tag.text(), Weight.BOLD, SIZE);
-    double right = BORDER + (placing.scoresDown() ? chart.width() : chart.height()) * scale + 1;
-    Vec2 place =
-        isUpright
-            ? new Vec2(one.x() - wide / 2, BORDER - 1 - capital)
-            : new Vec2(right, one.y() - capital / 2);
-    write(tag.text(), place, wide, capital, Weight.BOLD);
-  }
-
-  private void pointName(Replay.Tag tag) {
-    Vec2 p = at(tag.at());
-    marks.add(new Circle(p, 0.35, LineKind.NOW));
-    double capital = SIZE * Lettering.CAP_HEIGHT;
-    double wide = Lettering.width(tag.text(), Weight.REGULAR, SIZE);
-    for (double d : new double[] {0.8, 2.2}) {
-      for (Vec2 place :
-          List.of(
-              new Vec2(p.x() + d, p.y() + d),
-              new Vec2(p.x() - d - wide, p.y() + d),
-              new Vec2(p.x() + d, p.y() - d - capital),
-              new Vec2(p.x() - d - wide, p.y() - d - capital),
-              new Vec2(p.x() - wide / 2, p.y() + d),
-              new Vec2(p.x() - wide / 2, p.y() - d - capital))) {
-        if (write(tag.text(), place, wide, capital, Weight.REGULAR)) {
-          return;
-        }
-      }
-    }
-  }
-
-  /** Writes where nothing is written yet. */
-  private boolean write(String text, Vec2 place, double wide, double high, Weight weight) {
-    Box2 box = new Box2(place.x(), place.y(), place.x() + wide, place.y() + high).grown(0.25);
-    if (taken.stream().anyMatch(box::meets)) {
-      return false;
-    }
-    taken.add(box);
-    marks.add(new Text(place, SIZE, 0, Anchor.START, weight, Ink.BLACK, text));
-    return true;
+  /** What is written on the edges before the first score. */
+  private void pencilled() {
+    Box2 blank = frame.blank();
+    double in = 1 + Labels.HIGH / 2;
+    Vec2 middle = blank.centre();
+    labels.level("top", new Vec2(middle.x(), blank.maxY() - in), Weight.REGULAR, Ink.GREY);
+    labels.level("bottom", new Vec2(middle.x(), blank.minY() + in), Weight.REGULAR, Ink.GREY);
+    labels.upright("left", new Vec2(blank.minX() + in, middle.y()), Weight.REGULAR, Ink.GREY);
+    labels.upright("right", new Vec2(blank.maxX() - in, middle.y()), Weight.REGULAR, Ink.GREY);
   }
 }

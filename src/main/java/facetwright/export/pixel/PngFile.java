@@ -33,11 +33,13 @@ public final class PngFile {
   /**
    * The bytes of the file.
    *
+   * @param title what it says it is
    * @param perMetre pixels that make a metre
    * @param rows the pixels of each row from the top, {@link #CHANNELS} bytes each; asked for in
    *     their order
    */
-  public static byte[] of(int width, int height, int perMetre, IntFunction<byte[]> rows) {
+  public static byte[] of(
+      String title, int width, int height, int perMetre, IntFunction<byte[]> rows) {
     ByteBuffer head = ByteBuffer.allocate(13).putInt(width).putInt(height);
     head.put(EIGHT_BITS).put(TRUE_COLOUR_WITH_OPACITY);
     ByteBuffer size = ByteBuffer.allocate(9).putInt(perMetre).putInt(perMetre).put(METRE);
@@ -46,6 +48,8 @@ public final class PngFile {
       out.write(SIGNATURE);
       chunk(out, "IHDR", head.array());
       chunk(out, "pHYs", size.array());
+      // Keyword, plain, in no language that is told (11.3.3.4).
+      chunk(out, "iTXt", ("Title\0\0\0\0\0" + title).getBytes(StandardCharsets.UTF_8));
       chunk(out, "IDAT", packed(width, height, rows));
       chunk(out, "IEND", new byte[0]);
     } catch (IOException e) {

@@ -6,6 +6,7 @@ import facetwright.net.Parts;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The numbers by which words, pictures and templates tell what is glued, from 1 in the order of
@@ -42,6 +43,27 @@ public final class Numbers {
       }
     }
     return new Numbers(numbers, bonds);
+  }
+
+  /** The numbers of tabs, flaps and what lies under a lap, by the panel that bears them. */
+  public static Map<Integer, Integer> ofPanels(Net net, List<Gluing.Stage> stages) {
+    Numbers numbers = of(net, stages);
+    Map<Integer, Integer> found = new TreeMap<>();
+    for (Bond bond : numbers.bonds) {
+      int panel =
+          switch (bond) {
+            case Bond.Closing(int tab) -> tab;
+            case Bond.Joined(int join) ->
+                switch (net.joins().get(join)) {
+                  case Join.Seam s -> s.tab();
+                  case Join.Lap l -> l.under();
+                };
+          };
+      if (panel != Join.Seam.NO_TAB) {
+        found.put(panel, numbers.of(bond));
+      }
+    }
+    return found;
   }
 
   /** All that has a number, in order of gluing. */

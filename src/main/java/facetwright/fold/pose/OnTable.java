@@ -56,7 +56,8 @@ public final class OnTable {
   }
 
   private Motion3 onStance(List<Vec3> points) {
-    return onStance(net, poses, net.stance(), points, upright);
+    Motion3 stands = onStance(net, poses, net.stance(), points, upright);
+    return PopOut.is(net) ? PopOut.facing(net, poses, stands, points) : stands;
   }
 
   /**

@@ -89,7 +89,8 @@ public final class ChartNotes {
   private static final List<Sign> SIGNS =
       List.of(
           new Sign(
-              Pattern.compile("about "), _ -> "“about” is the mark of your ruler nearest to it."),
+              Pattern.compile("about "),
+              _ -> "“about”, on pictures “~”, is the mark of your ruler nearest to it."),
           new Sign(
               Pattern.compile("(?<![\\w(])([A-Z]+)(\\d+)\\b"),
               m ->

@@ -34,6 +34,11 @@ public record Measure(double mm, Ruler.Reading reading) {
     return about() + reading.number();
   }
 
+  /** As it stands on a picture: "28", or off the ruler's marks the nearest one, "~28.5". */
+  public String mark() {
+    return (isOnRuler() ? "" : "~") + reading.number();
+  }
+
   private String about() {
     return isOnRuler() ? "" : "about ";
   }

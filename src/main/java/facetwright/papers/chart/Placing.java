@@ -22,7 +22,7 @@ public enum Placing {
   }
 
   /** The edge that lies against the top stop. */
-  Side atTop() {
+  public Side atTop() {
     return atTop;
   }
 
@@ -32,7 +32,7 @@ public enum Placing {
   }
 
   /** How many quarter turns to the left lead here from the first placing, 0 to 3. */
-  int quarters() {
+  public int quarters() {
     return quarters;
   }
 

@@ -30,6 +30,8 @@ public final class Replay {
   final List<Hole> holes = new ArrayList<>();
   private final List<Tag> tags = new ArrayList<>();
   private final List<Vec2> told = new ArrayList<>();
+  private final List<Dimension> dimensions = new ArrayList<>();
+  private boolean isPlain;
   double width;
   double height;
 
@@ -91,14 +93,30 @@ public final class Replay {
   /** A name on the blank: of a line that runs down or across it, or of a point. */
   public record Tag(String text, boolean isLine, boolean isUpright, Vec2 at) {}
 
-  /** What one step adds. */
+  /**
+   * A measure on the blank.
+   *
+   * @param from where the ruler's 0 lies
+   * @param to what is measured: a place, or for a line its end at the blank's edge
+   */
+  public record Dimension(Vec2 from, Vec2 to, Measure measure) {}
+
+  /**
+   * What one step adds.
+   *
+   * @param dimensions what is measured in it
+   * @param isPlain whether all that is not measured lies on an edge or a line, or in the middle
+   *     between two neighbours
+   */
   public record Frame(
       List<Segment2> scores,
       List<Segment2> cuts,
       List<Polygon2> waste,
       List<Polygon2> windows,
       List<Hole> holes,
-      List<Tag> tags) {
+      List<Tag> tags,
+      List<Dimension> dimensions,
+      boolean isPlain) {
     public Frame {
       scores = List.copyOf(scores);
       cuts = List.copyOf(cuts);
@@ -106,6 +124,7 @@ public final class Replay {
       windows = List.copyOf(windows);
       holes = List.copyOf(holes);
       tags = List.copyOf(tags);
+      dimensions = List.copyOf(dimensions);
     }
   }
 
@@ -121,6 +140,8 @@ public final class Replay {
       int windowsBefore = replay.windows.size();
       int holesBefore = replay.holes.size();
       int tagsBefore = replay.tags.size();
+      replay.dimensions.clear();
+      replay.isPlain = true;
       replay.follow(step);
       List<Segment2> scores = new ArrayList<>(later(replay.pressed, pressedBefore));
       scores.addAll(later(replay.perforated, perforatedBefore));
@@ -131,7 +152,9 @@ public final class Replay {
               later(replay.gone, wasteBefore),
               later(replay.windows, windowsBefore),
               later(replay.holes, holesBefore),
-              later(replay.tags, tagsBefore)));
+              later(replay.tags, tagsBefore),
+              replay.dimensions,
+              replay.isPlain));
     }
     return frames;
   }
@@ -179,8 +202,11 @@ public final class Replay {
       Placing placing, Step.Ruled line, double from, double to, boolean isPerforated) {
     boolean down = placing.scoresDown();
     double at = placing.atLeft().coordinate(mm(line.measure()), down ? width : height);
+    Vec2 edge = down ? new Vec2(at, 0) : new Vec2(0, at);
+    double start = placing.atLeft().coordinate(0, down ? width : height);
+    Vec2 stop = down ? new Vec2(start, 0) : new Vec2(0, start);
+    dimensions.add(new Dimension(stop, edge, line.measure()));
     if (lines.putIfAbsent(line.label(), at) == null) {
-      Vec2 edge = down ? new Vec2(at, 0) : new Vec2(0, at);
       tags.add(new Tag(line.label(), true, down, edge));
     }
     (isPerforated ? perforated : pressed)
@@ -214,6 +240,8 @@ public final class Replay {
       case Spot.At(Guide across, Guide down) -> {
         Vec2 at = new Vec2(coordinate(across, true), coordinate(down, false));
         told.add(at);
+        measured(across, true, at);
+        measured(down, false, at);
         yield at;
       }
       case Spot.Numbered(int number) -> {
@@ -221,10 +249,32 @@ public final class Replay {
         if (at == null) {
           throw new IllegalArgumentException("there is no point " + number + " yet");
         }
+        isPlain = false;
         yield at;
       }
       case Spot.Bow _, Spot.Circle _ -> throw new IllegalArgumentException("an arc is no place");
     };
+  }
+
+  private void measured(Guide guide, boolean isAcross, Vec2 at) {
+    switch (guide) {
+      case Guide.Measured(Measure measure, Guide from, Side _) -> {
+        double start = coordinate(from, isAcross);
+        Vec2 zero = isAcross ? new Vec2(start, at.y()) : new Vec2(at.x(), start);
+        dimensions.add(new Dimension(zero, at, measure));
+      }
+      case Guide.Halfway(Guide one, Guide other) -> {
+        double low = Math.min(coordinate(one, isAcross), coordinate(other, isAcross));
+        double high = Math.max(coordinate(one, isAcross), coordinate(other, isAcross));
+        double fine = LengthTolerance.FINE.mm();
+        isPlain &=
+            tags.stream()
+                .filter(t -> t.isLine() && t.isUpright() == isAcross)
+                .mapToDouble(t -> isAcross ? t.at().x() : t.at().y())
+                .noneMatch(x -> x > low + fine && x < high - fine);
+      }
+      case Guide.Edge _, Guide.Line _ -> {}
+    }
   }
 
   /** Between two spots that a coarse ruler puts on one another there is nothing to draw. */
@@ -237,6 +287,7 @@ public final class Replay {
 
   /** Nothing where a coarse ruler puts the corners on one line. */
   private Optional<Polygon2> outline(List<Spot> corners) {
+    isPlain &= corners.stream().allMatch(Spot.At.class::isInstance);
     List<Vec2> ring =
         new ToldOutline(this::place, this::mm).corners(corners).stream().distinct().toList();
     try {

@@ -10,7 +10,7 @@ public enum Side {
   BOTTOM;
 
   /** Such as "top". */
-  String word() {
+  public String word() {
     return name().toLowerCase(Locale.ROOT);
   }
 

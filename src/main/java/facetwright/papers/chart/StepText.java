@@ -16,6 +16,9 @@ public final class StepText {
       "Mark these points lightly and number them. Each is measured from the left edge, then from"
           + " the top.";
 
+  /** A picture with more different measures is read more slowly than a list of them. */
+  private static final int MOST_SHOWN = 6;
+
   private final PieceChart chart;
   private Placing placing = Placing.FIRST;
   private boolean isPlaced;
@@ -62,6 +65,55 @@ public final class StepText {
           "Slit " + count(s.cuts().size(), "line") + ", shown bold, and stop at the score.";
       case Step.CutAway _ -> "Cut away the waste, shaded, along the bold lines.";
     };
+  }
+
+  /**
+   * A step in few words, for who sees its measures on a picture; the step's own words where they
+   * are as short.
+   *
+   * @param full its words
+   * @param frame what it adds to the blank
+   */
+  public static String brief(Step step, String full, Replay.Frame frame) {
+    List<String> measures =
+        frame.dimensions().stream().map(d -> d.measure().text()).distinct().toList();
+    if (!frame.isPlain() || measures.size() > MOST_SHOWN) {
+      return full;
+    }
+    String what =
+        switch (step) {
+          case Step.Trim _, Step.FullScores _, Step.ShortScores _, Step.Points _ -> "";
+          case Step.SpotScores s ->
+              verb(s.isPerforated())
+                  + " the bold "
+                  + (s.lines().size() == 1 ? "line" : s.lines().size() + " lines")
+                  + ", from point to point.";
+          case Step.Punch p ->
+              "Punch "
+                  + count(p.centres().size(), "hole")
+                  + " of "
+                  + p.diameter().text()
+                  + ", shown bold.";
+          case Step.Windows w -> "Cut out " + count(w.outlines().size(), w.word()) + ", bold.";
+          case Step.Slits s ->
+              "Slit the bold "
+                  + (s.cuts().size() == 1 ? "line" : s.cuts().size() + " lines")
+                  + ", and stop at the score.";
+          case Step.CutAway c ->
+              "Cut away the "
+                  + (c.areas().size() == 1 ? "hatched area" : c.areas().size() + " hatched areas")
+                  + " along the bold lines; keep the rest.";
+        };
+    String told =
+        what
+            + (measures.isEmpty()
+                ? " Each place is on a line, on an edge, or midway between two."
+                : " "
+                    + Sentence.capital(Sentence.listed(measures))
+                    + (measures.size() == 1 ? " is" : " are")
+                    + " shown once, for all places that look alike; all else is on a line, on an"
+                    + " edge, or midway between two.");
+    return what.isEmpty() || told.length() >= full.length() ? full : told;
   }
 
   private static String lines(int n, boolean isPerforated) {

@@ -64,9 +64,15 @@ public record PunchGuide(
           && (SAME.same(edge, other.edge) || !(isCentred() || other.isCentred()));
     }
 
-    /** The middle of a side is found more surely than a place on it; then the nearer the better. */
+    /**
+     * The middle of a side is found more surely than a place on it; then the nearer the better, and
+     * of two as near the longer.
+     */
     boolean betterThan(Draft other) {
-      return isCentred() == other.isCentred() ? up < other.up - SAME.mm() : isCentred();
+      if (isCentred() != other.isCentred()) {
+        return isCentred();
+      }
+      return SAME.same(up, other.up) ? edge > other.edge + SAME.mm() : up < other.up;
     }
 
     boolean isCentred() {

@@ -1,5 +1,8 @@
 package facetwright.papers.handout;
 
+import facetwright.fold.making.Numbers;
+import facetwright.fold.making.Step;
+import facetwright.fold.making.Steps;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Length;
 import facetwright.measure.Millilitres;
@@ -9,6 +12,7 @@ import facetwright.net.fitting.Extra;
 import facetwright.net.fitting.Fitting;
 import facetwright.words.Sentence;
 import java.util.List;
+import java.util.Map;
 
 /** What goes in or on, and what its maker notes, as a step in words. */
 final class FittingText {
@@ -18,8 +22,13 @@ final class FittingText {
   private final Net net;
   private final FoldedForm form;
   private final Unit unit;
+  private final Map<Integer, Integer> numbers;
 
-  FittingText(Net net, FoldedForm form, Unit unit) {
+  /**
+   * @param steps in which all is made up: what is glued in them is told by its number
+   */
+  FittingText(Net net, FoldedForm form, Unit unit, List<Step> steps) {
+    this.numbers = Numbers.ofPanels(net, Steps.stages(steps));
     this.net = net;
     this.form = form;
     this.unit = unit;
@@ -66,6 +75,13 @@ final class FittingText {
   }
 
   private String holes(List<Integer> panels) {
+    if (numbers.keySet().containsAll(panels)) {
+      List<String> told =
+          panels.stream().map(numbers::get).distinct().sorted().map(String::valueOf).toList();
+      return told.size() == 1
+          ? "the hole of tab " + told.getFirst()
+          : "the holes of tabs " + Sentence.listed(told);
+    }
     List<String> names = panels.stream().map(p -> "“" + net.panels().get(p).name() + "”").toList();
     return names.size() <= NAMED
         ? (names.size() == 1 ? "the hole of " : "the holes of ") + Sentence.listed(names)

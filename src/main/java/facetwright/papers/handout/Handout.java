@@ -1,26 +1,21 @@
 package facetwright.papers.handout;
 
-import facetwright.check.Verdict;
-import facetwright.check.fit.ClosingStack;
 import facetwright.fold.making.Bond;
 import facetwright.fold.making.Gluing;
 import facetwright.fold.making.Step;
 import facetwright.fold.making.Steps;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
-import facetwright.measure.Length;
+import facetwright.fold.pose.PopOut;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.ByRuler;
 import facetwright.papers.chart.ScoreChart;
-import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Works;
-import facetwright.papers.materials.WorksText;
 import facetwright.papers.order.Order;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -53,11 +48,6 @@ public record Handout(
           "Crease each score of the strips the way its line tells, mountain or valley.",
           "Close the card flat, press it, and open it again: what is slit stands out.");
 
-  /** Whether nothing is joined, and strips between slits stand out where it folds. */
-  private static boolean isPoppedOut(Net net) {
-    return net.joins().isEmpty() && net.slits().size() > 1 && net.scores().size() > 1;
-  }
-
   /** In which it is glued. */
   public List<Gluing.Stage> turns() {
     return Steps.stages(steps);
@@ -77,14 +67,14 @@ public record Handout(
         ByRuler.of(laid, form, ScoreChart.of(net, order.ruler()), order.ruler(), unit);
     ScoreChart chart = byRuler.chart();
     List<Step> steps = Steps.of(net, form);
-    FittingText fittings = new FittingText(net, form, unit);
+    FittingText fittings = new FittingText(net, form, unit, steps);
     List<Section> sections = new ArrayList<>();
-    sections.add(new Section.Facts("Finished size", size(unit, laid, form)));
-    sections.add(needs(order, net, works, chart));
+    sections.add(FirstPage.size(order, laid, form, works));
+    sections.add(FirstPage.needs(order, net, works, chart));
     sections.add(new Section.Facts("Take care", Cautions.of(net, title)));
     if (net.parts().all().isEmpty()) {
       sections.addAll(Scoring.of(laid, byRuler, works, order));
-      if (isSolved(form) && isPoppedOut(net)) {
+      if (isSolved(form) && PopOut.is(net)) {
         sections.add(new Section.Ordered("Push out what is slit", List.of(), POPPED_OUT));
       }
       if (isSolved(form)) {
@@ -105,50 +95,8 @@ public record Handout(
     return form.closure() != Closure.NOT_SOLVED;
   }
 
-  private static List<String> size(Unit unit, Laid laid, FoldedForm form) {
-    List<String> lines = new ArrayList<>();
-    if (isSolved(form)) {
-      lines.add(form.measures().size(mm -> text(mm, unit)) + ".");
-    }
-    lines.add(Verdict.of(laid, form, unit));
-    ClosingStack.of(laid, form).stream()
-        .max(Comparator.comparingDouble(ClosingStack::thickness))
-        .ifPresent(s -> lines.add(thick(unit, laid.net(), s)));
-    return lines;
-  }
-
-  private static String thick(Unit unit, Net net, ClosingStack stack) {
-    boolean tabs =
-        stack.panels().stream().allMatch(p -> net.panels().get(p).role() == PanelRole.TAB);
-    return String.format(
-        "Where %d %s lie on each other the card is %s thick: %s.",
-        stack.panels().size(),
-        tabs ? "tabs" : "panels",
-        text(stack.thickness(), unit),
-        tabs ? "press it while the glue grips" : "what closes over it stands off by as much");
-  }
-
-  private static String text(double mm, Unit unit) {
-    return new Length(mm).read(unit);
-  }
-
-  private static Section needs(Order order, Net net, Works works, ScoreChart chart) {
-    int pieces = works.materials().pieces();
-    boolean isForBoard = chart.pieces().stream().anyMatch(p -> p.isForBoard());
-    WorksText words = new WorksText(order);
-    List<String> lines = new ArrayList<>(words.materials(works.materials(), Prices.NONE));
-    lines.addAll(words.backings(works));
-    String papers = new LayerText(net, works, order).needs();
-    if (!papers.isEmpty()) {
-      lines.add(papers);
-    }
-    lines.add(words.tools(works, isForBoard));
-    return new Section.Facts(
-        pieces == 1 ? "You need" : "You need, for " + pieces + " pieces", lines);
-  }
-
   /**
-   * On the way and made.
+   * On the way, and made where nothing is glued after it.
    *
    * @param made which part of the way it is until it is made
    * @param part what is shown
@@ -167,14 +115,9 @@ public record Handout(
               words[i],
               "The piece folded " + percent + " % of the way, from the side."));
     }
-    pictures.add(
-        new Picture.Folded(
-            made,
-            part,
-            Steps.stages(steps).isEmpty()
-                ? "Made."
-                : "So it looks when it is glued, as told below.",
-            "The finished piece from the side."));
+    if (Steps.stages(steps).isEmpty()) {
+      pictures.add(new Picture.Folded(made, part, "Made.", "The finished piece from the side."));
+    }
     return pictures;
   }
 

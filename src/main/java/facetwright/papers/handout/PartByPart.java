@@ -60,7 +60,7 @@ final class PartByPart {
 
   List<Section> sections() {
     List<List<Step>> glued = glued();
-    AssemblyText text = new AssemblyText(net, form, new FittingText(net, form, unit), steps);
+    AssemblyText text = new AssemblyText(net, form, new FittingText(net, form, unit, steps), steps);
     double made = form.together().isSome() ? FoldPath.APART : 1;
     List<Section> sections = new ArrayList<>();
     for (int i : inOrder()) {
@@ -187,7 +187,7 @@ final class PartByPart {
 
   /** What goes in or round before a stage of putting together, or after all of them. */
   private List<String> together(int stage) {
-    FittingText text = new FittingText(net, form, unit);
+    FittingText text = new FittingText(net, form, unit, steps);
     return steps.stream()
         .flatMap(
             s ->

@@ -13,8 +13,10 @@ public sealed interface Picture {
    *
    * @param piece index of the piece in the chart
    * @param step index of the step in the piece's chart
+   * @param words what to do, beside a picture that bears every measure
+   * @param full the same with every measure, for a picture that has no room for them
    */
-  record Scored(int piece, int step, String words, String alt) implements Picture {}
+  record Scored(int piece, int step, String words, String full, String alt) implements Picture {}
 
   /** A piece, scored and cut, its scores by their sense. */
   record Senses(int piece, String words, String alt) implements Picture {}

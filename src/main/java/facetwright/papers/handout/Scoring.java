@@ -8,6 +8,7 @@ import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.ByRuler;
 import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.PieceChart;
+import facetwright.papers.chart.Replay;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.chart.StepText;
@@ -100,15 +101,19 @@ final class Scoring {
     List<String> scored = new ArrayList<>();
     List<String> cut = new ArrayList<>();
     List<String> words = StepText.of(piece);
+    List<Replay.Frame> frames = Replay.frames(piece.steps());
     for (int s = 0; s < piece.steps().size(); s++) {
       Step step = piece.steps().get(s);
       if (!piece.isForBoard() && step instanceof Step.Points) {
         continue;
       }
-      String said = piece.isForBoard() ? brief(step, words.get(s)) : StepText.byTemplate(step);
+      String full = piece.isForBoard() ? brief(step, words.get(s)) : StepText.byTemplate(step);
+      String said = piece.isForBoard() ? StepText.brief(step, words.get(s), frames.get(s)) : full;
+      said = said.equals(words.get(s)) ? full : said;
       (step.isCut() ? cut : scored).add(said);
       String where = step instanceof Step.Trim ? new Place(laid, order).of(index, piece) : "";
-      (step.isCut() ? cuts : scores).add(new Picture.Scored(index, s, said + where, alt(step)));
+      (step.isCut() ? cuts : scores)
+          .add(new Picture.Scored(index, s, said + where, full + where, alt(step)));
     }
     List<Section> sections = new ArrayList<>();
     List<String> toRead = ChartNotes.toRead(scored);

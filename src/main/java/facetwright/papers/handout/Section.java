@@ -1,6 +1,7 @@
 package facetwright.papers.handout;
 
 import java.util.List;
+import java.util.Optional;
 
 /** One part of a handout under a heading of its own. */
 public sealed interface Section {
@@ -9,10 +10,18 @@ public sealed interface Section {
   /** How many numbered steps it has; they are counted through the whole handout. */
   int count();
 
-  /** Lines that stand in no order. */
-  record Facts(String heading, List<String> lines) implements Section {
+  /**
+   * Lines that stand in no order.
+   *
+   * @param picture beside them; often none
+   */
+  record Facts(String heading, Optional<Picture> picture, List<String> lines) implements Section {
     public Facts {
       lines = List.copyOf(lines);
+    }
+
+    public Facts(String heading, List<String> lines) {
+      this(heading, Optional.empty(), lines);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package facetwright.papers.materials;
 
+import facetwright.fold.making.Faces;
+import facetwright.fold.making.Gluing;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Polygon2;
@@ -18,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 
@@ -99,7 +102,8 @@ public record Materials(
       sheets(plan, needs);
     }
     int holes = pieces * holes(net);
-    double tape = pieces * tape(net);
+    SortedSet<Integer> glued = glued(net, form);
+    double tape = pieces * tape(net, glued);
     if (tape > 0) {
       needs.add(new Need("tape", "double-sided tape", tape / 1000, Need.Unit.METRES));
     }
@@ -134,7 +138,7 @@ public record Materials(
         card.perSheet(),
         laid.fits(),
         needs,
-        pieces * glue(net),
+        pieces * glue(net, glued),
         layerArea,
         laid.mass(),
         layered > 0,
@@ -183,7 +187,7 @@ public record Materials(
    * One run along all that is glued, in mm: a tab along the side it is glued under, a lap or a flap
    * that closes an opening along the score it hangs by, or its longest side where it hangs by none.
    */
-  private static double tape(Net net) {
+  private static double tape(Net net, SortedSet<Integer> glued) {
     double sum = 0;
     Set<Integer> along = new TreeSet<>();
     for (Join join : net.joins()) {
@@ -194,7 +198,7 @@ public record Materials(
         along.add(seam.tab());
       }
     }
-    for (int panel : Join.glued(net)) {
+    for (int panel : glued) {
       if (!along.contains(panel)) {
         sum += run(net, panel);
       }
@@ -216,8 +220,23 @@ public record Materials(
                     .orElse(0));
   }
 
-  private static double glue(Net net) {
-    return Join.glued(net).stream().mapToDouble(p -> net.panels().get(p).cardArea()).sum();
+  /** What takes glue: the first flap over an opening lies on nothing and takes none. */
+  private static SortedSet<Integer> glued(Net net, FoldedForm form) {
+    SortedSet<Integer> all = new TreeSet<>(Join.glued(net));
+    if (form.closure() != Closure.NOT_SOLVED && !all.isEmpty()) {
+      Faces.of(net, form, Gluing.of(net, form))
+          .forEach(
+              (panel, face) -> {
+                if (face == Faces.Face.NONE) {
+                  all.remove(panel);
+                }
+              });
+    }
+    return all;
+  }
+
+  private static double glue(Net net, SortedSet<Integer> glued) {
+    return glued.stream().mapToDouble(p -> net.panels().get(p).cardArea()).sum();
   }
 
   /** With spares, in whole units, priced where prices are known. */

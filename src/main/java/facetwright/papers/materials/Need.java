@@ -1,6 +1,7 @@
 package facetwright.papers.materials;
 
 import facetwright.geom.RoundOff;
+import facetwright.words.Decimals;
 
 /**
  * So much of one thing.
@@ -12,6 +13,11 @@ import facetwright.geom.RoundOff;
  * @param unit in which it is needed and sold
  */
 public record Need(String key, String what, double amount, Unit unit) {
+  private static final double METRE = 1000;
+
+  /** 0.9144 m (international yard and pound, 1959), in mm. */
+  private static final double YARD = 914.4;
+
   /** How a thing is sold. */
   public enum Unit {
     SHEETS("sheet", "sheets"),
@@ -31,6 +37,13 @@ public record Need(String key, String what, double amount, Unit unit) {
     public String text(double amount) {
       return amount == 1 ? one : many;
     }
+  }
+
+  /** What is sold by the metre, for who reckons in inches, to follow on the amount; else empty. */
+  String inYards(facetwright.measure.Unit reader) {
+    return unit == Unit.METRES && !reader.isMetric()
+        ? " m, " + Decimals.places(amount * METRE / YARD, 2) + " yd"
+        : "";
   }
 
   /**

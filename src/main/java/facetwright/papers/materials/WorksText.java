@@ -183,6 +183,35 @@ public record WorksText(Order order) {
 
   /** The shopping list and what goes with it. */
   public List<String> materials(Materials m, Prices prices) {
+    List<String> lines = new ArrayList<>(shopping(m, prices));
+    List<String> facts = new ArrayList<>();
+    facts.add(weight(m));
+    if (m.glueArea() > 0) {
+      facts.add("Glue on tabs and laps: " + area(m.glueArea()) + ".");
+    }
+    if (m.layerArea() > 0) {
+      facts.add("Glue under layers: " + area(m.layerArea()) + ".");
+    }
+    if (m.holes() > 0) {
+      facts.add("Holes: " + m.holes() + ".");
+    }
+    facts.add(
+        "Time: about "
+            + hours(m.minutes())
+            + (m.pieces() == 1 ? "." : ", " + hours(m.minutes() / m.pieces()) + " a piece."));
+    lines.add(String.join(" ", facts));
+    return lines;
+  }
+
+  /** What one piece weighs, a sentence. */
+  public String weight(Materials m) {
+    return "Weight of one piece: "
+        + m.card().about(order.unit())
+        + (m.isPapered() ? " of card; papers, film and glue come on top." : ", glue aside.");
+  }
+
+  /** What to buy, and what a sheet of card gives. */
+  public List<String> shopping(Materials m, Prices prices) {
     List<String> lines = new ArrayList<>();
     for (Purchase p : m.shopping(prices)) {
       lines.add(
@@ -191,7 +220,7 @@ public record WorksText(Order order) {
                   Sentence.capital(p.need().what()),
                   p.buy(),
                   p.need().unit().text(p.buy()),
-                  Decimals.places(p.need().amount(), 2),
+                  Decimals.places(p.need().amount(), 2) + p.need().inYards(order.unit()),
                   p.cost().map(c -> ", " + money(c, prices)).orElse("")));
     }
     m.cost(prices).ifPresent(c -> lines.add("priced together: " + money(c, prices)));
@@ -209,25 +238,6 @@ public record WorksText(Order order) {
               + m.parts().stream().map(WorksText::part).collect(Collectors.joining("; "))
               + ".");
     }
-    List<String> facts = new ArrayList<>();
-    facts.add(
-        "Weight of one piece: "
-            + m.card().about(order.unit())
-            + (m.isPapered() ? " of card; papers, film and glue come on top." : ", glue aside."));
-    if (m.glueArea() > 0) {
-      facts.add("Glue on tabs and laps: " + area(m.glueArea()) + ".");
-    }
-    if (m.layerArea() > 0) {
-      facts.add("Glue under layers: " + area(m.layerArea()) + ".");
-    }
-    if (m.holes() > 0) {
-      facts.add("Holes: " + m.holes() + ".");
-    }
-    facts.add(
-        "Time: about "
-            + hours(m.minutes())
-            + (m.pieces() == 1 ? "." : ", " + hours(m.minutes() / m.pieces()) + " a piece."));
-    lines.add(String.join(" ", facts));
     return lines;
   }
 

@@ -1,0 +1,161 @@
+package facetwright.draw.picture;
+
+import facetwright.draw.Ink;
+import facetwright.draw.Lettering;
+import facetwright.draw.LineKind;
+import facetwright.draw.Mark;
+import facetwright.draw.Mark.Anchor;
+import facetwright.draw.Mark.Stroke;
+import facetwright.draw.Mark.Text;
+import facetwright.draw.Mark.Weight;
+import facetwright.geom.Box2;
+import facetwright.geom.LengthTolerance;
+import facetwright.geom.Polygon2;
+import facetwright.geom.Vec2;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Words on a picture: none lies on another, and none runs off. */
+final class Labels {
+  static final double SIZE = Lettering.pt(Lettering.SMALLEST_PT);
+
+  /** Of capitals and figures, in mm. */
+  static final double HIGH = SIZE * Lettering.CAP_HEIGHT;
+
+  /** Kept clear round words, in mm. */
+  private static final double CLEAR = 0.25;
+
+  /** How far from its place a word may stand, nearest first, in mm. */
+  private static final double[] AWAY = {0.8, 1.6, 2.6, 4, 5.5, 7, 9, 12, 15};
+
+  /** From here on a line leads from the word to its place. */
+  private static final double LED = 2.2;
+
+  private static final double[] BESIDE = {0, 0.5, 1, 0.25, 0.75};
+
+  private final Box2 bounds;
+  private final List<Mark> marks;
+  private final List<Box2> taken = new ArrayList<>();
+
+  /**
+   * @param bounds of the picture
+   * @param marks to which words are added
+   */
+  Labels(Box2 bounds, List<Mark> marks) {
+    this.bounds = bounds;
+    this.marks = marks;
+  }
+
+  static double wide(String text, Weight weight) {
+    return Lettering.width(text, weight, SIZE);
+  }
+
+  /** Keeps a place free of words. */
+  void take(Box2 box) {
+    taken.add(box);
+  }
+
+  private boolean isFree(Box2 box) {
+    return bounds.holds(box, LengthTolerance.FINE)
+        && taken.stream().noneMatch(box.grown(CLEAR)::meets);
+  }
+
+  /**
+   * Level words in the middle of a place.
+   *
+   * @return whether they find room there
+   */
+  boolean level(String text, Vec2 middle, Weight weight, Ink ink) {
+    double wide = wide(text, weight);
+    Box2 box = around(middle, wide, HIGH);
+    if (!isFree(box)) {
+      return false;
+    }
+    taken.add(box);
+    Vec2 start = new Vec2(box.minX(), box.minY());
+    marks.add(new Text(start, SIZE, 0, Anchor.START, weight, ink, text));
+    return true;
+  }
+
+  /** Words that run up the page, in the middle of a place. */
+  boolean upright(String text, Vec2 middle, Weight weight, Ink ink) {
+    double wide = wide(text, weight);
+    Box2 box = around(middle, HIGH, wide);
+    if (!isFree(box)) {
+      return false;
+    }
+    taken.add(box);
+    Vec2 start = new Vec2(box.maxX(), box.minY());
+    marks.add(new Text(start, SIZE, 90, Anchor.START, weight, ink, text));
+    return true;
+  }
+
+  private static Box2 around(Vec2 middle, double wide, double high) {
+    return new Box2(
+        middle.x() - wide / 2, middle.y() - high / 2, middle.x() + wide / 2, middle.y() + high / 2);
+  }
+
+  /**
+   * Words as near to a place as they find room; from farther off a line leads to it.
+   *
+   * @param patch whether lines behind them are covered
+   * @return whether they find room at all
+   */
+  boolean near(String text, Vec2 place, Weight weight, boolean patch) {
+    return near(text, place, weight, patch, Optional.empty());
+  }
+
+  /**
+   * The same beside something.
+   *
+   * @param off what the words keep off
+   */
+  boolean near(String text, Vec2 place, Weight weight, boolean patch, Optional<Box2> off) {
+    double wide = wide(text, weight);
+    for (double away : AWAY) {
+      for (Box2 box : round(place, away, wide)) {
+        if (isFree(box) && off.filter(box::meets).isEmpty()) {
+          taken.add(box);
+          if (patch) {
+            Box2 under = box.grown(CLEAR);
+            marks.add(
+                new Mark.Patch(
+                    List.of(
+                        Polygon2.rectangle(
+                            under.minX(), under.minY(), under.width(), under.height())),
+                    Ink.CARD,
+                    List.of(),
+                    0));
+          }
+          if (away >= LED) {
+            marks.add(Stroke.line(nearest(box, place), place, LineKind.DONE));
+          }
+          Vec2 start = new Vec2(box.minX(), box.minY());
+          marks.add(new Text(start, SIZE, 0, Anchor.START, weight, Ink.BLACK, text));
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Places for words so far from a place: above, below, right and left of it. */
+  private static List<Box2> round(Vec2 p, double away, double wide) {
+    List<Box2> all = new ArrayList<>();
+    for (double part : BESIDE) {
+      double left = p.x() - away + (part - 1) * wide + (1 - part) * 2 * away;
+      all.add(new Box2(left, p.y() + away, left + wide, p.y() + away + HIGH));
+      all.add(new Box2(left, p.y() - away - HIGH, left + wide, p.y() - away));
+      double low = p.y() - away + (part - 1) * HIGH + (1 - part) * 2 * away;
+      all.add(new Box2(p.x() + away, low, p.x() + away + wide, low + HIGH));
+      all.add(new Box2(p.x() - away - wide, low, p.x() - away, low + HIGH));
+    }
+    return all;
+  }
+
+  private static Vec2 nearest(Box2 box, Vec2 p) {
+    return new Vec2(
+        Math.clamp(p.x(), box.minX(), box.maxX()), Math.clamp(p.y(), box.minY(), box.maxY()));
+  }
+}
