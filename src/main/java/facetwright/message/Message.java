@@ -73,6 +73,14 @@ public record Message(List<Part> parts) implements Serializable {
     return new Message(parts);
   }
 
+  /** "a", "a and b", "a, b and c". */
+  public static Message list(List<?> messages) {
+    int last = messages.size() - 1;
+    return last < 1
+        ? join("", messages)
+        : join(", ", messages.subList(0, last)).plus(of(" and %s", messages.get(last)));
+  }
+
   /** The same with more after it: words, a value or a message. */
   public Message plus(Object more) {
     List<Part> all = new ArrayList<>(parts);

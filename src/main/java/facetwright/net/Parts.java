@@ -5,6 +5,7 @@ import facetwright.words.Site;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
@@ -18,6 +19,8 @@ import java.util.stream.IntStream;
 public record Parts(List<Part> all, List<Placing> placings) implements Serializable {
   /** Of a net whose maker told no parts apart. */
   public static final Parts NONE = new Parts(List.of(), List.of());
+
+  private static final Pattern NUMBER = Pattern.compile(" \\d+$");
 
   public Parts {
     all = List.copyOf(all);
@@ -63,6 +66,18 @@ public record Parts(List<Part> all, List<Placing> placings) implements Serializa
     BACK
   }
 
+  /** How several that go into one opening lie, as the first of them stands by itself. */
+  public enum Lie {
+    /** Each to the right of the one before. */
+    RIGHT,
+    /** Each behind the one before. */
+    BACK,
+    /** Each on the one before. */
+    TOP,
+    /** As they fit: the first way that has room, of those without room that with most. */
+    FOUND
+  }
+
   /** Where a part goes. */
   public sealed interface Placing extends Serializable {
     /** As far as it goes, where no length is named. */
@@ -88,7 +103,7 @@ public record Parts(List<Part> all, List<Placing> placings) implements Serializa
         case Over _ -> "over";
         case Into _ -> "into";
         case On _ -> "on";
-        case Beside _ -> "beside";
+        case Beside _, With _ -> "beside";
         case Hinged h -> h.shut().word();
       };
     }
@@ -127,6 +142,22 @@ public record Parts(List<Part> all, List<Placing> placings) implements Serializa
      */
     record Beside(int part, int onto, Side side, double gap, double turn, Site site)
         implements Placing {}
+
+    /**
+     * It lies with others that go into one opening together. What comes of it is told by the form:
+     * it stands beside one of them, or on it.
+     *
+     * @param onto index of the first of them
+     * @param nth its place among them, from 1; the first has none
+     * @param lie how they lie
+     * @param gap room between two of them, in mm
+     */
+    record With(int part, int onto, int nth, Lie lie, double gap, Site site) implements Placing {
+      @Override
+      public double turn() {
+        return 0;
+      }
+    }
 
     /**
      * It is hinged there along an edge, and stands open.
@@ -174,10 +205,18 @@ public record Parts(List<Part> all, List<Placing> placings) implements Serializa
     return (int) all.stream().filter(p -> p.first() == first).count();
   }
 
-  /** What a part is called, of several made alike without its number. */
+  /** What a part is called, of several made alike without a number where that tells it apart. */
   public String called(int part) {
     String name = all.get(part).name();
-    return count(part) > 1 && name.endsWith(" 1") ? name.substring(0, name.length() - 2) : name;
+    String plain = plain(name);
+    int first = all.get(part).first();
+    boolean isOther =
+        all.stream().anyMatch(p -> p.first() != first && plain(p.name()).equals(plain));
+    return count(part) == 1 || isOther ? name : plain;
+  }
+
+  private static String plain(String name) {
+    return NUMBER.matcher(name).replaceFirst("");
   }
 
   /** How thick the card of a part is, in mm, where that of the design is so thick. */

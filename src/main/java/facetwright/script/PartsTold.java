@@ -8,14 +8,15 @@ import facetwright.net.NetException;
 import facetwright.net.NetMerge;
 import facetwright.net.Panel;
 import facetwright.net.Parts;
+import facetwright.net.Stance;
 import facetwright.script.api.PartDraft;
 import facetwright.script.api.Session;
 import facetwright.script.api.Source;
 import facetwright.words.Spoken;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
@@ -27,6 +28,8 @@ final class PartsTold {
   private final Owned owned;
   private final Net net;
   private final List<PartDraft> drafts;
+
+  private final PartsNamed called;
 
   /** For each draft the numbers of its parts. */
   private final List<List<Integer>> numbers = new ArrayList<>();
@@ -59,6 +62,7 @@ final class PartsTold {
     this.owned = new Owned(session, nets);
     this.net = FittingsTold.in(session, owned, NetMerge.of(nets));
     this.drafts = session.parts().stream().filter(this::isTold).toList();
+    this.called = new PartsNamed(drafts);
   }
 
   /** One net; what it lets the maker know stands in it, and it stands behind those before. */
@@ -115,10 +119,10 @@ final class PartsTold {
         numbers.get(d).add(parts.size());
         Parts.Part made =
             new Parts.Part(
-                called(draft, d, copy),
+                called.of(d, copy),
                 IntStream.range(by, by + like.panels().size()).boxed().toList(),
                 like.stance().after(by),
-                d,
+                first.first(),
                 first.imageOf(),
                 first.caliper(),
                 first.site());
@@ -128,11 +132,12 @@ final class PartsTold {
     }
     all.addFirst(net);
     Net named = NetMerge.of(all).renamed(names);
-    List<Parts.Placing> placings = placings();
+    List<Parts.Placing> placings = PlacingsTold.of(session, drafts, numbers);
     boolean isPlain =
         placings.isEmpty()
             && drafts.stream().noneMatch(d -> d.card().isOwn() || d.card().count() > 1)
-            && parts.stream().allMatch(p -> p.imageOf() == Parts.Part.NO_IMAGE);
+            && parts.stream().allMatch(p -> p.imageOf() == Parts.Part.NO_IMAGE)
+            && IntStream.range(0, parts.size()).allMatch(p -> parts.get(p).first() == p);
     return new Told(
         isPlain ? named : named.with(new Parts(parts, placings)), draftOf, spoken, found);
   }
@@ -142,16 +147,17 @@ final class PartsTold {
     draftOf.add(draft);
   }
 
-  private static String called(PartDraft draft, int number, int copy) {
-    String name = draft.name().isEmpty() ? "part " + (number + 1) : draft.name();
-    return draft.card().count() == 1 ? name : name + " " + copy;
-  }
-
+  /** The part's name before those of its panels, but where these say it themselves. */
   private static void name(Parts.Part part, PartDraft draft, List<String> names) {
-    if (!draft.name().isEmpty() || draft.card().count() > 1) {
-      part.panels().stream()
-          .filter(p -> !names.get(p).equals(part.name()))
-          .forEach(p -> names.set(p, part.name() + " " + names.get(p)));
+    if (draft.name().isEmpty() && draft.card().count() == 1) {
+      return;
+    }
+    String said = draft.name().isEmpty() ? part.name() : draft.name();
+    String number = part.name().equals(said) ? "" : "( \\d+)?";
+    Pattern own = Pattern.compile("^" + Pattern.quote(said) + number + "( |$)");
+    for (int p : part.panels()) {
+      String panel = own.matcher(names.get(p)).replaceFirst("");
+      names.set(p, panel.isEmpty() ? part.name() : part.name() + " " + panel);
     }
   }
 
@@ -180,35 +186,38 @@ final class PartsTold {
             .anyMatch(p -> p.goes().filter(g -> g.onto() == draft).isPresent());
   }
 
-  private List<Parts.Placing> placings() {
-    List<PartDraft> placed =
-        drafts.stream()
-            .filter(d -> d.goes().isPresent())
-            .sorted(Comparator.comparingInt(d -> d.goes().get().number()))
-            .toList();
-    List<Parts.Placing> placings = new ArrayList<>();
-    for (PartDraft draft : placed) {
-      PartDraft.Goes goes = draft.goes().get();
-      List<Integer> come = numbers.get(drafts.indexOf(draft));
-      List<Integer> there = numbers.get(drafts.indexOf(goes.onto()));
-      for (int i = 0; i < come.size(); i++) {
-        int onto = there.get(come.size() == there.size() ? i : 0);
-        placings.add(goes.reader().placing(come.get(i), onto, i));
-      }
-    }
-    return placings;
-  }
-
   private Parts.Part part(PartDraft draft, int number) {
     Owned.Share share = owned.of(draft.of());
     return new Parts.Part(
-        called(draft, number, 1),
+        called.of(number, 1),
         share.panels(),
         owned.stance(draft.of()),
-        number,
+        likeness(draft, share.panels(), number),
         imageOf(draft),
         thick(draft),
         draft.site());
+  }
+
+  /** The first part of its name that is made as it is; its own number where none is. */
+  private int likeness(PartDraft draft, List<Integer> panels, int number) {
+    for (int d = 0; d < number && !draft.name().isEmpty(); d++) {
+      PartDraft other = drafts.get(d);
+      Parts.Part before = parts.get(d);
+      if (before.first() == d
+          && other.name().equals(draft.name())
+          && other.card().counted(1).equals(draft.card().counted(1))
+          && before.imageOf() == imageOf(draft)
+          && MadeAlike.are(alone(panels), alone(before.panels()))) {
+        return d;
+      }
+    }
+    return number;
+  }
+
+  private Net alone(List<Integer> panels) {
+    List<Stance.Corner> any =
+        IntStream.range(0, 3).mapToObj(c -> new Stance.Corner(panels.getFirst(), c)).toList();
+    return NetMerge.only(net, panels, new Stance(any));
   }
 
   /** The part that it is the mirror image of, where that is told apart. */

@@ -13,7 +13,11 @@ import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.measure.Unit;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.materials.HingeStrip;
+import facetwright.papers.materials.Materials;
+import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Works;
+import facetwright.papers.materials.WorksText;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -210,5 +214,50 @@ class HingedPartsTest {
             lid.over(box, { hinged: "left" });
             """);
     assertThat(design.findings()).anyMatch(f -> f.message().contains("no straight edge"));
+  }
+
+  /** Two boards side by side, hinged at the back: they open about the edge between them. */
+  @Test
+  void besideIsHingedToo() throws ScriptException {
+    for (String at : List.of("back", "front")) {
+      Design design =
+          Facetwright.evaluate(
+              "screen.js",
+              """
+              design("Screen"); const left = box({ width: 60, depth: 12, height: 90 }).unfold({ part: "left" });
+              const right = box({ width: 60, depth: 12, height: 90 }).unfold({ part: "right" });
+              right.beside(left, { hinged: "%s", open: 90 });
+              """
+                  .formatted(at),
+              Map.of(),
+              Budget.USUAL);
+      assertThat(design.findings()).extracting(Finding::rule).doesNotContain("placing", "swing");
+      Together.Swing swing = design.folded().together().swings().getFirst();
+      assertThat(swing.from().distance(swing.to())).isEqualTo(90, within(1e-6));
+      double thick = design.laid().stock().caliper();
+      assertThat(design.folded().measures().width()).isEqualTo(120 + thick, within(1e-6));
+      Materials takes = Works.of(design.laid(), design.folded(), Unit.MM, List.of(), 2).materials();
+      assertThat(takes.hinges()).containsExactly(new HingeStrip(90, 2));
+      assertThat(new WorksText(Order.usual(Unit.MM)).materials(takes, Prices.NONE))
+          .anyMatch(l -> l.contains("2 of 20 mm × 90 mm"));
+    }
+  }
+
+  @Test
+  void besideIsHingedWhereTheTwoMeet() {
+    assertThatThrownBy(
+            () ->
+                Facetwright.evaluate(
+                    "screen.js",
+                    """
+                    design("Screen"); const left = box({ width: 60, depth: 12, height: 90 }).unfold({ part: "left" });
+                    const right = box({ width: 60, depth: 12, height: 90 }).unfold({ part: "right" });
+                    right.beside(left, { hinged: "right" });
+                    """,
+                    Map.of(),
+                    Budget.USUAL))
+        .isInstanceOf(ScriptException.class)
+        .hasMessageContaining("nothing meets at the right")
+        .satisfies(e -> assertThat(((ScriptException) e).remedy()).contains("\"back\""));
   }
 }

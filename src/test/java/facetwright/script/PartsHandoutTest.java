@@ -109,7 +109,7 @@ class PartsHandoutTest {
             """);
     assertThat(handout(design).sections())
         .extracting(Section::heading)
-        .containsOnlyOnce("Cut “leg” (4 of it)")
+        .containsOnlyOnce("Cut “leg” (make 4)")
         .noneMatch(h -> h.contains("leg 2"));
   }
 }

@@ -19,6 +19,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Parts of any size put together: what is told of the whole is what its parts come to by elementary
@@ -180,5 +182,23 @@ class PlacedPartsTest {
     assertThat(tower.folded().measures().height()).isCloseTo(one + two, within(1e-6));
     assertThat(tower.folded().measures().volume()).isCloseTo(volume, within(1e-6 * volume));
     assertThat(through(tower)).isEmpty();
+  }
+
+  /**
+   * A knob on a lid that is turned over would end inside; on one that stands as it lies, on top.
+   */
+  @ParameterizedTest
+  @CsvSource({"base, 48", "top, 40"})
+  void aKnobIsOnTop(String open, double tall) throws ScriptException {
+    Design design =
+        evaluate(
+            """
+            const box = prism({ sides: 6, side: 30, height: 40 }).open("top").unfold({ part: "box" });
+            const lid = prism({ sides: 6, side: 31, height: 15 }).open("%s").unfold({ part: "lid" });
+            const knob = prism({ sides: 4, side: 12, height: 8 }).unfold({ part: "knob" });
+            %s
+            """
+                .formatted(open, "knob.on(lid); lid.over(box);"));
+    assertThat(design.folded().measures().height()).isEqualTo(tall, within(0.001));
   }
 }

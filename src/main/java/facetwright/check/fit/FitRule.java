@@ -6,24 +6,23 @@ import facetwright.check.finding.Subject;
 import facetwright.fold.making.Bodies;
 import facetwright.fold.pose.Closure;
 import facetwright.message.Message;
-import facetwright.net.Parts;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Parts that are to go together and don't, or hang loose: a lid over its box, a tray into its
  * sleeve, a drawer into its case, an insert into a box. The net has no thickness, so that on each
  * side where both have a wall the outer one has to be a caliper wider: half for either wall.
  *
- * <p>What the script puts over or into each other is told by {@link PlacedFit}. Which other parts
- * are meant for each other is told by their names ("lid", "sleeve", "drawer" and the like), at
- * whatever size; parts of other names are taken for lid and box, or sleeve and tray, where they
- * have one shape and nearly one size, or are two by themselves of which one side is right. Of
- * several that a part may be meant for, that counts which it fits best.
+ * <p>What the script puts over or into each other is told by {@link PlacedFit}; where it puts any
+ * part anywhere, nothing is guessed of the others: {@link Unplaced}. Else, which parts are meant
+ * for each other is told by their names ("lid", "sleeve", "drawer" and the like), at whatever size;
+ * parts of other names are taken for lid and box, or sleeve and tray, where they have one shape and
+ * nearly one size, or are two by themselves of which one side is right. Of several that a part may
+ * be meant for, that counts which it fits best.
  *
  * <p>What it does not detect: openings whose walls lean, whose corners are held by laps alone, or
  * that have notches at their rim (but of square corners); how far a part goes in, so that what is
@@ -38,6 +37,10 @@ public final class FitRule implements Rule {
     double caliper = subject.laid().stock().caliper();
     List<Finding> found = new ArrayList<>();
     PlacedFit.all(subject).forEach(f -> f.finding().ifPresent(found::add));
+    if (subject.net().parts().arePlaced()) {
+      found.addAll(Unplaced.of(subject));
+      return found;
+    }
     for (Slip slip : slips(subject)) {
       if (!slip.isRight()) {
         found.add(new FitText(subject, slip, caliper).finding());
@@ -98,8 +101,7 @@ public final class FitRule implements Rule {
                 slips.add(s);
               });
     }
-    List<Integer> placed = placed(subject.net().parts(), true);
-    slips.addAll(untold(parts.stream().filter(p -> !placed.contains(p.panel())).toList(), caliper));
+    slips.addAll(untold(parts, caliper));
     return slips;
   }
 
@@ -112,25 +114,7 @@ public final class FitRule implements Rule {
       return List.of();
     }
     List<List<Integer>> bodies = Bodies.of(subject.net());
-    List<Integer> placed = placed(subject.net().parts(), false);
-    return bodies.size() < 2
-        ? List.of()
-        : bodies.stream()
-            .filter(b -> !placed.contains(b.getFirst()))
-            .map(b -> Part.of(subject, b))
-            .toList();
-  }
-
-  /**
-   * The panels of parts of which the script says where they go.
-   *
-   * @param isWithHosts whether those count, too, that others go to
-   */
-  private static List<Integer> placed(Parts parts, boolean isWithHosts) {
-    return parts.placings().stream()
-        .flatMap(p -> isWithHosts ? Stream.of(p.part(), p.onto()) : Stream.of(p.part()))
-        .flatMap(p -> parts.all().get(p).panels().stream())
-        .toList();
+    return bodies.size() < 2 ? List.of() : bodies.stream().map(b -> Part.of(subject, b)).toList();
   }
 
   static Optional<Slip> best(List<Slip> slips) {

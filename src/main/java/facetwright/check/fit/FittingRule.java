@@ -42,6 +42,9 @@ public final class FittingRule implements Rule {
       } else if (!moment.goesIn()) {
         found.add(noWay(fitting, moment));
       } else {
+        if (moment.hole() > 0) {
+          found.add(falls(fitting, moment));
+        }
         tooMuch(subject, fitting).ifPresent(found::add);
       }
     }
@@ -80,6 +83,26 @@ public final class FittingRule implements Rule {
                 "Take one up to %s across, or make the form larger.", Value.atMost(moment.room()))
             : Message.text("Take a lower one, or make the form larger."),
         fitting);
+  }
+
+  private static Finding falls(Fitting fitting, Moments.Found moment) {
+    return told(
+        "falls-out",
+        Finding.Severity.WARNING,
+        Message.of(
+            "%s is held by nothing below: the hole there lets through what is up to %s across",
+            fitting.thing().called(), Value.atMost(moment.hole())),
+        Message.of(
+            "Make the hole less than %s wide, or take one more than %s across; or lift the form"
+                + " off what stands on the table.",
+            Value.atMost(across(fitting)), Value.atLeast(moment.hole())),
+        fitting);
+  }
+
+  private static double across(Fitting fitting) {
+    return fitting.thing() instanceof Extra.Light light
+        ? light.across()
+        : fitting.thing() instanceof Extra.Filling filling ? filling.across() : 0;
   }
 
   private static Finding noWay(Fitting fitting, Moments.Found moment) {

@@ -86,10 +86,7 @@ record Part(int panel, Use use, String word, List<Mouth> mouths, List<Section> s
             .orElse(body.getFirst());
     int first = facets.isEmpty() ? body.getFirst() : facets.getFirst();
     String word = word(subject, first).or(() -> word(subject, largest)).orElse("");
-    Use use =
-        LIDS.contains(word)
-            ? Use.LID
-            : SLEEVES.contains(word) ? Use.SLEEVE : INNERS.contains(word) ? Use.INNER : Use.UNTOLD;
+    Use use = useOf(word);
     List<Mouth> mouths = new ArrayList<>();
     List<Section> sections = new ArrayList<>();
     Optional<Block> block = Block.of(subject, body);
@@ -111,12 +108,27 @@ record Part(int panel, Use use, String word, List<Mouth> mouths, List<Section> s
   }
 
   private static Optional<String> word(Subject subject, int panel) {
-    for (String word : subject.panel(panel).name().toLowerCase(Locale.ROOT).split("[^a-z]+")) {
-      if (LIDS.contains(word) || SLEEVES.contains(word) || INNERS.contains(word)) {
+    return word(subject.panel(panel).name());
+  }
+
+  private static Optional<String> word(String name) {
+    for (String word : name.toLowerCase(Locale.ROOT).split("[^a-z]+")) {
+      if (useOf(word) != Use.UNTOLD) {
         return Optional.of(word);
       }
     }
     return Optional.empty();
+  }
+
+  private static Use useOf(String word) {
+    return LIDS.contains(word)
+        ? Use.LID
+        : SLEEVES.contains(word) ? Use.SLEEVE : INNERS.contains(word) ? Use.INNER : Use.UNTOLD;
+  }
+
+  /** What a name says that its bearer is for. */
+  static Use use(String name) {
+    return word(name).map(Part::useOf).orElse(Use.UNTOLD);
   }
 
   private static void square(

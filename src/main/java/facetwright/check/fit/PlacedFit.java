@@ -5,6 +5,7 @@ import facetwright.check.finding.Finding.Severity;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Subject;
 import facetwright.fold.making.Bodies;
+import facetwright.fold.pose.PartNames;
 import facetwright.fold.pose.Together;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -49,7 +50,8 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
         }
       }
       all.add(
-          new PlacedFit(subject, nest, nest.beside() > 0 ? Optional.empty() : FitRule.best(ways)));
+          new PlacedFit(
+              subject, nest, nest.with().size() > 1 ? Optional.empty() : FitRule.best(ways)));
     }
     return all;
   }
@@ -76,8 +78,13 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
 
   /** Room across beyond what the card takes where there is least, in mm; below 0 too tight. */
   double least() {
-    return slip.map(Slip::least)
-        .orElse(2 * nest.room() - (2 + nest.beside()) * caliper(subject, nest));
+    return slip.map(Slip::least).orElseGet(this::beyondCard);
+  }
+
+  private double beyondCard() {
+    double caliper = caliper(subject, nest);
+    double between = nest.between().times() * caliper - nest.between().mm();
+    return 2 * nest.room() - 2 * caliper - Math.max(0, between);
   }
 
   /** The same where there is most. */
@@ -102,12 +109,22 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
     return most() > Slip.LOOSE + Slip.LEAST;
   }
 
-  private Value.Name comes() {
-    return Value.name(part(subject, placing(subject, nest).part()).name());
+  private Message comes() {
+    return called(placing(subject, nest).part());
   }
 
-  private Value.Name onto() {
-    return Value.name(part(subject, placing(subject, nest).onto()).name());
+  private Message onto() {
+    return called(placing(subject, nest).onto());
+  }
+
+  /** A part, of what goes in at once all of it. */
+  private Message called(int part) {
+    List<Integer> all = part == nest.inner() ? nest.with() : List.of(part);
+    return PartNames.of(subject.net().parts(), all);
+  }
+
+  private boolean comeSeveral() {
+    return nest.with().size() > 1 && placing(subject, nest).part() == nest.inner();
   }
 
   private String word() {
@@ -117,21 +134,30 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
   /** How it fits, to follow on other words. */
   Message words() {
     if (isTight()) {
-      return Message.of("%s does not go %s %s", comes(), word(), onto());
+      return Message.of(
+          comeSeveral() ? "%s do not go %s %s" : "%s does not go %s %s", comes(), word(), onto());
     }
     if (standsOff()) {
       return Message.of(
           isOver()
               ? "%s does not go %s %s: its rim stays %s above the walls there"
-              : "%s goes %s %s, but stops %s before it is as wide as the opening",
+              : comeSeveral()
+                  ? "%s go %s %s, but stop %s before they are as wide as the opening"
+                  : "%s goes %s %s, but stops %s before it is as wide as the opening",
           comes(),
           word(),
           onto(),
           Value.length(nest.off()));
     }
     return Message.of(
-        "%s goes %s %s with %s of room across beyond the card%s",
-        comes(), word(), onto(), Value.length(Math.max(0, least())), isLoose() ? ", loose" : "");
+        comeSeveral()
+            ? "%s go %s %s with %s of room across beyond the card%s"
+            : "%s goes %s %s with %s of room across beyond the card%s",
+        comes(),
+        word(),
+        onto(),
+        Value.length(Math.max(0, least())),
+        isLoose() ? ", loose" : "");
   }
 
   /** What is amiss; empty where it is just right. */
@@ -150,15 +176,22 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
     Message what =
         isTight()
             ? Message.of(
-                "%s lacks %s on a side to go %s %s: the card is %s thick.",
+                comeSeveral()
+                    ? "%s lack %s on a side to go %s %s: the card is %s thick."
+                    : "%s lacks %s on a side to go %s %s: the card is %s thick.",
                 comes(),
                 Value.atLeast(-least() / 2),
                 word(),
                 onto(),
                 Value.length(caliper(subject, nest)))
             : Message.of(
-                "%s goes %s %s loose, with %s more room across than the card takes.",
-                comes(), word(), onto(), Value.length(most()));
+                comeSeveral()
+                    ? "%s go %s %s loose, with %s more room across than the card takes."
+                    : "%s goes %s %s loose, with %s more room across than the card takes.",
+                comes(),
+                word(),
+                onto(),
+                Value.length(most()));
     Value.Name outer = Value.name(part(subject, nest.outer()).name());
     int panel = largest(part(subject, nest.outer()));
     return Optional.of(

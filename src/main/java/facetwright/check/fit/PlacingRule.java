@@ -18,6 +18,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * Parts that can't go where the script says they go, and stay where they stand; and parts that pass
@@ -37,7 +38,12 @@ public final class PlacingRule implements Rule {
       Placing placing = parts.placings().get(refused.placing());
       found.add(finding(subject, placing, refused.why(), refused.remedy()));
     }
-    parts.placings().forEach(p -> oneOfSeveral(parts, p).ifPresent(found::add));
+    parts.placings().stream()
+        .filter(p -> !(p instanceof Placing.With) && !goesWithAll(subject, p))
+        .forEach(p -> oneOfSeveral(parts, p).ifPresent(found::add));
+    parts.placings().stream()
+        .filter(p -> !(p instanceof Placing.With) && !goesWithAll(subject, p))
+        .forEach(p -> oneOfSeveral(parts, p).ifPresent(found::add));
     if (subject.folded().together().isSome()) {
       if (mayMeet(subject)) {
         through(subject)
@@ -49,10 +55,22 @@ public final class PlacingRule implements Rule {
     return found;
   }
 
+  /** Whether it goes over all that are made of a part at once. */
+  private static boolean goesWithAll(Subject subject, Placing placing) {
+    Parts parts = subject.net().parts();
+    int first = parts.all().get(placing.onto()).first();
+    return subject.folded().together().nests().stream()
+        .filter(n -> parts.placings().get(n.placing()).equals(placing))
+        .anyMatch(
+            n ->
+                n.with().stream().filter(p -> parts.all().get(p).first() == first).count()
+                    == parts.count(placing.onto()));
+  }
+
   /** What goes to one of several alike, as a table top on one leg. */
   private static Optional<Finding> oneOfSeveral(Parts parts, Placing placing) {
     int made = parts.count(placing.onto());
-    if (made == 1 || parts.count(placing.part()) > 1) {
+    if (made == 1 || parts.count(placing.part()) > 1 || goElsewhere(parts, placing.onto())) {
       return Optional.empty();
     }
     Value.Name part = Value.name(parts.all().get(placing.part()).name());
@@ -63,7 +81,13 @@ public final class PlacingRule implements Rule {
                 "Put it together the other way round, top down: stand what is made %s times on %s,"
                     + " with at as a list of %s places",
                 made, part, made)
-            : Message.of("Make %s %s times, too", part, made);
+            : Message.of(
+                placing.shut() instanceof Placing.Over
+                    ? "Make %s %s times, too; or put it over all of them, which brackets say:"
+                        + " .over([part])"
+                    : "Make %s %s times, too",
+                part,
+                made);
     return Optional.of(
         new Finding(
             NAME,
@@ -74,6 +98,14 @@ public final class PlacingRule implements Rule {
             Message.of("%s; or make the others a part of their own.", others),
             new Place.AtPanel(parts.all().get(placing.part()).panels().getFirst()),
             placing.site()));
+  }
+
+  /** Whether the others that are made like a part go somewhere, or others to them. */
+  private static boolean goElsewhere(Parts parts, int part) {
+    int first = parts.all().get(part).first();
+    return parts.placings().stream()
+        .flatMap(p -> Stream.of(p.part(), p.onto()))
+        .anyMatch(p -> p != part && parts.all().get(p).first() == first);
   }
 
   private static Finding finding(Subject subject, Placing placing, Message why, Message remedy) {
@@ -106,7 +138,10 @@ public final class PlacingRule implements Rule {
 
   static boolean isNest(Subject subject, int a, int b) {
     return subject.folded().together().nests().stream()
-        .anyMatch(n -> (n.outer() == a && n.inner() == b) || (n.outer() == b && n.inner() == a));
+        .anyMatch(
+            n ->
+                (n.outer() == a && n.with().contains(b))
+                    || (n.outer() == b && n.with().contains(a)));
   }
 
   private static boolean meet(List<Vec3> a, List<Vec3> b) {

@@ -49,6 +49,7 @@ public final class CheckJson {
           sheet(json, design.laid());
           folded(json, design);
           CheckVertices.write(json, design);
+          PartsJson.write(json, design.net().parts());
           FittingsJson.write(json, design);
           mend(json, design, mend);
           findings(json, design.findings());

@@ -3,6 +3,7 @@ package facetwright.cli.json;
 import facetwright.json.JsonText;
 import facetwright.papers.cutting.Cuts;
 import facetwright.papers.layers.LayerPlan;
+import facetwright.papers.materials.HingeStrip;
 import facetwright.papers.materials.Materials;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Works;
@@ -99,6 +100,15 @@ public final class WorksJson {
           if (p.imageOf().isPresent()) {
             json.writeStringProperty("mirror_image_of", p.imageOf().get());
           }
+        });
+    JsonText.objects(
+        json,
+        "hinges",
+        m.hinges(),
+        h -> {
+          json.writeNumberProperty("count", h.count());
+          json.writeNumberProperty("width_mm", HingeStrip.WIDE);
+          json.writeNumberProperty("length_mm", h.length());
         });
     JsonText.objects(
         json,

@@ -6,6 +6,7 @@ import facetwright.geom.Vec3;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.Panel;
+import facetwright.net.PanelRole;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -23,6 +24,9 @@ final class Hollow {
   /** At so many heights, evenly, it is tried to stand. */
   private static final int HEIGHTS = 12;
 
+  /** Between these heights it is tried so often at half the step. */
+  private static final int HALVINGS = 4;
+
   /** Directions in which a thing is brought in; more give nothing new. */
   private static final int DIRECTIONS = 12;
 
@@ -33,6 +37,7 @@ final class Hollow {
   private final List<Motion3> poses;
   private final List<Integer> panels;
   private final List<Vec3> points;
+  private final List<CrossSection.Wall> walls;
 
   /**
    * @param poses where each of the net's panels is
@@ -43,6 +48,11 @@ final class Hollow {
     this.poses = poses;
     this.panels = panels;
     this.points = panels.stream().flatMap(p -> corners(p).stream()).toList();
+    this.walls =
+        panels.stream()
+            .filter(p -> net.panels().get(p).role() != PanelRole.TAB)
+            .map(p -> new CrossSection.Wall(corners(p), poses.get(p).ez()))
+            .toList();
   }
 
   private List<Vec3> corners(int panel) {
@@ -59,8 +69,11 @@ final class Hollow {
    */
   record Room(Vec3 middle, double across) {}
 
-  /** Where the widest round thing of a height has room, as low as one so wide goes. */
-  Room room(double height) {
+  /**
+   * Where a round thing has room, as low as it goes; where it has none, where the widest of its
+   * height has, found at some heights alone.
+   */
+  Room room(double height, double across) {
     double low = points.stream().mapToDouble(Vec3::z).min().orElse(0);
     double high = points.stream().mapToDouble(Vec3::z).max().orElse(0);
     double free = high - low - height;
@@ -75,17 +88,42 @@ final class Hollow {
     for (double foot : feet) {
       Shadow.Gap gap = standing(foot, foot + height);
       if (gap.across() > best.across + Shadow.WITHIN) {
-        Vec2 at = gap.place();
-        best = new Room(new Vec3(at.x(), at.y(), foot + height / 2), gap.across());
+        best = new Room(middle(gap, foot, height), gap.across());
+        if (gap.across() >= across - Shadow.WITHIN) {
+          return best;
+        }
       }
     }
-    return best;
+    return finer(best, height, Math.max(0, free) / HEIGHTS, low, low + Math.max(0, free));
+  }
+
+  private static Vec3 middle(Shadow.Gap gap, double foot, double height) {
+    return new Vec3(gap.place().x(), gap.place().y(), foot + height / 2);
+  }
+
+  /** Between the heights that were tried: by halves of the step between them. */
+  private Room finer(Room best, double height, double step, double low, double high) {
+    Room found = best;
+    double half = step;
+    for (int i = 0; i < HALVINGS && found.across > 0; i++) {
+      half /= 2;
+      double foot = found.middle.z() - height / 2;
+      for (double at : new double[] {foot - half, foot + half}) {
+        if (at >= low && at <= high) {
+          Shadow.Gap gap = standing(at, at + height);
+          if (gap.across() > found.across + Shadow.WITHIN) {
+            found = new Room(middle(gap, at, height), gap.across());
+          }
+        }
+      }
+    }
+    return found;
   }
 
   private Shadow.Gap standing(double foot, double head) {
     double touch = Math.min(TOUCH, (head - foot) / 4);
     View view = View.along(Vec3.Z);
-    List<Shadow.Shape> walls = new ArrayList<>();
+    List<Shadow.Shape> shadows = new ArrayList<>();
     List<Vec2> all = new ArrayList<>();
     for (int p : panels) {
       List<Vec3> part = Cutting.above(corners(p), Vec3.Z, foot + touch);
@@ -93,10 +131,14 @@ final class Hollow {
       if (part.size() > 1) {
         List<Vec2> seen = part.stream().map(view::seen).toList();
         all.addAll(seen);
-        walls.add(new Shadow.Shape(seen, List.of()));
+        shadows.add(new Shadow.Shape(seen, List.of()));
       }
     }
-    return all.isEmpty() ? new Shadow.Gap(Vec2.ZERO, 0) : new Shadow(walls, all).widest();
+    if (all.isEmpty()) {
+      return new Shadow.Gap(Vec2.ZERO, 0);
+    }
+    CrossSection within = new CrossSection(walls, view, Vec3.Z, (foot + head) / 2);
+    return new Shadow(shadows, all, within).widest();
   }
 
   /**
@@ -115,6 +157,23 @@ final class Hollow {
 
   /** The same along one direction. */
   double way(Set<Integer> held, Vec3 to, Vec3 direction) {
+    return way(held, to, direction, true);
+  }
+
+  /**
+   * How wide the hole is by which something falls out below; 0 where it does not, and where nothing
+   * closes the form below.
+   */
+  double falls(Vec3 from, double across) {
+    Vec3 down = Vec3.Z.times(-1);
+    Set<Integer> all = Set.copyOf(panels);
+    double open = way(all, from, down, true);
+    boolean isHole =
+        open >= across - Shadow.WITHIN && way(all, from, down, false) < across - Shadow.WITHIN;
+    return isHole ? open : 0;
+  }
+
+  private double way(Set<Integer> held, Vec3 to, Vec3 direction, boolean isThroughHoles) {
     View view = View.along(direction);
     double from = direction.dot(to);
     List<Shadow.Shape> inTheWay = new ArrayList<>();
@@ -126,10 +185,12 @@ final class Hollow {
       if (part.size() > 1) {
         inTheWay.add(
             new Shadow.Shape(
-                part.stream().map(view::seen).toList(), holes(p, view, direction, from)));
+                part.stream().map(view::seen).toList(),
+                isThroughHoles ? holes(p, view, direction, from) : List.of()));
       }
     }
-    return new Shadow(inTheWay, points.stream().map(view::seen).toList()).widest().across();
+    CrossSection within = new CrossSection(walls, view, direction, from);
+    return new Shadow(inTheWay, points.stream().map(view::seen).toList(), within).widest().across();
   }
 
   private List<List<Vec2>> holes(int p, View view, Vec3 direction, double from) {

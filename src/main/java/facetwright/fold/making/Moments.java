@@ -54,8 +54,10 @@ public final class Moments {
    * @param needs how wide the way has to be, in mm; 0 for what needs none
    * @param way how wide it is then, in mm
    * @param room how wide the hollow is for a thing so high, in mm
+   * @param hole how wide the hole below is by which it falls out when all is made, in mm; 0 where
+   *     it does not
    */
-  public record Found(int at, double needs, double way, double room) {
+  public record Found(int at, double needs, double way, double room, double hole) {
     /** Whether it goes through what is left open. */
     public boolean goesIn() {
       return way >= needs - Shadow.WITHIN;
@@ -76,11 +78,13 @@ public final class Moments {
     double height = fitting.thing() instanceof Extra.Light light ? light.height() : 0;
     double needs = needs();
     if (WhenTogether.stage(net, form, fitting).isPresent()) {
-      double room = needs > 0 ? WhenTogether.room(net, form, fitting, Math.max(height, 1)) : needs;
-      return new Found(stages.size(), needs, Double.POSITIVE_INFINITY, room);
+      double room =
+          needs > 0 ? WhenTogether.room(net, form, fitting, Math.max(height, 1), needs) : needs;
+      return new Found(stages.size(), needs, Double.POSITIVE_INFINITY, room, 0);
     }
     boolean isReckoned = needs > 0 && !stages.isEmpty();
-    Hollow.Room room = isReckoned ? hollow.room(Math.max(height, 1)) : new Hollow.Room(null, needs);
+    Hollow.Room room =
+        isReckoned ? hollow.room(Math.max(height, 1), needs) : new Hollow.Room(null, needs);
     int k =
         switch (fitting.moment().when()) {
           case FIRST -> 0;
@@ -91,7 +95,20 @@ public final class Moments {
           case FOUND -> isReckoned ? Math.min(lastOpen(needs, room), uncovered()) : glued;
         };
     double way = isReckoned ? way(k, room) : needs;
-    return new Found(global(k), needs, way, room.across());
+    double hole =
+        isReckoned && room.middle() != null && across() > 0
+            ? hollow.falls(room.middle(), across())
+            : 0;
+    return new Found(global(k), needs, way, room.across(), hole);
+  }
+
+  /** How wide what lies loose inside is; 0 of what does not. */
+  private double across() {
+    return switch (fitting.thing()) {
+      case Extra.Light light -> light.across();
+      case Extra.Filling filling -> filling.hasSize() ? filling.across() : 0;
+      case Extra.Ribbon _, Extra.Note _ -> 0;
+    };
   }
 
   /** How wide the way has to be. */

@@ -22,6 +22,7 @@ final class Shadow {
 
   private final List<Shape> shapes;
   private final List<Vec2> around;
+  private final CrossSection within;
 
   /**
    * A panel as it is seen.
@@ -46,8 +47,10 @@ final class Shadow {
 
   /**
    * @param all every point of the whole, whose convex outline bounds the gap
+   * @param within where the middle of the gap has to lie
    */
-  Shadow(List<Shape> shapes, List<Vec2> all) {
+  Shadow(List<Shape> shapes, List<Vec2> all, CrossSection within) {
+    this.within = within;
     this.shapes = List.copyOf(shapes);
     this.around = hull(all);
   }
@@ -81,7 +84,8 @@ final class Shadow {
   }
 
   private Square square(Vec2 middle, double half) {
-    return new Square(middle, half, room(middle));
+    double room = room(middle);
+    return new Square(middle, half, room > 0 && within.holds(middle) ? room : 0);
   }
 
   /** How far a place is from all that is in the way; 0 where it is covered. */

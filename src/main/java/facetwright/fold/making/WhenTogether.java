@@ -55,13 +55,13 @@ public final class WhenTogether {
   }
 
   /** The room, in mm, in what is put together; 0 where parts stay apart. */
-  static double room(Net net, FoldedForm form, Fitting fitting, double height) {
+  static double room(Net net, FoldedForm form, Fitting fitting, double height, double across) {
     if (!form.together().isSome()
         || !form.together().whole().contains(fitting.panels().getFirst())) {
       return 0;
     }
     WhenTogether when = new WhenTogether(net, form, fitting);
-    return when.part < 0 ? 0 : when.hollow(when.mates).room(height).across();
+    return when.part < 0 ? 0 : when.hollow(when.mates).room(height, across).across();
   }
 
   private List<Together.Stage> stages() {
@@ -97,16 +97,16 @@ public final class WhenTogether {
 
   private OptionalInt hollow(double across, double height) {
     Hollow alone = new Hollow(net, form.whole(), fitting.panels());
-    Hollow.Room own = alone.room(height);
+    Hollow.Room own = alone.room(height, across);
     if (own.across() >= across - Shadow.WITHIN) {
       return fallsOut(alone, own.middle(), across) ? standsOn() : OptionalInt.empty();
     }
-    if (hollow(mates).room(height).across() < across - Shadow.WITHIN) {
+    if (hollow(mates).room(height, across).across() < across - Shadow.WITHIN) {
       return OptionalInt.empty();
     }
     for (int k = 0; k < stages().size(); k++) {
       Set<Integer> with = mates(k + 1);
-      if (with.size() > 1 && hollow(with).room(height).across() >= across - Shadow.WITHIN) {
+      if (with.size() > 1 && hollow(with).room(height, across).across() >= across - Shadow.WITHIN) {
         return OptionalInt.of(k);
       }
     }
@@ -128,7 +128,7 @@ public final class WhenTogether {
   }
 
   private Placing placing(int stage) {
-    return net.parts().placings().get(stages().get(stage).placing());
+    return stages().get(stage).as();
   }
 
   /** The parts that enclose a hollow with its own after so many stages; not those beside it. */
@@ -138,7 +138,7 @@ public final class WhenTogether {
       isMore = false;
       for (int k = 0; k < stages; k++) {
         Placing placing = placing(k);
-        if (!(placing instanceof Placing.Beside)
+        if (!(placing.shut() instanceof Placing.Beside)
             && (all.contains(placing.part()) || all.contains(placing.onto()))) {
           isMore |= all.addAll(List.of(placing.part(), placing.onto()));
         }

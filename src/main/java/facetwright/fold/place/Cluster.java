@@ -42,17 +42,20 @@ record Cluster(List<Integer> parts, List<Motion3> poses, Vec3 up) {
     return faces;
   }
 
-  /** A part with all that stands beside it, itself first: these go in together. */
-  List<Integer> sideBySide(int part, List<Placing> placings) {
+  /**
+   * A part with all that lies by it, itself first: these go in together.
+   *
+   * @param mates what stands beside another or lies with it
+   */
+  List<Integer> sideBySide(int part, List<Placing> mates) {
     List<Integer> all = new ArrayList<>(List.of(part));
     for (int i = 0; i < all.size(); i++) {
-      for (Placing placing : placings) {
-        if (placing instanceof Placing.Beside b) {
-          int at = all.get(i);
-          int mate = b.part() == at ? b.onto() : b.onto() == at ? b.part() : at;
-          if (parts.contains(mate) && !all.contains(mate)) {
-            all.add(mate);
-          }
+      for (Placing placing : mates) {
+        int at = all.get(i);
+        int mate =
+            placing.part() == at ? placing.onto() : placing.onto() == at ? placing.part() : at;
+        if (parts.contains(mate) && !all.contains(mate)) {
+          all.add(mate);
         }
       }
     }

@@ -2,6 +2,7 @@ package facetwright.fold.place;
 
 import facetwright.fold.pose.Together;
 import facetwright.geom.Motion3;
+import java.util.List;
 
 /** The inner part in the outer one, as the outer stands by itself. */
 record Nested(
@@ -9,7 +10,8 @@ record Nested(
     Motion3 motion,
     double depth,
     double away,
-    int beside,
+    List<Integer> with,
+    Together.Between between,
     double shared,
     Shoulder shoulder) {
   Together.Nest nest(int index, int outer, int inner) {
@@ -20,7 +22,8 @@ record Nested(
         depth,
         how.room().mm(),
         how.isTube(),
-        beside,
+        with,
+        between,
         shared,
         shoulder.off(depth),
         shoulder.slack(depth));

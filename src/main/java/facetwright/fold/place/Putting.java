@@ -34,6 +34,7 @@ public final class Putting {
   private final List<Skin> skins = new ArrayList<>();
   private final Cluster[] cluster;
   private final Motion3[] table;
+  private final List<Placing> mates = new ArrayList<>();
   private final List<Together.Stage> stages = new ArrayList<>();
   private final Map<Integer, HingeLine> hinges = new LinkedHashMap<>();
   private final List<Together.Nest> nests = new ArrayList<>();
@@ -98,19 +99,35 @@ public final class Putting {
   private Together together() {
     List<Placing> placings = net.parts().placings();
     for (int i = 0; i < placings.size(); i++) {
-      Placing placing = placings.get(i);
-      try {
-        whole(placing.part());
-        whole(placing.onto());
-        Way.Found found =
-            new Way(net, skins, cluster[placing.part()], cluster[placing.onto()]).of(i, placing);
-        found.nest().ifPresent(nests::add);
-        go(i, placing, found);
-      } catch (NoWay no) {
-        refused.add(new Together.Refused(i, no.why(), no.remedy()));
+      if (placings.get(i) instanceof Placing.With) {
+        List<Placing.With> group = Gathered.group(placings, i);
+        List<Placing> laid =
+            new Gathered(net, skins, cluster, mates).of(group, placings.get(i + group.size()));
+        for (Placing placing : laid) {
+          go(i++, placing);
+        }
       }
+      go(i, placings.get(i));
     }
     return standing();
+  }
+
+  private void go(int index, Placing placing) {
+    try {
+      whole(placing.part());
+      whole(placing.onto());
+      Cluster there = cluster[placing.onto()];
+      Way.Found found =
+          new Way(net, skins, mates, cluster[placing.part()], there).of(index, placing);
+      found.nest().ifPresent(nests::add);
+      go(index, placing, found);
+      if (placing.shut() instanceof Placing.Beside
+          || net.parts().placings().get(index) instanceof Placing.With) {
+        mates.add(placing);
+      }
+    } catch (NoWay no) {
+      refused.add(new Together.Refused(index, no.why(), no.remedy()));
+    }
   }
 
   /** Throws where a part is several bodies, or glued to what is none of it. */
@@ -136,7 +153,7 @@ public final class Putting {
     Motion3 motion = was.inverse().then(found.motion()).then(onto);
     List<Integer> panels =
         comes.parts().stream().flatMap(p -> net.parts().all().get(p).panels().stream()).toList();
-    stages.add(new Together.Stage(index, panels, motion, onto.direction(found.from())));
+    stages.add(new Together.Stage(index, placing, panels, motion, onto.direction(found.from())));
     found.hinge().ifPresent(line -> hinges.put(index, line));
     boolean isLaid = found.isLaid() && there.parts().getFirst() == placing.onto();
     Vec3 up = isLaid ? found.motion().direction(Vec3.Z) : there.up();

@@ -53,7 +53,7 @@ final class Swings {
     List<Integer> parts = new ArrayList<>(List.of(part));
     for (int i = 0; i < parts.size(); i++) {
       for (Together.Stage stage : stages) {
-        Placing placing = net.parts().placings().get(stage.placing());
+        Placing placing = stage.as();
         if (placing.onto() == parts.get(i)) {
           parts.add(placing.part());
         }

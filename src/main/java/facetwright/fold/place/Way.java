@@ -1,5 +1,6 @@
 package facetwright.fold.place;
 
+import facetwright.fold.pose.PartNames;
 import facetwright.fold.pose.Together;
 import facetwright.fold.touch.Collision;
 import facetwright.geom.Motion3;
@@ -23,15 +24,18 @@ final class Way {
   private final List<Skin> skins;
   private final Cluster comes;
   private final Cluster there;
+  private final List<Placing> mates;
 
   /**
    * @param skins of all parts, as they stand by themselves
+   * @param mates what stands beside another or lies with it
    * @param comes what goes there, with the part that is said to
    * @param there what is there, with the part it goes to
    */
-  Way(Net net, List<Skin> skins, Cluster comes, Cluster there) {
+  Way(Net net, List<Skin> skins, List<Placing> mates, Cluster comes, Cluster there) {
     this.net = net;
     this.skins = skins;
+    this.mates = mates;
     this.comes = comes;
     this.there = there;
   }
@@ -66,6 +70,7 @@ final class Way {
       case Placing.Into i -> into(index, i);
       case Placing.On o -> on(o);
       case Placing.Beside b -> beside(b);
+      case Placing.With _ -> throw new IllegalArgumentException("it is not told how it lies");
       case Placing.Hinged h -> hinged(of(index, h.shut()), h);
     };
   }
@@ -127,7 +132,7 @@ final class Way {
       boolean isTopFirst)
       throws NoWay {
     Skin open = skins.get(outer);
-    List<Integer> all = inside.sideBySide(inner, net.parts().placings());
+    List<Integer> all = inside.sideBySide(inner, mates);
     Skin full = inside.skin(inner, skins, all);
     Nesting how =
         Nesting.of(open, full, isTopFirst, all.size() > 1)
@@ -144,8 +149,14 @@ final class Way {
                 () ->
                     new NoWay(
                         Message.of(
-                            "%s does not go into %s: it is %s across there, the opening %s",
-                            name(net, inner), name(net, outer), size(how.full()), size(how.open())),
+                            all.size() == 1
+                                ? "%s does not go into %s: it is %s across there, the opening %s"
+                                : "%s do not go into %s: together they are %s across there, the"
+                                    + " opening %s",
+                            PartNames.of(net.parts(), all),
+                            name(net, outer),
+                            size(how.full()),
+                            size(how.open())),
                         Message.of(
                             "Make the opening of %s wider, or let %s go to a part that it fits.",
                             name(net, outer), name(net, placing.part()))));
@@ -177,8 +188,15 @@ final class Way {
         laid.volumeBeyond(axis, -how.mouth().at()) - laid.volumeBeyond(axis, open.reach(axis));
     double away = depth + CLEAR_OF * length;
     Shoulder shoulder = new Shoulder(how.full(), full, how.inner());
-    int beside = all.size() - 1;
-    return new Nested(how, motion, depth, away, beside, Math.max(0, shared), shoulder);
+    return new Nested(
+        how,
+        motion,
+        depth,
+        away,
+        all,
+        Gathered.between(mates, all, how.inner().axis()),
+        Math.max(0, shared),
+        shoulder);
   }
 
   private static Value size(Polygon2 outline) {

@@ -3,6 +3,7 @@ package facetwright.fold.pose;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec3;
 import facetwright.message.Message;
+import facetwright.net.Parts.Placing;
 import java.io.Serializable;
 import java.util.List;
 
@@ -50,11 +51,12 @@ public record Together(
    * A part goes to another, with all that has gone to it before.
    *
    * @param placing which of the net's placings
+   * @param as what it does, of what lies with others what that comes to
    * @param panels what moves
    * @param motion from where it was to where it comes to
    * @param from whence it comes at last, straight: direction and length, in mm
    */
-  public record Stage(int placing, List<Integer> panels, Motion3 motion, Vec3 from)
+  public record Stage(int placing, Placing as, List<Integer> panels, Motion3 motion, Vec3 from)
       implements Serializable {
     public Stage {
       panels = List.copyOf(panels);
@@ -95,7 +97,8 @@ public record Together(
    * @param room between the lines of the two nets on the side where there is least, in mm; below 0
    *     where the inner one stands over
    * @param isTube whether the outer part is open at both ends
-   * @param beside how many other parts go in with it, side by side with it
+   * @param with indices of all parts that go in at once, side by side, the inner one first
+   * @param between what lies between these, across the way in
    * @param shared the volume that the two fill both, in mm³
    * @param off how far the opening stays from where the inner part is as wide as the room is told
    *     for, in mm; 0 where it goes past
@@ -108,11 +111,24 @@ public record Together(
       double depth,
       double room,
       boolean isTube,
-      int beside,
+      List<Integer> with,
+      Between between,
       double shared,
       double off,
       double slack)
-      implements Serializable {}
+      implements Serializable {
+    public Nest {
+      with = List.copyOf(with);
+    }
+  }
+
+  /**
+   * What lies between parts that go into one opening side by side.
+   *
+   * @param times how many times one lies by another
+   * @param mm the room that all these have between them
+   */
+  public record Between(int times, double mm) implements Serializable {}
 
   /**
    * A part that can't go where it is to go. It stays where it stands.

@@ -5,13 +5,11 @@ import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.net.Parts;
 import facetwright.net.Parts.Placing;
+import facetwright.papers.materials.HingeStrip;
 import facetwright.words.Decimals;
 
 /** How a part is hinged to another: by a strip of card over the joint. */
 final class HingeText {
-  /** How wide the strip is, half of it on either part, in mm; common practice, no source. */
-  private static final double STRIP = 20;
-
   private HingeText() {}
 
   static String words(Parts parts, Together.Swing swing, Unit unit) {
@@ -19,7 +17,7 @@ final class HingeText {
     String one = "“" + parts.all().get(hinged.part()).name() + "”";
     String other = "“" + parts.all().get(hinged.onto()).name() + "”";
     String strip =
-        new Length(STRIP).read(unit)
+        new Length(HingeStrip.WIDE).read(unit)
             + " wide and "
             + new Length(swing.from().distance(swing.to())).read(unit)
             + " long";

@@ -6,17 +6,13 @@ import facetwright.fold.making.WhenTogether;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Together;
 import facetwright.fold.walk.FoldPath;
-import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.Parts;
-import facetwright.net.Parts.Placing;
-import facetwright.net.Parts.Side;
 import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.ByRuler;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
-import facetwright.words.Decimals;
 import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -66,7 +62,7 @@ final class PartByPart {
     for (int i : inOrder()) {
       Parts.Part part = parts.all().get(i);
       int count = parts.count(i);
-      String of = " “" + parts.called(i) + "”" + (count == 1 ? "" : " (" + count + " of it)");
+      String of = " “" + parts.called(i) + "”" + (count == 1 ? "" : " (make " + count + ")");
       sections.addAll(of(of, part.panels()));
       if (Handout.isSolved(form)) {
         List<Picture> pictures = Handout.pictures(made, i, net, glued.get(i));
@@ -161,12 +157,18 @@ final class PartByPart {
     List<Together.Swing> swings = form.together().swings();
     double all = stages.size() + swings.size();
     List<Picture> pictures = new ArrayList<>();
-    for (int i = 0; i < stages.size(); i++) {
-      Placing placing = parts.placings().get(stages.get(i).placing());
+    TogetherText text = new TogetherText(parts, form.together(), unit);
+    int done = 0;
+    for (List<Together.Stage> run : text.runs()) {
+      List<String> before = new ArrayList<>();
+      for (int i = done; i < done + run.size(); i++) {
+        before.addAll(together(i));
+      }
+      done += run.size();
       pictures.add(
           together(
-              (i + BEFORE) / all,
-              told(together(i), words(placing)),
+              (done - 1 + BEFORE) / all,
+              told(before, text.words(run)),
               "The parts as they come together."));
     }
     for (int i = 0; i < swings.size(); i++) {
@@ -201,67 +203,5 @@ final class PartByPart {
 
   private static String told(List<String> first, String then) {
     return first.isEmpty() ? then : String.join(" ", first) + " Then " + Sentence.small(then);
-  }
-
-  private String words(Placing placing) {
-    String one = "“" + parts.all().get(placing.part()).name() + "”";
-    String other = "“" + parts.all().get(placing.onto()).name() + "”";
-    return switch (placing) {
-      case Placing.Over _ -> "Put " + one + " over " + other + deep(placing) + turned(placing);
-      case Placing.Into _ -> "Push " + one + " into " + other + deep(placing) + turned(placing);
-      case Placing.Hinged(Placing.On on, Side _, double _) ->
-          "Lay " + one + " on " + other + ", " + middle(on) + turned(placing);
-      case Placing.Hinged hinged -> words(hinged.shut());
-      case Placing.On on -> "Glue " + one + " on " + other + ", " + middle(on) + turned(placing);
-      case Placing.Beside beside ->
-          "Stand "
-              + one
-              + switch (beside.side()) {
-                case RIGHT -> " to the right of ";
-                case LEFT -> " to the left of ";
-                case FRONT -> " in front of ";
-                case BACK -> " behind ";
-              }
-              + other
-              + ", "
-              + length(beside.gap())
-              + " away"
-              + turned(placing);
-    };
-  }
-
-  private String deep(Placing placing) {
-    return form.together().nests().stream()
-        .filter(n -> parts.placings().get(n.placing()).shut().equals(placing))
-        .findFirst()
-        .map(n -> ", " + length(n.depth()) + " deep")
-        .orElse("");
-  }
-
-  private String middle(Placing.On on) {
-    double right = on.at().x();
-    double back = on.at().y();
-    List<String> off = new ArrayList<>();
-    if (right != 0) {
-      off.add(length(Math.abs(right)) + (right > 0 ? " to the right" : " to the left"));
-    }
-    if (back != 0) {
-      off.add(length(Math.abs(back)) + (back > 0 ? " to the back" : " to the front"));
-    }
-    return off.isEmpty()
-        ? "middle on middle"
-        : "its middle " + String.join(" and ", off) + " of the middle";
-  }
-
-  private static String turned(Placing placing) {
-    return placing.turn() == 0
-        ? "."
-        : ", turned by "
-            + Decimals.plain(Math.abs(placing.turn()))
-            + (placing.turn() > 0 ? "° to the left." : "° to the right.");
-  }
-
-  private String length(double mm) {
-    return new Length(mm).read(unit);
   }
 }

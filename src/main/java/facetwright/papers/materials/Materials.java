@@ -38,6 +38,7 @@ import java.util.stream.IntStream;
  * @param holes how many are punched
  * @param minutes of work, for one who has made it before
  * @param parts that the design is made of; none where its maker told none apart
+ * @param hinges strips of card over joints that open, cut from what is left of a sheet
  */
 public record Materials(
     int pieces,
@@ -50,11 +51,13 @@ public record Materials(
     boolean isPapered,
     int holes,
     double minutes,
-    List<Made> parts) {
+    List<Made> parts,
+    List<HingeStrip> hinges) {
 
   public Materials {
     needs = List.copyOf(needs);
     parts = List.copyOf(parts);
+    hinges = List.copyOf(hinges);
   }
 
   /**
@@ -63,7 +66,18 @@ public record Materials(
    * @param count how many for all pieces
    * @param imageOf the part whose mirror image it is; often none
    */
-  public record Made(String name, int count, Optional<String> imageOf) {}
+  public record Made(String name, int count, Optional<String> imageOf) {
+    /** In the list of parts to make. */
+    String text() {
+      return count
+          + " of “"
+          + name
+          + "”"
+          + imageOf
+              .map(n -> ", the mirror image of “" + n + "”: cut it by its own lines, same side up")
+              .orElse("");
+    }
+  }
 
   private static List<Made> parts(Parts told, int pieces) {
     return IntStream.range(0, told.all().size())
@@ -102,8 +116,9 @@ public record Materials(
       sheets(plan, needs);
     }
     int holes = pieces * holes(net);
+    List<HingeStrip> hinges = HingeStrip.of(form.together(), pieces);
     SortedSet<Integer> glued = glued(net, form);
-    double tape = pieces * tape(net, glued);
+    double tape = pieces * tape(net, glued) + HingeStrip.tape(hinges);
     if (tape > 0) {
       needs.add(new Need("tape", "double-sided tape", tape / 1000, Need.Unit.METRES));
     }
@@ -138,13 +153,14 @@ public record Materials(
         card.perSheet(),
         laid.fits(),
         needs,
-        pieces * glue(net, glued),
+        pieces * glue(net, glued) + HingeStrip.glue(hinges),
         layerArea,
         laid.mass(),
         layered > 0,
         holes,
         minutes,
-        parts(net.parts(), pieces));
+        parts(net.parts(), pieces),
+        hinges);
   }
 
   private static String card(Stock stock) {

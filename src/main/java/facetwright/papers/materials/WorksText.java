@@ -235,7 +235,15 @@ public record WorksText(Order order) {
     if (!m.parts().isEmpty()) {
       lines.add(
           "Parts to make: "
-              + m.parts().stream().map(WorksText::part).collect(Collectors.joining("; "))
+              + m.parts().stream().map(Materials.Made::text).collect(Collectors.joining("; "))
+              + ".");
+    }
+    if (!m.hinges().isEmpty()) {
+      lines.add(
+          "Hinges, strips of the same card, from what is left of a sheet: "
+              + m.hinges().stream()
+                  .map(h -> h.count() + " of " + measures(HingeStrip.WIDE, h.length()))
+                  .collect(Collectors.joining("; "))
               + ".");
     }
     return lines;
@@ -263,16 +271,6 @@ public record WorksText(Order order) {
       tools.add("glue or double-sided tape");
     }
     return "Tools: " + String.join("; ", tools) + ".";
-  }
-
-  private static String part(Materials.Made part) {
-    return part.count()
-        + " of “"
-        + part.name()
-        + "”"
-        + part.imageOf()
-            .map(n -> ", the mirror image of “" + n + "”: cut it by its own lines, same side up")
-            .orElse("");
   }
 
   private static String hours(double minutes) {

@@ -35,7 +35,7 @@ public final class Session {
   private final List<Source> sources = new ArrayList<>();
   private final List<PartDraft> parts = new ArrayList<>();
   private final List<FittingDraft> fittings = new ArrayList<>();
-  private int placed;
+  private int placings;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Unmet> unmet = new ArrayList<>();
   private final Map<Site, Made> made = new LinkedHashMap<>();
@@ -216,15 +216,9 @@ public final class Session {
     return List.copyOf(parts);
   }
 
-  /**
-   * A part goes to another.
-   *
-   * @param word what it does there, such as "over"
-   * @param places how many places it names
-   */
-  public void place(
-      PartDraft part, PartDraft onto, String word, PartDraft.Reader reader, int places, Site site) {
-    part.go(new PartDraft.Goes(onto, word, reader, places, site, placed++));
+  /** A part goes to another, after those that were placed before. */
+  public void place(PartDraft part, PartDraft.Goes where) {
+    part.go(where.numbered(placings++));
   }
 
   /** Something goes in or on what the script made. */

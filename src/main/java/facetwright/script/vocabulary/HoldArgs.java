@@ -20,6 +20,7 @@ import facetwright.script.sandbox.CallException;
 import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.UnaryOperator;
 
 /** The options of what holds without glue, the same on whatever it hangs. */
@@ -159,6 +160,31 @@ final class HoldArgs {
         all.add(hinge.open);
       }
       return all.toArray(Arg<?>[]::new);
+    }
+
+    boolean isSaid(Call call) {
+      return call.has(hinged);
+    }
+
+    /** The same of what stands by the other: hinged across from the way it stands there. */
+    UnaryOperator<Placing> readAcross(Call call, Side stands) {
+      boolean isAlong = stands == Side.RIGHT || stands == Side.LEFT;
+      if (call.has(hinged)) {
+        boolean isHingedAlong = call.get(hinged) == Side.RIGHT || call.get(hinged) == Side.LEFT;
+        if (isAlong == isHingedAlong) {
+          throw new CallException(
+              Message.of(
+                  "hinged: nothing meets at the %s of what stands at the %s",
+                  call.get(hinged).name().toLowerCase(Locale.ROOT),
+                  stands.name().toLowerCase(Locale.ROOT)),
+              Message.text(
+                  isAlong
+                      ? "Hinge it at the \"back\" or the \"front\"."
+                      : "Hinge it at the \"left\" or the \"right\"."),
+              List.of());
+        }
+      }
+      return read(call);
     }
 
     /** How a placing is hinged, as the call says; left alone where it is not. */

@@ -7,6 +7,7 @@ import static facetwright.script.api.Arg.usual;
 import facetwright.fold.pose.OnTable;
 import facetwright.geom.Vec2;
 import facetwright.net.Ask;
+import facetwright.net.Parts.Lie;
 import facetwright.net.Parts.Placing;
 import facetwright.net.Parts.Side;
 import facetwright.script.api.Arg;
@@ -16,6 +17,8 @@ import facetwright.script.api.PartCard;
 import facetwright.script.api.PartDraft;
 import facetwright.script.api.PointKinds;
 import facetwright.script.api.Things;
+import facetwright.script.args.LyingArgs;
+import facetwright.words.Decimals;
 import facetwright.words.Site;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -80,10 +83,11 @@ final class PartWords {
   private static Fn<PartDraft> over() {
     return nesting(
         "over",
-        "the part that it goes over",
-        "Puts it over another part, its opening first, as a lid goes over its box or a sleeve"
-            + " round its tray; over several that stand side by side, where one was put beside the"
-            + " other before. Whether it fits is told, with the card's thickness.",
+        "the part that it goes over, or in brackets several: [left, right]",
+        "Puts it over another part, its opening first, as a lid goes over its box or a sleeve round"
+            + " its tray. Over several at once, give them in brackets: they lie as they fit, or as"
+            + " you put one beside the other before. Whether it fits is told, with the card's"
+            + " thickness.",
         """
         design("Box with its lid");
         const box = prism({ sides: 6, side: 30, height: 40 }).open("top").unfold({ part: "box" });
@@ -99,12 +103,15 @@ final class PartWords {
         "into",
         "the part that it goes into",
         "Puts it into an opening of another part, as a drawer goes into its sleeve or an insert"
-            + " into its box. Whether it fits is told, with the card's thickness.",
+            + " into its box. What is made several times, and what goes into the same opening after"
+            + " it, lies side by side there, or on each other where there is no room beside."
+            + " Whether it fits is told, with the card's thickness.",
         """
-        design("Box with an insert");
-        const box = prism({ sides: 4, side: 60, height: 50 }).open("top").unfold({ part: "box" });
-        const insert = prism({ sides: 4, side: 59, height: 20 }).open("top").unfold({ part: "insert" });
-        insert.into(box);
+        design("Two drawers in a case");
+        const drawer = box({ width: 60, depth: 40, height: 20 }).open("top").unfold({ part: "drawer", count: 2 });
+        const round = rectangle({ width: 121, height: 20 }).offset("card");
+        const shell = prism({ outline: round, height: 40 }).open(["base", "top"]).unfold({ part: "case" });
+        drawer.into(shell);
         """,
         false,
         Placing.Into::new);
@@ -117,31 +124,34 @@ final class PartWords {
   }
 
   private static Fn<PartDraft> nesting(
-      String name, String what, String does, String example, boolean hangs, Nesting nesting) {
-    Arg<PartDraft> other = other(what);
+      String name, String what, String does, String example, boolean isOver, Nesting nesting) {
+    Arg<LyingArgs.Hosts> other = needed("part", LyingArgs.hosts(isOver), what);
     Arg<Double> by = by();
     Arg<Double> turn = turn();
+    Arg<Lie> lie = LyingArgs.lie();
     HoldArgs.Hinge hinge = HoldArgs.Hinge.fresh();
     return Fn.<PartDraft>named(name)
         .does(does)
         .takes(other)
-        .options(HoldArgs.Hinge.beside(hangs ? hinge : null, by, turn))
+        .options(HoldArgs.Hinge.beside(isOver ? hinge : null, by, turn, lie))
         .gives(Things.PART, "the part")
         .example(example)
         .runs(
             (part, call) -> {
-              PartDraft onto = call.get(other);
+              LyingArgs.Hosts hosts = call.get(other);
               double deep = deep(call.get(by));
               double degrees = call.get(turn);
-              UnaryOperator<Placing> hung = hangs ? hinge.read(call) : UnaryOperator.identity();
+              UnaryOperator<Placing> hung = isOver ? hinge.read(call) : UnaryOperator.identity();
+              boolean shares =
+                  isOver ? hosts.areAll() : degrees == 0 && (!call.has(by) || call.has(lie));
+              PartDraft.Reader reader =
+                  (p, o, _) -> hung.apply(nesting.of(p, o, deep, degrees, call.site()));
+              PartDraft.Company with =
+                  new PartDraft.Company(hosts.others(), LyingArgs.read(call, lie), shares);
               call.session()
                   .place(
                       part,
-                      onto,
-                      name,
-                      (p, o, _) -> hung.apply(nesting.of(p, o, deep, degrees, call.site())),
-                      1,
-                      call.site());
+                      new PartDraft.Goes(hosts.first(), name, reader, 1, with, call.site(), 0));
               return part;
             });
   }
@@ -176,21 +186,14 @@ final class PartWords {
               List<Vec2> places = call.has(at) ? call.get(at) : List.of(Vec2.ZERO);
               double degrees = call.get(turn);
               UnaryOperator<Placing> hung = hinge.read(call);
+              PartDraft.Reader reader =
+                  (p, o, i) -> {
+                    Vec2 place = places.get(Math.min(i, places.size() - 1));
+                    return hung.apply(new Placing.On(p, o, place, degrees, call.site()));
+                  };
               call.session()
                   .place(
-                      part,
-                      onto,
-                      "on",
-                      (p, o, i) ->
-                          hung.apply(
-                              new Placing.On(
-                                  p,
-                                  o,
-                                  places.get(Math.min(i, places.size() - 1)),
-                                  degrees,
-                                  call.site())),
-                      places.size(),
-                      call.site());
+                      part, PartDraft.Goes.alone(onto, "on", reader, places.size(), call.site()));
               return part;
             });
   }
@@ -199,12 +202,22 @@ final class PartWords {
     Arg<PartDraft> other = other("the part that it stands by");
     Arg<Side> side =
         usual("side", Kinds.word(Side.class), Side.RIGHT, "the side of the other it stands on");
-    Arg<Double> by = usual("by", Kinds.length(0, Ask.LONGEST), OnTable.BESIDE, "room between");
+    Arg<Double> by =
+        optional(
+            "by",
+            Kinds.length(0, Ask.LONGEST),
+            "room between: "
+                + Decimals.plain(OnTable.BESIDE)
+                + " mm where left out, hinged as much as the card is thick");
     Arg<Double> turn = turn();
+    HoldArgs.Hinge hinge = HoldArgs.Hinge.fresh();
     return Fn.<PartDraft>named("beside")
-        .does("Stands it on the table by another part.")
+        .does(
+            "Stands it on the table by another part. Hinged, a strip of card joins the two along"
+                + " an upright edge at the back or the front, where they meet; of what stands in"
+                + " front or behind, at the left or right.")
         .takes(other)
-        .options(side, by, turn)
+        .options(HoldArgs.Hinge.beside(hinge, side, by, turn))
         .gives(Things.PART, "the part")
         .example(
             """
@@ -217,16 +230,16 @@ final class PartWords {
             (part, call) -> {
               PartDraft onto = call.get(other);
               Side where = call.get(side);
-              double gap = call.get(by);
               double degrees = call.get(turn);
+              UnaryOperator<Placing> hung = hinge.readAcross(call, where);
+              PartDraft.Reader reader =
+                  (p, o, _) -> {
+                    double usual = hinge.isSaid(call) ? call.session().caliper() : OnTable.BESIDE;
+                    double gap = call.has(by) ? call.get(by) : usual;
+                    return hung.apply(new Placing.Beside(p, o, where, gap, degrees, call.site()));
+                  };
               call.session()
-                  .place(
-                      part,
-                      onto,
-                      "beside",
-                      (p, o, _) -> new Placing.Beside(p, o, where, gap, degrees, call.site()),
-                      1,
-                      call.site());
+                  .place(part, PartDraft.Goes.alone(onto, "beside", reader, 1, call.site()));
               return part;
             });
   }
