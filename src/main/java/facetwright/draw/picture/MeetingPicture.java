@@ -39,7 +39,10 @@ public final class MeetingPicture {
     List<Mark> marks = new ArrayList<>();
     for (Mark.Patch patch : drawing.seen(from)) {
       boolean isIn = meeting.contains(patch.part());
-      marks.add(isIn ? new Mark.Patch(patch.rings(), MARKED, patch.edges(), patch.part()) : patch);
+      marks.add(
+          isIn
+              ? new Mark.Patch(patch.rings(), MARKED, patch.edges(), patch.part(), patch.parted())
+              : patch);
     }
     Scaling.Fit fit = Scaling.Fit.of(drawing.bounds(from), wide, tall);
     List<Mark> all = new ArrayList<>(fit.of(marks));

@@ -129,7 +129,8 @@ public final class Scaling {
                     rings(p.rings()),
                     p.ink(),
                     p.edges().stream().map(this::stroke).toList(),
-                    p.part()));
+                    p.part(),
+                    p.parted()));
         case Mark.Text _ -> {}
       }
     }
