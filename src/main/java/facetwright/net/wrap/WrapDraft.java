@@ -9,6 +9,8 @@ import facetwright.net.NetException;
 import facetwright.net.Sense;
 import facetwright.net.draft.UsualTab;
 import facetwright.net.panel.PairedFlap;
+import facetwright.words.NearName;
+import facetwright.words.SaidTwice;
 import facetwright.words.Site;
 import facetwright.words.Spoken;
 import java.util.ArrayList;
@@ -60,6 +62,7 @@ public final class WrapDraft {
   Site seamSite;
   WrapFloor floor;
   final List<CellLap> laps = new ArrayList<>();
+  final SaidTwice twice = new SaidTwice();
   private final CellWords names;
 
   /** The rows that were walls when the grid was last reckoned; null before. */
@@ -208,7 +211,10 @@ public final class WrapDraft {
    */
   public WrapDraft floor(int column, double tab, Site at) {
     Ask.count("the column a floor hangs on", column, 1, columnCount(), at);
-    Ask.that(floor == null, "this wrap has a floor already", at);
+    Ask.that(
+        floor == null,
+        () -> Message.of("this wrap has a floor already, by %s", floor.site().text()),
+        at);
     floor = new WrapFloor(column - 1, tab, at);
     return this;
   }
@@ -261,6 +267,11 @@ public final class WrapDraft {
    */
   public Net build() {
     return new WrapBuild(this).build();
+  }
+
+  /** What was said twice of the same cells. */
+  public SaidTwice twice() {
+    return twice;
   }
 
   /** How a script speaks of one of its panels. */
