@@ -1,5 +1,8 @@
 package facetwright.export;
 
+import facetwright.check.Checks;
+import facetwright.check.Verdict;
+import facetwright.check.finding.Finding;
 import facetwright.draw.Drawing;
 import facetwright.draw.GlueMarks;
 import facetwright.draw.page.TemplatePages;
@@ -30,6 +33,8 @@ public final class Job {
   private final Laid laid;
   private final FoldedForm form;
   private final Order order;
+  private final Once<Verdict> verdict = new Once<>();
+  private final Supplier<List<Finding>> findings;
 
   private final Once<List<Drawing>> templates = new Once<>();
   private final Once<List<Drawing>> tiles = new Once<>();
@@ -57,9 +62,32 @@ public final class Job {
    * @param laid the net on its sheets
    * @param form the folded form of the same net
    * @param order what the papers are for
+   * @param findings all that is found in it, that the verdict on it may know of it
    * @throws IllegalArgumentException when the form is not one of this net
    */
+  public Job(
+      String title,
+      String author,
+      Laid laid,
+      FoldedForm form,
+      Order order,
+      List<Finding> findings) {
+    this(title, author, laid, form, order, () -> findings);
+  }
+
+  /** One of a net that no script made: what is found in it is what the rules find. */
   public Job(String title, String author, Laid laid, FoldedForm form, Order order) {
+    this(title, author, laid, form, order, () -> Checks.all(laid, form));
+  }
+
+  private Job(
+      String title,
+      String author,
+      Laid laid,
+      FoldedForm form,
+      Order order,
+      Supplier<List<Finding>> findings) {
+    this.findings = findings;
     this.title = Objects.requireNonNull(title);
     this.author = Objects.requireNonNull(author);
     this.order = Objects.requireNonNull(order);
@@ -109,6 +137,11 @@ public final class Job {
   /** Whether the sheet is larger than the printer's page. */
   boolean isTiled() {
     return TiledPages.isLarger(laid, order.page());
+  }
+
+  /** The verdict on it, the same on every paper. */
+  Verdict verdict() {
+    return verdict.get(() -> Verdict.of(laid, form, findings.get()));
   }
 
   /** What a template tells of gluing. */

@@ -1,5 +1,6 @@
 package facetwright.workbench;
 
+import facetwright.script.beside.Shipped;
 import facetwright.workbench.desk.Helpers;
 import facetwright.workbench.file.FileWatch;
 import facetwright.workbench.file.Folders;
@@ -121,7 +122,7 @@ public final class Workbench extends Application {
     watch = new FileWatch(() -> Platform.runLater(house.filing()::lookOutside));
     house.desk().file().addListener((_, _, file) -> watch.watch(file));
     List<String> words = getParameters().getRaw();
-    house.filing().begin(words.size() > 1 ? Path.of(words.get(1)) : null, House.DEMO);
+    house.filing().begin(words.size() > 1 ? Path.of(words.get(1)) : null, Shipped.DEMO);
     stage.show();
     house.begin();
     lookForLeft(LOOK_FIRST);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import facetwright.check.Verdict;
 import facetwright.check.finding.Finding;
 import facetwright.fold.making.Bond;
 import facetwright.fold.making.Gluing;
@@ -73,7 +74,14 @@ class FittingsTest {
   private static List<String> told(Design d, int pieces) {
     Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), pieces);
     Handout handout =
-        Handout.of(d.title(), "", Order.usual(d.unit()).of(pieces), d.laid(), d.folded(), works);
+        Handout.of(
+            d.title(),
+            "",
+            Order.usual(d.unit()).of(pieces),
+            d.laid(),
+            d.folded(),
+            Verdict.of(d.laid(), d.folded(), d.findings()),
+            works);
     return handout.sections().stream()
         .flatMap(
             s ->

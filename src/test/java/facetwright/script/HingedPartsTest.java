@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import facetwright.check.Summary;
+import facetwright.check.Verdict;
 import facetwright.check.finding.Finding;
 import facetwright.fold.Folding;
 import facetwright.fold.place.Swinging;
@@ -145,6 +146,7 @@ class HingedPartsTest {
                 Order.usual(Unit.MM),
                 design.laid(),
                 design.folded(),
+                Verdict.of(design.laid(), design.folded(), design.findings()),
                 Works.of(design.laid(), design.folded(), Unit.MM, List.of(), 1))
             .sections()
             .toString();

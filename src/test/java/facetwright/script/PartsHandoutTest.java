@@ -2,6 +2,7 @@ package facetwright.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.check.Verdict;
 import facetwright.draw.Drawing;
 import facetwright.draw.picture.HandoutPictures;
 import facetwright.measure.Unit;
@@ -21,7 +22,14 @@ import org.junit.jupiter.api.Test;
 class PartsHandoutTest {
   private static Handout handout(Design d) {
     Works works = Works.of(d.laid(), d.folded(), Unit.MM, List.of(), 1);
-    return Handout.of("Parts", "", Order.usual(Unit.MM), d.laid(), d.folded(), works);
+    return Handout.of(
+        "Parts",
+        "",
+        Order.usual(Unit.MM),
+        d.laid(),
+        d.folded(),
+        Verdict.of(d.laid(), d.folded(), d.findings()),
+        works);
   }
 
   private static Design evaluate(String script) throws ScriptException {

@@ -46,7 +46,8 @@ public final class PapersFor {
   }
 
   public static Job job(Design made, Order order) {
-    return new Job(made.title(), made.header().author(), made.laid(), made.folded(), order);
+    return new Job(
+        made.title(), made.header().author(), made.laid(), made.folded(), order, made.findings());
   }
 
   /** Refuses what can't be, before anything is evaluated. */

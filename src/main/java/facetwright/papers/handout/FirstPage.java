@@ -36,13 +36,13 @@ final class FirstPage {
   }
 
   /** How large it is, what it weighs, and how long it takes. */
-  static Section size(Order order, Laid laid, FoldedForm form, Works works) {
+  static Section size(Order order, Laid laid, FoldedForm form, Verdict verdict, Works works) {
     Unit unit = order.unit();
     List<String> lines = new ArrayList<>();
     if (Handout.isSolved(form)) {
       lines.add(form.measures().size(mm -> text(mm, unit)) + ".");
     }
-    lines.add(Verdict.of(laid, form, unit));
+    lines.add(verdict.text(unit));
     ClosingStack.of(laid, form).stream()
         .max(Comparator.comparingDouble(ClosingStack::thickness))
         .ifPresent(s -> lines.add(thick(unit, laid.net(), s)));

@@ -17,7 +17,13 @@ record Paper(String name, Exporter exporter) {
 
   /** What exporters need to know of a design, for an order. */
   static Job job(Design design, Order order) {
-    return new Job(design.title(), design.header().author(), design.laid(), design.folded(), order);
+    return new Job(
+        design.title(),
+        design.header().author(),
+        design.laid(),
+        design.folded(),
+        order,
+        design.findings());
   }
 
   /** All papers of a job. */

@@ -8,10 +8,10 @@ import facetwright.net.wrap.Pinch;
 import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
 import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.words.Site;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,13 +33,10 @@ class ReplayTest {
   @TestFactory
   Stream<DynamicTest> everyDesignOfTheLibrary() throws Exception {
     List<DynamicTest> tests = new ArrayList<>();
-    try (Stream<Path> files = Files.list(Path.of("library"))) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".js")).sorted().toList()) {
-        for (Ruler ruler : List.of(Ruler.HALF_MM, Ruler.SIXTEENTHS)) {
-          tests.add(
-              DynamicTest.dynamicTest(
-                  file.getFileName() + " by " + ruler, () -> holds(file, ruler)));
-        }
+    for (Path file : LibraryDesigns.files()) {
+      for (Ruler ruler : List.of(Ruler.HALF_MM, Ruler.SIXTEENTHS)) {
+        tests.add(
+            DynamicTest.dynamicTest(file.getFileName() + " by " + ruler, () -> holds(file, ruler)));
       }
     }
     assertThat(tests).hasSizeGreaterThan(15);
@@ -49,7 +46,7 @@ class ReplayTest {
   private static void holds(Path file, Ruler ruler) throws Exception {
     Design design =
         Facetwright.evaluate(
-            file.getFileName().toString(), Files.readString(file), Map.of(), Budget.USUAL);
+            file.getFileName().toString(), LibraryDesigns.text(file), Map.of(), Budget.USUAL);
     ScoreChart chart = ScoreChart.of(design.net(), ruler);
     Sample.holdsToItsNet(design.net(), chart, false);
     // What is less than half a mark is gone on the ruler, and lines that it kept apart run
