@@ -40,8 +40,7 @@ class SaidTwiceTest {
       value = {
         "sheet(\"A3\"); | sheet(\"A4\"); | sheet() was called twice, first in line 2",
         "aim({ height: 30 }); | aim({ height: 40 }); | aim() was called twice, first in line 2",
-        "dial(\"a\", 3); | dial(\"a\", 4); | two dials are called \"a\", the first in"
-            + " line 2",
+        "dial(\"a\", 3); | dial(\"a\", 4); | two dials are called \"a\", the first in" + " line 2",
         "BOX.unfold({ part: \"a\" }); | BOX.unfold({ part: \"a\" }); | two parts are called \"a\","
             + " the first in line 2",
         "PANEL; p.part(\"a\"); | p.part(\"b\"); | this is the part \"a\" already, by line 2",

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.script.LibraryDesigns;
 import facetwright.script.text.Token.Kind;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
