@@ -26,7 +26,7 @@ class LibrarySettingsTest {
   }
 
   private static Stream<DynamicTest> of(Path file) {
-    String script = read(file);
+    String script = LibraryDesigns.text(file);
     return Stream.concat(
             Stream.of(Map.entry("as it comes", Map.<String, String>of())),
             DialSetting.read(script).stream().map(s -> Map.entry(s.name(), s.values())))
@@ -42,13 +42,5 @@ class LibrarySettingsTest {
                       assertThat(design.findings())
                           .allMatch(f -> f.rule().equals("aim") && f.severity() == Severity.NOTE);
                     }));
-  }
-
-  private static String read(Path file) {
-    try {
-      return LibraryDesigns.text(file);
-    } catch (java.io.IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
   }
 }
