@@ -26,7 +26,6 @@ import java.util.List;
 final class PinchedLapRule implements CauseRule {
   private static final String NAME = "pinched-lap";
 
-
   @Override
   public String name() {
     return NAME;

@@ -180,7 +180,7 @@ public final class WrapDraft {
    * @param bevel degrees its free ends are cut back from square, 0 to 75
    */
   WrapDraft seam(double width, double bevel, Site seamAt) {
-    double column = narrowest(0);
+    double column = grid().narrowest(0);
     Ask.that(
         width >= 0 && width <= column * NARROWER,
         () ->
@@ -211,10 +211,7 @@ public final class WrapDraft {
    */
   public WrapDraft floor(int column, double tab, Site at) {
     Ask.count("the column a floor hangs on", column, 1, columnCount(), at);
-    Ask.that(
-        floor == null,
-        () -> Message.of("this wrap has a floor already, by %s", floor.site().text()),
-        at);
+    WrapFloor.refuseSecond(floor, at);
     floor = new WrapFloor(column - 1, tab, at);
     return this;
   }
@@ -249,15 +246,6 @@ public final class WrapDraft {
 
   int columnCount() {
     return cells[0].length;
-  }
-
-  /** The least width of a column, in mm. */
-  private double narrowest(int column) {
-    WrapGrid now = grid();
-    return IntStream.range(0, rows.size())
-        .mapToDouble(r -> now.least(r, column))
-        .min()
-        .orElseThrow();
   }
 
   /**

@@ -28,6 +28,18 @@ record WrapFloor(int column, double tab, Site site) {
   /** What it is called. */
   static final String NAME = "floor";
 
+  /**
+   * Refuses a second floor.
+   *
+   * @param first null for none
+   */
+  static void refuseSecond(WrapFloor first, Site at) {
+    Ask.that(
+        first == null,
+        () -> Message.of("this wrap has a floor already, by %s", first.site().text()),
+        at);
+  }
+
   /** A tab's ends are cut back by so much of its side at most. */
   private static final double MOST_BACK = 0.45;
 
