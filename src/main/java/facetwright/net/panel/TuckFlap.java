@@ -1,5 +1,6 @@
 package facetwright.net.panel;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -75,12 +76,12 @@ public record TuckFlap(double depth, double relief, double bevel, double radius,
     double in = relief + depth * Math.tan(Math.toRadians(bevel));
     double most = width * (1 - LEAST_LEFT) / 2;
     Ask.that(
-        relief >= 0 && in <= most,
+        relief >= 0 && in <= most + LengthTolerance.FINE.mm(),
         () ->
             Message.of(
                 "the tuck on %s would be narrower than a third of its hinge: its sides are set"
-                    + " back by %s in all, and may be by %s; take less depth, relief or bevel",
-                hinge, Value.limit(in), Value.limit(most)),
+                    + " back by %s in all, and may be by %s; %s",
+                hinge, Value.limit(in), Value.limit(most), Lean.mend(depth, relief, bevel, most)),
         site);
     return List.of(
         new Vec2(relief, 0),

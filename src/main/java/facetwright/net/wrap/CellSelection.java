@@ -184,7 +184,7 @@ public final class CellSelection {
     Ask.length("a hole's diameter", diameter, at);
     for (WrapCell c : kept("punched", at)) {
       double least = wrap.grid().size(c.row, c.column);
-      Ask.length("the diameter of a hole in " + named(c), diameter, least, at);
+      Ask.that(diameter < least, () -> Shapes.noHole(diameter, named(c), least), at);
       c.cutouts.add(new WrapCell.Cutout.Punch(diameter, place, at));
     }
     return this;
@@ -213,11 +213,10 @@ public final class CellSelection {
 
   /** Glues a decorative paper on each facet, smaller by the reveal all round. */
   public CellSelection layer(double reveal, String paper, Site at) {
+    Ask.between("a reveal", reveal, 0, Ask.MOST_MM, at);
     List<WrapCell> kept = kept("given a layer", at);
     CellsAgain.note(wrap, "layer", kept, c -> c.layer, PanelDraft.LayerDraft::site, at);
     for (WrapCell c : kept) {
-      double least = wrap.grid().size(c.row, c.column);
-      Ask.between("the reveal on " + named(c), reveal, 0, least / 2, at);
       c.layer = new PanelDraft.LayerDraft(reveal, paper, at);
     }
     return this;

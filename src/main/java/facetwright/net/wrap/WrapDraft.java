@@ -187,7 +187,7 @@ public final class WrapDraft {
             Message.of(
                 "a seam of %s can't be glued under the first column, which is %s wide: give it less"
                     + " than %s, or 0 for none",
-                Value.given(width), Value.limit(column), Value.limit(column)),
+                Value.given(width), Value.limit(column), Value.atMost(column)),
         seamAt);
     seamBevel = Ask.angle("the seam's bevel", bevel, 0, 75, seamAt);
     seam = width;

@@ -67,7 +67,7 @@ record WrapFloor(int column, double tab, Site site) {
             Message.of(
                 "the floor's tabs can't be %s deep: give less than %s, so that they lie on their"
                     + " walls",
-                Value.given(tab), Value.limit(most)),
+                Value.given(tab), Value.atMost(most)),
         site);
     WrapAngles angles = new WrapAngles(wrap);
     double sharpest = Arrays.stream(CyclicPolygon.turns(foot)).min().orElseThrow();

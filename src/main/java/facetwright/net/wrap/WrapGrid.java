@@ -161,6 +161,9 @@ final class WrapGrid {
 
   /** The least width of a column over all rows, in mm. */
   double narrowest(int column) {
-    return IntStream.range(0, heights.length).mapToDouble(r -> least(r, column)).min().orElseThrow();
+    return IntStream.range(0, heights.length)
+        .mapToDouble(r -> least(r, column))
+        .min()
+        .orElseThrow();
   }
 }
