@@ -62,7 +62,7 @@ final class FoldWriter implements Exporter {
     json.writeStringProperty(
         "frame_description",
         "The flat net, outside up. "
-            + job.verdict().text(job.unit())
+            + job.judgement().text(job.unit())
             + (job.isSolved()
                 ? " The second frame is the folded form."
                 : " Some fold angles are not known, so there is no folded form."));

@@ -19,7 +19,7 @@ record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> t
             job.order(),
             job.laid(),
             job.form(),
-            job.verdict(),
+            job.judgement(),
             GuidesWriter.works(job));
     List<Drawing> templates =
         !job.isTiled()

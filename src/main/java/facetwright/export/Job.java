@@ -1,8 +1,5 @@
 package facetwright.export;
 
-import facetwright.check.Checks;
-import facetwright.check.Verdict;
-import facetwright.check.finding.Finding;
 import facetwright.draw.Drawing;
 import facetwright.draw.GlueMarks;
 import facetwright.draw.page.TemplatePages;
@@ -14,6 +11,7 @@ import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.copies.CopyPlan;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Named;
 import facetwright.papers.order.Order;
@@ -33,8 +31,7 @@ public final class Job {
   private final Laid laid;
   private final FoldedForm form;
   private final Order order;
-  private final Once<Verdict> verdict = new Once<>();
-  private final Supplier<List<Finding>> findings;
+  private final Judgement judgement;
 
   private final Once<List<Drawing>> templates = new Once<>();
   private final Once<List<Drawing>> tiles = new Once<>();
@@ -62,32 +59,12 @@ public final class Job {
    * @param laid the net on its sheets
    * @param form the folded form of the same net
    * @param order what the papers are for
-   * @param findings all that is found in it, that the verdict on it may know of it
+   * @param judgement the verdict on it, the same on every paper
    * @throws IllegalArgumentException when the form is not one of this net
    */
   public Job(
-      String title,
-      String author,
-      Laid laid,
-      FoldedForm form,
-      Order order,
-      List<Finding> findings) {
-    this(title, author, laid, form, order, () -> findings);
-  }
-
-  /** One of a net that no script made: what is found in it is what the rules find. */
-  public Job(String title, String author, Laid laid, FoldedForm form, Order order) {
-    this(title, author, laid, form, order, () -> Checks.all(laid, form));
-  }
-
-  private Job(
-      String title,
-      String author,
-      Laid laid,
-      FoldedForm form,
-      Order order,
-      Supplier<List<Finding>> findings) {
-    this.findings = findings;
+      String title, String author, Laid laid, FoldedForm form, Order order, Judgement judgement) {
+    this.judgement = judgement;
     this.title = Objects.requireNonNull(title);
     this.author = Objects.requireNonNull(author);
     this.order = Objects.requireNonNull(order);
@@ -98,6 +75,11 @@ public final class Job {
           "the folded form has %d panels, the net %d"
               .formatted(form.poses().size(), laid.net().panels().size()));
     }
+  }
+
+  /** One of a net that no script made. */
+  public Job(String title, String author, Laid laid, FoldedForm form, Order order) {
+    this(title, author, laid, form, order, Judgement.of(laid, form));
   }
 
   public String title() {
@@ -140,8 +122,8 @@ public final class Job {
   }
 
   /** The verdict on it, the same on every paper. */
-  Verdict verdict() {
-    return verdict.get(() -> Verdict.of(laid, form, findings.get()));
+  Judgement judgement() {
+    return judgement;
   }
 
   /** What a template tells of gluing. */

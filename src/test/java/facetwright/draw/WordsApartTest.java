@@ -2,7 +2,6 @@ package facetwright.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.check.Verdict;
 import facetwright.draw.page.ChartPages;
 import facetwright.draw.page.CutPages;
 import facetwright.draw.page.GuidePages;
@@ -13,6 +12,7 @@ import facetwright.measure.Ruler;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
 import facetwright.script.LibraryDesigns;
@@ -72,7 +72,7 @@ class WordsApartTest {
             Order.usual(d.unit()),
             d.laid(),
             d.folded(),
-            Verdict.of(d.laid(), d.folded(), d.findings()),
+            Judgement.of(d.laid(), d.folded(), d.findings()),
             works);
     HandoutPictures pictures = new HandoutPictures(d.laid(), d.folded(), handout);
     List<Drawing> pages = new ArrayList<>();

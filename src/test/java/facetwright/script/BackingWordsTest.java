@@ -3,9 +3,9 @@ package facetwright.script;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import facetwright.check.Verdict;
 import facetwright.net.backing.Backings;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
 import facetwright.papers.layers.LayerGroup;
@@ -66,7 +66,7 @@ class BackingWordsTest {
                 Order.usual(d.unit()),
                 d.laid(),
                 d.folded(),
-                Verdict.of(d.laid(), d.folded(), d.findings()),
+                Judgement.of(d.laid(), d.folded(), d.findings()),
                 works(d, 1))
             .sections();
     int backed = -1;

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
-import facetwright.check.Verdict;
 import facetwright.check.finding.Finding;
 import facetwright.fold.making.Bond;
 import facetwright.fold.making.Gluing;
@@ -13,6 +12,7 @@ import facetwright.fold.making.Steps;
 import facetwright.measure.Unit;
 import facetwright.net.fitting.Extra;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.handout.Section;
 import facetwright.papers.materials.Need;
 import facetwright.papers.materials.Works;
@@ -80,7 +80,7 @@ class FittingsTest {
             Order.usual(d.unit()).of(pieces),
             d.laid(),
             d.folded(),
-            Verdict.of(d.laid(), d.folded(), d.findings()),
+            Judgement.of(d.laid(), d.folded(), d.findings()),
             works);
     return handout.sections().stream()
         .flatMap(

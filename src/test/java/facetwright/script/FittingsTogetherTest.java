@@ -2,10 +2,10 @@ package facetwright.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.check.Verdict;
 import facetwright.check.finding.Finding;
 import facetwright.measure.Unit;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
 import facetwright.papers.materials.Works;
@@ -44,7 +44,7 @@ class FittingsTogetherTest {
             Order.usual(Unit.MM),
             d.laid(),
             d.folded(),
-            Verdict.of(d.laid(), d.folded(), d.findings()),
+            Judgement.of(d.laid(), d.folded(), d.findings()),
             works);
     return all.sections().stream()
         .flatMap(

@@ -2,7 +2,6 @@ package facetwright.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.check.Verdict;
 import facetwright.draw.Drawing;
 import facetwright.draw.Lettering;
 import facetwright.draw.Mark;
@@ -13,6 +12,7 @@ import facetwright.geom.Box2;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
 import facetwright.papers.materials.Works;
@@ -78,7 +78,7 @@ class GlueOrderTest {
             order,
             d.laid(),
             d.folded(),
-            Verdict.of(d.laid(), d.folded(), d.findings()),
+            Judgement.of(d.laid(), d.folded(), d.findings()),
             works);
     HandoutPictures pictures = new HandoutPictures(d.laid(), d.folded(), handout);
     List<Integer> all = new ArrayList<>();

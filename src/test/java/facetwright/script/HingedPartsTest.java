@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import facetwright.check.Summary;
-import facetwright.check.Verdict;
 import facetwright.check.finding.Finding;
 import facetwright.fold.Folding;
 import facetwright.fold.place.Swinging;
@@ -14,6 +13,7 @@ import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.measure.Unit;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
@@ -146,7 +146,7 @@ class HingedPartsTest {
                 Order.usual(Unit.MM),
                 design.laid(),
                 design.folded(),
-                Verdict.of(design.laid(), design.folded(), design.findings()),
+                Judgement.of(design.laid(), design.folded(), design.findings()),
                 Works.of(design.laid(), design.folded(), Unit.MM, List.of(), 1))
             .sections()
             .toString();

@@ -58,7 +58,7 @@ class OwnThrowTest {
         "throw null; | nothing was thrown",
         "throw 42; | 42 was thrown",
         "throw ''; | an empty text was thrown",
-        "throw ['a', 'b']; | (2)[\"a\", \"b\"] was thrown",
+        "throw ['a', 'b']; | a list was thrown",
         "throw prism({ sides: 6, side: 9, height: 9 }); | a form was thrown",
         "throw new Error(); | the script throws an error that says nothing",
         "throw new Error(''); | the script throws an error that says nothing",

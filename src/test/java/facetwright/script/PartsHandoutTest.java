@@ -2,11 +2,11 @@ package facetwright.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.check.Verdict;
 import facetwright.draw.Drawing;
 import facetwright.draw.picture.HandoutPictures;
 import facetwright.measure.Unit;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
 import facetwright.papers.materials.Works;
@@ -28,7 +28,7 @@ class PartsHandoutTest {
         Order.usual(Unit.MM),
         d.laid(),
         d.folded(),
-        Verdict.of(d.laid(), d.folded(), d.findings()),
+        Judgement.of(d.laid(), d.folded(), d.findings()),
         works);
   }
 

@@ -24,8 +24,7 @@ import picocli.CommandLine.Mixin;
     description = {
       "Lists a design's facets: number, name, the words each answers to in the script, corners,"
           + " size, which way it faces.",
-      "With --out they are drawn, too, on the folded form and on the net, with their numbers, into"
-          + " facets.pdf, facets.svg and facets.png."
+      "With --out they are drawn, too, on the folded form and on the net, with their numbers."
     })
 public final class FacetsCommand implements Callable<Integer> {
   @Mixin private Asked asked;

@@ -38,7 +38,7 @@ import picocli.CommandLine.Option;
     description = {
       "Shows what a design comes to as one dial is turned over its range: whether it closes, its"
           + " size, its gap, whether it fits its sheet, how many measures it takes, what is found.",
-      "With --out the folded forms are drawn side by side, into sweep.pdf and sweep.svg."
+      "With --out the folded forms are drawn side by side."
     })
 public final class SweepCommand implements Callable<Integer> {
   @Mixin private Asked asked;

@@ -12,7 +12,7 @@ public final class Drawn {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "draw it, too, into files of the command's name in this folder")
+      description = "draw it, too, as PDF, SVG and, of facets, PNG, into this folder")
   private Path out;
 
   @Mixin private Output output;

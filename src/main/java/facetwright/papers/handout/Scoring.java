@@ -175,7 +175,7 @@ final class Scoring {
                     : piece.isByTemplate()
                         ? ""
                         : "The score chart of this design tells every point by its measures, for"
-                              + " anyone without a printer."))
+                            + " anyone without a printer."))
             .strip());
   }
 

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.graalvm.polyglot.PolyglotException;
 import org.graalvm.polyglot.Value;
 
 /** What a script throws of its own will, in its own words, and what does the same better. */
@@ -25,8 +24,9 @@ final class OwnThrow {
           + " take promises, async and await out.";
   private static final String REJECTED = "Unhandled promise rejection: ";
 
-  /** So much is shown of a thing that is no words. */
-  private static final int MOST_LETTERS = 80;
+  /** Numbers and the like, thrown as they are. */
+  private static final Pattern NO_WORDS =
+      Pattern.compile("-?\\d[\\d.e+-]*|-?Infinity|NaN|true|false|null|undefined|");
 
   /** Errors that the engine makes, too, and what their message begins with. */
   private static final Pattern ENGINES =
@@ -47,18 +47,21 @@ final class OwnThrow {
    */
   static Optional<ScriptException> of(String message, Value thrown, Site site, Spot spot) {
     Reading reading = Reading.of(spot.text());
-    if (message.startsWith(REJECTED)) {
-      String words = message.substring(REJECTED.length());
+    int rejected = message.indexOf(REJECTED);
+    if (rejected >= 0) {
+      String words = message.substring(rejected + REJECTED.length());
       return Optional.of(fault(words, rejected(reading, words, site), WAITING));
     }
     if (thrown == null) {
       return Optional.empty();
     }
-    if (!thrown.isException()) {
+    if (thrown.isNull()
+        || thrown.isString()
+        || thrown.hasArrayElements()
+        || NO_WORDS.matcher(message).matches()) {
+      boolean isWorded = thrown.isString() && !thrown.asString().isBlank();
       return Optional.of(
-          thrown.isString() && !thrown.asString().isBlank()
-              ? fault(thrown.asString(), site, CHECK)
-              : odd(message, thrown, site));
+          isWorded ? fault(thrown.asString(), site, CHECK) : odd(message, thrown, site));
     }
     boolean isEngines = ENGINES.matcher(message).find() || REFUSED.matcher(message).find();
     if (isEngines && !isThrown(reading, spot.site())) {
@@ -77,31 +80,13 @@ final class OwnThrow {
     return new ScriptException(ScriptException.Kind.THROWN, words, site, remedy);
   }
 
-  /** Something that is neither words nor an error; one that has words is taken by them. */
+  /** Something that is neither words nor an error. */
   private static ScriptException odd(String message, Value thrown, Site site) {
-    boolean isThing = thrown.hasMembers() || thrown.hasArrayElements();
-    boolean isWorded =
-        isThing && !thrown.hasArrayElements() && !message.isBlank() && !message.equals("Error");
-    if (isWorded) {
-      return fault(message, site, CHECK);
-    }
-    String shown = thrown.isNull() ? "nothing" : shown(thrown);
-    return fault(
-        (shown.isEmpty()
-                ? "an empty text"
-                : shown.length() > MOST_LETTERS ? shown.substring(0, MOST_LETTERS) + "…" : shown)
-            + " was thrown, as if it were an error",
-        site,
-        WORDS);
-  }
-
-  private static String shown(Value thrown) {
-    try {
-      return thrown.toString().strip();
-    } catch (PolyglotException e) {
-      // To show it runs code of the script's, which may throw in its turn.
-      return "something";
-    }
+    String shown =
+        thrown.isNull()
+            ? "nothing"
+            : thrown.isString() ? "an empty text" : thrown.hasArrayElements() ? "a list" : message;
+    return fault(shown + " was thrown, as if it were an error", site, WORDS);
   }
 
   /** Whether the word throw stands at a place or before what stands there. */

@@ -3,6 +3,7 @@ package facetwright.workbench.papers;
 import facetwright.export.Exporter;
 import facetwright.export.Exporters;
 import facetwright.export.Job;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import java.util.List;
@@ -23,7 +24,7 @@ record Paper(String name, Exporter exporter) {
         design.laid(),
         design.folded(),
         order,
-        design.findings());
+        Judgement.of(design.laid(), design.folded(), design.findings()));
   }
 
   /** All papers of a job. */

@@ -2,7 +2,6 @@ package facetwright.papers.handout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.check.Verdict;
 import facetwright.export.Papers;
 import facetwright.fold.Folding;
 import facetwright.fold.pose.Closure;
@@ -36,7 +35,7 @@ class HandoutTest {
         Order.usual(d.unit()),
         d.laid(),
         d.folded(),
-        Verdict.of(d.laid(), d.folded(), d.findings()),
+        Judgement.of(d.laid(), d.folded(), d.findings()),
         works);
   }
 
@@ -166,7 +165,7 @@ class HandoutTest {
             Order.usual(Unit.MM),
             laid,
             form,
-            Verdict.of(laid, form, List.of()),
+            Judgement.of(laid, form, List.of()),
             works);
     assertThat(handout.sections().stream().map(Section::heading))
         .contains("Score", "Cut", "Fold once")

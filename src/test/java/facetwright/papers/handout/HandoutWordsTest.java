@@ -2,7 +2,6 @@ package facetwright.papers.handout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.check.Verdict;
 import facetwright.measure.Ruler;
 import facetwright.net.Opening;
 import facetwright.net.PanelRole;
@@ -54,7 +53,7 @@ class HandoutWordsTest {
         order,
         d.laid(),
         d.folded(),
-        Verdict.of(d.laid(), d.folded(), d.findings()),
+        Judgement.of(d.laid(), d.folded(), d.findings()),
         works);
   }
 
