@@ -60,8 +60,11 @@ public record TuckFlap(double depth, double relief, double bevel, double radius,
     double by =
         Double.isNaN(radius) ? Math.min(Math.min(depth * USUAL_ROUND, MOST_ROUND), room) : radius;
     if (by > 0) {
-      new FreeCorner(side, far).round(flap, by, site);
-      new FreeCorner(far, other).round(flap, by, site);
+      FreeCorner near = new FreeCorner(side, far);
+      FreeCorner next = new FreeCorner(far, other);
+      FreeCorner.refuse(List.of(near, next), flap.name(), by, site);
+      near.round(flap, by);
+      next.round(flap, by);
     }
   }
 

@@ -16,11 +16,7 @@ import facetwright.net.panel.PairedFlap;
 import facetwright.net.panel.TuckFlap;
 import facetwright.words.Site;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
-import java.util.Set;
-import java.util.function.Function;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 
@@ -73,10 +69,7 @@ public final class CellSelection {
 
   /** Cuts the cells away. */
   public CellSelection remove(Site at) {
-    if (cells.stream().allMatch(c -> c.removed)) {
-      WrapCell first = cells.getFirst();
-      wrap.twice.idle("remove", named(first), first.removedSite, at);
-    }
+    CellsAgain.noteRemoved(wrap, cells, at);
     for (WrapCell c : cells) {
       c.removedSite = c.removed ? c.removedSite : at;
       c.removed = true;

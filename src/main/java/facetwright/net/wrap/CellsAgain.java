@@ -11,6 +11,13 @@ import java.util.function.Function;
 final class CellsAgain {
   private CellsAgain() {}
 
+  /** Notes where all cells that are to be cut away are so already. */
+  static void noteRemoved(WrapDraft wrap, List<WrapCell> cells, Site at) {
+    if (cells.stream().allMatch(c -> c.removed)) {
+      wrap.twice.idle("remove", "", cells.getFirst().removedSite, at);
+    }
+  }
+
   /**
    * To be called before it is said.
    *
