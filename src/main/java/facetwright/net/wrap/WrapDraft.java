@@ -9,7 +9,6 @@ import facetwright.net.NetException;
 import facetwright.net.Sense;
 import facetwright.net.draft.UsualTab;
 import facetwright.net.panel.PairedFlap;
-import facetwright.words.NearName;
 import facetwright.words.SaidTwice;
 import facetwright.words.Site;
 import facetwright.words.Spoken;
@@ -19,7 +18,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
-import java.util.stream.IntStream;
 
 /**
  * A wrap in the making: a row of columns repeated round, several rows high, closed by a seam. The
