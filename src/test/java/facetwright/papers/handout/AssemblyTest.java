@@ -99,7 +99,8 @@ class AssemblyTest {
     List<Step> glued =
         Steps.of(d.net(), d.folded()).stream().filter(Step.Glue.class::isInstance).toList();
     List<String> lines =
-        new AssemblyText(d.net(), d.folded(), new FittingText(d.net(), d.folded(), d.unit()), glued)
+        new AssemblyText(
+                d.net(), d.folded(), new FittingText(d.net(), d.folded(), d.unit(), glued), glued)
             .lines(glued);
     assertThat(lines).noneMatch(l -> l.contains("gusset of"));
     assertThat(lines.get(2)).contains("gussets", "no glue");
