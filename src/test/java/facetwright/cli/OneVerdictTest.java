@@ -54,13 +54,13 @@ class OneVerdictTest {
     assertThat(plain(run(exit, "check", script.toString()))).contains(verdict);
     String out = folder.resolve("out").toString();
     run(exit, "make", script.toString(), "--only", "handout,html,fold", "--out", out);
-    try (PDDocument handout = Loader.loadPDF(folder.resolve("out/handout.pdf").toFile())) {
+    try (PDDocument handout = Loader.loadPDF(folder.resolve("out/d-handout.pdf").toFile())) {
       PDFTextStripper first = new PDFTextStripper();
       first.setEndPage(1);
       assertThat(plain(first.getText(handout))).contains(verdict);
     }
-    assertThat(read("handout.html").replace("&gt;", ">").replace("&#39;", "'")).contains(verdict);
-    assertThat(JSON.readTree(read("net.fold")).get("frame_description").asString())
+    assertThat(read("d-handout.html").replace("&gt;", ">").replace("&#39;", "'")).contains(verdict);
+    assertThat(JSON.readTree(read("d-net.fold")).get("frame_description").asString())
         .contains(verdict);
     JsonNode sweep =
         JSON.readTree(

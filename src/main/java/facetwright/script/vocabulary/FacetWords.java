@@ -168,17 +168,19 @@ final class FacetWords {
             """)
         .runs(
             (form, call) ->
-                each(
-                    call,
-                    form,
-                    "notch",
-                    (f, name) ->
-                        Lids.notched(
-                            f,
-                            name,
-                            call.has(edge) ? call.get(edge) : "",
-                            as.read(call),
-                            call.site())));
+                call.hold(
+                    Things.FORM,
+                    each(
+                        call,
+                        form,
+                        "notch",
+                        (f, name) ->
+                            Lids.notched(
+                                f,
+                                name,
+                                call.has(edge) ? call.get(edge) : "",
+                                as.read(call),
+                                call.site()))));
   }
 
   private static Fn<Form> layer() {
