@@ -67,15 +67,6 @@ public final class Verdict {
     return new Verdict(new Subject(laid, folded), findings);
   }
 
-  /**
-   * The words where nothing was looked for yet.
-   *
-   * @param unit what its lengths are told in
-   */
-  public static String of(Laid laid, FoldedForm folded, Unit unit) {
-    return of(laid, folded, Checks.all(laid, folded)).text(unit);
-  }
-
   /** Whether a form closes and can be made; unknown where nothing determines that. */
   public static Outcome outcome(Net net, FoldedForm form) {
     return form.closure() == Closure.NOT_SOLVED

@@ -1,6 +1,7 @@
 package facetwright.cli;
 
 import facetwright.cli.desk.Library;
+import facetwright.script.beside.Shipped;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -23,7 +24,7 @@ public final class Training {
       Main.run(
           new String[] {"make", script.toString(), "--out", folder.toString()}, nowhere, nowhere);
     }
-    String demo = Library.folder().resolve(Library.DEMO).toString();
+    String demo = Library.folder().resolve(Shipped.DEMO).toString();
     Main.run(new String[] {"dials", demo}, nowhere, nowhere);
     Main.run(new String[] {"aim", demo, "height=115", "--turn", "wall"}, nowhere, nowhere);
     Main.run(new String[] {"--help"}, nowhere, nowhere);

@@ -62,9 +62,10 @@ final class FoldWriter implements Exporter {
     json.writeStringProperty(
         "frame_description",
         "The flat net, outside up. "
+            + job.judgement().text(job.unit())
             + (job.isSolved()
-                ? "The second frame is the folded form."
-                : "Some fold angles are not known, so there is no folded form."));
+                ? " The second frame is the folded form."
+                : " Some fold angles are not known, so there is no folded form."));
     JsonText.strings(json, "frame_classes", List.of("creasePattern"));
     JsonText.strings(json, "frame_attributes", List.of("2D"));
     json.writeStringProperty("frame_unit", "mm");

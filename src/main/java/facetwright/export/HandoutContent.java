@@ -19,6 +19,7 @@ record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> t
             job.order(),
             job.laid(),
             job.form(),
+            job.judgement(),
             GuidesWriter.works(job));
     List<Drawing> templates =
         !job.isTiled()

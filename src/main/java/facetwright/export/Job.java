@@ -10,6 +10,7 @@ import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.copies.CopyPlan;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Named;
 import facetwright.papers.order.Order;
@@ -29,6 +30,7 @@ public final class Job {
   private final Laid laid;
   private final FoldedForm form;
   private final Order order;
+  private final Judgement judgement;
 
   private final Once<List<Drawing>> templates = new Once<>();
   private final Once<List<Drawing>> tiles = new Once<>();
@@ -56,9 +58,12 @@ public final class Job {
    * @param laid the net on its sheets
    * @param form the folded form of the same net
    * @param order what the papers are for
+   * @param judgement the verdict on it, the same on every paper
    * @throws IllegalArgumentException when the form is not one of this net
    */
-  public Job(String title, String author, Laid laid, FoldedForm form, Order order) {
+  public Job(
+      String title, String author, Laid laid, FoldedForm form, Order order, Judgement judgement) {
+    this.judgement = judgement;
     this.title = Objects.requireNonNull(title);
     this.author = Objects.requireNonNull(author);
     this.order = Objects.requireNonNull(order);
@@ -69,6 +74,11 @@ public final class Job {
           "the folded form has %d panels, the net %d"
               .formatted(form.poses().size(), laid.net().panels().size()));
     }
+  }
+
+  /** One of a net that no script made. */
+  public Job(String title, String author, Laid laid, FoldedForm form, Order order) {
+    this(title, author, laid, form, order, Judgement.of(laid, form));
   }
 
   public String title() {
@@ -108,6 +118,11 @@ public final class Job {
   /** Whether the sheet is larger than the printer's page. */
   boolean isTiled() {
     return TiledPages.isLarger(laid, order.page());
+  }
+
+  /** The verdict on it, the same on every paper. */
+  Judgement judgement() {
+    return judgement;
   }
 
   /** What a template tells of gluing. */

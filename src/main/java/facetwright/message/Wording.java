@@ -21,6 +21,9 @@ final class Wording {
   /** A length told in hundredths of a millimetre that is so near to a mark stands on it, in mm. */
   private static final double ON_MARK = 0.00501;
 
+  /** A limit that a mark passes by no more is kept there, in mm. */
+  private static final double HARDLY = 1e-4;
+
   /** What is so little over a last digit is none more, in those digits. */
   private static final double SLACK = 1e-6;
 
@@ -36,14 +39,15 @@ final class Wording {
     if (unit == Unit.MM) {
       return text(mm.stream().map(l -> metric(l, rounding)).toList(), Unit.MM);
     }
-    boolean onMarks = unit.isInFractions() && mm.stream().allMatch(Wording::isOnMark);
+    boolean onMarks = unit.isInFractions() && mm.stream().allMatch(l -> isOnMark(l, rounding));
     return text(
         mm.stream().map(l -> onMarks ? mark(l) : decimal(l, rounding, unit)).toList(), unit);
   }
 
   /** Whether nothing has to stand beside lengths for them to be measured with a ruler. */
   static boolean isPlain(List<Double> mm, Rounding rounding, Unit unit) {
-    return unit.isMetric() || mm.stream().allMatch(l -> isOnMark(l) || isNone(l, rounding, unit));
+    return unit.isMetric()
+        || mm.stream().allMatch(l -> isOnMark(l, rounding) || isNone(l, rounding, unit));
   }
 
   /** The two numbers of a place, rounded as far as there is room. */
@@ -123,6 +127,17 @@ final class Wording {
   private static double up(double number, int places) {
     double digits = Math.pow(10, places);
     return Math.ceil(digits * number - SLACK) / digits;
+  }
+
+  /** The same for a length that may be told to one side of it alone. */
+  private static boolean isOnMark(double mm, Rounding rounding) {
+    double past = Ruler.SIXTY_FOURTHS.read(new Length(mm)).length().mm() - mm;
+    return isOnMark(mm)
+        && switch (rounding) {
+          case DOWN -> past <= HARDLY;
+          case UP, FINE_UP -> past >= -HARDLY;
+          case FOUND, ROUGH, LIMIT, GIVEN -> true;
+        };
   }
 
   private static boolean isOnMark(double mm) {

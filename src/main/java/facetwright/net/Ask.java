@@ -32,7 +32,8 @@ public final class Ask {
     if (!(mm > 0 && mm <= most)) {
       throw new NetException(
           Message.of(
-              "%s must be over 0 and at most %s, not %s", what, Value.limit(most), Value.limit(mm)),
+              "%s must be over 0 and at most %s, not %s",
+              what, Value.atMost(most), Value.limit(mm)),
           site);
     }
     return mm;
@@ -44,7 +45,14 @@ public final class Ask {
 
   /** A length from the one to the other, in mm. */
   public static double between(String what, double mm, double least, double most, Site site) {
-    return between(what, mm, least, most, Value::limit, site);
+    if (!(mm >= least && mm <= most)) {
+      throw new NetException(
+          Message.of(
+              "%s lies in %s to %s, not %s",
+              what, Value.atLeast(least), Value.atMost(most), Value.limit(mm)),
+          site);
+    }
+    return mm;
   }
 
   /** An angle, in degrees. */

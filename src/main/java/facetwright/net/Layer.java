@@ -23,6 +23,11 @@ public record Layer(int panel, double reveal, String paper, Site site) implement
     return Planar.hasRoom(outline, windows, NARROWEST / 2);
   }
 
+  /** The same with another border left showing. */
+  public Layer showing(double mm) {
+    return new Layer(panel, mm, paper, site);
+  }
+
   /** Whether the reveal leaves a piece of this panel that is wide enough. */
   public boolean isLeftOf(Panel on) {
     List<Polygon2> openings = on.openings().stream().map(Opening::outline).toList();

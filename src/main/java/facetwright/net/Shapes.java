@@ -1,6 +1,8 @@
 package facetwright.net;
 
+import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
+import facetwright.geom.Most;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
@@ -12,6 +14,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Polygon;
 
 /** Outlines that a maker gives by corners, checked at the call. */
 public final class Shapes {
@@ -19,6 +22,9 @@ public final class Shapes {
   static final double NARROWEST = 0.001;
 
   private static final int MOST_CORNERS = 2000;
+
+  /** What is left of an opening that is made smaller, at least. */
+  private static final double LEAST_PART = 0.02;
 
   private Shapes() {}
 
@@ -29,15 +35,55 @@ public final class Shapes {
             ? cut.outline().corner(0).distance(hole.centre()) - hole.diameter() / 2
             : 0;
     double past = Planar.past(cut.outline(), panel) - round;
+    Message most = largest(cut, panel);
     return past < LengthTolerance.FINE.mm()
         ? Message.of(
             "%s touches the edge: make it smaller or move it inward, by %s to leave a border that"
-                + " holds",
-            opening, Value.given(Clearance.FROM_EDGE))
+                + " holds%s",
+            opening, Value.given(Clearance.FROM_EDGE), most)
         : Message.of(
             "%s reaches %s over the edge: make it smaller or move it inward, by %s to leave a"
-                + " border that holds",
-            opening, Value.atLeast(past), Value.atLeast(past + Clearance.FROM_EDGE));
+                + " border that holds%s",
+            opening, Value.atLeast(past), Value.atLeast(past + Clearance.FROM_EDGE), most);
+  }
+
+  /** How large it may be where it lies; nothing where it lies off the panel. */
+  private static Message largest(Opening cut, Polygon2 panel) {
+    Vec2 middle = cut instanceof Opening.Hole hole ? hole.centre() : middle(cut.outline().box());
+    Polygon card = Planar.polygon(panel);
+    double part =
+        Most.under(
+            1,
+            p ->
+                p > 0
+                    && card.contains(Planar.factory().createPoint(Planar.coordinate(middle)))
+                    && isHeld(card, smaller(cut.outline(), middle, p)));
+    if (part < LEAST_PART) {
+      return Message.EMPTY;
+    }
+    if (cut instanceof Opening.Hole hole) {
+      return Message.of(
+          "; where it lies it may be %s across", Value.atMost(part * hole.diameter()));
+    }
+    Box2 box = cut.datum().measured(cut.outline()).box();
+    return Message.of(
+        "; where it lies it may be %s wide and %s high",
+        Value.atMost(part * box.width()), Value.atMost(part * box.height()));
+  }
+
+  private static Vec2 middle(Box2 box) {
+    return new Vec2((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
+  }
+
+  private static Polygon2 smaller(Polygon2 outline, Vec2 middle, double part) {
+    return new Polygon2(
+        outline.corners().stream().map(c -> middle.plus(c.minus(middle).times(part))).toList());
+  }
+
+  /** Whether card is left all round that holds. */
+  private static boolean isHeld(Polygon card, Polygon2 cut) {
+    Polygon hole = Planar.polygon(cut);
+    return card.contains(hole) && card.getExteriorRing().distance(hole) >= Clearance.FROM_EDGE;
   }
 
   /**
@@ -90,6 +136,22 @@ public final class Shapes {
     return Message.of(
         "a border of %s leaves no window in %s: it must be under %s",
         Value.given(border), of, Value.atMost(most));
+  }
+
+  /**
+   * Why a hole leaves nothing of what it is punched into.
+   *
+   * @param width of that the shorter way, in mm
+   */
+  public static Message noHole(double diameter, String in, double width) {
+    double held = width - 2 * Clearance.FROM_EDGE;
+    return Message.of(
+        "a hole %s across leaves nothing of %s, which is %s the shorter way: %s %s",
+        Value.given(diameter),
+        in,
+        Value.limit(width),
+        held > 0 ? "make it at most" : "make it less than",
+        Value.atMost(held > 0 ? held : width));
   }
 
   /** What is wrong with an outline that meets itself at this place, and what to do. */

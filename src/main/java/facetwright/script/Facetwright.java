@@ -262,7 +262,11 @@ public final class Facetwright {
               session.dials(),
               laid,
               folded,
-              Stream.of(unused, OwnChecks.in(source, session.unmet()), told.found())
+              Stream.of(
+                      unused,
+                      OwnChecks.in(source, session.unmet()),
+                      Repeated.in(source, session.twice()),
+                      told.found())
                   .flatMap(List::stream)
                   .map(f -> f.in(session.unit()))
                   .toList(),

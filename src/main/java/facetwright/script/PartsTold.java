@@ -1,6 +1,7 @@
 package facetwright.script;
 
 import facetwright.check.finding.Finding;
+import facetwright.check.finding.Place;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Net;
@@ -12,10 +13,15 @@ import facetwright.net.Stance;
 import facetwright.script.api.PartDraft;
 import facetwright.script.api.Session;
 import facetwright.script.api.Source;
+import facetwright.words.Site;
 import facetwright.words.Spoken;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
@@ -36,6 +42,9 @@ final class PartsTold {
 
   private final List<Spoken> spoken = new ArrayList<>();
 
+  /** Where the maker gave a panel its name; nothing for those that the maker did not name. */
+  private final List<Site> named = new ArrayList<>();
+
   private final List<Parts.Part> parts = new ArrayList<>();
   private final List<PartDraft> draftOf = new ArrayList<>();
   private final List<Finding> found = new ArrayList<>();
@@ -50,11 +59,19 @@ final class PartsTold {
           nets.add(one);
           for (int p = 0; p < one.panels().size(); p++) {
             spoken.add(own.speaking().of(one, p));
+            named.add(own.named(one.panels().get(p)));
           }
         }
         case Source.Image image -> {
           Owned before = new Owned(session, nets);
-          before.of(image.like().of()).panels().forEach(p -> spoken.add(spoken.get(p)));
+          before
+              .of(image.like().of())
+              .panels()
+              .forEach(
+                  p -> {
+                    spoken.add(spoken.get(p));
+                    named.add(Site.NONE);
+                  });
           nets.add(NetMerge.mirrored(before.alone(image.like().of())));
         }
       }
@@ -94,6 +111,7 @@ final class PartsTold {
 
   private Told told() {
     if (drafts.isEmpty()) {
+      findAlike(net.panels().stream().map(Panel::name).toList());
       return new Told(net, List.of(), spoken, found);
     }
     List<String> names = new ArrayList<>(net.panels().stream().map(Panel::name).toList());
@@ -107,6 +125,7 @@ final class PartsTold {
       numbers.add(new ArrayList<>(List.of(number)));
       name(part, draft, names);
     }
+    findAlike(names);
     for (int d = 0; d < drafts.size(); d++) {
       PartDraft draft = drafts.get(d);
       Parts.Part first = parts.get(d);
@@ -140,6 +159,18 @@ final class PartsTold {
             && IntStream.range(0, parts.size()).allMatch(p -> parts.get(p).first() == p);
     return new Told(
         isPlain ? named : named.with(new Parts(parts, placings)), draftOf, spoken, found);
+  }
+
+  /** Panels that the maker gave one name, by which they are told. */
+  private void findAlike(List<String> names) {
+    Map<String, Site> seen = new HashMap<>();
+    Set<String> told = new HashSet<>();
+    for (int p = 0; p < named.size(); p++) {
+      Site first = named.get(p).isKnown() ? seen.putIfAbsent(names.get(p), named.get(p)) : null;
+      if (first != null && told.add(names.get(p))) {
+        found.add(Repeated.named(names.get(p), new Place.AtPanel(p), first, named.get(p)));
+      }
+    }
   }
 
   private void add(PartDraft draft, Parts.Part part) {

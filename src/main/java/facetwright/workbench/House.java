@@ -1,5 +1,6 @@
 package facetwright.workbench;
 
+import facetwright.script.beside.Shipped;
 import facetwright.workbench.Places.Place;
 import facetwright.workbench.command.CommandBar;
 import facetwright.workbench.command.Commands;
@@ -36,9 +37,6 @@ import javafx.scene.layout.VBox;
 
 /** All that is in the window: the menu bar, the places, and what is laid over them for a while. */
 final class House extends StackPane {
-  /** The design shown when nothing else is named. */
-  static final String DEMO = "harbour-lantern.js";
-
   private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
 
   private final Tools tools;
@@ -221,7 +219,7 @@ final class House extends StackPane {
   /** Begins the tour, on a copy of the demo. */
   void tour() {
     filing.startFrom(
-        tools.library().resolve(DEMO),
+        tools.library().resolve(Shipped.DEMO),
         () -> {
           places.now().set(Place.TABLE);
           pages.close();

@@ -41,6 +41,10 @@ record Tools(
     Runnable quit) {
 
   Path library() {
+    return library(home);
+  }
+
+  static Path library(Path home) {
     return home.resolve("library");
   }
 }

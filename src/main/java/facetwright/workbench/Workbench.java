@@ -1,5 +1,7 @@
 package facetwright.workbench;
 
+import facetwright.script.beside.Beside;
+import facetwright.script.beside.Shipped;
 import facetwright.workbench.desk.Helpers;
 import facetwright.workbench.file.FileWatch;
 import facetwright.workbench.file.Folders;
@@ -118,10 +120,13 @@ public final class Workbench extends Application {
                 house.keeping().lookAgain(Platform::runLater);
               }
             });
-    watch = new FileWatch(() -> Platform.runLater(house.filing()::lookOutside));
+    watch =
+        new FileWatch(
+            () -> Platform.runLater(house.filing()::lookOutside),
+            Beside.ofLibrary(Tools.library(home())));
     house.desk().file().addListener((_, _, file) -> watch.watch(file));
     List<String> words = getParameters().getRaw();
-    house.filing().begin(words.size() > 1 ? Path.of(words.get(1)) : null, House.DEMO);
+    house.filing().begin(words.size() > 1 ? Path.of(words.get(1)) : null, Shipped.DEMO);
     stage.show();
     house.begin();
     lookForLeft(LOOK_FIRST);

@@ -11,9 +11,8 @@ import facetwright.fold.walk.FoldPath;
 import facetwright.geom.Motion3;
 import facetwright.net.Net;
 import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -55,7 +54,7 @@ public class DialStepBench {
 
   @Setup
   public void read() throws Exception {
-    String script = Files.readString(Path.of("library/harbour-lantern.js"));
+    String script = LibraryDesigns.text("harbour-lantern");
     steps = List.of(lantern(script, "60"), lantern(script, "61"));
     solved = Solving.of(steps.getFirst());
     path = Folding.path(steps.getFirst());

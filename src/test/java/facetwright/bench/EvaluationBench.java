@@ -14,11 +14,10 @@ import facetwright.net.wrap.Pinch;
 import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
 import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.words.Site;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -51,7 +50,7 @@ public class EvaluationBench {
 
   @Setup
   public void read() throws Exception {
-    script = Files.readString(Path.of("library/harbour-lantern.js"));
+    script = LibraryDesigns.text("harbour-lantern");
   }
 
   @Benchmark

@@ -49,7 +49,8 @@ public final class Looks {
     List<Finding> all = Checks.all(laid, form);
     if (all.stream()
         .anyMatch(f -> f.severity() == Finding.Severity.ERROR && FOLDED.contains(f.rule()))) {
-      assertThat(Verdict.of(laid, form, Unit.MM)).doesNotStartWith("Closes");
+      assertThat(Verdict.of(laid, form, Checks.all(laid, form)).text(Unit.MM))
+          .doesNotStartWith("Closes");
     }
     all.forEach(Looks::carriesItsLengths);
     return all;

@@ -21,7 +21,7 @@ class VerdictTest {
   private static String of(Card card) {
     Laid laid = SheetLayout.lay(card.net(), SheetSizes.named("A3").stock(220));
     FoldedForm form = Folding.fold(laid);
-    return Verdict.of(laid, form, Unit.MM);
+    return Verdict.of(laid, form, Checks.all(laid, form)).text(Unit.MM);
   }
 
   private static Card tray(double third, FoldAngle angle) {

@@ -3,13 +3,13 @@ package facetwright.cli;
 import static facetwright.cli.Run.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.script.LibraryDesigns;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -26,9 +26,7 @@ class FacetsCommandTest {
   @TempDir private Path dir;
 
   static List<Path> library() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("library"))) {
-      return files.filter(f -> f.toString().endsWith(".js")).sorted().toList();
-    }
+    return LibraryDesigns.files();
   }
 
   private JsonNode json(String script) throws IOException {

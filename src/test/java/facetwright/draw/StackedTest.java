@@ -6,10 +6,9 @@ import facetwright.geom.Motion3;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -67,7 +66,7 @@ class StackedTest {
   @ParameterizedTest
   @ValueSource(strings = {"chandlers-carton", "web-tray"})
   void onlyTheOutsideIsSeen(String name) throws Exception {
-    Design design = design(Files.readString(Path.of("library", name + ".js")));
+    Design design = design(LibraryDesigns.text(name));
     boolean isOpen = name.equals("web-tray");
     Random random = new Random(7);
     List<Motion3> made = design.folded().poses();

@@ -12,13 +12,11 @@ import facetwright.measure.Ruler;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
-import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
-import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -31,8 +29,7 @@ class WordsApartTest {
   private static final double HIGH = Lettering.CAP_HEIGHT;
 
   private static Design design(String name) throws Exception {
-    Path file = Path.of("library/" + name + ".js");
-    return Facetwright.evaluate(name, Files.readString(file), Map.of(), Budget.USUAL);
+    return LibraryDesigns.design(name);
   }
 
   private static Box2 box(Mark.Text t) {
@@ -70,7 +67,13 @@ class WordsApartTest {
     Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), 24);
     Handout handout =
         Handout.of(
-            d.title(), d.header().author(), Order.usual(d.unit()), d.laid(), d.folded(), works);
+            d.title(),
+            d.header().author(),
+            Order.usual(d.unit()),
+            d.laid(),
+            d.folded(),
+            Judgement.of(d.laid(), d.folded(), d.findings()),
+            works);
     HandoutPictures pictures = new HandoutPictures(d.laid(), d.folded(), handout);
     List<Drawing> pages = new ArrayList<>();
     pages.addAll(HandoutPages.of(handout, pictures, Order.usual(d.unit()).page(), 0));

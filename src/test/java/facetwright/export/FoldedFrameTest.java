@@ -8,9 +8,9 @@ import facetwright.geom.Vec3;
 import facetwright.net.Sense;
 import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -32,11 +32,9 @@ class FoldedFrameTest {
   @TestFactory
   Stream<DynamicTest> foldedFramesAreWhatTheySay() throws Exception {
     List<DynamicTest> tests = new ArrayList<>();
-    try (Stream<Path> files = Files.list(Path.of("library"))) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".js")).sorted().toList()) {
-        String script = Files.readString(file);
-        tests.add(DynamicTest.dynamicTest(file.getFileName().toString(), () -> verify(script)));
-      }
+    for (Path file : LibraryDesigns.files()) {
+      String script = LibraryDesigns.text(file);
+      tests.add(DynamicTest.dynamicTest(file.getFileName().toString(), () -> verify(script)));
     }
     for (int n = 6; n <= 16; n += 2) {
       for (String point : List.of("in", "out")) {

@@ -6,9 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.draw.Drawing;
 import facetwright.net.Panel;
 import facetwright.papers.order.Order;
-import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
-import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -49,8 +48,7 @@ class HandoutPageTest {
 
   private static Job job(String name) throws Exception {
     if (!JOBS.containsKey(name)) {
-      Path file = Path.of("library/" + name + ".js");
-      Design d = Facetwright.evaluate(name, Files.readString(file), Map.of(), Budget.USUAL);
+      Design d = LibraryDesigns.design(name);
       JOBS.put(
           name,
           new Job(d.title(), d.header().author(), d.laid(), d.folded(), Order.usual(d.unit())));

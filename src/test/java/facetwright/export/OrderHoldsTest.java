@@ -10,10 +10,9 @@ import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,7 +64,7 @@ class OrderHoldsTest {
   private static Job job(String name, SheetSize page, Ruler ruler) throws Exception {
     Design d = DESIGNS.get(name);
     if (d == null) {
-      String source = Files.readString(Path.of("library/" + name + ".js"));
+      String source = LibraryDesigns.text(name);
       d = Facetwright.evaluate(name, source, Map.of(), Budget.USUAL);
       DESIGNS.put(name, d);
     }

@@ -8,13 +8,9 @@ import facetwright.papers.order.Order;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.Rings;
 import facetwright.papers.ring.Spacer;
-import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
-import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,8 +29,7 @@ class PaperPagesTest {
   private static final double WHITE = 4;
 
   private static Job job(String name, int copies) throws Exception {
-    Path file = Path.of("library/" + name + ".js");
-    Design d = Facetwright.evaluate(name, Files.readString(file), Map.of(), Budget.USUAL);
+    Design d = LibraryDesigns.design(name);
     return new Job(
         d.title(), d.header().author(), d.laid(), d.folded(), Order.usual(d.unit()).of(copies));
   }

@@ -8,14 +8,10 @@ import facetwright.pace.Pace;
 import facetwright.pace.Stopped;
 import facetwright.pace.TooMuch;
 import facetwright.papers.order.Order;
-import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
-import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -26,8 +22,7 @@ class PaperStepsTest {
 
   @BeforeAll
   static void lantern() throws Exception {
-    Path script = Path.of("library", "harbour-lantern.js");
-    design = Facetwright.evaluate("lantern.js", Files.readString(script), Map.of(), Budget.USUAL);
+    design = LibraryDesigns.design("harbour-lantern");
   }
 
   private static Job job() {

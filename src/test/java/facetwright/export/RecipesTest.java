@@ -7,13 +7,12 @@ import facetwright.check.finding.Finding;
 import facetwright.fold.pose.Closure;
 import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
-import facetwright.script.beside.Beside;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -39,9 +38,10 @@ class RecipesTest {
 
   private static Design sound(String script, String steps) throws Exception {
     Map<String, String> set = steps.isEmpty() ? Map.of() : Map.of("steps", steps);
-    String whole = new Beside(Optional.empty(), Path.of("library")).whole(script);
+    String whole = LibraryDesigns.whole(script);
     Design design = Facetwright.evaluate("recipe.js", whole, set, Budget.USUAL);
-    String verdict = Verdict.of(design.laid(), design.folded(), design.unit());
+    String verdict =
+        Verdict.of(design.laid(), design.folded(), design.findings()).text(design.unit());
     assertThat(design.folded().closure()).as(verdict).isEqualTo(Closure.CLOSES);
     assertThat(design.laid().fits()).isTrue();
     assertThat(design.findings()).as(verdict).allMatch(f -> f.severity() == Finding.Severity.NOTE);

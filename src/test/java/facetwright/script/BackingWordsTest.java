@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import facetwright.net.backing.Backings;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
 import facetwright.papers.layers.LayerGroup;
@@ -59,7 +60,14 @@ class BackingWordsTest {
   void theHandoutGluesItOnBeforeTheFormIsClosed() throws Exception {
     Design d = run(LANTERN.formatted(6, "overlap: 3"));
     List<Section> sections =
-        Handout.of(d.title(), "", Order.usual(d.unit()), d.laid(), d.folded(), works(d, 1))
+        Handout.of(
+                d.title(),
+                "",
+                Order.usual(d.unit()),
+                d.laid(),
+                d.folded(),
+                Judgement.of(d.laid(), d.folded(), d.findings()),
+                works(d, 1))
             .sections();
     int backed = -1;
     int glued = -1;

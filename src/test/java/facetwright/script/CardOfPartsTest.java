@@ -73,7 +73,7 @@ class CardOfPartsTest {
   }
 
   private static double room(Design design) {
-    String verdict = Verdict.of(design.laid(), design.folded(), Unit.MM);
+    String verdict = Verdict.of(design.laid(), design.folded(), design.findings()).text(Unit.MM);
     return Double.parseDouble(verdict.replaceAll("(?s).*with ([0-9.]+).mm of room.*", "$1"));
   }
 

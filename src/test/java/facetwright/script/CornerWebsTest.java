@@ -51,7 +51,7 @@ class CornerWebsTest {
   }
 
   private static String verdict(Design design) {
-    return Verdict.of(design.laid(), design.folded(), design.unit());
+    return Verdict.of(design.laid(), design.folded(), design.findings()).text(design.unit());
   }
 
   /** Whether found or given, the webs lie on their walls: nothing is wider than the floor. */

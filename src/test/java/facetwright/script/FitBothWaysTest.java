@@ -34,7 +34,7 @@ class FitBothWaysTest {
     private static Told of(String script) {
       try {
         Design d = Facetwright.evaluate("design.js", script, Map.of(), Budget.USUAL);
-        String verdict = Verdict.of(d.laid(), d.folded(), d.unit());
+        String verdict = Verdict.of(d.laid(), d.folded(), d.findings()).text(d.unit());
         Matcher room =
             Pattern.compile("with ([\\d.]+) (?:mm|cm|in)\\b[^;]*? of room").matcher(verdict);
         List<Finding> fits = d.findings().stream().filter(f -> f.rule().equals("fit")).toList();

@@ -12,6 +12,7 @@ import facetwright.fold.making.Steps;
 import facetwright.measure.Unit;
 import facetwright.net.fitting.Extra;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.handout.Section;
 import facetwright.papers.materials.Need;
 import facetwright.papers.materials.Works;
@@ -73,7 +74,14 @@ class FittingsTest {
   private static List<String> told(Design d, int pieces) {
     Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), pieces);
     Handout handout =
-        Handout.of(d.title(), "", Order.usual(d.unit()).of(pieces), d.laid(), d.folded(), works);
+        Handout.of(
+            d.title(),
+            "",
+            Order.usual(d.unit()).of(pieces),
+            d.laid(),
+            d.folded(),
+            Judgement.of(d.laid(), d.folded(), d.findings()),
+            works);
     return handout.sections().stream()
         .flatMap(
             s ->

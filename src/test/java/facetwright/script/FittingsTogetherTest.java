@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.check.finding.Finding;
 import facetwright.measure.Unit;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
 import facetwright.papers.materials.Works;
@@ -36,7 +37,15 @@ class FittingsTogetherTest {
   /** Every line of the handout with its heading before it. */
   private static List<String> lines(Design d) {
     Works works = Works.of(d.laid(), d.folded(), Unit.MM, List.of(), 1);
-    Handout all = Handout.of("Parts", "", Order.usual(Unit.MM), d.laid(), d.folded(), works);
+    Handout all =
+        Handout.of(
+            "Parts",
+            "",
+            Order.usual(Unit.MM),
+            d.laid(),
+            d.folded(),
+            Judgement.of(d.laid(), d.folded(), d.findings()),
+            works);
     return all.sections().stream()
         .flatMap(
             s ->

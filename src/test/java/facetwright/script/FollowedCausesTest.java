@@ -27,7 +27,7 @@ class FollowedCausesTest {
   }
 
   private static String verdict(Design design) {
-    return Verdict.of(design.laid(), design.folded(), design.unit());
+    return Verdict.of(design.laid(), design.folded(), design.findings()).text(design.unit());
   }
 
   /** The one error there is, which the verdict agrees with. */

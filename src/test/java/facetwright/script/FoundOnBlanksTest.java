@@ -57,7 +57,7 @@ class FoundOnBlanksTest {
             strip.score({ from: "left", at: 30 });
             strip.score({ from: "left", at: 60 });
             """);
-    assertThat(Verdict.of(design.laid(), design.folded(), Unit.MM))
+    assertThat(Verdict.of(design.laid(), design.folded(), design.findings()).text(Unit.MM))
         .contains("how far to fold the score from (30, 0) mm to (30, 20) mm (line 3)");
   }
 

@@ -12,11 +12,11 @@ import facetwright.geom.Box2;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
-import facetwright.script.beside.Beside;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.nio.file.Files;
@@ -25,7 +25,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
@@ -50,10 +49,8 @@ class GlueOrderTest {
    */
   static List<Arguments> designs() throws Exception {
     List<Arguments> all = new ArrayList<>();
-    try (Stream<Path> files = Files.list(Path.of("library"))) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".js")).sorted().toList()) {
-        all.add(Arguments.of(file.getFileName().toString(), Files.readString(file)));
-      }
+    for (Path file : LibraryDesigns.files()) {
+      all.add(Arguments.of(file.getFileName().toString(), LibraryDesigns.text(file)));
     }
     Pattern.compile("```js\\R(.*?)```", Pattern.DOTALL)
         .matcher(Files.readString(Path.of("docs/recipes.md")))
@@ -71,10 +68,18 @@ class GlueOrderTest {
   @ParameterizedTest
   @MethodSource("designs")
   void wordsAndPictureTellTheSameNumbers(String name, String text) throws Exception {
-    Design d = design(new Beside(Optional.empty(), Path.of("library")).whole(text));
+    Design d = design(LibraryDesigns.whole(text));
     Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), 1);
     Order order = Order.usual(d.unit());
-    Handout handout = Handout.of(d.title(), "", order, d.laid(), d.folded(), works);
+    Handout handout =
+        Handout.of(
+            d.title(),
+            "",
+            order,
+            d.laid(),
+            d.folded(),
+            Judgement.of(d.laid(), d.folded(), d.findings()),
+            works);
     HandoutPictures pictures = new HandoutPictures(d.laid(), d.folded(), handout);
     List<Integer> all = new ArrayList<>();
     for (Section section : handout.sections()) {
@@ -116,7 +121,7 @@ class GlueOrderTest {
   /** The carton of the library: the seam, both rows, the floor, and the fin last of all. */
   @Test
   void theFinIsGluedLast() throws Exception {
-    Design d = design(Files.readString(Path.of("library/chandlers-carton.js")));
+    Design d = design(LibraryDesigns.text("chandlers-carton"));
     List<Bond> bonds = Gluing.numbered(Gluing.of(d.net(), d.folded()));
     assertThat(d.net().joins().get(((Bond.Joined) bonds.getLast()).join()))
         .isInstanceOf(Join.Lap.class);

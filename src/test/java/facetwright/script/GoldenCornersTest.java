@@ -4,11 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import facetwright.fold.pose.Closure;
-import facetwright.script.beside.Beside;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.ScriptException;
-import java.nio.file.Path;
-import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -26,8 +23,7 @@ class GoldenCornersTest {
         "design(\"G\");\nconst form = skin(use(\"golden.js\")."
             + form
             + "(20));\nsay(form.volume() / 8000);\nform.unfold({ tabs: false });\n";
-    Design design =
-        UsedFilesTest.evaluate(new Beside(Optional.empty(), Path.of("library")).whole(script));
+    Design design = UsedFilesTest.evaluate(LibraryDesigns.whole(script));
     assertThat(Double.parseDouble(design.said().getFirst())).isCloseTo(volume, within(1e-4));
     assertThat(design.net().panels()).hasSize(facets);
     assertThat(design.folded().closure()).isEqualTo(Closure.CLOSES);

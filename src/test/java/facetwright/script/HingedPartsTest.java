@@ -13,6 +13,7 @@ import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.measure.Unit;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.materials.HingeStrip;
 import facetwright.papers.materials.Materials;
 import facetwright.papers.materials.Prices;
@@ -149,6 +150,7 @@ class HingedPartsTest {
                 Order.usual(Unit.MM),
                 design.laid(),
                 design.folded(),
+                Judgement.of(design.laid(), design.folded(), design.findings()),
                 Works.of(design.laid(), design.folded(), Unit.MM, List.of(), 1))
             .sections()
             .toString();

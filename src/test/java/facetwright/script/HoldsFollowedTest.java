@@ -29,7 +29,7 @@ class HoldsFollowedTest {
       try {
         Design d = Facetwright.evaluate("design.js", script, Map.of(), Budget.USUAL);
         return new Said(
-            Verdict.of(d.laid(), d.folded(), d.unit()),
+            Verdict.of(d.laid(), d.folded(), d.findings()).text(d.unit()),
             d.findings().stream().filter(f -> f.severity() == Finding.Severity.ERROR).toList());
       } catch (ScriptException e) {
         throw new AssertionError(script, e);

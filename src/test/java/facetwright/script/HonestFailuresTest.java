@@ -32,7 +32,7 @@ class HonestFailuresTest {
   }
 
   private static String verdict(Design design) {
-    return Verdict.of(design.laid(), design.folded(), design.unit());
+    return Verdict.of(design.laid(), design.folded(), design.findings()).text(design.unit());
   }
 
   /** The first group of the pattern in the text. */

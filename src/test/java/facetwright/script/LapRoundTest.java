@@ -95,7 +95,8 @@ class LapRoundTest {
         continue;
       }
       Finding found = told(wrong).getFirst();
-      String verdict = Verdict.of(wrong.laid(), wrong.folded(), wrong.unit());
+      String verdict =
+          Verdict.of(wrong.laid(), wrong.folded(), wrong.findings()).text(wrong.unit());
       assertThat(verdict).startsWith("Does not close: from \"w1\" round to");
       Matcher alike = EACH.matcher(found.fix());
       Matcher two = TWO.matcher(found.fix());
@@ -136,7 +137,7 @@ class LapRoundTest {
       assertThat(width).isBetween(most - 0.02, most + 0.01);
       Design mended = evaluate(tube(List.of(one, width, back, 12.0), open));
       assertThat(told(mended)).isEmpty();
-      assertThat(Verdict.of(mended.laid(), mended.folded(), mended.unit()))
+      assertThat(Verdict.of(mended.laid(), mended.folded(), mended.findings()).text(mended.unit()))
           .doesNotStartWith("Does not close");
     }
   }

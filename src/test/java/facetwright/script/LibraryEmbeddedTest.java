@@ -8,7 +8,6 @@ import facetwright.net.Opening;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -21,10 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class LibraryEmbeddedTest {
   static Stream<Path> scripts() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("library"))) {
-      List<Path> scripts = files.filter(f -> f.toString().endsWith(".js")).sorted().toList();
-      return scripts.stream();
-    }
+    return LibraryDesigns.files().stream();
   }
 
   @ParameterizedTest
@@ -32,7 +28,7 @@ class LibraryEmbeddedTest {
   void isEmbedded(Path script) throws Exception {
     Design design =
         Facetwright.evaluate(
-            script.getFileName().toString(), Files.readString(script), Map.of(), Budget.USUAL);
+            script.getFileName().toString(), LibraryDesigns.text(script), Map.of(), Budget.USUAL);
     assertThat(design.folded().closure()).isEqualTo(Closure.CLOSES);
     Embedding embedding = new Embedding(design.net(), design.folded());
     assertThat(embedding.through()).isEmpty();

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.check.finding.Finding.Severity;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -20,16 +19,14 @@ import org.junit.jupiter.api.TestFactory;
 class LibrarySettingsTest {
   @TestFactory
   List<DynamicTest> settingsAreSound() throws Exception {
-    try (Stream<Path> files = Files.list(Path.of("library"))) {
-      List<DynamicTest> tests =
-          files.filter(Files::isRegularFile).sorted().flatMap(LibrarySettingsTest::of).toList();
-      assertThat(tests).hasSizeGreaterThanOrEqualTo(6);
-      return tests;
-    }
+    List<DynamicTest> tests =
+        LibraryDesigns.files().stream().flatMap(LibrarySettingsTest::of).toList();
+    assertThat(tests).hasSizeGreaterThanOrEqualTo(6);
+    return tests;
   }
 
   private static Stream<DynamicTest> of(Path file) {
-    String script = read(file);
+    String script = LibraryDesigns.text(file);
     return Stream.concat(
             Stream.of(Map.entry("as it comes", Map.<String, String>of())),
             DialSetting.read(script).stream().map(s -> Map.entry(s.name(), s.values())))
@@ -45,13 +42,5 @@ class LibrarySettingsTest {
                       assertThat(design.findings())
                           .allMatch(f -> f.rule().equals("aim") && f.severity() == Severity.NOTE);
                     }));
-  }
-
-  private static String read(Path file) {
-    try {
-      return Files.readString(file);
-    } catch (java.io.IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
   }
 }

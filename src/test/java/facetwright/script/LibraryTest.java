@@ -10,7 +10,6 @@ import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
 import facetwright.script.sandbox.Budget;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,17 +22,13 @@ import org.junit.jupiter.api.TestFactory;
 
 /** Every library design is sound, as it comes and with its dials at their ends. */
 class LibraryTest {
-  private static final Path LIBRARY = Path.of("library");
-
   private static List<Path> scripts() throws IOException {
-    try (Stream<Path> files = Files.list(LIBRARY)) {
-      return files.filter(f -> f.toString().endsWith(".js")).sorted().toList();
-    }
+    return LibraryDesigns.files();
   }
 
   private static Design evaluate(Path script, Map<String, String> settings) throws Exception {
     return Facetwright.evaluate(
-        script.getFileName().toString(), Files.readString(script), settings, Budget.USUAL);
+        script.getFileName().toString(), LibraryDesigns.text(script), settings, Budget.USUAL);
   }
 
   @Test
@@ -90,7 +85,7 @@ class LibraryTest {
    */
   @TestFactory
   Stream<DynamicTest> theLanternStandsAsTallAsItsTriangleSays() throws Exception {
-    Path script = LIBRARY.resolve("harbour-lantern.js");
+    Path script = LibraryDesigns.file("harbour-lantern");
     return turns(evaluate(script, Map.of()).dials()).stream()
         .map(
             settings ->
@@ -131,7 +126,7 @@ class LibraryTest {
   @Test
   void headersSayWhoAndHow() throws IOException {
     for (Path script : scripts()) {
-      Design.Header header = ScriptHeader.read(Files.readString(script));
+      Design.Header header = ScriptHeader.read(LibraryDesigns.text(script));
       assertThat(header.author()).as(script + ": author").isNotBlank();
       assertThat(header.licence()).as(script + ": licence").isNotBlank();
       assertThat(header.tags()).as(script + ": tags").isNotEmpty();

@@ -31,7 +31,7 @@ class MakersSayTest {
   }
 
   private static String verdict(Design design) {
-    return Verdict.of(design.laid(), design.folded(), Unit.MM);
+    return Verdict.of(design.laid(), design.folded(), design.findings()).text(Unit.MM);
   }
 
   /**

@@ -121,15 +121,13 @@ class MendTest {
   /** Every design of the library with each of its dials' lines taken out. */
   static Stream<String> withoutADial() throws IOException {
     List<String> all = new ArrayList<>();
-    try (var files = Files.list(Path.of("library"))) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".js")).sorted().toList()) {
-        List<String> lines = Files.readAllLines(file);
-        for (int i = 0; i < lines.size(); i++) {
-          if (lines.get(i).startsWith("const ") && lines.get(i).contains(" = dial(")) {
-            List<String> less = new ArrayList<>(lines);
-            less.remove(i);
-            all.add(String.join("\n", less));
-          }
+    for (Path file : LibraryDesigns.files()) {
+      List<String> lines = Files.readAllLines(file);
+      for (int i = 0; i < lines.size(); i++) {
+        if (lines.get(i).startsWith("const ") && lines.get(i).contains(" = dial(")) {
+          List<String> less = new ArrayList<>(lines);
+          less.remove(i);
+          all.add(String.join("\n", less));
         }
       }
     }

@@ -51,7 +51,7 @@ class OtherLidsTest {
       assertThat(all.getFirst().severity()).isEqualTo(Severity.ERROR);
       assertThat(evaluate(script).isSound()).isFalse();
       Design made = evaluate(script);
-      assertThat(Verdict.of(made.laid(), made.folded(), made.unit()))
+      assertThat(Verdict.of(made.laid(), made.folded(), made.findings()).text(made.unit()))
           .contains("does not go over the box");
     }
     if (lid * Math.cos(Math.PI / lidSides) > box + 4 * caliper + EDGE) {

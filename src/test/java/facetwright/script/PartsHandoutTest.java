@@ -6,6 +6,7 @@ import facetwright.draw.Drawing;
 import facetwright.draw.picture.HandoutPictures;
 import facetwright.measure.Unit;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
 import facetwright.papers.materials.Works;
@@ -21,7 +22,14 @@ import org.junit.jupiter.api.Test;
 class PartsHandoutTest {
   private static Handout handout(Design d) {
     Works works = Works.of(d.laid(), d.folded(), Unit.MM, List.of(), 1);
-    return Handout.of("Parts", "", Order.usual(Unit.MM), d.laid(), d.folded(), works);
+    return Handout.of(
+        "Parts",
+        "",
+        Order.usual(Unit.MM),
+        d.laid(),
+        d.folded(),
+        Judgement.of(d.laid(), d.folded(), d.findings()),
+        works);
   }
 
   private static Design evaluate(String script) throws ScriptException {

@@ -85,7 +85,7 @@ class PartsTest {
     assertThat(box.folded().measures().volume()).isCloseTo(volume, within(1e-6 * volume));
     // Half a millimetre's side is √3/2 as much on a side, twice that across, less two thicknesses.
     double room = Math.sqrt(3) - 2 * CARD;
-    assertThat(Verdict.of(box.laid(), box.folded(), box.unit()))
+    assertThat(Verdict.of(box.laid(), box.folded(), box.findings()).text(box.unit()))
         .contains(
             String.format(
                 Locale.ROOT, "\"lid\" goes over \"box\" with %.2f mm of room across", room));
@@ -107,10 +107,12 @@ class PartsTest {
     size(over.folded().measures(), 100, 76.5, 26);
     size(into.folded().measures(), 100, 76.5, 26);
     assertThat(
-            Verdict.of(over.laid(), over.folded(), over.unit())
+            Verdict.of(over.laid(), over.folded(), over.findings())
+                .text(over.unit())
                 .replace("\"sleeve\" goes over \"tray\"", ""))
         .isEqualTo(
-            Verdict.of(into.laid(), into.folded(), into.unit())
+            Verdict.of(into.laid(), into.folded(), into.findings())
+                .text(into.unit())
                 .replace("\"tray\" goes into \"sleeve\"", ""));
     assertThat(over.net().panels().getFirst().name()).isEqualTo("tray floor");
     assertThat(over.folded().measures().volume())
@@ -241,7 +243,8 @@ class PartsTest {
     Design tight = evaluate(parts.formatted("30"));
     assertThat(found(tight, "fit")).hasSize(1);
     assertThat(found(tight, "fit").getFirst().severity()).isEqualTo(Finding.Severity.ERROR);
-    assertThat(Verdict.of(tight.laid(), tight.folded(), tight.unit())).contains("does not go over");
+    assertThat(Verdict.of(tight.laid(), tight.folded(), tight.findings()).text(tight.unit()))
+        .contains("does not go over");
     size(tight.folded().measures(), 60, 30 * Math.sqrt(3), 40);
     Design loose = evaluate(parts.formatted("34"));
     assertThat(found(loose, "fit").getFirst().severity()).isEqualTo(Finding.Severity.WARNING);

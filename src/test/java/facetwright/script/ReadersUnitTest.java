@@ -12,7 +12,6 @@ import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +19,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -68,7 +66,7 @@ class ReadersUnitTest {
       return;
     }
     for (Unit unit : Unit.values()) {
-      isOf(unit, Verdict.of(design.laid(), design.folded(), unit), script);
+      isOf(unit, Verdict.of(design.laid(), design.folded(), design.findings()).text(unit), script);
       for (Finding finding : design.findings()) {
         // What an aim tells are dials and goals as they are typed, in the design's own unit.
         if (finding.rule().equals("aim") && unit != design.unit()) {
@@ -92,10 +90,8 @@ class ReadersUnitTest {
 
   @Test
   void ofTheLibrary() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("library"))) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".js")).sorted().toList()) {
-        everything(Files.readString(file));
-      }
+    for (Path file : LibraryDesigns.files()) {
+      everything(LibraryDesigns.text(file));
     }
     assertThat(told).isGreaterThan(50);
   }

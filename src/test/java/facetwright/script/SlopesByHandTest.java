@@ -8,8 +8,6 @@ import facetwright.aim.Measure;
 import facetwright.aim.Slope;
 import facetwright.aim.Slopes;
 import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,7 +21,7 @@ class SlopesByHandTest {
   @ParameterizedTest
   @ValueSource(strings = {"harbour-lantern", "sand-pot", "gull-bauble", "supper-tray"})
   void slopesAgreeWithTurningTheDials(String name) throws Exception {
-    String script = Files.readString(Path.of("library/" + name + ".js")).replaceAll("aim\\(.*", "");
+    String script = LibraryDesigns.text(name).replaceAll("aim\\(.*", "");
     Slopes slopes = WhatIf.of(name, script, Map.of(), PATIENT).slopes();
     int compared = 0;
     for (Slopes.OfKnob of : slopes.all()) {

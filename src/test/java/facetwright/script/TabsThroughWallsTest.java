@@ -37,7 +37,7 @@ class TabsThroughWallsTest {
   }
 
   private static String verdict(Design design) {
-    return Verdict.of(design.laid(), design.folded(), design.unit());
+    return Verdict.of(design.laid(), design.folded(), design.findings()).text(design.unit());
   }
 
   private static List<Finding> ofTabs(Design design) {

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import facetwright.check.finding.Finding;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Things;
-import facetwright.script.beside.Beside;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import facetwright.script.vocabulary.Language;
@@ -15,7 +14,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -36,9 +34,7 @@ class UnusedTest {
 
   private static List<Finding> unused(String script) {
     try {
-      return UsedFilesTest.evaluate(new Beside(Optional.empty(), Path.of("library")).whole(script))
-          .findings()
-          .stream()
+      return UsedFilesTest.evaluate(LibraryDesigns.whole(script)).findings().stream()
           .filter(f -> f.rule().equals("unused"))
           .toList();
     } catch (ScriptException e) {

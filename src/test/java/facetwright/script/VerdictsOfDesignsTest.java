@@ -46,7 +46,8 @@ class VerdictsOfDesignsTest {
   void isTold(String name, String start, String rules, String key, String script)
       throws ScriptException {
     Design design = Facetwright.evaluate("design.js", script, Map.of(), Budget.USUAL);
-    String verdict = Verdict.of(design.laid(), design.folded(), design.unit());
+    String verdict =
+        Verdict.of(design.laid(), design.folded(), design.findings()).text(design.unit());
     assertThat(verdict).startsWith(start);
     assertThat(verdict.startsWith("Closes if")).isEqualTo(start.startsWith("Closes if"));
     List<Finding> errors =

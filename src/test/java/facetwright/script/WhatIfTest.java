@@ -19,8 +19,6 @@ import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -78,7 +76,7 @@ class WhatIfTest {
    */
   @Test
   void theLanternsHeightHasItsDerivatives() throws Exception {
-    String script = Files.readString(Path.of("library/harbour-lantern.js"));
+    String script = LibraryDesigns.text("harbour-lantern");
     Slopes slopes = whatIf(script).slopes();
     double n = 8;
     double w = 28;
@@ -154,7 +152,7 @@ class WhatIfTest {
           {"harbour-lantern", "side wall"},
           {"hex-favour-box", "side tall lip slip"}
         }) {
-      WhatIf what = whatIf(Files.readString(Path.of("library", design[0] + ".js")));
+      WhatIf what = whatIf(LibraryDesigns.text(design[0]));
       WhatIf.Choice choice =
           what.choose(List.of(GoalReader.read("fits=A4", Unit.MM)), List.of(), Set.of());
       assertThat(choice.knobs().stream().map(Knob::name))

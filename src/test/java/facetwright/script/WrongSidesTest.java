@@ -80,7 +80,7 @@ class WrongSidesTest {
   }
 
   private static String verdict(Design design) {
-    return Verdict.of(design.laid(), design.folded(), design.unit());
+    return Verdict.of(design.laid(), design.folded(), design.findings()).text(design.unit());
   }
 
   @ParameterizedTest

@@ -2,6 +2,7 @@ package facetwright.workbench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.script.beside.Shipped;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
@@ -33,7 +34,7 @@ abstract class InHouse {
     state = folder.resolve("state");
     home = folder.resolve("home");
     Path library = Files.createDirectories(home.resolve("library"));
-    for (String name : new String[] {House.DEMO, "fog-drum.js"}) {
+    for (String name : new String[] {Shipped.DEMO, "fog-drum.js"}) {
       Files.copy(Path.of("library", name), library.resolve(name));
     }
     Files.createDirectories(state);

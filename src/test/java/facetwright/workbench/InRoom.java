@@ -2,6 +2,7 @@ package facetwright.workbench;
 
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.desk.Work;
@@ -26,7 +27,7 @@ import org.junit.jupiter.api.BeforeEach;
 
 /** A room with real workers, the lantern on its table. */
 abstract class InRoom {
-  static final Path LANTERN = Path.of("library", "harbour-lantern.js");
+  static final Path LANTERN = LibraryDesigns.file("harbour-lantern");
   final ExecutorService aside =
       Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().factory());
   static Workshop workshop;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.export.file.ExportException;
 import facetwright.pace.Pace;
+import facetwright.script.LibraryDesigns;
 import facetwright.workbench.Places.Place;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,7 +25,7 @@ class LongPapersTest {
   @BeforeEach
   void open() throws Exception {
     Files.writeString(folder.resolve("state.json"), "{\"tour.seen\":\"yes\"}");
-    Path mine = Files.copy(Path.of("library", "harbour-lantern.js"), folder.resolve("lantern.js"));
+    Path mine = Files.copy(LibraryDesigns.file("harbour-lantern"), folder.resolve("lantern.js"));
     visit = Visit.start(folder, Path.of("").toAbsolutePath(), mine);
     Fx.until("the design is made", () -> visit.house.desk().design().get() != null);
     Fx.run(() -> visit.house.places().now().set(Place.PAPERS));

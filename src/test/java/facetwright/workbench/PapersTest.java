@@ -3,6 +3,7 @@ package facetwright.workbench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.export.Exporters;
+import facetwright.script.LibraryDesigns;
 import facetwright.workbench.Places.Place;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -20,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The papers in the window: all that the command line makes, for one piece and for many. */
 class PapersTest {
-  private static final Path LANTERN = Path.of("library", "harbour-lantern.js");
+  private static final Path LANTERN = LibraryDesigns.file("harbour-lantern");
 
   private static final String PIXELS = "Pixels of a picture";
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.adjust.round.Rounding;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.WhatIf;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -28,7 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
  * changed net and back.
  */
 class RoundAndFitTest {
-  private static final Path LANTERN = Path.of("library/harbour-lantern.js");
+  private static final Path LANTERN = LibraryDesigns.file("harbour-lantern");
 
   @TempDir private Path folder;
   private Visit visit;

@@ -1,6 +1,7 @@
 package facetwright.workbench;
 
 import facetwright.draw.Drawing;
+import facetwright.script.beside.Shipped;
 import facetwright.workbench.desk.Helpers;
 import facetwright.workbench.file.Choosing;
 import facetwright.workbench.file.HeldKeeper;
@@ -89,7 +90,7 @@ final class Visit implements Choosing, Saving {
     windowState = new WindowState(stage, house, state);
     Scene scene = windowState.restore();
     stage.setScene(scene);
-    house.filing().begin(file, House.DEMO);
+    house.filing().begin(file, Shipped.DEMO);
     stage.show();
     house.begin();
   }

@@ -9,9 +9,9 @@ import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.sandbox.Budget;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -35,9 +35,7 @@ class WorkerMainTest {
   }
 
   static List<Path> library() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("library"))) {
-      return files.filter(f -> f.toString().endsWith(".js")).sorted().toList();
-    }
+    return LibraryDesigns.files();
   }
 
   private static Reply ask(Request request) throws Exception {
@@ -48,7 +46,7 @@ class WorkerMainTest {
   @MethodSource("library")
   void sendsTheSameDesign(Path script) throws Exception {
     String name = script.getFileName().toString();
-    String source = Files.readString(script);
+    String source = LibraryDesigns.text(script);
     assertThat(ask(new Request(name, source, Map.of())))
         .isEqualTo(new Reply.Done(Facetwright.evaluate(name, source, Map.of(), Budget.USUAL)));
   }
@@ -64,9 +62,9 @@ class WorkerMainTest {
   @ParameterizedTest
   @MethodSource("questions")
   void answersQuestionsAsOneProcessDoes(Question question) throws Exception {
-    Path script = Path.of("library/harbour-lantern.js");
+    Path script = LibraryDesigns.file("harbour-lantern");
     Request request =
-        new Request("harbour-lantern.js", Files.readString(script), Map.of("side", "26"));
+        new Request("harbour-lantern.js", LibraryDesigns.text(script), Map.of("side", "26"));
     List<Integer> counts = new CopyOnWriteArrayList<>();
     Reply reply = WORKSHOP.ask(request.asking(question), counts::add).get(90, TimeUnit.SECONDS);
     assertThat(reply).isEqualTo(request.asking(question).answer(Budget.USUAL, () -> {}));
@@ -79,7 +77,7 @@ class WorkerMainTest {
   /** At the table a value that a dial can't take gives way: the design is there all the same. */
   @Test
   void aDialTakesTheNearestItCan() throws Exception {
-    String source = Files.readString(Path.of("library/harbour-lantern.js"));
+    String source = LibraryDesigns.text("harbour-lantern");
     Reply reply = ask(new Request("harbour-lantern.js", source, Map.of("sides", "7.5")));
     assertThat(reply)
         .isInstanceOfSatisfying(

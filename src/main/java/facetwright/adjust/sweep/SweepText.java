@@ -1,5 +1,6 @@
 package facetwright.adjust.sweep;
 
+import facetwright.check.Verdict;
 import facetwright.check.finding.Finding;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
@@ -41,7 +42,7 @@ public final class SweepText {
     boolean known = form.closure() != Closure.NOT_SOLVED;
     return List.of(
         value,
-        closure(form),
+        closure(design),
         known ? length(m.height()) : "?",
         known ? length(m.width()) : "?",
         known ? length(m.depth()) : "?",
@@ -65,7 +66,7 @@ public final class SweepText {
               + " tall, "
               + length(m.width())
               + " wide, "
-              + closure(form)
+              + closure(design)
               + (form.closure() == Closure.OPEN ? " by " + new Length(form.gap()).text(unit) : ""));
     }
     String findings = findings(design);
@@ -78,7 +79,12 @@ public final class SweepText {
     return Math.abs(step.value() - sweep.dial().value()) < RoundOff.PART;
   }
 
-  private static String closure(FoldedForm form) {
+  private static String closure(Design design) {
+    FoldedForm form = design.folded();
+    Verdict verdict = Verdict.of(design.laid(), form, design.findings());
+    if (form.closes() && verdict.outcome() == Verdict.Outcome.FAILS) {
+      return "not as meant";
+    }
     return switch (form.closure()) {
       case CLOSES -> "closes";
       case CLOSES_WITH_STRAIN ->

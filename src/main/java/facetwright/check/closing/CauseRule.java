@@ -5,6 +5,7 @@ import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A rule on what keeps a form from closing: a length or an angle that no folding makes up. Where
@@ -28,19 +29,10 @@ public interface CauseRule extends Rule {
           new TuckReachRule());
 
   /** What their findings are called. */
-  Set<String> NAMES =
-      Set.of(
-          "short-wall",
-          "uneven-rim",
-          "steep-taper",
-          "wide-wall",
-          "wrong-sides",
-          "narrow-corner",
-          "flat-corner",
-          "turn-round",
-          "lap-round",
-          "pinched-lap",
-          "tuck-reach");
+  Set<String> NAMES = ALL.stream().map(CauseRule::name).collect(Collectors.toUnmodifiableSet());
+
+  /** What its findings are called. */
+  String name();
 
   /** What keeps it from closing, each telling the verdict what follows "Does not close:". */
   @Override

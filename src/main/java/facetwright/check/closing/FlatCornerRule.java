@@ -23,10 +23,17 @@ import java.util.Optional;
  * <p>It keeps silent where the form can be made, and where the folds there are not given.
  */
 final class FlatCornerRule implements CauseRule {
+  private static final String NAME = "flat-corner";
+
   /** Angles that differ by less are alike, in degrees. */
   private static final double NOTHING = 1e-4;
 
   private record Flat(Vertices.Vertex vertex, boolean isCrossing) {}
+
+  @Override
+  public String name() {
+    return NAME;
+  }
 
   @Override
   public List<Finding> find(Subject subject) {
@@ -35,7 +42,7 @@ final class FlatCornerRule implements CauseRule {
             f -> {
               int panel = f.vertex.corners().getLast().panel();
               return new Finding(
-                      "flat-corner",
+                      NAME,
                       Finding.Severity.ERROR,
                       why(subject, f).capital().plus("."),
                       fix(f),

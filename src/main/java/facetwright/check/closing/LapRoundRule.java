@@ -24,8 +24,15 @@ import java.util.stream.IntStream;
  * keeps silent where the form can be made, and of a lap that lies beside its panel.
  */
 final class LapRoundRule implements CauseRule {
+  private static final String NAME = "lap-round";
+
   /** Angles that differ by less are alike, in degrees. */
   private static final double NOTHING = 0.01;
+
+  @Override
+  public String name() {
+    return NAME;
+  }
 
   @Override
   public List<Finding> find(Subject subject) {
@@ -165,7 +172,7 @@ final class LapRoundRule implements CauseRule {
 
   private static Finding finding(Subject subject, LapChain chain, Message why, Message fix) {
     return new Finding(
-            "lap-round",
+            NAME,
             Finding.Severity.ERROR,
             why.capital().plus("."),
             fix,

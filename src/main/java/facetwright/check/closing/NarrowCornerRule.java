@@ -30,6 +30,8 @@ import java.util.Optional;
  * <p>It keeps silent where the form can be made, and where that is not known.
  */
 final class NarrowCornerRule implements CauseRule {
+  private static final String NAME = "narrow-corner";
+
   /** Angles that lack less than this lack nothing, in degrees. */
   private static final double NOTHING = 1e-4;
 
@@ -69,6 +71,11 @@ final class NarrowCornerRule implements CauseRule {
   private record Petals(Petal one, Petal two, double side) {}
 
   @Override
+  public String name() {
+    return NAME;
+  }
+
+  @Override
   public List<Finding> find(Subject subject) {
     return narrow(subject).stream().map(n -> finding(subject, n)).toList();
   }
@@ -76,7 +83,7 @@ final class NarrowCornerRule implements CauseRule {
   private static Finding finding(Subject subject, Narrow n) {
     int panel = n.others.getFirst().panel();
     return new Finding(
-            "narrow-corner",
+            NAME,
             Finding.Severity.ERROR,
             why(subject, n).capital().plus("."),
             fix(subject, n),

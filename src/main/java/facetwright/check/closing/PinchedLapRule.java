@@ -24,6 +24,12 @@ import java.util.List;
  * <p>What it does not detect: laps that keep a form from closing together with something else.
  */
 final class PinchedLapRule implements CauseRule {
+  private static final String NAME = "pinched-lap";
+
+  @Override
+  public String name() {
+    return NAME;
+  }
 
   @Override
   public List<Finding> find(Subject subject) {
@@ -105,7 +111,7 @@ final class PinchedLapRule implements CauseRule {
 
   private static Finding finding(Subject subject, Join.Lap lap, Message why, Message fix) {
     return new Finding(
-            "pinched-lap",
+            NAME,
             Finding.Severity.ERROR,
             why.plus("."),
             fix,

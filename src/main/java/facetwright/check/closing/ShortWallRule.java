@@ -25,6 +25,8 @@ import java.util.Optional;
  * on rows whose columns are not alike, and where a form that sways was found to close.
  */
 final class ShortWallRule implements CauseRule {
+  private static final String NAME = "short-wall";
+
   /** Shorter by less than this is not shorter. */
   private static final LengthTolerance NOTHING = PinchedRow.NOTHING;
 
@@ -57,6 +59,11 @@ final class ShortWallRule implements CauseRule {
           ? row.length() * row.column() / needed
           : row.wall() / Math.sin(Math.PI / row.pinched());
     }
+  }
+
+  @Override
+  public String name() {
+    return NAME;
   }
 
   @Override
@@ -102,7 +109,7 @@ final class ShortWallRule implements CauseRule {
     Lack first = lacks.getFirst();
     int wall = first.row.first();
     return new Finding(
-            "short-wall",
+            NAME,
             Finding.Severity.ERROR,
             Message.of(
                 "%s and %s other walls like it are %s long%s",

@@ -26,6 +26,8 @@ import java.util.Set;
  * <p>It keeps silent where the form can be made, and on walls that are not all alike.
  */
 final class SteepTaperRule implements CauseRule {
+  private static final String NAME = "steep-taper";
+
   private static final LengthTolerance SAME = LengthTolerance.UNSEEN;
 
   /**
@@ -46,6 +48,11 @@ final class SteepTaperRule implements CauseRule {
     private double mayDiffer() {
       return height * 2 * Math.tan(Math.PI / walls);
     }
+  }
+
+  @Override
+  public String name() {
+    return NAME;
   }
 
   @Override
@@ -70,7 +77,7 @@ final class SteepTaperRule implements CauseRule {
             Value.atLeast(row.needed()),
             Value.length(row.height));
     return new Finding(
-            "steep-taper",
+            NAME,
             Finding.Severity.ERROR,
             why.capital().plus("."),
             Message.of(

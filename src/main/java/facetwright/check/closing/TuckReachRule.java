@@ -28,6 +28,8 @@ import java.util.Optional;
  * lie in the plane of their panel but beside it. It keeps silent where anything but tucks misses.
  */
 final class TuckReachRule implements CauseRule {
+  private static final String NAME = "tuck-reach";
+
   /** Angles that differ by less are alike, in degrees. */
   private static final double ALIKE = 0.1;
 
@@ -44,6 +46,11 @@ final class TuckReachRule implements CauseRule {
    * @param lidHinge of the lid on what that hangs on
    */
   private record Tuck(Join.Lap lap, int lid, Score hinge, Score lidHinge) {}
+
+  @Override
+  public String name() {
+    return NAME;
+  }
 
   @Override
   public List<Finding> find(Subject subject) {
@@ -159,7 +166,7 @@ final class TuckReachRule implements CauseRule {
     }
     Message why = Message.join("; and ", whys);
     return new Finding(
-            "tuck-reach",
+            NAME,
             Finding.Severity.ERROR,
             why.plus("."),
             Message.join(", and ", fixes).capital().plus("."),

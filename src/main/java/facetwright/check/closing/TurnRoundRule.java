@@ -25,6 +25,8 @@ import java.util.Optional;
  * the form can be made.
  */
 final class TurnRoundRule implements CauseRule {
+  private static final String NAME = "turn-round";
+
   /** Widths that differ by less are alike. */
   private static final LengthTolerance SAME = LengthTolerance.FINE;
 
@@ -72,13 +74,18 @@ final class TurnRoundRule implements CauseRule {
   }
 
   @Override
+  public String name() {
+    return NAME;
+  }
+
+  @Override
   public List<Finding> find(Subject subject) {
     return astray(subject).stream()
         .map(
             a -> {
               int wall = a.tube.sides().getFirst().panel();
               return new Finding(
-                      "turn-round",
+                      NAME,
                       Finding.Severity.ERROR,
                       why(subject, a).capital().plus("."),
                       fix(subject, a),

@@ -25,11 +25,18 @@ import java.util.Optional;
  * <p>What it does not detect: rims that could close, but whose waist can't.
  */
 final class UnevenRimRule implements CauseRule {
+  private static final String NAME = "uneven-rim";
+
   /** Longer by less than this is not longer. */
   private static final LengthTolerance NOTHING = PinchedRow.NOTHING;
 
   /** Rims of three walls keep their shape; those of more can be pushed askew unless held. */
   private static final int RIGID = 6;
+
+  @Override
+  public String name() {
+    return NAME;
+  }
 
   @Override
   public List<Finding> find(Subject subject) {
@@ -100,7 +107,7 @@ final class UnevenRimRule implements CauseRule {
   private static Finding finding(Subject subject, PinchedRound round, Message why) {
     int wall = round.runs().getFirst().walls().getFirst();
     return new Finding(
-            "uneven-rim",
+            NAME,
             Finding.Severity.ERROR,
             why.capital().plus("."),
             fix(round),

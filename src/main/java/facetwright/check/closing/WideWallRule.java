@@ -19,6 +19,8 @@ import java.util.Optional;
  * <p>It keeps silent where the form can be made, and where that is not known.
  */
 final class WideWallRule implements CauseRule {
+  private static final String NAME = "wide-wall";
+
   /** Wider by less than this is not wider. */
   private static final LengthTolerance NOTHING = LengthTolerance.UNSEEN;
 
@@ -30,12 +32,17 @@ final class WideWallRule implements CauseRule {
   private record Wide(int wall, double wide, double others) {}
 
   @Override
+  public String name() {
+    return NAME;
+  }
+
+  @Override
   public List<Finding> find(Subject subject) {
     return wide(subject).stream()
         .map(
             w ->
                 new Finding(
-                        "wide-wall",
+                        NAME,
                         Finding.Severity.ERROR,
                         Message.of("%s%s.", subject.named(w.wall), words(w)),
                         Message.of(

@@ -24,8 +24,15 @@ import java.util.List;
  * sides that share a corner, which angles decide, and where {@link LeastGap} tells nothing.
  */
 final class WrongSidesRule implements CauseRule {
+  private static final String NAME = "wrong-sides";
+
   /** Seams that are told are too far apart, by this much at least. */
   private record Apart(int join, Join.Seam seam, double least) {}
+
+  @Override
+  public String name() {
+    return NAME;
+  }
 
   @Override
   public List<Finding> find(Subject subject) {
@@ -40,7 +47,7 @@ final class WrongSidesRule implements CauseRule {
       Apart a = apart.get(i);
       found.add(
           new Finding(
-                  "wrong-sides",
+                  NAME,
                   Finding.Severity.ERROR,
                   why(subject, a).capital().plus("."),
                   mends.isEmpty() ? farther(subject, a) : mends.get(i),

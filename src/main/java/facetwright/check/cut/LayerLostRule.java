@@ -4,14 +4,10 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
-import facetwright.geom.Planar;
-import facetwright.geom.Polygon2;
-import facetwright.geom.Segment2;
-import facetwright.geom.Vec2;
+import facetwright.geom.Most;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Layer;
-import facetwright.net.Opening;
 import facetwright.net.Panel;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +25,7 @@ public final class LayerLostRule implements Rule {
       if (layer.isLeftOf(panel)) {
         continue;
       }
-      double most = room(panel) - Layer.NARROWEST / 2;
+      double most = Most.under(layer.reveal(), mm -> layer.showing(mm).isLeftOf(panel));
       found.add(
           new Finding(
               "layer-lost",
@@ -47,20 +43,5 @@ public final class LayerLostRule implements Rule {
               layer.site()));
     }
     return found;
-  }
-
-  /** How far the edges of a panel are from the place with the most room about it, in mm. */
-  private static double room(Panel panel) {
-    List<Polygon2> openings = panel.openings().stream().map(Opening::outline).toList();
-    Vec2 place = Planar.inmost(panel.outline(), openings, NEAR);
-    Segment2 point = new Segment2(place, place);
-    double room = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < panel.outline().size(); i++) {
-      room = Math.min(room, panel.outline().side(i).distance(place));
-    }
-    for (Opening opening : panel.openings()) {
-      room = Math.min(room, opening.room(point));
-    }
-    return room;
   }
 }

@@ -2,8 +2,8 @@ package facetwright.cli.command;
 
 import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Columns;
+import facetwright.cli.desk.Drawn;
 import facetwright.cli.desk.Exit;
-import facetwright.cli.desk.Output;
 import facetwright.cli.desk.PrinterOptions;
 import facetwright.cli.json.FacetsJson;
 import facetwright.export.FacetFiles;
@@ -11,13 +11,11 @@ import facetwright.papers.facets.FacetLine;
 import facetwright.papers.facets.FacetList;
 import facetwright.papers.facets.FacetText;
 import facetwright.script.design.Design;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Lists the facets of a design and the words they answer to. */
 @Command(
@@ -31,15 +29,9 @@ import picocli.CommandLine.Option;
 public final class FacetsCommand implements Callable<Integer> {
   @Mixin private Asked asked;
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "write the list with its pictures as PDF, SVG and PNG into this folder")
-  private Path out;
-
   @Mixin private PrinterOptions printer;
 
-  @Mixin private Output output;
+  @Mixin private Drawn drawn;
 
   @Override
   public Integer call() throws Exception {
@@ -47,19 +39,17 @@ public final class FacetsCommand implements Callable<Integer> {
     Design made = asked.evaluate();
     FacetList facets = FacetList.of(made.net(), made.folded(), made.spoken());
     asked.answer(() -> FacetsJson.of(made, facets), () -> lines(made, facets));
-    if (out != null) {
-      output.papers(
-          out,
-          FacetFiles.of(
-              made.title(),
-              made.header().author(),
-              printer.order(made.unit()),
-              made.laid(),
-              made.folded(),
-              facets),
-          asked,
-          made);
-    }
+    drawn.write(
+        asked,
+        made,
+        () ->
+            FacetFiles.of(
+                made.title(),
+                made.header().author(),
+                printer.order(made.unit()),
+                made.laid(),
+                made.folded(),
+                facets));
     return Exit.of(made.isSound());
   }
 

@@ -5,8 +5,8 @@ import facetwright.adjust.sweep.SweepText;
 import facetwright.adjust.sweep.SweepValues;
 import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Columns;
+import facetwright.cli.desk.Drawn;
 import facetwright.cli.desk.Exit;
-import facetwright.cli.desk.Output;
 import facetwright.cli.desk.PrinterOptions;
 import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.SweepJson;
@@ -22,7 +22,6 @@ import facetwright.script.design.Design;
 import facetwright.script.design.Dial;
 import facetwright.script.design.DialText;
 import facetwright.words.NearName;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -60,15 +59,9 @@ public final class SweepCommand implements Callable<Integer> {
           "from value to value (usual: the dial's own steps, or a few marks of the ruler)")
   private String step = "";
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "write it as pictures side by side, PDF and SVG, into this folder")
-  private Path out;
-
   @Mixin private PrinterOptions printer;
 
-  @Mixin private Output output;
+  @Mixin private Drawn drawn;
 
   @Override
   public Integer call() throws Exception {
@@ -87,9 +80,7 @@ public final class SweepCommand implements Callable<Integer> {
                     Sweep.of(
                         dial, unit, values, v -> asked.design().evaluate(source, dial.name(), v)));
     asked.answer(() -> SweepJson.of(now, sweep), () -> lines(now, sweep));
-    if (out != null) {
-      output.papers(out, files(now, sweep, order), asked, now);
-    }
+    drawn.write(asked, now, () -> files(now, sweep, order));
     return Exit.SOUND;
   }
 

@@ -8,9 +8,6 @@ import java.util.stream.Stream;
 
 /** The folder of designs that comes with the program. */
 public final class Library {
-  /** The design shown when nothing else is named. */
-  public static final String DEMO = "harbour-lantern.js";
-
   private Library() {}
 
   public static Path folder() {

@@ -4,6 +4,7 @@ import facetwright.export.Exporter;
 import facetwright.export.Exporters;
 import facetwright.export.Job;
 import facetwright.export.file.ExportException;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import java.util.Collection;
@@ -46,7 +47,13 @@ public final class PapersFor {
   }
 
   public static Job job(Design made, Order order) {
-    return new Job(made.title(), made.header().author(), made.laid(), made.folded(), order);
+    return new Job(
+        made.title(),
+        made.header().author(),
+        made.laid(),
+        made.folded(),
+        order,
+        Judgement.of(made.laid(), made.folded(), made.findings()));
   }
 
   /** Refuses what can't be, before anything is evaluated. */

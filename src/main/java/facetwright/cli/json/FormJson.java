@@ -15,6 +15,7 @@ import facetwright.papers.chart.Measure;
 import facetwright.script.design.Design;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import tools.jackson.core.JsonGenerator;
 
 /** What several answers tell alike: a folded form, its size, panels, and measures to set; in mm. */
@@ -23,13 +24,26 @@ final class FormJson {
 
   /** What a form comes to, or null where that is not known. */
   static void form(JsonGenerator json, String name, Net net, Optional<FoldedForm> form) {
+    form(json, name, form, f -> Verdict.outcome(net, f));
+  }
+
+  /** What a design's form comes to, by the verdict on the design. */
+  static void form(JsonGenerator json, String name, Design design) {
+    form(json, name, Optional.of(design.folded()), _ -> verdict(design).outcome());
+  }
+
+  private static void form(
+      JsonGenerator json,
+      String name,
+      Optional<FoldedForm> form,
+      Function<FoldedForm, Verdict.Outcome> outcome) {
     if (form.isEmpty() || form.get().closure() == Closure.NOT_SOLVED) {
       json.writeNullProperty(name);
       return;
     }
     FoldedForm folded = form.get();
     json.writeObjectPropertyStart(name);
-    closed(json, Verdict.outcome(net, folded));
+    closed(json, outcome.apply(folded));
     json.writeNumberProperty("gap_mm", folded.gap());
     size(json, "size_mm", folded);
     json.writeEndObject();
@@ -37,7 +51,7 @@ final class FormJson {
 
   /** Whether a design closes: in words, as true, false or null, and what keeps it from it. */
   static void verdict(JsonGenerator json, Design design) {
-    Verdict verdict = Verdict.of(design.laid(), design.folded(), design.findings());
+    Verdict verdict = verdict(design);
     json.writeStringProperty("verdict", verdict.text(design.unit()));
     closed(json, verdict.outcome());
     if (verdict.cause().isEmpty()) {
@@ -64,6 +78,10 @@ final class FormJson {
     }
     JsonText.objects(json, "mends", cause.remedy().values(), value -> value(json, value));
     json.writeEndObject();
+  }
+
+  private static Verdict verdict(Design design) {
+    return Verdict.of(design.laid(), design.folded(), design.findings());
   }
 
   private static void join(JsonGenerator json, Design design, int number) {

@@ -7,7 +7,6 @@ import facetwright.measure.Unit;
 import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.ToSet;
 import facetwright.script.design.Design;
-import java.util.Optional;
 import tools.jackson.core.JsonGenerator;
 
 /** A rounding as one JSON object; lengths in mm. */
@@ -56,7 +55,7 @@ public final class RoundJson {
     json.writeNumberProperty("cuts_off", draft.toSet().cutsOff());
     json.writeNumberProperty("most_off_mm", draft.toSet().mostOff());
     json.writeBooleanProperty("fits", draft.design().laid().fits());
-    FormJson.form(json, "folded", draft.design().net(), Optional.of(draft.design().folded()));
+    FormJson.form(json, "folded", draft.design());
     FormJson.form(
         json, "as_set", draft.design().net(), Rounding.asSet(draft).map(AsSet.Result::form));
     FormJson.measures(json, "form_measures", ToSet.distinct(draft.toSet().form()));

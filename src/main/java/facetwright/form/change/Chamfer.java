@@ -14,6 +14,7 @@ import facetwright.form.make.HalfSpaces;
 import facetwright.geom.AngleTolerance;
 import facetwright.geom.FacetFrame;
 import facetwright.geom.LengthTolerance;
+import facetwright.geom.Most;
 import facetwright.geom.Newell;
 import facetwright.geom.Vec3;
 import facetwright.message.Message;
@@ -53,6 +54,31 @@ public final class Chamfer {
     Limits.length("the chamfer", amount);
     FormCheck.require(
         form.isConvex(), "edges can be chamfered on a closed form without hollows only");
+    try {
+      return planed(form, amount);
+    } catch (FormException e) {
+      // What a chamfer that goes does to windows is told as it is.
+      Form plain =
+          Form.of(
+              form.corners(),
+              form.facets().stream().map(f -> Facet.of(f.name(), f.corners())).toList());
+      throw goes(plain, amount) ? e : new FormException(tooMuch(plain, amount));
+    }
+  }
+
+  private static boolean goes(Form form, double amount) {
+    try {
+      planed(form, amount);
+      return true;
+    } catch (FormException e) {
+      return false;
+    }
+  }
+
+  /**
+   * @throws FormException where a facet or an edge would be gone, or slivers would be left
+   */
+  private static Form planed(Form form, double amount) {
     Vec3 inner = form.centre();
     List<HalfSpaces.Plane> planes = new ArrayList<>();
     for (int f = 0; f < form.facets().size(); f++) {
@@ -69,24 +95,16 @@ public final class Chamfer {
       double depth = amount * Math.sin(fold / 2);
       double distance = form.corners().get(e.from()).minus(inner).dot(normal) - depth;
       if (fold > AngleTolerance.UNSEEN.radians()) {
-        FormCheck.require(distance > 0, () -> tooMuch(amount));
+        FormCheck.require(distance > 0, "an edge would be gone");
         names.add("edge " + (names.size() + 1));
         planes.add(new HalfSpaces.Plane(normal, distance));
       }
     }
-    HalfSpaces.Body body;
-    try {
-      body = HalfSpaces.under(inner, planes);
-    } catch (FormException slivers) {
-      throw new FormException(
-          Message.of(
-              "a chamfer of %s leaves slivers too fine to make: take another",
-              Value.given(amount)));
-    }
+    HalfSpaces.Body body = HalfSpaces.under(inner, planes);
     List<Facet> facets = new ArrayList<>();
     for (int p = 0; p < planes.size(); p++) {
       List<Integer> loop = body.loops().get(p);
-      FormCheck.require(loop.size() >= 3, () -> tooMuch(amount));
+      FormCheck.require(loop.size() >= 3, "a facet would be gone");
       facets.add(
           p < form.facets().size()
               ? Carry.onto(form, p, loop, body.corners())
@@ -95,9 +113,10 @@ public final class Chamfer {
     return Form.of(body.corners(), FacetNames.apart(form, facets));
   }
 
-  private static Message tooMuch(double amount) {
+  private static Message tooMuch(Form form, double amount) {
     return Message.of(
-        "a chamfer of %s takes a facet or an edge away whole: take less", Value.given(amount));
+        "a chamfer of %s takes a facet or an edge away, or leaves slivers of one: take at most %s",
+        Value.given(amount), Value.atMost(Most.under(amount, mm -> goes(form, mm))));
   }
 
   /** Every corner cut off through the points at this distance along its edges. */
@@ -111,7 +130,7 @@ public final class Chamfer {
         () ->
             Message.of(
                 "a chamfer of corners can be at most half the shortest edge, %s, not %s",
-                Value.given(shortest / 2), Value.given(distance)));
+                Value.atMost(shortest / 2), Value.given(distance)));
     List<Vec3> corners = new ArrayList<>();
     int[] nearFrom = new int[form.edges().size()];
     int[] nearTo = new int[form.edges().size()];

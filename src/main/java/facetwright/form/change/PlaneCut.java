@@ -9,7 +9,10 @@ import facetwright.form.FormEdge;
 import facetwright.form.Sides;
 import facetwright.geom.Newell;
 import facetwright.geom.Vec3;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,6 +57,18 @@ public final class PlaneCut {
     return new PlaneCut(form, on, normal.unit()).cut();
   }
 
+  /** By how much the plane misses the form, and between where it cuts it. */
+  private Message missed() {
+    double low = Arrays.stream(height).min().orElseThrow();
+    double high = Arrays.stream(height).max().orElseThrow();
+    boolean isPast = high <= 0;
+    return Message.of(
+        "the plane misses the form: move it %s away points, by more than %s and less than %s",
+        isPast ? "against the way that" : "the way that",
+        Value.atLeast(isPast ? -high : low),
+        Value.atMost(isPast ? -low : high));
+  }
+
   private Form cut() {
     boolean above = false;
     boolean below = false;
@@ -61,8 +76,7 @@ public final class PlaneCut {
       above |= h > 0;
       below |= h < 0;
     }
-    FormCheck.require(
-        above && below, "the plane misses the form: move it until it passes through the inside");
+    FormCheck.require(above && below, this::missed);
     int[][] edgeOf = Sides.edgeOfSide(form);
     List<Facet> facets = new ArrayList<>();
     for (int f = 0; f < form.facets().size(); f++) {

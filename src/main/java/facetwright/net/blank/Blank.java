@@ -15,10 +15,10 @@ import facetwright.net.PanelRole;
 import facetwright.net.Sense;
 import facetwright.net.Shapes;
 import facetwright.net.fitting.Lettered;
+import facetwright.words.SaidTwice;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Geometry;
 
 /**
  * A net drawn on a rectangular blank: score and cut lines by measurements from its edges. {@link
@@ -35,6 +35,7 @@ public final class Blank {
   final Site site;
   final List<Line> lines = new ArrayList<>();
   final List<Mark> marks = new ArrayList<>();
+  final SaidTwice twice = new SaidTwice();
 
   private Blank(double width, double height, Site site) {
     this.width = Ask.length("the blank's width", width, site);
@@ -87,7 +88,6 @@ public final class Blank {
     return fromBottom(height - y, start, stop, at);
   }
 
-  /** A line between two points of the blank. */
   Segment2 line(Vec2 from, Vec2 to, Site at) {
     within(from, at);
     within(to, at);
@@ -276,6 +276,11 @@ public final class Blank {
     return new BlankBuild(this).build();
   }
 
+  /** What was said twice of the same; known once it is built. */
+  public SaidTwice twice() {
+    return twice;
+  }
+
   private Blank mark(Mark mark) {
     marks.add(mark);
     return this;
@@ -291,9 +296,5 @@ public final class Blank {
                 Ask.place(p), Value.limit(width), Value.limit(height)),
         at);
     return p;
-  }
-
-  static Vec2 at(Geometry point) {
-    return new Vec2(point.getCoordinate().x, point.getCoordinate().y);
   }
 }

@@ -17,6 +17,7 @@ import facetwright.net.fitting.Lettered;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,32 +29,18 @@ final class BlankBuild {
   private final BlankRegions lines;
   private final List<BlankRegions.Region> regions;
   private final PanelDraft[] panels;
-  private final NetDraft net = new NetDraft();
+  private final NetDraft net;
 
   private record Ends(Vec2 from, Vec2 to) {}
 
-  /** What is said of the lines between panels, and whether there is one. */
-  private static final class Between {
-    private final List<PanelDraft> a;
-    private final List<PanelDraft> b;
-    private final Mark.Folded fold;
-    private boolean met;
-
-    Between(List<PanelDraft> a, List<PanelDraft> b, Mark.Folded fold) {
-      this.a = a;
-      this.b = b;
-      this.fold = fold;
-    }
-
-    boolean isOf(PanelDraft one, PanelDraft other) {
-      return (a.contains(one) && b.contains(other)) || (a.contains(other) && b.contains(one));
-    }
-  }
-
   private final List<Between> folds = new ArrayList<>();
+
+  /** Where a word was said of a thing. */
+  private final Map<List<Object>, Site> said = new HashMap<>();
 
   BlankBuild(Blank blank) {
     this.blank = blank;
+    net = new NetDraft(blank.twice);
     lines = new BlankRegions(blank);
     regions = lines.find();
     panels = new PanelDraft[regions.size()];
@@ -63,7 +50,12 @@ final class BlankBuild {
     boolean[] waste = new boolean[regions.size()];
     for (Mark mark : blank.marks) {
       if (mark instanceof Mark.Waste w) {
-        waste[region(w.at(), w.site())] = true;
+        int region = region(w.at(), w.site());
+        if (waste[region]) {
+          blank.twice.idle("waste", "", said.get(List.of("waste", region)), w.site());
+        }
+        said.putIfAbsent(List.of("waste", region), w.site());
+        waste[region] = true;
       }
     }
     int number = 0;
@@ -88,18 +80,8 @@ final class BlankBuild {
           }
         });
     pairSides();
-    folds.forEach(
-        f ->
-            Ask.that(
-                f.met,
-                () ->
-                    Message.of(
-                        "no %s runs between the panels at %s and %s: give points on both sides of"
-                            + " one",
-                        f.fold.kind() == null ? "score" : "line",
-                        Ask.place(f.fold.a().getFirst()),
-                        Ask.place(f.fold.b().getFirst())),
-                f.fold.site()));
+    folds.forEach(f -> f.tell(blank.twice));
+    Redrawn.tell(blank.lines, blank.twice);
     blank.marks.forEach(this::apply);
     if (blank.marks.stream().noneMatch(Mark.Base.class::isInstance)) {
       net.panels().stream()
@@ -149,7 +131,7 @@ final class BlankBuild {
 
   private void join(EdgeDraft a, EdgeDraft b) {
     Vec2 middle = b.segment().middle();
-    Line line = said(lines.lineAt(middle), a, b);
+    Line line = Between.said(folds, lines.lineAt(middle), a.panel(), b.panel());
     int turns = line.folds().size();
     LineFold fold =
         turns == 0
@@ -163,30 +145,22 @@ final class BlankBuild {
     }
   }
 
-  /** A line as it is between two panels. */
-  private Line said(Line line, EdgeDraft a, EdgeDraft b) {
-    Line now = line;
-    for (Between between : folds) {
-      Mark.Folded f = between.fold;
-      if ((f.kind() != null || !line.isCut()) && between.isOf(a.panel(), b.panel())) {
-        between.met = true;
-        LineKind kind = f.kind() == null ? now.kind() : f.kind();
-        if (f.fold() != null || now.isCut() || kind == LineKind.CUT) {
-          now = now.as(kind, f.fold() == null ? LineFold.FREE : f.fold(), f.site());
-        } else {
-          now = new Line(now.at(), kind, now.folds(), f.site());
-        }
-      }
-    }
-    return now;
-  }
-
   private void apply(Mark mark) {
     switch (mark) {
       case Mark.Waste _, Mark.Folded _ -> {}
       case Mark.Bordered(Vec2 at, double border, Site site) -> border(at, border, site);
-      case Mark.Name(Vec2 at, String name, Site site) -> panel(at, site).rename(name);
-      case Mark.Role(Vec2 at, PanelRole role, Site site) -> panel(at, site).become(role);
+      case Mark.Name(Vec2 at, String name, Site site) -> {
+        once("name", panel(at, site), site);
+        Site alike = said.putIfAbsent(List.of("name", name), site);
+        if (alike != null && !panel(at, site).name().equals(name)) {
+          blank.twice.alike("name", name, alike, site);
+        }
+        panel(at, site).rename(name);
+      }
+      case Mark.Role(Vec2 at, PanelRole role, Site site) -> {
+        once("role", panel(at, site), site);
+        panel(at, site).become(role);
+      }
       case Mark.Layered(Vec2 at, double reveal, String paper, Site site) ->
           panel(at, site).layer(reveal, paper, site);
       case Mark.Window(Polygon2 outline, Site site) ->
@@ -195,10 +169,21 @@ final class BlankBuild {
       case Mark.Written(Vec2 at, Lettered words) -> panel(at, words.site()).label(words);
       case Mark.Hole(Vec2 at, double diameter, Site site) ->
           panel(at, site).open(new Opening.Hole(at, diameter, site));
-      case Mark.Base(Vec2 at, Site site) -> net.standOn(panel(at, site));
+      case Mark.Base(Vec2 at, Site site) -> {
+        once("standOn", net, site);
+        net.standOn(panel(at, site));
+      }
       case Mark.Lapped(Vec2 under, Vec2 over, Site site) ->
           net.lap(panel(under, site), panel(over, site), site);
       case Mark.Joined(Vec2 a, Vec2 b, Vec2 tab, Site site) -> join(a, b, tab, site);
+    }
+  }
+
+  /** What is said of one thing twice counts as it is said last. */
+  private void once(String word, Object of, Site site) {
+    Site before = said.put(List.of(word, of), site);
+    if (before != null) {
+      blank.twice.replaced(word, of instanceof PanelDraft p ? p.name() : "", before, site);
     }
   }
 
@@ -231,7 +216,8 @@ final class BlankBuild {
   }
 
   private static Vec2 inside(Polygon2 outline) {
-    return Blank.at(Planar.polygon(outline).getInteriorPoint());
+    Point inside = Planar.polygon(outline).getInteriorPoint();
+    return new Vec2(inside.getX(), inside.getY());
   }
 
   private List<PanelDraft> panels(List<Vec2> at, Site site) {

@@ -21,6 +21,7 @@ import facetwright.net.Tick;
 import facetwright.net.backing.Backings;
 import facetwright.net.fitting.Fittings;
 import facetwright.net.fitting.Label;
+import facetwright.words.SaidTwice;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
@@ -40,6 +41,18 @@ public final class NetDraft {
   private final List<TickDraft> ticks = new ArrayList<>();
   private final List<CutawayDraft> cutaways = new ArrayList<>();
   private List<CornerDraft> stance = List.of();
+  private final SaidTwice twice;
+
+  public NetDraft() {
+    this(new SaidTwice());
+  }
+
+  /**
+   * @param twice where it notes what is said twice of the same
+   */
+  public NetDraft(SaidTwice twice) {
+    this.twice = twice;
+  }
 
   private record ScoreDraft(
       EdgeDraft a,
@@ -69,7 +82,7 @@ public final class NetDraft {
 
   /** A new panel; corners counter-clockwise. */
   public PanelDraft panel(String name, PanelRole role, List<Vec2> corners, Site site) {
-    PanelDraft panel = new PanelDraft(name, role, corners, site);
+    PanelDraft panel = new PanelDraft(name, role, corners, site, twice);
     panels.add(panel);
     return panel;
   }
@@ -79,6 +92,11 @@ public final class NetDraft {
     PanelDraft panel = panel(name, role, outline.corners(), site);
     panel.round(outline.arcs());
     return panel;
+  }
+
+  /** What was said twice of the same panels. */
+  public SaidTwice twice() {
+    return twice;
   }
 
   public List<PanelDraft> panels() {
@@ -139,6 +157,10 @@ public final class NetDraft {
 
   /** One panel lies on another, and is held there so. */
   public void lap(PanelDraft under, PanelDraft over, Hold hold, Site site) {
+    laps.stream()
+        .filter(l -> l.under == under && l.over == over)
+        .findFirst()
+        .ifPresent(l -> twice.idle("lap", under.name(), l.site, site));
     laps.add(new LapDraft(under, over, hold, site));
   }
 

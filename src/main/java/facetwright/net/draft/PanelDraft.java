@@ -14,6 +14,7 @@ import facetwright.net.Panel;
 import facetwright.net.PanelRole;
 import facetwright.net.Shapes;
 import facetwright.net.fitting.Lettered;
+import facetwright.words.SaidTwice;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +26,7 @@ public final class PanelDraft {
   private String name;
   private PanelRole role;
   private final Site site;
+  private final SaidTwice twice;
   private boolean isOnBlank;
   private boolean isNamed;
   private final List<EdgeDraft> edges = new ArrayList<>();
@@ -36,10 +38,11 @@ public final class PanelDraft {
   /** A decorative paper to be glued on. */
   public record LayerDraft(double reveal, String paper, Site site) {}
 
-  PanelDraft(String name, PanelRole role, List<Vec2> corners, Site site) {
+  PanelDraft(String name, PanelRole role, List<Vec2> corners, Site site, SaidTwice twice) {
     this.name = name;
     this.role = role;
     this.site = site;
+    this.twice = twice;
     corners.forEach(c -> edges.add(new EdgeDraft(this, c)));
   }
 
@@ -182,15 +185,24 @@ public final class PanelDraft {
 
   /** Puts paper or film behind all its windows, those cut later among them. */
   public void back(Backing with) {
+    if (backing != null) {
+      twice.replaced("backing", name, backing.site(), with.site());
+    }
     backing = with;
   }
 
   public void layer(double reveal, String paper, Site layerSite) {
+    if (layer != null) {
+      twice.replaced("layer", name, layer.site(), layerSite);
+    }
     layer = new LayerDraft(reveal, paper, layerSite);
   }
 
   /** Words go on it. */
   public void label(Lettered words) {
+    if (!labels.isEmpty()) {
+      twice.beside("label", name, labels.getLast().site(), words.site());
+    }
     labels.add(words);
   }
 

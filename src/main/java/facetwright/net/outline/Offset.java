@@ -2,6 +2,7 @@ package facetwright.net.outline;
 
 import facetwright.geom.Corner;
 import facetwright.geom.LengthTolerance;
+import facetwright.geom.Most;
 import facetwright.geom.RoundCorners;
 import facetwright.message.Message;
 import facetwright.message.Value;

@@ -11,6 +11,7 @@ import facetwright.net.draft.EdgeDraft;
 import facetwright.net.draft.NetDraft;
 import facetwright.words.Site;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -94,9 +95,34 @@ public final class CardEdge {
     }
     throw new NetException(
         Message.of(
-            "%s is not free from %s to %s: it is %s long, and what is attached or cut may not meet",
-            name, Value.limit(begin), Value.limit(end), Value.limit(length())),
+            "%s is not free from %s to %s: it is %s long, and what is attached or cut may not meet;"
+                + " %s",
+            name, Value.limit(begin), Value.limit(end), Value.limit(length()), room(end - begin)),
         site);
+  }
+
+  /** Where so long a stretch finds room, or how long the longest is that does. */
+  private Message room(double wanted) {
+    List<EdgeDraft> free = parts.stream().filter(net::isFree).toList();
+    if (free.isEmpty()) {
+      return Message.text("nothing of it is free");
+    }
+    List<EdgeDraft> fitting = free.stream().filter(p -> p.length() >= wanted - FINE).toList();
+    EdgeDraft longest =
+        free.stream().max(Comparator.comparingDouble(EdgeDraft::length)).orElseThrow();
+    return Message.join(
+        " and ",
+        (fitting.isEmpty() ? List.of(longest) : fitting)
+            .stream()
+                .map(
+                    p ->
+                        Message.of(
+                            fitting.isEmpty()
+                                ? "the longest free stretch runs from %s to %s"
+                                : "there is room from %s to %s",
+                            Value.atLeast(begin(p)),
+                            Value.atMost(end(p))))
+                .toList());
   }
 
   /** The part that meets another edge's part: as it is, or divided where it is free. */

@@ -190,13 +190,14 @@ public final class CardPanel {
   }
 
   /**
-   * Rounds a corner by an arc that meets both edges.
+   * Rounds corners by arcs that meet both edges.
    *
-   * @param corner as for {@link #chamfer}
+   * @param corners as for {@link #chamfer}
    */
-  public CardPanel rounded(int corner, double radius, Site site) {
-    FreeCorner free = freeCorner(corner, site);
-    free.round(draft, radius, site);
+  public CardPanel rounded(List<Integer> corners, double radius, Site site) {
+    FreeCorner.refuse(
+        corners.stream().map(c -> freeCorner(c, site)).toList(), draft.name(), radius, site);
+    corners.forEach(c -> freeCorner(c, site).round(draft, radius));
     return this;
   }
 
@@ -206,8 +207,7 @@ public final class CardPanel {
         IntStream.rangeClosed(1, count()).filter(c -> free(c).isPresent()).boxed().toList();
     Ask.that(
         !free.isEmpty(), "\"" + draft.name() + "\" has no corner that is free on both sides", site);
-    free.forEach(c -> rounded(c, radius, site));
-    return this;
+    return rounded(free, radius, site);
   }
 
   /** How many edges it was made with. */

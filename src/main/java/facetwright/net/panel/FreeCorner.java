@@ -29,23 +29,47 @@ record FreeCorner(EdgeDraft before, EdgeDraft after) {
     return after.from().plus(along.times(mm));
   }
 
-  /** Rounds it by an arc that meets both sides without a kink. */
-  void round(PanelDraft draft, double radius, Site site) {
-    List<Corner> corners =
-        List.of(
-            new Corner(before.from()), new Corner(after.from(), radius), new Corner(after.to()));
-    double turn = Math.abs(RoundCorners.turn(corners, 1));
-    double most = most() / Math.tan(turn / 2);
+  /** How far the outline turns here, to either side. */
+  private double turn() {
+    return Math.abs(RoundCorners.turn(corners(1), 1));
+  }
+
+  private List<Corner> corners(double radius) {
+    return List.of(
+        new Corner(before.from()), new Corner(after.from(), radius), new Corner(after.to()));
+  }
+
+  /**
+   * Refuses to round corners by more than their sides have room for, those in common among them.
+   *
+   * @param panel its name
+   */
+  static void refuse(List<FreeCorner> corners, String panel, double radius, Site site) {
+    double most = Ask.MOST_MM;
+    for (FreeCorner corner : corners) {
+      for (EdgeDraft side : List.of(corner.before, corner.after)) {
+        double set =
+            corners.stream()
+                .filter(c -> c.before == side || c.after == side)
+                .mapToDouble(c -> Math.tan(c.turn() / 2))
+                .sum();
+        most = Math.min(most, PART * side.length() / set);
+      }
+    }
+    double greatest = most;
     Ask.that(
-        !RoundCorners.isStraight(corners, 1) && radius <= most,
+        radius <= most && corners.stream().noneMatch(c -> RoundCorners.isStraight(c.corners(1), 1)),
         () ->
             Message.of(
                 "a corner of %s rounded by %s finds no room on its edges: at most by %s",
-                Value.name(draft.name()),
-                Value.given(radius),
-                Value.atMost(Math.min(most, Ask.MOST_MM))),
+                Value.name(panel), Value.given(radius), Value.atMost(greatest)),
         site);
-    List<Vec2> places = RoundCorners.places(corners, 1, Arc.sides(radius, turn));
+  }
+
+  /** Rounds it by an arc that meets both sides without a kink, for which there is room. */
+  void round(PanelDraft draft, double radius) {
+    List<Corner> corners = corners(radius);
+    List<Vec2> places = RoundCorners.places(corners, 1, Arc.sides(radius, turn()));
     EdgeDraft first = draft.cutCorner(after, places.getFirst(), places.getLast());
     List<EdgeDraft> sides = new ArrayList<>(List.of(first));
     sides.addAll(draft.detour(first, places.subList(1, places.size() - 1)));

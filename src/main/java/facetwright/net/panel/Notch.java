@@ -1,5 +1,6 @@
 package facetwright.net.panel;
 
+import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -40,6 +41,7 @@ public record Notch(double at, double width, double depth, NotchShape shape)
     EdgeDraft part = edge.isolate(middle - width / 2, middle + width / 2, site);
     Vec2 from = part.from();
     Vec2 to = part.to();
+    Polygon2 plain = panel.outline();
     List<EdgeDraft> sides = new ArrayList<>(List.of(part));
     sides.addAll(panel.detour(part, shape.corners(from, to, depth)));
     if (shape.isCircle(width, depth)) {
@@ -50,8 +52,10 @@ public record Notch(double at, double width, double depth, NotchShape shape)
         panel.isSimple(),
         () ->
             Message.of(
-                "the notch in %s, %s deep, reaches across the panel: make it less deep",
-                edge.name(), Value.limit(depth)),
+                "the notch in %s, %s deep, reaches across the panel: make it at most %s deep",
+                edge.name(),
+                Value.limit(depth),
+                Value.atMost(shape.deepest(plain, from, to, depth))),
         site);
   }
 }

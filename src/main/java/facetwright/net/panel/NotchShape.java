@@ -2,7 +2,10 @@ package facetwright.net.panel;
 
 import facetwright.geom.Arc;
 import facetwright.geom.LengthTolerance;
+import facetwright.geom.Most;
+import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.net.Clearance;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,6 +26,26 @@ public enum NotchShape {
   /** Whether it is half a circle. */
   boolean isCircle(double width, double depth) {
     return this == ROUND && LengthTolerance.FINE.same(depth, width / 2);
+  }
+
+  /**
+   * The depth to which such a notch leaves a border of a panel that holds, or where there is no
+   * room for one the depth to which it does not reach across; in mm.
+   *
+   * @param panel without the notch, its mouth from corner to corner
+   * @param tooDeep a depth with which it reaches across
+   */
+  double deepest(Polygon2 panel, Vec2 from, Vec2 to, double tooDeep) {
+    int start = panel.corners().indexOf(from);
+    double most =
+        Most.under(
+            tooDeep,
+            mm -> {
+              List<Vec2> cut = new ArrayList<>(panel.corners());
+              cut.addAll(start + 1, corners(from, to, mm));
+              return new Polygon2(cut).isSimple();
+            });
+    return most > 2 * Clearance.FROM_EDGE ? most - Clearance.FROM_EDGE : most;
   }
 
   /** The corners between the ends of the notch's mouth, from one to the other. */

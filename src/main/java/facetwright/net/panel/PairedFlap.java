@@ -1,5 +1,6 @@
 package facetwright.net.panel;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -50,12 +51,15 @@ public record PairedFlap(double depth, double bevel, Hold hold, double relief) {
     double wanted = Double.isNaN(bevel) ? depth : depth * Math.tan(Math.toRadians(bevel));
     double back = Double.isNaN(bevel) ? Math.min(wanted, most - relief) : wanted;
     Ask.that(
-        depth > relief && relief + back <= most && back >= 0,
+        depth > relief && relief + back <= most + LengthTolerance.FINE.mm() && back >= 0,
         () ->
             Message.of(
                 "a hook on %s would have no tip left: its end is set back by %s in all, and may be"
-                    + " by %s; take less depth, relief or bevel",
-                edge, Value.limit(relief + wanted), Value.limit(most)),
+                    + " by %s, and it has to reach past its cut; %s",
+                edge,
+                Value.limit(relief + wanted),
+                Value.limit(most),
+                Lean.mend(depth, relief, Double.isNaN(bevel) ? 0 : bevel, most)),
         site);
     return List.of(
         Vec2.ZERO,

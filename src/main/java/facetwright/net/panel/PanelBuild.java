@@ -21,6 +21,7 @@ import facetwright.net.Stance;
 import facetwright.net.draft.EdgeDraft;
 import facetwright.net.draft.NetDraft;
 import facetwright.net.draft.PanelDraft;
+import facetwright.words.SaidTwice;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -236,6 +237,11 @@ public final class PanelBuild {
         site);
     net.slit(one, two, site);
     return this;
+  }
+
+  /** What was said twice of the same panels. */
+  public SaidTwice twice() {
+    return net.twice();
   }
 
   /** Which of the built net's panels this is. */

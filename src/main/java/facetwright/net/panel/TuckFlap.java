@@ -1,5 +1,6 @@
 package facetwright.net.panel;
 
+import facetwright.geom.LengthTolerance;
 import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -59,8 +60,11 @@ public record TuckFlap(double depth, double relief, double bevel, double radius,
     double by =
         Double.isNaN(radius) ? Math.min(Math.min(depth * USUAL_ROUND, MOST_ROUND), room) : radius;
     if (by > 0) {
-      new FreeCorner(side, far).round(flap, by, site);
-      new FreeCorner(far, other).round(flap, by, site);
+      FreeCorner near = new FreeCorner(side, far);
+      FreeCorner next = new FreeCorner(far, other);
+      FreeCorner.refuse(List.of(near, next), flap.name(), by, site);
+      near.round(flap, by);
+      next.round(flap, by);
     }
   }
 
@@ -75,12 +79,12 @@ public record TuckFlap(double depth, double relief, double bevel, double radius,
     double in = relief + depth * Math.tan(Math.toRadians(bevel));
     double most = width * (1 - LEAST_LEFT) / 2;
     Ask.that(
-        relief >= 0 && in <= most,
+        relief >= 0 && in <= most + LengthTolerance.FINE.mm(),
         () ->
             Message.of(
                 "the tuck on %s would be narrower than a third of its hinge: its sides are set"
-                    + " back by %s in all, and may be by %s; take less depth, relief or bevel",
-                hinge, Value.limit(in), Value.limit(most)),
+                    + " back by %s in all, and may be by %s; %s",
+                hinge, Value.limit(in), Value.limit(most), Lean.mend(depth, relief, bevel, most)),
         site);
     return List.of(
         new Vec2(relief, 0),

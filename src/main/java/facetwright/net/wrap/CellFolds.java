@@ -5,40 +5,52 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Folds said of the scores beside chosen cells. */
+/** Sets how the scores of chosen cells are folded. */
 final class CellFolds {
-  private CellFolds() {}
+  private final WrapDraft wrap;
+  private final List<WrapCell> cells;
+  private final List<WrapDraft.Fold> before;
+  private int set;
 
-  /** Those on one side of each cell. */
-  static void set(WrapDraft wrap, List<WrapCell> cells, CellSide side, WrapDraft.Fold fold) {
-    int set = 0;
-    for (WrapCell c : cells) {
-      set += isSet(wrap, c, side, fold) ? 1 : 0;
-    }
-    Ask.that(set > 0, "no score runs along that side of the chosen cells", fold.site());
+  CellFolds(WrapDraft wrap, List<WrapCell> cells) {
+    this.wrap = wrap;
+    this.cells = cells;
+    this.before = List.copyOf(wrap.folds.values());
   }
 
-  /** Those of rows, between the chosen cells and the rows next to them. */
-  static void setBeside(WrapDraft wrap, List<WrapCell> cells, WrapDraft.Fold fold) {
+  /** Those on one side of each cell. */
+  void set(CellSide side, WrapDraft.Fold fold) {
+    cells.forEach(c -> set(c, side, fold));
+    Ask.that(set > 0, "no score runs along that side of the chosen cells", fold.site());
+    tellReplaced(fold);
+  }
+
+  /** Those between the cells and the rows next to them. */
+  void set(WrapDraft.Fold fold) {
     Set<Long> chosen = new HashSet<>();
     cells.forEach(c -> chosen.add(key(c.row, c.column)));
-    int set = 0;
     for (WrapCell c : cells) {
       if (!chosen.contains(key(c.row + 1, c.column))) {
-        set += isSet(wrap, c, CellSide.TOP, fold) ? 1 : 0;
+        set(c, CellSide.TOP, fold);
       }
       if (!chosen.contains(key(c.row - 1, c.column))) {
-        set += isSet(wrap, c, CellSide.BOTTOM, fold) ? 1 : 0;
+        set(c, CellSide.BOTTOM, fold);
       }
     }
     Ask.that(set > 0, "no row score runs beside the chosen cells", fold.site());
+    tellReplaced(fold);
+  }
+
+  private void tellReplaced(WrapDraft.Fold fold) {
+    wrap.twice.replaced(
+        "fold", before, wrap.folds.values(), WrapDraft.Fold::site, /* again= */ fold.site());
   }
 
   private static long key(int row, int column) {
     return row * 1000L + column;
   }
 
-  private static boolean isSet(WrapDraft wrap, WrapCell c, CellSide side, WrapDraft.Fold fold) {
+  private void set(WrapCell c, CellSide side, WrapDraft.Fold fold) {
     int n = wrap.columnCount();
     WrapDraft.ScoreKey key =
         switch (side) {
@@ -48,9 +60,9 @@ final class CellFolds {
           case LEFT -> new WrapDraft.ScoreKey(c.row, (c.column + n - 1) % n, false);
         };
     if (key.above() && (key.row() < 0 || key.row() + 1 >= wrap.rows.size())) {
-      return false;
+      return;
     }
     wrap.folds.put(key, fold);
-    return true;
+    set++;
   }
 }

@@ -69,6 +69,7 @@ public final class CellSelection {
 
   /** Cuts the cells away. */
   public CellSelection remove(Site at) {
+    CellsAgain.noteRemoved(wrap, cells, at);
     for (WrapCell c : cells) {
       c.removedSite = c.removed ? c.removedSite : at;
       c.removed = true;
@@ -96,7 +97,9 @@ public final class CellSelection {
    * @param edge TOP or BOTTOM; null for the free one
    */
   public CellSelection gusset(Pinch pinch, CellSide edge, Site at) {
-    for (WrapCell c : kept("pinched", at)) {
+    List<WrapCell> kept = kept("pinched", at);
+    CellsAgain.note(wrap, "gusset", kept, c -> c.gusset == null ? null : c.gussetSite, s -> s, at);
+    for (WrapCell c : kept) {
       Ask.that(c.tab == null, named(c) + " is a tab and can't be pinched", at);
       c.gusset = pinch;
       c.gussetEdge = edge;
@@ -120,7 +123,9 @@ public final class CellSelection {
   }
 
   private CellSelection makeTabs(double bevel, Site at) {
-    for (WrapCell c : kept("a tab", at)) {
+    List<WrapCell> kept = kept("a tab", at);
+    CellsAgain.note(wrap, "tabs", kept, c -> c.tab, WrapCell.Tab::site, at);
+    for (WrapCell c : kept) {
       Ask.that(c.gusset == null, named(c) + " is pinched and can't be a tab", at);
       double width = wrap.grid().least(c.row, c.column);
       double height = wrap.grid().height(c.row, c.column);
@@ -172,7 +177,7 @@ public final class CellSelection {
     Ask.length("a hole's diameter", diameter, at);
     for (WrapCell c : kept("punched", at)) {
       double least = wrap.grid().size(c.row, c.column);
-      Ask.length("the diameter of a hole in " + named(c), diameter, least, at);
+      Ask.that(diameter < least, () -> Shapes.noHole(diameter, named(c), least), at);
       c.cutouts.add(new WrapCell.Cutout.Punch(diameter, place, at));
     }
     return this;
@@ -187,7 +192,9 @@ public final class CellSelection {
             Message.of(
                 "%s has no window to put a backing behind: cut one first", named(seen.getFirst())),
         with.site());
-    seen.stream().filter(WrapCell::hasWindow).forEach(c -> c.backing = with);
+    List<WrapCell> backed = seen.stream().filter(WrapCell::hasWindow).toList();
+    CellsAgain.note(wrap, "backing", backed, c -> c.backing, Backing::site, with.site());
+    backed.forEach(c -> c.backing = with);
     return this;
   }
 
@@ -199,9 +206,10 @@ public final class CellSelection {
 
   /** Glues a decorative paper on each facet, smaller by the reveal all round. */
   public CellSelection layer(double reveal, String paper, Site at) {
-    for (WrapCell c : kept("given a layer", at)) {
-      double least = wrap.grid().size(c.row, c.column);
-      Ask.between("the reveal on " + named(c), reveal, 0, least / 2, at);
+    Ask.between("a reveal", reveal, 0, Ask.MOST_MM, at);
+    List<WrapCell> kept = kept("given a layer", at);
+    CellsAgain.note(wrap, "layer", kept, c -> c.layer, PanelDraft.LayerDraft::site, at);
+    for (WrapCell c : kept) {
       c.layer = new PanelDraft.LayerDraft(reveal, paper, at);
     }
     return this;
@@ -214,7 +222,7 @@ public final class CellSelection {
    * @param sense null to leave it as it is
    */
   public CellSelection fold(CellSide side, FoldAngle angle, Sense sense, Site at) {
-    CellFolds.set(wrap, cells, side, new WrapDraft.Fold(angle, sense, at));
+    new CellFolds(wrap, cells).set(side, new WrapDraft.Fold(angle, sense, at));
     return this;
   }
 
@@ -223,7 +231,7 @@ public final class CellSelection {
    * those between rim and wall.
    */
   public CellSelection fold(FoldAngle angle, Sense sense, Site at) {
-    CellFolds.setBeside(wrap, cells, new WrapDraft.Fold(angle, sense, at));
+    new CellFolds(wrap, cells).set(new WrapDraft.Fold(angle, sense, at));
     return this;
   }
 

@@ -14,7 +14,7 @@ final class WrapBuild {
   private final WrapDraft wrap;
   private final int n;
   private final int high;
-  private final NetDraft net = new NetDraft();
+  private final NetDraft net;
   private final DrawnCell[][] drawn;
   private final WrapAngles angles;
   private final WrapFrames frames;
@@ -23,6 +23,7 @@ final class WrapBuild {
     this.wrap = wrap;
     n = wrap.columnCount();
     high = wrap.rows.size();
+    net = new NetDraft(wrap.twice);
     drawn = new DrawnCell[high][n];
     angles = new WrapAngles(wrap);
     frames = new WrapFrames(wrap);

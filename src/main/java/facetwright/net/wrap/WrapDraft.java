@@ -9,6 +9,7 @@ import facetwright.net.NetException;
 import facetwright.net.Sense;
 import facetwright.net.draft.UsualTab;
 import facetwright.net.panel.PairedFlap;
+import facetwright.words.SaidTwice;
 import facetwright.words.Site;
 import facetwright.words.Spoken;
 import java.util.ArrayList;
@@ -17,7 +18,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
-import java.util.stream.IntStream;
 
 /**
  * A wrap in the making: a row of columns repeated round, several rows high, closed by a seam. The
@@ -60,6 +60,7 @@ public final class WrapDraft {
   Site seamSite;
   WrapFloor floor;
   final List<CellLap> laps = new ArrayList<>();
+  final SaidTwice twice = new SaidTwice();
   private final CellWords names;
 
   /** The rows that were walls when the grid was last reckoned; null before. */
@@ -177,14 +178,14 @@ public final class WrapDraft {
    * @param bevel degrees its free ends are cut back from square, 0 to 75
    */
   WrapDraft seam(double width, double bevel, Site seamAt) {
-    double column = narrowest(0);
+    double column = grid().narrowest(0);
     Ask.that(
         width >= 0 && width <= column * NARROWER,
         () ->
             Message.of(
                 "a seam of %s can't be glued under the first column, which is %s wide: give it less"
                     + " than %s, or 0 for none",
-                Value.given(width), Value.limit(column), Value.limit(column)),
+                Value.given(width), Value.limit(column), Value.atMost(column)),
         seamAt);
     seamBevel = Ask.angle("the seam's bevel", bevel, 0, 75, seamAt);
     seam = width;
@@ -208,7 +209,7 @@ public final class WrapDraft {
    */
   public WrapDraft floor(int column, double tab, Site at) {
     Ask.count("the column a floor hangs on", column, 1, columnCount(), at);
-    Ask.that(floor == null, "this wrap has a floor already", at);
+    WrapFloor.refuseSecond(floor, at);
     floor = new WrapFloor(column - 1, tab, at);
     return this;
   }
@@ -245,15 +246,6 @@ public final class WrapDraft {
     return cells[0].length;
   }
 
-  /** The least width of a column, in mm. */
-  private double narrowest(int column) {
-    WrapGrid now = grid();
-    return IntStream.range(0, rows.size())
-        .mapToDouble(r -> now.least(r, column))
-        .min()
-        .orElseThrow();
-  }
-
   /**
    * The net.
    *
@@ -261,6 +253,11 @@ public final class WrapDraft {
    */
   public Net build() {
     return new WrapBuild(this).build();
+  }
+
+  /** What was said twice of the same cells. */
+  public SaidTwice twice() {
+    return twice;
   }
 
   /** How a script speaks of one of its panels. */

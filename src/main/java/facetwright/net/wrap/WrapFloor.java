@@ -28,6 +28,18 @@ record WrapFloor(int column, double tab, Site site) {
   /** What it is called. */
   static final String NAME = "floor";
 
+  /**
+   * Refuses a second floor.
+   *
+   * @param first null for none
+   */
+  static void refuseSecond(WrapFloor first, Site at) {
+    Ask.that(
+        first == null,
+        () -> Message.of("this wrap has a floor already, by %s", first.site().text()),
+        at);
+  }
+
   /** A tab's ends are cut back by so much of its side at most. */
   private static final double MOST_BACK = 0.45;
 
@@ -55,7 +67,7 @@ record WrapFloor(int column, double tab, Site site) {
             Message.of(
                 "the floor's tabs can't be %s deep: give less than %s, so that they lie on their"
                     + " walls",
-                Value.given(tab), Value.limit(most)),
+                Value.given(tab), Value.atMost(most)),
         site);
     WrapAngles angles = new WrapAngles(wrap);
     double sharpest = Arrays.stream(CyclicPolygon.turns(foot)).min().orElseThrow();

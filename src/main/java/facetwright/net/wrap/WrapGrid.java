@@ -8,6 +8,7 @@ import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The measures of a wrap's cells: how wide each column is at each line between rows, and how high
@@ -156,5 +157,13 @@ final class WrapGrid {
       }
     }
     return true;
+  }
+
+  /** The least width of a column over all rows, in mm. */
+  double narrowest(int column) {
+    return IntStream.range(0, heights.length)
+        .mapToDouble(r -> least(r, column))
+        .min()
+        .orElseThrow();
   }
 }

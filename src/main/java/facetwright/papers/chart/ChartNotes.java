@@ -6,6 +6,7 @@ import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.Score;
 import facetwright.words.Decimals;
+import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -40,16 +41,25 @@ public final class ChartNotes {
     int scores = piece.scoreMeasures().size();
     int cuts = piece.cutMeasures().size();
     String percent = Decimals.places(100 * piece.parallelPart(), 0);
+    String why =
+        piece.parallelPart() < ScoreChart.FOR_BOARD
+            ? "a board serves where at least half of the length of the scores runs along or across"
+                + " one direction; here it is "
+                + percent
+                + " %."
+            : Sentence.small(piece.hindrance());
     if (piece.isByTemplate()) {
       return List.of(
-          "Made by its template: a board serves where at least half of the length of the scores"
-              + " runs along or across one direction; here it is "
-              + percent
-              + " %. Its points would take "
-              + piece.measures()
-              + " different measures, and more than "
-              + PieceChart.MOST_MARKED
-              + " are too many to be marked one by one: prick them through the printed template.");
+          "Made by its template: "
+              + why
+              + (piece.isTooMuch()
+                  ? " Its points would take "
+                      + piece.measures()
+                      + " different measures, and more than "
+                      + PieceChart.MOST_MARKED
+                      + " are too many to be marked one by one: prick them"
+                  : " Prick its points")
+              + " through the printed template.");
     }
     if (piece.isForBoard()) {
       notes.add(
@@ -58,10 +68,9 @@ public final class ChartNotes {
               + (cuts == 0 ? " and the cuts none." : " and the cuts " + cuts + " more."));
     } else {
       notes.add(
-          "For tracing: a board serves where at least half of the length of the scores runs along"
-              + " or across one direction; here it is "
-              + percent
-              + " %. Mark the points and join them, or prick them through the template. "
+          "For tracing: "
+              + why
+              + " Mark the points and join them, or prick them through the template. "
               + scores
               + " different measures.");
     }

@@ -48,9 +48,36 @@ public record PieceChart(
     return scoreMeasures.size() + cutMeasures.size();
   }
 
-  /** Whether the template is the way: no board serves, and measures are too many to be marked. */
+  /**
+   * Whether the template is the way: no board serves, and measures are too many to be marked, or
+   * one is gone on the ruler.
+   */
   public boolean isByTemplate() {
-    return !isForBoard && measures() > MOST_MARKED;
+    return !isForBoard && (isTooMuch() || isLost());
+  }
+
+  /** Whether its measures are too many to be marked one by one. */
+  public boolean isTooMuch() {
+    return measures() > MOST_MARKED;
+  }
+
+  /**
+   * Whether a measure is under half of the distance between two marks, and so gone on the ruler.
+   */
+  boolean isLost() {
+    return offRuler().stream().anyMatch(m -> m.reading().length().mm() == 0);
+  }
+
+  /** Why no board scores it, in a sentence; empty where one does. */
+  public String hindrance() {
+    return isForBoard
+        ? ""
+        : parallelPart < ScoreChart.FOR_BOARD
+            ? "Most scores of this piece are slanted."
+            : "The marks of your ruler, "
+                + ruler.name()
+                + " apart, are too coarse for this piece: a measure of less than half of that is"
+                + " gone on it.";
   }
 
   /** Measures, the blank's own among them, that lie between two marks of the ruler. */

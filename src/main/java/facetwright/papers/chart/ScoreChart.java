@@ -14,7 +14,7 @@ import java.util.function.Predicate;
  *
  * <p>A scoring board serves where at least half of the length of a piece's scores runs along or
  * across one direction. Any other piece is traced: its points are measured from two edges and
- * joined.
+ * joined. So is one of which a measure would be gone on the ruler.
  *
  * @param pieces one chart a piece
  */
@@ -35,15 +35,17 @@ public record ScoreChart(List<PieceChart> pieces) {
       FlatPiece turned = piece.turned(net, i);
       PieceChart one = of(piece, ruler, true);
       PieceChart other = of(turned, ruler, true);
-      charts.add(rank(other) < rank(one) ? other : one);
+      PieceChart best = rank(other) < rank(one) ? other : one;
+      charts.add(best.isForBoard() && best.isLost() ? of(piece, ruler, false) : best);
     }
     return new ScoreChart(charts);
   }
 
-  /** Fewer measures first, then fewer steps; as it lies where both are alike. */
+  /** None lost, then fewer measures, then fewer steps; as it lies where all are alike. */
   private static int rank(PieceChart chart) {
     return chart.isForBoard()
-        ? 10_000 * chart.scoreMeasures().size()
+        ? (chart.isLost() ? 10_000_000 : 0)
+            + 10_000 * chart.scoreMeasures().size()
             + 100 * chart.cutMeasures().size()
             + chart.steps().size()
         : 0;

@@ -57,10 +57,17 @@ public record Handout(
    * @param order what is set is told by its ruler, what is only read in its unit
    * @param laid the net on its sheets
    * @param form the folded form of the same net
+   * @param judgement the verdict on the same
    * @param works what all pieces take
    */
   public static Handout of(
-      String title, String author, Order order, Laid laid, FoldedForm form, Works works) {
+      String title,
+      String author,
+      Order order,
+      Laid laid,
+      FoldedForm form,
+      Judgement judgement,
+      Works works) {
     Net net = laid.net();
     Unit unit = order.unit();
     ByRuler byRuler =
@@ -69,7 +76,7 @@ public record Handout(
     List<Step> steps = Steps.of(net, form);
     FittingText fittings = new FittingText(net, form, unit, steps);
     List<Section> sections = new ArrayList<>();
-    sections.add(FirstPage.size(order, laid, form, works));
+    sections.add(FirstPage.size(order, laid, form, judgement, works));
     sections.add(FirstPage.needs(order, net, works, chart));
     sections.add(new Section.Facts("Take care", Cautions.of(net, title)));
     if (net.parts().all().isEmpty()) {

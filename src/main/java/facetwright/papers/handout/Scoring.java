@@ -161,19 +161,21 @@ final class Scoring {
     }
     String why =
         piece.parallelPart() < ScoreChart.FOR_BOARD
-            ? "Most scores of this piece are slanted."
-            : byRuler.why().orElse("");
+            ? piece.hindrance()
+            : byRuler.why().orElseGet(piece::hindrance);
     return List.of(
         (why
                 + " Fix the printed template on the card with two bits of tape, outside up, prick"
                 + " both ends of every score and every corner of the cuts through with a pin, and"
                 + " lift it off. "
-                + (piece.isByTemplate()
+                + (piece.isTooMuch()
                     ? "Its points would take "
                         + piece.measures()
                         + " different measures: too many to be marked one by one."
-                    : "The score chart of this design tells every point by its measures, for anyone"
-                        + " without a printer."))
+                    : piece.isByTemplate()
+                        ? ""
+                        : "The score chart of this design tells every point by its measures, for"
+                            + " anyone without a printer."))
             .strip());
   }
 

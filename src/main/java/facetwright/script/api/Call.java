@@ -139,6 +139,11 @@ public final class Call {
     return session;
   }
 
+  /** The function that is called. */
+  public String function() {
+    return function;
+  }
+
   /** Where in the script the call stands. */
   public Site site() {
     return site;
@@ -153,6 +158,18 @@ public final class Call {
     if (site.isInFile()) {
       throw new CallException(
           function + " belongs into the script: " + site.in().name() + " can't call it", instead);
+    }
+  }
+
+  /**
+   * Refuses a second call of what stands once in a script.
+   *
+   * @param instead what to do
+   */
+  public void once(String instead) {
+    Site first = session.twice().before(function, site);
+    if (first.isKnown()) {
+      throw new CallException(function + "() was called twice, first in " + first.text(), instead);
     }
   }
 

@@ -13,6 +13,7 @@ import facetwright.script.design.Dial;
 import facetwright.script.sandbox.CallException;
 import facetwright.script.sandbox.HostClock;
 import facetwright.script.sandbox.SiteFinder;
+import facetwright.words.SaidTwice;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -46,6 +47,7 @@ public final class Session {
   private AskedAim aim;
   private String reading = "";
   private final Said said = new Said();
+  private final SaidTwice twice = new SaidTwice();
 
   /**
    * @param settings dial values given from outside, by dial name, as a person types them
@@ -82,10 +84,6 @@ public final class Session {
   }
 
   public void name(String newTitle, Unit newUnit) {
-    if (title != null) {
-      throw new CallException(
-          "design() was called twice", "Name the design once, on the first line.");
-    }
     if (!dials.isEmpty() || !sources.isEmpty() || stock != null) {
       throw new CallException(
           "design() comes after other functions", "Put it first: it says what plain numbers mean.");
@@ -113,9 +111,10 @@ public final class Session {
   }
 
   void dial(Dial dial) {
-    if (dials.putIfAbsent(dial.name(), dial) != null) {
+    Dial first = dials.putIfAbsent(dial.name(), dial);
+    if (first != null) {
       throw new CallException(
-          "there are two dials called \"" + dial.name() + "\"",
+          "two dials are called \"" + dial.name() + "\", the first in " + first.site().text(),
           "Give each dial a name of its own.");
     }
   }
@@ -125,10 +124,6 @@ public final class Session {
   }
 
   public void aim(AskedAim asked) {
-    if (aim != null) {
-      throw new CallException(
-          "aim() was called twice", "Put all that it should come to into one aim.");
-    }
     aim = asked;
   }
 
@@ -208,8 +203,13 @@ public final class Session {
     for (PartDraft part : parts) {
       if (part.of() == of) {
         throw new CallException(
-            "this is the part \"" + part.name() + "\" already",
+            "this is the part \"" + part.name() + "\" already, by " + part.site().text(),
             "Call .part once, and keep what it gives: const lid = body.part(\"lid\");");
+      }
+      if (!name.isEmpty() && part.name().equals(name)) {
+        throw new CallException(
+            "two parts are called \"" + name + "\", the first in " + part.site().text(),
+            "Give each part a name of its own; for several alike make one with count: 2.");
       }
     }
     PartDraft part = new PartDraft(of, name, card, site);
@@ -249,6 +249,11 @@ public final class Session {
     return List.copyOf(unmet);
   }
 
+  /** What is said twice of the same. */
+  public SaidTwice twice() {
+    return twice;
+  }
+
   /** Adds something the maker should know that came up while a part was made. */
   public void find(Finding finding) {
     findings.add(finding);
@@ -278,7 +283,7 @@ public final class Session {
   public PanelBuild panels() {
     if (panels == null) {
       panels = new PanelBuild();
-      add(panels, panels::build, Speaking.BY_NAME);
+      add(panels, twice.with(panels.twice(), panels::build), Speaking.BY_NAME);
     }
     return panels;
   }

@@ -34,7 +34,12 @@ public final class Beside {
    */
   public Beside(Optional<Path> folder, Path library) {
     this.folder = folder;
-    this.library = library.resolve(IN_LIBRARY);
+    this.library = ofLibrary(library);
+  }
+
+  /** The folder in the library whose files every script may use. */
+  public static Path ofLibrary(Path library) {
+    return library.resolve(IN_LIBRARY);
   }
 
   /** For a script that lies in a file. */

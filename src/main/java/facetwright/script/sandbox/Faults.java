@@ -24,7 +24,7 @@ final class Faults {
   static final String ONE_FILE =
       "A script has no import and no export: use(\"tubs.js\") gives what another file offers";
 
-  private static final String SAY = "To see a value while you write, say it: say([\"side\", side])";
+  static final String SAY = "To see a value while you write, say it: say([\"side\", side])";
 
   private static final Pattern JAVA_NAME =
       Pattern.compile("\\b[a-z]\\w*(?:\\.[\\w$]+)+\\S*@[0-9a-f]+");
@@ -41,7 +41,6 @@ final class Faults {
           Map.entry(
               "Date",
               "A script can't read the clock: the same script must always give the same net"),
-          Map.entry("console", SAY),
           Map.entry("print", SAY),
           Map.entry("alert", SAY),
           Map.entry("eval", "Write the code out instead"),
@@ -144,6 +143,13 @@ final class Faults {
           .orElseGet(
               () -> new ScriptException(Message.text(said), site, Message.text(fix), List.of()));
     }
+    Spot spot = Spot.of(position.where().text(), site);
+    Optional<String> thing = Members.thing(error, host);
+    Optional<ScriptException> own =
+        thing.isPresent() ? Optional.empty() : OwnThrow.of(message, error, site, spot);
+    if (own.isPresent()) {
+      return own.get();
+    }
     Matcher unknown = NOT_DEFINED.matcher(message);
     Matcher uncallable = NOT_A_FUNCTION.matcher(message);
     boolean isUnknown = unknown.find();
@@ -154,11 +160,9 @@ final class Faults {
     }
     if (isUnknown) {
       String name = unknown.group(1);
-      Optional<ScriptException> early = early(name, site, Spot.of(position.where().text(), site));
-      if (early.isPresent()) {
-        return early.get();
-      }
-      return unknown(name, name + " is not defined", site, host.meant(name, site));
+      return early(name, site, spot)
+          .or(() -> OwnThrow.console(name, site, spot))
+          .orElseGet(() -> unknown(name, name + " is not defined", site, host.meant(name, site)));
     }
     if (isUncallable) {
       return unknown(
@@ -168,7 +172,6 @@ final class Faults {
     if (member.find()) {
       return Members.lacking(member.group(2), member.group(1), site, host);
     }
-    Optional<String> thing = Members.thing(error, host);
     if (error == null || error.isNull() || thing.isPresent()) {
       return new ScriptException(
           ScriptException.Kind.THROWN,

@@ -99,6 +99,7 @@ final class AimWords {
               List<String> names = call.has(turn) ? call.get(turn) : List.of();
               names.forEach(name -> mustBeADial(session, name));
               Grid marks = call.has(ruler) ? call.get(ruler) : Grid.usual(session.unit());
+              call.once("Put all that it should come to into one aim.");
               session.aim(new AskedAim(wanted, names, marks, call.site()));
               return null;
             });

@@ -151,7 +151,10 @@ final class BlankWords {
         .runs(
             (session, call) -> {
               Blank blank = Blank.of(call.get(width), call.get(height), call.site());
-              session.add(blank, blank::build, Speaking.byPlace(session.unit()));
+              session.add(
+                  blank,
+                  session.twice().with(blank.twice(), blank::build),
+                  Speaking.byPlace(session.unit()));
               return call.hold(Things.BLANK, blank);
             });
   }

@@ -16,6 +16,7 @@ import facetwright.script.api.Kinds;
 import facetwright.script.api.PointKinds;
 import facetwright.script.api.Things;
 import facetwright.script.api.WindowShape;
+import facetwright.script.args.Anew;
 import facetwright.script.args.BackingArgs;
 import facetwright.script.args.LayerArgs;
 import facetwright.script.args.NotchArgs;
@@ -35,13 +36,13 @@ final class FacetWords {
     return List.of(name(), window(), hole(), notch(), layer(), backing(), open());
   }
 
-  private static Object each(
+  private static Form each(
       Call call, Form form, String function, BiFunction<Form, String, Form> change) {
     Form changed = form;
     for (String name : FacetNaming.of(form, call.get(FACETS), function)) {
       changed = change.apply(changed, name);
     }
-    return call.hold(Things.FORM, changed);
+    return changed;
   }
 
   private static Fn<Form> name() {
@@ -100,17 +101,19 @@ final class FacetWords {
         .runs(
             (form, call) -> {
               WindowShape shape = options.read(call, "window");
-              return each(
-                  call,
-                  form,
-                  "window",
-                  (f, name) ->
-                      switch (shape) {
-                        case WindowShape.Border(double border) ->
-                            f.withWindowInset(name, border, call.site());
-                        case WindowShape.Outline(Polygon2 outline) ->
-                            f.withWindow(name, outline, call.site());
-                      });
+              Form changed =
+                  each(
+                      call,
+                      form,
+                      "window",
+                      (f, name) ->
+                          switch (shape) {
+                            case WindowShape.Border(double border) ->
+                                f.withWindowInset(name, border, call.site());
+                            case WindowShape.Outline(Polygon2 outline) ->
+                                f.withWindow(name, outline, call.site());
+                          });
+              return call.hold(Things.FORM, changed);
             });
   }
 
@@ -129,12 +132,15 @@ final class FacetWords {
             """)
         .runs(
             (form, call) ->
-                each(
-                    call,
-                    form,
-                    "hole",
-                    (f, name) ->
-                        f.withHole(name, call.get(at), call.get(PunchArgs.ACROSS), call.site())));
+                call.hold(
+                    Things.FORM,
+                    each(
+                        call,
+                        form,
+                        "hole",
+                        (f, name) ->
+                            f.withHole(
+                                name, call.get(at), call.get(PunchArgs.ACROSS), call.site()))));
   }
 
   private static Fn<Form> notch() {
@@ -162,17 +168,19 @@ final class FacetWords {
             """)
         .runs(
             (form, call) ->
-                each(
-                    call,
-                    form,
-                    "notch",
-                    (f, name) ->
-                        Lids.notched(
-                            f,
-                            name,
-                            call.has(edge) ? call.get(edge) : "",
-                            as.read(call),
-                            call.site())));
+                call.hold(
+                    Things.FORM,
+                    each(
+                        call,
+                        form,
+                        "notch",
+                        (f, name) ->
+                            Lids.notched(
+                                f,
+                                name,
+                                call.has(edge) ? call.get(edge) : "",
+                                as.read(call),
+                                call.site()))));
   }
 
   private static Fn<Form> layer() {
@@ -190,16 +198,19 @@ final class FacetWords {
             """)
         .runs(
             (form, call) ->
-                each(
+                Anew.LAYER.hold(
                     call,
                     form,
-                    "layer",
-                    (f, name) ->
-                        f.withLayer(
-                            name,
-                            call.get(LayerArgs.REVEAL),
-                            call.get(LayerArgs.PAPER),
-                            call.site())));
+                    each(
+                        call,
+                        form,
+                        "layer",
+                        (f, name) ->
+                            f.withLayer(
+                                name,
+                                call.get(LayerArgs.REVEAL),
+                                call.get(LayerArgs.PAPER),
+                                call.site()))));
   }
 
   private static Fn<Form> backing() {
@@ -227,7 +238,7 @@ final class FacetWords {
               for (String name : seen.isEmpty() ? named : seen) {
                 backed = backed.withBacking(name, BackingArgs.read(call));
               }
-              return call.hold(Things.FORM, backed);
+              return Anew.BACKING.hold(call, form, backed);
             });
   }
 
@@ -241,6 +252,6 @@ final class FacetWords {
             design("Pen pot");
             prism({ sides: 6, side: 26, height: 90 }).open("top").unfold();
             """)
-        .runs((form, call) -> each(call, form, "open", Form::withoutFacet));
+        .runs((form, call) -> call.hold(Things.FORM, each(call, form, "open", Form::withoutFacet)));
   }
 }

@@ -15,6 +15,7 @@ import facetwright.script.api.FacetNaming;
 import facetwright.script.api.Fn;
 import facetwright.script.api.Kinds;
 import facetwright.script.api.Things;
+import facetwright.script.args.Anew;
 import facetwright.script.sandbox.CallException;
 import java.util.List;
 
@@ -64,8 +65,9 @@ final class FormJoinWords {
             (form, call) -> {
               double deep = call.has(depth) ? call.get(depth) : 0;
               double back = call.has(bevel) ? 90 - call.get(bevel) : 0;
-              return call.hold(
-                  Things.FORM,
+              return Anew.JOIN.hold(
+                  call,
+                  form,
                   eachPair(
                       form,
                       call,
@@ -138,8 +140,9 @@ final class FormJoinWords {
         .runs(
             (form, call) -> {
               EdgeTab hook = as.edge(call);
-              return call.hold(
-                  Things.FORM,
+              return Anew.JOIN.hold(
+                  call,
+                  form,
                   eachPair(
                       form,
                       call,
@@ -181,8 +184,9 @@ final class FormJoinWords {
             """)
         .runs(
             (form, call) ->
-                call.hold(
-                    Things.FORM,
+                Anew.JOIN.hold(
+                    call,
+                    form,
                     Lids.tucked(
                         call.has(hinge)
                             ? Lids.hinged(form, call.get(facet), call.get(hinge), call.site())
@@ -258,8 +262,8 @@ final class FormJoinWords {
             """)
         .runs(
             (form, call) ->
-                call.hold(
-                    Things.FORM, Lids.hinged(form, call.get(facet), call.get(on), call.site())));
+                Anew.JOIN.hold(
+                    call, form, Lids.hinged(form, call.get(facet), call.get(on), call.site())));
   }
 
   private static Bearer bearer(Form form, Call call, Arg<List<String>> on, String one, String two) {

@@ -5,6 +5,7 @@ import static facetwright.script.api.Arg.needed;
 import facetwright.form.Form;
 import facetwright.geom.Vec2;
 import facetwright.net.blank.Blank;
+import facetwright.net.fitting.Lettered;
 import facetwright.net.panel.CardPanel;
 import facetwright.net.wrap.CellSelection;
 import facetwright.script.api.Arg;
@@ -14,17 +15,28 @@ import facetwright.script.api.PointKinds;
 import facetwright.script.api.Things;
 import facetwright.script.args.LabelArgs;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Words on facets, cells and panels. */
 final class LabelWords {
   private LabelWords() {}
 
+  /**
+   * What all of them have alike.
+   *
+   * @param where it writes, in words
+   * @param at the arguments that say where
+   */
+  private static <T> Fn.Builder<T> writes(String where, Arg<?>... at) {
+    return Fn.<T>named("label")
+        .does("Writes on " + where + ". " + LabelArgs.DOES)
+        .takes(Stream.concat(Stream.of(at), Stream.of(LabelArgs.TEXT)).toArray(Arg<?>[]::new))
+        .options(LabelArgs.SIZE, LabelArgs.CUT);
+  }
+
   static Fn<Form> onForm() {
     Arg<List<String>> facets = needed("facets", FacetNaming.KIND, FacetNaming.DOES);
-    return Fn.<Form>named("label")
-        .does("Writes on facets. " + LabelArgs.DOES)
-        .takes(facets, LabelArgs.TEXT)
-        .options(LabelArgs.SIZE, LabelArgs.CUT)
+    return LabelWords.<Form>writes("facets", facets)
         .gives(Things.FORM, "a new form")
         .example(
             """
@@ -38,6 +50,12 @@ final class LabelWords {
             (form, call) -> {
               Form changed = form;
               for (String name : FacetNaming.of(form, call.get(facets), "label")) {
+                List<Lettered> before = form.facets().get(form.facet(name)).labels();
+                if (!before.isEmpty()) {
+                  call.session()
+                      .twice()
+                      .beside("label", name, before.getLast().site(), call.site());
+                }
                 changed = changed.withLabel(name, LabelArgs.read(call));
               }
               return call.hold(Things.FORM, changed);
@@ -45,10 +63,7 @@ final class LabelWords {
   }
 
   static Fn<CellSelection> onCells() {
-    return Fn.<CellSelection>named("label")
-        .does("Writes on each chosen cell. " + LabelArgs.DOES)
-        .takes(LabelArgs.TEXT)
-        .options(LabelArgs.SIZE, LabelArgs.CUT)
+    return LabelWords.<CellSelection>writes("each chosen cell")
         .gives(Things.CELLS, "the chosen cells")
         .example(
             """
@@ -61,10 +76,7 @@ final class LabelWords {
   }
 
   static Fn<CardPanel> onPanel() {
-    return Fn.<CardPanel>named("label")
-        .does("Writes on the panel. " + LabelArgs.DOES)
-        .takes(LabelArgs.TEXT)
-        .options(LabelArgs.SIZE, LabelArgs.CUT)
+    return LabelWords.<CardPanel>writes("the panel")
         .gives(Things.PANEL, "the panel")
         .example(
             """
@@ -78,10 +90,7 @@ final class LabelWords {
 
   static Fn<Blank> onBlank() {
     Arg<Vec2> at = needed("at", PointKinds.point(), "a point in the panel");
-    return Fn.<Blank>named("label")
-        .does("Writes on the panel at a point. " + LabelArgs.DOES)
-        .takes(at, LabelArgs.TEXT)
-        .options(LabelArgs.SIZE, LabelArgs.CUT)
+    return LabelWords.<Blank>writes("the panel at a point", at)
         .gives(Things.BLANK, "the blank")
         .example(
             """

@@ -123,13 +123,9 @@ final class PanelCutWords {
             """)
         .runs(
             (panel, call) -> {
-              if (!call.has(corners)) {
-                return panel.rounded(call.get(radius), call.site());
-              }
-              for (int corner : call.get(corners)) {
-                panel.rounded(corner, call.get(radius), call.site());
-              }
-              return panel;
+              return call.has(corners)
+                  ? panel.rounded(call.get(corners), call.get(radius), call.site())
+                  : panel.rounded(call.get(radius), call.site());
             });
   }
 

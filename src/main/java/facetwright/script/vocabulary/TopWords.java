@@ -54,6 +54,7 @@ final class TopWords {
         .runs(
             (session, call) -> {
               call.ofScript("Name the design in the script alone.");
+              call.once("Name the design once, on the first line.");
               session.name(call.get(title), call.get(units));
               return null;
             });
@@ -176,6 +177,7 @@ final class TopWords {
                     Message.text("Take a smaller margin, or a larger sheet."),
                     List.of());
               }
+              call.once("Name the sheet once: of the two take out what is not meant.");
               session.stock(
                   stock, call.has(margin) ? OptionalDouble.of(border) : OptionalDouble.empty());
               return null;

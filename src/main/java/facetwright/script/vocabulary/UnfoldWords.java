@@ -23,6 +23,7 @@ import facetwright.script.api.Kinds;
 import facetwright.script.api.PartCard;
 import facetwright.script.api.Session;
 import facetwright.script.api.Things;
+import facetwright.script.args.Anew;
 import facetwright.words.Site;
 import java.util.List;
 import java.util.OptionalInt;
@@ -85,6 +86,7 @@ final class UnfoldWords {
               }
               Unfolding based = unfolding;
               Session session = call.session();
+              Anew.counts(form, session.twice());
               String called = call.get(part);
               PartCard card = own.read(call);
               Object laid = new Object();

@@ -144,7 +144,9 @@ final class WrapWords {
               WrapDraft draft = draft(call, columns, width, widths, built);
               seam(draft, call.get(on), call.get(seam), call.site());
               session.add(
-                  draft, draft::build, (net, p) -> draft.spoken(net.panels().get(p).name()));
+                  draft,
+                  session.twice().with(draft.twice(), draft::build),
+                  (net, p) -> draft.spoken(net.panels().get(p).name()));
               return call.hold(Things.WRAP, draft);
             });
   }

@@ -3,6 +3,7 @@ package facetwright.workbench.papers;
 import facetwright.export.Exporter;
 import facetwright.export.Exporters;
 import facetwright.export.Job;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import java.util.List;
@@ -17,7 +18,13 @@ record Paper(String name, Exporter exporter) {
 
   /** What exporters need to know of a design, for an order. */
   static Job job(Design design, Order order) {
-    return new Job(design.title(), design.header().author(), design.laid(), design.folded(), order);
+    return new Job(
+        design.title(),
+        design.header().author(),
+        design.laid(),
+        design.folded(),
+        order,
+        Judgement.of(design.laid(), design.folded(), design.findings()));
   }
 
   /** All papers of a job. */

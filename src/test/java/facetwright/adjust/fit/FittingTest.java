@@ -7,10 +7,9 @@ import facetwright.aim.Grid;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.WhatIf;
 import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -57,7 +56,7 @@ class FittingTest {
 
   @Test
   void saysWhatDoesNotFitAndWhatHitsItsEnd() throws Exception {
-    String lantern = Files.readString(Path.of("library/harbour-lantern.js"));
+    String lantern = LibraryDesigns.text("harbour-lantern");
     Fitting small = fit(lantern, SheetSizes.named("A6"), 1);
     assertThat(small.isMet()).isFalse();
     assertThat(small.after().count()).isZero();

@@ -13,11 +13,10 @@ import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.ToSet;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.WhatIf;
 import facetwright.script.design.Dial;
 import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +52,7 @@ class RoundingTest {
   }
 
   private static Rounding library(String name, Ruler ruler) throws Exception {
-    return round(Files.readString(Path.of("library", name + ".js")), ruler);
+    return round(LibraryDesigns.text(name), ruler);
   }
 
   private static Map<String, String> typed(Rounding rounding, Unit unit) {
@@ -123,7 +122,7 @@ class RoundingTest {
   @ParameterizedTest
   @ValueSource(strings = {"1 - 1e-12", "1 + 1e-12", "1 + 7e-13"})
   void aHairChangesNoChoice(String hair) throws Exception {
-    String source = Files.readString(Path.of("library/gull-bauble.js"));
+    String source = LibraryDesigns.text("gull-bauble");
     String other = source.replace("radius: waist", "radius: waist * (" + hair + ")");
     assertThat(other).isNotEqualTo(source);
     assertThat(typed(round(other, Ruler.MM), Unit.MM))
@@ -172,9 +171,7 @@ class RoundingTest {
   // with walls of 32 mm; between the walls that leaves 165 × 88 mm.
   @Test
   void foldsATrayAsItIsSet() throws Exception {
-    WhatIf what =
-        WhatIf.of(
-            "tray.js", Files.readString(Path.of("library/supper-tray.js")), Map.of(), Budget.USUAL);
+    WhatIf what = WhatIf.of("tray.js", LibraryDesigns.text("supper-tray"), Map.of(), Budget.USUAL);
     Draft draft = Draft.of(Map.of(), what.design(), Ruler.MM);
     FoldedForm form = Rounding.asSet(draft).orElseThrow().form();
     Measures m = form.measures();
@@ -202,7 +199,7 @@ class RoundingTest {
 
   @Test
   void writesDialsAndConstantsIntoTheScript() throws Exception {
-    String source = Files.readString(Path.of("library/harbour-lantern.js"));
+    String source = LibraryDesigns.text("harbour-lantern");
     WhatIf what = WhatIf.of("l.js", source, Map.of("sides", "10"), Budget.USUAL);
     Rounding rounding = Rounding.of(what, Ruler.SIXTEENTHS, 1);
     String written = Rewriting.of(what, rounding, true).text();
@@ -216,7 +213,7 @@ class RoundingTest {
   @ParameterizedTest
   @ValueSource(ints = {4, 8, 16, 32})
   void aTwistedTowerComesToInches(int parts) throws Exception {
-    String source = Files.readString(Path.of("library/twisted-tower.js"));
+    String source = LibraryDesigns.text("twisted-tower");
     WhatIf what = WhatIf.of("t.js", source, Map.of(), Budget.USUAL);
     Rounding rounding = Rounding.of(what, new Ruler(Unit.INCH, parts), 1);
     String written = Rewriting.of(what, rounding, false).text();

@@ -5,13 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.script.DialSetting;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.WhatIf;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -69,7 +68,7 @@ class OtherUnitTest {
         "twisted-tower"
       })
   void mostOfTheLibraryCanComeToInches(String name) throws IOException, ScriptException {
-    String source = Files.readString(Path.of("library", name + ".js"));
+    String source = LibraryDesigns.text(name);
     String text = written(source, Ruler.SIXTEENTHS).orElseThrow();
     Design was = what(source).design();
     Design is = what(text).design();

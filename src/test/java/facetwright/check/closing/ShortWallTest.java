@@ -80,7 +80,8 @@ class ShortWallTest {
     Said said() {
       Laid laid = SheetLayout.lay(net(), SHEET);
       FoldedForm form = Folding.fold(laid);
-      return new Said(Verdict.of(laid, form, Unit.MM), Checks.all(laid, form));
+      return new Said(
+          Verdict.of(laid, form, Checks.all(laid, form)).text(Unit.MM), Checks.all(laid, form));
     }
   }
 

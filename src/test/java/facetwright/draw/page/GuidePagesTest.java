@@ -12,14 +12,10 @@ import facetwright.geom.LengthTolerance;
 import facetwright.papers.guide.PunchGuide;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
-import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
-import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -27,8 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Pages on layers and guides. */
 class GuidePagesTest {
   private static Design design(String name) throws Exception {
-    Path file = Path.of("library/" + name + ".js");
-    return Facetwright.evaluate(name, Files.readString(file), Map.of(), Budget.USUAL);
+    return LibraryDesigns.design(name);
   }
 
   private static Works works(Design d, int pieces) {

@@ -8,13 +8,9 @@ import facetwright.geom.Vec2;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
-import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
-import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,8 +20,7 @@ class AsSetTest {
   private static final Ruler FINEST = new Ruler(Unit.MM, 1000);
 
   private static Design library(String name) throws Exception {
-    Path file = Path.of("library", name + ".js");
-    return Facetwright.evaluate(name, Files.readString(file), Map.of(), Budget.USUAL);
+    return LibraryDesigns.design(name);
   }
 
   /** By a ruler whose marks are a thousandth of a millimetre apart all comes out as it should. */

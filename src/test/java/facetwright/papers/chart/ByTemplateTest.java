@@ -54,4 +54,22 @@ class ByTemplateTest {
                 + " });");
     assertThat(chart.pieces()).noneMatch(PieceChart::isByTemplate);
   }
+
+  /** Three millimetres are under half of half an inch: no mark is left of them. */
+  @Test
+  void whatIsGoneOnTheRulerIsPricked() throws Exception {
+    Net net =
+        Facetwright.evaluate(
+                "t.js",
+                "design(\"Band\"); wrap({ columns: 4, width: 50, rows: [3, 60], seam: 12 });",
+                Map.of(),
+                Budget.USUAL)
+            .net();
+    assertThat(ScoreChart.of(net, Ruler.HALF_MM).pieces()).allMatch(PieceChart::isForBoard);
+    ScoreChart chart = ScoreChart.of(net, new Ruler(Unit.INCH, 2));
+    assertThat(chart.pieces()).noneMatch(PieceChart::isForBoard);
+    assertThat(ChartNotes.of(chart.pieces().getFirst(), Unit.INCH).getFirst())
+        .startsWith("For tracing: the marks of your ruler, 1/2 in apart, are too coarse")
+        .contains("prick them through the template");
+  }
 }

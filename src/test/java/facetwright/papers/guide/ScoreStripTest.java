@@ -6,20 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.measure.Ruler;
 import facetwright.papers.chart.Replay;
 import facetwright.papers.chart.ScoreChart;
-import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
-import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Strips that save setting measures. */
 class ScoreStripTest {
   private static ScoreChart chart(String name) throws Exception {
-    Path file = Path.of("library/" + name + ".js");
-    Design d = Facetwright.evaluate(name, Files.readString(file), Map.of(), Budget.USUAL);
+    Design d = LibraryDesigns.design(name);
     return ScoreChart.of(d.net(), Ruler.HALF_MM);
   }
 

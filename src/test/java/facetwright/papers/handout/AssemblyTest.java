@@ -17,13 +17,9 @@ import facetwright.geom.Segment2;
 import facetwright.geom.Vec3;
 import facetwright.net.Join;
 import facetwright.net.Net;
-import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
-import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -116,7 +112,6 @@ class AssemblyTest {
   }
 
   private static Design lantern() throws Exception {
-    Path file = Path.of("library/harbour-lantern.js");
-    return Facetwright.evaluate("lantern.js", Files.readString(file), Map.of(), Budget.USUAL);
+    return LibraryDesigns.design("harbour-lantern");
   }
 }

@@ -14,14 +14,10 @@ import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
-import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
-import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,14 +25,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A handout tells all that a student needs, in the order of the work. */
 class HandoutTest {
   private static Design design(String name) throws Exception {
-    Path file = Path.of("library/" + name + ".js");
-    return Facetwright.evaluate(name, Files.readString(file), Map.of(), Budget.USUAL);
+    return LibraryDesigns.design(name);
   }
 
   private static Handout handout(Design d, int pieces) {
     Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), pieces);
     return Handout.of(
-        d.title(), d.header().author(), Order.usual(d.unit()), d.laid(), d.folded(), works);
+        d.title(),
+        d.header().author(),
+        Order.usual(d.unit()),
+        d.laid(),
+        d.folded(),
+        Judgement.of(d.laid(), d.folded(), d.findings()),
+        works);
   }
 
   private static List<Picture.Scored> steps(Handout handout, String heading) {
@@ -158,7 +159,15 @@ class HandoutTest {
     FoldedForm form = Folding.fold(laid.net());
     assertThat(form.closure()).isEqualTo(Closure.NOT_SOLVED);
     Works works = Works.of(laid, form, Unit.MM, List.of(), 1);
-    Handout handout = Handout.of("Flags", "", Order.usual(Unit.MM), laid, form, works);
+    Handout handout =
+        Handout.of(
+            "Flags",
+            "",
+            Order.usual(Unit.MM),
+            laid,
+            form,
+            Judgement.of(laid, form, List.of()),
+            works);
     assertThat(handout.sections().stream().map(Section::heading))
         .contains("Score", "Cut", "Fold once")
         .doesNotContain("Shape", "Glue in this order");

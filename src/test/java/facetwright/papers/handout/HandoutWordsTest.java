@@ -12,10 +12,10 @@ import facetwright.papers.layers.LayerGroup;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -32,15 +32,14 @@ class HandoutWordsTest {
   private static final Map<Path, Design> DESIGNS = new HashMap<>();
 
   private static Stream<Path> library() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("library"))) {
-      return files.filter(f -> f.toString().endsWith(".js")).sorted().toList().stream();
-    }
+    return LibraryDesigns.files().stream();
   }
 
   private static Design design(Path file) throws Exception {
     Design known = DESIGNS.get(file);
     if (known == null) {
-      known = Facetwright.evaluate(file.toString(), Files.readString(file), Map.of(), Budget.USUAL);
+      known =
+          Facetwright.evaluate(file.toString(), LibraryDesigns.text(file), Map.of(), Budget.USUAL);
       DESIGNS.put(file, known);
     }
     return known;
@@ -48,7 +47,14 @@ class HandoutWordsTest {
 
   private static Handout handout(Design d, Order order) {
     Works works = Works.of(d.laid(), d.folded(), order.unit(), List.of(), 1);
-    return Handout.of(d.title(), d.header().author(), order, d.laid(), d.folded(), works);
+    return Handout.of(
+        d.title(),
+        d.header().author(),
+        order,
+        d.laid(),
+        d.folded(),
+        Judgement.of(d.laid(), d.folded(), d.findings()),
+        works);
   }
 
   private static List<String> told(Section section) {

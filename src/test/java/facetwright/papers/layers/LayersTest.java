@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.papers.cutting.Paper;
 import facetwright.papers.cutting.Verify;
 import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -36,7 +36,7 @@ class LayersTest {
   /** Four columns of 28 mm, two walls of 60 mm each; 1.5 mm are taken off each side. */
   @Test
   void theLanternHasOneKindOfLayer() throws Exception {
-    Design lantern = design(Files.readString(Path.of("library/harbour-lantern.js")));
+    Design lantern = design(LibraryDesigns.text("harbour-lantern"));
     List<LayerGroup> groups = layers(lantern).groups();
     assertThat(groups).hasSize(1);
     LayerGroup only = groups.getFirst();
@@ -54,7 +54,7 @@ class LayersTest {
   /** A bauble of two pyramids on 8 sides has 16 equal facets. */
   @Test
   void theBaublesTrianglesAreOneGroup() throws Exception {
-    Design bauble = design(Files.readString(Path.of("library/gull-bauble.js")));
+    Design bauble = design(LibraryDesigns.text("gull-bauble"));
     List<LayerGroup> groups = layers(bauble).groups();
     assertThat(groups).hasSize(1);
     assertThat(groups.getFirst().count()).isEqualTo(16);
@@ -69,7 +69,7 @@ class LayersTest {
   /** Upside down is not upright: the lower half of the bauble is a group of its own. */
   @Test
   void aDirectedPaperKeepsUpsideDownApart() throws Exception {
-    Design bauble = design(Files.readString(Path.of("library/gull-bauble.js")));
+    Design bauble = design(LibraryDesigns.text("gull-bauble"));
     List<LayerGroup> groups = layers(bauble, paper("layer paper", true)).groups();
     assertThat(groups).hasSize(2);
     assertThat(groups).allMatch(g -> g.count() == 8);
@@ -110,16 +110,14 @@ class LayersTest {
   }
 
   static Stream<Path> library() throws Exception {
-    try (Stream<Path> files = Files.list(Path.of("library"))) {
-      return files.filter(f -> f.toString().endsWith(".js")).sorted().toList().stream();
-    }
+    return LibraryDesigns.files().stream();
   }
 
   /** Groups hold every layer once, and no two groups are one shape. */
   @ParameterizedTest
   @MethodSource("library")
   void libraryLayersAreCountedOnce(Path file) throws Exception {
-    Design d = design(Files.readString(file));
+    Design d = design(LibraryDesigns.text(file));
     Layers layers = layers(d);
     // What lies behind windows is cut as layers are.
     int panes = d.net().panels().stream().mapToInt(p -> p.panes().size()).sum();

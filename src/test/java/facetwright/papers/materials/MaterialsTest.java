@@ -7,10 +7,9 @@ import facetwright.measure.Unit;
 import facetwright.papers.guide.PunchGuide;
 import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -26,7 +25,7 @@ class MaterialsTest {
   }
 
   private static Design lantern() throws Exception {
-    return design(Files.readString(Path.of("library/harbour-lantern.js")));
+    return design(LibraryDesigns.text("harbour-lantern"));
   }
 
   private static Need need(Works works, String key) {

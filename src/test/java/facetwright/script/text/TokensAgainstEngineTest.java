@@ -2,9 +2,8 @@ package facetwright.script.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.script.LibraryDesigns;
 import facetwright.script.text.Token.Kind;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
@@ -102,22 +101,7 @@ class TokensAgainstEngineTest {
   }
 
   static Stream<String> library() throws Exception {
-    try (Stream<Path> files = Files.list(Path.of("library"))) {
-      return files
-          .filter(f -> f.toString().endsWith(".js"))
-          .sorted()
-          .map(TokensAgainstEngineTest::text)
-          .toList()
-          .stream();
-    }
-  }
-
-  private static String text(Path file) {
-    try {
-      return Files.readString(file);
-    } catch (java.io.IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
+    return LibraryDesigns.files().stream().map(LibraryDesigns::text);
   }
 
   @ParameterizedTest

@@ -2,9 +2,9 @@ package facetwright.script.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.script.LibraryDesigns;
 import facetwright.script.text.Token.Kind;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -68,15 +68,13 @@ class TokensTest {
   }
 
   static Stream<Path> library() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("library"))) {
-      return files.filter(f -> f.toString().endsWith(".js")).sorted().toList().stream();
-    }
+    return LibraryDesigns.files().stream();
   }
 
   @ParameterizedTest
   @MethodSource("library")
   void everyBracketOfTheLibraryHasItsPartner(Path file) throws IOException {
-    Reading reading = Reading.of(Files.readString(file));
+    Reading reading = Reading.of(LibraryDesigns.text(file));
     assertThat(reading.isPaired()).isTrue();
     for (int i = 0; i < reading.tokens().size(); i++) {
       if (reading.is(i, '(')) {

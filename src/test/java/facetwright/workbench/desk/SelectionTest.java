@@ -5,11 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.words.Site;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,12 +16,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class SelectionTest {
   private static Design lantern() throws Exception {
-    String script = Files.readString(Path.of("library", "harbour-lantern.js"));
+    String script = LibraryDesigns.text("harbour-lantern");
     return Facetwright.evaluate("lantern.js", script, Map.of(), Budget.USUAL);
   }
 
   private static int line(String words) throws Exception {
-    String script = Files.readString(Path.of("library", "harbour-lantern.js"));
+    String script = LibraryDesigns.text("harbour-lantern");
     return (int) script.substring(0, script.indexOf(words)).lines().count();
   }
 

@@ -39,4 +39,23 @@ class FileWatchTest {
       watch.watch(folder.resolve("none").resolve("such.js"));
     }
   }
+
+  /** The files that every script may use lie in a folder of their own. */
+  @Test
+  void tellsOfWhatEveryScriptMayUse() throws Exception {
+    Path shared = Files.createDirectories(folder.resolve("library").resolve("use"));
+    Path own = Files.createDirectories(folder.resolve("own"));
+    Semaphore told = new Semaphore(0);
+    try (FileWatch watch = new FileWatch(told::release, shared, folder.resolve("gone"))) {
+      watch.watch(null);
+      Files.writeString(shared.resolve("golden.js"), "1");
+      told(told, "written while no file is open");
+      watch.watch(own.resolve("one.js"));
+      Files.writeString(shared.resolve("golden.js"), "2");
+      told(told, "written beside an open file");
+      watch.watch(own.resolve("two.js"));
+      Files.writeString(shared.resolve("golden.js"), "3");
+      told(told, "written beside another");
+    }
+  }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import facetwright.script.Facetwright;
+import facetwright.script.LibraryDesigns;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import facetwright.words.Site;
@@ -22,7 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class PicturesTest {
-  private static final Path DRUM = Path.of("library", "fog-drum.js");
+  private static final Path DRUM = LibraryDesigns.file("fog-drum");
 
   @TempDir private Path folder;
   private final List<String> asked = new ArrayList<>();

@@ -1,9 +1,9 @@
-package facetwright.net.outline;
+package facetwright.geom;
 
 import java.util.function.DoublePredicate;
 
 /** The greatest measure that still does, found by halving what lies between. */
-final class Most {
+public final class Most {
   private static final int HALVINGS = 40;
 
   private Most() {}
@@ -13,7 +13,7 @@ final class Most {
    *
    * @param can whether a measure does: if it does, a smaller one is taken to do as well
    */
-  static double under(double tooMuch, DoublePredicate can) {
+  public static double under(double tooMuch, DoublePredicate can) {
     double low = 0;
     double high = tooMuch;
     for (int i = 0; i < HALVINGS; i++) {
