@@ -11,6 +11,7 @@ import facetwright.measure.Unit;
 import facetwright.net.Parts;
 import facetwright.net.sheet.Stock;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Judgement;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
 import facetwright.papers.materials.Works;
@@ -146,7 +147,14 @@ class SideBySideTest {
     Design design = cartons(81.6, "sleeve.over([one, two]);");
     Works works = Works.of(design.laid(), design.folded(), Unit.MM, List.of(), 1);
     Handout handout =
-        Handout.of("", "", Order.usual(Unit.MM), design.laid(), design.folded(), works);
+        Handout.of(
+            "",
+            "",
+            Order.usual(Unit.MM),
+            design.laid(),
+            design.folded(),
+            Judgement.of(design.laid(), design.folded(), design.findings()),
+            works);
     assertThat(((Section.Steps) handout.sections().getLast()).pictures())
         .extracting(Picture::words)
         .contains(
