@@ -65,12 +65,19 @@ class UnusedTest {
         "hinge(\"top\", \"side 1\")",
         "label(\"side 1\", \"Bread\")",
         "backing(\"side 2\")",
+        "notch(\"side 1\", { width: 8, depth: 4, edge: \"top\" })",
+        "tongue(\"side 1\", \"side 2\")",
       })
   void aChangeOfAFormThatIsLost(String call) {
     String name = call.substring(0, call.indexOf('('));
-    // What goes behind a window wants one.
-    String opened = "height: 40 }).window(\"side 2\", { border: 8 })";
-    String head = name.equals("backing") ? HEAD.replace("height: 40 })", opened) : HEAD;
+    // What goes behind a window wants one, and what is cut into a free edge a free edge.
+    String before =
+        switch (name) {
+          case "backing" -> ".window(\"side 2\", { border: 8 })";
+          case "notch" -> ".open(\"top\")";
+          default -> "";
+        };
+    String head = HEAD.replace("height: 40 })", "height: 40 })" + before);
     List<Finding> found = unused(head + "  p." + call + ";" + FOOT);
     assertThat(found)
         .singleElement()

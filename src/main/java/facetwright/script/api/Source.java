@@ -19,6 +19,7 @@ public sealed interface Source {
    */
   record Own(Object of, Supplier<Net> net, Speaking speaking) implements Source {
     /** Where the maker named a panel of it; nowhere for one that got its name by itself. */
+    @SuppressWarnings("ReferenceEquality") // One way of speaking is no other, however alike.
     public Site named(Panel panel) {
       boolean isNamed = speaking == Speaking.BY_NAME && panel.role() != PanelRole.TAB;
       return isNamed ? panel.site() : Site.NONE;
