@@ -135,7 +135,7 @@ public final class HandoutPages {
     notes.removeAll(noted);
     noted.addAll(notes);
     String told = String.join(" ", notes);
-    boolean isApart = told.length() > SHORT || !told.isEmpty() && !grid.isWithin();
+    boolean isApart = told.length() > SHORT || (!told.isEmpty() && !grid.isWithin());
     List<Grid.Cell> cells = new ArrayList<>();
     for (Picture picture : shown) {
       boolean isFirst = cells.isEmpty() && !isApart;

@@ -281,8 +281,10 @@ record BlankFrame(
     String height = trim.height().mark();
     Span.draw(marks, new Vec2(blank.minX(), low), new Vec2(blank.maxX(), low), gap(width));
     Span.draw(marks, new Vec2(beside, blank.minY()), new Vec2(beside, blank.maxY()), gap(height));
-    return labels.level(width, new Vec2(middle.x(), low), Weight.BOLD, Ink.BLACK)
-        & labels.upright(height, new Vec2(beside, middle.y()), Weight.BOLD, Ink.BLACK);
+    boolean isWidthTold = labels.level(width, new Vec2(middle.x(), low), Weight.BOLD, Ink.BLACK);
+    boolean isHeightTold =
+        labels.upright(height, new Vec2(beside, middle.y()), Weight.BOLD, Ink.BLACK);
+    return isWidthTold && isHeightTold;
   }
 
   private static double gap(String words) {

@@ -80,8 +80,8 @@ final class Labels {
 
   /** Words that run up the page, in the middle of a place. */
   boolean upright(String text, Vec2 middle, Weight weight, Ink ink) {
-    double wide = wide(text, weight);
-    Box2 box = around(middle, HIGH, wide);
+    double length = wide(text, weight);
+    Box2 box = around(middle, /* wide= */ HIGH, /* high= */ length);
     if (!isFree(box)) {
       return false;
     }

@@ -49,10 +49,10 @@ record Ranks(List<Integer> of, List<Double> at, int count) {
       for (int k = 0; k < at.size(); k++) {
         double apart = Math.abs(at.get(i) - at.get(k));
         boolean isHidden =
-            ranks.get(i) > ranks.get(k) && apart < lengths.get(k) / 2 + LEADER
-                || i != k
+            (ranks.get(i) > ranks.get(k) && apart < lengths.get(k) / 2 + LEADER)
+                || (i != k
                     && ranks.get(i).equals(ranks.get(k))
-                    && apart < (lengths.get(i) + lengths.get(k)) / 2 + BETWEEN;
+                    && apart < (lengths.get(i) + lengths.get(k)) / 2 + BETWEEN);
         if (isHidden) {
           return false;
         }

@@ -108,7 +108,12 @@ final class Gathered {
     List<Grid> rows = List.of(new Grid(all, 1, 1), new Grid(1, all, 1), pile);
     Lie lie = group.getFirst().lie();
     if (lie != Lie.FOUND) {
-      return List.of(rows.get(lie.ordinal()));
+      return List.of(
+          switch (lie) {
+            case RIGHT -> rows.getFirst();
+            case BACK -> rows.get(1);
+            case TOP, FOUND -> pile;
+          });
     }
     List<Grid> grids = new ArrayList<>(rows.subList(0, 2));
     List<Parts.Part> parts = net.parts().all();

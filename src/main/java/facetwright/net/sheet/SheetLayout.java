@@ -96,7 +96,7 @@ public final class SheetLayout {
         tries.stream().allMatch(Try::fits),
         tries.stream()
             .map(Try::room)
-            .min(Comparator.comparing(rooms::indexOf).reversed())
+            .min(Comparator.<Room>comparingInt(rooms::indexOf).reversed())
             .orElseThrow(),
         rooms.getFirst(),
         cards);

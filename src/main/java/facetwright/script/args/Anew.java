@@ -23,6 +23,8 @@ public enum Anew {
   JOIN("", f -> f.tabs().stream().map(EdgeTab::site));
 
   private final String word;
+
+  @SuppressWarnings("ImmutableEnumChecker") // It holds nothing that could change.
   private final Function<Facet, Stream<Site>> said;
 
   Anew(String word, Function<Facet, Stream<Site>> said) {
