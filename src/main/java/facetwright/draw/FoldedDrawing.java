@@ -150,23 +150,14 @@ public final class FoldedDrawing {
           lines.add(new Mark.Stroke(points, line.closed(), line.kind()));
         }
       }
-      Mark.Patch patch = patch(shard.panel(), shard.region(), ink, lines, from);
-      patches.add(shard.isPart() ? parted(patch) : patch);
+      patches.add(patch(shard.panel(), shard.region(), ink, lines, from));
       if (facing > 0) {
         inlays
             .getOrDefault(shard, List.of())
-            .forEach(
-                inlay -> {
-                  Mark.Patch laid = patch(shard.panel(), inlay, ink, from);
-                  patches.add(shard.isPart() ? parted(laid) : laid);
-                });
+            .forEach(inlay -> patches.add(patch(shard.panel(), inlay, ink, from)));
       }
     }
     return patches;
-  }
-
-  private static Mark.Patch parted(Mark.Patch p) {
-    return new Mark.Patch(p.rings(), p.ink(), p.edges(), p.part(), true);
   }
 
   /** The points but those that lie where the one before them does. */

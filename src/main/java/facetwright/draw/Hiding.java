@@ -40,9 +40,8 @@ final class Hiding {
    * A panel, or a part of one where it had to be divided.
    *
    * @param isPane whether it is what shows in a window of the panel, behind which something is
-   * @param isPart whether it is such a part
    */
-  record Shard(int number, int panel, boolean isPane, Polygon region, boolean isPart) {
+  record Shard(int number, int panel, boolean isPane, Polygon region) {
     @Override
     public boolean equals(Object other) {
       return other instanceof Shard s && s.number == number;
@@ -72,9 +71,9 @@ final class Hiding {
     Pace.doing("finding what hides what of " + net.panels().size() + " panels");
     List<Shard> all = new ArrayList<>();
     for (int p = 0; p < net.panels().size(); p++) {
-      all.add(new Shard(shards++, p, false, net.panels().get(p).region(), false));
+      all.add(new Shard(shards++, p, false, net.panels().get(p).region()));
       for (Polygon2 pane : net.panels().get(p).panes()) {
-        all.add(new Shard(shards++, p, true, Planar.polygon(pane), false));
+        all.add(new Shard(shards++, p, true, Planar.polygon(pane)));
       }
     }
     this.stacked = new Stacked(net, this.poses);
@@ -195,7 +194,7 @@ final class Hiding {
     Geometry part = shard.region.intersection(half);
     for (int i = 0; i < part.getNumGeometries(); i++) {
       if (part.getGeometryN(i) instanceof Polygon p && p.getArea() > LEAST_AREA) {
-        to.add(new Shard(shards++, shard.panel, shard.isPane, p, true));
+        to.add(new Shard(shards++, shard.panel, shard.isPane, p));
       }
     }
   }

@@ -135,22 +135,11 @@ public sealed interface Mark {
    *
    * @param rings what an odd number of them encloses is filled
    * @param part which part of the drawn thing it is, such as the number of a panel
-   * @param parted whether others of its ink go on where it ends: then it is drawn a little larger,
-   *     so that no light line shows between them where pixels are covered in part
    */
-  record Patch(List<Polygon2> rings, Ink ink, List<Stroke> edges, int part, boolean parted)
-      implements Mark {
-    /** By how much a parted one is drawn larger, in mm: less than half of any line is wide. */
-    public static final double OVER = 0.05;
-
+  record Patch(List<Polygon2> rings, Ink ink, List<Stroke> edges, int part) implements Mark {
     public Patch {
       rings = List.copyOf(rings);
       edges = List.copyOf(edges);
-    }
-
-    /** One that is whole. */
-    public Patch(List<Polygon2> rings, Ink ink, List<Stroke> edges, int part) {
-      this(rings, ink, edges, part, false);
     }
 
     @Override
@@ -159,8 +148,7 @@ public sealed interface Mark {
           new Fill(rings, FillKind.CARD).turnedOver(width).rings(),
           ink,
           edges.stream().map(e -> e.turnedOver(width)).toList(),
-          part,
-          parted);
+          part);
     }
 
     @Override
@@ -169,8 +157,7 @@ public sealed interface Mark {
           rings.stream().map(motion::apply).toList(),
           ink,
           edges.stream().map(e -> e.moved(motion)).toList(),
-          part,
-          parted);
+          part);
     }
   }
 

@@ -163,13 +163,6 @@ public final class PdfWriter implements Exporter {
         case Mark.Fill f -> area(out, f.rings(), f.kind().ink());
         case Mark.Patch p -> {
           area(out, p.rings(), p.ink());
-          if (p.parted()) {
-            out.setStrokingColor(colour(p.ink()));
-            out.setLineWidth((float) (2 * Mark.Patch.OVER));
-            out.setLineDashPattern(new float[0], 0);
-            outline(out, p.rings());
-            out.stroke();
-          }
           for (Mark.Stroke edge : p.edges()) {
             draw(out, edge);
           }
@@ -180,15 +173,11 @@ public final class PdfWriter implements Exporter {
 
     private void area(PDPageContentStream out, List<Polygon2> rings, Ink ink) throws IOException {
       out.setNonStrokingColor(colour(ink));
-      outline(out, rings);
-      out.fillEvenOdd();
-    }
-
-    private void outline(PDPageContentStream out, List<Polygon2> rings) throws IOException {
       for (Polygon2 ring : rings) {
         path(out, ring.corners());
         out.closePath();
       }
+      out.fillEvenOdd();
     }
 
     private void text(PDPageContentStream out, Mark.Text t) throws IOException {

@@ -196,10 +196,6 @@ public final class SvgWriter implements Exporter {
     xml.writeEmptyElement("path");
     xml.writeAttribute("d", area(patch.rings(), height));
     xml.writeAttribute("fill", patch.ink().hex());
-    if (patch.parted() && !isOutlined) {
-      xml.writeAttribute("stroke", patch.ink().hex());
-      xml.writeAttribute("stroke-width", number(2 * Mark.Patch.OVER));
-    }
     for (Map.Entry<LineKind, List<Mark.Stroke>> edge : edges.entrySet()) {
       if (!isOutlined) {
         xml.writeEmptyElement("path");

@@ -10,7 +10,6 @@ import facetwright.fold.pose.Upright;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.net.sheet.Laid;
-import facetwright.net.sheet.Room;
 import facetwright.script.api.Session;
 import facetwright.script.design.AskedAim;
 import facetwright.script.design.Design;
@@ -122,10 +121,10 @@ public final class Facetwright {
   /**
    * What a single run came to.
    *
-   * @param room kept free round the net's pieces where the sheet leaves it
+   * @param margin the border of the sheet that the net keeps clear of, in mm
    * @param aim what the script wants its dials turned for
    */
-  record Made(Design design, Room room, Optional<AskedAim> aim) {
+  record Made(Design design, double margin, Optional<AskedAim> aim) {
     /** The same with a look for findings. */
     private Made checked() {
       Laid laid = design.laid();
@@ -136,7 +135,7 @@ public final class Facetwright {
     }
 
     Made with(Design other) {
-      return new Made(other, room, aim);
+      return new Made(other, margin, aim);
     }
   }
 
@@ -272,7 +271,7 @@ public final class Facetwright {
                   .toList(),
               session.said(),
               Declared.in(source, told.net(), told.spoken()));
-      Made made = new Made(design, session.rooms().getFirst(), session.aim());
+      Made made = new Made(design, session.margin(), session.aim());
       return checked && made.aim().isEmpty() ? made.checked() : made;
     }
 

@@ -81,7 +81,9 @@ final class Owned {
             .filter(p -> net.panels().get(p).role() == PanelRole.FACET)
             .findFirst()
             .orElse(body.getFirst());
-    return Stance.asCalled(net, body, first);
+    int n = net.panels().get(first).outline().size();
+    return new Stance(
+        IntStream.range(0, n).mapToObj(i -> new Stance.Corner(first, n - 1 - i)).toList());
   }
 
   private static List<Integer> body(Net net, int panel) {

@@ -34,7 +34,7 @@ class FitCommandTest {
             .readTree(
                 run(0, "fit", "library/gull-bauble.js", "--sheet", "A4", "--count", "4", "--json"));
     assertThat(json.path("met").asBoolean()).isTrue();
-    assertThat(json.path("per_sheet_now").asInt()).isEqualTo(4);
+    assertThat(json.path("per_sheet_now").asInt()).isEqualTo(6);
     assertThat(json.path("per_sheet").asInt()).isGreaterThanOrEqualTo(4);
     assertThat(json.path("copies")).hasSize(json.path("per_sheet").asInt());
     assertThat(json.path("size_mm").path(2).asDouble())

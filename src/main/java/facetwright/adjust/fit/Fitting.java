@@ -8,7 +8,6 @@ import facetwright.aim.Outcome;
 import facetwright.geom.Box2;
 import facetwright.geom.RoundOff;
 import facetwright.net.sheet.Laid;
-import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.Stock;
@@ -42,13 +41,13 @@ public record Fitting(
     static OnSheet of(Design design, SheetSize sheet) {
       Stock own = design.laid().stock();
       Stock stock = sheet.stock(own.weight(), own.caliper(), own.grain());
-      Room room = design.laid().wanted();
-      if (2 * room.margin() >= Math.min(stock.width(), stock.height())) {
+      double margin = design.laid().margin();
+      if (2 * margin >= Math.min(stock.width(), stock.height())) {
         throw new IllegalArgumentException(
             "the margin of the script's sheet leaves nothing of " + sheet.name());
       }
-      Laid laid = SheetLayout.lay(design.net(), stock, room);
-      return new OnSheet(laid, CopyPlan.of(laid));
+      Laid laid = SheetLayout.lay(design.net(), stock, margin, SheetLayout.USUAL_GAP);
+      return new OnSheet(laid, CopyPlan.of(laid, SheetLayout.USUAL_GAP));
     }
 
     /** How many whole designs lie on the sheet. */

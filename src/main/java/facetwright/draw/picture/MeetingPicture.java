@@ -39,10 +39,7 @@ public final class MeetingPicture {
     List<Mark> marks = new ArrayList<>();
     for (Mark.Patch patch : drawing.seen(from)) {
       boolean isIn = meeting.contains(patch.part());
-      marks.add(
-          isIn
-              ? new Mark.Patch(patch.rings(), MARKED, patch.edges(), patch.part(), patch.parted())
-              : patch);
+      marks.add(isIn ? new Mark.Patch(patch.rings(), MARKED, patch.edges(), patch.part()) : patch);
     }
     Scaling.Fit fit = Scaling.Fit.of(drawing.bounds(from), wide, tall);
     List<Mark> all = new ArrayList<>(fit.of(marks));

@@ -129,8 +129,7 @@ public final class Scaling {
                     rings(p.rings()),
                     p.ink(),
                     p.edges().stream().map(this::stroke).toList(),
-                    p.part(),
-                    p.parted()));
+                    p.part()));
         case Mark.Text _ -> {}
       }
     }

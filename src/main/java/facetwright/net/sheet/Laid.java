@@ -17,12 +17,10 @@ import java.util.stream.IntStream;
  * @param stock the sheet as it lies (turned a quarter where that fits better)
  * @param sheets how many sheets it takes, at least 1
  * @param fits whether every piece lies whole on one of the sheets
- * @param kept the room that is kept free round the pieces; where they do not fit, what should be
- * @param wanted the room that would be kept if the sheet left it
+ * @param margin kept free along each edge of a sheet, in mm
  * @param cards for each sheet which card it is, as it lies: parts may have cards of their own
  */
-public record Laid(
-    Net net, Stock stock, int sheets, boolean fits, Room kept, Room wanted, List<Stock> cards)
+public record Laid(Net net, Stock stock, int sheets, boolean fits, double margin, List<Stock> cards)
     implements Serializable {
   /** Room drawn between two sheets, in mm. */
   public static final double SHEET_GAP = 20;
@@ -31,19 +29,14 @@ public record Laid(
     cards = List.copyOf(cards);
   }
 
-  /** One whose sheets are all of one card, with the room it should have. */
-  public Laid(Net net, Stock stock, int sheets, boolean fits, Room kept) {
-    this(net, stock, sheets, fits, kept, kept, Collections.nCopies(sheets, stock));
-  }
-
-  /** Kept free along each edge of a sheet, in mm. */
-  public double margin() {
-    return kept.margin();
+  /** One whose sheets are all of one card. */
+  public Laid(Net net, Stock stock, int sheets, boolean fits, double margin) {
+    this(net, stock, sheets, fits, margin, Collections.nCopies(sheets, stock));
   }
 
   /** The same sheets under a net that lies on them alike. */
   public Laid with(Net other) {
-    return new Laid(other, stock, sheets, fits, kept, wanted, cards);
+    return new Laid(other, stock, sheets, fits, margin, cards);
   }
 
   /** Where sheet {@code index} lies. */

@@ -9,8 +9,6 @@ import facetwright.geom.Vec2;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.net.sheet.Laid;
-import facetwright.net.sheet.Room;
-import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.Stock;
 import facetwright.pace.Pace;
 import facetwright.papers.copies.Pattern.Placed;
@@ -62,20 +60,19 @@ public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> cop
   public Laid laid(Net net) {
     List<Net> all =
         copies.stream().map(m -> net.moved(Collections.nCopies(net.pieces(), m))).toList();
-    return new Laid(NetMerge.of(all), stock, 1, true, new Room(margin, gap));
+    return new Laid(NetMerge.of(all), stock, 1, true, margin);
   }
 
   /**
-   * Plans a sheet. Along its edges as much is kept free as where the net lies there alone, for a
-   * printer reaches no farther. Between two copies there is no more than a knife needs: who cuts
-   * copies wants many, and a cut between two of them is straight for as long as both are.
+   * Plans a sheet.
    *
    * @param laid the net on its sheet
+   * @param gap room for the knife between two copies, 0 or more, in mm
    */
-  public static CopyPlan of(Laid laid) {
+  public static CopyPlan of(Laid laid, double gap) {
     return laid.fits() && laid.sheets() == 1
-        ? of(laid.net(), laid.stock(), laid.margin(), SheetLayout.USUAL_GAP)
-        : new CopyPlan(laid.stock(), laid.margin(), SheetLayout.USUAL_GAP, List.of());
+        ? of(laid.net(), laid.stock(), laid.margin(), gap)
+        : new CopyPlan(laid.stock(), laid.margin(), gap, List.of());
   }
 
   /**

@@ -25,26 +25,22 @@ record Stocking(int perSheet, int sheets) {
     if (!laid.fits() || laid.kinds().size() > 1) {
       return new Stocking(0, simple);
     }
-    int perSheet = CopyPlan.of(laid).count();
+    double gap = SheetLayout.USUAL_GAP;
+    int perSheet = CopyPlan.of(laid, gap).count();
     int whole = perSheet == 0 ? simple : (pieces + perSheet - 1) / perSheet;
     List<Box2> boxes = laid.net().boxOfPiece();
     if (boxes.size() == 1 || whole == 1) {
       return new Stocking(perSheet, whole);
     }
-    double edges = 2 * laid.margin();
-    Paper card =
-        new Paper(laid.stock().name(), laid.stock().width() - edges, laid.stock().height() - edges);
+    Paper card = new Paper(laid.stock().name(), laid.stock().width(), laid.stock().height());
     List<Wanted> all = new ArrayList<>();
-    boolean small = true;
+    boolean small = laid.margin() == 0;
     for (Box2 box : boxes) {
       String name = "part " + (all.size() + 1);
       all.add(Wanted.of(name, box.width(), box.height(), pieces, true));
       small &= holds(card, box);
     }
-    int planned =
-        small
-            ? Planner.plan(List.of(card), all, SheetLayout.USUAL_GAP, Effort.USUAL).sheetCount()
-            : whole;
+    int planned = small ? Planner.plan(List.of(card), all, gap, Effort.USUAL).sheetCount() : whole;
     return new Stocking(perSheet, Math.min(whole, planned));
   }
 

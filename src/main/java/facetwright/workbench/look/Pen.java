@@ -30,9 +30,6 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
    */
   private static final double LEAST_SPECK = 3;
 
-  /** As wide as the light line that shows where two areas cover parts of one pixel, in pixels. */
-  private static final double SEAM = 1;
-
   private static final double LEAST_TYPE = 6;
 
   /** A colour of the screen. */
@@ -91,12 +88,6 @@ public record Pen(GraphicsContext on, Camera camera, boolean trueWidths) {
       case Mark.Patch patch -> {
         on.setFill(colour(patch.ink()));
         area(patch.rings());
-        if (patch.parted()) {
-          on.setStroke(colour(patch.ink()));
-          on.setLineWidth(SEAM);
-          on.setLineDashes();
-          on.stroke();
-        }
         paintAll(patch.edges());
       }
       case Mark.Text text -> text(text);
