@@ -200,7 +200,8 @@ public final class Session {
             "this is the part \"" + part.name() + "\" already, by " + part.site().text(),
             "Call .part once, and keep what it gives: const lid = body.part(\"lid\");");
       }
-      if (!name.isEmpty() && part.name().equals(name)) {
+      // What a loop makes under one name is one part made several times.
+      if (!name.isEmpty() && part.name().equals(name) && !part.site().equals(site)) {
         throw new CallException(
             "two parts are called \"" + name + "\", the first in " + part.site().text(),
             "Give each part a name of its own; for several alike make one with count: 2.");
