@@ -54,7 +54,7 @@ class FitBothWaysTest {
     }
   }
 
-  private enum Unit {
+  enum Unit {
     MM(1),
     CM(0.1),
     IN(1 / 25.4);
