@@ -32,7 +32,7 @@ class GreatestTest {
    * @param script with @ where the measure stands
    * @param advice finds the measure that is told to go
    */
-  private record Word(String name, Function<Random, String> script, String advice) {
+  record Word(String name, Function<Random, String> script, String advice) {
     @Override
     public String toString() {
       return name;
