@@ -136,6 +136,32 @@ public final class Lids {
     return form.withNotch(at, new FacetNotch(chosen.sideOf(at), notch, site));
   }
 
+  /** Refuses glue along a side that is to open, whichever of the two is said first. */
+  static void refuseBoth(Facet facet, Facet other, int side, EdgeTab said) {
+    for (EdgeTab before : facet.tabs()) {
+      boolean isBoth =
+          before.side() == side && opens(before) != opens(said) && (isGlue(before) || isGlue(said));
+      FormCheck.require(
+          !isBoth,
+          "\""
+              + facet.name()
+              + "\" and \""
+              + other.name()
+              + (opens(before)
+                  ? "\" are to come apart there, as a lid opens: glue would hold it shut"
+                  : "\" have a tab to be glued already, which would hold the lid shut")
+              + "; leave the tab out, or what makes a lid of it");
+    }
+  }
+
+  private static boolean opens(EdgeTab said) {
+    return said.isLoose() || said.isHinge();
+  }
+
+  private static boolean isGlue(EdgeTab said) {
+    return said.hold().isGlued();
+  }
+
   /** Refuses to take away a facet to which a flap or a hinge was said. */
   static void refuseHeld(Form form, int facet) {
     for (FormEdge edge : around(form, facet)) {

@@ -188,7 +188,7 @@ class MainTest {
     assertThat(run(words("make", box, svg)).exit()).isZero();
     Path template = folder.resolve("papers").resolve("crate-template.svg");
     String first = Files.readString(template);
-    Files.writeString(Path.of(box), BOX + "sheet(\"A3\");\n");
+    Files.writeString(Path.of(box), BOX.replace("A4", "A3"));
     assertThat(run(words("make", box, svg)).exit()).as("changed").isZero();
     assertThat(Files.readString(template)).isNotEqualTo(first);
     Path twin = Files.writeString(folder.resolve("twin.js"), BOX);

@@ -29,7 +29,7 @@ class DeadEndsTest {
       quoteCharacter = '~',
       textBlock =
           """
-          w.tabs()              | 3  | a wrap has no function tabs | It is a function of a selection of cells. A wrap has columns, rows, floor, window,
+          w.tabs()              | 3  | a wrap has no function tabs | It is a function of a selection of cells. A wrap has columns, rows, floor, hook, window,
           w.coulmns("odd")      | 3  | a wrap has no function coulmns | Did you mean columns?
           p.columns("odd")      | 3  | a form has no function columns | It is a function of a wrap and of a selection of cells. A form has
           p.unfold().layer("top") | 12 | a part has no function layer | Put .layer before .unfold

@@ -243,6 +243,11 @@ class HeldWithoutGlueTest {
         ".hook('side 1', 'side 2', { relief: 9 })|relief",
         ".hinge('top', 'base')|do not meet",
         ".tab('top', 'side 1', { on: 'base' })|names neither",
+        ".hinge('top', 'side 3').tab('top', 'side 1')|come apart there",
+        ".hinge('top', 'side 3').tab('side', 'top')|come apart there",
+        ".tab('top', 'side 1').hinge('top', 'side 3')|would hold the lid shut",
+        ".tuck('top', 'side 1').tab('top', 'side 2')|come apart there",
+        ".tab('side 1', 'top').tuck('top', 'side 1')|would hold the lid shut",
       })
   void whatMakesNoSenseIsRefusedAtItsLine(String said, String told) {
     ScriptException e =

@@ -120,7 +120,7 @@ class OutlineWordsTest {
         "frustum({ sides: 5, side: 9, top: circle({ across: 9 }), height: 9 }) | for the base",
         "panel('a', { outline: circle({ across: 9 }), width: 5, height: 4 }) | one shape",
         "panel('a', { outline: circle({ across: 9 }) }).tab('1') | nothing hangs on it",
-        "panel('a', { width: 40, height: 20 }).rounded(30) | at most by 19.98",
+        "panel('a', { width: 40, height: 20 }).rounded(30) | at most by 9.99",
         "panel('a', { width: 40, height: 20 }).rounded(3).rounded(3) | no corner that is free",
         "panel('a', { width: 40, height: 20 }).rounded(3).chamfer(1, 2) | round already",
         "panel('a', { width: 40, height: 20 }).rounded(3, { corners: [7] }) | 1 to 4",

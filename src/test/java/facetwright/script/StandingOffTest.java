@@ -1,16 +1,20 @@
 package facetwright.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import facetwright.check.Summary;
 import facetwright.check.finding.Finding;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
+import facetwright.words.Decimals;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -56,6 +60,61 @@ class StandingOffTest {
   void byTooLittle() throws ScriptException {
     Design design = spiked(4, 40, 25, ", { by: 20 }");
     assertThat(design.findings().getFirst().fix()).contains("more than 25 mm");
+  }
+
+  /**
+   * What stands farther out of a tray than its lid is deep keeps the lid off; lower or deeper by
+   * what is told, they go over each other by 5 mm.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "45, 12, 15, 8",
+    "45, 15, 15, 5",
+    "60.25, 20, 30.25, 15.25",
+    "40, 9.5, 10, 5.5",
+  })
+  void overWhatStandsOutOfATray(double tall, double deep, double out, double less)
+      throws ScriptException {
+    Design stopped = filled(tall, deep);
+    assertThat(summary(stopped)).startsWith("Can't be made as meant: \"lid\" does not go over");
+    Finding told = stopped.findings().getFirst();
+    assertThat(told.message())
+        .contains(
+            String.format(
+                Locale.ROOT,
+                "\"insert\" stands %s mm out of \"tray\", and \"lid\" is %s mm deep",
+                Decimals.plain(out),
+                Decimals.plain(deep)));
+    assertThat(told.fix())
+        .startsWith(
+            "Make \"insert\" lower by "
+                + Decimals.plain(less)
+                + " mm, or \"lid\" deeper by as much: then they go 5 mm over each other.");
+    Design lower = filled(tall - less, deep);
+    Design deeper = filled(tall, deep + less);
+    for (Design mended : List.of(lower, deeper)) {
+      assertThat(summary(mended)).startsWith("Closes").contains("\"lid\" goes over \"tray\"");
+    }
+    // The lid rests on the insert, its rim 5 mm below that of the tray, which is 30 mm high.
+    assertThat(lower.folded().measures().height()).isCloseTo(25 + deep, within(1e-6));
+    assertThat(deeper.folded().measures().height()).isCloseTo(25 + deep + less, within(1e-6));
+  }
+
+  private static Design filled(double tall, double deep) throws ScriptException {
+    return design(
+        String.format(
+            Locale.ROOT,
+            """
+            const foot = rectangle({ width: 80, height: 60 });
+            const tray = prism({ outline: foot, height: 30 }).open("top").unfold({ part: "tray" });
+            const insert = prism({ outline: rectangle({ width: 78, height: 58 }), height: %s })
+              .open("top").unfold({ part: "insert" });
+            insert.into(tray);
+            const lid = prism({ outline: foot.offset("card"), height: %s }).open("top").unfold({ part: "lid" });
+            lid.over(tray);
+            """,
+            tall,
+            deep));
   }
 
   /** Cups of one taper go into each other however far the one stands out. */

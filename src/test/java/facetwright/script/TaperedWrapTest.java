@@ -215,7 +215,7 @@ class TaperedWrapTest {
             + "|is too low for column 2 to taper so far: make it higher than 85 mm",
         "wrap({ columns: 6, width: [30, 2], rows: [10, 28, 10], seam: 1"
             + " }).rows(\"rim\").tabs();|narrows to nothing",
-        "wrap({ columns: 6, width: [30, 20], rows: 60 }).rows(1).hole({ across: 22 });|at most 20"
+        "wrap({ columns: 6, width: [30, 20], rows: 60 }).rows(1).hole({ across: 22 });|at most 14"
             + " mm",
         "wrap({ columns: 6, width: [30, 0], rows: 60 });|0 mm is too small",
       })

@@ -156,8 +156,16 @@ record PlacedFit(Subject subject, Together.Nest nest, Optional<Slip> slip) {
         comes(),
         word(),
         onto(),
-        Value.length(Math.max(0, least())),
+        room(),
         isLoose() ? ", loose" : "");
+  }
+
+  /** The room across, from least to most where a beginner could tell the two apart. */
+  private Message room() {
+    Value least = Value.length(Math.max(0, least()));
+    return isLoose() && most() - Math.max(0, least()) > Slip.LEAST
+        ? Message.of("%s to %s", least, Value.length(most()))
+        : Message.of("%s", least);
   }
 
   /** What is amiss; empty where it is just right. */

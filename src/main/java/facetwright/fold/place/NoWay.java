@@ -2,7 +2,6 @@ package facetwright.fold.place;
 
 import facetwright.message.Message;
 import facetwright.net.Net;
-import facetwright.net.Parts.Placing;
 
 /** It can't go there. */
 final class NoWay extends Exception {
@@ -35,15 +34,5 @@ final class NoWay extends Exception {
     return new NoWay(
         Message.of("%s is glued to what is no part of it", Way.name(net, part)),
         Message.text("Leave out the join, or make both one part: what is glued is one."));
-  }
-
-  static NoWay ofStopped(Net net, Placing placing) {
-    return new NoWay(
-        Message.of(
-            "%s does not go %s %s: what is there already is in the way at the opening",
-            Way.name(net, placing.part()), placing.word(), Way.name(net, placing.onto())),
-        Message.text(
-            "Put what is to lie side by side together first, one beside the other, and then both"
-                + " in at once."));
   }
 }

@@ -167,7 +167,7 @@ final class Way {
       most = Math.min(most, length);
     }
     if (most <= Collision.HELD) {
-      throw NoWay.ofStopped(net, placing);
+      throw new Stopped(net, skins, placing, how).at(start, outer, inside, all);
     }
     double depth = Double.isNaN(by) ? most : by;
     if (!Double.isNaN(by) && !how.isTube() && by > most + Collision.HELD) {

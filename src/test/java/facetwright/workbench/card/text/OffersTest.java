@@ -99,7 +99,7 @@ class OffersTest {
   @Test
   void inBracesTheOptionsNotYetGiven() {
     assertThat(words("wrap({ columns: 6, | })"))
-        .containsExactly("width", "widths", "rows", "names", "seam");
+        .containsExactly("width", "widths", "rows", "names", "seam", "on");
     assertThat(words("wrap({ columns: 6, wi| })")).containsExactly("width", "widths");
     assertThat(words("body.rows(\"rim\").tabs({ |")).contains("hole");
     assertThat(at("wrap({ r| })").all().getFirst().written()).isEqualTo("rows: ");

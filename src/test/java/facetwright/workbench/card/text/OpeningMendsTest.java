@@ -74,7 +74,7 @@ class OpeningMendsTest {
           """
           mm | wrap({ columns: 6, width: 20, rows: [40] }).columns("odd").rows("wall").hole({ across: 4, at: [0, 16] });           | Write 15
           mm | wrap({ columns: 6, width: 20, rows: [20, 40] }).rows("wall").window({ border: 4 });                                 | Write 5
-          mm | wrap({ columns: 6, width: 20, rows: [14, 40, 14] }).rows("rim").tabs({ hole: 4 });                                  | Write 2.4
+          mm | wrap({ columns: 6, width: 20, rows: [14, 40, 14] }).rows("rim").tabs({ hole: 6 });                                  | Write 4
           in | wrap({ columns: 6, width: 1, rows: [1, 2], seam: 0.5 }).rows("wall").window({ border: 0.125 });                     | Write 0.25
           mm | prism({ sides: 6, side: 34, height: 60 }).window("side", { border: 3 }).unfold();                                   | Write 5
           mm | prism({ sides: 6, side: 34, height: 60 }).hole("side", { across: 4, at: [0, 27] }).unfold();                        | Write 23
