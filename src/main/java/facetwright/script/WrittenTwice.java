@@ -2,6 +2,7 @@ package facetwright.script;
 
 import facetwright.script.text.Call;
 import facetwright.script.text.Gathered;
+import facetwright.script.text.Known;
 import facetwright.script.text.Piece;
 import facetwright.script.text.Reading;
 import facetwright.script.text.Span;
@@ -25,6 +26,8 @@ final class WrittenTwice {
   /** Behind these marks braces hold options, not statements. */
   private static final List<Character> BEFORE_OPTIONS = List.of('(', ',', '=', ':', '?', '[');
 
+  private static final Known<List<Found>> KNOWN = new Known<>(WrittenTwice::read);
+
   private final Reading reading;
 
   /** Makes a place in the script of one in the text that is read. */
@@ -47,6 +50,10 @@ final class WrittenTwice {
 
   /** All of it in a script and the files that it uses. */
   static List<Found> in(String source) {
+    return KNOWN.of(source);
+  }
+
+  private static List<Found> read(String source) {
     Gathered all = Gathered.of(source);
     List<Found> found = new ArrayList<>();
     WrittenTwice main = new WrittenTwice(all.main(), at -> at, found);
@@ -65,7 +72,7 @@ final class WrittenTwice {
         new WrittenTwice(piece.text(), inFile, found).look();
       }
     }
-    return found;
+    return List.copyOf(found);
   }
 
   /** Where the script says that it uses a file; its first line where it does not say so. */

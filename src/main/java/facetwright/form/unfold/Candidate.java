@@ -55,6 +55,7 @@ record Candidate(Layout layout, TabPlan tabs, List<Packing> packings) {
     }
     // A seam that a mirror turns over on itself has its tab on one side; the others are alike.
     return groups.stream()
+        .filter(group -> TabFitter.isAnyTurnedOver(layout, group))
         .flatMap(
             group ->
                 instead(TabFitter.nearlyAlike(layout, wanted, group), sheetWidth, sheetHeight)

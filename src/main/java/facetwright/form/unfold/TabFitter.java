@@ -69,9 +69,12 @@ final class TabFitter {
    * turned over, so that a tab on one side of it would have to be on both.
    */
   static Optional<TabPlan> alike(Layout layout, Tabs tabs, List<Likeness> group) {
-    return layout.cuts().stream().anyMatch(e -> isTurnedOver(layout, e, group))
-        ? Optional.empty()
-        : nearlyAlike(layout, tabs, group);
+    return isAnyTurnedOver(layout, group) ? Optional.empty() : nearlyAlike(layout, tabs, group);
+  }
+
+  /** Whether an edge that is cut falls on itself turned over under a likeness of a group. */
+  static boolean isAnyTurnedOver(Layout layout, List<Likeness> group) {
+    return layout.cuts().stream().anyMatch(e -> isTurnedOver(layout, e, group));
   }
 
   /** The same, but edges that fall on themselves turned over are alike only as they are turned. */

@@ -3,13 +3,13 @@ package facetwright.script.scope;
 import facetwright.measure.Quantity;
 import facetwright.script.api.Arg;
 import facetwright.script.text.Call;
+import facetwright.script.text.Known;
 import facetwright.script.text.Name;
 import facetwright.script.text.Reading;
 import facetwright.script.text.Span;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,18 +28,7 @@ public final class DialUse {
   private static final Set<String> KEEPING =
       Set.of("abs", "ceil", "floor", "max", "min", "round", "trunc");
 
-  /** Scripts read last: one is evaluated again for every turn of a dial. */
-  private static final int MOST_KNOWN = 16;
-
-  private static final Map<String, Map<String, Quantity>> KNOWN =
-      new LinkedHashMap<>(MOST_KNOWN, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Map<String, Quantity>> eldest) {
-          return size() > MOST_KNOWN;
-        }
-      };
+  private static final Known<Map<String, Quantity>> KNOWN = new Known<>(DialUse::read);
 
   private final Scope scope;
   private final Reading reading;
@@ -63,9 +52,7 @@ public final class DialUse {
 
   /** What each dial is used as, by the dial's name; those of which nothing is told are left out. */
   public static Map<String, Quantity> of(String script) {
-    synchronized (KNOWN) {
-      return KNOWN.computeIfAbsent(script, DialUse::read);
-    }
+    return KNOWN.of(script);
   }
 
   private static Map<String, Quantity> read(String script) {
