@@ -31,11 +31,13 @@ import facetwright.script.text.Reading;
 import facetwright.script.vocabulary.Language;
 import facetwright.words.Site;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SequencedMap;
 import java.util.stream.Stream;
-import org.graalvm.polyglot.Context;
+import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /** The front door: from a script and its dials to the whole design. */
 public final class Facetwright {
@@ -147,7 +149,9 @@ public final class Facetwright {
   /** Work for the sandbox that takes no script. */
   private record Look(Made made) implements Host<Made> {
     @Override
-    public void install(Context context, SiteFinder sites, HostClock clock) {}
+    public SequencedMap<String, ProxyExecutable> globals(SiteFinder sites, HostClock clock) {
+      return new LinkedHashMap<>();
+    }
 
     @Override
     public List<String> names() {
@@ -198,8 +202,8 @@ public final class Facetwright {
     }
 
     @Override
-    public void install(Context context, SiteFinder sites, HostClock clock) {
-      Language.install(session, context, sites, clock);
+    public SequencedMap<String, ProxyExecutable> globals(SiteFinder sites, HostClock clock) {
+      return Language.globals(session, sites, clock);
     }
 
     @Override

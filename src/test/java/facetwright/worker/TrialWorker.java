@@ -21,8 +21,10 @@ import facetwright.script.sandbox.ScriptException;
 import facetwright.script.sandbox.SiteFinder;
 import facetwright.words.Site;
 import java.time.Duration;
+import java.util.LinkedHashMap;
 import java.util.List;
-import org.graalvm.polyglot.Context;
+import java.util.Map;
+import java.util.SequencedMap;
 import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /** A worker whose scripts know one function, {@code title}, and all make the same square card. */
@@ -110,18 +112,15 @@ final class TrialWorker {
     private String title = "";
 
     @Override
-    public void install(Context context, SiteFinder sites, HostClock clock) {
-      context
-          .getBindings("js")
-          .putMember(
-              "title",
-              (ProxyExecutable)
-                  arguments ->
-                      clock.run(
-                          () -> {
-                            title = arguments[0].asString();
-                            return null;
-                          }));
+    public SequencedMap<String, ProxyExecutable> globals(SiteFinder sites, HostClock clock) {
+      ProxyExecutable named =
+          arguments ->
+              clock.run(
+                  () -> {
+                    title = arguments[0].asString();
+                    return null;
+                  });
+      return new LinkedHashMap<>(Map.of("title", named));
     }
 
     @Override

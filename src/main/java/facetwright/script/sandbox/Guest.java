@@ -37,8 +37,7 @@ final class Guest {
   }
 
   /** Evaluates to the functions that {@link Prelude} holds. */
-  static final Source PRELUDE =
-      Source.newBuilder("js", prelude(), "prelude.js").internal(true).buildLiteral();
+  static final Source PRELUDE = internal(prelude());
 
   private Guest() {}
 
@@ -83,6 +82,11 @@ final class Guest {
         .option("js.string-length-limit", Integer.toString(LONGEST_TEXT))
         .option("js.max-typed-array-length", "1000")
         .build();
+  }
+
+  /** A text of the program's own, out of sight of the script. */
+  static Source internal(String text) {
+    return Source.newBuilder("js", text, "prelude.js").internal(true).buildLiteral();
   }
 
   static Source script(String text) {

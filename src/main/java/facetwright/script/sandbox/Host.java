@@ -3,7 +3,8 @@ package facetwright.script.sandbox;
 import facetwright.words.Site;
 import java.util.List;
 import java.util.Map;
-import org.graalvm.polyglot.Context;
+import java.util.SequencedMap;
+import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /**
  * The Java side of a run: what a script can call, and what it comes to. All methods are called on
@@ -13,11 +14,11 @@ import org.graalvm.polyglot.Context;
  */
 public interface Host<T> {
   /**
-   * Puts functions into the context's bindings. Every function should do its work inside {@link
-   * HostClock#run}, so that its time is not held against the script and its errors reach the script
-   * as ordinary JavaScript errors.
+   * The functions that a script finds among its globals, by name. Every function should do its work
+   * inside {@link HostClock#run}, so that its time is not held against the script and its errors
+   * reach the script as ordinary JavaScript errors.
    */
-  void install(Context context, SiteFinder sites, HostClock clock);
+  SequencedMap<String, ProxyExecutable> globals(SiteFinder sites, HostClock clock);
 
   /**
    * Called after the script ended well, still under the host budget. May throw {@link

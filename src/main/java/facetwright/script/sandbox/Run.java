@@ -3,8 +3,10 @@ package facetwright.script.sandbox;
 import facetwright.script.text.Gathered;
 import facetwright.words.Site;
 import java.util.List;
+import java.util.SequencedMap;
 import java.util.concurrent.CountDownLatch;
 import org.graalvm.polyglot.Context;
+import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /** One run of one script, on its own thread. */
 final class Run<T> {
@@ -85,10 +87,13 @@ final class Run<T> {
     own.enter();
     Prelude prelude = made.prelude();
     RunClock counter = new RunClock(prelude);
-    host.install(own, prelude, counter);
+    SequencedMap<String, ProxyExecutable> globals = host.globals(prelude, counter);
     prelude.begin(position);
-    Uses.install(where, own, prelude, counter, host);
-    prelude.dress(own.getBindings("js"));
+    ProxyExecutable use = globals.remove(Uses.NAME);
+    prelude.dress(own, globals);
+    if (use != null) {
+      Uses.install(use, where, own, prelude, counter, host);
+    }
     clock = counter;
     context = own;
     try {

@@ -2,8 +2,10 @@ package facetwright.script.sandbox;
 
 import facetwright.words.Site;
 import java.time.Duration;
+import java.util.LinkedHashMap;
 import java.util.List;
-import org.graalvm.polyglot.Context;
+import java.util.SequencedMap;
+import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /** Runs scripts within bounds. */
 public final class Sandbox {
@@ -77,7 +79,9 @@ public final class Sandbox {
   private static final Host<Boolean> IDLE =
       new Host<>() {
         @Override
-        public void install(Context context, SiteFinder sites, HostClock clock) {}
+        public SequencedMap<String, ProxyExecutable> globals(SiteFinder sites, HostClock clock) {
+          return new LinkedHashMap<>();
+        }
 
         @Override
         public Boolean finish() {

@@ -37,18 +37,24 @@ final class Uses {
     this.host = host;
   }
 
-  /** Has the host's function do its work, where it has one. */
-  static void install(Where where, Context context, Prelude prelude, RunClock clock, Host<?> host) {
-    Value globals = context.getBindings("js");
-    Value checks = globals.getMember(NAME);
-    if (checks != null && checks.canExecute()) {
-      Uses uses = new Uses(where, context, host);
-      ProxyExecutable begin = given -> clock.run(() -> uses.begin(given[0].asString()));
-      ProxyExecutable end = given -> uses.end(given[0].asString(), given[1]);
-      ProxyExecutable lacks =
-          given -> clock.run(() -> uses.lacks(given[0].asString(), given[1].asString()));
-      globals.putMember(NAME, prelude.using(checks, begin, end, lacks));
-    }
+  /**
+   * Has a function among the globals by which the script uses files.
+   *
+   * @param checks the host's, which only gives back the name it is given
+   */
+  static void install(
+      ProxyExecutable checks,
+      Where where,
+      Context context,
+      Prelude prelude,
+      RunClock clock,
+      Host<?> host) {
+    Uses uses = new Uses(where, context, host);
+    ProxyExecutable begin = given -> clock.run(() -> uses.begin(given[0].asString()));
+    ProxyExecutable end = given -> uses.end(given[0].asString(), given[1]);
+    ProxyExecutable lacks =
+        given -> clock.run(() -> uses.lacks(given[0].asString(), given[1].asString()));
+    context.getBindings("js").putMember(NAME, prelude.using(checks, begin, end, lacks));
   }
 
   /** What a file offers or, where it was not read yet, the function that reads it. */

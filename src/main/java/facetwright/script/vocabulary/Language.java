@@ -11,9 +11,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.SequencedMap;
 import java.util.SequencedSet;
-import org.graalvm.polyglot.Context;
-import org.graalvm.polyglot.Value;
+import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /** The whole script language: every kind of thing and its functions. */
 public final class Language {
@@ -74,13 +74,15 @@ public final class Language {
         Things.PART);
   }
 
-  /** Puts the functions that stand on their own into a script's globals. */
-  public static void install(Session session, Context context, SiteFinder sites, HostClock clock) {
+  /** The functions that stand on their own, for one run of a script. */
+  public static SequencedMap<String, ProxyExecutable> globals(
+      Session session, SiteFinder sites, HostClock clock) {
     session.connect(sites, clock);
-    Value globals = context.getBindings("js");
+    SequencedMap<String, ProxyExecutable> all = new LinkedHashMap<>();
     for (Fn<Session> fn : TOP.functions()) {
-      globals.putMember(fn.name(), Handle.callable(session, fn.name(), fn, session, null));
+      all.put(fn.name(), Handle.callable(session, fn.name(), fn, session, null));
     }
+    return all;
   }
 
   /** Every kind of thing, the top level first. */

@@ -21,7 +21,6 @@
   const toNumber = Number;
   const freeze = Object.freeze;
   const TrueProxy = Proxy;
-  const split = String.prototype.split;
 
   for (const name of [
     'Date', 'WeakRef', 'FinalizationRegistry', 'Proxy', 'ArrayBuffer', 'SharedArrayBuffer',
@@ -269,6 +268,7 @@
 
   // Called while the host is at work: nothing in here may run what a script can put in its place.
   return {
+    apply,
     stack: () => new TrueError().stack,
     fail: (message, fix) => {
       throw define(new TrueError(message), 'fix', {__proto__: null, value: fix});
@@ -295,12 +295,5 @@
         return offers;
       },
     }).use,
-    // Names stand one behind the other, parted by spaces.
-    dress: (names) => {
-      for (const name of apply(split, names, [' '])) {
-        const work = globalThis[name];
-        globalThis[name] = {[name]: (...values) => apply(work, undefined, values)}[name];
-      }
-    },
   };
 })()

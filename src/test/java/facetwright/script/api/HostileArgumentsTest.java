@@ -14,10 +14,10 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.SequencedMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.graalvm.polyglot.Context;
 import org.graalvm.polyglot.proxy.ProxyExecutable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -175,15 +175,17 @@ class HostileArgumentsTest {
     private final List<String> seen = new ArrayList<>();
 
     @Override
-    public void install(Context context, SiteFinder sites, HostClock clock) {
+    public SequencedMap<String, ProxyExecutable> globals(SiteFinder sites, HostClock clock) {
       Counting counting = new Counting(clock);
-      Language.install(new Session(Map.of(), false, Map.of()), context, sites, counting);
+      SequencedMap<String, ProxyExecutable> globals =
+          Language.globals(new Session(Map.of(), false, Map.of()), sites, counting);
       ProxyExecutable see =
           arguments -> {
             seen.add(arguments[0].asString() + (counting.depth == 0 ? "" : " inside the host"));
             return null;
           };
-      context.getBindings("js").putMember("seen", see);
+      globals.put("seen", see);
+      return globals;
     }
 
     @Override

@@ -2,8 +2,9 @@ package facetwright.script.sandbox;
 
 import facetwright.words.Site;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import org.graalvm.polyglot.Context;
+import java.util.SequencedMap;
 import org.graalvm.polyglot.proxy.ProxyExecutable;
 
 /** A host with a few functions that show what a script did. */
@@ -12,9 +13,9 @@ final class Probe implements Host<List<String>> {
   private final List<Site> sites = new ArrayList<>();
 
   @Override
-  public void install(Context context, SiteFinder finder, HostClock clock) {
-    var globals = context.getBindings("js");
-    globals.putMember(
+  public SequencedMap<String, ProxyExecutable> globals(SiteFinder finder, HostClock clock) {
+    SequencedMap<String, ProxyExecutable> globals = new LinkedHashMap<>();
+    globals.put(
         "say",
         guard(
             clock,
@@ -23,7 +24,7 @@ final class Probe implements Host<List<String>> {
               sites.add(finder.here());
               return null;
             }));
-    globals.putMember(
+    globals.put(
         "columns",
         guard(
             clock,
@@ -33,13 +34,14 @@ final class Probe implements Host<List<String>> {
               }
               return arguments[0].asInt();
             }));
-    globals.putMember(
+    globals.put(
         "broken",
         guard(
             clock,
             _ -> {
               throw new IllegalStateException("a fault");
             }));
+    return globals;
   }
 
   /** A function that is run on the host's time. */
