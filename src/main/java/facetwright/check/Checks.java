@@ -12,6 +12,7 @@ import facetwright.check.cut.GrainRule;
 import facetwright.check.cut.HoleNearEdgeRule;
 import facetwright.check.cut.LayerLostRule;
 import facetwright.check.cut.NarrowWindowRule;
+import facetwright.check.cut.NearEdgeRule;
 import facetwright.check.cut.OffSheetRule;
 import facetwright.check.cut.OverlapRule;
 import facetwright.check.cut.ScoresTooCloseRule;
@@ -49,6 +50,7 @@ public final class Checks {
       List.of(
           new OverlapRule(),
           new OffSheetRule(),
+          new NearEdgeRule(),
           new SeamLengthsRule(),
           new GapRule(),
           new FoldFlatRule(),

@@ -8,7 +8,6 @@ import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
-import facetwright.net.sheet.SheetLayout;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.copies.CopyPlan;
 import facetwright.papers.handout.Judgement;
@@ -143,7 +142,7 @@ public final class Job {
 
   /** As many copies as one sheet gives. */
   CopyPlan copies() {
-    return copies.get(() -> CopyPlan.of(laid, SheetLayout.USUAL_GAP));
+    return copies.get(() -> CopyPlan.of(laid));
   }
 
   /**

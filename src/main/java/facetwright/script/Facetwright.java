@@ -10,6 +10,7 @@ import facetwright.fold.pose.Upright;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.script.api.Session;
 import facetwright.script.design.AskedAim;
 import facetwright.script.design.Design;
@@ -123,10 +124,10 @@ public final class Facetwright {
   /**
    * What a single run came to.
    *
-   * @param margin the border of the sheet that the net keeps clear of, in mm
+   * @param rooms that may be kept free round the net's pieces, the widest first
    * @param aim what the script wants its dials turned for
    */
-  record Made(Design design, double margin, Optional<AskedAim> aim) {
+  record Made(Design design, List<Room> rooms, Optional<AskedAim> aim) {
     /** The same with a look for findings. */
     private Made checked() {
       Laid laid = design.laid();
@@ -137,7 +138,7 @@ public final class Facetwright {
     }
 
     Made with(Design other) {
-      return new Made(other, margin, aim);
+      return new Made(other, rooms, aim);
     }
   }
 
@@ -275,7 +276,7 @@ public final class Facetwright {
                   .toList(),
               session.said(),
               Declared.in(source, told.net(), told.spoken()));
-      Made made = new Made(design, session.margin(), session.aim());
+      Made made = new Made(design, session.rooms(), session.aim());
       return checked && made.aim().isEmpty() ? made.checked() : made;
     }
 

@@ -2,11 +2,9 @@ package facetwright.script;
 
 import facetwright.net.Net;
 import facetwright.net.Parts;
-import facetwright.net.sheet.CommonSheets;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetLayout.Share;
-import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.Stock;
 import facetwright.script.api.PartCard;
 import facetwright.script.api.PartDraft;
@@ -15,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** Lays the net of a script on the sheets it names, or on the smallest common ones. */
 final class Laying {
@@ -35,17 +34,8 @@ final class Laying {
   }
 
   private Laid all(Net net) {
-    if (session.stock() != null) {
-      return SheetLayout.lay(net, session.stock(), session.margin(), SheetLayout.USUAL_GAP);
-    }
-    Laid laid = null;
-    for (SheetSize size : CommonSheets.forNets(session.unit())) {
-      laid = SheetLayout.lay(net, size.stock(Stock.USUAL_WEIGHT));
-      if (laid.fits() && laid.sheets() == 1) {
-        return laid;
-      }
-    }
-    return laid;
+    List<Integer> pieces = IntStream.range(0, net.pieces()).boxed().toList();
+    return SheetLayout.lay(net, List.of(new Share(session.sizes(), pieces)), session.rooms());
   }
 
   /** Each card on sheets of its own, in the order of the first piece that is cut from it. */
@@ -61,17 +51,12 @@ final class Laying {
     }
     List<Share> shares =
         pieces.entrySet().stream().map(e -> new Share(e.getKey(), e.getValue())).toList();
-    return SheetLayout.lay(net, shares, session.margin(), SheetLayout.USUAL_GAP);
+    return SheetLayout.lay(net, shares, session.rooms());
   }
 
   /** The card that a panel is cut from, in the sizes it may come in. */
   private List<Stock> stock(Parts parts, List<PartDraft> drafts, int panel) {
-    List<Stock> usual =
-        session.stock() != null
-            ? List.of(session.stock())
-            : CommonSheets.forNets(session.unit()).stream()
-                .map(s -> s.stock(Stock.USUAL_WEIGHT))
-                .toList();
+    List<Stock> usual = session.sizes();
     for (int i = 0; i < drafts.size(); i++) {
       if (parts.all().get(i).panels().contains(panel)) {
         PartCard own = drafts.get(i).card();

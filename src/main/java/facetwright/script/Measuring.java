@@ -9,11 +9,13 @@ import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Box2;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSize;
 import facetwright.papers.ring.Rings;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -38,11 +40,11 @@ final class Measuring {
       values.put(Measure.STRAIN, folded.strain());
     }
     double weight = made.design().laid().stock().weight();
-    double margin = made.margin();
+    List<Room> rooms = made.rooms();
     Map<Goal.Ring, Optional<Double>> rings = new HashMap<>();
     return new Measured(
         values,
-        size -> lie(net, size, weight, margin, packing),
+        size -> lie(net, size, weight, rooms, packing),
         ring -> rings.computeIfAbsent(ring, r -> opening(net, folded, r)));
   }
 
@@ -55,12 +57,13 @@ final class Measuring {
     return (ring.standing() ? rings.standing() : rings).opening(ring.count(), ring.by());
   }
 
-  /** Laid out as the design itself is, with its margin, on one sheet. */
-  private static Lie lie(Net net, SheetSize size, double weight, double margin, Packing packing) {
-    if (2 * margin >= Math.min(size.width(), size.height())) {
+  /** Laid out with the room that the design itself may have, on one sheet. */
+  private static Lie lie(
+      Net net, SheetSize size, double weight, List<Room> rooms, Packing packing) {
+    if (2 * rooms.getLast().margin() >= Math.min(size.width(), size.height())) {
       return new Lie(false, net.box().width(), net.box().height());
     }
-    Laid laid = SheetLayout.lay(net, size.stock(weight), margin, SheetLayout.USUAL_GAP);
+    Laid laid = SheetLayout.lay(net, size.stock(weight), rooms);
     Box2 box = laid.net().box();
     boolean one = laid.fits() && laid.sheets() == 1;
     return new Lie(one && packing.holds(laid), box.width(), box.height());

@@ -6,6 +6,7 @@ import facetwright.fold.Folding;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.net.sheet.Stock;
@@ -70,7 +71,7 @@ public class EvaluationBench {
     body.all().columns("odd", at).rows("wall", at).layer(1.5, "wave paper", at);
     Net net = body.build();
     Stock stock = SheetSizes.named("A3").stock(220);
-    Laid laid = SheetLayout.lay(net, stock, 0, SheetLayout.USUAL_GAP);
+    Laid laid = SheetLayout.lay(net, stock, new Room(0, SheetLayout.USUAL_GAP));
     FoldedForm folded = Folding.fold(laid.net());
     return Checks.all(laid, folded);
   }

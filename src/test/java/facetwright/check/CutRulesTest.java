@@ -15,6 +15,7 @@ import facetwright.net.PanelRole;
 import facetwright.net.Sense;
 import facetwright.net.draft.PanelDraft;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.net.sheet.Stock;
 import facetwright.words.Site;
@@ -133,7 +134,7 @@ class CutRulesTest {
   void offSheetForWantOfAMargin() {
     Card card = new Card();
     card.rectangle("full", 0, 0, 420, 297);
-    Laid laid = new Laid(card.net(), A3.turned(), 1, false, 0);
+    Laid laid = new Laid(card.net(), A3.turned(), 1, false, new Room(0, 0));
     List<Finding> found = Checks.all(laid, Folding.fold(card.net()));
     assertThat(found.getFirst().message()).contains("with its margin");
     assertThat(found.getFirst().place()).isEqualTo(new Place.WholeNet());

@@ -10,6 +10,7 @@ import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.net.sheet.Stock;
@@ -65,7 +66,7 @@ public final class Looks {
 
   /** As drawn, not moved on the sheet. */
   static List<Finding> asDrawn(Net net, Stock stock) {
-    Laid laid = new Laid(net, stock, 1, true, 0);
+    Laid laid = new Laid(net, stock, 1, true, new Room(0, 0));
     return Checks.all(laid, Folding.fold(laid));
   }
 

@@ -15,6 +15,7 @@ import facetwright.net.draft.EdgeDraft;
 import facetwright.net.draft.NetDraft;
 import facetwright.net.draft.PanelDraft;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.Stock;
 import facetwright.papers.order.Order;
@@ -105,7 +106,7 @@ public final class Papers {
   }
 
   public static Job job(String title, Net net, Stock stock) {
-    Laid laid = SheetLayout.lay(net, stock, 5, 2);
+    Laid laid = SheetLayout.lay(net, stock, new Room(5, 2));
     return new Job(title, "Tidewell", laid, Folding.fold(laid.net()), Order.usual(Unit.MM));
   }
 
@@ -113,7 +114,7 @@ public final class Papers {
   public static Laid at(Net net, Stock stock, double x, double y) {
     Vec2 shift = new Vec2(x - net.box().minX(), y - net.box().minY());
     Net moved = net.moved(Collections.nCopies(net.pieces(), Motion2.shift(shift)));
-    return new Laid(moved, stock, 1, stock.width() >= net.box().maxX(), 0);
+    return new Laid(moved, stock, 1, stock.width() >= net.box().maxX(), new Room(0, 0));
   }
 
   private static PanelDraft square(NetDraft draft, String name, double x, double y, double side) {

@@ -15,6 +15,7 @@ import facetwright.net.Panel;
 import facetwright.net.PanelRole;
 import facetwright.net.draft.NetDraft;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.papers.order.Order;
 import facetwright.words.Site;
@@ -94,7 +95,7 @@ class PngReadTest {
   }
 
   private static Job job(Net net, int pixels) {
-    Laid laid = SheetLayout.lay(net, Papers.A2, 5, 2);
+    Laid laid = SheetLayout.lay(net, Papers.A2, new Room(5, 2));
     return new Job(
         "Kite box", "", laid, Folding.fold(laid.net()), Order.usual(Unit.MM).wide(pixels));
   }

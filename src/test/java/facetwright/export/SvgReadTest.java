@@ -8,6 +8,7 @@ import facetwright.fold.Folding;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.papers.order.Order;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
@@ -107,7 +108,7 @@ class SvgReadTest {
 
   @Test
   void oneFileASheet() throws Exception {
-    Laid two = new Laid(Papers.cube(40, 8), Papers.A4, 2, true, 0);
+    Laid two = new Laid(Papers.cube(40, 8), Papers.A4, 2, true, new Room(0, 0));
     Job job = new Job("Two", "", two, Folding.fold(two.net()), Order.usual(Unit.MM));
     assertThat(new SvgWriter().files(job).keySet())
         .containsExactly("two-template.svg", "two-template-2.svg");

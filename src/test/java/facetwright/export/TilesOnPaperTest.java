@@ -11,6 +11,7 @@ import facetwright.geom.Box2;
 import facetwright.geom.Vec2;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.papers.order.Order;
 import java.awt.image.BufferedImage;
@@ -43,7 +44,7 @@ class TilesOnPaperTest {
 
   private static final double ENDS = 4;
 
-  private static final Laid LAID = SheetLayout.lay(Papers.tray(190, 90), Papers.A2, 5, 2);
+  private static final Laid LAID = SheetLayout.lay(Papers.tray(190, 90), Papers.A2, new Room(5, 2));
 
   @TempDir private Path folder;
 

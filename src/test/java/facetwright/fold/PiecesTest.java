@@ -13,6 +13,7 @@ import facetwright.net.NetMerge;
 import facetwright.net.Sense;
 import facetwright.net.draft.PanelDraft;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.Stock;
 import facetwright.net.wrap.Pinch;
 import facetwright.words.Site;
@@ -116,7 +117,7 @@ class PiecesTest {
       }
       Net net = card.net();
       Stock board = new Stock("board", 500, 400, 600, 0.75, Stock.Grain.UNKNOWN);
-      FoldedForm form = Folding.fold(new Laid(net, board, 1, true, 0));
+      FoldedForm form = Folding.fold(new Laid(net, board, 1, true, new Room(0, 0)));
       assertThat(form.closure()).isEqualTo(Closure.CLOSES);
       assertThat(form.gap()).isLessThan(TINY);
       Motion3 outside = form.poses().get(1).inverse();
@@ -137,7 +138,7 @@ class PiecesTest {
     PanelDraft flap = card.flap(two.edge(1), "flap", 12, Sense.MOUNTAIN, FoldAngle.degrees(180));
     card.draft.lap(flap, one, Site.NONE);
     Stock board = new Stock("board", 500, 400, 600, 0.75, Stock.Grain.UNKNOWN);
-    assertThat(Folding.fold(new Laid(card.net(), board, 1, true, 0)).closure())
+    assertThat(Folding.fold(new Laid(card.net(), board, 1, true, new Room(0, 0))).closure())
         .isEqualTo(Closure.CLOSES);
   }
 
@@ -151,7 +152,7 @@ class PiecesTest {
         card.flap(base.edge(1), "over", 50, Sense.MOUNTAIN, FoldAngle.degrees(180 - slant));
     card.draft.lap(over, base, Site.NONE);
     Stock board = new Stock("board", 500, 400, 600, 0.75, Stock.Grain.UNKNOWN);
-    assertThat(Folding.fold(new Laid(card.net(), board, 1, true, 0)).gap())
+    assertThat(Folding.fold(new Laid(card.net(), board, 1, true, new Room(0, 0))).gap())
         .isCloseTo(2 - 0.75, within(TINY));
   }
 

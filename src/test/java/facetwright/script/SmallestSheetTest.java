@@ -8,6 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 /** Without a sheet the net is laid for the smallest common sheet that any of its nets lies on. */
@@ -32,6 +35,39 @@ class SmallestSheetTest {
   private static boolean isHeld(String form, String sheet) throws Exception {
     Laid laid = laid(form, sheet);
     return laid.fits() && laid.sheets() == 1;
+  }
+
+  /** Room round pieces never takes a larger sheet than they lie on with the least room. */
+  @Property(tries = 12, seed = "20261207")
+  void roomTakesNoLargerSheet(
+      @ForAll @DoubleRange(min = 60, max = 280) double wide,
+      @ForAll @DoubleRange(min = 60, max = 200) double high,
+      @ForAll boolean inches,
+      @ForAll boolean isForm)
+      throws Exception {
+    String head = inches ? "design(\"D\", { units: \"in\" });\n" : "design(\"D\");\n";
+    double unit = inches ? 25.4 : 1;
+    String thing =
+        isForm
+            ? String.format(
+                Locale.ROOT,
+                "box({ width: %f, depth: %f, height: %f }).unfold();\n",
+                wide / 3 / unit,
+                high / 4 / unit,
+                high / 3 / unit)
+            : String.format(
+                Locale.ROOT,
+                "panel(\"a\", { width: %1$f, height: %2$f });\n"
+                    + "panel(\"b\", { width: %2$f, height: %1$f });\n",
+                wide / unit,
+                high / unit);
+    Laid laid = Facetwright.evaluate("d.js", head + thing, Map.of(), Budget.USUAL).laid();
+    List<String> sizes = inches ? List.of("Letter", "Tabloid") : SHEETS;
+    for (String smaller : sizes.subList(0, sizes.indexOf(laid.stock().name()))) {
+      String named = head + "sheet(\"" + smaller + "\", { margin: 0 });\n" + thing;
+      Laid there = Facetwright.evaluate("d.js", named, Map.of(), Budget.USUAL).laid();
+      assertThat(there.fits() && there.sheets() == 1).as(named).isFalse();
+    }
   }
 
   @Test

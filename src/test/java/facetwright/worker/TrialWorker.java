@@ -11,6 +11,7 @@ import facetwright.net.Panel;
 import facetwright.net.PanelRole;
 import facetwright.net.Stance;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.Stock;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -101,7 +102,7 @@ final class TrialWorker {
         Unit.MM,
         new Design.Header("", "", List.of(), ""),
         List.of(),
-        new Laid(net, stock, 1, true, 0),
+        new Laid(net, stock, 1, true, new Room(0, 0)),
         folded,
         List.of(),
         List.of(),

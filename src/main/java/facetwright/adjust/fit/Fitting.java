@@ -8,6 +8,7 @@ import facetwright.aim.Outcome;
 import facetwright.geom.Box2;
 import facetwright.geom.RoundOff;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.Stock;
@@ -41,13 +42,17 @@ public record Fitting(
     static OnSheet of(Design design, SheetSize sheet) {
       Stock own = design.laid().stock();
       Stock stock = sheet.stock(own.weight(), own.caliper(), own.grain());
-      double margin = design.laid().margin();
-      if (2 * margin >= Math.min(stock.width(), stock.height())) {
+      List<Room> rooms = design.laid().rooms();
+      if (2 * rooms.getLast().margin() >= Math.min(stock.width(), stock.height())) {
         throw new IllegalArgumentException(
             "the margin of the script's sheet leaves nothing of " + sheet.name());
       }
-      Laid laid = SheetLayout.lay(design.net(), stock, margin, SheetLayout.USUAL_GAP);
-      return new OnSheet(laid, CopyPlan.of(laid, SheetLayout.USUAL_GAP));
+      Laid laid = SheetLayout.lay(design.net(), stock, rooms);
+      return new OnSheet(laid, CopyPlan.of(laid));
+    }
+
+    private int count(Room room) {
+      return CopyPlan.of(laid.net(), laid.stock(), room).count();
     }
 
     /** How many whole designs lie on the sheet. */
@@ -77,10 +82,16 @@ public record Fitting(
       Outcome asItIs = asItIs(what.design(), sheet, before, copies);
       return new Fitting(sheet, copies, asItIs, before, what.design(), before);
     }
+    // What lies there as it stands need not become smaller to have more room.
+    Room room =
+        before.laid().rooms().stream()
+            .filter(r -> before.count() >= copies && before.count(r) >= copies)
+            .findFirst()
+            .orElse(before.laid().wanted());
     Packing packing =
         copies == 1
             ? Packing.ONE
-            : laid -> copies(laid, what.design().laid().stock().grain()) >= copies;
+            : laid -> copies(laid, what.design().laid().stock().grain(), room) >= copies;
     Outcome outcome = what.fitting(packing).aim(List.of(new Goal.Fit(sheet)), turn, grid);
     Map<String, Double> dials = new LinkedHashMap<>();
     outcome.turns().forEach(t -> dials.put(t.knob().name(), t.value()));
@@ -100,10 +111,10 @@ public record Fitting(
         design.unit(), List.of(), goals, List.of(), "", measured, measured, 0, false);
   }
 
-  private static int copies(Laid laid, Stock.Grain grain) {
+  private static int copies(Laid laid, Stock.Grain grain, Room room) {
     Stock s = laid.stock();
     Stock stock = new Stock(s.name(), s.width(), s.height(), s.weight(), s.caliper(), grain);
-    return CopyPlan.of(laid.net(), stock, laid.margin(), SheetLayout.USUAL_GAP).count();
+    return CopyPlan.of(laid.net(), stock, room).count();
   }
 
   /** The turned dials that stand at their greatest, so that the sheet might take a larger one. */

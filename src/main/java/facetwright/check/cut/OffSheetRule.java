@@ -9,34 +9,25 @@ import facetwright.geom.LengthTolerance;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.sheet.Laid;
-import facetwright.net.sheet.SheetLayout;
-import facetwright.net.sheet.SheetSize;
-import facetwright.net.sheet.SheetSizes;
 import facetwright.net.sheet.Stock;
 import facetwright.words.Mend;
 import facetwright.words.Site;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** Pieces that do not lie whole on a sheet. */
 public final class OffSheetRule implements Rule {
   public static final String NAME = "off-sheet";
 
-  /** Sizes by ISO 216 and ISO 269, which are not offered to who counts in inches. */
-  private static final Pattern ISO = Pattern.compile("[ABC]\\d+");
-
   @Override
   public List<Finding> find(Subject subject) {
     if (subject.laid().fits()) {
       return List.of();
     }
-    Optional<SheetSize> larger = larger(subject.laid());
-    List<Mend> mends = larger.<Mend>map(s -> new Mend.Sheet(s.name())).stream().toList();
-    Message fix = fix(larger, percent(subject.laid()));
+    SheetMends sheets = new SheetMends(subject.laid(), subject.laid().kept());
+    List<Mend> mends = sheets.mends();
+    Message fix = sheets.fix();
     List<Finding> found = new ArrayList<>();
     int[] piece = subject.net().pieceOfPanel();
     for (int n = 0; n < subject.net().pieces(); n++) {
@@ -117,71 +108,5 @@ public final class OffSheetRule implements Rule {
         Value.length(stock.height()),
         border,
         over.isEmpty() ? "" : Message.of(": %s", Message.join(" and ", over)));
-  }
-
-  private static Message fix(Optional<SheetSize> larger, int percent) {
-    Message smaller =
-        percent < 1
-            ? Message.text("Make it smaller, or divide it into more pieces.")
-            : Message.of(
-                "Make it smaller, at %s or less of every length, tabs and borders too, or divide"
-                    + " it into more pieces.",
-                Value.share(percent / 100.0));
-    return larger
-        .map(size -> Message.of("Use a larger sheet: %s would do. %s", size.name(), smaller))
-        .orElse(smaller);
-  }
-
-  /** The largest whole percentage of its size at which it fits; 0 where it is less than one. */
-  private static int percent(Laid laid) {
-    int fits = 0;
-    int over = 100;
-    while (over - fits > 1) {
-      int tried = (fits + over) / 2;
-      if (fits(laid, tried / 100.0)) {
-        fits = tried;
-      } else {
-        over = tried;
-      }
-    }
-    return fits;
-  }
-
-  /** Whether the net made smaller fits; a larger sheet for the net as it is comes to the same. */
-  private static boolean fits(Laid laid, double scale) {
-    Stock stock = laid.stock();
-    double border = 2 * laid.margin();
-    Stock larger =
-        new Stock(
-            stock.name(),
-            (stock.width() - border) / scale,
-            (stock.height() - border) / scale,
-            stock.weight(),
-            stock.caliper(),
-            stock.grain());
-    double gap = Math.min(SheetLayout.MOST_GAP, SheetLayout.USUAL_GAP / scale);
-    return SheetLayout.lay(laid.net(), larger, 0, gap).fits();
-  }
-
-  /** The least named size on which it fits, of the same series where the sheet belongs to one. */
-  private static Optional<SheetSize> larger(Laid laid) {
-    Stock stock = laid.stock();
-    String series = stock.name().replaceFirst("\\d+$", "");
-    boolean inSeries =
-        !series.equals(stock.name())
-            && SheetSizes.list().stream().anyMatch(s -> s.name().equals(stock.name()));
-    boolean isOfInches = !ISO.matcher(stock.name()).matches() && !stock.name().endsWith("mm");
-    return SheetSizes.list().stream()
-        .filter(s -> !isOfInches || !ISO.matcher(s.name()).matches())
-        .filter(s -> !inSeries || s.name().replaceFirst("\\d+$", "").equals(series))
-        .filter(s -> s.width() * s.height() > stock.width() * stock.height())
-        .sorted(Comparator.comparingDouble(s -> s.width() * s.height()))
-        .filter(s -> 2 * laid.margin() < Math.min(s.width(), s.height()))
-        .filter(
-            s ->
-                SheetLayout.lay(
-                        laid.net(), s.stock(stock.weight()), laid.margin(), SheetLayout.USUAL_GAP)
-                    .fits())
-        .findFirst();
   }
 }

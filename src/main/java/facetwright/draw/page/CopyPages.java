@@ -117,8 +117,18 @@ public final class CopyPages {
               : "It does not fit " + plan.stock().name() + ".");
       return words;
     }
-    String apart = plan.gap() > 0 ? length(plan.gap(), unit) + " is" : "nothing is";
-    String margin = plan.margin() > 0 ? ", " + length(plan.margin(), unit) + " at the edges" : "";
+    double gap = plan.room().gap();
+    double edge = plan.toEdge(laid.net());
+    String between =
+        plan.count() == 1
+            ? ""
+            : " Between two of them "
+                + (gap > 0 ? length(gap, unit) + " is" : "nothing is")
+                + " left for the knife.";
+    String edges =
+        edge < LengthTolerance.FINE.mm()
+            ? " They reach the edges."
+            : " At the edges " + length(edge, unit) + " is left.";
     words.add(
         "One sheet of "
             + plan.stock().name()
@@ -128,15 +138,25 @@ public final class CopyPages {
             + length(plan.stock().height(), unit)
             + " high as it lies, gives "
             + CopyPlan.counted(plan.count())
-            + ". Between two of them "
-            + apart
-            + " left for the knife"
-            + margin
-            + ".");
+            + "."
+            + between
+            + edges
+            + nearer(laid, plan, unit));
     words.add(
         "The picture is not to scale; the next page is. Cut the sheet apart between them before you"
             + " score.");
     return words;
+  }
+
+  /** Why there is less room than there should be. */
+  private static String nearer(Laid laid, CopyPlan plan, Unit unit) {
+    return plan.count() == 1 || plan.room().equals(laid.kept())
+        ? ""
+        : " With the usual "
+            + length(laid.kept().gap(), unit)
+            + " between them and "
+            + length(laid.kept().margin(), unit)
+            + " at the edges fewer would go on it.";
   }
 
   private static void picture(

@@ -4,6 +4,7 @@ import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
 import facetwright.geom.Vec2;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.Stock;
@@ -36,7 +37,9 @@ final class OnPages {
     if (!mayFit || shares.stream().mapToInt(s -> s.pieces().size()).sum() != laid.net().pieces()) {
       return Optional.empty();
     }
-    Laid on = SheetLayout.lay(laid.net(), shares, Tiling.MARGIN, SheetLayout.USUAL_GAP);
+    Laid on =
+        SheetLayout.lay(
+            laid.net(), shares, List.of(new Room(Tiling.MARGIN, SheetLayout.USUAL_GAP)));
     return on.fits() ? Optional.of(aside(on)) : Optional.empty();
   }
 

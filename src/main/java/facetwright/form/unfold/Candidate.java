@@ -15,11 +15,7 @@ record Candidate(Layout layout, TabPlan tabs, List<Packing> packings) {
   /** Tabs that are alike may make the box round a net larger by this part. */
   private static final double LARGER = 0.05;
 
-  static Candidate of(Layout layout, Tabs tabs, double sheetWidth, double sheetHeight) {
-    return of(layout, TabFitter.plan(layout, tabs), sheetWidth, sheetHeight);
-  }
-
-  private static Candidate of(Layout layout, TabPlan plan, double sheetWidth, double sheetHeight) {
+  static Candidate of(Layout layout, TabPlan plan, double sheetWidth, double sheetHeight) {
     List<Packing> packings = new ArrayList<>();
     for (int p = 0; p < layout.pieces(); p++) {
       List<Polygon2> panels = panels(layout, p);

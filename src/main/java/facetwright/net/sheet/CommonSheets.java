@@ -21,6 +21,11 @@ public final class CommonSheets {
     return unit.isMetric() ? named("A4", "A3", "A2") : named("Letter", "Tabloid");
   }
 
+  /** The same of the usual weight. */
+  public static List<Stock> cards(Unit unit) {
+    return forNets(unit).stream().map(s -> s.stock(Stock.USUAL_WEIGHT)).toList();
+  }
+
   /** Decorative paper for layers, the usual sheet first, then ever larger ones. */
   public static List<SheetSize> forLayers(Unit unit) {
     return unit.isMetric()

@@ -17,26 +17,44 @@ import java.util.stream.IntStream;
  * @param stock the sheet as it lies (turned a quarter where that fits better)
  * @param sheets how many sheets it takes, at least 1
  * @param fits whether every piece lies whole on one of the sheets
- * @param margin kept free along each edge of a sheet, in mm
+ * @param kept the room that is kept free round the pieces; where they do not fit, what should be
+ * @param rooms that may be kept, the widest first
  * @param cards for each sheet which card it is, as it lies: parts may have cards of their own
  */
-public record Laid(Net net, Stock stock, int sheets, boolean fits, double margin, List<Stock> cards)
+public record Laid(
+    Net net, Stock stock, int sheets, boolean fits, Room kept, List<Room> rooms, List<Stock> cards)
     implements Serializable {
   /** Room drawn between two sheets, in mm. */
   public static final double SHEET_GAP = 20;
 
   public Laid {
+    rooms = List.copyOf(rooms);
     cards = List.copyOf(cards);
   }
 
-  /** One whose sheets are all of one card. */
-  public Laid(Net net, Stock stock, int sheets, boolean fits, double margin) {
-    this(net, stock, sheets, fits, margin, Collections.nCopies(sheets, stock));
+  /** One whose sheets are all of one card, with the room it should have. */
+  public Laid(Net net, Stock stock, int sheets, boolean fits, Room kept) {
+    this(net, stock, sheets, fits, kept, List.of(kept), Collections.nCopies(sheets, stock));
+  }
+
+  /** The room that would be kept if the sheet left it. */
+  public Room wanted() {
+    return rooms.getFirst();
+  }
+
+  /** The room that is kept, and those that are less, the widest first. */
+  public List<Room> orLess() {
+    return rooms.subList(rooms.indexOf(kept), rooms.size());
+  }
+
+  /** Kept free along each edge of a sheet, in mm. */
+  public double margin() {
+    return kept.margin();
   }
 
   /** The same sheets under a net that lies on them alike. */
   public Laid with(Net other) {
-    return new Laid(other, stock, sheets, fits, margin, cards);
+    return new Laid(other, stock, sheets, fits, kept, rooms, cards);
   }
 
   /** Where sheet {@code index} lies. */

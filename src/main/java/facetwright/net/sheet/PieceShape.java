@@ -28,12 +28,11 @@ final class PieceShape {
   private static final AngleTolerance MERE_TURN = AngleTolerance.UNSEEN;
 
   private final List<Polygon2> panels;
-  private final double gap;
   private Geometry outline;
+  private Turned asItLies;
 
-  private PieceShape(List<Polygon2> panels, double gap) {
+  private PieceShape(List<Polygon2> panels) {
     this.panels = panels;
-    this.gap = gap;
   }
 
   /** A piece turned, its lower left corner at the origin. */
@@ -69,8 +68,8 @@ final class PieceShape {
       return at;
     }
 
-    /** The outline grown by the gap: no other piece's outline may meet it. */
-    Geometry reach() {
+    /** The outline grown by a gap, in mm: no other piece's outline may meet it. */
+    Geometry reach(double gap) {
       if (reach == null) {
         reach = BufferOp.bufferOp(outline(), gap > TOUCH.mm() ? gap : -TOUCH.mm());
       }
@@ -78,7 +77,7 @@ final class PieceShape {
     }
   }
 
-  static List<PieceShape> of(Net net, double gap) {
+  static List<PieceShape> of(Net net) {
     int[] pieceOfPanel = net.pieceOfPanel();
     List<PieceShape> shapes = new ArrayList<>();
     for (int piece = 0; piece < net.pieces(); piece++) {
@@ -88,7 +87,7 @@ final class PieceShape {
           parts.add(net.panels().get(p).outline());
         }
       }
-      shapes.add(new PieceShape(parts, gap));
+      shapes.add(new PieceShape(parts));
     }
     return shapes;
   }
@@ -102,6 +101,31 @@ final class PieceShape {
 
   double area() {
     return outline().getArea();
+  }
+
+  /** How wide it is as it lies, in mm. */
+  double width() {
+    return asItLies().width();
+  }
+
+  /** How high it is as it lies, in mm. */
+  double height() {
+    return asItLies().height();
+  }
+
+  double longer() {
+    return Math.max(width(), height());
+  }
+
+  double shorter() {
+    return Math.min(width(), height());
+  }
+
+  private Turned asItLies() {
+    if (asItLies == null) {
+      asItLies = turned(0);
+    }
+    return asItLies;
   }
 
   /** The directions to try, as given first. */

@@ -160,7 +160,7 @@ final class SheetFill {
           || p.box.getMinY() >= y + turn.height() + gap) {
         continue;
       }
-      at = at == null ? shifted(turn.reach(), x, y) : at;
+      at = at == null ? shifted(turn.reach(gap), x, y) : at;
       if (p.meets(at)) {
         return false;
       }

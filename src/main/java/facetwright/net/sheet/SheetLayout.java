@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -23,36 +24,36 @@ import java.util.stream.IntStream;
  * of each other by the gap, measured between their true outlines.
  */
 public final class SheetLayout {
-  /** Room left between two pieces when none is asked for, in mm. */
+  /** What a knife needs between two pieces, in mm; common practice, no source. */
   public static final double USUAL_GAP = 2;
 
-  /** The most room that is left between two pieces, in mm. */
+  /** The most room that is left between two pieces or along a sheet's edge, in mm. */
   public static final double MOST_GAP = 100;
-
-  private static final double MOST_MARGIN = 100;
 
   private SheetLayout() {}
 
   /** Lays with no margin: pieces may reach the sheet's edge. */
   public static Laid lay(Net net, Stock stock) {
-    return lay(net, stock, 0, USUAL_GAP);
+    return lay(net, stock, List.of(new Room(0, USUAL_GAP)));
   }
 
   /**
-   * @param margin kept free along each edge of the sheet, 0 to 100 mm
-   * @param gap kept free between two pieces, 0 to 100 mm
-   * @throws IllegalArgumentException when the margin or gap is out of range or leaves no sheet
+   * @param room kept free round the pieces
+   * @throws IllegalArgumentException when the margin leaves no sheet
    */
-  public static Laid lay(Net net, Stock stock, double margin, double gap) {
-    inRange("margin", margin);
-    inRange("gap between pieces", gap);
-    if (2 * margin >= Math.min(stock.width(), stock.height())) {
-      throw new Refused(noRoom(stock, margin));
-    }
-    List<PieceShape> pieces = PieceShape.of(net, gap);
-    List<Integer> all = IntStream.range(0, pieces.size()).boxed().toList();
-    Try best = lay(pieces, all, stock, margin, gap);
-    return new Laid(net.moved(List.of(best.motions)), best.stock, best.sheets, best.fits, margin);
+  public static Laid lay(Net net, Stock stock, Room room) {
+    return lay(net, stock, List.of(room));
+  }
+
+  /**
+   * @param rooms that may be kept free round the pieces, the widest first: the first of them that
+   *     does not cost a sheet is
+   * @throws IllegalArgumentException when a margin leaves no sheet
+   */
+  public static Laid lay(Net net, Stock stock, List<Room> rooms) {
+    int pieces = net.pieces();
+    List<Integer> all = IntStream.range(0, pieces).boxed().toList();
+    return lay(net, List.of(new Share(List.of(stock), all)), rooms);
   }
 
   /**
@@ -70,54 +71,83 @@ public final class SheetLayout {
   }
 
   /**
-   * Lays a net whose pieces are cut from several cards, each card on sheets of its own.
+   * Lays a net whose pieces are cut from several cards, each card on sheets of its own. Pieces come
+   * nearer to each other than they should before a larger size is taken.
    *
    * @param shares all pieces, each once; the first share's card counts as that of the net
+   * @param rooms as above
    */
-  public static Laid lay(Net net, List<Share> shares, double margin, double gap) {
-    List<PieceShape> pieces = PieceShape.of(net, gap);
-    Motion2[] motions = new Motion2[pieces.size()];
+  public static Laid lay(Net net, List<Share> shares, List<Room> rooms) {
+    List<Try> tries = shares.stream().map(s -> lay(net, s, rooms)).toList();
+    Motion2[] motions = new Motion2[net.pieces()];
     List<Stock> cards = new ArrayList<>();
-    boolean fits = true;
     double right = 0;
-    for (Share share : shares) {
-      Try best = null;
-      for (Stock stock : share.stock) {
-        best = lay(pieces, share.pieces, stock, margin, gap);
-        if (best.fits && best.sheets == 1) {
-          break;
-        }
+    for (int i = 0; i < shares.size(); i++) {
+      Try best = tries.get(i);
+      for (int piece : shares.get(i).pieces) {
+        motions[piece] = best.motions()[piece].then(Motion2.shift(new Vec2(right, 0)));
       }
-      for (int piece : share.pieces) {
-        motions[piece] = best.motions[piece].then(Motion2.shift(new Vec2(right, 0)));
-      }
-      cards.addAll(Collections.nCopies(best.sheets, best.stock));
-      right += best.sheets * (best.stock.width() + Laid.SHEET_GAP);
-      fits &= best.fits;
+      cards.addAll(Collections.nCopies(best.sheets(), best.stock()));
+      right += best.sheets() * (best.stock().width() + Laid.SHEET_GAP);
     }
     return new Laid(
-        net.moved(List.of(motions)), cards.getFirst(), cards.size(), fits, margin, cards);
+        net.moved(List.of(motions)),
+        cards.getFirst(),
+        cards.size(),
+        tries.stream().allMatch(Try::fits),
+        tries.stream()
+            .map(Try::room)
+            .min(Comparator.<Room>comparingInt(rooms::indexOf).reversed())
+            .orElseThrow(),
+        rooms,
+        cards);
   }
 
-  private static Try lay(
-      List<PieceShape> pieces, List<Integer> some, Stock stock, double margin, double gap) {
-    List<Integer> order =
-        some.stream()
-            .sorted(Comparator.comparingDouble((Integer i) -> -pieces.get(i).area()))
-            .toList();
-    Try best = null;
-    for (boolean mayTurnPieces : new boolean[] {false, true}) {
-      for (Stock lying : List.of(stock, stock.turned())) {
-        Try tried = attempt(pieces, order, lying, margin, gap, mayTurnPieces);
-        if (best == null || tried.betterThan(best)) {
-          best = tried;
-        }
-        if (best.fits && best.sheets == 1) {
-          return best;
-        }
+  private static Try lay(Net net, Share share, List<Room> rooms) {
+    Pieces pieces = new Pieces(net, share.pieces);
+    for (Stock stock : share.stock) {
+      Optional<Try> one = oneSheet(pieces, stock, rooms);
+      if (one.isPresent()) {
+        return one.get();
       }
     }
-    return best;
+    Stock largest = share.stock.getLast();
+    if (!leaves(largest, rooms.getLast())) {
+      throw new Refused(noRoom(largest, rooms.getLast().margin()));
+    }
+    // No fewer sheets than with the least room, and of the rooms with which it takes no more the
+    // widest.
+    Try least = pieces.on(largest, rooms.getLast());
+    if (!least.fits()) {
+      return least;
+    }
+    for (Room room : rooms) {
+      Try tried = leaves(largest, room) ? pieces.on(largest, room) : least;
+      if (!least.betterThan(tried)) {
+        return tried;
+      }
+    }
+    return least;
+  }
+
+  /** All on one sheet, with the widest room that lets them lie there. */
+  private static Optional<Try> oneSheet(Pieces pieces, Stock stock, List<Room> rooms) {
+    Room least = rooms.getLast();
+    Room widest = rooms.getFirst();
+    if (leaves(stock, widest) && pieces.on(stock, widest).isOneSheet()) {
+      return Optional.of(pieces.on(stock, widest));
+    }
+    return leaves(stock, least) && pieces.on(stock, least).isOneSheet()
+        ? rooms.stream()
+            .filter(r -> leaves(stock, r))
+            .map(r -> pieces.on(stock, r))
+            .filter(Try::isOneSheet)
+            .findFirst()
+        : Optional.empty();
+  }
+
+  private static boolean leaves(Stock stock, Room room) {
+    return 2 * room.margin() < Math.min(stock.width(), stock.height());
   }
 
   /** The words for a margin that leaves nothing of a sheet. */
@@ -129,57 +159,13 @@ public final class SheetLayout {
         Value.given(margin), Value.given(shorter), Value.limit(shorter / 2));
   }
 
-  @SuppressWarnings("ArrayRecordComponent") // Read alone, and never compared.
-  private record Try(Stock stock, Motion2[] motions, int sheets, boolean fits) {
-    boolean betterThan(Try other) {
-      return fits == other.fits ? fits && sheets < other.sheets : fits;
-    }
-  }
-
-  private static Try attempt(
-      List<PieceShape> pieces,
-      List<Integer> order,
-      Stock stock,
-      double margin,
-      double gap,
-      boolean mayTurn) {
-    List<SheetFill> sheets = new ArrayList<>();
-    Motion2[] motions = new Motion2[pieces.size()];
-    int[] sheetOf = new int[pieces.size()];
-    boolean fits = true;
-    for (int piece : order) {
-      List<PieceShape.Turned> turns = pieces.get(piece).turns(mayTurn);
-      SheetFill.Spot spot = null;
-      int sheet = 0;
-      while (spot == null && sheet < sheets.size()) {
-        spot = sheets.get(sheet).place(turns);
-        sheet += spot == null ? 1 : 0;
-      }
-      if (spot == null) {
-        SheetFill fresh = new SheetFill(stock, margin, gap);
-        spot = fresh.place(turns);
-        fits &= spot != null;
-        if (spot == null) {
-          spot = fresh.force(turns.getFirst());
-        }
-        sheets.add(fresh);
-      }
-      double right = sheet * (stock.width() + Laid.SHEET_GAP);
-      motions[piece] = spot.motion(right);
-      sheetOf[piece] = sheet;
-    }
-    for (int piece : order) {
-      motions[piece] = motions[piece].then(Motion2.shift(sheets.get(sheetOf[piece]).toMiddle()));
-    }
-    return new Try(stock, motions, sheets.size(), fits);
-  }
-
-  private static void inRange(String what, double mm) {
-    if (!(mm >= 0 && mm <= MOST_MARGIN)) {
+  /** Refuses a margin or gap that no sheet is given. */
+  static void inRange(String what, double mm) {
+    if (!(mm >= 0 && mm <= MOST_GAP)) {
       throw new Refused(
           Message.of(
               "the %s lies in %s to %s, not %s",
-              what, Value.given(0), Value.given(MOST_MARGIN), Value.given(mm)));
+              what, Value.given(0), Value.given(MOST_GAP), Value.given(mm)));
     }
   }
 }

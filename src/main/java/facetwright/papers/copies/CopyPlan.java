@@ -9,6 +9,7 @@ import facetwright.geom.Vec2;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.Stock;
 import facetwright.pace.Pace;
 import facetwright.papers.copies.Pattern.Placed;
@@ -33,17 +34,30 @@ import org.locationtech.jts.geom.Geometry;
  * would go there, no more are laid and told.
  *
  * @param stock the sheet as it lies
- * @param margin kept free along its edges, in mm
- * @param gap kept free between two copies, in mm
+ * @param room kept free along its edges and between two copies
  * @param copies from where the net lies to where each copy lies on the sheet; none where the net
  *     takes more than one sheet
  */
-public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> copies) {
+public record CopyPlan(Stock stock, Room room, List<Motion2> copies) {
   /** No more copies than these are laid: nobody cuts as many from one sheet. */
   public static final int MOST = 500;
 
   public CopyPlan {
     copies = List.copyOf(copies);
+  }
+
+  /** How far from the sheet's edges all copies of the planned net keep, in mm. */
+  public double toEdge(Net net) {
+    Geometry shape = Blank.shape(net);
+    return copies.stream()
+        .map(m -> box(shape, m))
+        .mapToDouble(
+            box ->
+                Math.min(
+                    Math.min(box.getMinX(), box.getMinY()),
+                    Math.min(stock.width() - box.getMaxX(), stock.height() - box.getMaxY())))
+        .min()
+        .orElse(0);
   }
 
   /** How many copies one sheet gives. */
@@ -60,33 +74,40 @@ public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> cop
   public Laid laid(Net net) {
     List<Net> all =
         copies.stream().map(m -> net.moved(Collections.nCopies(net.pieces(), m))).toList();
-    return new Laid(NetMerge.of(all), stock, 1, true, margin);
+    return new Laid(NetMerge.of(all), stock, 1, true, room);
   }
 
   /**
-   * Plans a sheet.
+   * Plans a sheet. Along its edges and between two copies as much is kept free as where the net
+   * lies there alone, or less where that gives more copies: of the rooms that give the most, the
+   * widest.
    *
    * @param laid the net on its sheet
-   * @param gap room for the knife between two copies, 0 or more, in mm
    */
-  public static CopyPlan of(Laid laid, double gap) {
-    return laid.fits() && laid.sheets() == 1
-        ? of(laid.net(), laid.stock(), laid.margin(), gap)
-        : new CopyPlan(laid.stock(), laid.margin(), gap, List.of());
+  public static CopyPlan of(Laid laid) {
+    if (!laid.fits() || laid.sheets() > 1) {
+      return new CopyPlan(laid.stock(), laid.kept(), List.of());
+    }
+    CopyPlan best = null;
+    for (Room room : laid.orLess()) {
+      CopyPlan plan = of(laid.net(), laid.stock(), room);
+      best = best == null || plan.count() > best.count() ? plan : best;
+    }
+    return best;
   }
 
   /**
    * Plans a sheet.
    *
    * @param net as it lies along the stock's grain, where that is known
-   * @param margin kept free along its edges, 0 or more, in mm
-   * @param gap room for the knife between two copies, 0 or more, in mm
+   * @param room kept free along its edges and between two copies
    */
-  public static CopyPlan of(Net net, Stock stock, double margin, double gap) {
+  public static CopyPlan of(Net net, Stock stock, Room room) {
     Geometry shape = Blank.shape(net);
     Pace.doing("laying copies of a net of " + shape.getNumPoints() + " corners on the sheet");
-    double width = stock.width() - 2 * margin;
-    double height = stock.height() - 2 * margin;
+    double width = stock.width() - 2 * room.margin();
+    double height = stock.height() - 2 * room.margin();
+    double gap = room.gap();
     List<Motion2> best = List.of();
     for (double angle : angles(shape, stock)) {
       Pace.step(10L * shape.getNumPoints());
@@ -101,24 +122,25 @@ public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> cop
       List<Motion2> up = motions(most(lying, lyingTurned, height, width), back);
       best = up.size() > best.size() ? up : best;
       if (best.size() == MOST) {
-        return new CopyPlan(stock, margin, gap, inOrder(shape, stock, best));
+        return new CopyPlan(stock, room, inOrder(shape, stock, room, best));
       }
     }
     List<Motion2> boxes = Boxes.motions(shape, stock, width, height, gap);
     best = boxes.size() > best.size() ? boxes : best;
     List<Motion2> all =
         new Leftover(shape, angles(shape, stock), gap, width, height).fill(best, MOST);
-    return new CopyPlan(stock, margin, gap, inOrder(shape, stock, all));
+    return new CopyPlan(stock, room, inOrder(shape, stock, room, all));
   }
 
   /** From the foot up and from left to right, all together in the middle of the sheet. */
-  private static List<Motion2> inOrder(Geometry shape, Stock stock, List<Motion2> copies) {
+  private static List<Motion2> inOrder(
+      Geometry shape, Stock stock, Room room, List<Motion2> copies) {
     Envelope all = new Envelope();
     copies.forEach(m -> all.expandToInclude(box(shape, m)));
     Vec2 middle =
         new Vec2(
-            half(stock.width() - all.getWidth()) - all.getMinX(),
-            half(stock.height() - all.getHeight()) - all.getMinY());
+            half(stock.width() - all.getWidth(), room) - all.getMinX(),
+            half(stock.height() - all.getHeight(), room) - all.getMinY());
     return copies.stream()
         .map(m -> m.then(Motion2.shift(middle)))
         .sorted(
@@ -127,9 +149,10 @@ public record CopyPlan(Stock stock, double margin, double gap, List<Motion2> cop
         .toList();
   }
 
-  /** In whole millimetres where that leaves something. */
-  private static double half(double free) {
-    return free < 2 ? Math.max(0, free) / 2 : Math.floor(free / 2);
+  /** In whole millimetres where that leaves the room. */
+  private static double half(double free, Room room) {
+    double whole = Math.floor(free / 2);
+    return whole < room.margin() || free < 2 ? Math.max(0, free) / 2 : whole;
   }
 
   private static Envelope box(Geometry shape, Motion2 motion) {

@@ -25,22 +25,26 @@ record Stocking(int perSheet, int sheets) {
     if (!laid.fits() || laid.kinds().size() > 1) {
       return new Stocking(0, simple);
     }
-    double gap = SheetLayout.USUAL_GAP;
-    int perSheet = CopyPlan.of(laid, gap).count();
+    int perSheet = CopyPlan.of(laid).count();
     int whole = perSheet == 0 ? simple : (pieces + perSheet - 1) / perSheet;
     List<Box2> boxes = laid.net().boxOfPiece();
     if (boxes.size() == 1 || whole == 1) {
       return new Stocking(perSheet, whole);
     }
-    Paper card = new Paper(laid.stock().name(), laid.stock().width(), laid.stock().height());
+    double edges = 2 * laid.orLess().getLast().margin();
+    Paper card =
+        new Paper(laid.stock().name(), laid.stock().width() - edges, laid.stock().height() - edges);
     List<Wanted> all = new ArrayList<>();
-    boolean small = laid.margin() == 0;
+    boolean small = true;
     for (Box2 box : boxes) {
       String name = "part " + (all.size() + 1);
       all.add(Wanted.of(name, box.width(), box.height(), pieces, true));
       small &= holds(card, box);
     }
-    int planned = small ? Planner.plan(List.of(card), all, gap, Effort.USUAL).sheetCount() : whole;
+    int planned =
+        small
+            ? Planner.plan(List.of(card), all, SheetLayout.USUAL_GAP, Effort.USUAL).sheetCount()
+            : whole;
     return new Stocking(perSheet, Math.min(whole, planned));
   }
 

@@ -5,6 +5,8 @@ import facetwright.measure.Quantity;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.panel.PanelBuild;
+import facetwright.net.sheet.CommonSheets;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.Stock;
 import facetwright.script.design.AskedAim;
 import facetwright.script.design.Dial;
@@ -31,7 +33,7 @@ public final class Session {
   private String title;
   private Unit unit;
   private Stock stock;
-  private double margin;
+  private OptionalDouble margin = OptionalDouble.empty();
   private final Map<String, Dial> dials = new LinkedHashMap<>();
   private final List<Source> sources = new ArrayList<>();
   private final List<PartDraft> parts = new ArrayList<>();
@@ -72,7 +74,6 @@ public final class Session {
     return clock;
   }
 
-  /** Where the script is now. */
   Site here() {
     return sites.here();
   }
@@ -105,7 +106,6 @@ public final class Session {
     return yielding;
   }
 
-  /** What the script uses a dial as. */
   Quantity used(String dial) {
     return used.getOrDefault(dial, Quantity.NUMBER);
   }
@@ -143,7 +143,8 @@ public final class Session {
     return stock == null ? Stock.usualCaliper(Stock.USUAL_WEIGHT) : stock.caliper();
   }
 
-  public void stock(Stock newStock, double newMargin) {
+  /** The margin is what the script says is kept free along its edges, in mm. */
+  public void stock(Stock newStock, OptionalDouble newMargin) {
     if (caliperTaken.isPresent() && caliperTaken.getAsDouble() != newStock.caliper()) {
       throw new CallException(
           "the card is named after an outline was set off by it",
@@ -158,9 +159,14 @@ public final class Session {
     return stock;
   }
 
-  /** The border of the sheet to stay clear of, in mm. */
-  public double margin() {
-    return margin;
+  /** The sheets it may be cut from: the one that is named, or the common ones, smallest first. */
+  public List<Stock> sizes() {
+    return stock != null ? List.of(stock) : CommonSheets.cards(unit());
+  }
+
+  /** The rooms that may be kept free round what lies on a sheet, the widest first. */
+  public List<Room> rooms() {
+    return margin.isPresent() ? Room.within(margin.getAsDouble(), unit()) : Room.orLess(unit());
   }
 
   /** Adds a net to the design. */

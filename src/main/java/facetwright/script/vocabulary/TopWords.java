@@ -7,6 +7,7 @@ import static facetwright.script.api.Arg.usual;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.net.Ask;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
@@ -23,6 +24,7 @@ import facetwright.script.api.Unmet;
 import facetwright.script.sandbox.CallException;
 import facetwright.words.Decimals;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** The words every script starts with: its name, its dials, its sheet. */
@@ -136,11 +138,14 @@ final class TopWords {
             Stock.Grain.UNKNOWN,
             "which side the fibres run along");
     Arg<Double> margin =
-        usual("margin", Kinds.length(0, 100), 0.0, "a border of the sheet to stay clear of");
+        optional(
+            "margin",
+            Kinds.length(0, 100),
+            "a border of the sheet to stay clear of; without it " + Room.WORDS);
     return Fn.<Session>named("sheet")
         .does(
-            "The card it is cut from. Without it the smallest common sheet that holds the net is"
-                + " taken.")
+            "The card it is cut from. Without it the smallest common sheet is taken that holds the"
+                + " net with room at its edges, and from one piece to the next.")
         .takes(name)
         .options(width, height, weight, caliper, grain, margin)
         .example(
@@ -165,7 +170,7 @@ final class TopWords {
               double gsm = call.get(weight);
               double thick = call.has(caliper) ? call.get(caliper) : Stock.usualCaliper(gsm);
               Stock stock = stock(call, name, width, height, gsm, thick, call.get(grain));
-              double border = call.get(margin);
+              double border = call.has(margin) ? call.get(margin) : 0;
               if (2 * border >= Math.min(stock.width(), stock.height())) {
                 throw new CallException(
                     Message.of("sheet: %s", SheetLayout.noRoom(stock, border)),
@@ -173,7 +178,8 @@ final class TopWords {
                     List.of());
               }
               call.once("Name the sheet once: of the two take out what is not meant.");
-              session.stock(stock, border);
+              session.stock(
+                  stock, call.has(margin) ? OptionalDouble.of(border) : OptionalDouble.empty());
               return null;
             });
   }

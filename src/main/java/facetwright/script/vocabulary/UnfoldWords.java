@@ -27,6 +27,7 @@ import facetwright.script.args.Anew;
 import facetwright.words.Site;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 
 /** The word that makes a net of a form. */
 final class UnfoldWords {
@@ -87,12 +88,18 @@ final class UnfoldWords {
               Session session = call.session();
               Anew.counts(form, session.twice());
               String called = call.get(part);
+              PartCard card = own.read(call);
               Object laid = new Object();
               session.add(
-                  laid, () -> net(session, form, based, call.site()), FacetNaming.speaking(form));
+                  laid,
+                  () ->
+                      net(
+                          session,
+                          () -> smallest(session, form, based, card).unfold(),
+                          call.site()),
+                  FacetNaming.speaking(form));
               return call.hold(
-                  Things.PART,
-                  session.part(laid, called == null ? "" : called, own.read(call), call.site()));
+                  Things.PART, session.part(laid, called == null ? "" : called, card, call.site()));
             });
   }
 
@@ -106,15 +113,14 @@ final class UnfoldWords {
   }
 
   /** Made when the script has ended, since the sheet to fit may be named after the form. */
-  private static Net net(Session session, Form form, Unfolding unfolding, Site site) {
-    Stock stock = session.stock();
-    double clear = 2 * session.margin();
-    boolean room = stock != null && stock.width() > clear && stock.height() > clear;
+  private static Smallest smallest(Session session, Form form, Unfolding unfolding, PartCard card) {
+    List<Stock> sizes = session.sizes().stream().map(card::on).distinct().toList();
+    return new Smallest(form, unfolding, sizes, session.rooms());
+  }
+
+  private static Net net(Session session, Supplier<UnfoldResult> made, Site site) {
     try {
-      UnfoldResult result =
-          room
-              ? unfolding.fitting(stock.width() - clear, stock.height() - clear).unfold(form)
-              : Smallest.unfold(form, unfolding, session.unit());
+      UnfoldResult result = made.get();
       for (UnfoldNote note : result.notes()) {
         session.find(
             new Finding(

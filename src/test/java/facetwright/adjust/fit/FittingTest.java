@@ -34,15 +34,23 @@ class FittingTest {
         .formatted(sheet);
   }
 
-  // Squares with 2 mm between them: one fills the sheet's shorter side; two side by side take
-  // (200 − 2)/2; four the half of 160 − 2; six (200 − 4)/3 by (160 − 2)/2.
+  // Squares with 5 mm round them and between them: one fills the sheet's shorter side less 10; two
+  // side by side take (200 − 15)/2; four (160 − 15)/2; six (200 − 20)/3 by (160 − 15)/2.
   @ParameterizedTest
-  @CsvSource({"1, 160", "2, 99", "4, 79", "6, 65"})
+  @CsvSource({"1, 150", "2, 92.5", "4, 72.5", "6, 60"})
   void makesSquaresAsLargeAsTheSheetTakesThem(int copies, double side) throws Exception {
     Fitting fitting = fit(square(""), SHEET, copies);
     assertThat(fitting.isMet()).isTrue();
     assertThat(fitting.outcome().turns().getFirst().value()).isEqualTo(side);
     assertThat(fitting.after().count()).isGreaterThanOrEqualTo(copies);
+  }
+
+  /** Six of 65 mm lie there 2 mm apart, none 5 mm from the edge: they need not become smaller. */
+  @Test
+  void whatLiesThereStays() throws Exception {
+    Fitting fitting = fit(square("").replace("\"50 mm\"", "\"65 mm\""), SHEET, 6);
+    assertThat(fitting.before().count()).isEqualTo(6);
+    assertThat(fitting.design().dials().getFirst().value()).isEqualTo(65);
   }
 
   @Test

@@ -8,6 +8,7 @@ import facetwright.draw.Mark;
 import facetwright.export.Papers;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.papers.order.Order;
 import java.util.List;
@@ -17,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class ChartPagesTest {
   @Test
   void wordsAreLargeEnoughAndOnThePaper() {
-    Laid laid = SheetLayout.lay(Papers.tray(60, 20), Papers.A4, 5, 2);
+    Laid laid = SheetLayout.lay(Papers.tray(60, 20), Papers.A4, new Room(5, 2));
     for (Unit unit : List.of(Unit.MM, Unit.INCH)) {
       List<Drawing> pages = ChartPages.of("Kite box " + "w".repeat(300), Order.usual(unit), laid);
       assertThat(pages).isNotEmpty();
@@ -36,7 +37,7 @@ class ChartPagesTest {
 
   @Test
   void saysWhatCounts() {
-    Laid laid = SheetLayout.lay(Papers.tray(60, 20), Papers.A4, 5, 2);
+    Laid laid = SheetLayout.lay(Papers.tray(60, 20), Papers.A4, new Room(5, 2));
     String words =
         String.join(
             " ",

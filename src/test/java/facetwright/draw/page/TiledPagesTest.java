@@ -16,6 +16,7 @@ import facetwright.geom.Box2;
 import facetwright.geom.Planar;
 import facetwright.geom.Vec2;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
@@ -34,7 +35,7 @@ import org.locationtech.jts.geom.LineString;
 /** The pages put together again are the net. */
 class TiledPagesTest {
   private static final Pattern NAME = Pattern.compile("([0-9]+)([A-Z])");
-  private static final Laid LAID = SheetLayout.lay(Papers.tray(190, 90), Papers.A2, 5, 2);
+  private static final Laid LAID = SheetLayout.lay(Papers.tray(190, 90), Papers.A2, new Room(5, 2));
 
   private static List<Drawing> pages(String paper) {
     return TiledPages.of("Tray", LAID, SheetSizes.named(paper), GlueMarks.NONE);

@@ -167,7 +167,8 @@ class AlikeTabsTest {
     FlatForm flat = new FlatForm(Solids.pyramid(sides, radius, height));
     Layout layout = Styles.petals(flat, flat.form().facet("base")).getFirst();
     TabPlan first = TabFitter.plan(layout, Tabs.USUAL);
-    Candidate alike = Candidate.of(layout, Tabs.USUAL, 0, 0).alike(Tabs.USUAL, 0, 0);
+    Candidate alike =
+        Candidate.of(layout, TabFitter.plan(layout, Tabs.USUAL), 0, 0).alike(Tabs.USUAL, 0, 0);
     assertThat(alike.tabs().dropped()).hasSizeLessThanOrEqualTo(first.dropped().size());
     assertThat(alike.tabs().placed().stream().mapToDouble(Tab::depth).min().orElseThrow())
         .isGreaterThanOrEqualTo(

@@ -24,6 +24,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 class SheetLayoutTest {
@@ -67,7 +68,7 @@ class SheetLayoutTest {
     double margin = roomy ? 5 : 0;
     double gap = roomy ? 3 : 0;
     Net net = pieces(outlines);
-    Laid laid = SheetLayout.lay(net, A4, margin, gap);
+    Laid laid = SheetLayout.lay(net, A4, new Room(margin, gap));
     assertThat(laid.fits()).isTrue();
     for (Panel panel : laid.net().panels()) {
       Box2 at = panel.outline().box();
@@ -125,9 +126,9 @@ class SheetLayoutTest {
     for (int i = 0; i < 4; i++) {
       quarters.add(box(105, 148.5));
     }
-    assertThat(SheetLayout.lay(pieces(quarters), A4, 0, 0).sheets()).isEqualTo(1);
+    assertThat(SheetLayout.lay(pieces(quarters), A4, new Room(0, 0)).sheets()).isEqualTo(1);
     quarters.add(box(105, 148.5));
-    assertThat(SheetLayout.lay(pieces(quarters), A4, 0, 0).sheets()).isEqualTo(2);
+    assertThat(SheetLayout.lay(pieces(quarters), A4, new Room(0, 0)).sheets()).isEqualTo(2);
   }
 
   @Test
@@ -135,7 +136,7 @@ class SheetLayoutTest {
     // Two right triangles make up the sheet less the gap; their boxes alone would take two sheets.
     Polygon2 lower = new Polygon2(List.of(Vec2.ZERO, new Vec2(200, 0), new Vec2(0, 280)));
     Polygon2 upper = new Polygon2(List.of(new Vec2(200, 0), new Vec2(200, 280), new Vec2(0, 280)));
-    Laid laid = SheetLayout.lay(pieces(List.of(lower, upper)), A4, 0, 2);
+    Laid laid = SheetLayout.lay(pieces(List.of(lower, upper)), A4, new Room(0, 2));
     assertThat(laid.sheets()).isEqualTo(1);
     assertThat(laid.fits()).isTrue();
   }
@@ -143,9 +144,62 @@ class SheetLayoutTest {
   @Test
   void wrongMarginsAreRefused() {
     Net net = pieces(List.of(box(10, 10)));
-    assertThatThrownBy(() -> SheetLayout.lay(net, A4, -1, 0)).hasMessageContaining("margin");
-    assertThatThrownBy(() -> SheetLayout.lay(net, A4, 0, 101)).hasMessageContaining("gap");
+    assertThatThrownBy(() -> SheetLayout.lay(net, A4, new Room(-1, 0)))
+        .hasMessageContaining("margin");
+    assertThatThrownBy(() -> SheetLayout.lay(net, A4, new Room(0, 101)))
+        .hasMessageContaining("gap");
     Stock small = SheetSize.custom(50, 50, Unit.MM).stock(200);
-    assertThatThrownBy(() -> SheetLayout.lay(net, small, 25, 0)).hasMessageContaining("nothing");
+    assertThatThrownBy(() -> SheetLayout.lay(net, small, new Room(25, 0)))
+        .hasMessageContaining("nothing");
+  }
+
+  /** A little too wide for the usual room, too wide for half of it, and as wide as the sheet. */
+  @Property(tries = 60, seed = "20261201")
+  void roomIsKeptWhereTheSheetLeavesIt(@ForAll @DoubleRange(min = 20, max = 210) double width) {
+    Net net = pieces(List.of(box(width, width)));
+    Laid laid = SheetLayout.lay(net, A4, Room.orLess(Unit.MM));
+    double edge = (A4.width() - width) / 2;
+    assertThat(laid.fits()).isTrue();
+    assertThat(laid.wanted()).isEqualTo(new Room(5, 5));
+    assertThat(laid.kept().margin()).isEqualTo(edge >= 5 ? 5 : edge >= 2.5 ? 2.5 : 0);
+    Box2 at = laid.net().panels().getFirst().outline().box();
+    // The middle to a whole millimetre.
+    assertThat(at.minX()).isGreaterThanOrEqualTo(Math.max(laid.kept().margin(), edge - 1) - 1e-9);
+    assertThat(laid.stock().width() - at.maxX())
+        .isGreaterThanOrEqualTo(Math.max(laid.kept().margin(), edge - 1) - 1e-9);
+  }
+
+  @Test
+  void piecesComeNearerBeforeTheyTakeAnotherSheet() {
+    Net net = pieces(List.of(box(200, 145), box(200, 145)));
+    Laid laid = SheetLayout.lay(net, A4, Room.orLess(Unit.MM));
+    assertThat(laid.sheets()).isEqualTo(1);
+    assertThat(laid.kept()).isEqualTo(new Room(0, 2));
+    // No nearer for nothing: a third takes another sheet at all events.
+    Net three = pieces(List.of(box(200, 145), box(200, 145), box(200, 145)));
+    Laid two = SheetLayout.lay(three, A4, Room.orLess(Unit.MM));
+    assertThat(two.sheets()).isEqualTo(2);
+    assertThat(SheetLayout.lay(pieces(List.of(box(290, 200))), A4, Room.orLess(Unit.INCH)).kept())
+        .isEqualTo(new Room(3.175, 4.175));
+  }
+
+  @Test
+  void piecesComeNearerBeforeALargerSheetIsTaken() {
+    Net net = pieces(List.of(box(205, 205)));
+    List<Stock> sizes = List.of(A4, SheetSizes.named("A3").stock(220));
+    Laid laid =
+        SheetLayout.lay(
+            net, List.of(new SheetLayout.Share(sizes, List.of(0))), Room.orLess(Unit.MM));
+    assertThat(laid.stock().name()).isEqualTo("A4");
+    assertThat(laid.kept()).isEqualTo(new Room(2.5, 3.5));
+  }
+
+  /** Laid by area alone, the long one comes last and takes a sheet of its own. */
+  @Test
+  void otherOrdersAreTried() {
+    Net net = pieces(List.of(box(150, 150), box(150, 140), box(290, 55)));
+    Laid laid =
+        SheetLayout.lay(net, SheetSize.custom(300, 220, Unit.MM).stock(220), new Room(0, 0));
+    assertThat(laid.sheets()).isEqualTo(1);
   }
 }

@@ -8,6 +8,7 @@ import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.Step;
@@ -154,7 +155,7 @@ class HandoutTest {
   /** Two flags on a strip, at angles that nothing determines. */
   @Test
   void whatDoesNotFoldHasNoShapeAndNoGlue() {
-    Laid laid = SheetLayout.lay(Papers.slitSquares(40), Papers.A4, 5, 2);
+    Laid laid = SheetLayout.lay(Papers.slitSquares(40), Papers.A4, new Room(5, 2));
     FoldedForm form = Folding.fold(laid.net());
     assertThat(form.closure()).isEqualTo(Closure.NOT_SOLVED);
     Works works = Works.of(laid, form, Unit.MM, List.of(), 1);

@@ -1,0 +1,181 @@
+package facetwright.form.unfold;
+
+import facetwright.form.Form;
+import facetwright.form.FormException;
+import facetwright.geom.RoundOff;
+import facetwright.geom.SteadyOrder;
+import facetwright.geom.Vec3;
+import facetwright.message.Message;
+import facetwright.net.NetException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The nets found of a form, from which one is chosen for a sheet. They are looked for once, however
+ * many sheets are asked about.
+ */
+public final class Nets {
+  /** How many of the layouts found get tabs and are compared. */
+  private static final int COMPARED = 6;
+
+  /** The same where flaps have a shape of their own, for which there may be no room in most. */
+  private static final int COMPARED_FOR_FLAPS = 40;
+
+  private final Form form;
+  private final Unfolding unfolding;
+  private final FlatForm flat;
+  private final int root;
+  private List<Layout> found = List.of();
+  private int tried;
+  private boolean instead;
+
+  /** The tabs of each layout that was compared: they are the same on every sheet. */
+  private final Map<Layout.Tree, TabPlan> planned = new HashMap<>();
+
+  /**
+   * @throws FormException when the base names no facet
+   */
+  public Nets(Form form, Unfolding unfolding) {
+    this.form = form;
+    this.unfolding = unfolding;
+    flat = new FlatForm(form);
+    root = baseOf();
+  }
+
+  /**
+   * The best of them for a sheet.
+   *
+   * @param width of the sheet in mm, 0 for none
+   * @param height of the sheet in mm, 0 for none
+   * @throws NetException as {@link Unfolding#unfold} does
+   */
+  public UnfoldResult on(double width, double height) {
+    look();
+    List<UnfoldNote> notes = new ArrayList<>();
+    if (instead) {
+      notes.add(
+          UnfoldNote.ofAll(
+              Message.of(
+                  "This form can't be laid flat as %s without overlap, so a searched tree is used"
+                      + " instead.",
+                  unfolding.style().text())));
+    }
+    Tabs tabs = unfolding.tabs();
+    Candidate chosen = best(width, height).alike(tabs, width, height);
+    SaidTabs.check(chosen, tabs, notes);
+    UnfoldNotes.add(notes, chosen, tabs, tried, width > 0);
+    return new UnfoldResult(
+        NetMaker.net(chosen, root, !unfolding.base().isEmpty()),
+        chosen.layout().pieces() > 1,
+        tried,
+        notes);
+  }
+
+  private void look() {
+    if (!found.isEmpty()) {
+      return;
+    }
+    found = drawn();
+    tried = Math.max(1, found.size());
+    if (found.isEmpty()) {
+      Search search = new Search(flat, root, unfolding.tries(), unfolding.seed()).run();
+      tried = search.tries();
+      found = search.whole().isEmpty() ? List.of(search.fewest()) : search.whole();
+      instead = unfolding.style() != UnfoldStyle.SEARCH;
+    }
+  }
+
+  private List<Layout> drawn() {
+    return switch (unfolding.style()) {
+      case STRIP -> Styles.strips(flat, axis());
+      case PETALS -> Styles.petals(flat, root);
+      case GORES -> Styles.gores(flat, axis());
+      case SEARCH -> List.of();
+    };
+  }
+
+  private Candidate best(double sheetWidth, double sheetHeight) {
+    Tabs tabs = unfolding.tabs();
+    record Rough(Layout layout, Packing packing) {}
+    double margin = tabs.on() ? 2 * tabs.depth() : 0;
+    double width = sheetWidth > 0 ? Math.max(1, sheetWidth - margin) : 0;
+    double height = sheetWidth > 0 ? Math.max(1, sheetHeight - margin) : 0;
+    List<Rough> rough = new ArrayList<>();
+    // The same layout is often found again: of a form with few facets more often than not.
+    Map<Layout.Tree, Packing> packings = new HashMap<>();
+    for (Layout layout : found) {
+      Packing packing =
+          packings.computeIfAbsent(
+              layout.way(),
+              _ -> {
+                var panels = Candidate.panels(layout, 0);
+                return Packing.of(panels, panels, width, height);
+              });
+      rough.add(new Rough(layout, packing));
+    }
+    double size = flat.size();
+    List<Rough> small = SteadyOrder.by(rough, RoundOff.PART * size * size, r -> r.packing.area());
+    List<Rough> first =
+        small.stream()
+            .sorted(Comparator.comparing(r -> !r.packing.fits()))
+            .limit(flat.isAnyCut() ? COMPARED_FOR_FLAPS : COMPARED)
+            .toList();
+    Candidate best = null;
+    Set<Layout.Tree> compared = new HashSet<>();
+    for (Rough r : first) {
+      if (compared.add(r.layout.way())) {
+        TabPlan plan = planned.computeIfAbsent(r.layout.way(), _ -> TabFitter.plan(r.layout, tabs));
+        Candidate next = Candidate.of(r.layout, plan, sheetWidth, sheetHeight);
+        if (best == null || next.betterThan(best)) {
+          best = next;
+        }
+      }
+    }
+    return best;
+  }
+
+  private int baseOf() {
+    String base = unfolding.base();
+    if (!base.isEmpty()) {
+      return form.facet(base);
+    }
+    if (form.hasFacet("base")) {
+      return form.facet("base");
+    }
+    int lowest = facing(-1);
+    // Where nothing looks straight down, as of a lid, petals spread from what looks straight up.
+    double level = 1 - RoundOff.SOLVED;
+    int highest = facing(1);
+    return unfolding.style() == UnfoldStyle.PETALS
+            && form.frame(lowest).normal().z() > -level
+            && form.frame(highest).normal().z() > level
+        ? highest
+        : lowest;
+  }
+
+  /** The facet that looks most up, or where {@code way} is −1 down; of those alike the first. */
+  private int facing(int way) {
+    int most = 0;
+    double best = Double.NEGATIVE_INFINITY;
+    for (int f = 0; f < form.facets().size(); f++) {
+      double z = way * form.frame(f).normal().z();
+      if (z > best + RoundOff.PART) {
+        best = z;
+        most = f;
+      }
+    }
+    return most;
+  }
+
+  /** Square to the base where one is named or lies level, else straight up. */
+  private Vec3 axis() {
+    Vec3 up = form.frame(root).normal().times(-1);
+    boolean named = !unfolding.base().isEmpty() || form.hasFacet("base");
+    return named || up.z() > 1 - RoundOff.SOLVED ? up : Vec3.Z;
+  }
+}
