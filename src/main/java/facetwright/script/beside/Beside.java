@@ -81,6 +81,11 @@ public final class Beside {
     return own.with(more).text();
   }
 
+  /** What the files are called that it may use: those of its folder first. */
+  public List<String> names() {
+    return places().stream().flatMap(p -> OneFile.names(p).stream()).distinct().toList();
+  }
+
   /** The files of the script's own folder that it uses, and that these use. */
   public List<String> ofFolder(String script) {
     Set<String> held = new LinkedHashSet<>();
@@ -116,8 +121,7 @@ public final class Beside {
         return found.get();
       }
     }
-    List<String> others = places().stream().flatMap(p -> OneFile.names(p).stream()).toList();
-    String meant = NearName.nearest(name, others).map(n -> "; did you mean " + n + "?").orElse("");
+    String meant = NearName.nearest(name, names()).map(n -> "; did you mean " + n + "?").orElse("");
     return lacking(
         name,
         folder.isPresent()

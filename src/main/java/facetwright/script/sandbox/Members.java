@@ -18,6 +18,8 @@ final class Members {
           Map.entry("bevelEdges", "chamferEdges"),
           Map.entry("bevelCorners", "chamferCorners"),
           Map.entry("truncate", "chamferCorners"),
+          Map.entry("in", "into"),
+          Map.entry("inside", "into"),
           Map.entry("mirror", "mirrored"),
           Map.entry("flip", "mirrored"));
 

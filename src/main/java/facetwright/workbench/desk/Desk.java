@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.UnaryOperator;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -40,7 +39,7 @@ public final class Desk {
       new SimpleObjectProperty<>(Selection.nothing());
   private final Story story = new Story();
   private final ReadOnlyObjectWrapper<Site> pointed = new ReadOnlyObjectWrapper<>(Site.NONE);
-  private UnaryOperator<String> files = UnaryOperator.identity();
+  private ScriptFiles files = ScriptFiles.NONE;
   private Work saved = Work.of("");
   private boolean adrift;
   private boolean following;
@@ -263,12 +262,16 @@ public final class Desk {
 
   /** What is asked for as the script stands, with these dials. */
   public Request request(Map<String, String> dials) {
-    return new Request(fileName(), files.apply(text.get()), dials);
+    return new Request(fileName(), files.whole(text.get()), dials);
   }
 
-  /** Who puts the files below a script that it uses. */
-  public void withFilesBy(UnaryOperator<String> whole) {
-    files = whole;
+  public void setFiles(ScriptFiles others) {
+    files = others;
+  }
+
+  /** The files that the script may use. */
+  public ScriptFiles files() {
+    return files;
   }
 
   /** Script and dials as they stand. */

@@ -5,12 +5,14 @@ import facetwright.script.text.Gathered;
 import facetwright.script.text.Piece;
 import facetwright.words.Sentence;
 import facetwright.workbench.desk.Desk;
+import facetwright.workbench.desk.ScriptFiles;
 import facetwright.workbench.notice.Notices;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** The files that the script on the desk uses, as they lie on disk. For the window's thread. */
-final class UsedFiles {
+final class UsedFiles implements ScriptFiles {
   private static final String ABOUT = "gather";
 
   private final Desk desk;
@@ -28,11 +30,18 @@ final class UsedFiles {
     this.library = library;
     beside = new Beside(Optional.empty(), library);
     desk.file().addListener((_, _, file) -> goTo(file));
-    desk.withFilesBy(
-        script -> {
-          asked = beside.whole(script);
-          return asked;
-        });
+    desk.setFiles(this);
+  }
+
+  @Override
+  public String whole(String script) {
+    asked = beside.whole(script);
+    return asked;
+  }
+
+  @Override
+  public List<String> names() {
+    return beside.names().stream().filter(name -> !name.equals(desk.fileName())).toList();
   }
 
   /** Whether it lies in the library. */

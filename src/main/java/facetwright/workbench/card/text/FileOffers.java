@@ -1,5 +1,7 @@
 package facetwright.workbench.card.text;
 
+import facetwright.script.api.Arg;
+import facetwright.script.scope.CallSite;
 import facetwright.script.scope.Scope;
 import facetwright.script.text.Gathered;
 import facetwright.script.text.Name;
@@ -8,6 +10,7 @@ import facetwright.script.text.Token.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 /**
@@ -16,9 +19,19 @@ import java.util.function.UnaryOperator;
  *
  * @param scope of the script
  * @param files what a file holds, by its name; empty where it can't be had
+ * @param names of the files that the script may use
  */
-record FileOffers(Scope scope, UnaryOperator<String> files) {
+record FileOffers(Scope scope, UnaryOperator<String> files, Supplier<List<String>> names) {
   private static final String USE = "use";
+
+  /** In the quotes of {@code use("…")}: the files that may be used. */
+  List<Offer> named(CallSite call, Arg<?> arg) {
+    return call.fn().name().equals(USE)
+        ? names.get().stream()
+            .map(name -> Offer.plain(name, "file", name, Help.of(call.fn(), arg)))
+            .toList()
+        : List.of();
+  }
 
   /** Behind the dot of what ends with a token; empty where that is no file's. */
   Optional<List<Offer>> members(int last) {

@@ -17,6 +17,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
@@ -37,20 +38,23 @@ public record Offers(Stretch typed, List<Offer> all) {
 
   /** The offers at an offset of a script that uses no file. */
   static Offers at(Scope scope, int offset) {
-    return at(scope, offset, _ -> "");
+    return at(scope, offset, _ -> "", List::of);
   }
 
   /**
    * The offers at an offset; none in a comment, and where nothing is known to fit.
    *
    * @param files what a file that the script uses holds, by its name; empty where it can't be had
+   * @param names of the files that the script may use
    */
-  public static Offers at(Scope scope, int offset, UnaryOperator<String> files) {
+  public static Offers at(
+      Scope scope, int offset, UnaryOperator<String> files, Supplier<List<String>> names) {
+    FileOffers used = new FileOffers(scope, files, names);
     Reading reading = scope.reading();
     int i = reading.before(offset);
     Optional<CallSite> call = CallSite.at(scope, offset);
     if (reading.is(i, Kind.TEXT) && isInside(reading, i, offset)) {
-      return inText(scope, i, offset, call);
+      return inText(scope, i, offset, call, used);
     }
     boolean inComment =
         reading.is(i, Kind.COMMENT)
@@ -67,7 +71,6 @@ public record Offers(Stretch typed, List<Offer> all) {
     String prefix = reading.text().substring(start, offset);
     int before = word ? reading.back(i) : reading.is(i, Kind.COMMENT) ? reading.back(i) : i;
     List<Offer> found = new ArrayList<>();
-    FileOffers used = new FileOffers(scope, files);
     Optional<List<Offer>> ofFile =
         reading.isDot(before)
             ? used.members(reading.back(before))
@@ -123,13 +126,19 @@ public record Offers(Stretch typed, List<Offer> all) {
     return offset > token.start() && (offset < token.end() || (offset == token.end() && !closed));
   }
 
-  private static Offers inText(Scope scope, int i, int offset, Optional<CallSite> call) {
+  private static Offers inText(
+      Scope scope, int i, int offset, Optional<CallSite> call, FileOffers used) {
     Reading reading = scope.reading();
     Token token = reading.token(i);
     String word = reading.word(i);
     int start = token.start() + 1;
     List<Offer> found = new ArrayList<>();
-    call.flatMap(CallSite::arg).ifPresent(arg -> words(call.get().fn(), arg, false, found));
+    call.flatMap(CallSite::arg)
+        .ifPresent(
+            arg -> {
+              words(call.get().fn(), arg, false, found);
+              found.addAll(used.named(call.get(), arg));
+            });
     if (call.isPresent() && call.get().fn().name().equals("rows")) {
       rowNames(scope, call.get().fn(), found);
     }
@@ -138,7 +147,7 @@ public record Offers(Stretch typed, List<Offer> all) {
     boolean closed =
         word.length() > 1
             && word.charAt(word.length() - 1) == word.charAt(0)
-            && reading.text().substring(offset, end).matches("[\\w -]*");
+            && reading.text().substring(offset, end).matches("[\\w .-]*");
     Stretch typed = new Stretch(start, closed ? end : offset);
     List<Offer> fit = fitting(found, reading.text().substring(start, offset));
     if (closed) {

@@ -25,9 +25,37 @@ class FileOffersTest {
           }
           """);
 
+  /** In the quotes the files themselves, taken with the closing quote that lacks. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '@',
+      quoteCharacter = '\u0000',
+      textBlock =
+          """
+          const { tub } = use("|");                    @ golden.js,quay lids.js,tubs.js
+          const { tub } = use("|                       @ golden.js,quay lids.js,tubs.js
+          const tubs = use("t|");                      @ tubs.js
+          const tubs = use("tu|bs.js");                @ tubs.js
+          const tubs = use('quay|');                   @ quay lids.js
+          sheet("|A4");                                @ none
+          design("|");                                 @ none
+          """)
+  void inTheQuotesOfUse(String marked, String expected) {
+    List<String> found = words(marked.strip());
+    if (expected.strip().equals("none")) {
+      assertThat(found).doesNotContain("tubs.js");
+    } else {
+      assertThat(found).containsExactlyInAnyOrder(expected.strip().split(",", -1));
+    }
+  }
+
   private static Offers at(String marked) {
     String text = marked.replace("|", "");
-    return Offers.at(Scope.of(text), marked.indexOf('|'), name -> FILES.getOrDefault(name, ""));
+    return Offers.at(
+        Scope.of(text),
+        marked.indexOf('|'),
+        name -> FILES.getOrDefault(name, ""),
+        () -> List.of("tubs.js", "quay lids.js", "golden.js"));
   }
 
   private static List<String> words(String marked) {
