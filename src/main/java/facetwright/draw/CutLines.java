@@ -48,7 +48,7 @@ public final class CutLines {
   }
 
   /** The segments, each place of the plane covered once. */
-  static List<Segment2> once(List<Segment2> cuts) {
+  public static List<Segment2> once(List<Segment2> cuts) {
     List<Segment2> kept = new ArrayList<>();
     Quadtree byPlace = new Quadtree();
     for (Segment2 cut : cuts) {

@@ -58,7 +58,7 @@ public sealed interface Mark {
     }
 
     /** A whole circle as one, any other line as it is. */
-    Mark asRound() {
+    public Mark asRound() {
       return closed
           ? Arc.circle(arcs, points.size())
               .<Mark>map(c -> new Circle(c, c.distance(points.getFirst()), kind))

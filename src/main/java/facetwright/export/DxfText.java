@@ -3,6 +3,7 @@ package facetwright.export;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
+import facetwright.draw.machine.Run;
 import facetwright.geom.Box2;
 import facetwright.geom.Leg;
 import facetwright.geom.Vec2;
@@ -25,16 +26,20 @@ final class DxfText {
   private static final String LABEL = "LABEL";
 
   private final String title;
-  private final List<Mark> marks;
+  private final List<Run> runs;
+  private final List<Mark.Text> words;
   private final StringBuilder out = new StringBuilder();
   private int lastHandle = 0x10;
 
   /**
    * @param title of the file, a comment at its head
+   * @param runs each a layer of its own
+   * @param words on a layer of their own
    */
-  DxfText(String title, List<Mark> marks) {
+  DxfText(String title, List<Run> runs, List<Mark.Text> words) {
     this.title = title;
-    this.marks = marks;
+    this.runs = runs;
+    this.words = words;
   }
 
   String text() {
@@ -52,7 +57,7 @@ final class DxfText {
 
   private void extent() {
     List<Vec2> points = new ArrayList<>();
-    for (Mark mark : marks) {
+    for (Mark mark : runs.stream().flatMap(r -> r.lines().stream()).toList()) {
       switch (mark) {
         case Mark.Stroke s -> points.addAll(s.points());
         case Mark.Circle c -> points.add(c.centre());
@@ -93,7 +98,8 @@ final class DxfText {
     block(paperSpace, "*Paper_Space", 1);
     add(0, "ENDSEC");
     section("ENTITIES");
-    marks.forEach(m -> entity(modelSpace, m));
+    runs.forEach(r -> r.lines().forEach(m -> entity(modelSpace, layer(r), m)));
+    words.forEach(t -> text(modelSpace, t));
     add(0, "ENDSEC");
     section("OBJECTS");
     String root = handle();
@@ -111,15 +117,13 @@ final class DxfText {
   }
 
   private void lineTypes() {
-    table("LTYPE", LineKind.values().length + 3);
+    List<LineKind> dashed =
+        runs.stream().map(Run::kind).filter(k -> !k.dashes().isEmpty()).distinct().toList();
+    table("LTYPE", dashed.size() + 3);
     lineType("ByBlock", "", List.of());
     lineType("ByLayer", "", List.of());
     lineType("Continuous", "Solid line", List.of());
-    for (LineKind kind : LineKind.values()) {
-      if (!kind.dashes().isEmpty()) {
-        lineType(lineType(kind), kind.id(), kind.dashes());
-      }
-    }
+    dashed.forEach(kind -> lineType(lineType(kind), kind.id(), kind.dashes()));
     add(0, "ENDTAB");
   }
 
@@ -137,13 +141,19 @@ final class DxfText {
   }
 
   private void layers() {
-    table("LAYER", LineKind.values().length + 2);
+    table("LAYER", runs.size() + (words.isEmpty() ? 1 : 2));
     layer("0", "Continuous", 7, 25);
-    layer(LABEL, "Continuous", 7, 25);
-    for (LineKind kind : LineKind.values()) {
-      layer(kind.id().toUpperCase(Locale.ROOT), lineType(kind), colour(kind), weight(kind));
+    if (!words.isEmpty()) {
+      layer(LABEL, "Continuous", 7, 25);
+    }
+    for (Run run : runs) {
+      layer(layer(run), lineType(run.kind()), colour(run.kind()), weight(run.kind()));
     }
     add(0, "ENDTAB");
+  }
+
+  private static String layer(Run run) {
+    return run.id().toUpperCase(Locale.ROOT);
   }
 
   private void layer(String name, String lineType, int colour, int weight) {
@@ -192,15 +202,15 @@ final class DxfText {
     add(100, "AcDbBlockEnd");
   }
 
-  private void entity(String owner, Mark mark) {
+  private void entity(String owner, String layer, Mark mark) {
     switch (mark) {
       case Mark.Stroke s when s.points().size() == 2 && !s.closed() -> {
-        start("LINE", owner, s.kind(), "AcDbLine");
+        start("LINE", owner, layer, "AcDbLine");
         point(10, s.points().getFirst());
         point(11, s.points().getLast());
       }
       case Mark.Stroke s -> {
-        start("LWPOLYLINE", owner, s.kind(), "AcDbPolyline");
+        start("LWPOLYLINE", owner, layer, "AcDbPolyline");
         List<Leg> legs = s.legs();
         add(90, legs.size() + (s.closed() ? 0 : 1), 70, s.closed() ? 1 : 0);
         legs.forEach(this::vertex);
@@ -210,12 +220,11 @@ final class DxfText {
         }
       }
       case Mark.Circle c -> {
-        start("CIRCLE", owner, c.kind(), "AcDbCircle");
+        start("CIRCLE", owner, layer, "AcDbCircle");
         point(10, c.centre());
         add(40, number(c.radius()));
       }
-      case Mark.Text t -> text(owner, t);
-      case Mark.Fill _, Mark.Patch _ -> {}
+      case Mark.Text _, Mark.Fill _, Mark.Patch _ -> {}
     }
   }
 
@@ -246,9 +255,9 @@ final class DxfText {
     }
   }
 
-  private void start(String type, String owner, LineKind kind, String subclass) {
+  private void start(String type, String owner, String layer, String subclass) {
     add(0, type, 5, handle(), 330, owner, 100, "AcDbEntity");
-    add(8, kind.id().toUpperCase(Locale.ROOT), 100, subclass);
+    add(8, layer, 100, subclass);
   }
 
   private void point(int code, Vec2 p) {

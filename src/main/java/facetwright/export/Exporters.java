@@ -23,6 +23,8 @@ public final class Exporters {
             new HtmlWriter(),
             new ChartWriter(),
             new SvgWriter(),
+            MachineWriter.ofCard(),
+            MachineWriter.ofPapers(),
             new DxfWriter(),
             new FoldWriter(),
             new ObjWriter(),

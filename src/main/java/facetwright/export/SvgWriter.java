@@ -10,6 +10,7 @@ import facetwright.geom.Vec2;
 import facetwright.pace.Pace;
 import facetwright.words.Decimals;
 import java.io.ByteArrayOutputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -42,7 +43,7 @@ public final class SvgWriter implements Exporter {
 
   @Override
   public String use() {
-    return "The template's pages for a drawing program or a cutting machine.";
+    return "The template's pages for a drawing program.";
   }
 
   @Override
@@ -70,11 +71,7 @@ public final class SvgWriter implements Exporter {
   public static byte[] write(String title, Drawing page) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
-      XMLStreamWriter xml =
-          XMLOutputFactory.newDefaultFactory()
-              .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
-      xml.writeStartDocument(StandardCharsets.UTF_8.name(), "1.0");
-      xml.writeCharacters("\n");
+      XMLStreamWriter xml = begin(out);
       element(xml, title, page, true, 1);
       xml.writeCharacters("\n");
       xml.writeEndDocument();
@@ -83,6 +80,36 @@ public final class SvgWriter implements Exporter {
       throw new IllegalStateException(e);
     }
     return out.toByteArray();
+  }
+
+  static XMLStreamWriter begin(OutputStream out) throws XMLStreamException {
+    XMLStreamWriter xml =
+        XMLOutputFactory.newDefaultFactory()
+            .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
+    xml.writeStartDocument(StandardCharsets.UTF_8.name(), "1.0");
+    xml.writeCharacters("\n");
+    return xml;
+  }
+
+  /** Ends a picture that is the whole document. */
+  static void end(XMLStreamWriter xml) throws XMLStreamException {
+    xml.writeCharacters("\n");
+    xml.writeEndElement();
+    xml.writeCharacters("\n");
+    xml.writeEndDocument();
+    xml.close();
+  }
+
+  /** Begins a picture of so many mm. */
+  static void open(XMLStreamWriter xml, String title, double width, double height, double zoom)
+      throws XMLStreamException {
+    xml.writeStartElement("svg");
+    xml.writeDefaultNamespace(NAMESPACE);
+    xml.writeAttribute("version", "1.1");
+    xml.writeAttribute("width", number(width * zoom) + "mm");
+    xml.writeAttribute("height", number(height * zoom) + "mm");
+    xml.writeAttribute("viewBox", "0 0 " + number(width) + " " + number(height));
+    title(xml, Xml.clean(title));
   }
 
   /**
@@ -94,13 +121,7 @@ public final class SvgWriter implements Exporter {
    */
   static void element(XMLStreamWriter xml, String title, Drawing page, boolean alone, double zoom)
       throws XMLStreamException {
-    xml.writeStartElement("svg");
-    xml.writeDefaultNamespace(NAMESPACE);
-    xml.writeAttribute("version", "1.1");
-    xml.writeAttribute("width", number(page.width() * zoom) + "mm");
-    xml.writeAttribute("height", number(page.height() * zoom) + "mm");
-    xml.writeAttribute("viewBox", "0 0 " + number(page.width()) + " " + number(page.height()));
-    title(xml, Xml.clean(title));
+    open(xml, title, page.width(), page.height(), zoom);
     for (PageLayers.Layer layer : PageLayers.of(page)) {
       xml.writeCharacters("\n");
       xml.writeStartElement("g");
@@ -121,7 +142,7 @@ public final class SvgWriter implements Exporter {
     xml.writeEndElement();
   }
 
-  private static void title(XMLStreamWriter xml, String title) throws XMLStreamException {
+  static void title(XMLStreamWriter xml, String title) throws XMLStreamException {
     xml.writeCharacters("\n");
     xml.writeStartElement("title");
     xml.writeCharacters(title);
@@ -159,8 +180,7 @@ public final class SvgWriter implements Exporter {
     }
   }
 
-  private static void mark(XMLStreamWriter xml, Mark mark, double height)
-      throws XMLStreamException {
+  static void mark(XMLStreamWriter xml, Mark mark, double height) throws XMLStreamException {
     switch (mark) {
       case Mark.Stroke s -> {
         xml.writeEmptyElement("path");
@@ -276,7 +296,7 @@ public final class SvgWriter implements Exporter {
         .collect(Collectors.joining(" L", "M", closed ? " Z" : ""));
   }
 
-  private static String number(double value) {
+  static String number(double value) {
     return Decimals.places(value, 5);
   }
 }

@@ -215,9 +215,10 @@ public final class Form implements Serializable {
     int two = facet(other);
     List<Facet> all = new ArrayList<>(facets);
     for (FormEdge edge : between(one, two)) {
-      Lids.refuseBoth(all.get(one), all.get(two), edge.sideOf(one), said);
-      all.set(one, all.get(one).tabbed(said.on(edge.sideOf(one))));
-      all.set(two, all.get(two).tabbed(said.fromAcross(edge.sideOf(two))));
+      if (!Lids.isLoose(all.get(one), all.get(two), edge.sideOf(one), said)) {
+        all.set(one, all.get(one).tabbed(said.on(edge.sideOf(one))));
+        all.set(two, all.get(two).tabbed(said.fromAcross(edge.sideOf(two))));
+      }
     }
     FormCheck.require(
         !between(one, two).isEmpty(), "\"" + facet + "\" and \"" + other + "\" do not meet");

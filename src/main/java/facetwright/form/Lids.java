@@ -136,11 +136,19 @@ public final class Lids {
     return form.withNotch(at, new FacetNotch(chosen.sideOf(at), notch, site));
   }
 
-  /** Refuses glue along a side that is to open, whichever of the two is said first. */
-  static void refuseBoth(Facet facet, Facet other, int side, EdgeTab said) {
+  /**
+   * Whether a side is as is said already, since it is to open and to bear no tab. Refuses glue
+   * along a side that is to open, whichever of the two is said first.
+   */
+  static boolean isLoose(Facet facet, Facet other, int side, EdgeTab said) {
     for (EdgeTab before : facet.tabs()) {
-      boolean isBoth =
-          before.side() == side && opens(before) != opens(said) && (isGlue(before) || isGlue(said));
+      if (before.side() != side || opens(before) == opens(said)) {
+        continue;
+      }
+      if (opens(before) && said.hold().isGlued() && said.bearer() == Bearer.NONE) {
+        return true;
+      }
+      boolean isBoth = isGlue(before) || isGlue(said);
       FormCheck.require(
           !isBoth,
           "\""
@@ -152,6 +160,7 @@ public final class Lids {
                   : "\" have a tab to be glued already, which would hold the lid shut")
               + "; leave the tab out, or what makes a lid of it");
     }
+    return false;
   }
 
   private static boolean opens(EdgeTab said) {
@@ -159,7 +168,7 @@ public final class Lids {
   }
 
   private static boolean isGlue(EdgeTab said) {
-    return said.hold().isGlued();
+    return said.hold().isGlued() && said.bearer() != Bearer.NONE;
   }
 
   /** Refuses to take away a facet to which a flap or a hinge was said. */

@@ -11,6 +11,7 @@ import facetwright.papers.order.Order;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,12 +75,16 @@ class DxfReadTest {
     JsonNode sheet = found.get("extents").get("SHEET");
     assertThat(sheet.get(2).asDouble()).isCloseTo(210, within(1e-6));
     assertThat(sheet.get(3).asDouble()).isCloseTo(297, within(1e-6));
-    JsonNode cut = found.get("extents").get("CUT");
+    JsonNode cut = found.get("extents").get("CUT-OUTLINE");
     assertThat(cut.get(0).asDouble()).isCloseTo(30, within(1e-5));
     assertThat(cut.get(1).asDouble()).isCloseTo(40, within(1e-5));
     assertThat(cut.get(2).asDouble()).isCloseTo(30 + net.box().width(), within(1e-5));
     assertThat(cut.get(3).asDouble()).isCloseTo(40 + net.box().height(), within(1e-5));
-    for (LineKind kind : LineKind.values()) {
+    // None that nothing lies on.
+    assertThat(found.get("layers").propertyNames())
+        .containsExactlyInAnyOrder(
+            "0", "Defpoints", "SHEET", "MOUNTAIN", "PERFORATION", "CUT-WITHIN", "CUT-OUTLINE");
+    for (LineKind kind : List.of(LineKind.SHEET, LineKind.MOUNTAIN, LineKind.PERFORATION)) {
       String name = kind.id().toUpperCase(Locale.ROOT);
       String type = found.get("layers").get(name).asString();
       assertThat(type).isEqualTo(kind.dashes().isEmpty() ? "Continuous" : name);
@@ -96,11 +101,13 @@ class DxfReadTest {
   void countsCutsScoresAndHoles() throws IOException {
     JsonNode found = read(Papers.job("Tray", Papers.tray(60, 20), Papers.A4));
     JsonNode count = found.get("count");
-    // Four walls and four tabs hang on mountains; the flap on a perforation.
-    assertThat(count.get("MOUNTAIN LINE").asInt()).isEqualTo(8);
+    // Four walls and four tabs hang on mountains; the flap on a perforation. Each pair of tabs and
+    // the wall between them hang on one straight line.
+    assertThat(count.get("MOUNTAIN LINE").asInt()).isEqualTo(4);
     assertThat(count.get("PERFORATION LINE").asInt()).isEqualTo(1);
     // One way round the whole net, and the window.
-    assertThat(count.get("CUT LWPOLYLINE").asInt()).isEqualTo(2);
+    assertThat(count.get("CUT-OUTLINE LWPOLYLINE").asInt()).isEqualTo(1);
+    assertThat(count.get("CUT-WITHIN LWPOLYLINE").asInt()).isEqualTo(1);
     assertThat(found.get("circles")).hasSize(1);
     assertThat(found.get("circles").get(0).get(2).asDouble()).isEqualTo(3);
   }

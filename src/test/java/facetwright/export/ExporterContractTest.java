@@ -41,6 +41,8 @@ class ExporterContractTest {
             "html",
             "chart",
             "svg",
+            "machine",
+            "machine-layers",
             "dxf",
             "fold",
             "obj",
@@ -59,6 +61,8 @@ class ExporterContractTest {
             "handout.html",
             "chart.pdf",
             "template.svg",
+            "machine.svg",
+            "machine-layers.svg",
             "template.dxf",
             "net.fold",
             "folded.obj",
@@ -151,7 +155,7 @@ class ExporterContractTest {
     switch (format) {
       case "pdf", "tiles", "layout", "layers", "guides", "handout", "chart" ->
           Loader.loadPDF(bytes).close();
-      case "svg", "html" ->
+      case "svg", "machine", "machine-layers", "html" ->
           DocumentBuilderFactory.newInstance()
               .newDocumentBuilder()
               .parse(new ByteArrayInputStream(bytes));

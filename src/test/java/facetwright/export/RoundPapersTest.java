@@ -49,7 +49,7 @@ class RoundPapersTest {
       for e in doc.modelspace():
           if e.dxftype() == "CIRCLE":
               out["circles"].append([e.dxf.center.x, e.dxf.center.y, e.dxf.radius])
-          if e.dxftype() == "LWPOLYLINE" and e.dxf.layer == "CUT":
+          if e.dxftype() == "LWPOLYLINE" and e.dxf.layer.startswith("CUT"):
               points = list(e.get_points("xyb"))
               for i, (x, y, b) in enumerate(points):
                   if b:

@@ -60,7 +60,7 @@ class DeadEndsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"(,1,),3000", "[,1,],3000", "+1,'','',40000"})
+  @CsvSource({"(,1,),9000", "[,1,],9000", "+1,'','',40000"})
   void whatIsNestedTooDeeplyIsToldWhereItIs(String open, String middle, String close, int deep) {
     ScriptException e =
         fault("design('T');\nconst x = " + open.repeat(deep) + middle + close.repeat(deep) + ";");
