@@ -182,7 +182,7 @@ final class HtmlWriter implements Exporter {
 
     private void picture(String alt, Block block) throws XMLStreamException {
       Drawing drawing = new Drawing(block.width(), block.height(), block.marks());
-      SvgWriter.element(xml, alt, drawing, false, ZOOM);
+      SvgWriter.element(xml, alt, drawing, ZOOM);
     }
 
     private void list(String kind, List<String> lines) throws XMLStreamException {
@@ -198,7 +198,7 @@ final class HtmlWriter implements Exporter {
       open("section", "class", "view");
       element("h2", "Open it and turn it");
       open("div", "id", "view", "role", "img", "aria-label", "The finished piece.");
-      SvgWriter.element(xml, made.alt(), content.pictures().of(made, VIEW, VIEW), false, 1);
+      SvgWriter.element(xml, made.alt(), content.pictures().of(made, VIEW, VIEW), 1);
       close();
       open("div", "id", "controls", "hidden", "hidden");
       open("label", "for", "open");
@@ -230,7 +230,6 @@ final class HtmlWriter implements Exporter {
             xml,
             "Template, page " + (i + 1) + ", at true size when printed.",
             content.templates().get(i),
-            false,
             1);
         close();
       }

@@ -102,14 +102,14 @@ final class MachineWriter implements Exporter {
   private static byte[] svg(String title, MachineLines lines) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
-      XMLStreamWriter xml = SvgWriter.begin(out);
-      SvgWriter.open(xml, title, lines.width(), lines.height(), 1);
+      XMLStreamWriter xml = SvgDocument.begin(out);
+      SvgDocument.open(xml, title, lines.width(), lines.height(), 1);
       for (Run run : lines.runs()) {
         xml.writeCharacters("\n");
         xml.writeStartElement("g");
         xml.writeAttribute("id", run.id());
         pen(xml, run.kind());
-        SvgWriter.title(xml, Xml.clean(run.label()));
+        SvgDocument.title(xml, Xml.clean(run.label()));
         for (Mark line : run.lines()) {
           xml.writeCharacters("\n");
           SvgWriter.mark(xml, line, lines.height());
@@ -117,7 +117,7 @@ final class MachineWriter implements Exporter {
         xml.writeCharacters("\n");
         xml.writeEndElement();
       }
-      SvgWriter.end(xml);
+      SvgDocument.end(xml);
     } catch (XMLStreamException e) {
       throw new IllegalStateException(e);
     }
@@ -127,6 +127,6 @@ final class MachineWriter implements Exporter {
   private static void pen(XMLStreamWriter xml, LineKind kind) throws XMLStreamException {
     xml.writeAttribute("fill", "none");
     xml.writeAttribute("stroke", kind.ink().hex());
-    xml.writeAttribute("stroke-width", SvgWriter.number(WIDTH));
+    xml.writeAttribute("stroke-width", SvgDocument.number(WIDTH));
   }
 }

@@ -8,24 +8,18 @@ import facetwright.geom.Leg;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.pace.Pace;
-import facetwright.words.Decimals;
 import java.io.ByteArrayOutputStream;
-import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SequencedMap;
 import java.util.stream.Collectors;
-import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 /** The template as vector pictures, one file a page, one group a kind of line; units are mm. */
 public final class SvgWriter implements Exporter {
-  private static final String NAMESPACE = "http://www.w3.org/2000/svg";
-
   @Override
   public String format() {
     return "svg";
@@ -71,57 +65,31 @@ public final class SvgWriter implements Exporter {
   public static byte[] write(String title, Drawing page) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
-      XMLStreamWriter xml = begin(out);
-      element(xml, title, page, true, 1);
-      xml.writeCharacters("\n");
-      xml.writeEndDocument();
-      xml.close();
+      XMLStreamWriter xml = SvgDocument.begin(out);
+      SvgDocument.open(xml, title, page.width(), page.height(), 1);
+      layers(xml, page, true);
+      SvgDocument.end(xml);
     } catch (XMLStreamException e) {
       throw new IllegalStateException(e);
     }
     return out.toByteArray();
   }
 
-  static XMLStreamWriter begin(OutputStream out) throws XMLStreamException {
-    XMLStreamWriter xml =
-        XMLOutputFactory.newDefaultFactory()
-            .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
-    xml.writeStartDocument(StandardCharsets.UTF_8.name(), "1.0");
-    xml.writeCharacters("\n");
-    return xml;
-  }
-
-  /** Ends a picture that is the whole document. */
-  static void end(XMLStreamWriter xml) throws XMLStreamException {
-    xml.writeCharacters("\n");
-    xml.writeEndElement();
-    xml.writeCharacters("\n");
-    xml.writeEndDocument();
-    xml.close();
-  }
-
-  /** Begins a picture of so many mm. */
-  static void open(XMLStreamWriter xml, String title, double width, double height, double zoom)
-      throws XMLStreamException {
-    xml.writeStartElement("svg");
-    xml.writeDefaultNamespace(NAMESPACE);
-    xml.writeAttribute("version", "1.1");
-    xml.writeAttribute("width", number(width * zoom) + "mm");
-    xml.writeAttribute("height", number(height * zoom) + "mm");
-    xml.writeAttribute("viewBox", "0 0 " + number(width) + " " + number(height));
-    title(xml, Xml.clean(title));
-  }
-
   /**
-   * The picture as an element of a larger document.
+   * The picture as an element of a larger document, its groups without names that could clash.
    *
-   * @param alone whether it is the whole document; where not, its groups have no names that could
-   *     clash
    * @param zoom how much larger than life it is shown
    */
-  static void element(XMLStreamWriter xml, String title, Drawing page, boolean alone, double zoom)
+  static void element(XMLStreamWriter xml, String title, Drawing page, double zoom)
       throws XMLStreamException {
-    open(xml, title, page.width(), page.height(), zoom);
+    SvgDocument.open(xml, title, page.width(), page.height(), zoom);
+    layers(xml, page, false);
+    xml.writeCharacters("\n");
+    xml.writeEndElement();
+  }
+
+  private static void layers(XMLStreamWriter xml, Drawing page, boolean alone)
+      throws XMLStreamException {
     for (PageLayers.Layer layer : PageLayers.of(page)) {
       xml.writeCharacters("\n");
       xml.writeStartElement("g");
@@ -129,7 +97,7 @@ public final class SvgWriter implements Exporter {
         xml.writeAttribute("id", layer.id());
       }
       style(xml, layer.marks().getFirst(), alone);
-      title(xml, layer.label());
+      SvgDocument.title(xml, layer.label());
       for (Mark mark : layer.marks()) {
         Pace.step();
         xml.writeCharacters("\n");
@@ -138,15 +106,6 @@ public final class SvgWriter implements Exporter {
       xml.writeCharacters("\n");
       xml.writeEndElement();
     }
-    xml.writeCharacters("\n");
-    xml.writeEndElement();
-  }
-
-  static void title(XMLStreamWriter xml, String title) throws XMLStreamException {
-    xml.writeCharacters("\n");
-    xml.writeStartElement("title");
-    xml.writeCharacters(title);
-    xml.writeEndElement();
   }
 
   private static void style(XMLStreamWriter xml, Mark first, boolean alone)
@@ -171,12 +130,12 @@ public final class SvgWriter implements Exporter {
   private static void pen(XMLStreamWriter xml, LineKind kind) throws XMLStreamException {
     xml.writeAttribute("fill", "none");
     xml.writeAttribute("stroke", kind.ink().hex());
-    xml.writeAttribute("stroke-width", number(kind.width()));
+    xml.writeAttribute("stroke-width", SvgDocument.number(kind.width()));
     xml.writeAttribute("stroke-linejoin", "round");
     if (!kind.dashes().isEmpty()) {
       xml.writeAttribute(
           "stroke-dasharray",
-          kind.dashes().stream().map(SvgWriter::number).collect(Collectors.joining(" ")));
+          kind.dashes().stream().map(SvgDocument::number).collect(Collectors.joining(" ")));
     }
   }
 
@@ -188,9 +147,9 @@ public final class SvgWriter implements Exporter {
       }
       case Mark.Circle c -> {
         xml.writeEmptyElement("circle");
-        xml.writeAttribute("cx", number(c.centre().x()));
-        xml.writeAttribute("cy", number(height - c.centre().y()));
-        xml.writeAttribute("r", number(c.radius()));
+        xml.writeAttribute("cx", SvgDocument.number(c.centre().x()));
+        xml.writeAttribute("cy", SvgDocument.number(height - c.centre().y()));
+        xml.writeAttribute("r", SvgDocument.number(c.radius()));
       }
       case Mark.Fill f -> {
         xml.writeEmptyElement("path");
@@ -225,7 +184,7 @@ public final class SvgWriter implements Exporter {
         xml.writeAttribute("fill", "none");
       }
       xml.writeAttribute("stroke", edge.getKey().ink().hex());
-      xml.writeAttribute("stroke-width", number(edge.getKey().width()));
+      xml.writeAttribute("stroke-width", SvgDocument.number(edge.getKey().width()));
     }
   }
 
@@ -238,12 +197,12 @@ public final class SvgWriter implements Exporter {
 
   private static void text(XMLStreamWriter xml, Mark.Text t, double height)
       throws XMLStreamException {
-    String x = number(t.at().x());
-    String y = number(height - t.at().y());
+    String x = SvgDocument.number(t.at().x());
+    String y = SvgDocument.number(height - t.at().y());
     xml.writeStartElement("text");
     xml.writeAttribute("x", x);
     xml.writeAttribute("y", y);
-    xml.writeAttribute("font-size", number(t.size()));
+    xml.writeAttribute("font-size", SvgDocument.number(t.size()));
     xml.writeAttribute("fill", t.ink().hex());
     if (t.weight() == Mark.Weight.BOLD) {
       xml.writeAttribute("font-weight", "bold");
@@ -254,10 +213,11 @@ public final class SvgWriter implements Exporter {
       case END -> xml.writeAttribute("text-anchor", "end");
     }
     // Another typeface may stand in for ours: it has to keep to the width that was measured.
-    xml.writeAttribute("textLength", number(t.width()));
+    xml.writeAttribute("textLength", SvgDocument.number(t.width()));
     xml.writeAttribute("lengthAdjust", "spacingAndGlyphs");
     if (t.angle() != 0) {
-      xml.writeAttribute("transform", "rotate(" + number(-t.angle()) + " " + x + " " + y + ")");
+      xml.writeAttribute(
+          "transform", "rotate(" + SvgDocument.number(-t.angle()) + " " + x + " " + y + ")");
     }
     xml.writeCharacters(Lettering.printable(t.content()));
     xml.writeEndElement();
@@ -271,7 +231,7 @@ public final class SvgWriter implements Exporter {
     List<Leg> legs = stroke.legs();
     StringBuilder path = new StringBuilder("M" + place(legs.getFirst().from(), height));
     for (Leg leg : legs) {
-      String radius = number(leg.radius());
+      String radius = SvgDocument.number(leg.radius());
       path.append(
           leg.isStraight()
               ? " L"
@@ -287,16 +247,12 @@ public final class SvgWriter implements Exporter {
   }
 
   private static String place(Vec2 p, double height) {
-    return number(p.x()) + "," + number(height - p.y());
+    return SvgDocument.number(p.x()) + "," + SvgDocument.number(height - p.y());
   }
 
   private static String path(List<Vec2> points, boolean closed, double height) {
     return points.stream()
         .map(p -> place(p, height))
         .collect(Collectors.joining(" L", "M", closed ? " Z" : ""));
-  }
-
-  static String number(double value) {
-    return Decimals.places(value, 5);
   }
 }

@@ -18,23 +18,39 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
-import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.index.strtree.STRtree;
+import org.locationtech.jts.noding.snap.SnappingNoder;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
-import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.union.UnionStrategy;
 
 /**
  * The cuts along the sides of panels: round each piece of card one closed line, and what lies
- * within. Corners are set on a grid of {@value #GRID_MM} mm, so that neighbours share theirs.
+ * within. Corners nearer to each other than {@value #NEAR_MM} mm are one, so that neighbours share
+ * theirs.
  *
  * @param around the outer lines, closed
  * @param within closed lines round what falls out, and single cuts
  */
 record Outlines(List<Mark> around, List<Mark> within) {
-  private static final double GRID_MM = 1e-5;
+  private static final double NEAR_MM = 1e-4;
 
   /** Cuts so near a closed line are part of it, in mm. */
-  private static final double ON_LINE = 1e-4;
+  private static final double ON_LINE = 2 * NEAR_MM;
+
+  private static final UnionStrategy SNAPPED =
+      new UnionStrategy() {
+        @Override
+        public Geometry union(Geometry a, Geometry b) {
+          return OverlayNG.overlay(a, b, OverlayNG.UNION, null, new SnappingNoder(NEAR_MM));
+        }
+
+        @Override
+        public boolean isFloatingPrecision() {
+          return false;
+        }
+      };
 
   /**
    * @param panels the outlines of panels, holes left out
@@ -45,11 +61,10 @@ record Outlines(List<Mark> around, List<Mark> within) {
       return new Outlines(List.of(), List.of());
     }
     RoundSides round = new RoundSides(panels);
-    Geometry all =
-        UnaryUnionNG.union(
-            panels.stream().<Geometry>map(Planar::polygon).toList(),
-            Planar.factory(),
-            new PrecisionModel(1 / GRID_MM));
+    UnaryUnionOp union =
+        new UnaryUnionOp(panels.stream().map(Planar::polygon).toList(), Planar.factory());
+    union.setUnionFunction(SNAPPED);
+    Geometry all = union.union();
     List<Mark> around = new ArrayList<>();
     List<Mark> within = new ArrayList<>();
     for (List<Polygon2> rings : Areas.rings(all)) {
@@ -67,7 +82,7 @@ record Outlines(List<Mark> around, List<Mark> within) {
     for (int i = 0; i < corners.size() && corners.size() > 3; ) {
       int n = corners.size();
       Segment2 past = new Segment2(corners.get((i + n - 1) % n), corners.get((i + 1) % n));
-      if (past.distance(corners.get(i)) > 2 * GRID_MM) {
+      if (past.distance(corners.get(i)) > NEAR_MM / 2) {
         i++;
       } else {
         corners.remove(i);

@@ -43,7 +43,7 @@ final class CardText {
 
   /** What could be written at the caret. */
   Offers offers() {
-    return Offers.at(scope.get(), caret(), this::file, desk.files()::names);
+    return Offers.at(scope.get(), caret(), this::file, () -> desk.files().get().names());
   }
 
   /** What a file holds that the script uses; empty where it can't be had. */

@@ -39,7 +39,7 @@ public final class Desk {
       new SimpleObjectProperty<>(Selection.nothing());
   private final Story story = new Story();
   private final ReadOnlyObjectWrapper<Site> pointed = new ReadOnlyObjectWrapper<>(Site.NONE);
-  private ScriptFiles files = ScriptFiles.NONE;
+  private final ObjectProperty<ScriptFiles> files = new SimpleObjectProperty<>(ScriptFiles.NONE);
   private Work saved = Work.of("");
   private boolean adrift;
   private boolean following;
@@ -262,15 +262,11 @@ public final class Desk {
 
   /** What is asked for as the script stands, with these dials. */
   public Request request(Map<String, String> dials) {
-    return new Request(fileName(), files.whole(text.get()), dials);
-  }
-
-  public void setFiles(ScriptFiles others) {
-    files = others;
+    return new Request(fileName(), files.get().whole(text.get()), dials);
   }
 
   /** The files that the script may use. */
-  public ScriptFiles files() {
+  public ObjectProperty<ScriptFiles> files() {
     return files;
   }
 

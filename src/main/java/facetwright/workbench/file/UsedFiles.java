@@ -30,7 +30,7 @@ final class UsedFiles implements ScriptFiles {
     this.library = library;
     beside = new Beside(Optional.empty(), library);
     desk.file().addListener((_, _, file) -> goTo(file));
-    desk.setFiles(this);
+    desk.files().set(this);
   }
 
   @Override
