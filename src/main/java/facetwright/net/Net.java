@@ -211,6 +211,11 @@ public record Net(
     return new Net(panels, scores, slits, joins, layers, ticks, cutaways, stance, told, fittings);
   }
 
+  /** The same net, standing otherwise. */
+  public Net with(Stance other) {
+    return new Net(panels, scores, slits, joins, layers, ticks, cutaways, other, parts, fittings);
+  }
+
   /** The same net, other things in and on it. */
   public Net with(Fittings fit) {
     return fit.equals(fittings)

@@ -81,9 +81,7 @@ final class Owned {
             .filter(p -> net.panels().get(p).role() == PanelRole.FACET)
             .findFirst()
             .orElse(body.getFirst());
-    int n = net.panels().get(first).outline().size();
-    return new Stance(
-        IntStream.range(0, n).mapToObj(i -> new Stance.Corner(first, n - 1 - i)).toList());
+    return Stance.asCalled(net, body, first);
   }
 
   private static List<Integer> body(Net net, int panel) {

@@ -87,7 +87,8 @@ class PiecesTest {
     card.seam(more.edge(0), base.edge(2));
     FoldedForm form = Folding.fold(card.net());
     assertThat(form.measures().height()).isCloseTo(0, within(TINY));
-    assertThat(form.measures().width()).isCloseTo(110, within(TINY));
+    assertThat(form.measures().width()).isCloseTo(50, within(TINY));
+    assertThat(form.measures().depth()).isCloseTo(110, within(TINY));
   }
 
   @Test

@@ -12,15 +12,16 @@ import java.util.List;
  * @param parts indices of the parts; the first stands as it does by itself
  * @param poses for each of them, where it is
  * @param up what is above when all stands on the table
+ * @param along what goes to the right then, to one who looks at the front
  */
-record Cluster(List<Integer> parts, List<Motion3> poses, Vec3 up) {
+record Cluster(List<Integer> parts, List<Motion3> poses, Vec3 up, Vec3 along) {
   Cluster {
     parts = List.copyOf(parts);
     poses = List.copyOf(poses);
   }
 
   static Cluster of(int part) {
-    return new Cluster(List.of(part), List.of(Motion3.NONE), Vec3.Z);
+    return new Cluster(List.of(part), List.of(Motion3.NONE), Vec3.Z, Vec3.X);
   }
 
   Motion3 pose(int part) {
@@ -77,13 +78,16 @@ record Cluster(List<Integer> parts, List<Motion3> poses, Vec3 up) {
    * @param part one of the other's parts
    * @param onto one of this one's
    * @param motion from how the part stands to where it is, as {@code onto} stands by itself
+   * @param isLaid whether all lies down, so that the part stands as by itself
    */
-  Cluster with(Cluster other, int part, int onto, Motion3 motion, Vec3 newUp) {
+  Cluster with(Cluster other, int part, int onto, Motion3 motion, boolean isLaid) {
     Motion3 way = other.pose(part).inverse().then(motion).then(pose(onto));
     List<Integer> all = new ArrayList<>(parts);
     all.addAll(other.parts);
     List<Motion3> places = new ArrayList<>(poses);
     other.poses.forEach(p -> places.add(p.then(way)));
-    return new Cluster(all, places, newUp);
+    return isLaid
+        ? new Cluster(all, places, motion.direction(Vec3.Z), motion.direction(Vec3.X))
+        : new Cluster(all, places, up, along);
   }
 }

@@ -162,7 +162,7 @@ final class Gathered {
       for (Placing placing : laid) {
         Cluster comes = cluster[placing.part()];
         Way.Found found = new Way(net, skins, mates, comes, all).of(0, placing);
-        all = all.with(comes, placing.part(), placing.onto(), found.motion(), all.up());
+        all = all.with(comes, placing.part(), placing.onto(), found.motion(), false);
       }
       List<Placing> with = new ArrayList<>(mates);
       with.addAll(laid);

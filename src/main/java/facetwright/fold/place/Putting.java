@@ -156,8 +156,7 @@ public final class Putting {
     stages.add(new Together.Stage(index, placing, panels, motion, onto.direction(found.from())));
     found.hinge().ifPresent(line -> hinges.put(index, line));
     boolean isLaid = found.isLaid() && there.parts().getFirst() == placing.onto();
-    Vec3 up = isLaid ? found.motion().direction(Vec3.Z) : there.up();
-    Cluster all = there.with(comes, placing.part(), placing.onto(), found.motion(), up);
+    Cluster all = there.with(comes, placing.part(), placing.onto(), found.motion(), isLaid);
     all.parts().forEach(p -> cluster[p] = all);
   }
 
@@ -171,8 +170,7 @@ public final class Putting {
       net.parts().all().get(part).panels().forEach(p -> poses[p] = apart.get(p).then(motion));
     }
     List<Vec3> points = corners(poses, whole);
-    Vec3 along = Math.abs(main.up().x()) < 0.5 ? Vec3.X : Vec3.Z;
-    Motion3 last = Standing.of(points, main.up(), along);
+    Motion3 last = Standing.of(points, main.up(), main.along());
     whole.forEach(p -> poses[p] = poses[p].then(last));
     List<Together.Swing> swings =
         new Swings(net, stages)

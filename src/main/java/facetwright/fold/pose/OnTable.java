@@ -3,16 +3,16 @@ package facetwright.fold.pose;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion3;
 import facetwright.geom.RoundOff;
-import facetwright.geom.Segment2;
 import facetwright.geom.Vec3;
 import facetwright.net.Net;
+import facetwright.net.Parts;
 import facetwright.net.Stance;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Stands bodies on the table: the first as the net says, each further one beside it on its largest
- * facet.
+ * Stands bodies on the table: the first as the net says, each further one beside it as it says of
+ * that part, as its panels are called, or on its largest facet.
  */
 public final class OnTable {
   /** Room between bodies that stand side by side, in mm. */
@@ -39,7 +39,11 @@ public final class OnTable {
     for (int b = 0; b < bodies.size(); b++) {
       List<Integer> panels = bodies.get(b);
       List<Vec3> points = Body.corners(net, poses, panels);
-      Motion3 motion = b == 0 ? onStance(points) : onFacet(panels, points);
+      Stance stance = b == 0 ? net.stance() : stance(panels);
+      Motion3 motion = onStance(net, poses, stance, points, b == 0 ? upright : panels.getFirst());
+      if (b == 0 && PopOut.is(net)) {
+        motion = PopOut.facing(net, poses, motion, points);
+      }
       Box2 box = Standing.seenFromAbove(points.stream().map(motion::apply).toList());
       if (b > 0) {
         double aside = right + BESIDE - box.minX();
@@ -55,9 +59,13 @@ public final class OnTable {
     return List.of(stood);
   }
 
-  private Motion3 onStance(List<Vec3> points) {
-    Motion3 stands = onStance(net, poses, net.stance(), points, upright);
-    return PopOut.is(net) ? PopOut.facing(net, poses, stands, points) : stands;
+  /** How a body stands that the net's own stance does not speak of. */
+  private Stance stance(List<Integer> body) {
+    return net.parts().all().stream()
+        .filter(p -> body.containsAll(p.panels()))
+        .map(Parts.Part::stance)
+        .findFirst()
+        .orElseGet(() -> Stance.asCalled(net, body, RootPanels.largest(net, body)));
   }
 
   /**
@@ -83,12 +91,5 @@ public final class OnTable {
       return Standing.of(points, root.ez(), root.ex());
     }
     return Standing.of(points, up, along);
-  }
-
-  private Motion3 onFacet(List<Integer> panels, List<Vec3> points) {
-    int base = RootPanels.largest(net, panels);
-    Segment2 side = net.panels().get(base).outline().side(0);
-    Vec3 along = poses.get(base).apply(side.to()).minus(poses.get(base).apply(side.from()));
-    return Standing.of(points, poses.get(base).ez().times(-1), along);
   }
 }

@@ -60,7 +60,10 @@ public final class Standing {
     return Box2.around(points.stream().map(p -> new Vec2(p.x(), p.y())).toList());
   }
 
-  /** The turn about z that gives the least rectangle, its longer side along x. */
+  /**
+   * The turn about z that gives the least rectangle and turns what faces the reader the least;
+   * where two ways turn it as much, its longer side comes to lie along x.
+   */
   private static Motion3 square(List<Vec3> points) {
     Box2 now = seenFromAbove(points);
     Vec2 side = new Vec2(1, 0);
@@ -78,9 +81,22 @@ public final class Standing {
         side = edge.unit();
       }
     }
-    Motion3 turn = turnOnto(side);
-    Box2 turned = seenFromAbove(points.stream().map(turn::apply).toList());
-    return turned.height() > turned.width() * (1 + WORTH_TURNING) ? turnOnto(side.left()) : turn;
+    Vec2 nearest = side;
+    for (int quarter = 1; quarter < 4; quarter++) {
+      side = side.left();
+      boolean asNear = Math.abs(side.x() - nearest.x()) <= RoundOff.SOLVED;
+      if (asNear
+          ? width(points, side) > width(points, nearest) * (1 + WORTH_TURNING)
+          : side.x() > nearest.x()) {
+        nearest = side;
+      }
+    }
+    return turnOnto(nearest);
+  }
+
+  private static double width(List<Vec3> points, Vec2 along) {
+    Motion3 turn = turnOnto(along);
+    return seenFromAbove(points.stream().map(turn::apply).toList()).width();
   }
 
   /** The turn about z that carries a direction of the table onto x. */

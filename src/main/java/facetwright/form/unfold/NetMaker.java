@@ -7,25 +7,33 @@ import facetwright.form.Form;
 import facetwright.form.FormEdge;
 import facetwright.form.FormMeasure;
 import facetwright.geom.AngleTolerance;
+import facetwright.geom.FacetFrame;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
+import facetwright.geom.Vec3;
 import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
+import facetwright.net.Stance;
 import facetwright.net.draft.EdgeDraft;
 import facetwright.net.draft.NetDraft;
 import facetwright.net.draft.PanelDraft;
 import facetwright.words.Site;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** Draws a laid-out form as a net: facet panels, scores, tabs, seams, windows and layers. */
 final class NetMaker {
   /** Room between two pieces, in mm. */
   private static final double GAP = 10;
+
+  /** A facet that climbs by less of its length lies nearly level. */
+  private static final double STANDS = 0.15;
 
   /** An edge that bends inward by less is flat. */
   private static final AngleTolerance FLAT = AngleTolerance.FINE;
@@ -44,9 +52,11 @@ final class NetMaker {
     this.chosen = chosen;
     form = chosen.layout().flat().form();
     double x = 0;
-    for (Packing p : chosen.packings()) {
-      motions.add(p.motion().then(Motion2.shift(new Vec2(x, 0))));
-      x += p.width() + GAP;
+    for (int piece = 0; piece < chosen.packings().size(); piece++) {
+      Packing p = chosen.packings().get(piece);
+      int quarters = quarters(piece, p.motion());
+      motions.add(p.turned(quarters).then(Motion2.shift(new Vec2(x, 0))));
+      x += (quarters % 2 == 0 ? p.width() : p.height()) + GAP;
     }
   }
 
@@ -60,13 +70,73 @@ final class NetMaker {
     maker.scores();
     maker.seams();
     maker.notches();
-    List<Integer> ring = onBase ? List.of() : LevelRing.of(maker.form);
-    if (ring.isEmpty()) {
-      maker.draft.standOn(maker.panels.get(base));
-    } else {
-      maker.draft.stance(ring.stream().map(maker::cornerOf).toList());
-    }
+    List<Integer> level = onBase ? List.of() : LevelRing.of(maker.form);
+    List<Integer> below = maker.form.facets().get(base).corners();
+    List<Integer> ring = maker.fromFront(level.isEmpty() ? below.reversed() : level);
+    maker.draft.stance(
+        ring.stream()
+            .map(
+                c ->
+                    level.isEmpty()
+                        ? new NetDraft.CornerDraft(maker.sides.get(base).get(below.indexOf(c)))
+                        : maker.cornerOf(c))
+            .toList());
     return maker.draft.build();
+  }
+
+  /** A ring that begins with the side at the front: what is drawn along x, or called so. */
+  private List<Integer> fromFront(List<Integer> ring) {
+    int n = ring.size();
+    int first = 0;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < n; i++) {
+      int from = ring.get(i);
+      int to = ring.get((i + 1) % n);
+      Vec3 along = form.corners().get(to).minus(form.corners().get(from)).unit();
+      double front = along.x() + (isAtFront(from, to) ? 2 : 0);
+      if (front > most + RoundOff.SOLVED) {
+        most = front;
+        first = i;
+      }
+    }
+    List<Integer> turned = new ArrayList<>(ring);
+    Collections.rotate(turned, -first);
+    return turned;
+  }
+
+  private boolean isAtFront(int from, int to) {
+    return form.facets().stream()
+        .anyMatch(
+            f ->
+                f.name().equalsIgnoreCase(Stance.FRONT)
+                    && f.corners().contains(from)
+                    && f.corners().contains(to));
+  }
+
+  /**
+   * How many quarter turns stand a piece as its maker thinks of it: the facet upright that faces
+   * the front most, of those that do not lie level.
+   */
+  private int quarters(int piece, Motion2 packed) {
+    Vec2 up = Vec2.ZERO;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int f : chosen.layout().order()) {
+      FacetFrame frame = form.frame(f);
+      Vec2 climb = new Vec2(frame.x().z(), frame.y().z());
+      if (chosen.layout().piece(f) != piece || climb.length() < STANDS) {
+        continue;
+      }
+      boolean isCalled = form.facets().get(f).name().equalsIgnoreCase(Stance.FRONT);
+      double faces = isCalled ? 2 : -frame.normal().y();
+      if (faces > most + RoundOff.SOLVED) {
+        most = faces;
+        Motion2 motion = chosen.layout().motion(f).then(packed);
+        up = motion.apply(climb).minus(motion.apply(Vec2.ZERO));
+      }
+    }
+    return up.equals(Vec2.ZERO)
+        ? 0
+        : (int) Math.rint((Math.PI / 2 - Math.atan2(up.y(), up.x())) / (Math.PI / 2));
   }
 
   private void facets() {

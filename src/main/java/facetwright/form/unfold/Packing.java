@@ -58,6 +58,18 @@ record Packing(Motion2 motion, double width, double height, boolean fits, double
     return area() * (1 - straight / 2);
   }
 
+  /** The motion that turns it on by so many quarters, its box at the origin again. */
+  Motion2 turned(int quarters) {
+    Vec2 corner =
+        switch (Math.floorMod(quarters, 4)) {
+          case 0 -> Vec2.ZERO;
+          case 1 -> new Vec2(height, 0);
+          case 2 -> new Vec2(width, height);
+          default -> new Vec2(0, width);
+        };
+    return motion.then(Motion2.turn(quarters * Math.PI / 2)).then(Motion2.shift(corner));
+  }
+
   double area() {
     return width * height;
   }

@@ -24,6 +24,7 @@ import facetwright.net.fitting.Label;
 import facetwright.words.SaidTwice;
 import facetwright.words.Site;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 
@@ -179,9 +180,16 @@ public final class NetDraft {
     stance = List.copyOf(ring);
   }
 
-  /** Stands on this panel, its outside to the table. */
+  /** Stands on this panel, its outside to the table, the side that is drawn lowest in front. */
   public void standOn(PanelDraft base) {
-    stance = base.edges().reversed().stream().map(CornerDraft::new).toList();
+    standOn(base, base.lowest());
+  }
+
+  /** The same with another of its sides in front. */
+  public void standOn(PanelDraft base, EdgeDraft front) {
+    List<EdgeDraft> ring = new ArrayList<>(base.edges().reversed());
+    Collections.rotate(ring, 1 - ring.indexOf(front));
+    stance = ring.stream().map(CornerDraft::new).toList();
   }
 
   /** The side scored to this one, or null when it is not scored. */

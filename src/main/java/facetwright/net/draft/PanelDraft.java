@@ -3,6 +3,7 @@ package facetwright.net.draft;
 import facetwright.geom.Arc;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
+import facetwright.geom.RoundOff;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.message.Value;
@@ -17,6 +18,7 @@ import facetwright.net.fitting.Lettered;
 import facetwright.words.SaidTwice;
 import facetwright.words.Site;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -94,6 +96,15 @@ public final class PanelDraft {
   /** The sides, counter-clockwise. */
   public List<EdgeDraft> edges() {
     return List.copyOf(edges);
+  }
+
+  /** The side that is drawn lowest, as far as a side runs level. */
+  EdgeDraft lowest() {
+    return edges.stream()
+        .min(
+            Comparator.comparingLong(
+                e -> -Math.round(e.segment().direction().x() / RoundOff.SOLVED)))
+        .orElseThrow();
   }
 
   /** Side by number, counted round and round. */

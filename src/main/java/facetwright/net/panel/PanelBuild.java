@@ -17,6 +17,7 @@ import facetwright.net.Opening;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
 import facetwright.net.Shapes;
+import facetwright.net.Stance;
 import facetwright.net.draft.EdgeDraft;
 import facetwright.net.draft.NetDraft;
 import facetwright.net.draft.PanelDraft;
@@ -26,11 +27,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A net made panel by panel: start with a panel, attach panels and tabs to its edges. Each start
  * panel begins a piece of its own, such as a box and its lid; the pieces are laid apart. The form
- * stands on the first panel, its outside to the table. Every measure is in mm.
+ * stands on its base or on the first panel, as {@link Stance#asCalled} tells. Every measure is in
+ * mm.
  */
 public final class PanelBuild {
   /** Room between two pieces as they are laid apart, in mm. */
@@ -252,13 +255,12 @@ public final class PanelBuild {
    * @throws NetException when it breaks an invariant of nets
    */
   public Net build() {
-    starts.stream()
-        .map(CardPanel::draft)
-        .filter(net.panels()::contains)
-        .findFirst()
-        .ifPresent(net::standOn);
     Net built = net.build();
     int[] piece = built.pieceOfPanel();
+    int first = first();
+    List<Integer> beside =
+        IntStream.range(0, piece.length).filter(p -> piece[p] == piece[first]).boxed().toList();
+    built = built.with(Stance.asCalled(built, beside, first));
     Box2[] boxes = new Box2[built.pieces()];
     for (int p = 0; p < piece.length; p++) {
       Box2 box = built.panels().get(p).outline().box();
@@ -271,5 +273,14 @@ public final class PanelBuild {
       x += box.width() + APART;
     }
     return built.moved(motions);
+  }
+
+  /** The number of the first panel that a piece was started with. */
+  private int first() {
+    return starts.stream()
+        .mapToInt(this::number)
+        .filter(number -> number >= 0)
+        .findFirst()
+        .orElse(0);
   }
 }

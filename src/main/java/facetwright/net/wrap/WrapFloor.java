@@ -46,7 +46,7 @@ record WrapFloor(int column, double tab, Site site) {
   /** The part of a free angle that a tab may fill. */
   private static final double CLEAR = 0.95;
 
-  /** Draws it below the lowest row, and the wrap stands on it. */
+  /** Draws it below the lowest row, and the wrap stands on it, its first column in front. */
   void draw(WrapDraft wrap, NetDraft net, DrawnCell[][] drawn) {
     int n = wrap.columnCount();
     for (int c = 0; c < n; c++) {
@@ -83,7 +83,7 @@ record WrapFloor(int column, double tab, Site site) {
       }
       net.seam(floor.edge(side), drawn[0][c].bottom(), flap, site);
     }
-    net.standOn(floor);
+    net.standOn(floor, floor.edge(column));
   }
 
   /** As the wrap stands: its corners on one circle. */

@@ -59,7 +59,9 @@ final class PanelWords {
     Arg<Outline> outline =
         optional("outline", Kinds.thing(Things.OUTLINE), "an outline; its arcs are no edges");
     return Fn.<Session>named("panel")
-        .does("Starts a piece with one panel. The form stands on the first panel of the design.")
+        .does(
+            "Starts a piece with one panel. The form stands on the panel called base, floor, bottom"
+                + " or foot, else on the first of the design; one called front faces the reader.")
         .takes(name)
         .options(width, height, sides, side, corners, outline)
         .gives(Things.PANEL, "a panel")

@@ -77,7 +77,7 @@ class PanelBuildTest {
   void itStandsOnItsFirstPanel() {
     Net net = box(new PanelBuild(), "box", 80, 50, 30).build();
     assertThat(net.stance().ring()).extracting(Stance.Corner::panel).containsOnly(0).hasSize(4);
-    assertThat(net.stance().ring()).extracting(Stance.Corner::corner).containsExactly(3, 2, 1, 0);
+    assertThat(net.stance().ring()).extracting(Stance.Corner::corner).containsExactly(1, 0, 3, 2);
   }
 
   @Test
