@@ -1,11 +1,14 @@
 package facetwright.adjust.write;
 
 import facetwright.geom.LengthTolerance;
+import facetwright.geom.Motion2;
+import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
+import facetwright.net.Panel;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.chart.Measure;
 import facetwright.script.DialSetting;
@@ -171,14 +174,21 @@ public final class OtherUnit {
     return same;
   }
 
+  /** As each piece is seen from its first side, wherever it lies on the sheet. */
   private static List<Vec2> corners(Net net) {
     List<Vec2> corners = new ArrayList<>();
-    net.panels()
-        .forEach(
-            p -> {
-              corners.addAll(p.outline().corners());
-              p.openings().forEach(o -> corners.addAll(o.outline().corners()));
-            });
+    int[] piece = net.pieceOfPanel();
+    List<Motion2> motions = new ArrayList<>();
+    for (int p = 0; p < piece.length; p++) {
+      Panel panel = net.panels().get(p);
+      if (piece[p] == motions.size()) {
+        Segment2 side = panel.outline().side(0);
+        motions.add(Motion2.carrying(side.from(), side.to(), Vec2.ZERO, new Vec2(1, 0)));
+      }
+      Motion2 motion = motions.get(piece[p]);
+      corners.addAll(motion.apply(panel.outline()).corners());
+      panel.openings().forEach(o -> corners.addAll(motion.apply(o.outline()).corners()));
+    }
     net.layers().forEach(l -> corners.add(new Vec2(l.reveal(), 0)));
     net.fittings().sizes().forEach(size -> corners.add(new Vec2(size, 0)));
     return corners;
