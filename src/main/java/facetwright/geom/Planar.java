@@ -182,7 +182,7 @@ public final class Planar {
     for (int i = 0; i < a.size(); i++) {
       Vec2 from = a.corner(i);
       Vec2 to = a.corner(i + 1);
-      if (farthestLeft(from, to, b, 1) <= over && farthestLeft(from, to, a, -1) <= TOUCHING.mm()) {
+      if (isWithin(from, to, b, 1, over) && isWithin(from, to, a, -1, TOUCHING.mm())) {
         return true;
       }
     }
@@ -210,7 +210,7 @@ public final class Planar {
   private static double farthestOff(Polygon2 a, Polygon2 b) {
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < a.size(); i++) {
-      most = Math.max(most, -farthestLeft(a.corner(i), a.corner(i + 1), b, 1));
+      most = Math.max(most, -farthestLeft(a.corner(i), a.corner(i + 1), b));
     }
     return most;
   }
@@ -228,17 +228,40 @@ public final class Planar {
   }
 
   /**
-   * How far an outline reaches over to the left of a line, in mm; below 0 where it lies wholly to
-   * the right.
+   * Whether an outline reaches over to the left of a line by no more than so much, in mm: asked of
+   * so many pairs that it looks no farther than to the first corner that does.
    *
    * @param sign −1 for the right in place of the left
    */
-  private static double farthestLeft(Vec2 from, Vec2 to, Polygon2 outline, int sign) {
+  private static boolean isWithin(Vec2 from, Vec2 to, Polygon2 outline, int sign, double over) {
+    double x = to.x() - from.x();
+    double y = to.y() - from.y();
+    double length = Math.sqrt(x * x + y * y);
+    List<Vec2> corners = outline.corners();
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < corners.size(); i++) {
+      Vec2 c = corners.get(i);
+      double left = sign * (x * (c.y() - from.y()) - y * (c.x() - from.x()));
+      if (left > most) {
+        most = left;
+        if (most / length > over) {
+          return false;
+        }
+      }
+    }
+    return most / length <= over;
+  }
+
+  /**
+   * How far an outline reaches over to the left of a line, in mm; below 0 where it lies wholly to
+   * the right.
+   */
+  private static double farthestLeft(Vec2 from, Vec2 to, Polygon2 outline) {
     double x = to.x() - from.x();
     double y = to.y() - from.y();
     double most = Double.NEGATIVE_INFINITY;
     for (Vec2 c : outline.corners()) {
-      most = Math.max(most, sign * (x * (c.y() - from.y()) - y * (c.x() - from.x())));
+      most = Math.max(most, x * (c.y() - from.y()) - y * (c.x() - from.x()));
     }
     return most / Math.sqrt(x * x + y * y);
   }

@@ -37,7 +37,8 @@ final class Guest {
   }
 
   /** Evaluates to the functions that {@link Prelude} holds. */
-  static final Source PRELUDE = internal(prelude());
+  static final Source PRELUDE =
+      internal("(() => {\n'use strict';\n" + text("bounds.js") + text("prelude.js") + "})()");
 
   private Guest() {}
 
@@ -93,8 +94,8 @@ final class Guest {
     return Source.newBuilder("js", text, Where.SCRIPT).buildLiteral();
   }
 
-  private static String prelude() {
-    try (InputStream in = Guest.class.getResourceAsStream("prelude.js")) {
+  private static String text(String resource) {
+    try (InputStream in = Guest.class.getResourceAsStream(resource)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
