@@ -1,6 +1,7 @@
 package facetwright.script;
 
 import facetwright.net.Net;
+import facetwright.script.text.Known;
 import facetwright.script.text.Reading;
 import facetwright.script.text.Token;
 import facetwright.words.Site;
@@ -16,11 +17,12 @@ import java.util.Optional;
  * "front" by {@code front}.
  */
 final class Declared {
+  private static final Known<Reading> READ = new Known<>(Reading::of);
+
   private Declared() {}
 
   /** The words for panels, those that a variable holds alone by that variable. */
   static List<Spoken> in(String source, Net net, List<Spoken> spoken) {
-    Reading reading = null;
     Map<Integer, Integer> holds = new HashMap<>();
     Map<Integer, String> names = new HashMap<>();
     Map<Site, Integer> made = new HashMap<>();
@@ -30,7 +32,7 @@ final class Declared {
       if (!spoken.get(p).isHeld() || !site.isKnown() || made.get(site) > 1) {
         continue;
       }
-      reading = reading == null ? Reading.of(source) : reading;
+      Reading reading = READ.of(source);
       Optional<Integer> variable = variable(reading, site);
       if (variable.isPresent()) {
         // Of several that one line attaches to each other it holds the last.

@@ -2,6 +2,7 @@ package facetwright.script;
 
 import facetwright.script.design.Design;
 import facetwright.script.text.Head;
+import facetwright.script.text.Known;
 import facetwright.words.PlainText;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -19,10 +20,16 @@ public final class ScriptHeader {
   private static final Set<String> KEYS = Set.of("title", "author", "licence", "tags", "notes");
   private static final int LONGEST = 20_000;
 
+  private static final Known<Design.Header> KNOWN = new Known<>(ScriptHeader::header);
+
   private ScriptHeader() {}
 
   /** What the block says; empty entries where there is none. */
   public static Design.Header read(String source) {
+    return KNOWN.of(source);
+  }
+
+  private static Design.Header header(String source) {
     Map<String, String> entries = new LinkedHashMap<>();
     Head head = Head.of(source);
     String entry = null;

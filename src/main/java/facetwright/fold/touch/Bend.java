@@ -17,8 +17,10 @@ import java.util.Set;
  * @param b the other
  * @param from where the line begins
  * @param to where it ends
+ * @param along the direction from the one to the other, length 1
+ * @param length of the line, in mm
  */
-record Bend(int a, int b, Vec3 from, Vec3 to) {
+record Bend(int a, int b, Vec3 from, Vec3 to, Vec3 along, double length) {
 
   /** All of a form. A seam that a tab glues is a bend by its sides, and not by its tab. */
   static List<Bend> all(Net net, List<PosedPanel> placed) {
@@ -44,20 +46,13 @@ record Bend(int a, int b, Vec3 from, Vec3 to) {
     Vec3 from = one.corner(a.edge());
     Vec3 to = one.corner(a.edge() + 1);
     // Shorter ones have no direction that ends a steady hand apart agree on.
+    double length = to.distance(from);
     if (a.panel() != b.panel()
-        && to.distance(from) > 2 * Collision.HELD
+        && length > 2 * Collision.HELD
         && two.corner(b.edge() + 1).distance(from) <= Collision.HELD
         && two.corner(b.edge()).distance(to) <= Collision.HELD) {
-      bends.add(new Bend(a.panel(), b.panel(), from, to));
+      bends.add(new Bend(a.panel(), b.panel(), from, to, to.minus(from).unit(), length));
     }
-  }
-
-  double length() {
-    return to.distance(from);
-  }
-
-  Vec3 along() {
-    return to.minus(from).unit();
   }
 
   boolean isOf(int panel) {

@@ -12,6 +12,7 @@ import facetwright.net.backing.Backings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** A form's facets laid flat one by one, with what borders on each side. */
 final class FlatForm {
@@ -26,6 +27,11 @@ final class FlatForm {
 
   private final int[][] edgeOfSide;
   private final double size;
+
+  /** By facet; found where they are needed, for they are asked for again and again. */
+  private final double[][] angles;
+
+  private final double[][] lengths;
   private final List<Optional<EdgeTab>> tabs;
   private final boolean[] cut;
 
@@ -49,6 +55,8 @@ final class FlatForm {
     for (int e = 0; e < cut.length; e++) {
       cut[e] = tab(e).map(EdgeTab::isCut).orElse(false);
     }
+    angles = new double[outlines.size()][];
+    lengths = new double[outlines.size()][];
     beside = new Motion2[form.edges().size()][2];
     openings =
         form.facets().stream()
@@ -71,6 +79,25 @@ final class FlatForm {
 
   Polygon2 outline(int facet) {
     return outlines.get(facet);
+  }
+
+  /** The angle inside a facet at a corner, in radians; corners count on round. */
+  double angle(int facet, int corner) {
+    Polygon2 outline = outlines.get(facet);
+    if (angles[facet] == null) {
+      angles[facet] = IntStream.range(0, outline.size()).mapToDouble(outline::angle).toArray();
+    }
+    return angles[facet][Math.floorMod(corner, outline.size())];
+  }
+
+  /** How long a side of a facet is, in mm. */
+  double sideLength(int facet, int side) {
+    Polygon2 outline = outlines.get(facet);
+    if (lengths[facet] == null) {
+      lengths[facet] =
+          IntStream.range(0, outline.size()).mapToDouble(s -> outline.side(s).length()).toArray();
+    }
+    return lengths[facet][side];
   }
 
   /** The centre of a facet's area. */

@@ -86,9 +86,9 @@ final class Likeness {
     for (int s = 0; s < one.size(); s++) {
       int t = side(f, s);
       // The corner where a side begins is, mirrored, the one where its image ends.
-      double angle = other.angle(mirrored ? t + 1 : t);
-      if (!LengthTolerance.FINE.same(one.side(s).length(), other.side(t).length())
-          || Math.abs(one.angle(s) - angle) > AngleTolerance.FINE.radians()) {
+      double angle = flat.angle(facet[f], mirrored ? t + 1 : t);
+      if (!LengthTolerance.FINE.same(flat.sideLength(f, s), flat.sideLength(facet[f], t))
+          || Math.abs(flat.angle(f, s) - angle) > AngleTolerance.FINE.radians()) {
         return false;
       }
     }

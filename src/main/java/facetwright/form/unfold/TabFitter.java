@@ -181,8 +181,8 @@ final class TabFitter {
 
   private List<Tab> best(int edge, int carrier, List<Likeness> group) {
     int host = flat.across(edge, carrier);
-    double hostFrom = flat.outline(host).angle(flat.sideOf(edge, host) + 1);
-    double hostTo = flat.outline(host).angle(flat.sideOf(edge, host));
+    double hostFrom = flat.angle(host, flat.sideOf(edge, host) + 1);
+    double hostTo = flat.angle(host, flat.sideOf(edge, host));
     double bevel = bevel(edge);
     double atFrom =
         Math.min(Math.min(bevel, hostFrom / 2), FreeAngle.at(layout, edge, carrier, true));
