@@ -9,7 +9,9 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.net.Net;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.locationtech.jts.algorithm.MinimumAreaRectangle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -28,6 +30,7 @@ final class PieceShape {
   private static final AngleTolerance MERE_TURN = AngleTolerance.UNSEEN;
 
   private final List<Polygon2> panels;
+  private final Map<Boolean, List<Turned>> turns = new HashMap<>();
   private Geometry outline;
   private Turned asItLies;
 
@@ -39,8 +42,8 @@ final class PieceShape {
   final class Turned {
     private final Motion2 motion;
     private final Box2 box;
+    private final Map<Double, Geometry> reach = new HashMap<>();
     private Geometry at;
-    private Geometry reach;
 
     private Turned(Motion2 motion, Box2 box) {
       this.motion = motion;
@@ -70,10 +73,8 @@ final class PieceShape {
 
     /** The outline grown by a gap, in mm: no other piece's outline may meet it. */
     Geometry reach(double gap) {
-      if (reach == null) {
-        reach = BufferOp.bufferOp(outline(), gap > TOUCH.mm() ? gap : -TOUCH.mm());
-      }
-      return reach;
+      return reach.computeIfAbsent(
+          gap, g -> BufferOp.bufferOp(outline(), g > TOUCH.mm() ? g : -TOUCH.mm()));
     }
   }
 
@@ -128,8 +129,12 @@ final class PieceShape {
     return asItLies;
   }
 
-  /** The directions to try, as given first. */
+  /** The directions to try, as given first; the same for all sheets that it is tried on. */
   List<Turned> turns(boolean mayTurn) {
+    return turns.computeIfAbsent(mayTurn, this::tried);
+  }
+
+  private List<Turned> tried(boolean mayTurn) {
     List<Double> angles = new ArrayList<>(List.of(0.0));
     if (mayTurn) {
       angles.add(Math.PI / 2);
@@ -141,7 +146,7 @@ final class PieceShape {
       angles.add(Math.PI);
       angles.add(3 * Math.PI / 2);
     }
-    return angles.stream().map(this::turned).toList();
+    return angles.stream().map(a -> a == 0 ? asItLies() : turned(a)).toList();
   }
 
   private double slant() {
