@@ -5,6 +5,7 @@ import facetwright.fold.making.Gluing;
 import facetwright.fold.making.Numbers;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
+import facetwright.net.Join;
 import facetwright.net.Net;
 import java.util.HashMap;
 import java.util.List;
@@ -46,6 +47,21 @@ public record GlueMarks(Map<Integer, Faces.Face> faces, Numbers numbers) {
       faces.forEach((panel, face) -> all.put(before + panel, face));
     }
     return new GlueMarks(all, Numbers.NONE);
+  }
+
+  /** As one sees it from inside: what takes the glue on the one face takes it on the other. */
+  public GlueMarks turnedOver(Net net) {
+    Map<Integer, Faces.Face> all = new HashMap<>();
+    for (int panel : Join.glued(net)) {
+      all.put(
+          panel,
+          switch (face(panel)) {
+            case OUTSIDE -> Faces.Face.INSIDE;
+            case INSIDE -> Faces.Face.OUTSIDE;
+            case NONE -> Faces.Face.NONE;
+          });
+    }
+    return new GlueMarks(all, numbers);
   }
 
   Faces.Face face(int panel) {

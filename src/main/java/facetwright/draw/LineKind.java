@@ -12,7 +12,7 @@ import java.util.List;
 public enum LineKind {
   SHEET("sheet", "edge of the sheet", Ink.GREY, 0.18, List.of(12.0, 2.5)),
   GLUE("glue", "glued area", Ink.OCHRE, 0.13, List.of()),
-  GLUE_INSIDE("glue-inside", "glued on the inner face", Ink.OCHRE, 0.35, List.of(0.5, 1.1)),
+  GLUE_INSIDE("glue-inside", "glued on the other face", Ink.OCHRE, 0.35, List.of(0.5, 1.1)),
   LAYER("layer", "edge of a layer", Ink.RUST, 0.2, List.of(8.0, 0.8)),
   BACKING("backing", "edge of a backing, behind the card", Ink.RUST, 0.18, List.of(1.6, 1.2)),
   GUIDE("guide", "ruler and guide", Ink.BLACK, 0.2, List.of()),

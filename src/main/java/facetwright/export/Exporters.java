@@ -15,7 +15,8 @@ public final class Exporters {
         List.of(
             new PdfWriter(),
             new RingWriter(),
-            new TilesWriter(),
+            TilesWriter.ofOutside(),
+            TilesWriter.ofInside(),
             new LayoutWriter(),
             new CutsWriter(),
             new GuidesWriter(),

@@ -1,6 +1,7 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
+import facetwright.draw.page.Template;
 import facetwright.draw.page.TiledPages;
 import facetwright.draw.picture.HandoutPictures;
 import facetwright.papers.handout.Handout;
@@ -26,7 +27,8 @@ record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> t
             ? job.templates()
             : job.tiles().size() <= MOST_TILES
                 ? job.tiles()
-                : TiledPages.keys(job.title(), job.laid(), job.order().page(), job.gluing());
+                : TiledPages.keys(
+                    job.title(), job.laid(), job.order().page(), Template.outside(job.gluing()));
     return new HandoutContent(
         handout, new HandoutPictures(job.laid(), job.form(), handout), templates);
   }

@@ -2,6 +2,7 @@ package facetwright.export;
 
 import facetwright.draw.Drawing;
 import facetwright.draw.GlueMarks;
+import facetwright.draw.page.Template;
 import facetwright.draw.page.TemplatePages;
 import facetwright.draw.page.TiledPages;
 import facetwright.fold.pose.Closure;
@@ -132,12 +133,22 @@ public final class Job {
 
   /** The template, a page a sheet. */
   List<Drawing> templates() {
-    return templates.get(() -> TemplatePages.of(title, unit(), laid, gluing()));
+    return templates.get(() -> TemplatePages.of(title, unit(), laid, Template.outside(gluing())));
+  }
+
+  /** The template as it is printed on the inside, over the printer's pages where need be. */
+  List<Drawing> insides() {
+    Template inside = Template.inside(gluing());
+    return isTiled() ? tiled(inside) : TemplatePages.of(title, unit(), laid, inside);
+  }
+
+  private List<Drawing> tiled(Template template) {
+    return TiledPages.few(title, unit(), laid, order.page(), template);
   }
 
   /** The template over the printer's pages. */
   List<Drawing> tiles() {
-    return tiles.get(() -> TiledPages.few(title, unit(), laid, order.page(), gluing()));
+    return tiles.get(() -> tiled(Template.outside(gluing())));
   }
 
   /** As many copies as one sheet gives. */

@@ -34,6 +34,7 @@ class ExporterContractTest {
             "pdf",
             "ring",
             "tiles",
+            "inside",
             "layout",
             "layers",
             "guides",
@@ -54,6 +55,7 @@ class ExporterContractTest {
             "template.pdf",
             "ring.pdf",
             "template-tiles.pdf",
+            "template-inside.pdf",
             "layout.pdf",
             "layers.pdf",
             "guides.pdf",
@@ -153,7 +155,7 @@ class ExporterContractTest {
 
   private static void parse(String format, byte[] bytes) throws Exception {
     switch (format) {
-      case "pdf", "tiles", "layout", "layers", "guides", "handout", "chart" ->
+      case "pdf", "tiles", "inside", "layout", "layers", "guides", "handout", "chart" ->
           Loader.loadPDF(bytes).close();
       case "svg", "machine", "machine-layers", "html" ->
           DocumentBuilderFactory.newInstance()

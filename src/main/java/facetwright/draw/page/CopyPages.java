@@ -63,7 +63,8 @@ public final class CopyPages {
       return List.of(page(title, order, laid, plan, marks));
     }
     List<Drawing> pages = new ArrayList<>(List.of(page(title, order, laid, plan, marks)));
-    pages.addAll(TemplatePages.of(title, order.unit(), plan.laid(laid.net()), marks));
+    pages.addAll(
+        TemplatePages.of(title, order.unit(), plan.laid(laid.net()), Template.outside(marks)));
     return List.copyOf(pages);
   }
 

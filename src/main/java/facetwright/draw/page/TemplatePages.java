@@ -3,22 +3,17 @@ package facetwright.draw.page;
 import facetwright.draw.Drawing;
 import facetwright.draw.FreeSpace;
 import facetwright.draw.FreeSpace.Corner;
-import facetwright.draw.GlueMarks;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
 import facetwright.draw.LineKinds;
 import facetwright.draw.Mark;
-import facetwright.draw.NetDrawing;
 import facetwright.draw.SheetPart;
 import facetwright.draw.picture.Block;
 import facetwright.draw.picture.CheckRuler;
 import facetwright.draw.picture.Legend;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
-import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
-import facetwright.geom.Segment2;
-import facetwright.geom.Vec2;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
@@ -46,17 +41,19 @@ public final class TemplatePages {
   private final String title;
   private final Unit unit;
   private final Laid laid;
+  private final Template template;
   private final List<Drawing> nets;
   private final List<LineKind> kinds;
   private final List<String> missing = new ArrayList<>();
 
-  private TemplatePages(String title, Unit unit, Laid laid, GlueMarks gluing) {
+  private TemplatePages(String title, Unit unit, Laid laid, Template template) {
+    this.template = template;
     this.title = Lettering.title(title);
     this.unit = unit;
     this.laid = laid;
     this.nets =
         IntStream.range(0, laid.sheets())
-            .mapToObj(i -> NetDrawing.of(SheetPart.of(laid, i), NetDrawing.TEMPLATE, gluing))
+            .mapToObj(i -> template.net(SheetPart.of(laid, i)))
             .toList();
     this.kinds = LineKinds.used(nets.stream().flatMap(n -> n.marks().stream()).toList());
   }
@@ -67,16 +64,16 @@ public final class TemplatePages {
    * @return a page for each sheet, and one more where a sheet has no room for its words
    */
   public static List<Drawing> of(String title, Unit unit, Laid laid) {
-    return of(title, unit, laid, GlueMarks.NONE);
+    return of(title, unit, laid, Template.PLAIN);
   }
 
   /**
    * The same.
    *
-   * @param gluing what is known of how it is glued
+   * @param template how the net is shown
    */
-  public static List<Drawing> of(String title, Unit unit, Laid laid, GlueMarks gluing) {
-    TemplatePages pages = new TemplatePages(title, unit, laid, gluing);
+  public static List<Drawing> of(String title, Unit unit, Laid laid, Template template) {
+    TemplatePages pages = new TemplatePages(title, unit, laid, template);
     List<Drawing> all = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
       all.add(pages.sheet(i));
@@ -92,20 +89,22 @@ public final class TemplatePages {
     Drawing page = nets.get(index);
     FreeSpace free = new FreeSpace(page.width(), page.height());
     Net net = laid.net();
-    Vec2 shift = part.shift();
     for (int p : part.panels()) {
-      free.take(moved(net.panels().get(p).outline(), shift), CLEARANCE);
+      free.take(template.onPage(part, net.panels().get(p).outline()), CLEARANCE);
     }
     if (part.over()) {
       Box2 sheet = laid.sheet(index);
       free.line(
-          moved(
-              Polygon2.rectangle(sheet.minX(), sheet.minY(), sheet.width(), sheet.height()), shift),
+          template.onPage(
+              part, Polygon2.rectangle(sheet.minX(), sheet.minY(), sheet.width(), sheet.height())),
           CLEARANCE);
     }
     net.ticks().stream()
         .filter(t -> part.has(t.mark().middle()))
-        .forEach(t -> free.take(box(t.mark(), shift), CLEARANCE));
+        .forEach(
+            t ->
+                free.take(
+                    template.onPage(part, List.of(t.mark().from(), t.mark().to())), CLEARANCE));
     List<Mark> words = new ArrayList<>();
     List<Block> rulers = rulers(free, words);
     if (!rulers.isEmpty()) {
@@ -150,12 +149,12 @@ public final class TemplatePages {
   private void rulerOnPanel(Drawing page, SheetPart part, List<Mark> words, Block ruler) {
     FreeSpace between = new FreeSpace(page.width(), page.height());
     for (int p : part.panels()) {
-      between.line(moved(laid.net().panels().get(p).outline(), part.shift()), 0.5);
+      between.line(template.onPage(part, laid.net().panels().get(p).outline()), 0.5);
       laid.net()
           .panels()
           .get(p)
           .openings()
-          .forEach(o -> between.take(moved(o.outline(), part.shift()), CLEARANCE));
+          .forEach(o -> between.take(template.onPage(part, o.outline()), CLEARANCE));
     }
     page.marks().forEach(m -> FreePlaces.take(between, m, CLEARANCE));
     if (!FreePlaces.place(between, words, List.of(ruler), Corner.BOTTOM_LEFT)) {
@@ -170,7 +169,7 @@ public final class TemplatePages {
 
   private List<Block> heading(int index, boolean over) {
     List<String> lines = new ArrayList<>();
-    lines.add("Outside faces up.");
+    lines.add(template.faces());
     String sheets =
         laid.sheets() == 1 ? "" : "Sheet " + (index + 1) + " of " + laid.sheets() + ". ";
     if (over) {
@@ -224,7 +223,7 @@ public final class TemplatePages {
     FreeSpace free = new FreeSpace(page.width(), page.height());
     List<Mark> words = new ArrayList<>();
     List<String> lines = new ArrayList<>();
-    lines.add("Key to the template. Outside faces up on every sheet. Sheets: " + size(0) + ".");
+    lines.add("Key to the template. " + template.faces() + " Sheets: " + size(0) + ".");
     lines.addAll(missing);
     lines.add(CheckRuler.PRINT);
     FreePlaces.place(free, words, widths(title, lines), Corner.TOP_LEFT);
@@ -232,13 +231,5 @@ public final class TemplatePages {
     FreePlaces.place(free, words, cautions(), Corner.TOP_LEFT);
     rulers(free, words);
     return page.with(words);
-  }
-
-  private static Polygon2 moved(Polygon2 outline, Vec2 shift) {
-    return Motion2.shift(shift).apply(outline);
-  }
-
-  private static Box2 box(Segment2 mark, Vec2 shift) {
-    return Box2.around(List.of(mark.from().plus(shift), mark.to().plus(shift)));
   }
 }

@@ -32,6 +32,7 @@ import java.util.function.Function;
  * What is told of the pages of a template over several: how they lie, how they are joined, and what
  * the lines mean; on a page of its own, or where a page has room for it.
  *
+ * @param template how the net is shown
  * @param used the pages there are
  * @param name what a page is called
  */
@@ -39,6 +40,7 @@ record TileKey(
     String title,
     Laid laid,
     int sheet,
+    Template template,
     Drawing net,
     Tiling tiling,
     List<Tiling.Tile> used,
@@ -66,9 +68,13 @@ record TileKey(
       Drawing page = draw.apply(tile);
       FreeSpace free = new FreeSpace(page.width(), page.height());
       free.take(new Box2(0, 0, page.width(), Tiling.MARGIN + Tiling.FOOT), 0);
-      Motion2 there = Motion2.shift(part.shift().plus(tiling.shift(tile)));
+      Motion2 there = Motion2.shift(tiling.shift(tile));
       part.panels()
-          .forEach(p -> free.take(there.apply(laid.net().panels().get(p).outline()), ROOM));
+          .forEach(
+              p ->
+                  free.take(
+                      there.apply(template.onPage(part, laid.net().panels().get(p).outline())),
+                      ROOM));
       page.marks().forEach(m -> FreePlaces.take(free, m, ROOM));
       List<Mark> marks = new ArrayList<>();
       List<Block> words =
@@ -119,7 +125,9 @@ record TileKey(
             + (used.size() == 1 ? " page of " : " pages of ")
             + tiling.page().name()
             + (used.size() == 1 ? "" : ", which lie together as " + where)
-            + ". Outside faces up. Print at 100 %, without fitting to the page, and lay a ruler on"
+            + ". "
+            + template.faces()
+            + " Print at 100 %, without fitting to the page, and lay a ruler on"
             + " the check ruler of each page.");
     if (used.size() > 1) {
       words.add(

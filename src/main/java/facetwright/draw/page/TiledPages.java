@@ -3,7 +3,6 @@ package facetwright.draw.page;
 import facetwright.draw.Clip;
 import facetwright.draw.Drawing;
 import facetwright.draw.FillKind;
-import facetwright.draw.GlueMarks;
 import facetwright.draw.Ink;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
@@ -12,7 +11,6 @@ import facetwright.draw.Mark.Anchor;
 import facetwright.draw.Mark.Stroke;
 import facetwright.draw.Mark.Text;
 import facetwright.draw.Mark.Weight;
-import facetwright.draw.NetDrawing;
 import facetwright.draw.SheetPart;
 import facetwright.draw.picture.Block;
 import facetwright.draw.picture.CheckRuler;
@@ -45,17 +43,19 @@ public final class TiledPages {
   private final String title;
   private final Laid laid;
   private final int sheet;
+  private final Template template;
   private final Drawing net;
   private final Tiling tiling;
   private final List<Tiling.Tile> used = new ArrayList<>();
 
-  private TiledPages(String title, Laid laid, int sheet, SheetSize page, GlueMarks gluing) {
+  private TiledPages(String title, Laid laid, int sheet, SheetSize page, Template template) {
     this.title = Lettering.printable(title).strip();
     this.laid = laid;
     this.sheet = sheet;
     SheetPart part = SheetPart.of(laid, sheet);
-    this.net = NetDrawing.of(part, NetDrawing.TEMPLATE, gluing);
-    this.tiling = Tiling.of(page, part.panelBox().grown(ROOM));
+    this.template = template;
+    this.net = template.net(part);
+    this.tiling = Tiling.of(page, template.panelBox(part).grown(ROOM));
     for (Tiling.Tile tile : tiling.tiles()) {
       if (!shown(tile).isEmpty()) {
         used.add(tile);
@@ -79,12 +79,12 @@ public final class TiledPages {
    *
    * @param title of the design
    * @param page what the printer takes
-   * @param gluing what is known of how it is glued
+   * @param template how the net is shown
    */
-  public static List<Drawing> of(String title, Laid laid, SheetSize page, GlueMarks gluing) {
+  public static List<Drawing> of(String title, Laid laid, SheetSize page, Template template) {
     List<Drawing> pages = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
-      TiledPages tiled = new TiledPages(title, laid, i, page, gluing);
+      TiledPages tiled = new TiledPages(title, laid, i, page, template);
       if (!tiled.used.isEmpty()) {
         pages.add(tiled.key().page(""));
         tiled.used.forEach(t -> pages.add(tiled.page(t)));
@@ -100,14 +100,14 @@ public final class TiledPages {
    * @param unit the page's size is given in it
    */
   public static List<Drawing> few(
-      String title, Unit unit, Laid laid, SheetSize page, GlueMarks gluing) {
+      String title, Unit unit, Laid laid, SheetSize page, Template template) {
     Optional<Laid> whole = OnPages.of(laid, page);
     if (whole.isPresent()) {
-      return TemplatePages.of(title, unit, whole.get(), gluing);
+      return TemplatePages.of(title, unit, whole.get(), template);
     }
     List<Drawing> pages = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
-      TiledPages tiled = new TiledPages(title, laid, i, page, gluing);
+      TiledPages tiled = new TiledPages(title, laid, i, page, template);
       if (!tiled.used.isEmpty()) {
         Map<Tiling.Tile, List<Mark>> key = tiled.key().onTile(tiled::page);
         if (key.isEmpty()) {
@@ -120,10 +120,10 @@ public final class TiledPages {
   }
 
   /** Of each sheet only the page with the key, for who prints the others from elsewhere. */
-  public static List<Drawing> keys(String title, Laid laid, SheetSize page, GlueMarks gluing) {
+  public static List<Drawing> keys(String title, Laid laid, SheetSize page, Template template) {
     List<Drawing> pages = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
-      TiledPages tiled = new TiledPages(title, laid, i, page, gluing);
+      TiledPages tiled = new TiledPages(title, laid, i, page, template);
       if (!tiled.used.isEmpty()) {
         pages.add(tiled.key().page(elsewhere(new Named(title))));
       }
@@ -140,7 +140,7 @@ public final class TiledPages {
   }
 
   private TileKey key() {
-    return new TileKey(title, laid, sheet, net, tiling, used, this::name);
+    return new TileKey(title, laid, sheet, template, net, tiling, used, this::name);
   }
 
   private List<Mark> shown(Tiling.Tile tile) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import facetwright.draw.Drawing;
-import facetwright.draw.GlueMarks;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
@@ -38,7 +37,7 @@ class TiledPagesTest {
   private static final Laid LAID = SheetLayout.lay(Papers.tray(190, 90), Papers.A2, new Room(5, 2));
 
   private static List<Drawing> pages(String paper) {
-    return TiledPages.of("Tray", LAID, SheetSizes.named(paper), GlueMarks.NONE);
+    return TiledPages.of("Tray", LAID, SheetSizes.named(paper), Template.PLAIN);
   }
 
   private static String name(Drawing page) {
