@@ -12,7 +12,7 @@ import facetwright.form.EdgeTab.Bearer;
 import facetwright.form.FormEdge;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
-import facetwright.geom.Planar;
+import facetwright.geom.Parting;
 import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
@@ -283,6 +283,7 @@ final class TabFitter {
         SaidFlap.slot(flat, tab.edge(), flat.side(tab.edge(), host))
             .map(s -> Overlap.inside(s.outline(), flat.outline(host), flat.isConvex(host)))
             .orElse(true);
-    return isWhole && flat.openings(host).stream().noneMatch(cut -> Planar.meet(tab.hidden(), cut));
+    return isWhole
+        && flat.openings(host).stream().noneMatch(cut -> Parting.meet(tab.hidden(), cut));
   }
 }
