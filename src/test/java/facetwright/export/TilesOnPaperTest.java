@@ -69,7 +69,7 @@ class TilesOnPaperTest {
   private List<Page> pages(Box2 outer) throws IOException {
     Job job = new Job("Tray", "", LAID, Folding.fold(LAID.net()), Order.usual(Unit.MM));
     Path pdf = folder.resolve("tiles.pdf");
-    Files.write(pdf, new TilesWriter().write(job));
+    Files.write(pdf, TilesWriter.ofOutside().write(job));
     Outside.render(pdf, DPI, folder.resolve("page"));
     List<BufferedImage> pictures = new ArrayList<>();
     try (Stream<Path> files = Files.list(folder)) {
