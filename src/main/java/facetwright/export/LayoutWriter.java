@@ -23,7 +23,8 @@ public final class LayoutWriter implements Exporter {
 
   @Override
   public String use() {
-    return "As many as one sheet gives: how they lie, and the sheet at true size.";
+    return "As many as one sheet gives: how they lie, the cuts that part the sheet, and the sheet"
+        + " at true size.";
   }
 
   @Override

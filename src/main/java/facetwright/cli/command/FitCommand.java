@@ -75,7 +75,9 @@ public final class FitCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "write a document into this folder: how they lie, and the sheet at true size")
+      description =
+          "write a document into this folder: how they lie, the cuts that part the sheet, and the"
+              + " sheet at true size")
   private Path out;
 
   @Option(

@@ -28,9 +28,10 @@ import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetSize;
 import facetwright.papers.copies.CopyPlan;
+import facetwright.papers.copies.Parting;
+import facetwright.papers.copies.PartingText;
 import facetwright.papers.order.Order;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -73,10 +74,11 @@ public final class CopyPages {
     SheetSize page = order.page();
     double width = page.width() - 2 * EDGE;
     List<Mark> marks = new ArrayList<>();
+    Parting parting = plan.parting(laid.net(), order.ruler());
     Block head =
         Block.text(
             Lettering.printable(title).strip() + ": " + heading(plan),
-            words(order, laid, plan),
+            words(order, laid, plan, parting),
             width);
     double y = page.height() - EDGE - head.height();
     marks.addAll(head.at(place(y, head), false));
@@ -87,7 +89,7 @@ public final class CopyPages {
         Math.min(width / plan.stock().width(), MOST_HIGH * page.height() / plan.stock().height());
     y -= GAP + scale * plan.stock().height();
     Vec2 corner = new Vec2((page.width() - scale * plan.stock().width()) / 2, y);
-    picture(marks, laid.net(), plan, gluing, corner, scale);
+    picture(marks, laid.net(), plan, parting, gluing, corner, scale);
     y -= GAP;
     Block told = Block.text("", List.of(places(order, laid.net(), plan)), width);
     if (told.height() <= y - EDGE) {
@@ -108,7 +110,7 @@ public final class CopyPages {
     };
   }
 
-  private static List<String> words(Order order, Laid laid, CopyPlan plan) {
+  private static List<String> words(Order order, Laid laid, CopyPlan plan, Parting parting) {
     Unit unit = order.unit();
     List<String> words = new ArrayList<>();
     if (plan.count() == 0) {
@@ -145,7 +147,11 @@ public final class CopyPages {
             + nearer(laid, plan, unit));
     words.add(
         "The picture is not to scale; the next page is. Cut the sheet apart between them before you"
-            + " score.");
+            + " score"
+            + (parting.steps().isEmpty()
+                ? ", with a knife: no straight cut comes between them."
+                : ", with a trimmer along the strong lines:"));
+    words.addAll(new PartingText(parting, order).lines());
     return words;
   }
 
@@ -161,7 +167,13 @@ public final class CopyPages {
   }
 
   private static void picture(
-      List<Mark> marks, Net net, CopyPlan plan, GlueMarks gluing, Vec2 corner, double scale) {
+      List<Mark> marks,
+      Net net,
+      CopyPlan plan,
+      Parting parting,
+      GlueMarks gluing,
+      Vec2 corner,
+      double scale) {
     SheetPart part = SheetPart.of(plan.laid(net), 0);
     Drawing drawn = NetDrawing.of(part, EnumSet.of(NetDrawing.Content.GLUE), gluing);
     Motion2 there = Motion2.shift(corner);
@@ -171,6 +183,7 @@ public final class CopyPages {
     List<Mark> all = new ArrayList<>(List.of(new Mark.Fill(rings, FillKind.WASTE)));
     all.addAll(drawn.marks());
     all.add(Stroke.around(sheet, LineKind.SHEET));
+    parting.lines().forEach(l -> all.add(Stroke.line(l.from(), l.to(), LineKind.NOW)));
     new Scaling(scale).of(all).forEach(m -> marks.add(m.moved(there)));
     double size = Lettering.pt(13);
     for (int i = 0; i < plan.count(); i++) {
@@ -208,9 +221,10 @@ public final class CopyPages {
   private static String places(Order order, Net net, CopyPlan plan) {
     List<String> each = new ArrayList<>();
     double off = 0;
+    List<Box2> boxes = plan.boxes(net);
     for (int i = 0; i < Math.min(MOST_TOLD, plan.count()); i++) {
       Motion2 m = plan.copies().get(i);
-      Box2 box = net.moved(Collections.nCopies(net.pieces(), m)).box();
+      Box2 box = boxes.get(i);
       Ruler.Reading across = order.ruler().read(length(box.minX()));
       Ruler.Reading up = order.ruler().read(length(box.minY()));
       off = Math.max(off, Math.max(Math.abs(across.errorMm()), Math.abs(up.errorMm())));

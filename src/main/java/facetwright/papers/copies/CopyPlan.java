@@ -1,11 +1,13 @@
 package facetwright.papers.copies;
 
 import facetwright.geom.AngleTolerance;
+import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.measure.Ruler;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.net.sheet.Laid;
@@ -28,7 +30,8 @@ import org.locationtech.jts.geom.Geometry;
  * <p>Tried are patterns of even rows, of the net one way or of it and the same turned end for end,
  * interlocking as far as straight rows let them, lengthwise and across, and along the sides of the
  * net's smallest rectangle, and the boxes round it cut from the sheet edge to edge; then whether
- * one more goes into what is left. Where the stock's grain is known, only what keeps the net's
+ * one more goes into what is left. Of ways that give as many the boxes are taken where straight
+ * cuts part these and not the others. Where the stock's grain is known, only what keeps the net's
  * direction along it is tried. The most found is told; it does not promise that no other way gives
  * more. A net of several pieces is laid as it lies. Of a net so small that more than {@link #MOST}
  * would go there, no more are laid and told.
@@ -46,18 +49,26 @@ public record CopyPlan(Stock stock, Room room, List<Motion2> copies) {
     copies = List.copyOf(copies);
   }
 
+  /** The box round each copy of the planned net, in mm on the sheet. */
+  public List<Box2> boxes(Net net) {
+    return boxes(Blank.shape(net), copies);
+  }
+
   /** How far from the sheet's edges all copies of the planned net keep, in mm. */
   public double toEdge(Net net) {
-    Geometry shape = Blank.shape(net);
-    return copies.stream()
-        .map(m -> box(shape, m))
+    return boxes(net).stream()
         .mapToDouble(
             box ->
                 Math.min(
-                    Math.min(box.getMinX(), box.getMinY()),
-                    Math.min(stock.width() - box.getMaxX(), stock.height() - box.getMaxY())))
+                    Math.min(box.minX(), box.minY()),
+                    Math.min(stock.width() - box.maxX(), stock.height() - box.maxY())))
         .min()
         .orElse(0);
+  }
+
+  /** How a trimmer parts the sheet between copies of the planned net. */
+  public Parting parting(Net net, Ruler ruler) {
+    return Parting.of(stock, boxes(net), ruler);
   }
 
   /** How many copies one sheet gives. */
@@ -126,10 +137,23 @@ public record CopyPlan(Stock stock, Room room, List<Motion2> copies) {
       }
     }
     List<Motion2> boxes = Boxes.motions(shape, stock, width, height, gap);
-    best = boxes.size() > best.size() ? boxes : best;
+    boolean isEasier = boxes.size() == best.size() && !isParted(shape, stock, best);
+    best = boxes.size() > best.size() || isEasier ? boxes : best;
     List<Motion2> all =
         new Leftover(shape, angles(shape, stock), gap, width, height).fill(best, MOST);
     return new CopyPlan(stock, room, inOrder(shape, stock, room, all));
+  }
+
+  /** Whether straight cuts part all of them. */
+  private static boolean isParted(Geometry shape, Stock stock, List<Motion2> copies) {
+    return Parting.of(stock, boxes(shape, copies), Ruler.MM).together().isEmpty();
+  }
+
+  private static List<Box2> boxes(Geometry shape, List<Motion2> copies) {
+    return copies.stream()
+        .map(m -> box(shape, m))
+        .map(box -> new Box2(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()))
+        .toList();
   }
 
   /** From the foot up and from left to right, all together in the middle of the sheet. */

@@ -14,7 +14,7 @@ public enum FromEdge {
   }
 
   /** Such as "from the left". */
-  String text() {
+  public String text() {
     return words;
   }
 }
