@@ -32,6 +32,9 @@ public final class Form implements Serializable {
   private final List<Facet> facets;
   private final List<FormEdge> edges;
 
+  /** Found where they are asked for: the same each time, whoever finds them. */
+  private transient FacetFrame[] frames;
+
   private Form(List<Vec3> corners, List<Facet> facets, List<FormEdge> edges) {
     this.corners = List.copyOf(corners);
     this.facets = List.copyOf(facets);
@@ -102,7 +105,12 @@ public final class Form implements Serializable {
 
   /** The flat frame of a facet. */
   public FacetFrame frame(int facet) {
-    return FacetFrame.of(outline(facet));
+    FacetFrame[] known = frames == null ? new FacetFrame[facets.size()] : frames;
+    if (known[facet] == null) {
+      known[facet] = FacetFrame.of(outline(facet));
+      frames = known;
+    }
+    return known[facet];
   }
 
   /** The facet laid flat in its own frame, corner by corner. */

@@ -37,6 +37,11 @@ public final class Nets {
   /** The tabs of each layout that was compared: they are the same on every sheet. */
   private final Map<Layout.Tree, TabPlan> planned = new HashMap<>();
 
+  private final Map<Sheet, UnfoldResult> chosen = new HashMap<>();
+
+  /** A sheet that was asked about. */
+  private record Sheet(double width, double height) {}
+
   /**
    * @throws FormException when the base names no facet
    */
@@ -55,6 +60,10 @@ public final class Nets {
    * @throws NetException as {@link Unfolding#unfold} does
    */
   public UnfoldResult on(double width, double height) {
+    return chosen.computeIfAbsent(new Sheet(width, height), _ -> chosen(width, height));
+  }
+
+  private UnfoldResult chosen(double width, double height) {
     look();
     List<UnfoldNote> notes = new ArrayList<>();
     if (instead) {
@@ -66,12 +75,12 @@ public final class Nets {
                   unfolding.style().text())));
     }
     Tabs tabs = unfolding.tabs();
-    Candidate chosen = best(width, height).alike(tabs, width, height);
-    SaidTabs.check(chosen, tabs, notes);
-    UnfoldNotes.add(notes, chosen, tabs, tried, width > 0);
+    Candidate best = best(width, height).alike(tabs, width, height);
+    SaidTabs.check(best, tabs, notes);
+    UnfoldNotes.add(notes, best, tabs, tried, width > 0);
     return new UnfoldResult(
-        NetMaker.net(chosen, root, !unfolding.base().isEmpty()),
-        chosen.layout().pieces() > 1,
+        NetMaker.net(best, root, !unfolding.base().isEmpty()),
+        best.layout().pieces() > 1,
         tried,
         notes);
   }
