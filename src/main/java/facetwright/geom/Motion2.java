@@ -74,7 +74,8 @@ public record Motion2(double cos, double sin, Vec2 shift) implements Serializabl
    */
   public Box2 boxOf(List<Vec2> points) {
     Bounds bounds = new Bounds();
-    for (Vec2 p : points) {
+    for (int i = 0; i < points.size(); i++) {
+      Vec2 p = points.get(i);
       bounds.add(movedX(p), movedY(p));
     }
     return bounds.box();

@@ -137,8 +137,7 @@ public final class Planar {
   public static Geometry union(List<Polygon2> outlines) {
     List<Geometry> sound =
         outlines.stream()
-            .map(Planar::polygon)
-            .map(p -> p.isValid() ? p : GeometryFixer.fix(p))
+            .map(o -> o.isSimple() ? polygon(o) : GeometryFixer.fix(polygon(o)))
             .toList();
     return OverlayNGRobust.union(FACTORY.buildGeometry(sound));
   }
