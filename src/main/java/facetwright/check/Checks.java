@@ -42,7 +42,9 @@ import facetwright.net.sheet.Laid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** All rules, in the order in which a maker should mend. */
 public final class Checks {
@@ -84,11 +86,15 @@ public final class Checks {
   private static final Set<String> OF_CLOSING =
       Set.of("gap", "tear", "panel-through-panel", "sense", "closing-stack", "not-solved");
 
-  /** Rules on what may come of walls that taper too much. */
-  private static final Set<String> OF_TAPER = Set.of("overlap", "tabs-clash");
-
-  /** Rules on what may come of a corner that can't be folded flat. */
-  private static final Set<String> OF_FLAT = Set.of("tear", "panel-through-panel");
+  /** By a rule what may come of what it finds, and is not told beside it. */
+  private static final Map<String, Set<String>> COMES_OF =
+      Map.of(
+          // Walls that can't lean together have no turn round that could be mended.
+          "uneven-rim", Set.of("turn-round"),
+          // Walls that taper so much overlap in the sheet, too: so many angles are over 360°.
+          "steep-taper", Set.of("overlap", "tabs-clash"),
+          // Where a corner can't lie flat, what tears or gets in the way comes of that.
+          "fold-flat", Set.of("tear", "panel-through-panel"));
 
   private Checks() {}
 
@@ -105,18 +111,11 @@ public final class Checks {
     if (isExplained) {
       all.removeIf(f -> OF_CLOSING.contains(f.rule()));
     }
-    // Walls that can't lean together have no turn round that could be mended.
-    if (all.stream().anyMatch(f -> f.rule().equals("uneven-rim"))) {
-      all.removeIf(f -> f.rule().equals("turn-round"));
-    }
-    // Walls that taper so much overlap in the sheet, too: so many angles are more than 360°.
-    if (all.stream().anyMatch(f -> f.rule().equals("steep-taper"))) {
-      all.removeIf(f -> OF_TAPER.contains(f.rule()));
-    }
-    // Where a corner can't lie flat, what tears or gets in the way comes of that.
-    if (all.stream().anyMatch(f -> f.rule().equals("fold-flat"))) {
-      all.removeIf(f -> OF_FLAT.contains(f.rule()));
-    }
+    Set<String> told =
+        all.stream()
+            .flatMap(f -> COMES_OF.getOrDefault(f.rule(), Set.of()).stream())
+            .collect(Collectors.toSet());
+    all.removeIf(f -> told.contains(f.rule()));
     // A flap too shallow to hold is told so; how narrow it is, is no other fault.
     List<Place> shallow =
         all.stream().filter(f -> f.rule().equals("shallow-flap")).map(Finding::place).toList();

@@ -199,6 +199,11 @@ public record Parts(List<Part> all, List<Placing> placings) implements Serializa
     return placings.stream().filter(p -> p.part() == part).findFirst();
   }
 
+  /** Of those made alike the first: its index, in the order of all. */
+  public List<Integer> kinds() {
+    return IntStream.range(0, all.size()).filter(p -> all.get(p).first() == p).boxed().toList();
+  }
+
   /** How many are made like this part, itself counted. */
   public int count(int part) {
     int first = all.get(part).first();

@@ -34,6 +34,11 @@ public record Score(
     return new Score(a, b, way, angle, perforated, hinge, site);
   }
 
+  /** Whether it is on one side or the other of a panel. */
+  public boolean isOf(int panel) {
+    return a.panel() == panel || b.panel() == panel;
+  }
+
   /** The panel on the other side of this score. */
   public int across(int panel) {
     return a.panel() == panel ? b.panel() : a.panel();

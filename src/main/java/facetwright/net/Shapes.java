@@ -49,15 +49,12 @@ public final class Shapes {
 
   /** How large it may be where it lies; nothing where it lies off the panel. */
   private static Message largest(Opening cut, Polygon2 panel) {
-    Vec2 middle = cut instanceof Opening.Hole hole ? hole.centre() : middle(cut.outline().box());
+    Vec2 middle = cut instanceof Opening.Hole hole ? hole.centre() : cut.outline().box().centre();
     Polygon card = Planar.polygon(panel);
-    double part =
-        Most.under(
-            1,
-            p ->
-                p > 0
-                    && card.contains(Planar.factory().createPoint(Planar.coordinate(middle)))
-                    && isHeld(card, smaller(cut.outline(), middle, p)));
+    if (!card.contains(Planar.factory().createPoint(Planar.coordinate(middle)))) {
+      return Message.EMPTY;
+    }
+    double part = Most.under(1, p -> p > 0 && isHeld(card, smaller(cut.outline(), middle, p)));
     if (part < LEAST_PART) {
       return Message.EMPTY;
     }
@@ -69,10 +66,6 @@ public final class Shapes {
     return Message.of(
         "; where it lies it may be %s wide and %s high",
         Value.atMost(part * box.width()), Value.atMost(part * box.height()));
-  }
-
-  private static Vec2 middle(Box2 box) {
-    return new Vec2((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
   }
 
   private static Polygon2 smaller(Polygon2 outline, Vec2 middle, double part) {

@@ -130,7 +130,7 @@ public final class GapRule implements Rule {
     Value.Name over = subject.name(lap.over());
     Optional<Score> between =
         subject.net().scores().stream()
-            .filter(s -> s.a().panel() == lap.under() || s.b().panel() == lap.under())
+            .filter(s -> s.isOf(lap.under()))
             .filter(s -> s.across(lap.under()) == lap.over())
             .findFirst();
     return new Finding(

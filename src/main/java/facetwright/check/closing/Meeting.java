@@ -7,7 +7,9 @@ import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.Score;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /** Two panels that meet along a side of each, by a score or by a seam. */
@@ -24,6 +26,16 @@ record Meeting(EdgeRef a, EdgeRef b) {
       }
     }
     return meetings;
+  }
+
+  /** For each side that meets another, that other. */
+  static Map<EdgeRef, EdgeRef> across(Net net) {
+    Map<EdgeRef, EdgeRef> across = new HashMap<>();
+    for (Meeting m : all(net)) {
+      across.put(m.a, m.b);
+      across.put(m.b, m.a);
+    }
+    return across;
   }
 
   /** What gussets hang together: for each panel its row, as {@link Bodies#find} tells it. */

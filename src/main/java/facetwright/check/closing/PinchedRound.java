@@ -5,7 +5,6 @@ import facetwright.net.EdgeRef;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -109,14 +108,11 @@ record PinchedRound(List<Column> columns, double height, boolean isHeld, boolean
   /** Goes round the rows of a net. */
   private static final class Walk {
     private final Net net;
-    private final Map<EdgeRef, EdgeRef> across = new HashMap<>();
+    private final Map<EdgeRef, EdgeRef> across;
 
     private Walk(Net net) {
       this.net = net;
-      for (Meeting m : Meeting.all(net)) {
-        across.put(m.a(), m.b());
-        across.put(m.b(), m.a());
-      }
+      this.across = Meeting.across(net);
     }
 
     private List<PinchedRound> all() {

@@ -11,7 +11,6 @@ import facetwright.net.EdgeRef;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -90,7 +89,7 @@ final class SteepTaperRule implements CauseRule {
   }
 
   private static List<Row> rows(Net net) {
-    Map<EdgeRef, EdgeRef> across = new HashMap<>();
+    Map<EdgeRef, EdgeRef> across = Map.of();
     Set<Integer> seen = new HashSet<>();
     List<Row> rows = new ArrayList<>();
     for (int p = 0; p < net.panels().size(); p++) {
@@ -99,10 +98,7 @@ final class SteepTaperRule implements CauseRule {
         continue;
       }
       if (across.isEmpty()) {
-        for (Meeting m : Meeting.all(net)) {
-          across.put(m.a(), m.b());
-          across.put(m.b(), m.a());
-        }
+        across = Meeting.across(net);
       }
       List<Integer> walls = round(net, across, new EdgeRef(p, end.getAsInt()));
       seen.addAll(walls);

@@ -5,7 +5,6 @@ import facetwright.geom.AngleTolerance;
 import facetwright.geom.Segment2;
 import facetwright.net.EdgeRef;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -28,11 +27,7 @@ record Tube(List<EdgeRef> sides, List<EdgeRef> next) {
 
   /** All of a net's with three walls or more, each once. */
   static List<Tube> all(Subject subject) {
-    Map<EdgeRef, EdgeRef> across = new HashMap<>();
-    for (Meeting m : Meeting.all(subject.net())) {
-      across.put(m.a(), m.b());
-      across.put(m.b(), m.a());
-    }
+    Map<EdgeRef, EdgeRef> across = Meeting.across(subject.net());
     Set<EdgeRef> seen = new HashSet<>();
     List<Tube> found = new ArrayList<>();
     for (int p = 0; p < subject.net().panels().size(); p++) {

@@ -88,9 +88,7 @@ final class TuckReachRule implements CauseRule {
   }
 
   private static List<Score> scores(Subject subject, int panel) {
-    return subject.net().scores().stream()
-        .filter(s -> s.a().panel() == panel || s.b().panel() == panel)
-        .toList();
+    return subject.net().scores().stream().filter(s -> s.isOf(panel)).toList();
   }
 
   private static Optional<Finding> why(Subject subject, Tuck t) {

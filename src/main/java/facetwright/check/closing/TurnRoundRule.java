@@ -164,9 +164,7 @@ final class TurnRoundRule implements CauseRule {
       if (join instanceof Join.Seam(EdgeRef a, EdgeRef b, int tab, _, _)
           && ((a.equals(one) && b.equals(two)) || (a.equals(two) && b.equals(one)))
           && tab != Join.Seam.NO_TAB) {
-        return subject.net().scores().stream()
-            .filter(s -> s.a().panel() == tab || s.b().panel() == tab)
-            .findFirst();
+        return subject.net().scores().stream().filter(s -> s.isOf(tab)).findFirst();
       }
     }
     return Optional.empty();

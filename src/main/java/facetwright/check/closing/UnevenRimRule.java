@@ -75,7 +75,7 @@ final class UnevenRimRule implements CauseRule {
                   + " columns",
               runs.size()));
     }
-    if (round.hasFin() && runs.size() == 2 && underFin(round) > round.height() + NOTHING.mm()) {
+    if (isLowUnderFin(round)) {
       return Optional.of(
           Message.of(
               "under the fin the walls are %s tall, and have to be %s tall at least to lean"
@@ -116,6 +116,13 @@ final class UnevenRimRule implements CauseRule {
         .telling(why);
   }
 
+  /** Whether the two walls under a fin are too low to lean together. */
+  private static boolean isLowUnderFin(PinchedRound round) {
+    return round.hasFin()
+        && round.runs().size() == 2
+        && underFin(round) > round.height() + NOTHING.mm();
+  }
+
   /** How tall walls are that lean together over the columns pinched between them, in mm. */
   private static double underFin(PinchedRound round) {
     return round.columns().stream()
@@ -132,7 +139,7 @@ final class UnevenRimRule implements CauseRule {
       return Message.text(
           "Use four columns and pinch every second, or take away the row beyond the pinched one.");
     }
-    return round.hasFin() && runs == 2 && underFin(round) > round.height()
+    return isLowUnderFin(round)
         ? Message.of("Make the pinched row %s tall or taller.", Value.atLeast(underFin(round)))
         : everySecond(round);
   }

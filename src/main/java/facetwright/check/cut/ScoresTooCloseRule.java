@@ -67,7 +67,7 @@ public final class ScoresTooCloseRule implements Rule {
 
   private static Site site(Subject subject, int panel) {
     return subject.net().scores().stream()
-        .filter(s -> s.a().panel() == panel || s.b().panel() == panel)
+        .filter(s -> s.isOf(panel))
         .map(Score::site)
         .filter(Site::isKnown)
         .findFirst()

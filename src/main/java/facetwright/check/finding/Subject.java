@@ -165,7 +165,7 @@ public record Subject(Laid laid, FoldedForm folded) {
   /** The script place of a panel: of a score drawn beside it where the panel comes of that. */
   public Site siteBeside(int panel) {
     return net().scores().stream()
-        .filter(s -> s.a().panel() == panel || s.b().panel() == panel)
+        .filter(s -> s.isOf(panel))
         .filter(this::isDrawn)
         .map(Score::site)
         .findFirst()

@@ -148,7 +148,8 @@ public record TabShape(int bevel, double depth) {
         });
   }
 
-  private static double depth(Segment2 foot, Polygon2 tab) {
+  /** How far a tab reaches off the line that it is folded along, in mm. */
+  public static double depth(Segment2 foot, Polygon2 tab) {
     return tab.corners().stream().mapToDouble(c -> off(foot, c)).max().orElse(0);
   }
 

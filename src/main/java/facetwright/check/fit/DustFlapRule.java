@@ -34,11 +34,7 @@ public final class DustFlapRule implements Rule {
   /** A flap and the lid that it lies under, where the lid lies in the net. */
   private record Flap(int panel, Polygon2 lying, Segment2 foot) {
     double depth() {
-      Vec2 in = foot.direction().left();
-      return lying.corners().stream()
-          .mapToDouble(c -> Math.abs(c.minus(foot.from()).dot(in)))
-          .max()
-          .orElse(0);
+      return TabShape.depth(foot, lying);
     }
   }
 
@@ -137,7 +133,7 @@ public final class DustFlapRule implements Rule {
   private static Optional<EdgeRef> hinge(Subject subject, int panel) {
     EdgeRef found = null;
     for (Score score : subject.net().scores()) {
-      if (score.a().panel() == panel || score.b().panel() == panel) {
+      if (score.isOf(panel)) {
         if (found != null) {
           return Optional.empty();
         }

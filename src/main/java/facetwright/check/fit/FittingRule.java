@@ -95,14 +95,8 @@ public final class FittingRule implements Rule {
         Message.of(
             "Make the hole less than %s wide, or take one more than %s across; or lift the form"
                 + " off what stands on the table.",
-            Value.atMost(across(fitting)), Value.atLeast(moment.hole())),
+            Value.atMost(fitting.thing().loose()), Value.atLeast(moment.hole())),
         fitting);
-  }
-
-  private static double across(Fitting fitting) {
-    return fitting.thing() instanceof Extra.Light light
-        ? light.across()
-        : fitting.thing() instanceof Extra.Filling filling ? filling.across() : 0;
   }
 
   private static Finding noWay(Fitting fitting, Moments.Found moment) {

@@ -41,9 +41,6 @@ public final class PlacingRule implements Rule {
     parts.placings().stream()
         .filter(p -> !(p instanceof Placing.With) && !goesWithAll(subject, p))
         .forEach(p -> oneOfSeveral(parts, p).ifPresent(found::add));
-    parts.placings().stream()
-        .filter(p -> !(p instanceof Placing.With) && !goesWithAll(subject, p))
-        .forEach(p -> oneOfSeveral(parts, p).ifPresent(found::add));
     if (subject.folded().together().isSome()) {
       if (mayMeet(subject)) {
         through(subject)

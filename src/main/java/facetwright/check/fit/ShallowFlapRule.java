@@ -4,8 +4,8 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
+import facetwright.check.finding.TabShape;
 import facetwright.geom.LengthTolerance;
-import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.message.Message;
 import facetwright.message.Value;
@@ -46,7 +46,7 @@ public final class ShallowFlapRule implements Rule {
         continue;
       }
       double taken = beforeIt(subject, join, flap);
-      double holds = depth(subject, flap) - taken;
+      double holds = TabShape.depth(subject.foot(flap), subject.panel(flap).outline()) - taken;
       double least = join.hold() == Hold.TUCK ? TUCK : HOOK;
       if (holds < least - LengthTolerance.FINE.mm()) {
         found.add(finding(subject, join, flap, holds, least));
@@ -70,16 +70,6 @@ public final class ShallowFlapRule implements Rule {
             "Make it deeper by %s (a rule of thumb), or glue it.", Value.atLeast(least - holds)),
         new Place.AtPanel(flap),
         join.site());
-  }
-
-  /** How far a flap reaches off the line that it is folded along. */
-  private static double depth(Subject subject, int flap) {
-    Segment2 foot = subject.foot(flap);
-    Vec2 in = foot.direction().left();
-    return subject.panel(flap).outline().corners().stream()
-        .mapToDouble(c -> Math.abs(c.minus(foot.from()).dot(in)))
-        .max()
-        .orElse(0);
   }
 
   /** What of it lies before the place where it begins to hold. */

@@ -60,10 +60,7 @@ record Sharing(int a, int b) {
       return false;
     }
     List<Vec2> flat = corners.stream().map(c -> new Vec2(c.x(), c.y())).toList();
-    return Planar.polygon(Polygon2.ofEitherSense(flat))
-            .intersection(Planar.polygon(subject.panel(p).outline()))
-            .getArea()
-        > TOUCH;
+    return Planar.sharedArea(Polygon2.ofEitherSense(flat), subject.panel(p).outline()) > TOUCH;
   }
 
   private static boolean isTab(Subject subject, int panel) {

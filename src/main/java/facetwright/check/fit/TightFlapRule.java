@@ -79,7 +79,7 @@ public final class TightFlapRule implements Rule {
 
   static double relief(Subject subject, int flap, Hold hold) {
     for (Score score : subject.net().scores()) {
-      if (score.a().panel() == flap || score.b().panel() == flap) {
+      if (score.isOf(flap)) {
         boolean isFirst = score.a().panel() == flap;
         EdgeRef foot = isFirst ? score.a() : score.b();
         EdgeRef bearer = isFirst ? score.b() : score.a();

@@ -20,10 +20,9 @@ final class Unplaced {
   static List<Finding> of(Subject subject) {
     Parts parts = subject.net().parts();
     List<Finding> found = new ArrayList<>();
-    for (int i = 0; i < parts.all().size(); i++) {
-      Parts.Part part = parts.all().get(i);
-      Part.Use use = Part.use(part.name());
-      if (use != Part.Use.UNTOLD && part.first() == i && goesNowhere(parts, i)) {
+    for (int i : parts.kinds()) {
+      Part.Use use = Part.use(parts.all().get(i).name());
+      if (use != Part.Use.UNTOLD && goesNowhere(parts, i)) {
         found.add(finding(parts, i, use));
       }
     }

@@ -1,7 +1,6 @@
 package facetwright.draw.page;
 
 import facetwright.draw.Lettering;
-import facetwright.draw.Mark.Weight;
 import facetwright.draw.picture.Block;
 import java.util.List;
 
@@ -26,14 +25,7 @@ final class Beside {
         Math.max(picture.height(), tall),
         top -> {
           flow.print(picture, (column - picture.width()) / 2, top - picture.height());
-          double base = top + Flow.BODY * (Lettering.DESCENT + 0.1);
-          for (int i = 0; i < lines.size(); i++) {
-            base -= Flow.BODY * Flow.LINE;
-            if (i == 0) {
-              flow.print(x, base, Weight.BOLD, Flow.BODY, lead);
-            }
-            flow.print(x + Flow.INDENT, base, Weight.REGULAR, Flow.BODY, lines.get(i));
-          }
+          flow.print(x, top, lead, lines);
         });
     flow.gap(3);
   }

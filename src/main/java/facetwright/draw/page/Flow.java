@@ -131,6 +131,19 @@ final class Flow {
     add(text(x, base, Weight.BOLD, BODY, Ink.BLACK, lead));
   }
 
+  /** Words and what leads them where a row stands, below this height. */
+  void print(double x, double top, String lead, List<String> lines) {
+    double base = top;
+    for (int i = 0; i < lines.size(); i++) {
+      base -= BODY * LINE;
+      double at = base + BODY * (Lettering.DESCENT + 0.1);
+      if (i == 0) {
+        print(x, at, Weight.BOLD, BODY, lead);
+      }
+      print(x + INDENT, at, Weight.REGULAR, BODY, lines.get(i));
+    }
+  }
+
   void gap(double height) {
     if (y < page.height() - EDGE) {
       y -= height;

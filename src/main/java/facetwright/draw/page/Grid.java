@@ -12,7 +12,6 @@ import java.util.List;
  * early for one.
  */
 final class Grid {
-  private static final double CAPTION = Lettering.pt(9);
   private static final double UNDER = 1.5;
   private static final double BETWEEN = 3;
 
@@ -56,7 +55,7 @@ final class Grid {
   }
 
   private List<String> broken(String words, int span) {
-    return Lettering.broken(words, CAPTION, width(span) - Flow.INDENT);
+    return Lettering.broken(words, Flow.BODY, width(span) - Flow.INDENT);
   }
 
   void add(Cell cell) {
@@ -93,7 +92,7 @@ final class Grid {
     double heads = cells.stream().mapToInt(c -> headLines(cells, c)).max().orElse(0);
     double tall = cells.stream().mapToDouble(c -> c.picture.height()).max().orElse(0);
     double words = cells.stream().mapToInt(c -> lines(c.words, c.span)).max().orElse(0);
-    return headed(heads) + tall + UNDER + words * CAPTION * Flow.LINE + BETWEEN;
+    return headed(heads) + tall + UNDER + words * Flow.BODY * Flow.LINE + BETWEEN;
   }
 
   private static double headed(double lines) {
@@ -140,16 +139,7 @@ final class Grid {
       }
       double wide = width(cell.span);
       flow.print(cell.picture, x + (wide - cell.picture.width()) / 2, foot);
-      double base = foot - UNDER;
-      List<String> lines = broken(cell.words, cell.span);
-      for (int i = 0; i < lines.size(); i++) {
-        base -= CAPTION * Flow.LINE;
-        double at = base + CAPTION * (Lettering.DESCENT + 0.1);
-        if (i == 0) {
-          flow.print(x, at, Weight.BOLD, CAPTION, cell.lead);
-        }
-        flow.print(x + Flow.INDENT, at, Weight.REGULAR, CAPTION, lines.get(i));
-      }
+      flow.print(x, foot - UNDER, cell.lead, broken(cell.words, cell.span));
       x += wide + Flow.BESIDE;
     }
   }

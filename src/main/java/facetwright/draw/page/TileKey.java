@@ -25,6 +25,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.SequencedMap;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -58,14 +59,17 @@ record TileKey(
 
   /**
    * The key where a page has room for it; few pages need no larger sketch than that at their foot.
+   *
+   * @param drawn the pages, the first first
    */
-  Map<Tiling.Tile, List<Mark>> onTile(Function<Tiling.Tile, Drawing> draw) {
+  Map<Tiling.Tile, List<Mark>> onTile(SequencedMap<Tiling.Tile, Drawing> drawn) {
     if (used.size() > FEW) {
       return Map.of();
     }
     SheetPart part = SheetPart.of(laid, sheet);
-    for (Tiling.Tile tile : used) {
-      Drawing page = draw.apply(tile);
+    for (Map.Entry<Tiling.Tile, Drawing> each : drawn.entrySet()) {
+      Tiling.Tile tile = each.getKey();
+      Drawing page = each.getValue();
       FreeSpace free = new FreeSpace(page.width(), page.height());
       free.take(new Box2(0, 0, page.width(), Tiling.MARGIN + Tiling.FOOT), 0);
       Motion2 there = Motion2.shift(tiling.shift(tile));

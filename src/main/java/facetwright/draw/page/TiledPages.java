@@ -24,9 +24,11 @@ import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetSize;
 import facetwright.papers.order.Named;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SequencedMap;
 
 /**
  * The template at true size over the pages of a printer: a page with the key and a sketch of how
@@ -109,11 +111,13 @@ public final class TiledPages {
     for (int i = 0; i < laid.sheets(); i++) {
       TiledPages tiled = new TiledPages(title, laid, i, page, template);
       if (!tiled.used.isEmpty()) {
-        Map<Tiling.Tile, List<Mark>> key = tiled.key().onTile(tiled::page);
+        SequencedMap<Tiling.Tile, Drawing> drawn = new LinkedHashMap<>();
+        tiled.used.forEach(t -> drawn.put(t, tiled.page(t)));
+        Map<Tiling.Tile, List<Mark>> key = tiled.key().onTile(drawn);
         if (key.isEmpty()) {
           pages.add(tiled.key().page(""));
         }
-        tiled.used.forEach(t -> pages.add(tiled.page(t).with(key.getOrDefault(t, List.of()))));
+        drawn.forEach((t, drawing) -> pages.add(drawing.with(key.getOrDefault(t, List.of()))));
       }
     }
     return List.copyOf(pages);

@@ -69,26 +69,25 @@ final class Labels {
   boolean level(String text, Vec2 middle, Weight weight, Ink ink) {
     double wide = wide(text, weight);
     Box2 box = around(middle, wide, HIGH);
-    if (!isFree(box)) {
-      return false;
-    }
-    taken.add(box);
     Vec2 start = new Vec2(box.minX(), box.minY());
-    marks.add(new Text(start, SIZE, 0, Anchor.START, weight, ink, text));
-    return true;
+    return set(box, new Text(start, SIZE, 0, Anchor.START, weight, ink, text));
   }
 
   /** Words that run up the page, in the middle of a place. */
   boolean upright(String text, Vec2 middle, Weight weight, Ink ink) {
     double length = wide(text, weight);
     Box2 box = around(middle, /* wide= */ HIGH, /* high= */ length);
-    if (!isFree(box)) {
-      return false;
-    }
-    taken.add(box);
     Vec2 start = new Vec2(box.maxX(), box.minY());
-    marks.add(new Text(start, SIZE, 90, Anchor.START, weight, ink, text));
-    return true;
+    return set(box, new Text(start, SIZE, 90, Anchor.START, weight, ink, text));
+  }
+
+  private boolean set(Box2 box, Text text) {
+    boolean isFree = isFree(box);
+    if (isFree) {
+      taken.add(box);
+      marks.add(text);
+    }
+    return isFree;
   }
 
   private static Box2 around(Vec2 middle, double wide, double high) {

@@ -115,7 +115,7 @@ public final class Gluing {
   private Rounds.Located closing(int tab) {
     Vec2 flat =
         net.scores().stream()
-            .filter(s -> s.a().panel() == tab || s.b().panel() == tab)
+            .filter(s -> s.isOf(tab))
             .findFirst()
             .map(s -> net.segment(s.a()).middle())
             .orElseGet(() -> net.panels().get(tab).outline().centroid());
@@ -206,9 +206,7 @@ public final class Gluing {
 
   /** Whether a panel hangs on the others by an upright score. */
   private boolean hangsUpright(int panel) {
-    return net.scores().stream()
-        .filter(s -> s.a().panel() == panel || s.b().panel() == panel)
-        .anyMatch(s -> isUpright(s.a()));
+    return net.scores().stream().filter(s -> s.isOf(panel)).anyMatch(s -> isUpright(s.a()));
   }
 
   private boolean isUpright(EdgeRef ref) {

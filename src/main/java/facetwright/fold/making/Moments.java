@@ -95,20 +95,10 @@ public final class Moments {
           case FOUND -> isReckoned ? Math.min(lastOpen(needs, room), uncovered()) : glued;
         };
     double way = isReckoned ? way(k, room) : needs;
+    double loose = fitting.thing().loose();
     double hole =
-        isReckoned && room.middle() != null && across() > 0
-            ? hollow.falls(room.middle(), across())
-            : 0;
+        isReckoned && room.middle() != null && loose > 0 ? hollow.falls(room.middle(), loose) : 0;
     return new Found(global(k), needs, way, room.across(), hole);
-  }
-
-  /** How wide what lies loose inside is; 0 of what does not. */
-  private double across() {
-    return switch (fitting.thing()) {
-      case Extra.Light light -> light.across();
-      case Extra.Filling filling -> filling.hasSize() ? filling.across() : 0;
-      case Extra.Ribbon _, Extra.Note _ -> 0;
-    };
   }
 
   /** How wide the way has to be. */

@@ -48,6 +48,15 @@ public sealed interface Extra extends Serializable {
   /** What the maker wants told. */
   record Note(String text) implements Extra {}
 
+  /** How wide what lies loose inside is, in mm; 0 of what does not, or where that is not said. */
+  default double loose() {
+    return switch (this) {
+      case Light light -> light.across;
+      case Filling filling -> filling.hasSize() ? filling.across : 0;
+      case Ribbon _, Note _ -> 0;
+    };
+  }
+
   /** What it is called in a sentence. */
   default String called() {
     return switch (this) {

@@ -7,6 +7,7 @@ import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.FoldAngle;
 import facetwright.net.Join.Hold;
+import facetwright.net.NetException;
 import facetwright.net.PanelRole;
 import facetwright.net.Sense;
 import facetwright.net.draft.EdgeDraft;
@@ -142,14 +143,12 @@ final class CellFlaps {
       }
     }
     String which = said == null ? "" : said == CellSide.TOP ? " at its top" : " at its bottom";
-    Ask.that(
-        false,
+    throw new NetException(
         "\""
             + name
             + "\" has no free edge"
             + which
             + " for a flap: cut away the cell beyond it, or choose another cell",
         site);
-    throw new IllegalStateException(name);
   }
 }

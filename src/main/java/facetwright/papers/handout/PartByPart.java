@@ -36,6 +36,7 @@ final class PartByPart {
   private final Net net;
   private final Parts parts;
   private final int[] piece;
+  private final FittingText fittings;
 
   /**
    * @param steps in which all is made up
@@ -52,11 +53,12 @@ final class PartByPart {
     this.net = laid.net();
     this.parts = net.parts();
     this.piece = net.pieceOfPanel();
+    this.fittings = new FittingText(net, form, order.unit(), steps);
   }
 
   List<Section> sections() {
     List<List<Step>> glued = glued();
-    AssemblyText text = new AssemblyText(net, form, new FittingText(net, form, unit, steps), steps);
+    AssemblyText text = new AssemblyText(net, form, fittings, steps);
     double made = form.together().isSome() ? FoldPath.APART : 1;
     List<Section> sections = new ArrayList<>();
     for (int i : inOrder()) {
@@ -100,9 +102,7 @@ final class PartByPart {
 
   /** Of parts made alike the first, in the order of their pieces in the chart. */
   private List<Integer> inOrder() {
-    return IntStream.range(0, parts.all().size())
-        .filter(i -> parts.all().get(i).first() == i)
-        .boxed()
+    return parts.kinds().stream()
         .sorted(
             Comparator.comparingInt(
                 i -> parts.all().get(i).panels().stream().mapToInt(p -> piece[p]).min().orElse(0)))
@@ -189,7 +189,6 @@ final class PartByPart {
 
   /** What goes in or round before a stage of putting together, or after all of them. */
   private List<String> together(int stage) {
-    FittingText text = new FittingText(net, form, unit, steps);
     return steps.stream()
         .flatMap(
             s ->
@@ -197,7 +196,7 @@ final class PartByPart {
                     ? Stream.of(net.fittings().all().get(f))
                     : Stream.empty())
         .filter(f -> WhenTogether.stage(net, form, f).equals(OptionalInt.of(stage)))
-        .map(f -> text.of(f, false))
+        .map(f -> fittings.of(f, false))
         .toList();
   }
 

@@ -80,9 +80,8 @@ public record Materials(
   }
 
   private static List<Made> parts(Parts told, int pieces) {
-    return IntStream.range(0, told.all().size())
-        .filter(i -> told.all().get(i).first() == i)
-        .mapToObj(
+    return told.kinds().stream()
+        .map(
             i -> {
               int like = told.all().get(i).imageOf();
               return new Made(
@@ -225,7 +224,7 @@ public record Materials(
   private static double run(Net net, int panel) {
     Polygon2 outline = net.panels().get(panel).outline();
     return net.scores().stream()
-        .filter(s -> s.a().panel() == panel || s.b().panel() == panel)
+        .filter(s -> s.isOf(panel))
         .mapToDouble(s -> net.segment(s.a()).length())
         .max()
         .orElseGet(

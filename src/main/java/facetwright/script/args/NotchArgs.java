@@ -17,21 +17,16 @@ import java.util.List;
 public record NotchArgs(
     Arg<Double> at, Arg<Double> width, Arg<Double> depth, Arg<NotchShape> shape) {
 
-  private static NotchArgs of(Arg<Double> at) {
-    return new NotchArgs(
-        at,
-        needed("width", Kinds.length(), "how wide its mouth is"),
-        needed("depth", Kinds.length(), "how deep it is"),
-        usual("shape", Kinds.word(NotchShape.class), NotchShape.V, "to a point, square, or round"));
-  }
-
   /** Of which the place may be left out. */
   public static NotchArgs inMiddle() {
-    return of(
+    return new NotchArgs(
         optional(
             "at",
             Kinds.length(0, Ask.LONGEST),
-            "where its middle is, from the edge's left end; the edge's middle where left out"));
+            "where its middle is, from the edge's left end; the edge's middle where left out"),
+        needed("width", Kinds.length(), "how wide its mouth is"),
+        needed("depth", Kinds.length(), "how deep it is"),
+        usual("shape", Kinds.word(NotchShape.class), NotchShape.V, "to a point, square, or round"));
   }
 
   /** All of them, one before. */

@@ -133,7 +133,7 @@ final class CellWords {
             "Closes the seam by hooks in place of its glued flap: on both edges of every row a flap"
                 + " is scored along one half and cut free along the other; the two are pushed into"
                 + " each other's cut.")
-        .options(as.all())
+        .options(as.with())
         .gives(Things.WRAP, "the wrap")
         .example(
             """

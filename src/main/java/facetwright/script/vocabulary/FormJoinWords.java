@@ -127,7 +127,7 @@ final class FormJoinWords {
                 + " and cut free along the other half. The two are pushed into each other's cut,"
                 + " and hold without glue.")
         .takes(facets, others)
-        .options(as.all())
+        .options(as.with())
         .gives(Things.FORM, "a new form")
         .example(
             """

@@ -66,11 +66,7 @@ final class HoldArgs {
                   + " where left out"));
     }
 
-    Arg<?>[] all() {
-      return joined(List.of(depth, relief, bevel));
-    }
-
-    Arg<?>[] with(Arg<?> more) {
+    Arg<?>[] with(Arg<?>... more) {
       return joined(List.of(depth, relief, bevel), more);
     }
 

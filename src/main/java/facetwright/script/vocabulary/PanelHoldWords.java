@@ -34,7 +34,7 @@ final class PanelHoldWords {
                 + " scored along half of its edge and cut free along the other half. The two are"
                 + " pushed into each other's cut, and hold without glue.")
         .takes(EDGE, other, otherEdge)
-        .options(as.all())
+        .options(as.with())
         .gives(Things.PANEL, "the panel it was called on")
         .example(
             """
