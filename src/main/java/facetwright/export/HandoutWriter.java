@@ -38,7 +38,10 @@ public final class HandoutWriter implements Exporter {
                 content.pictures(),
                 job.order().page(),
                 content.templates().size()));
-    pages.addAll(content.templates());
+    for (Drawing template : content.templates()) {
+      boolean isFirst = template.equals(content.templates().getFirst());
+      pages.add(isFirst ? template.headed("Template") : template);
+    }
     return pages;
   }
 }

@@ -31,6 +31,9 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.util.Matrix;
 
@@ -106,7 +109,27 @@ public final class PdfWriter implements Exporter {
       for (Drawing page : pages) {
         add(page);
       }
+      bookmarks(pages);
       document.getDocumentCatalog().setOCProperties(properties);
+    }
+
+    /** Every heading, by which a viewer leads to its page. */
+    private void bookmarks(List<Drawing> pages) {
+      PDDocumentOutline outline = new PDDocumentOutline();
+      for (int i = 0; i < pages.size(); i++) {
+        for (Drawing.Heading heading : pages.get(i).headings()) {
+          PDPageXYZDestination there = new PDPageXYZDestination();
+          there.setPage(document.getPage(i));
+          there.setTop((int) Math.ceil(heading.top() * Lettering.POINTS_PER_MM));
+          PDOutlineItem item = new PDOutlineItem();
+          item.setTitle(heading.text());
+          item.setDestination(there);
+          outline.addLast(item);
+        }
+      }
+      if (outline.hasChildren()) {
+        document.getDocumentCatalog().setDocumentOutline(outline);
+      }
     }
 
     private void add(Drawing drawing) throws IOException {

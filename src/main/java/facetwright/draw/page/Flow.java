@@ -1,6 +1,7 @@
 package facetwright.draw.page;
 
 import facetwright.draw.Drawing;
+import facetwright.draw.Drawing.Heading;
 import facetwright.draw.Ink;
 import facetwright.draw.Lettering;
 import facetwright.draw.LineKind;
@@ -36,6 +37,7 @@ final class Flow {
   private final SheetSize page;
   private final String foot;
   private final List<List<Mark>> pages = new ArrayList<>();
+  private final List<List<Heading>> headings = new ArrayList<>();
   private double y;
   private double asideFoot;
   private double asideWidth;
@@ -70,6 +72,7 @@ final class Flow {
 
   /** The title of the whole, a line of words under it, and a rule. */
   void title(String title, String under) {
+    headings.getLast().add(new Heading(Lettering.title(title), y));
     for (String line : Lettering.wrap(Lettering.title(title), Weight.BOLD, TITLE, width())) {
       write(line, 0, Weight.BOLD, TITLE, 1.2);
     }
@@ -88,6 +91,7 @@ final class Flow {
     List<String> lines = Lettering.wrap(text, Weight.BOLD, HEADING, column());
     room(4 + lines.size() * HEADING * LINE + next);
     gap(4);
+    headings.getLast().add(new Heading(text, y));
     lines.forEach(l -> write(l, 0, Weight.BOLD, HEADING, LINE));
     y -= 0.8;
   }
@@ -254,6 +258,7 @@ final class Flow {
 
   private void turn() {
     pages.add(new ArrayList<>());
+    headings.add(new ArrayList<>());
     y = page.height() - EDGE;
   }
 
@@ -279,7 +284,7 @@ final class Flow {
       String brief = Lettering.wrap(foot, Weight.REGULAR, SMALL, last - 5).getFirst();
       marks.add(text(0, EDGE / 2 + 1, Weight.REGULAR, SMALL, Ink.GREY, brief));
       marks.add(text(last, EDGE / 2 + 1, Weight.REGULAR, SMALL, Ink.GREY, number));
-      drawn.add(new Drawing(page.width(), page.height(), marks));
+      drawn.add(new Drawing(page.width(), page.height(), marks, headings.get(i)));
     }
     return List.copyOf(drawn);
   }
