@@ -53,11 +53,22 @@ public final class Lids {
    * A lid that is tucked in behind a facet, with its dust flaps. It hangs on the facet farthest
    * from that one, unless it has a hinge already.
    *
-   * @throws FormException when the two do not share just one side, or share the hinge
+   * @throws FormException when the two do not share just one side, or share the hinge, or when it
+   *     is tucked in there already
    */
   public static Form tucked(Form form, String lid, String into, Tuck tuck, Site site) {
     int facet = form.facet(lid);
     FormEdge front = shared(form, facet, form.facet(into));
+    boolean isTucked =
+        form.facets().get(facet).tabs().stream()
+            .anyMatch(t -> t.isTuck() && t.side() == front.sideOf(facet));
+    FormCheck.require(
+        !isTucked,
+        "\""
+            + lid
+            + "\" is tucked in behind \""
+            + into
+            + "\" already: say it once, with the measures that are meant");
     Form changed = form;
     if (form.facets().get(facet).tabs().stream().noneMatch(EdgeTab::isHinge)) {
       changed = hinged(form, lid, across(form, opposite(form, facet, front), facet), site);

@@ -105,4 +105,23 @@ class TuckTest {
     assertThat(e).isNotNull().hasMessageContaining(told);
     assertThat(e.line()).isEqualTo(12);
   }
+
+  /** Said twice of one pair of facets, the flap of the first would be lost without a word. */
+  @ParameterizedTest
+  @CsvSource({"top, side 1", "top, side 3", "base, side 2"})
+  void isSaidOnceOfTwoFacets(String lid, String into) throws ScriptException {
+    String box = "design('Box');\nbox({ width: 60, depth: 40, height: 30 })";
+    String tuck = "\n.tuck('" + lid + "', '" + into + "', { depth: %d })";
+    ScriptException twice =
+        catchThrowableOfType(
+            ScriptException.class,
+            () -> run(box + tuck.formatted(12) + tuck.formatted(15) + ".unfold();"));
+    assertThat(twice.line()).isEqualTo(4);
+    assertThat(twice)
+        .hasMessageContaining(lid)
+        .hasMessageContaining(into)
+        .hasMessageContaining("already: say it once");
+    assertThat(run(box + tuck.formatted(12) + ".unfold();").folded().closure())
+        .isEqualTo(Closure.CLOSES);
+  }
 }
