@@ -127,16 +127,22 @@ final class Likeness {
                     sameWay ? mine.get().bearer() : mine.get().bearer().fromAcross(), mine.get());
   }
 
-  /** Whether this after another is a third, as told by where one facet goes. */
-  boolean isAfter(Likeness first, Likeness both, int root) {
-    return both.mirrored == (mirrored != first.mirrored)
-        && both.facet[root] == facet[first.facet[root]]
-        && both.side(root, 0) == side(first.facet[root], first.side(root, 0));
+  /** What tells one of a layout from another: where it carries the first side of one facet. */
+  record Key(int facet, int side, boolean mirrored) {}
+
+  Key key(int root) {
+    return new Key(facet[root], side(root, 0), mirrored);
+  }
+
+  /** That of this after another. */
+  Key keyAfter(Likeness first, int root) {
+    int between = first.facet[root];
+    return new Key(facet[between], side(between, first.side(root, 0)), mirrored != first.mirrored);
   }
 
   /** Whether it carries every facet's place half round, so that opposite ones change places. */
   boolean isHalfTurn(int root) {
-    return !mirrored && isAfter(this, identity(), root) && !isIdentity();
+    return !mirrored && keyAfter(this, root).equals(identity().key(root)) && !isIdentity();
   }
 
   private Likeness identity() {

@@ -3,8 +3,10 @@ package facetwright.form.unfold;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** All ways in which a layout lies on itself, and the groups they form. */
@@ -15,6 +17,9 @@ final class Likenesses {
   private final int root;
   private final List<Likeness> all = new ArrayList<>();
   private final int[][] product;
+
+  /** For each the group that it makes alone. */
+  private final List<BitSet> cyclic = new ArrayList<>();
 
   private Likenesses(Layout layout) {
     root = layout.order().getFirst();
@@ -27,21 +32,19 @@ final class Likenesses {
     }
     product = new int[all.size()][all.size()];
     if (all.size() <= MOST) {
+      Map<Likeness.Key, Integer> index = new HashMap<>();
+      for (int a = 0; a < all.size(); a++) {
+        index.put(all.get(a).key(root), a);
+      }
       for (int a = 0; a < all.size(); a++) {
         for (int b = 0; b < all.size(); b++) {
-          product[a][b] = product(a, b);
+          product[a][b] = index.get(all.get(a).keyAfter(all.get(b), root));
         }
       }
-    }
-  }
-
-  private int product(int after, int first) {
-    for (int c = 0; c < all.size(); c++) {
-      if (all.get(after).isAfter(all.get(first), all.get(c), root)) {
-        return c;
+      for (int a = 0; a < all.size(); a++) {
+        cyclic.add(closed(a, a));
       }
     }
-    throw new IllegalStateException("two likenesses in turn are none");
   }
 
   /**
@@ -53,13 +56,10 @@ final class Likenesses {
     if (found.all.size() < 2 || found.all.size() > MOST) {
       return List.of();
     }
-    Set<BitSet> single = new LinkedHashSet<>();
-    for (int a = 0; a < found.all.size(); a++) {
-      single.add(found.closed(a, a));
-    }
+    Set<BitSet> single = new LinkedHashSet<>(found.cyclic);
     Set<BitSet> groups = new LinkedHashSet<>(single);
     for (BitSet turns : single) {
-      int by = found.generator(turns);
+      int by = found.cyclic.indexOf(turns);
       for (int m = 0; m < found.all.size(); m++) {
         if (found.all.get(m).isMirrored()) {
           groups.add(found.closed(by, m));
@@ -74,10 +74,6 @@ final class Likenesses {
                 .thenComparing(g -> g.stream().noneMatch(l -> l.isHalfTurn(found.root)))
                 .thenComparing(g -> g.stream().noneMatch(Likeness::isMirrored)))
         .toList();
-  }
-
-  private int generator(BitSet cyclic) {
-    return cyclic.stream().filter(a -> closed(a, a).equals(cyclic)).findFirst().orElseThrow();
   }
 
   private BitSet closed(int a, int b) {
