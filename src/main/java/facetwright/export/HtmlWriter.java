@@ -27,10 +27,6 @@ final class HtmlWriter implements Exporter {
   /** Shown larger by so much, words of 8 pt are 12 pixels of a web page high. */
   private static final double ZOOM = 1.15;
 
-  /** The largest that still prints so on the narrowest paper, in mm. */
-  private static final double WIDE = 156;
-
-  private static final double LOW = 104;
   private static final double VIEW = 150;
 
   @Override
@@ -129,17 +125,7 @@ final class HtmlWriter implements Exporter {
           }
           list("ul", facts.lines());
         }
-        case Section.Ordered ordered -> {
-          for (Picture picture : ordered.pictures()) {
-            open("div", "class", "wide", "tabindex", "0", "role", "group", "aria-label", "The net");
-            picture(picture, WIDE, LOW);
-            close();
-          }
-          if (!ordered.pictures().isEmpty()) {
-            element("p", Xml.words(ordered.pictures().getFirst().words()));
-          }
-          list("ol", ordered.lines());
-        }
+        case Section.Ordered ordered -> list("ol", ordered.lines());
         case Section.Steps steps -> {
           for (String note : steps.notes()) {
             element("p", Xml.words(note));

@@ -133,9 +133,7 @@ public final class SvgWriter implements Exporter {
     xml.writeAttribute("stroke-width", SvgDocument.number(kind.width()));
     xml.writeAttribute("stroke-linejoin", "round");
     if (!kind.dashes().isEmpty()) {
-      xml.writeAttribute(
-          "stroke-dasharray",
-          kind.dashes().stream().map(SvgDocument::number).collect(Collectors.joining(" ")));
+      xml.writeAttribute("stroke-dasharray", dashes(kind));
     }
   }
 
@@ -185,7 +183,14 @@ public final class SvgWriter implements Exporter {
       }
       xml.writeAttribute("stroke", edge.getKey().ink().hex());
       xml.writeAttribute("stroke-width", SvgDocument.number(edge.getKey().width()));
+      if (!edge.getKey().dashes().isEmpty()) {
+        xml.writeAttribute("stroke-dasharray", dashes(edge.getKey()));
+      }
     }
+  }
+
+  private static String dashes(LineKind kind) {
+    return kind.dashes().stream().map(SvgDocument::number).collect(Collectors.joining(" "));
   }
 
   private static String area(List<Polygon2> rings, double height) {

@@ -2,9 +2,11 @@ package facetwright.script;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import facetwright.draw.Drawing;
+import facetwright.draw.GlueMarks;
 import facetwright.draw.Lettering;
 import facetwright.draw.Mark;
+import facetwright.draw.NetDrawing;
+import facetwright.draw.SheetPart;
 import facetwright.draw.picture.HandoutPictures;
 import facetwright.fold.making.Bond;
 import facetwright.fold.making.Gluing;
@@ -41,7 +43,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What is glued has one number, and its order leaves room for a hand. */
 class GlueOrderTest {
   private static final Pattern TOLD =
-      Pattern.compile("(?:tab|flap|hook|tongue|two edges|of flap) (\\d+)");
+      Pattern.compile(
+          "(?:(?:fold|glue|tuck) (?:tab|flap)|push (?:hook|tongue)|with tongue|two edges|of flap)"
+              + " (\\d+)");
+
+  private static final Pattern SAME = Pattern.compile("Do the same with [^.]*");
+  private static final Pattern NUMBER = Pattern.compile("\\d+");
 
   /**
    * Designs of the library, and recipes of several parts or with gussets or laps, with a name to be
@@ -64,7 +71,10 @@ class GlueOrderTest {
     return Facetwright.evaluate("a.js", text, Map.of(), Budget.USUAL);
   }
 
-  /** Every number in the words is drawn in the picture above them, and no two lie on each other. */
+  /**
+   * The number that stands for others in the words of a step is drawn in its picture, with none
+   * that they do not tell; no two lie on each other, and the template bears them all.
+   */
   @ParameterizedTest
   @MethodSource("designs")
   void wordsAndPictureTellTheSameNumbers(String name, String text) throws Exception {
@@ -83,39 +93,63 @@ class GlueOrderTest {
     HandoutPictures pictures = new HandoutPictures(d.laid(), d.folded(), handout);
     List<Integer> all = new ArrayList<>();
     for (Section section : handout.sections()) {
-      if (!(section instanceof Section.Ordered ordered) || ordered.pictures().isEmpty()) {
+      if (!(section instanceof Section.Steps steps)) {
         continue;
       }
-      Set<Integer> told = new TreeSet<>();
-      for (String line : ordered.lines()) {
-        for (Matcher m = TOLD.matcher(line.toLowerCase(Locale.ROOT)); m.find(); ) {
-          told.add(Integer.parseInt(m.group(1)));
-          all.add(Integer.parseInt(m.group(1)));
+      for (Picture picture : steps.pictures()) {
+        if (!(picture instanceof Picture.Midway)) {
+          continue;
         }
-      }
-      Set<Integer> drawn = new TreeSet<>();
-      for (Picture picture : ordered.pictures()) {
-        assertThat(picture).isInstanceOf(Picture.Numbered.class);
-        Drawing shown = pictures.of(picture, 180, 90);
+        List<Integer> told = new ArrayList<>();
+        for (Matcher m = TOLD.matcher(picture.words().toLowerCase(Locale.ROOT)); m.find(); ) {
+          told.add(Integer.parseInt(m.group(1)));
+        }
+        for (Matcher m = SAME.matcher(picture.words()); m.find(); ) {
+          NUMBER.matcher(m.group()).results().forEach(r -> told.add(Integer.parseInt(r.group())));
+        }
+        all.addAll(told);
+        Set<Integer> drawn = new TreeSet<>();
         List<Box2> places = new ArrayList<>();
-        for (Mark mark : shown.marks()) {
+        for (Mark mark : pictures.of(picture, 58, 44).marks()) {
           if (mark instanceof Mark.Text t && t.content().matches("\\d+")) {
             drawn.add(Integer.parseInt(t.content()));
-            double wide = Lettering.width(t.content(), t.weight(), t.size());
-            Box2 box =
-                new Box2(
-                    t.at().x() - wide / 2,
-                    t.at().y(),
-                    t.at().x() + wide / 2,
-                    t.at().y() + t.size() * Lettering.CAP_HEIGHT);
+            Box2 box = box(t);
             assertThat(places).as(t.content()).noneMatch(box::meets);
             places.add(box);
           }
         }
+        assertThat(told).as(name + ": " + picture.words()).containsAll(drawn);
+        if (!told.isEmpty()) {
+          assertThat(drawn).as(name + ": " + picture.words()).contains(told.getFirst());
+        }
       }
-      assertThat(drawn).as(name + ": " + ordered.lines()).isEqualTo(told);
     }
     assertThat(all).as(name).isEqualTo(IntStream.rangeClosed(1, all.size()).boxed().toList());
+    assertThat(template(d)).as(name).containsAll(all);
+  }
+
+  private static Box2 box(Mark.Text t) {
+    double left = t.at().x() - t.back();
+    double high = t.size() * Lettering.CAP_HEIGHT;
+    return new Box2(left, t.at().y(), left + t.width(), t.at().y() + high);
+  }
+
+  /** The numbers of gluing that the template bears. */
+  private static Set<Integer> template(Design d) {
+    Set<Integer> printed = new TreeSet<>();
+    for (int i = 0; i < d.laid().sheets(); i++) {
+      NetDrawing.of(
+              SheetPart.of(d.laid(), i),
+              Set.of(NetDrawing.Content.NAMES),
+              GlueMarks.of(d.net(), d.folded()))
+          .marks()
+          .stream()
+          .filter(Mark.Text.class::isInstance)
+          .map(m -> ((Mark.Text) m).content())
+          .filter(t -> t.matches("\\d+"))
+          .forEach(t -> printed.add(Integer.parseInt(t)));
+    }
+    return printed;
   }
 
   /** The carton of the library: the seam, both rows, the floor, and the fin last of all. */

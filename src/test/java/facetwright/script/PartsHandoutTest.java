@@ -16,6 +16,8 @@ import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** A handout builds one part after the other, and then puts them together. */
@@ -90,14 +92,20 @@ class PartsHandoutTest {
             two.on(one, { at: [5, -3], turn: 60 });
             """);
     Handout handout = handout(design);
-    List<String> lines =
+    List<Integer> told =
         handout.sections().stream()
-            .filter(Section.Ordered.class::isInstance)
-            .flatMap(s -> ((Section.Ordered) s).lines().stream())
+            .filter(Section.Steps.class::isInstance)
+            .flatMap(s -> ((Section.Steps) s).pictures().stream())
+            .filter(Picture.Midway.class::isInstance)
+            .flatMap(
+                p ->
+                    Pattern.compile("tab (\\d+)|(?:with|and|,) (\\d+)")
+                        .matcher(p.words())
+                        .results())
+            .map(r -> Integer.valueOf(r.group(1) == null ? r.group(2) : r.group(1)))
             .toList();
-    assertThat(String.join("\n", lines)).contains("tab 1 ").contains("tab 2 ");
-    long tabs = design.net().panels().stream().filter(p -> p.name().contains(" tab ")).count();
-    assertThat(String.join("\n", lines)).contains("tab " + tabs + " ");
+    int tabs = (int) design.net().panels().stream().filter(p -> p.name().contains(" tab ")).count();
+    assertThat(told).isEqualTo(IntStream.rangeClosed(1, tabs).boxed().toList());
     Section.Steps last = (Section.Steps) handout.sections().getLast();
     assertThat(last.pictures().getFirst().words())
         .isEqualTo(

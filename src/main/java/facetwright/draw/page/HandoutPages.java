@@ -1,7 +1,6 @@
 package facetwright.draw.page;
 
 import facetwright.draw.Drawing;
-import facetwright.draw.picture.Block;
 import facetwright.draw.picture.HandoutPictures;
 import facetwright.net.sheet.SheetSize;
 import facetwright.papers.handout.Handout;
@@ -22,10 +21,8 @@ public final class HandoutPages {
 
   private static final double MADE = 68;
 
-  /** How much higher the picture of gluing is. */
-  private static final double GLUED = 1.9;
-
-  private static final double GLUED_WIDE = 104;
+  /** How much higher pictures of gluing are, where that takes no page more. */
+  private static final double GLUED = 1.25;
 
   /** A picture that needs more lines under it is given more columns. */
   private static final int MOST_LINES = 10;
@@ -43,14 +40,16 @@ public final class HandoutPages {
   private final Flow flow;
   private final Grid grid;
   private final double tall;
+  private final double glued;
   private final Set<String> noted = new HashSet<>();
   private int number;
 
-  private HandoutPages(HandoutPictures pictures, Flow flow, double tall) {
+  private HandoutPages(HandoutPictures pictures, Flow flow, double tall, double glued) {
     this.pictures = pictures;
     this.flow = flow;
     this.grid = new Grid(flow, WIDEST);
     this.tall = tall;
+    this.glued = glued;
   }
 
   /**
@@ -62,22 +61,29 @@ public final class HandoutPages {
   public static List<Drawing> of(
       Handout handout, HandoutPictures pictures, SheetSize page, int templates) {
     Flow best = null;
+    double high = TALL[0];
     for (double tall : TALL) {
-      Flow flow = flow(handout, pictures, page, tall);
+      Flow flow = flow(handout, pictures, page, tall, tall);
       if (best == null || flow.count() < best.count()) {
         best = flow;
+        high = tall;
       }
       if (best.lastPart() > WELL_FILLED) {
         break;
       }
     }
+    if (!handout.makings().isEmpty()) {
+      Flow larger = flow(handout, pictures, page, high, GLUED * high);
+      best = larger.count() == best.count() ? larger : best;
+    }
     return best.pages(templates);
   }
 
-  private static Flow flow(Handout handout, HandoutPictures pictures, SheetSize page, double tall) {
+  private static Flow flow(
+      Handout handout, HandoutPictures pictures, SheetSize page, double tall, double glued) {
     Flow flow = new Flow(page, handout.title(), "handout");
     flow.title(handout.title(), handout.author().isBlank() ? "" : "by " + handout.author().strip());
-    HandoutPages pages = new HandoutPages(pictures, flow, tall);
+    HandoutPages pages = new HandoutPages(pictures, flow, tall, glued);
     handout.sections().forEach(pages::section);
     pages.grid.end();
     return flow;
@@ -105,25 +111,9 @@ public final class HandoutPages {
     }
   }
 
-  /** One picture stands beside what is to be done, several above it. */
   private void ordered(Section.Ordered ordered) {
     flow.clear();
-    boolean isOne = ordered.pictures().size() == 1;
-    List<Block> shown =
-        ordered.pictures().stream()
-            .map(p -> pictures.block(p, isOne ? GLUED_WIDE : flow.width(), GLUED * tall))
-            .toList();
-    flow.heading(ordered.heading(), shown.isEmpty() ? 20 : shown.getFirst().height() + 12);
-    if (isOne) {
-      flow.aside(shown.getFirst());
-    } else {
-      for (Block block : shown) {
-        flow.putCentred(block);
-        flow.gap(2);
-      }
-    }
-    ordered.pictures().stream().findFirst().ifPresent(p -> flow.words(p.words()));
-    flow.gap(1);
+    flow.heading(ordered.heading(), 20);
     ordered.lines().forEach(l -> flow.item(next(), l));
     flow.clear();
     flow.gap(3);
@@ -153,7 +143,8 @@ public final class HandoutPages {
 
   private Grid.Cell cell(String head, String note, Picture picture) {
     int span = 1;
-    HandoutPictures.Told told = pictures.told(picture, grid.width(span), tall);
+    double high = picture instanceof Picture.Midway ? glued : tall;
+    HandoutPictures.Told told = pictures.told(picture, grid.width(span), high);
     if (!told.isWhole()) {
       HandoutPictures.Told wide = pictures.told(picture, grid.width(2), tall);
       if (wide.isWhole()) {

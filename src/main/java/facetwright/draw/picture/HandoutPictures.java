@@ -2,6 +2,7 @@ package facetwright.draw.picture;
 
 import facetwright.draw.Drawing;
 import facetwright.draw.FoldedDrawing;
+import facetwright.draw.GlueMarks;
 import facetwright.draw.Mark;
 import facetwright.draw.NetDrawing;
 import facetwright.draw.SheetPart;
@@ -22,6 +23,7 @@ import facetwright.papers.chart.Replay;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.handout.Handout;
+import facetwright.papers.handout.Making;
 import facetwright.papers.handout.Picture;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -52,7 +54,9 @@ public final class HandoutPictures {
   private final List<Gluing.Stage> turns;
   private final Map<Integer, List<Replay.Frame>> frames = new HashMap<>();
   private final Map<Shown, FoldedDrawing> drawings = new HashMap<>();
+  private final List<Making> makings;
   private FoldPath path;
+  private MidwayPictures midway;
 
   /** A part, or all, part of the way. */
   private record Shown(double t, int part) {}
@@ -66,6 +70,7 @@ public final class HandoutPictures {
     this.form = form;
     this.chart = handout.chart();
     this.turns = handout.turns();
+    this.makings = handout.makings();
   }
 
   /** Where the piece lies when its sheet is turned over. */
@@ -88,10 +93,14 @@ public final class HandoutPictures {
     if (t == 1) {
       return form.whole();
     }
+    return path().at(t);
+  }
+
+  private FoldPath path() {
     if (path == null) {
-      path = Folding.path(laid);
+      path = FoldPath.to(laid.net(), form).orElseGet(() -> Folding.path(laid));
     }
-    return path.at(t);
+    return path;
   }
 
   private FoldedDrawing drawing(Shown shown) {
@@ -106,11 +115,12 @@ public final class HandoutPictures {
         true);
   }
 
-  private SheetPart part(Picture.Numbered shown) {
-    SheetPart whole = SheetPart.of(laid, shown.sheet());
-    return shown.part() == Picture.Folded.ALL
-        ? whole
-        : whole.only(laid.net().parts().all().get(shown.part()).panels());
+  MidwayPictures midway() {
+    if (midway == null) {
+      midway =
+          new MidwayPictures(laid.net(), path(), makings, GlueMarks.of(laid.net(), form, turns));
+    }
+    return midway;
   }
 
   /** About this wide and high at most, in mm; what is small is larger than life, and says so. */
@@ -134,7 +144,8 @@ public final class HandoutPictures {
   /** The picture, about so large, with the words that it needs at that size. */
   public Told told(Picture picture, double width, double height) {
     if (!(picture instanceof Picture.Scored s)) {
-      return new Told(other(picture, width, height), picture.words(), true);
+      String words = picture instanceof Picture.Midway m ? midway().words(m) : picture.words();
+      return new Told(other(picture, width, height), words, true);
     }
     PieceChart piece = chart.pieces().get(s.piece());
     boolean isBare = piece.steps().get(s.step()) instanceof Step.Trim;
@@ -168,7 +179,7 @@ public final class HandoutPictures {
         Drawing inside = NetDrawing.of(part, INSIDE).turnedOver();
         yield over(Scaling.fitted(inside.marks(), turnedOver(part), width, height - OVER));
       }
-      case Picture.Numbered n -> GluePicture.of(part(n), form, turns, width, height);
+      case Picture.Midway m -> midway().block(m, width, height);
       case Picture.Folded folded -> {
         FoldedDrawing drawing =
             drawings.computeIfAbsent(new Shown(folded.t(), folded.part()), this::drawing);

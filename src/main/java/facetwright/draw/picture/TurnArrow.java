@@ -10,7 +10,7 @@ import java.util.List;
 /** An arrow that says how something is turned before a step. */
 final class TurnArrow {
   private static final int PARTS = 8;
-  private static final double HEAD = 1.1;
+  private static final double HEAD = 1.4;
 
   /** How far the halves of the head stand off the line, in radians. */
   private static final double SPREAD = 0.5;
@@ -46,7 +46,18 @@ final class TurnArrow {
     return headed(points);
   }
 
-  private static List<Mark> headed(List<Vec2> points) {
+  /** About an upright line: a flat bow round it. */
+  static List<Mark> round(Vec2 middle, double wide, double high) {
+    List<Vec2> points = new ArrayList<>();
+    for (int i = 0; i <= 2 * PARTS; i++) {
+      double a = -0.9 * Math.PI * (1 - (double) i / PARTS) - Math.PI / 2;
+      points.add(middle.plus(new Vec2(Math.cos(a) * wide / 2, Math.sin(a) * high / 2)));
+    }
+    return headed(points);
+  }
+
+  /** A line with a head at its end. */
+  static List<Mark> headed(List<Vec2> points) {
     Vec2 tip = points.getLast();
     Vec2 back = points.get(points.size() - 2).minus(tip);
     double angle = Math.atan2(back.y(), back.x());

@@ -4,12 +4,15 @@ import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldTree;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Gaps;
+import facetwright.fold.pose.RootPanels;
 import facetwright.fold.pose.ScoreAngles;
 import facetwright.geom.Motion3;
+import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The way of a net from flat to made, smooth and without jumps. The root panel of every piece stays
@@ -29,6 +32,9 @@ public final class FoldPath {
 
   /** Even parts at which to see whether the product of turns tears. */
   private static final int LOOKS = 16;
+
+  /** How far from 180° a score is that is folded right over, card on card, in radians. */
+  private static final double NEARLY_OVER = Math.toRadians(10);
 
   private final Net net;
   private final double tolerance;
@@ -64,6 +70,29 @@ public final class FoldPath {
     this.tree = tree;
     this.angles = angles;
     this.form = form;
+  }
+
+  /**
+   * The way to a form that was found before, without seeking it again: by the angles that it has,
+   * where the net does not give them. A form does not tell the way where it is not solved, or where
+   * a score is folded right over to a side that the net does not say.
+   *
+   * @param form the folded form of the net
+   */
+  public static Optional<FoldPath> to(Net net, FoldedForm form) {
+    ScoreAngles angles = ScoreAngles.nominal(net).orElse(ScoreAngles.of(net, form));
+    boolean isTold =
+        form.closure() != Closure.NOT_SOLVED
+            && IntStream.range(0, net.scores().size())
+                .noneMatch(
+                    s ->
+                        net.scores().get(s).angle() instanceof FoldAngle.ToSolve
+                            && Math.abs(angles.foldBy(s)) > Math.PI - NEARLY_OVER);
+    if (!isTold) {
+      return Optional.empty();
+    }
+    FoldTree tree = FoldTree.of(net, RootPanels.of(net, net.pieceOfPanel()), angles);
+    return Optional.of(new FoldPath(net, Closure.within(net).mm(), tree, angles, form));
   }
 
   /** The end of the way. */

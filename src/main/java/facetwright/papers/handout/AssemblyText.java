@@ -1,23 +1,21 @@
 package facetwright.papers.handout;
 
+import facetwright.fold.making.Action;
+import facetwright.fold.making.Actions;
 import facetwright.fold.making.Bond;
 import facetwright.fold.making.Faces;
 import facetwright.fold.making.Gluing;
 import facetwright.fold.making.Numbers;
-import facetwright.fold.making.Pinched;
 import facetwright.fold.making.Step;
 import facetwright.fold.making.Steps;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.net.Join;
 import facetwright.net.Join.Hold;
 import facetwright.net.Net;
-import facetwright.net.PanelRole;
 import facetwright.words.Sentence;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * The order of gluing in words; places are told by their {@link Numbers}, as pictures show them.
@@ -26,10 +24,9 @@ final class AssemblyText {
   private final Net net;
   private final FoldedForm form;
   private final FittingText fittings;
-  private final List<Gluing.Stage> stages;
+  private final List<Step> all;
   private final Numbers numbers;
   private final Map<Integer, Faces.Face> faces;
-  private final Set<Integer> pushed = new HashSet<>();
 
   /**
    * @param all steps in which the whole net is made up
@@ -38,70 +35,74 @@ final class AssemblyText {
     this.net = net;
     this.form = form;
     this.fittings = fittings;
-    this.stages = Steps.stages(all);
+    this.all = all;
+    List<Gluing.Stage> stages = Steps.stages(all);
     this.numbers = Numbers.of(net, stages);
     this.faces = Faces.of(net, form, stages);
   }
 
-  /** One line a step, and one on the gussets of an opening before it is closed. */
-  List<String> lines(List<Step> steps) {
+  /** Some of the steps as actions. */
+  List<Action> actions(List<Step> own) {
+    return Actions.of(net, form, all, own, faces);
+  }
+
+  /** What each action does, in sentences. */
+  List<String> lines(List<Action> actions) {
     List<String> lines = new ArrayList<>();
-    for (int i = 0; i < steps.size(); i++) {
-      switch (steps.get(i)) {
-        case Step.Fit(int fitting) -> {
-          boolean isLater = steps.stream().skip(i).anyMatch(Step.Glue.class::isInstance);
-          lines.add(fittings.of(net.fittings().all().get(fitting), isLater));
+    List<Integer> folded = new ArrayList<>();
+    for (Action action : actions) {
+      switch (action) {
+        case Action.Fitted(int fitting, boolean isLater) ->
+            lines.add(fittings.of(net.fittings().all().get(fitting), isLater));
+        case Action.Pinched(_, boolean isAll) -> {
+          folded.clear();
+          lines.add(
+              "Push the gussets in along their scores"
+                  + (isAll ? "" : ", those of this opening only")
+                  + ". Their edges meet of themselves and take no glue.");
         }
-        case Step.Glue(Gluing.Stage stage) -> {
-          pinch(Pinched.before(net, form, stages, stages.indexOf(stage), pushed), lines);
-          List<String> parts = stage.bonds().stream().map(this::text).toList();
-          lines.add(Sentence.capital(String.join("; then, opposite, ", parts)) + ".");
+        case Action.Bonded(List<Bond> bonds, boolean isOpposite) -> {
+          Bond first = bonds.getFirst();
+          if (!(first instanceof Bond.Closing(int tab)) || faces.get(tab) == Faces.Face.NONE) {
+            folded.clear();
+          }
+          lines.add(Sentence.capital(text(first, folded)) + "." + also(bonds, isOpposite));
+          bonds.forEach(b -> folded.add(numbers.of(b)));
         }
       }
     }
-    pinch(left(steps), lines);
     return lines;
   }
 
-  /** Gussets that nothing closes over. */
-  private Set<Integer> left(List<Step> steps) {
-    Set<Integer> here = new HashSet<>();
-    for (Gluing.Stage stage : Steps.stages(steps)) {
-      here.addAll(Pinched.body(net, Gluing.panel(net, stage.bonds().getFirst())));
+  /** What is done alike after the first. */
+  private String also(List<Bond> bonds, boolean isOpposite) {
+    List<String> more = bonds.stream().skip(1).map(numbers::of).map(String::valueOf).toList();
+    if (more.isEmpty()) {
+      return "";
     }
-    here.removeIf(p -> net.panels().get(p).role() != PanelRole.GUSSET || pushed.contains(p));
-    return here;
+    if (!isOpposite) {
+      return " Do the same with " + Sentence.listed(more) + ".";
+    }
+    String opposite = " Do the same with " + more.getFirst() + ", opposite";
+    return more.size() == 1
+        ? opposite + "."
+        : opposite + ", then with " + Sentence.listed(more.subList(1, more.size())) + ".";
   }
 
-  private void pinch(Set<Integer> gussets, List<String> lines) {
-    boolean isPinched =
-        net.joins().stream()
-            .anyMatch(
-                j ->
-                    Gluing.isPinch(net, j)
-                        && j instanceof Join.Seam s
-                        && (gussets.contains(s.a().panel()) || gussets.contains(s.b().panel())));
-    if (isPinched) {
-      pushed.addAll(gussets);
-      boolean isAll =
-          net.joins().stream()
-              .filter(j -> Gluing.isPinch(net, j))
-              .allMatch(j -> gussets.contains(((Join.Seam) j).a().panel()));
-      lines.add(
-          "Push the gussets in along their scores"
-              + (isAll ? "" : ", those of the next opening only")
-              + ". Their edges meet of themselves and take no glue.");
-    }
-  }
-
-  private String text(Bond bond) {
+  private String text(Bond bond, List<Integer> folded) {
     int number = numbers.of(bond);
     return switch (bond) {
       case Bond.Joined(int join) -> text(net.joins().get(join), number);
       case Bond.Closing(int tab) when faces.get(tab) == Faces.Face.NONE ->
           "fold tab " + number + " in over the opening, without glue yet";
       case Bond.Closing _ ->
-          "fold tab " + number + " over the opening and glue its inner face to what lies there";
+          "fold tab "
+              + number
+              + " over the opening and glue its inner face to "
+              + (folded.isEmpty()
+                  ? "what lies there"
+                  : (folded.size() == 1 ? "tab " : "tabs ")
+                      + Sentence.listed(folded.stream().map(String::valueOf).toList()));
     };
   }
 

@@ -28,16 +28,23 @@ import java.util.stream.IntStream;
  * @param author who made it, blank where not said
  * @param sections in the order to be read
  * @param chart whose steps the sections show
- * @param steps in which it is made up; nothing is glued where it is not known how it folds
+ * @param steps in which all is made up; nothing is glued where it is not known how it folds
+ * @param makings how it is made up, part by part; none where it is not known how it folds
  */
 public record Handout(
-    String title, String author, List<Section> sections, ScoreChart chart, List<Step> steps) {
+    String title,
+    String author,
+    List<Section> sections,
+    ScoreChart chart,
+    List<Step> steps,
+    List<Making> makings) {
   /** How far open the pictures on the way show it. */
-  private static final double[] ON_THE_WAY = {0.3, 0.65};
+  private static final double[] ON_THE_WAY = {0.4, 0.65};
 
   public Handout {
     sections = List.copyOf(sections);
     steps = List.copyOf(steps);
+    makings = List.copyOf(makings);
   }
 
   /** What stands out of a card that is scored and slit; common practice, no source. */
@@ -76,26 +83,29 @@ public record Handout(
     List<Step> steps = Steps.of(net, form);
     FittingText fittings = new FittingText(net, form, unit, steps);
     List<Section> sections = new ArrayList<>();
+    List<Making> makings = new ArrayList<>();
     sections.add(FirstPage.size(order, laid, form, judgement, works));
     sections.add(FirstPage.needs(order, net, works, chart));
     sections.add(new Section.Facts("Take care", Cautions.of(net, title)));
     if (net.parts().all().isEmpty()) {
       sections.addAll(Scoring.of(laid, byRuler, works, order));
       if (isSolved(form) && PopOut.is(net)) {
-        sections.add(new Section.Ordered("Push out what is slit", List.of(), POPPED_OUT));
+        sections.add(new Section.Ordered("Push out what is slit", POPPED_OUT));
       }
       if (isSolved(form)) {
         sections.add(new Section.Pictures("Shape", pictures(1, Picture.Folded.ALL, net, steps)));
       }
       if (!steps.isEmpty()) {
-        List<Integer> sheets = IntStream.range(0, laid.sheets()).boxed().toList();
-        List<String> lines = new AssemblyText(net, form, fittings, steps).lines(steps);
-        sections.add(glue(net, "", sheets, Picture.Folded.ALL, steps, lines));
+        AssemblyText text = new AssemblyText(net, form, fittings, steps);
+        Making making = new Making(Picture.Folded.ALL, text.actions(steps));
+        makings.add(making);
+        List<String> lines = text.lines(making.actions());
+        sections.add(glue(net, "", 0, making, lines));
       }
     } else {
-      sections.addAll(new PartByPart(order, laid, form, byRuler, works, steps).sections());
+      sections.addAll(new PartByPart(order, laid, form, byRuler, works, steps).sections(makings));
     }
-    return new Handout(title, author, sections, chart, steps);
+    return new Handout(title, author, sections, chart, steps, makings);
   }
 
   static boolean isSolved(FoldedForm form) {
@@ -103,29 +113,29 @@ public record Handout(
   }
 
   /**
-   * On the way, and made where nothing is glued after it.
+   * On the way; where nothing is glued after it, farther on it and made, too.
    *
    * @param made which part of the way it is until it is made
    * @param part what is shown
    */
   static List<Picture> pictures(double made, int part, Net net, List<Step> steps) {
     List<Picture> pictures = new ArrayList<>();
-    String[] words = {
-      "Lift all panels along their scores, a little everywhere.", "Go on evenly" + inward(net, part)
-    };
-    for (int i = 0; i < ON_THE_WAY.length; i++) {
-      long percent = Math.round(100 * ON_THE_WAY[i]);
+    String lift = "Lift all panels along their scores, a little everywhere";
+    if (!Steps.stages(steps).isEmpty()) {
       pictures.add(
-          new Picture.Folded(
-              made * ON_THE_WAY[i],
-              part,
-              words[i],
-              "The piece folded " + percent + " % of the way, from the side."));
+          folded(made, ON_THE_WAY[0], part, lift + "; then go on evenly" + inward(net, part)));
+      return pictures;
     }
-    if (Steps.stages(steps).isEmpty()) {
-      pictures.add(new Picture.Folded(made, part, "Made.", "The finished piece from the side."));
-    }
+    pictures.add(folded(made, ON_THE_WAY[0], part, lift + "."));
+    pictures.add(folded(made, ON_THE_WAY[1], part, "Go on evenly" + inward(net, part)));
+    pictures.add(new Picture.Folded(made, part, "Made.", "The finished piece from the side."));
     return pictures;
+  }
+
+  private static Picture folded(double made, double way, int part, String words) {
+    long percent = Math.round(100 * way);
+    return new Picture.Folded(
+        made * way, part, words, "The piece folded " + percent + " % of the way, from the side.");
   }
 
   /** Which of its panels go inward, to follow on a few words; a stop where none does. */
@@ -143,41 +153,33 @@ public record Handout(
   }
 
   /**
-   * @param part what is glued, to follow on a heading; empty for all
-   * @param sheets on which it lies
-   * @param shown index of the part that is shown alone, or {@link Picture.Folded#ALL}
-   * @param steps what is glued and goes in, in order
-   * @param told the same in words
+   * @param part what is made up, to follow on a heading; empty for all
+   * @param index of the making
+   * @param told what each of its actions does, in words
    */
-  static Section glue(
-      Net net, String part, List<Integer> sheets, int shown, List<Step> steps, List<String> told) {
-    List<Picture> pictures = new ArrayList<>();
-    if (Steps.stages(steps).isEmpty()) {
-      return new Section.Ordered("Make up" + part + " in this order", pictures, told);
+  static Section glue(Net net, String part, int index, Making making, List<String> told) {
+    List<Bond> bonds = making.bonds();
+    if (bonds.isEmpty()) {
+      return new Section.Ordered("Make up" + part + " in this order", told);
     }
-    for (int i : sheets) {
-      pictures.add(
-          new Picture.Numbered(
-              i,
-              shown,
-              "The numbers in rings are those of the tabs and flaps below; the same number without"
-                  + " a ring stands at the edge or on the panel where it goes.",
-              "The flat net with a number on every tab and at the edge it is glued under."));
-    }
-    List<String> lines = new ArrayList<>();
     boolean isGlued =
-        Steps.stages(steps).stream()
-            .flatMap(s -> s.bonds().stream())
+        bonds.stream()
             .anyMatch(
                 b ->
                     !(b instanceof Bond.Joined(int join))
                         || net.joins().get(join).hold().isGlued());
-    lines.add(
+    List<Picture> pictures = new ArrayList<>();
+    for (int i = 0; i < told.size(); i++) {
+      pictures.add(new Picture.Midway(index, i, told.get(i), "The piece before this step."));
+    }
+    pictures.add(new Picture.Midway(index, told.size(), "Made.", "The finished piece."));
+    String note =
         isGlued
-            ? "Fit everything dry once. Glue thinly; hold each place until it grips."
-            : "Nothing of it is glued: it opens again.");
-    lines.addAll(told);
-    return new Section.Ordered(
-        (isGlued ? "Glue" : "Close") + part + " in this order", pictures, lines);
+            ? "Numbers are those of the template: ringed on what is glued, plain where it goes."
+                + " Hatched takes the glue; dotted, on its far side. Fit it dry first; glue thinly."
+            : "Numbers are those of the template: ringed on what moves, plain where it goes."
+                + " Nothing is glued: it opens again.";
+    return new Section.Steps(
+        (isGlued ? "Glue" : "Close") + part + " in this order", List.of(note), pictures);
   }
 }

@@ -56,7 +56,10 @@ final class PartByPart {
     this.fittings = new FittingText(net, form, order.unit(), steps);
   }
 
-  List<Section> sections() {
+  /**
+   * @param makings to which the making of each part is added
+   */
+  List<Section> sections(List<Making> makings) {
     List<List<Step>> glued = glued();
     AssemblyText text = new AssemblyText(net, form, fittings, steps);
     double made = form.together().isSome() ? FoldPath.APART : 1;
@@ -71,9 +74,7 @@ final class PartByPart {
         sections.add(new Section.Pictures("Shape of" + of, pictures));
       }
       if (!glued.get(i).isEmpty()) {
-        sections.add(
-            Handout.glue(
-                net, of, sheets(part.panels()), i, glued.get(i), text.lines(glued.get(i))));
+        sections.add(glue(of, i, glued.get(i), text, makings));
       }
     }
     List<Integer> left = left();
@@ -81,23 +82,24 @@ final class PartByPart {
       sections.addAll(of(" what else there is", left));
       if (!glued.getLast().isEmpty()) {
         sections.add(
-            Handout.glue(
-                net,
-                " what else there is",
-                sheets(left),
-                Picture.Folded.ALL,
-                glued.getLast(),
-                text.lines(glued.getLast())));
+            glue(" what else there is", Picture.Folded.ALL, glued.getLast(), text, makings));
       }
     }
     if (form.together().isSome()) {
       sections.add(together());
       List<String> last = together(form.together().stages().size());
       if (!last.isEmpty()) {
-        sections.add(new Section.Ordered("When all is together", List.of(), last));
+        sections.add(new Section.Ordered("When all is together", last));
       }
     }
     return sections;
+  }
+
+  private Section glue(
+      String of, int part, List<Step> own, AssemblyText text, List<Making> makings) {
+    Making making = new Making(part, text.actions(own));
+    makings.add(making);
+    return Handout.glue(net, of, makings.size() - 1, making, text.lines(making.actions()));
   }
 
   /** Of parts made alike the first, in the order of their pieces in the chart. */

@@ -28,12 +28,12 @@ public sealed interface Picture {
   record Backed(int sheet, String words, String alt) implements Picture {}
 
   /**
-   * A sheet's part of the net, flat, with a number at each place to be glued.
+   * A piece as it lies before an action of making it up, what moves and where it goes marked.
    *
-   * @param sheet on which it lies
-   * @param part index of the part that is shown alone, or {@link Folded#ALL}
+   * @param making index of the making
+   * @param at index of its action; as many as there are when all is made
    */
-  record Numbered(int sheet, int part, String words, String alt) implements Picture {}
+  record Midway(int making, int at, String words, String alt) implements Picture {}
 
   /**
    * The net part of its way.

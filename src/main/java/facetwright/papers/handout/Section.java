@@ -30,14 +30,9 @@ public sealed interface Section {
     }
   }
 
-  /**
-   * Lines to be followed one after the other.
-   *
-   * @param pictures that show what the lines speak of, before them
-   */
-  record Ordered(String heading, List<Picture> pictures, List<String> lines) implements Section {
+  /** Lines to be followed one after the other. */
+  record Ordered(String heading, List<String> lines) implements Section {
     public Ordered {
-      pictures = List.copyOf(pictures);
       lines = List.copyOf(lines);
     }
 

@@ -98,13 +98,18 @@ class AssemblyTest {
     assertThat(pinched).isEqualTo(8);
     List<Step> glued =
         Steps.of(d.net(), d.folded()).stream().filter(Step.Glue.class::isInstance).toList();
-    List<String> lines =
+    AssemblyText text =
         new AssemblyText(
-                d.net(), d.folded(), new FittingText(d.net(), d.folded(), d.unit(), glued), glued)
-            .lines(glued);
+            d.net(), d.folded(), new FittingText(d.net(), d.folded(), d.unit(), glued), glued);
+    List<String> lines = text.lines(text.actions(glued));
     assertThat(lines).noneMatch(l -> l.contains("gusset of"));
-    assertThat(lines.get(2)).contains("gussets", "no glue");
-    assertThat(lines.get(3)).contains("over the opening", "opposite");
+    assertThat(lines.getFirst()).isEqualTo("Glue tab 1 under edge 1. Do the same with 2.");
+    assertThat(lines.get(1)).contains("gussets", "no glue");
+    assertThat(lines.get(2)).isEqualTo("Fold tab 3 in over the opening, without glue yet.");
+    assertThat(lines.get(3))
+        .isEqualTo(
+            "Fold tab 4 over the opening and glue its inner face to tab 3. Do the same with 5"
+                + " and 6.");
   }
 
   private static String name(Design d, int panel) {

@@ -61,10 +61,7 @@ class HandoutWordsTest {
     List<String> all = new ArrayList<>();
     switch (section) {
       case Section.Facts f -> all.addAll(f.lines());
-      case Section.Ordered o -> {
-        o.pictures().forEach(p -> all.add(p.words()));
-        all.addAll(o.lines());
-      }
+      case Section.Ordered o -> all.addAll(o.lines());
       case Section.Steps s -> {
         all.addAll(s.notes());
         s.pictures().forEach(p -> all.add(p.words()));
