@@ -1,29 +1,46 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
+import facetwright.draw.page.BoardCards;
 import facetwright.draw.page.ChartPages;
 import java.util.List;
 
-/** The score chart as a document. */
+/** The score chart, step by step or as a card with all measures on one picture. */
 public final class ChartWriter implements Exporter {
+  private final boolean isCard;
+
+  private ChartWriter(boolean isCard) {
+    this.isCard = isCard;
+  }
+
+  public static ChartWriter ofSteps() {
+    return new ChartWriter(false);
+  }
+
+  static ChartWriter ofCard() {
+    return new ChartWriter(true);
+  }
+
   @Override
   public String format() {
-    return "chart";
+    return isCard ? "board-card" : "chart";
   }
 
   @Override
   public String ending() {
-    return "chart.pdf";
+    return isCard ? "board-card.pdf" : "chart.pdf";
   }
 
   @Override
   public String name() {
-    return "Score chart";
+    return isCard ? "Card for the board" : "Score chart";
   }
 
   @Override
   public String use() {
-    return "What to score, mark and cut, step by step, with measures for your ruler.";
+    return isCard
+        ? "All measures of a piece on one picture, a quarter of a page, to prop beside the board."
+        : "What to score, mark and cut, step by step, with measures for your ruler.";
   }
 
   @Override
@@ -40,6 +57,8 @@ public final class ChartWriter implements Exporter {
   /** The pages, for the ruler of the order. */
   @Override
   public List<Drawing> pages(Job job) {
-    return ChartPages.of(job.title(), job.order(), job.laid());
+    return isCard
+        ? BoardCards.of(job.title(), job.order(), job.laid().net(), job.chart())
+        : ChartPages.of(job.title(), job.order(), job.laid());
   }
 }

@@ -41,6 +41,7 @@ class ExporterContractTest {
             "handout",
             "html",
             "chart",
+            "board-card",
             "svg",
             "machine",
             "machine-layers",
@@ -62,6 +63,7 @@ class ExporterContractTest {
             "handout.pdf",
             "handout.html",
             "chart.pdf",
+            "board-card.pdf",
             "template.svg",
             "machine.svg",
             "machine-layers.svg",
@@ -155,7 +157,15 @@ class ExporterContractTest {
 
   private static void parse(String format, byte[] bytes) throws Exception {
     switch (format) {
-      case "pdf", "tiles", "inside", "layout", "layers", "guides", "handout", "chart" ->
+      case "pdf",
+          "tiles",
+          "inside",
+          "layout",
+          "layers",
+          "guides",
+          "handout",
+          "chart",
+          "board-card" ->
           Loader.loadPDF(bytes).close();
       case "svg", "machine", "machine-layers", "html" ->
           DocumentBuilderFactory.newInstance()

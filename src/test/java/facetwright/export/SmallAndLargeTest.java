@@ -61,7 +61,7 @@ class SmallAndLargeTest {
   void wordsLieApartOnTheirPage(double edge, double sheet) throws Exception {
     Job job = box(edge, sheet);
     List<Drawing> pages = new ArrayList<>(new HandoutWriter().pages(job));
-    pages.addAll(new ChartWriter().pages(job));
+    pages.addAll(ChartWriter.ofSteps().pages(job));
     assertThat(pages).hasSizeLessThan(40);
     for (Drawing page : pages) {
       List<Mark.Text> words = words(page);
@@ -83,7 +83,7 @@ class SmallAndLargeTest {
   @ParameterizedTest
   @ValueSource(doubles = {0.7, 1, 2})
   void itSaysHowMuchLargerThanLife(double edge) throws Exception {
-    Drawing page = new ChartWriter().pages(box(edge, 200)).getFirst();
+    Drawing page = ChartWriter.ofSteps().pages(box(edge, 200)).getFirst();
     Matcher told =
         words(page).stream()
             .map(t -> ENLARGED.matcher(t.content()))

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Measures between lines of a blank and what is cut, punched or scored beside them: each different
@@ -20,12 +21,18 @@ final class SpotMeasures {
   private static final double OUT = 1.4;
   private static final double ON_EDGE = 0.05;
 
-  private final BlankFrame frame;
+  private final UnaryOperator<Vec2> at;
+  private final Box2 blank;
   private final Labels labels;
   private final List<Mark> marks;
 
-  SpotMeasures(BlankFrame frame, Labels labels, List<Mark> marks) {
-    this.frame = frame;
+  /**
+   * @param at where a place of the blank lies on the picture
+   * @param blank where it lies itself
+   */
+  SpotMeasures(UnaryOperator<Vec2> at, Box2 blank, Labels labels, List<Mark> marks) {
+    this.at = at;
+    this.blank = blank;
     this.labels = labels;
     this.marks = marks;
   }
@@ -52,10 +59,10 @@ final class SpotMeasures {
 
   private boolean draw(String text, Replay.Dimension d) {
     Vec2 out = outward(d);
-    Vec2 from = frame.at(d.from()).plus(out);
-    Vec2 to = frame.at(d.to()).plus(out);
+    Vec2 from = at.apply(d.from()).plus(out);
+    Vec2 to = at.apply(d.to()).plus(out);
     boolean isInside = !isOutside(d);
-    Optional<Box2> off = isInside ? Optional.empty() : Optional.of(frame.blank());
+    Optional<Box2> off = isInside ? Optional.empty() : Optional.of(blank);
     if (from.distance(to) == 0
         || !labels.near(text, from.toward(to, 0.5), Weight.BOLD, isInside, off)) {
       return false;
@@ -71,9 +78,8 @@ final class SpotMeasures {
 
   /** What lies along an edge of the blank is measured beside it. */
   private Vec2 outward(Replay.Dimension d) {
-    Vec2 from = frame.at(d.from());
-    Vec2 to = frame.at(d.to());
-    Box2 blank = frame.blank();
+    Vec2 from = at.apply(d.from());
+    Vec2 to = at.apply(d.to());
     for (Vec2 way : List.of(new Vec2(0, 1), new Vec2(0, -1), new Vec2(-1, 0), new Vec2(1, 0))) {
       double edge =
           way.x() > 0

@@ -112,7 +112,8 @@ public final class StepPicture {
           case Step.Points _ -> true;
           case Step.SpotScores _, Step.Punch _, Step.Windows _, Step.Slits _, Step.CutAway _ ->
               !chart.isForBoard()
-                  || new SpotMeasures(frame, labels, marks).draw(frames.get(index).dimensions());
+                  || new SpotMeasures(frame::at, frame.blank(), labels, marks)
+                      .draw(frames.get(index).dimensions());
         };
     if (isNumbered) {
       Set<Integer> needed = step.numbers();

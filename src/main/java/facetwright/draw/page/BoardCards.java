@@ -1,0 +1,99 @@
+package facetwright.draw.page;
+
+import facetwright.draw.Drawing;
+import facetwright.draw.Lettering;
+import facetwright.draw.LineKind;
+import facetwright.draw.LineKinds;
+import facetwright.draw.Mark;
+import facetwright.draw.picture.Block;
+import facetwright.draw.picture.BoardPicture;
+import facetwright.draw.picture.Legend;
+import facetwright.geom.Box2;
+import facetwright.net.Net;
+import facetwright.papers.chart.Measure;
+import facetwright.papers.chart.PieceChart;
+import facetwright.papers.chart.ScoreChart;
+import facetwright.papers.order.Order;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Cards to prop beside the board, one a piece: all its measures on one picture. A card is a quarter
+ * of the printer's page, or half of it where a quarter has no room for them.
+ */
+public final class BoardCards {
+  private static final double EDGE = 6;
+  private static final double GAP = 2;
+
+  private BoardCards() {}
+
+  /**
+   * @param title of the design
+   */
+  public static List<Drawing> of(String title, Order order, Net net, ScoreChart chart) {
+    List<Drawing> cards = new ArrayList<>();
+    double low = Math.min(order.page().width(), order.page().height());
+    double high = Math.max(order.page().width(), order.page().height());
+    for (int i = 0; i < chart.pieces().size(); i++) {
+      Drawing quarter = card(title, net, chart, i, high / 2, low / 2);
+      boolean isWhole = !quarter.headings().isEmpty();
+      cards.add(
+          (isWhole ? quarter : card(title, net, chart, i, low, high / 2))
+              .headed(name(title, chart, i)));
+    }
+    return cards;
+  }
+
+  private static String name(String title, ScoreChart chart, int piece) {
+    String design = Lettering.title(title);
+    return chart.pieces().size() == 1
+        ? design
+        : design + ", with " + chart.pieces().get(piece).name();
+  }
+
+  /** One with a heading where all its measures have room. */
+  private static Drawing card(
+      String title, Net net, ScoreChart all, int piece, double width, double height) {
+    PieceChart chart = all.pieces().get(piece);
+    double wide = width - 2 * EDGE;
+    Block head = Block.text(name(title, all, piece), List.of(words(chart)), wide);
+    List<Mark> marks = new ArrayList<>();
+    double y = height - EDGE - head.height();
+    marks.addAll(at(head, EDGE, y));
+    Block probe = BoardPicture.of(net, piece, chart, wide, y - EDGE).block();
+    List<LineKind> kinds =
+        LineKinds.used(probe.marks()).stream()
+            .filter(
+                k -> k == LineKind.MOUNTAIN || k == LineKind.VALLEY || k == LineKind.PERFORATION)
+            .toList();
+    Block legend = Legend.of(kinds, wide > 130 ? 2 : 1);
+    marks.addAll(at(legend, EDGE, EDGE));
+    double foot = EDGE + legend.height() + GAP;
+    BoardPicture picture = BoardPicture.of(net, piece, chart, wide, y - GAP - foot);
+    double x = (width - picture.block().width()) / 2;
+    double mid = foot + (y - GAP - foot - picture.block().height()) / 2;
+    marks.addAll(at(picture.block(), x, mid));
+    Drawing card = new Drawing(width, height, marks);
+    return picture.isWhole() ? card.headed("") : card;
+  }
+
+  private static List<Mark> at(Block block, double x, double y) {
+    return block.at(new Box2(x, y, x + block.width(), y + block.height()), false);
+  }
+
+  private static String words(PieceChart chart) {
+    String blank =
+        "Blank "
+            + Measure.of(chart.width(), chart.ruler()).text()
+            + " × "
+            + Measure.of(chart.height(), chart.ruler()).text()
+            + ". Ruler: "
+            + chart.ruler().name()
+            + ". ";
+    return chart.isByTemplate()
+        ? blank + "Prick its points through the template: it has too many measures to be set."
+        : blank
+            + "The dot is the edge that lies at the stop; outside faces up. What looks alike is"
+            + " measured once.";
+  }
+}
