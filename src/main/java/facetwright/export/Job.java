@@ -35,6 +35,7 @@ public final class Job {
 
   private final Once<List<Drawing>> templates = new Once<>();
   private final Once<List<Drawing>> tiles = new Once<>();
+  private final Once<GlueMarks> gluing = new Once<>();
   private final Once<CopyPlan> copies = new Once<>();
   private final Once<Works> works = new Once<>();
   private final Once<ScoreChart> chart = new Once<>();
@@ -128,7 +129,7 @@ public final class Job {
 
   /** What a template tells of gluing. */
   GlueMarks gluing() {
-    return GlueMarks.of(laid.net(), form);
+    return gluing.get(() -> GlueMarks.of(laid.net(), form));
   }
 
   /** The template, a page a sheet. */

@@ -45,6 +45,12 @@ final class FacetWords {
     return changed;
   }
 
+  /** The same, as the script holds it. */
+  private static Object held(
+      Call call, Form form, String function, BiFunction<Form, String, Form> change) {
+    return call.hold(Things.FORM, each(call, form, function, change));
+  }
+
   private static Fn<Form> name() {
     Arg<String> name =
         needed("name", Kinds.text(), "what you call it; several are numbered: \"front 1\"");
@@ -101,19 +107,17 @@ final class FacetWords {
         .runs(
             (form, call) -> {
               WindowShape shape = options.read(call, "window");
-              Form changed =
-                  each(
-                      call,
-                      form,
-                      "window",
-                      (f, name) ->
-                          switch (shape) {
-                            case WindowShape.Border(double border) ->
-                                f.withWindowInset(name, border, call.site());
-                            case WindowShape.Outline(Polygon2 outline) ->
-                                f.withWindow(name, outline, call.site());
-                          });
-              return call.hold(Things.FORM, changed);
+              return held(
+                  call,
+                  form,
+                  "window",
+                  (f, name) ->
+                      switch (shape) {
+                        case WindowShape.Border(double border) ->
+                            f.withWindowInset(name, border, call.site());
+                        case WindowShape.Outline(Polygon2 outline) ->
+                            f.withWindow(name, outline, call.site());
+                      });
             });
   }
 
@@ -132,15 +136,12 @@ final class FacetWords {
             """)
         .runs(
             (form, call) ->
-                call.hold(
-                    Things.FORM,
-                    each(
-                        call,
-                        form,
-                        "hole",
-                        (f, name) ->
-                            f.withHole(
-                                name, call.get(at), call.get(PunchArgs.ACROSS), call.site()))));
+                held(
+                    call,
+                    form,
+                    "hole",
+                    (f, name) ->
+                        f.withHole(name, call.get(at), call.get(PunchArgs.ACROSS), call.site())));
   }
 
   private static Fn<Form> notch() {
@@ -168,19 +169,17 @@ final class FacetWords {
             """)
         .runs(
             (form, call) ->
-                call.hold(
-                    Things.FORM,
-                    each(
-                        call,
-                        form,
-                        "notch",
-                        (f, name) ->
-                            Lids.notched(
-                                f,
-                                name,
-                                call.has(edge) ? call.get(edge) : "",
-                                as.read(call),
-                                call.site()))));
+                held(
+                    call,
+                    form,
+                    "notch",
+                    (f, name) ->
+                        Lids.notched(
+                            f,
+                            name,
+                            call.has(edge) ? call.get(edge) : "",
+                            as.read(call),
+                            call.site())));
   }
 
   private static Fn<Form> layer() {
@@ -252,6 +251,6 @@ final class FacetWords {
             design("Pen pot");
             prism({ sides: 6, side: 26, height: 90 }).open("top").unfold();
             """)
-        .runs((form, call) -> call.hold(Things.FORM, each(call, form, "open", Form::withoutFacet)));
+        .runs((form, call) -> held(call, form, "open", Form::withoutFacet));
   }
 }
