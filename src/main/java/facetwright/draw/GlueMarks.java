@@ -29,6 +29,11 @@ public record GlueMarks(Map<Integer, Faces.Face> faces, Numbers numbers) {
     return form.closure() == Closure.NOT_SOLVED ? NONE : of(net, form, Gluing.of(net, form));
   }
 
+  /** The faces alone, without numbers. */
+  public static GlueMarks faces(Net net, FoldedForm form) {
+    return new GlueMarks(of(net, form).faces, Numbers.NONE);
+  }
+
   /** The same, the order of gluing reckoned before. */
   public static GlueMarks of(Net net, FoldedForm form, List<Gluing.Stage> stages) {
     return new GlueMarks(Faces.of(net, form, stages), Numbers.of(net, stages));

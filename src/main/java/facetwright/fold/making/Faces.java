@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Which face of a panel takes the glue, read off the made form. */
 public final class Faces {
@@ -24,6 +26,9 @@ public final class Faces {
 
   /** What shares less is not glued to each other, in mm². */
   private static final double AREA = 4;
+
+  /** The radius of a disc of that area, in mm. */
+  private static final double DISC = Math.sqrt(AREA / Math.PI);
 
   private Faces() {}
 
@@ -99,6 +104,22 @@ public final class Faces {
     if (pose.ez().dot(normal(form, other)) < 0) {
       flat = flat.reversed();
     }
-    return Planar.sharedArea(net.panels().get(one).outline(), new Polygon2(flat)) > AREA;
+    Polygon2 own = net.panels().get(one).outline();
+    Polygon2 under = new Polygon2(flat);
+    return shareDisc(own, under) || Planar.sharedArea(own, under) > AREA;
+  }
+
+  /** Whether a disc of that area about a middle lies in both: most that share it do. */
+  private static boolean shareDisc(Polygon2 a, Polygon2 b) {
+    Vec2 one = a.centroid();
+    Vec2 other = b.centroid();
+    return Stream.of(one.toward(other, 0.5), one, other)
+        .anyMatch(p -> holdsDisc(a, p) && holdsDisc(b, p));
+  }
+
+  private static boolean holdsDisc(Polygon2 outline, Vec2 middle) {
+    return outline.contains(middle)
+        && IntStream.range(0, outline.size())
+            .allMatch(i -> outline.side(i).distance(middle) > DISC);
   }
 }

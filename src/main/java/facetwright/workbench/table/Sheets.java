@@ -1,7 +1,10 @@
 package facetwright.workbench.table;
 
 import facetwright.draw.Drawing;
+import facetwright.draw.GlueMarks;
 import facetwright.draw.NetDrawing;
+import facetwright.draw.SheetPart;
+import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Box2;
 import facetwright.geom.Vec2;
 import facetwright.net.sheet.Laid;
@@ -22,11 +25,18 @@ record Sheets(List<Drawing> drawings, List<Vec2> corners) {
     corners = List.copyOf(corners);
   }
 
-  static Sheets of(Laid laid, TableLook look) {
+  /**
+   * @param form the folded form of the net, which tells the face that takes the glue
+   */
+  static Sheets of(Laid laid, FoldedForm form, TableLook look) {
+    GlueMarks gluing = look.glue() ? GlueMarks.faces(laid.net(), form) : GlueMarks.NONE;
+    if (look.inside()) {
+      gluing = gluing.turnedOver(laid.net());
+    }
     List<Drawing> drawings = new ArrayList<>();
     List<Vec2> corners = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
-      Drawing drawing = NetDrawing.of(laid, i, look.content());
+      Drawing drawing = NetDrawing.of(SheetPart.of(laid, i), look.content(), gluing);
       Vec2 corner = NetDrawing.cornerOf(laid, i);
       if (look.inside()) {
         Box2 sheet = laid.sheet(i);
