@@ -65,8 +65,9 @@ public final class Actions {
 
   private void glue(Gluing.Stage stage) {
     pinch(Pinched.before(net, form, stages, stages.indexOf(stage), pushed));
-    for (Bond bond : stage.bonds()) {
-      boolean isSecond = bond != stage.bonds().getFirst();
+    for (int i = 0; i < stage.bonds().size(); i++) {
+      Bond bond = stage.bonds().get(i);
+      boolean isSecond = i > 0;
       if (!actions.isEmpty()
           && actions.getLast() instanceof Action.Bonded(List<Bond> bonds, boolean isOpposite)
           && isAlike(bonds.getLast(), bond)) {
