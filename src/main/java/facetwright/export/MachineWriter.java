@@ -6,6 +6,7 @@ import facetwright.draw.machine.MachineLines;
 import facetwright.draw.machine.PaperLines;
 import facetwright.draw.machine.Run;
 import facetwright.net.sheet.Laid;
+import facetwright.pace.Pace;
 import java.io.ByteArrayOutputStream;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -111,6 +112,7 @@ final class MachineWriter implements Exporter {
         pen(xml, run.kind());
         SvgDocument.title(xml, Xml.clean(run.label()));
         for (Mark line : run.lines()) {
+          Pace.step();
           xml.writeCharacters("\n");
           SvgWriter.mark(xml, line, lines.height());
         }

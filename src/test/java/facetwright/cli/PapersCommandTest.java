@@ -112,6 +112,13 @@ class PapersCommandTest {
     run(0, "make", LANTERN, "--page", "Letter", "--only", only, "--out", out);
     run(0, "ring", LANTERN, "--count", "8", "--page", "Letter", "--ruler", "1/8in", "--out", out);
     Files.delete(folder.resolve("harbour-lantern-template.pdf"));
+    // A quarter of a page.
+    Path card = folder.resolve("harbour-lantern-board-card.pdf");
+    try (PDDocument document = Loader.loadPDF(card.toFile())) {
+      PDRectangle page = document.getPage(0).getMediaBox();
+      assertThat(page.getWidth() * page.getHeight()).isCloseTo(8.5f * 72 * 11 * 72 / 4, within(1f));
+    }
+    Files.delete(card);
     run(0, "sweep", LANTERN, "--dial", "side", "--page", "Letter", "--out", out);
     run(0, "fit", LANTERN, "--sheet", "A3", "--page", "Letter", "--out", out);
     assertThat(folder.resolve("harbour-lantern-layout.pdf")).exists();

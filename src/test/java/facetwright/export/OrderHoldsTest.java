@@ -87,13 +87,16 @@ class OrderHoldsTest {
           switch (exporter.format()) {
             case "pdf" -> pages.size();
             case "layout" -> pages.size() - 1;
+            case "inside" -> job.isTiled() ? 0 : pages.size();
+            // Cards are a quarter of a page, or half.
+            case "board-card" -> pages.size();
             case "handout" -> job.isTiled() ? 0 : job.templates().size();
             default -> 0;
           };
       for (int i = 0; i < pages.size() - atTrueSize; i++) {
         PdfReading.Page made = pages.get(i);
         boolean isAcross =
-            exporter.format().matches("tiles|handout") && made.width() > made.height();
+            exporter.format().matches("tiles|inside|handout") && made.width() > made.height();
         String what = exporter.ending() + " page " + (i + 1);
         double wide = isAcross ? Math.max(page.width(), page.height()) : page.width();
         double high = isAcross ? Math.min(page.width(), page.height()) : page.height();
@@ -126,7 +129,8 @@ class OrderHoldsTest {
               + "|Ribbon, \\S+(?: \\d+/\\d+)? (mm|in) wide"
               + "|The net is .*? high\\."
               + "|One sheet of .*?high as it lies|Between two of them .*? for the knife"
-              + "|, [^,]{1,9} at the edges|off by up to [\\d.]+ (mm|in)"
+              + "|, [^,]{1,9} at the edges|At the edges .*? is left|With the usual .*? on it"
+              + "|off by up to [\\d.]+ (mm|in)"
               + "|stand open by [\\d.]+ (mm|in)|go round with [\\d.]+ (mm|in)"
               + "|make up [\\d.]+ (mm|in)|The ring of .*? high\\.|[\\d.]+ (mm|in)²");
 

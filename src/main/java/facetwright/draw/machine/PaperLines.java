@@ -9,6 +9,7 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.net.Layer;
 import facetwright.net.Net;
+import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -34,6 +35,7 @@ public final class PaperLines {
 
   /** Where the net has no layers, nothing on a page of no size to speak of. */
   public static MachineLines of(Net net) {
+    Pace.step();
     Map<String, List<List<Polygon2>>> byPaper = new LinkedHashMap<>();
     for (Layer layer : net.layers()) {
       byPaper
@@ -50,6 +52,7 @@ public final class PaperLines {
       double x = APART;
       double high = 0;
       for (List<Polygon2> piece : pieces) {
+        piece.forEach(ring -> Pace.step(ring.size()));
         Box2 box = box(piece);
         if (x > APART && x + box.width() > WIDE) {
           x = APART;

@@ -35,6 +35,7 @@ public final class Pictures {
   private final Deque<Wish> wishes = new ArrayDeque<>();
   private final Map<String, Picture> made = new LinkedHashMap<>();
   private Helpers helpers;
+  private volatile boolean closed;
   private boolean busy;
 
   private record Wish(Wall wall, Request request, String key, Consumer<Picture> show) {}
@@ -84,8 +85,9 @@ public final class Pictures {
     return new Wall();
   }
 
-  /** Lets all workers go. */
+  /** Lets all workers go; what still comes in is let go, too. */
   public void close() {
+    closed = true;
     wishes.clear();
     letGo();
   }
@@ -126,7 +128,9 @@ public final class Pictures {
         switch (reply) {
           case Reply.Done(var design) -> {
             Picture seen = Picture.of(design);
-            keep(wish.key, seen);
+            if (!closed) {
+              keep(wish.key, seen);
+            }
             yield seen;
           }
           case Reply.Failed failed when failed.line() > 0 ->
