@@ -27,6 +27,9 @@ public final class BoardCards {
 
   private BoardCards() {}
 
+  /** A card, and whether all its measures have room on it. */
+  private record Card(Drawing page, boolean isWhole) {}
+
   /**
    * @param title of the design
    */
@@ -35,11 +38,9 @@ public final class BoardCards {
     double low = Math.min(order.page().width(), order.page().height());
     double high = Math.max(order.page().width(), order.page().height());
     for (int i = 0; i < chart.pieces().size(); i++) {
-      Drawing quarter = card(title, net, chart, i, high / 2, low / 2);
-      boolean isWhole = !quarter.headings().isEmpty();
-      cards.add(
-          (isWhole ? quarter : card(title, net, chart, i, low, high / 2))
-              .headed(name(title, chart, i)));
+      Card quarter = card(title, net, chart, i, high / 2, low / 2);
+      Card fit = quarter.isWhole ? quarter : card(title, net, chart, i, low, high / 2);
+      cards.add(fit.page.headed(name(title, chart, i)));
     }
     return cards;
   }
@@ -51,8 +52,7 @@ public final class BoardCards {
         : design + ", with " + chart.pieces().get(piece).name();
   }
 
-  /** One with a heading where all its measures have room. */
-  private static Drawing card(
+  private static Card card(
       String title, Net net, ScoreChart all, int piece, double width, double height) {
     PieceChart chart = all.pieces().get(piece);
     double wide = width - 2 * EDGE;
@@ -73,8 +73,7 @@ public final class BoardCards {
     double x = (width - picture.block().width()) / 2;
     double mid = foot + (y - GAP - foot - picture.block().height()) / 2;
     marks.addAll(at(picture.block(), x, mid));
-    Drawing card = new Drawing(width, height, marks);
-    return picture.isWhole() ? card.headed("") : card;
+    return new Card(new Drawing(width, height, marks), picture.isWhole());
   }
 
   private static List<Mark> at(Block block, double x, double y) {

@@ -39,15 +39,19 @@ public record BoardPicture(Block block, boolean isWhole) {
 
   /** From which edge of the blank a row is measured, and so on which side of it the row stands. */
   private enum From {
-    LEFT(true),
-    RIGHT(true),
-    BELOW(false),
-    ABOVE(false);
+    LEFT(true, true),
+    RIGHT(true, false),
+    BELOW(false, true),
+    ABOVE(false, false);
 
     private final boolean isAcross;
 
-    From(boolean isAcross) {
+    /** Whether the row stands below the blank, or at its left. */
+    private final boolean isLow;
+
+    From(boolean isAcross, boolean isLow) {
       this.isAcross = isAcross;
+      this.isLow = isLow;
     }
   }
 
@@ -146,13 +150,12 @@ public record BoardPicture(Block block, boolean isWhole) {
             .toList();
     double extent = isAcross ? blank.width() : blank.height();
     Ranks ranks = Ranks.of(places.stream().map(p -> p * scale).toList(), lengths, extent);
-    // Rows from the left stand below, from the right above; from below at the left.
-    boolean isLow = row.from == From.LEFT || row.from == From.BELOW;
+    boolean isLow = row.from.isLow;
     double side =
         isAcross ? (isLow ? blank.minY() : blank.maxY()) : (isLow ? blank.minX() : blank.maxX());
     double out = isLow ? -1 : 1;
-    double zero = row.from == From.LEFT || row.from == From.BELOW ? 0 : extent;
-    double last = scale * (zero == 0 ? places.getLast() : places.getFirst());
+    double zero = isLow ? 0 : extent;
+    double last = scale * (isLow ? places.getLast() : places.getFirst());
     Vec2 begin = place(isAcross, blank, zero, side + out * LINE);
     marks.add(new Circle(begin, DOT, LineKind.CUT));
     marks.add(Stroke.line(begin, place(isAcross, blank, last, side + out * LINE), LineKind.GUIDE));
