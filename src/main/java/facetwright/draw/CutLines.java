@@ -6,11 +6,16 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.RoundSides;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.net.Net;
+import facetwright.net.Opening;
+import facetwright.net.Slit;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntPredicate;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.quadtree.Quadtree;
 
@@ -28,6 +33,29 @@ public final class CutLines {
 
   public static List<Mark> of(List<Segment2> cuts, LineKind kind) {
     return of(cuts, List.of(), kind);
+  }
+
+  /**
+   * The sides along which a net is cut, slits among them.
+   *
+   * @param isHere which panels count
+   */
+  public static List<Segment2> sides(Net net, IntPredicate isHere) {
+    return Stream.concat(net.boundary().stream(), net.slits().stream().map(Slit::a))
+        .filter(side -> isHere.test(side.panel()))
+        .map(net::segment)
+        .toList();
+  }
+
+  /** The cut round an opening, or that is one. */
+  public static Mark of(Opening opening) {
+    return switch (opening) {
+      case Opening.Hole h -> new Mark.Circle(h.centre(), h.diameter() / 2, LineKind.CUT);
+      case Opening.Slot s when s.isLine() ->
+          Mark.Stroke.line(s.line().from(), s.line().to(), LineKind.CUT);
+      case Opening.Slot _, Opening.Window _ ->
+          Mark.Stroke.around(opening.outline(), LineKind.CUT).asRound();
+    };
   }
 
   /**

@@ -1,5 +1,7 @@
 package facetwright.draw;
 
+import facetwright.net.Score;
+import facetwright.net.Sense;
 import java.util.List;
 
 /**
@@ -38,6 +40,11 @@ public enum LineKind {
     this.ink = ink;
     this.width = width;
     this.dashes = dashes;
+  }
+
+  /** How a score is drawn, seen from outside. */
+  public static LineKind of(Score score) {
+    return score.perforated() ? PERFORATION : score.sense() == Sense.MOUNTAIN ? MOUNTAIN : VALLEY;
   }
 
   /** What it is on the other face of the card. */

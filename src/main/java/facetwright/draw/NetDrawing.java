@@ -1,6 +1,5 @@
 package facetwright.draw;
 
-import facetwright.draw.Mark.Circle;
 import facetwright.draw.Mark.Fill;
 import facetwright.draw.Mark.Stroke;
 import facetwright.geom.Box2;
@@ -8,14 +7,11 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
-import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.Layer;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.Score;
-import facetwright.net.Sense;
-import facetwright.net.Slit;
 import facetwright.net.Tick;
 import facetwright.net.backing.Backings;
 import facetwright.net.sheet.Laid;
@@ -165,7 +161,7 @@ public final class NetDrawing {
     net.scores().stream().filter(s -> panels.contains(s.a().panel())).forEach(this::score);
     marks.addAll(
         CutLines.of(
-            straightCuts(),
+            CutLines.sides(net, panels::contains),
             part.panels().stream().map(p -> net.panels().get(p).outline()).toList(),
             LineKind.CUT));
     part.panels().forEach(p -> net.panels().get(p).openings().forEach(this::openingCut));
@@ -206,27 +202,8 @@ public final class NetDrawing {
   }
 
   private void score(Score score) {
-    LineKind kind =
-        score.perforated()
-            ? LineKind.PERFORATION
-            : score.sense() == Sense.MOUNTAIN ? LineKind.MOUNTAIN : LineKind.VALLEY;
     Segment2 line = net.segment(score.a());
-    marks.add(Stroke.line(line.from(), line.to(), kind));
-  }
-
-  private List<Segment2> straightCuts() {
-    List<Segment2> cuts = new ArrayList<>();
-    for (EdgeRef side : net.boundary()) {
-      if (panels.contains(side.panel())) {
-        cuts.add(net.segment(side));
-      }
-    }
-    for (Slit slit : net.slits()) {
-      if (panels.contains(slit.a().panel())) {
-        cuts.add(net.segment(slit.a()));
-      }
-    }
-    return cuts;
+    marks.add(Stroke.line(line.from(), line.to(), LineKind.of(score)));
   }
 
   private void openingArea(Opening opening) {
@@ -240,15 +217,11 @@ public final class NetDrawing {
   }
 
   private void openingCut(Opening opening) {
+    marks.add(CutLines.of(opening));
     if (opening instanceof Opening.Hole h) {
-      marks.add(new Circle(h.centre(), h.diameter() / 2, LineKind.CUT));
       double arm = Math.min(CENTRE_MARK, h.diameter() / 4);
       cross(h.centre(), new Vec2(arm, 0));
       cross(h.centre(), new Vec2(0, arm));
-    } else if (opening instanceof Opening.Slot s && s.isLine()) {
-      marks.add(Stroke.line(s.line().from(), s.line().to(), LineKind.CUT));
-    } else {
-      marks.add(Stroke.around(opening.outline(), LineKind.CUT).asRound());
     }
   }
 

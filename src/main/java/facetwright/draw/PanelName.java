@@ -4,7 +4,7 @@ import facetwright.draw.Mark.Anchor;
 import facetwright.draw.Mark.Text;
 import facetwright.draw.Mark.Weight;
 import facetwright.geom.Motion2;
-import facetwright.geom.Parting;
+import facetwright.geom.PartingSides;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
@@ -113,8 +113,8 @@ final class PanelName {
 
   private boolean isInside(Polygon2 box, Geometry area) {
     return convex
-        ? Parting.isInConvex(box, panel.outline())
-            && openings.stream().noneMatch(cut -> Parting.meet(box, cut))
+        ? PartingSides.isInConvex(box, panel.outline())
+            && openings.stream().noneMatch(cut -> PartingSides.meet(box, cut))
         : region.covers(area);
   }
 

@@ -76,6 +76,17 @@ public record SheetPart(Laid laid, int sheet, List<Integer> panels, Box2 page, b
         .orElse(new Box2(0, 0, page.width(), page.height()));
   }
 
+  /** A place of the page where it lies when the sheet is turned over about its upright middle. */
+  public Vec2 turnedOver(Vec2 onPage) {
+    return new Vec2(page.width() - onPage.x(), onPage.y());
+  }
+
+  /** The same of a box. */
+  public Box2 turnedOver(Box2 onPage) {
+    double wide = page.width();
+    return new Box2(wide - onPage.maxX(), onPage.minY(), wide - onPage.minX(), onPage.maxY());
+  }
+
   private static int nearest(Laid laid, Vec2 place) {
     return laid.sheetAt(place);
   }

@@ -7,9 +7,7 @@ import facetwright.draw.machine.PaperLines;
 import facetwright.draw.machine.Run;
 import facetwright.net.sheet.Laid;
 import facetwright.pace.Pace;
-import java.io.ByteArrayOutputStream;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.SequencedMap;
 import javax.xml.stream.XMLStreamException;
@@ -79,14 +77,7 @@ final class MachineWriter implements Exporter {
 
   @Override
   public SequencedMap<String, byte[]> files(Job job) {
-    SequencedMap<String, byte[]> files = new LinkedHashMap<>();
-    List<MachineLines> sheets = sheets(job.laid());
-    for (MachineLines sheet : sheets) {
-      int number = files.size() + 1;
-      String of = sheets.size() == 1 ? "" : ", sheet " + number;
-      files.put(job.named().file(ending(), number), svg(title(job) + of, sheet));
-    }
-    return files;
+    return SvgDocument.files(this, job, sheets(job.laid()), MachineWriter::svg);
   }
 
   private List<MachineLines> sheets(Laid laid) {
@@ -101,29 +92,24 @@ final class MachineWriter implements Exporter {
   }
 
   private static byte[] svg(String title, MachineLines lines) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try {
-      XMLStreamWriter xml = SvgDocument.begin(out);
-      SvgDocument.open(xml, title, lines.width(), lines.height(), 1);
-      for (Run run : lines.runs()) {
+    return SvgDocument.of(title, lines.width(), lines.height(), xml -> runs(xml, lines));
+  }
+
+  private static void runs(XMLStreamWriter xml, MachineLines lines) throws XMLStreamException {
+    for (Run run : lines.runs()) {
+      xml.writeCharacters("\n");
+      xml.writeStartElement("g");
+      xml.writeAttribute("id", run.id());
+      pen(xml, run.kind());
+      SvgDocument.title(xml, Xml.clean(run.label()));
+      for (Mark line : run.lines()) {
+        Pace.step();
         xml.writeCharacters("\n");
-        xml.writeStartElement("g");
-        xml.writeAttribute("id", run.id());
-        pen(xml, run.kind());
-        SvgDocument.title(xml, Xml.clean(run.label()));
-        for (Mark line : run.lines()) {
-          Pace.step();
-          xml.writeCharacters("\n");
-          SvgWriter.mark(xml, line, lines.height());
-        }
-        xml.writeCharacters("\n");
-        xml.writeEndElement();
+        SvgWriter.mark(xml, line, lines.height());
       }
-      SvgDocument.end(xml);
-    } catch (XMLStreamException e) {
-      throw new IllegalStateException(e);
+      xml.writeCharacters("\n");
+      xml.writeEndElement();
     }
-    return out.toByteArray();
   }
 
   private static void pen(XMLStreamWriter xml, LineKind kind) throws XMLStreamException {

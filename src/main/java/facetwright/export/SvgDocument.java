@@ -1,8 +1,12 @@
 package facetwright.export;
 
 import facetwright.words.Decimals;
-import java.io.OutputStream;
+import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.SequencedMap;
+import java.util.function.BiFunction;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -13,22 +17,48 @@ final class SvgDocument {
 
   private SvgDocument() {}
 
-  static XMLStreamWriter begin(OutputStream out) throws XMLStreamException {
-    XMLStreamWriter xml =
-        XMLOutputFactory.newDefaultFactory()
-            .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
-    xml.writeStartDocument(StandardCharsets.UTF_8.name(), "1.0");
-    xml.writeCharacters("\n");
-    return xml;
+  /** What stands in a picture. */
+  @FunctionalInterface
+  interface Body {
+    void write(XMLStreamWriter xml) throws XMLStreamException;
   }
 
-  /** Ends a picture that is the whole document. */
-  static void end(XMLStreamWriter xml) throws XMLStreamException {
-    xml.writeCharacters("\n");
-    xml.writeEndElement();
-    xml.writeCharacters("\n");
-    xml.writeEndDocument();
-    xml.close();
+  /** A whole document of so many mm. */
+  static byte[] of(String title, double width, double height, Body body) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      XMLStreamWriter xml =
+          XMLOutputFactory.newDefaultFactory()
+              .createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
+      xml.writeStartDocument(StandardCharsets.UTF_8.name(), "1.0");
+      xml.writeCharacters("\n");
+      open(xml, title, width, height, 1);
+      body.write(xml);
+      xml.writeCharacters("\n");
+      xml.writeEndElement();
+      xml.writeCharacters("\n");
+      xml.writeEndDocument();
+      xml.close();
+    } catch (XMLStreamException e) {
+      throw new IllegalStateException(e);
+    }
+    return out.toByteArray();
+  }
+
+  /**
+   * A file for each of some pages, by name; of several each says which it is.
+   *
+   * @param draw makes a document of a title and a page
+   */
+  static <T> SequencedMap<String, byte[]> files(
+      Exporter of, Job job, List<T> pages, BiFunction<String, T, byte[]> draw) {
+    SequencedMap<String, byte[]> files = new LinkedHashMap<>();
+    for (T page : pages) {
+      int number = files.size() + 1;
+      String which = pages.size() == 1 ? "" : ", sheet " + number;
+      files.put(job.named().file(of.ending(), number), draw.apply(of.title(job) + which, page));
+    }
+    return files;
   }
 
   /** Begins a picture of so many mm. */

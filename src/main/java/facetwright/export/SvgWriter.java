@@ -8,9 +8,7 @@ import facetwright.geom.Leg;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.pace.Pace;
-import java.io.ByteArrayOutputStream;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SequencedMap;
@@ -52,27 +50,12 @@ public final class SvgWriter implements Exporter {
 
   @Override
   public SequencedMap<String, byte[]> files(Job job) {
-    SequencedMap<String, byte[]> files = new LinkedHashMap<>();
-    for (Drawing page : job.templates()) {
-      int number = files.size() + 1;
-      String of = job.templates().size() == 1 ? "" : ", sheet " + number;
-      files.put(job.named().file(ending(), number), write(title(job) + of, page));
-    }
-    return files;
+    return SvgDocument.files(this, job, job.templates(), SvgWriter::write);
   }
 
   /** Any page as a picture. */
   public static byte[] write(String title, Drawing page) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try {
-      XMLStreamWriter xml = SvgDocument.begin(out);
-      SvgDocument.open(xml, title, page.width(), page.height(), 1);
-      layers(xml, page, true);
-      SvgDocument.end(xml);
-    } catch (XMLStreamException e) {
-      throw new IllegalStateException(e);
-    }
-    return out.toByteArray();
+    return SvgDocument.of(title, page.width(), page.height(), xml -> layers(xml, page, true));
   }
 
   /**

@@ -144,7 +144,7 @@ public final class Planar {
 
   /** Area that two outlines share, in mm²; see {@link #sharedArea(Polygon, Polygon)}. */
   public static double sharedArea(Polygon2 a, Polygon2 b) {
-    return Parting.isApart(a, b) ? 0 : sharedArea(polygon(a), polygon(b));
+    return PartingSides.isApart(a, b) ? 0 : sharedArea(polygon(a), polygon(b));
   }
 
   /**

@@ -2,7 +2,7 @@ package facetwright.net;
 
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
-import facetwright.geom.Parting;
+import facetwright.geom.PartingSides;
 import facetwright.geom.Planar;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -56,7 +56,7 @@ public final class Overlaps {
 
   private static void add(
       List<Overlap> found, List<Panel> panels, int a, int b, LengthTolerance depth) {
-    if (Parting.isApart(panels.get(a).outline(), panels.get(b).outline())) {
+    if (PartingSides.isApart(panels.get(a).outline(), panels.get(b).outline())) {
       return;
     }
     Polygon one = panels.get(a).region();

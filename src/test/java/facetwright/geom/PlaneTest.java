@@ -98,8 +98,8 @@ class PlaneTest {
     Polygon2 one = Polygon2.regular(Vec2.ZERO, n, 10, turned);
     Polygon2 other = Polygon2.regular(new Vec2(away, away / 3), 3 + stride, 4, -turned);
     boolean disjoint = Planar.polygon(one).disjoint(Planar.polygon(other));
-    assertThat(Parting.meet(one, other)).isEqualTo(!disjoint);
-    assertThat(Parting.isInConvex(other, one))
+    assertThat(PartingSides.meet(one, other)).isEqualTo(!disjoint);
+    assertThat(PartingSides.isInConvex(other, one))
         .isEqualTo(Planar.polygon(one).covers(Planar.polygon(other)));
     Motion2 motion = Motion2.turn(turned).then(Motion2.shift(new Vec2(away, -away)));
     assertThat(motion.boxOf(other.corners())).isEqualTo(motion.apply(other).box());
@@ -173,9 +173,9 @@ class PlaneTest {
   @Test
   void outlinesThatTouchMeet() {
     Polygon2 card = Polygon2.rectangle(0, 0, 40, 30);
-    assertThat(Parting.meet(card, Polygon2.rectangle(40, 30, 5, 5))).isTrue();
-    assertThat(Parting.meet(card, Polygon2.rectangle(10, 30, 5, 5))).isTrue();
-    assertThat(Parting.meet(card, Polygon2.rectangle(10, 10, 5, 5))).isTrue();
+    assertThat(PartingSides.meet(card, Polygon2.rectangle(40, 30, 5, 5))).isTrue();
+    assertThat(PartingSides.meet(card, Polygon2.rectangle(10, 30, 5, 5))).isTrue();
+    assertThat(PartingSides.meet(card, Polygon2.rectangle(10, 10, 5, 5))).isTrue();
     Polygon2 bay =
         new Polygon2(
             List.of(
@@ -185,8 +185,8 @@ class PlaneTest {
                 new Vec2(45, 40),
                 new Vec2(45, -5),
                 new Vec2(-10, -5)));
-    assertThat(Parting.meet(card, bay)).isFalse();
-    assertThat(Parting.meet(bay, card)).isFalse();
+    assertThat(PartingSides.meet(card, bay)).isFalse();
+    assertThat(PartingSides.meet(bay, card)).isFalse();
   }
 
   @Test

@@ -5,7 +5,7 @@ import facetwright.check.finding.Subject;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Motion3;
-import facetwright.geom.Parting;
+import facetwright.geom.PartingSides;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
@@ -182,7 +182,7 @@ public record ClosingStack(List<Integer> panels, double area, double thickness) 
     List<Integer> crowded = new ArrayList<>();
     for (int i = 0; i < outlines.size(); i++) {
       Polygon2 own = outlines.get(i);
-      if (outlines.stream().filter(other -> !Parting.isApart(own, other)).count() >= least) {
+      if (outlines.stream().filter(other -> !PartingSides.isApart(own, other)).count() >= least) {
         crowded.add(i);
       }
     }

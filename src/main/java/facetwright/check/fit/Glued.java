@@ -5,7 +5,7 @@ import facetwright.check.finding.Subject;
 import facetwright.check.finding.TabShape;
 import facetwright.geom.Motion2;
 import facetwright.geom.Motion3;
-import facetwright.geom.Parting;
+import facetwright.geom.PartingSides;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
@@ -93,7 +93,7 @@ record Glued(int join, int tab, int host, Polygon2 lying, Segment2 foot) {
 
   /** Whether two outlines share more than a shallow sliver. */
   static boolean share(Polygon2 a, Polygon2 b) {
-    if (!a.box().meets(b.box()) || Parting.isApart(a, b)) {
+    if (!a.box().meets(b.box()) || PartingSides.isApart(a, b)) {
       return false;
     }
     Geometry both =

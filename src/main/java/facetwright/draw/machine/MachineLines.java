@@ -3,19 +3,13 @@ package facetwright.draw.machine;
 import facetwright.draw.CutLines;
 import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
-import facetwright.draw.Mark.Circle;
 import facetwright.draw.Mark.Stroke;
 import facetwright.draw.SheetPart;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
-import facetwright.net.EdgeRef;
 import facetwright.net.Net;
-import facetwright.net.Opening;
-import facetwright.net.Score;
-import facetwright.net.Sense;
-import facetwright.net.Slit;
 import facetwright.net.sheet.Laid;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
@@ -52,7 +46,7 @@ public record MachineLines(double width, double height, List<Run> runs) {
     for (LineKind kind : List.of(LineKind.MOUNTAIN, LineKind.VALLEY, LineKind.PERFORATION)) {
       List<Segment2> scores =
           net.scores().stream()
-              .filter(s -> here.contains(s.a().panel()) && kind(s) == kind)
+              .filter(s -> here.contains(s.a().panel()) && LineKind.of(s) == kind)
               .map(s -> net.segment(s.a()))
               .toList();
       List<Mark> lines = new ArrayList<>();
@@ -61,44 +55,20 @@ public record MachineLines(double width, double height, List<Run> runs) {
       }
       at = add(runs, kind.id(), scored(kind), kind, lines, onPage, at);
     }
-    List<Segment2> cuts = new ArrayList<>();
-    for (EdgeRef side : net.boundary()) {
-      if (here.contains(side.panel())) {
-        cuts.add(net.segment(side));
-      }
-    }
-    for (Slit slit : net.slits()) {
-      if (here.contains(slit.a().panel())) {
-        cuts.add(net.segment(slit.a()));
-      }
-    }
+    List<Segment2> cuts = CutLines.sides(net, here::contains);
     List<Polygon2> outlines =
         part.panels().stream().map(p -> net.panels().get(p).outline()).toList();
     Outlines outline = Outlines.of(outlines, cuts);
     List<Mark> within = new ArrayList<>(outline.within());
-    part.panels().forEach(p -> net.panels().get(p).openings().forEach(o -> within.add(cut(o))));
+    part.panels()
+        .forEach(p -> net.panels().get(p).openings().forEach(o -> within.add(CutLines.of(o))));
     at = add(runs, "cut-within", "cut within the pieces", LineKind.CUT, within, onPage, at);
     add(runs, "cut-outline", "cut round the pieces", LineKind.CUT, outline.around(), onPage, at);
     return new MachineLines(part.page().width(), part.page().height(), runs);
   }
 
-  private static LineKind kind(Score score) {
-    return score.perforated()
-        ? LineKind.PERFORATION
-        : score.sense() == Sense.MOUNTAIN ? LineKind.MOUNTAIN : LineKind.VALLEY;
-  }
-
   private static String scored(LineKind kind) {
     return kind == LineKind.PERFORATION ? "perforate" : "score, folded as a " + kind.id();
-  }
-
-  private static Mark cut(Opening opening) {
-    return switch (opening) {
-      case Opening.Hole h -> new Circle(h.centre(), h.diameter() / 2, LineKind.CUT);
-      case Opening.Slot s when s.isLine() ->
-          Stroke.line(s.line().from(), s.line().to(), LineKind.CUT);
-      default -> Stroke.around(opening.outline(), LineKind.CUT).asRound();
-    };
   }
 
   /** Adds a run where there is anything to do, and tells where the tool is then. */

@@ -7,6 +7,7 @@ import facetwright.draw.LineKinds;
 import facetwright.draw.Mark;
 import facetwright.draw.picture.Block;
 import facetwright.draw.picture.BoardPicture;
+import facetwright.draw.picture.FoldPicture;
 import facetwright.draw.picture.Legend;
 import facetwright.geom.Box2;
 import facetwright.net.Net;
@@ -60,9 +61,9 @@ public final class BoardCards {
     List<Mark> marks = new ArrayList<>();
     double y = height - EDGE - head.height();
     marks.addAll(at(head, EDGE, y));
-    Block probe = BoardPicture.of(net, piece, chart, wide, y - EDGE).block();
+    Block card = FoldPicture.of(net, piece, chart, chart.width(), chart.height());
     List<LineKind> kinds =
-        LineKinds.used(probe.marks()).stream()
+        LineKinds.used(card.marks()).stream()
             .filter(
                 k -> k == LineKind.MOUNTAIN || k == LineKind.VALLEY || k == LineKind.PERFORATION)
             .toList();

@@ -44,7 +44,7 @@ public record Template(GlueMarks gluing, boolean isInside) {
   Polygon2 onPage(SheetPart part, Polygon2 outline) {
     Polygon2 there = Motion2.shift(part.shift()).apply(outline);
     return isInside
-        ? Polygon2.ofEitherSense(there.corners().stream().map(c -> over(part, c)).toList())
+        ? Polygon2.ofEitherSense(there.corners().stream().map(c -> part.turnedOver(c)).toList())
         : there;
   }
 
@@ -52,23 +52,16 @@ public record Template(GlueMarks gluing, boolean isInside) {
   Box2 onPage(SheetPart part, List<Vec2> points) {
     Vec2 shift = part.shift();
     return Box2.around(
-        points.stream().map(p -> p.plus(shift)).map(p -> isInside ? over(part, p) : p).toList());
+        points.stream()
+            .map(p -> p.plus(shift))
+            .map(p -> isInside ? part.turnedOver(p) : p)
+            .toList());
   }
 
   /** Round the panels of a sheet, on the page. */
   Box2 panelBox(SheetPart part) {
     Box2 box = part.panelBox();
-    return isInside
-        ? new Box2(
-            part.page().width() - box.maxX(),
-            box.minY(),
-            part.page().width() - box.minX(),
-            box.maxY())
-        : box;
-  }
-
-  private static Vec2 over(SheetPart part, Vec2 p) {
-    return new Vec2(part.page().width() - p.x(), p.y());
+    return isInside ? part.turnedOver(box) : box;
   }
 
   /** Which face is up, in a sentence. */

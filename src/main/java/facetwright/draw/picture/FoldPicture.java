@@ -13,7 +13,6 @@ import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.Panel;
 import facetwright.net.Score;
-import facetwright.net.Sense;
 import facetwright.papers.chart.PieceChart;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,22 +40,10 @@ public final class FoldPicture {
     for (Score s : net.scores()) {
       if (pieceOf[s.a().panel()] == piece) {
         Segment2 line = net.segment(s.a());
-        LineKind kind =
-            s.perforated()
-                ? LineKind.PERFORATION
-                : s.sense() == Sense.MOUNTAIN ? LineKind.MOUNTAIN : LineKind.VALLEY;
-        marks.add(Stroke.line(line.from(), line.to(), kind));
+        marks.add(Stroke.line(line.from(), line.to(), LineKind.of(s)));
       }
     }
-    List<Segment2> cuts = new ArrayList<>();
-    net.boundary().stream()
-        .filter(e -> pieceOf[e.panel()] == piece)
-        .map(net::segment)
-        .forEach(cuts::add);
-    net.slits().stream()
-        .filter(s -> pieceOf[s.a().panel()] == piece)
-        .map(s -> net.segment(s.a()))
-        .forEach(cuts::add);
+    List<Segment2> cuts = CutLines.sides(net, p -> pieceOf[p] == piece);
     marks.addAll(CutLines.of(cuts, LineKind.CUT));
     List<Mark> onBlank = marks.stream().map(m -> m.moved(chart.toBlank())).toList();
     return Scaling.told(

@@ -73,13 +73,6 @@ public final class HandoutPictures {
     this.makings = handout.makings();
   }
 
-  /** Where the piece lies when its sheet is turned over. */
-  private static Box2 turnedOver(SheetPart part) {
-    Box2 box = part.panelBox();
-    double wide = part.page().width();
-    return new Box2(wide - box.maxX(), box.minY(), wide - box.minX(), box.maxY());
-  }
-
   /** With an arrow above it that turns it over. */
   private static Block over(Block picture) {
     List<Mark> marks = new ArrayList<>(picture.marks());
@@ -177,7 +170,8 @@ public final class HandoutPictures {
       case Picture.Backed b -> {
         SheetPart part = SheetPart.of(laid, b.sheet());
         Drawing inside = NetDrawing.of(part, INSIDE).turnedOver();
-        yield over(Scaling.fitted(inside.marks(), turnedOver(part), width, height - OVER));
+        yield over(
+            Scaling.fitted(inside.marks(), part.turnedOver(part.panelBox()), width, height - OVER));
       }
       case Picture.Midway m -> midway().block(m, width, height);
       case Picture.Folded folded -> {

@@ -22,7 +22,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** What pictures of a making show, action by action. */
 final class Scenes {
@@ -57,13 +56,7 @@ final class Scenes {
     Optional<Action> action =
         at < making.actions().size() ? Optional.of(making.actions().get(at)) : Optional.empty();
     List<Scene.Move> moves =
-        action
-            .map(
-                a ->
-                    a instanceof Action.Bonded(List<Bond> bonds, boolean _)
-                        ? bonds.stream().map(b -> move(b, poses)).toList()
-                        : List.<Scene.Move>of())
-            .orElse(List.of());
+        Action.bonds(action.stream().toList()).stream().map(b -> move(b, poses)).toList();
     Net part = isAll ? net : only(making.part());
     List<Motion3> own = of(shown, poses);
     return new Scene(
@@ -121,13 +114,7 @@ final class Scenes {
         shown.stream().filter(net.fittings().all().get(fitting).panels()::contains).toList();
     Vec3 middle = middle(own, form.poses());
     List<Integer> open =
-        making.actions().stream()
-            .skip(at)
-            .flatMap(
-                a ->
-                    a instanceof Action.Bonded(List<Bond> bonds, boolean _)
-                        ? bonds.stream()
-                        : Stream.empty())
+        Action.bonds(making.actions().subList(at, making.actions().size())).stream()
             .map(b -> Midway.lying(net, b))
             .toList();
     Vec3 way = open.isEmpty() ? Vec3.Z : middle(open, poses).minus(middle);

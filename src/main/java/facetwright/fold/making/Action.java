@@ -1,12 +1,21 @@
 package facetwright.fold.making;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One thing that hands do in making a piece up: one sentence and one picture. What is done alike
  * several times over is one action.
  */
 public sealed interface Action {
+  /** All that some actions glue or close, in order. */
+  static List<Bond> bonds(List<Action> actions) {
+    return actions.stream()
+        .flatMap(
+            a -> a instanceof Bonded(List<Bond> bonds, boolean _) ? bonds.stream() : Stream.empty())
+        .toList();
+  }
+
   /**
    * Places are glued or closed, all alike.
    *

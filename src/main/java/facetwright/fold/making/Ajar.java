@@ -77,8 +77,6 @@ record Ajar(Set<Integer> tabs, List<Set<Integer>> clusters) {
   }
 
   private static long scores(Net net, int panel) {
-    return net.scores().stream()
-        .filter(s -> s.a().panel() == panel || s.b().panel() == panel)
-        .count();
+    return net.scores().stream().filter(s -> s.isOf(panel)).count();
   }
 }

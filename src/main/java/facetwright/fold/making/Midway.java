@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /**
  * How a piece lies between two actions of making it up. What holds fast by then, see {@link Held},
@@ -73,8 +72,8 @@ public final class Midway {
     if (at == actions.size()) {
       return poses;
     }
-    List<Bond> all = bonds(actions);
-    List<Bond> done = bonds(actions.subList(0, at));
+    List<Bond> all = Action.bonds(actions);
+    List<Bond> done = Action.bonds(actions.subList(0, at));
     Set<Integer> pushed = new HashSet<>();
     for (Action action : actions.subList(0, at)) {
       if (action instanceof Action.Pinched(List<Integer> gussets, boolean _)) {
@@ -248,15 +247,5 @@ public final class Midway {
 
   private static Motion3 shift(Vec3 by) {
     return new Motion3(Vec3.X, Vec3.Y, Vec3.Z, by);
-  }
-
-  private static List<Bond> bonds(List<Action> actions) {
-    return actions.stream()
-        .flatMap(
-            a ->
-                a instanceof Action.Bonded(List<Bond> bonds, boolean _)
-                    ? bonds.stream()
-                    : Stream.empty())
-        .toList();
   }
 }

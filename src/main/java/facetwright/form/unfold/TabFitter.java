@@ -12,7 +12,7 @@ import facetwright.form.EdgeTab.Bearer;
 import facetwright.form.FormEdge;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
-import facetwright.geom.Parting;
+import facetwright.geom.PartingSides;
 import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
@@ -284,6 +284,6 @@ final class TabFitter {
             .map(s -> Overlap.inside(s.outline(), flat.outline(host), flat.isConvex(host)))
             .orElse(true);
     return isWhole
-        && flat.openings(host).stream().noneMatch(cut -> Parting.meet(tab.hidden(), cut));
+        && flat.openings(host).stream().noneMatch(cut -> PartingSides.meet(tab.hidden(), cut));
   }
 }

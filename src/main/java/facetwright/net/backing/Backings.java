@@ -2,7 +2,7 @@ package facetwright.net.backing;
 
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
-import facetwright.geom.Parting;
+import facetwright.geom.PartingSides;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
@@ -179,7 +179,7 @@ public final class Backings {
 
   private static int met(Piece piece, List<Piece> made) {
     for (int i = 0; i < made.size(); i++) {
-      if (Parting.meet(piece.outline, made.get(i).outline)) {
+      if (PartingSides.meet(piece.outline, made.get(i).outline)) {
         return i;
       }
     }

@@ -3,7 +3,6 @@ package facetwright.papers.handout;
 import facetwright.fold.making.Action;
 import facetwright.fold.making.Bond;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * How a part is made up, or all.
@@ -18,12 +17,6 @@ public record Making(int part, List<Action> actions) {
 
   /** All that is glued or closed, in order. */
   public List<Bond> bonds() {
-    return actions.stream()
-        .flatMap(
-            a ->
-                a instanceof Action.Bonded(List<Bond> bonds, boolean _)
-                    ? bonds.stream()
-                    : Stream.empty())
-        .toList();
+    return Action.bonds(actions);
   }
 }

@@ -3,11 +3,11 @@ package facetwright.geom;
 import java.util.List;
 
 /** Whether two outlines share a place, by a side that parts them. */
-public final class Parting {
+public final class PartingSides {
   /** Distance that still counts as touching, in mm: rounding, not overlap. */
   private static final LengthTolerance TOUCHING = LengthTolerance.ROUNDING;
 
-  private Parting() {}
+  private PartingSides() {}
 
   /**
    * Whether a side of one outline has all of it on its left and all of the other on its right: a
