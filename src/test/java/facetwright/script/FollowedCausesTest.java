@@ -84,6 +84,27 @@ class FollowedCausesTest {
     }
   }
 
+  /** Joined by the sides that lie away from each other, and too short besides: both are told. */
+  @Test
+  void petalsTooShortAndJoinedByWrongSides() throws ScriptException {
+    String wrong = PETALS.replace("\"left\"", "\"LEFT\"").replace("\"right\"", "\"left\"");
+    wrong = wrong.replace("\"LEFT\"", "\"right\"");
+    Random chance = new Random(4);
+    for (int i = 0; i < 12; i++) {
+      int n = 4 + chance.nextInt(5);
+      double side = 25 + 50 * chance.nextDouble();
+      double apothem = side / (2 * Math.tan(Math.PI / n));
+      double depth = (0.4 + 0.55 * chance.nextDouble()) * apothem;
+      Finding found = only("wrong-sides", evaluate(wrong, n, side, depth));
+      assertThat(found.fix())
+          .matches("Join sides that meet at a corner: side 3 .* with side 2 .* So joined, .*");
+      double deep = numbers("Make both at least ([\\d.]+) mm deep", found.fix()).getFirst();
+      closes(evaluate(PETALS, n, side, deep));
+      Finding first = only("wrong-sides", evaluate(wrong, n, side, 1.2 * deep));
+      assertThat(first.fix()).startsWith("Join sides that meet").doesNotContain("So joined");
+    }
+  }
+
   private static final String OBLONG =
       """
       design("Roof");

@@ -4,26 +4,43 @@ import facetwright.check.finding.Subject;
 import facetwright.fold.Folding;
 import facetwright.fold.close.LeastGap;
 import facetwright.fold.pose.Closure;
+import facetwright.fold.pose.JoinGap;
 import facetwright.geom.LengthTolerance;
+import facetwright.message.Message;
+import facetwright.message.Value;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Panel;
 import facetwright.net.PanelRole;
 import facetwright.net.Score;
+import facetwright.net.sheet.Laid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
  * Other sides for joins whose own can't meet: of the same panels, as long as each other, free, and
- * such that the form so joined was folded and is no longer known not to close.
+ * such that the form so joined was folded and is no longer known not to close. Where none of them
+ * closes it, but each join has sides that share a corner, these are taken, with what still keeps
+ * the form open: two faults, told at once.
  */
 final class Rejoined {
   /** So many pairs of sides are tried for one join. */
   private static final int MOST_TRIED = 6;
+
+  /**
+   * What to join instead.
+   *
+   * @param seams for each join what it should be; empty where nothing was found for all of them
+   * @param left what keeps the form open that is so joined: what it is, and what mends it
+   */
+  record Advice(List<Join.Seam> seams, Optional<Message> left) {
+    private static final Advice NONE = new Advice(List.of(), Optional.empty());
+  }
 
   private final Subject subject;
   private final Net net;
@@ -35,12 +52,13 @@ final class Rejoined {
     this.wrong = wrong;
   }
 
-  /** For each join what it should be; empty where none was found for all of them. */
-  static List<Join.Seam> of(Subject subject, List<Join.Seam> wrong) {
-    return new Rejoined(subject, wrong).find();
+  static Advice of(Subject subject, List<Join.Seam> wrong) {
+    Rejoined rejoined = new Rejoined(subject, wrong);
+    List<Join.Seam> closing = rejoined.closing();
+    return closing.isEmpty() ? rejoined.atCorners() : new Advice(closing, Optional.empty());
   }
 
-  private List<Join.Seam> find() {
+  private List<Join.Seam> closing() {
     Set<EdgeRef> taken = taken();
     List<Join.Seam> right = new ArrayList<>();
     for (Join.Seam seam : wrong) {
@@ -69,6 +87,40 @@ final class Rejoined {
     return right;
   }
 
+  /** The sides that share a corner, where that leaves a fault of another kind. */
+  private Advice atCorners() {
+    Set<EdgeRef> taken = taken();
+    List<Join.Seam> right = new ArrayList<>();
+    for (Join.Seam seam : wrong) {
+      Optional<Join.Seam> near =
+          pairs(seam, taken).stream()
+              .filter(s -> WrongSidesRule.shareCorner(net, s.a(), s.b()))
+              .findFirst();
+      if (near.isEmpty()) {
+        return Advice.NONE;
+      }
+      right.add(near.get());
+      taken.add(near.get().a());
+      taken.add(near.get().b());
+    }
+    Laid laid = subject.laid().with(net.joined(rejoin(right)));
+    return new Advice(right, Optional.of(left(new Subject(laid, Folding.fold(laid)))));
+  }
+
+  private static Message left(Subject mended) {
+    return CauseRule.ALL.stream()
+        .flatMap(rule -> rule.find(mended).stream())
+        .findFirst()
+        .map(f -> Message.of("%s. %s", f.told(), f.remedy()))
+        .orElseGet(
+            () ->
+                Message.of(
+                    "it still misses by %s. Make what is joined reach farther, or what lies between"
+                        + " smaller.",
+                    Value.length(
+                        mended.folded().gaps().stream().mapToDouble(JoinGap::mm).max().orElse(0))));
+  }
+
   /** Sides that are scored to more than a tab, or joined by what stays. */
   private Set<EdgeRef> taken() {
     Set<EdgeRef> taken = new HashSet<>();
@@ -93,6 +145,13 @@ final class Rejoined {
 
   /** Pairs of free sides as long as each other that can meet, those with a common corner first. */
   private List<Join.Seam> able(Join.Seam seam, Set<EdgeRef> taken) {
+    return pairs(seam, taken).stream()
+        .filter(s -> LeastGap.of(net, s.a(), s.b(), LengthTolerance.UNSEEN.mm()) == 0)
+        .limit(MOST_TRIED)
+        .toList();
+  }
+
+  private List<Join.Seam> pairs(Join.Seam seam, Set<EdgeRef> taken) {
     List<Join.Seam> pairs = new ArrayList<>();
     for (EdgeRef a : free(seam.a().panel(), taken)) {
       for (EdgeRef b : free(seam.b().panel(), taken)) {
@@ -102,10 +161,7 @@ final class Rejoined {
       }
     }
     pairs.sort(Comparator.comparing(s -> !WrongSidesRule.shareCorner(net, s.a(), s.b())));
-    return pairs.stream()
-        .filter(s -> LeastGap.of(net, s.a(), s.b(), LengthTolerance.UNSEEN.mm()) == 0)
-        .limit(MOST_TRIED)
-        .toList();
+    return pairs;
   }
 
   private List<EdgeRef> free(int panel, Set<EdgeRef> taken) {
@@ -122,12 +178,16 @@ final class Rejoined {
 
   /** Whether the form so joined is not known to stay open. */
   private boolean isFit(List<Join.Seam> right) {
+    Closure closure = Folding.fold(subject.laid().with(net.joined(rejoin(right)))).closure();
+    return closure != Closure.OPEN && closure != Closure.IN_ITSELF;
+  }
+
+  private List<Join> rejoin(List<Join.Seam> right) {
     List<Join> joins = new ArrayList<>();
     for (Join join : net.joins()) {
       int place = wrong.indexOf(join);
       joins.add(place < 0 ? join : right.get(place));
     }
-    Closure closure = Folding.fold(subject.laid().with(net.joined(joins))).closure();
-    return closure != Closure.OPEN && closure != Closure.IN_ITSELF;
+    return joins;
   }
 }

@@ -65,14 +65,17 @@ final class WrongSidesRule implements CauseRule {
   }
 
   private static List<Message> mends(Subject subject, List<Join.Seam> seams) {
-    return Rejoined.of(subject, seams).stream()
+    Rejoined.Advice advice = Rejoined.of(subject, seams);
+    Message left = advice.left().map(m -> Message.of(" So joined, %s", m)).orElse(Message.EMPTY);
+    return advice.seams().stream()
         .map(
             to ->
                 Message.of(
-                    "Join sides that meet%s: %s with %s.",
+                    "Join sides that meet%s: %s with %s.%s",
                     shareCorner(subject.net(), to.a(), to.b()) ? " at a corner" : "",
                     subject.side(to.a()),
-                    subject.side(to.b())))
+                    subject.side(to.b()),
+                    left))
         .toList();
   }
 
