@@ -29,6 +29,7 @@ import facetwright.check.fit.ClosingStackRule;
 import facetwright.check.fit.DustFlapRule;
 import facetwright.check.fit.FitRule;
 import facetwright.check.fit.FittingRule;
+import facetwright.check.fit.HeldHingeRule;
 import facetwright.check.fit.PlacingRule;
 import facetwright.check.fit.RibbonRule;
 import facetwright.check.fit.ShallowFlapRule;
@@ -69,6 +70,7 @@ public final class Checks {
           new DustFlapRule(),
           new PlacingRule(),
           new SwingRule(),
+          new HeldHingeRule(),
           new FitRule(),
           new FittingRule(),
           new RibbonRule(),

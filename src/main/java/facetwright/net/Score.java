@@ -34,6 +34,11 @@ public record Score(
     return new Score(a, b, way, angle, perforated, hinge, site);
   }
 
+  /** The same score, folded so far. */
+  public Score folded(FoldAngle far) {
+    return new Score(a, b, sense, far, perforated, hinge, site);
+  }
+
   /** Whether it is on one side or the other of a panel. */
   public boolean isOf(int panel) {
     return a.panel() == panel || b.panel() == panel;
