@@ -6,16 +6,14 @@ import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
-import facetwright.geom.Planar;
-import facetwright.geom.Polygon2;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.PieceOutline;
 import facetwright.net.sheet.Room;
 import facetwright.words.Site;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -80,17 +78,7 @@ public final class NearEdgeRule implements Rule {
 
   /** How far the nearest two pieces keep from each other, in mm. */
   private static double apart(Laid laid) {
-    int[] piece = laid.net().pieceOfPanel();
-    List<Geometry> outlines = new ArrayList<>();
-    for (int n = 0; n < laid.net().pieces(); n++) {
-      int number = n;
-      List<Polygon2> panels =
-          IntStream.range(0, piece.length)
-              .filter(p -> piece[p] == number)
-              .mapToObj(p -> laid.net().panels().get(p).outline())
-              .toList();
-      outlines.add(Planar.union(panels));
-    }
+    List<Geometry> outlines = PieceOutline.all(laid.net());
     double least = Double.POSITIVE_INFINITY;
     for (int a = 0; a < outlines.size(); a++) {
       for (int b = 0; b < a; b++) {

@@ -5,13 +5,22 @@ import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
 /** Pieces of a net that are cut from one card, to be laid on sheets of one size or another. */
 final class Pieces {
+  /** Orders to lay pieces in, the largest first: what is left out of a row is small. */
+  private static final List<Comparator<PieceShape>> ORDERS =
+      List.of(
+          Comparator.comparingLong(p -> -p.size()),
+          Comparator.comparingDouble(p -> -p.longer()),
+          Comparator.comparingDouble(p -> -p.shorter()),
+          Comparator.comparingDouble(p -> -p.width()),
+          Comparator.comparingDouble(p -> -p.height()));
+
   private final List<PieceShape> shapes;
   private final List<Integer> some;
 
@@ -32,7 +41,12 @@ final class Pieces {
 
   private Try fewest(Stock stock, Room room) {
     Try best = null;
-    for (List<Integer> order : orders()) {
+    Set<List<Integer>> seen = new HashSet<>();
+    for (Comparator<PieceShape> by : ORDERS) {
+      List<Integer> order = some.stream().sorted(Comparator.comparing(shapes::get, by)).toList();
+      if (!seen.add(order)) {
+        continue;
+      }
       Try next = inOrder(order, stock, room);
       best = best == null || next.betterThan(best) ? next : best;
       if (best.isOneSheet() || !best.fits() || best.sheets() == least(stock, room)) {
@@ -47,23 +61,6 @@ final class Pieces {
     double all = some.stream().mapToDouble(i -> shapes.get(i).area()).sum();
     double edges = 2 * room.margin();
     return (int) Math.ceil(all / ((stock.width() - edges) * (stock.height() - edges)));
-  }
-
-  /** Orders to lay pieces in, the largest first: what is left out of a row is small. */
-  private Set<List<Integer>> orders() {
-    Set<List<Integer>> orders = new LinkedHashSet<>();
-    orders.add(sorted(Comparator.comparingDouble(i -> -shapes.get(i).area())));
-    if (some.size() > 1) {
-      orders.add(sorted(Comparator.comparingDouble(i -> -shapes.get(i).longer())));
-      orders.add(sorted(Comparator.comparingDouble(i -> -shapes.get(i).shorter())));
-      orders.add(sorted(Comparator.comparingDouble(i -> -shapes.get(i).width())));
-      orders.add(sorted(Comparator.comparingDouble(i -> -shapes.get(i).height())));
-    }
-    return orders;
-  }
-
-  private List<Integer> sorted(Comparator<Integer> by) {
-    return some.stream().sorted(by).toList();
   }
 
   private Try inOrder(List<Integer> order, Stock stock, Room room) {
