@@ -35,27 +35,31 @@ class ArrowsTest {
     floor("geom", "");
     floor("measure", "words geom");
     floor("message", "words measure");
+    floor("language", "words geom measure");
     floor("net", "words geom measure message");
     floor("form", "words geom measure message net");
     floor("fold", "words geom measure message net");
     floor("check", "words geom measure message net fold");
-    floor("papers", "pace words geom measure message net fold check");
-    floor("draw", "pace words geom measure message net fold papers");
-    floor("export", "pace words json geom measure message net fold papers draw");
+    floor("papers", "pace language words geom measure message net fold check");
+    floor("draw", "pace language words geom measure message net fold papers");
+    floor("export", "pace language words json geom measure message net fold papers draw");
     floor("aim", "words geom measure message net");
-    floor("script", "pace words geom measure message net form fold check papers draw aim");
-    floor("adjust", "pace words geom measure message net form fold check papers draw aim script");
+    floor("script", "pace language words geom measure message net form fold check papers draw aim");
+    floor(
+        "adjust",
+        "pace language words geom measure message net form fold check papers draw aim script");
     floor(
         "worker",
-        "pace words geom measure message net form fold check papers draw aim script adjust");
+        "pace language words geom measure message net form fold check papers draw aim script"
+            + " adjust");
     floor(
         "cli",
-        "pace words json geom measure message net form fold check papers draw export aim script"
-            + " adjust worker");
+        "pace language words json geom measure message net form fold check papers draw export aim"
+            + " script adjust worker");
     floor(
         "workbench",
-        "pace words json geom measure message net form fold check papers draw export aim script"
-            + " adjust worker");
+        "pace language words json geom measure message net form fold check papers draw export aim"
+            + " script adjust worker");
   }
 
   private static void floor(String name, String others) {

@@ -4,6 +4,7 @@ import facetwright.draw.Drawing;
 import facetwright.draw.page.RingPages;
 import facetwright.export.file.ExportException;
 import facetwright.geom.RingCount;
+import facetwright.language.Telling;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;
@@ -93,8 +94,9 @@ public final class RingWriter implements Exporter {
           "No ring of " + job.order().copies() + " can be made of this piece.", null);
     }
     RingPlan plan = plans.getFirst();
-    List<String> words = new ArrayList<>(RingText.lines(plan, caliper(job), job.order()));
-    words.addAll(RingText.hints(rings.orElseThrow(), plan.count()));
+    Telling tell = job.order().telling();
+    List<String> words = new ArrayList<>(RingText.lines(plan, caliper(job), tell));
+    words.addAll(RingText.hints(rings.orElseThrow(), plan.count(), tell));
     List<RingPages.Other> others = new ArrayList<>();
     plans.stream()
         .skip(1)
@@ -103,10 +105,7 @@ public final class RingWriter implements Exporter {
             p ->
                 others.add(
                     new RingPages.Other(
-                        job.laid().net(),
-                        job.form().poses(),
-                        p,
-                        RingText.brief(p, job.order().unit()) + ".")));
+                        job.laid().net(), job.form().poses(), p, RingText.brief(p, tell) + ".")));
     others.addAll(more);
     return RingPages.of(
         job.title(),
@@ -132,7 +131,7 @@ public final class RingWriter implements Exporter {
   public static List<String> materials(Job job, RingPlan plan) {
     List<String> lines =
         new ArrayList<>(new WorksText(job.order()).materials(works(job).materials(), Prices.NONE));
-    lines.addAll(RingText.spacerCard(plan, caliper(job), job.order()));
+    lines.addAll(RingText.spacerCard(plan, caliper(job), job.order().telling()));
     return lines;
   }
 

@@ -138,7 +138,12 @@ public record Ruler(Unit unit, int parts, int each) implements Serializable {
      * twentieth of a millimetre: a mark looks exact, a tenth of a millimetre is never further.
      */
     public String about() {
-      return (Math.abs(errorMm) > NEAR ? "about " : "") + text;
+      return (isAbout() ? "about " : "") + text;
+    }
+
+    /** Whether the length is further from {@link #text} than a twentieth of a millimetre. */
+    public boolean isAbout() {
+      return Math.abs(errorMm) > NEAR;
     }
 
     /** As it is typed on the command line: "1-7/8in", "48mm". */

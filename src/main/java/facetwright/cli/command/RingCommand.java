@@ -19,9 +19,8 @@ import facetwright.draw.page.RingPages;
 import facetwright.export.Job;
 import facetwright.export.RingWriter;
 import facetwright.geom.RingCount;
-import facetwright.measure.Unit;
+import facetwright.language.Telling;
 import facetwright.papers.facets.FacetList;
-import facetwright.papers.order.Order;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.RingText;
 import facetwright.papers.ring.Rings;
@@ -114,7 +113,10 @@ public final class RingCommand implements Callable<Integer> {
     if (!asked.isJson() && standing && plans.isEmpty()) {
       all.plans(count).stream()
           .findFirst()
-          .ifPresent(p -> asked.tell("  Tipped, it can: " + RingText.brief(p, made.unit()) + "."));
+          .ifPresent(
+              p ->
+                  asked.tell(
+                      "  Tipped, it can: " + RingText.brief(p, job.order().telling()) + "."));
     }
     if (!asked.isJson() && !isFlush) {
       flushDials(what).ifPresent(asked::tell);
@@ -128,7 +130,7 @@ public final class RingCommand implements Callable<Integer> {
   private List<String> lines(
       Design made, Job job, Rings rings, List<RingPlan> plans, List<RingOffer> offers) {
     FacetList facets = FacetList.of(made.net(), made.folded(), made.spoken());
-    Order order = job.order();
+    Telling tell = job.order().telling();
     List<String> lines = new ArrayList<>();
     lines.add(made.title());
     if (plans.isEmpty()) {
@@ -141,7 +143,7 @@ public final class RingCommand implements Callable<Integer> {
               + "° of the circle.");
     } else {
       Seating seating = plans.getFirst().seating();
-      RingText.lines(plans.getFirst(), made.laid().stock().caliper(), order)
+      RingText.lines(plans.getFirst(), made.laid().stock().caliper(), tell)
           .forEach(l -> lines.add("  " + l));
       lines.add(
           "  Facet 1 is "
@@ -160,11 +162,11 @@ public final class RingCommand implements Callable<Integer> {
                           + " to "
                           + names(facets, p.seating().other())
                           + ": "
-                          + RingText.brief(p, order.unit())
+                          + RingText.brief(p, tell)
                           + "."));
     }
-    offers.forEach(o -> lines.add("  " + offer(o, order.unit())));
-    RingText.hints(rings, count).forEach(l -> lines.add("  " + l));
+    offers.forEach(o -> lines.add("  " + offer(o, tell)));
+    RingText.hints(rings, count, tell).forEach(l -> lines.add("  " + l));
     if (!plans.isEmpty()) {
       lines.add("  All " + count + " take:");
       RingWriter.materials(job, plans.getFirst()).forEach(l -> lines.add("    " + l));
@@ -196,13 +198,13 @@ public final class RingCommand implements Callable<Integer> {
   }
 
   /** A dial turned by whole steps, and what its ring comes to. */
-  private static String offer(RingOffer offer, Unit unit) {
+  private static String offer(RingOffer offer, Telling tell) {
     return "With "
         + offer.dial()
         + " "
         + Decimals.plain(offer.value())
         + ": "
-        + RingText.brief(offer.plan(), unit)
+        + RingText.brief(offer.plan(), tell)
         + ".";
   }
 
@@ -223,7 +225,7 @@ public final class RingCommand implements Callable<Integer> {
                         o.design().net(),
                         o.design().folded().poses(),
                         o.plan(),
-                        offer(o, job.order().unit())))
+                        offer(o, job.order().telling())))
             .toList();
     SequencedMap<String, byte[]> files = new RingWriter(standing, more).files(job);
     files.putAll(PapersFor.files(job, List.of(), new Progress(asked.err())));

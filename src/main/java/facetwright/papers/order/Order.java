@@ -1,5 +1,8 @@
 package facetwright.papers.order;
 
+import facetwright.language.Language;
+import facetwright.language.Phrases;
+import facetwright.language.Telling;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
@@ -15,9 +18,11 @@ import java.util.Objects;
  * @param page what the printer takes
  * @param ruler the maker's: what is set is told by it
  * @param unit what is only read, such as a finished size, is told in it
+ * @param language what a learner reads them in
  * @param pixels width of a picture in pixels, {@link #LEAST_PIXELS} to {@link #MOST_PIXELS}
  */
-public record Order(int copies, SheetSize page, Ruler ruler, Unit unit, int pixels) {
+public record Order(
+    int copies, SheetSize page, Ruler ruler, Unit unit, Language language, int pixels) {
   /** More than a school has pupils. */
   public static final int MOST = 10_000;
 
@@ -40,6 +45,7 @@ public record Order(int copies, SheetSize page, Ruler ruler, Unit unit, int pixe
     Objects.requireNonNull(page);
     Objects.requireNonNull(ruler);
     Objects.requireNonNull(unit);
+    Objects.requireNonNull(language);
     if (copies < 1 || copies > MOST) {
       throw new IllegalArgumentException("1 to " + MOST + " copies can be made, not " + copies);
     }
@@ -49,9 +55,13 @@ public record Order(int copies, SheetSize page, Ruler ruler, Unit unit, int pixe
     }
   }
 
-  /** One piece, on A4 by a ruler of 0.5 mm, or for designs in inches on Letter by 1/16 in. */
+  /**
+   * One piece in English, on A4 by a ruler of 0.5 mm, or for designs in inches on Letter by 1/16
+   * in.
+   */
   public static Order usual(Unit unit) {
-    return new Order(1, CommonSheets.page(unit), Ruler.usual(unit), unit, USUAL_PIXELS);
+    return new Order(
+        1, CommonSheets.page(unit), Ruler.usual(unit), unit, Language.ENGLISH, USUAL_PIXELS);
   }
 
   /** Why smaller pages than are offered are none, with the least that is. */
@@ -68,22 +78,32 @@ public record Order(int copies, SheetSize page, Ruler ruler, Unit unit, int pixe
 
   /** The same for so many pieces. */
   public Order of(int pieces) {
-    return new Order(pieces, page, ruler, unit, pixels);
+    return new Order(pieces, page, ruler, unit, language, pixels);
   }
 
   /** The same on such pages. */
   public Order on(SheetSize other) {
-    return new Order(copies, other, ruler, unit, pixels);
+    return new Order(copies, other, ruler, unit, language, pixels);
   }
 
   /** The same for a maker with such a ruler. */
   public Order by(Ruler other) {
-    return new Order(copies, page, other, unit, pixels);
+    return new Order(copies, page, other, unit, language, pixels);
+  }
+
+  /** The same for a reader of that language. */
+  public Order in(Language other) {
+    return new Order(copies, page, ruler, unit, other, pixels);
+  }
+
+  /** How its reader is told. */
+  public Telling telling() {
+    return new Telling(Phrases.of(language), unit, ruler);
   }
 
   /** The same with pictures so many pixels wide. */
   public Order wide(int other) {
-    return new Order(copies, page, ruler, unit, other);
+    return new Order(copies, page, ruler, unit, language, other);
   }
 
   /**
