@@ -13,11 +13,9 @@ import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.EdgeRef;
 import facetwright.net.Join;
-import facetwright.net.Score;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Joins that miss when folded. It keeps silent below what a hand can cut, and on what the unlike
@@ -127,25 +125,20 @@ public final class GapRule implements Rule {
   /** A lap that nothing holds can't be made, however little is missing. */
   private static Finding beside(Subject subject, JoinGap gap, Join.Lap lap) {
     Value.Name under = subject.name(lap.under());
-    Value.Name over = subject.name(lap.over());
-    Optional<Score> between =
-        subject.net().scores().stream()
-            .filter(s -> s.isOf(lap.under()))
-            .filter(s -> s.across(lap.under()) == lap.over())
-            .findFirst();
     return new Finding(
         "gap",
         Finding.Severity.ERROR,
         Message.of(
             "When folded, %s lies beside %s, not under it, so that no glue holds it: its middle is"
                 + " %s off.",
-            under, over, Value.length(gap.mm())),
-        between.isPresent()
-            ? Message.of("Fold %s right over: 180°, a mountain.", subject.name(between.get()))
-            : Message.of(
-                "Fold the scores between them the other way, make %s reach farther, or let it lie"
-                    + " under the panel where it comes to.",
-                under),
+            under, subject.name(lap.over()), Value.length(gap.mm())),
+        RightOver.of(subject, gap.join())
+            .orElseGet(
+                () ->
+                    Message.of(
+                        "Let %s lie under the panel where it comes to, or fold the scores between"
+                            + " them by other angles.",
+                        under)),
         new Place.AtJoin(gap.join()),
         subject.site(lap));
   }

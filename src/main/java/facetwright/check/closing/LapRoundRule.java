@@ -29,6 +29,9 @@ final class LapRoundRule implements CauseRule {
   /** Angles that differ by less are alike, in degrees. */
   private static final double NOTHING = 0.01;
 
+  /** What is just wide enough to hold does by no more than rounding, in mm. */
+  private static final double SURE = 0.02;
+
   @Override
   public String name() {
     return NAME;
@@ -96,7 +99,12 @@ final class LapRoundRule implements CauseRule {
                       Value.length(width),
                       over(subject, chain),
                       under(subject, chain)),
-                  Message.of("Make it at most %s wide.", Value.atMost(width - chain.surplus(i))));
+                  Message.of(
+                      "Make it at most %s wide%s.",
+                      Value.atMost(width - chain.surplus(i) - SURE),
+                      chain.folds().stream().allMatch(f -> f.isNaN())
+                          ? ""
+                          : ", and leave the fold angles out, so that they are found"));
             })
         .findFirst();
   }

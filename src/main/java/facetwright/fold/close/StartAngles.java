@@ -1,6 +1,8 @@
 package facetwright.fold.close;
 
 import facetwright.fold.pose.ScoreAngles;
+import facetwright.geom.AngleTolerance;
+import facetwright.geom.Vec2;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
@@ -9,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * Angles to begin with where they are not known. The first guess folds every open mountain by what
@@ -106,20 +109,43 @@ final class StartAngles {
     return angles;
   }
 
-  /** Scores between a panel and the one it is to lie under: they fold right over, inward. */
+  /**
+   * Scores between a panel and the one it is to lie under: they fold right over, inward. So do both
+   * where one panel is between, scored to each by parallel sides: no other angles bring them
+   * together.
+   */
   private static Set<Integer> laps(Net net) {
     Set<Integer> laps = new HashSet<>();
-    for (int s = 0; s < net.scores().size(); s++) {
-      Set<Integer> panels =
-          Set.of(net.scores().get(s).a().panel(), net.scores().get(s).b().panel());
-      for (Join join : net.joins()) {
-        if (join instanceof Join.Lap(int under, int over, _, _)
-            && panels.contains(under)
-            && panels.contains(over)) {
-          laps.add(s);
+    for (Join join : net.joins()) {
+      if (join instanceof Join.Lap(int under, int over, _, _)) {
+        for (int s : scores(net, under)) {
+          int next = net.scores().get(s).across(under);
+          if (next == over) {
+            laps.add(s);
+            continue;
+          }
+          for (int t : scores(net, next)) {
+            if (net.scores().get(t).across(next) == over && areParallel(net, s, t)) {
+              laps.add(s);
+              laps.add(t);
+            }
+          }
         }
       }
     }
     return laps;
+  }
+
+  private static List<Integer> scores(Net net, int panel) {
+    return IntStream.range(0, net.scores().size())
+        .filter(s -> net.scores().get(s).isOf(panel))
+        .boxed()
+        .toList();
+  }
+
+  private static boolean areParallel(Net net, int one, int other) {
+    Vec2 along = net.segment(net.scores().get(one).a()).direction();
+    return Math.abs(along.cross(net.segment(net.scores().get(other).a()).direction()))
+        <= AngleTolerance.UNSEEN.radians();
   }
 }
