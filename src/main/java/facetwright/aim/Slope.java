@@ -1,8 +1,8 @@
 package facetwright.aim;
 
 /**
- * How a measure changes with a knob: its derivative, or its change by one step where the knob has
- * steps.
+ * How a measure changes with a knob: its derivative, or its change by one step up where the knob
+ * has steps.
  *
  * @param measure what changes
  * @param value in mm, mm² or mm³ for one of the knob's own numbers, or for one step

@@ -7,6 +7,9 @@ import java.util.List;
 /**
  * Finds the slopes of one knob by differences.
  *
+ * <p>A knob with steps is turned up by one, or at its upper end down by one: that is what its slope
+ * tells, with how much the step the other way differs.
+ *
  * <p>A knob without steps is tried at two distances h and h/2, on both sides or, at its end, on the
  * one side it has. Both estimates together give a better one (Richardson's extrapolation: for
  * differences whose error goes with h², the better one is (4·D(h/2) − D(h))/3; numerical analysis
@@ -66,7 +69,7 @@ final class SlopeFinder {
       for (Measure m : known(mid, above, below)) {
         double rise = above.get(m) - mid.get(m);
         double fall = mid.get(m) - below.get(m);
-        found.add(new Slope(m, (rise + fall) / 2, Math.abs(rise - fall) / 2));
+        found.add(new Slope(m, rise, Math.abs(rise - fall)));
       }
       return found;
     }

@@ -73,8 +73,8 @@ class SlopesTest {
     Sham sham = new Sham().with(Measure.AREA, v -> v.getFirst() * v.getFirst());
     // From 4 to 6 it grows by 20, from 6 to 8 by 28.
     Slope middle = slope(Sham.stepped("sides", 6, 4, 10, 2), sham, Measure.AREA);
-    assertThat(middle.value()).isEqualTo(24);
-    assertThat(middle.error()).isEqualTo(4);
+    assertThat(middle.value()).isEqualTo(28);
+    assertThat(middle.error()).isEqualTo(8);
     assertThat(slope(Sham.stepped("sides", 4, 4, 10, 2), sham, Measure.AREA).value()).isEqualTo(20);
     assertThat(slope(Sham.stepped("sides", 10, 4, 10, 2), sham, Measure.AREA).value())
         .isEqualTo(36);
