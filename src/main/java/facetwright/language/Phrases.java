@@ -84,6 +84,11 @@ public final class Phrases {
     return list(words, ListFormatter.Type.OR);
   }
 
+  /** "a; b; c", of what has commas in it. */
+  public String apart(Collection<String> words) {
+    return String.join(language == Language.FRENCH ? "\u00a0; " : "; ", words);
+  }
+
   private String list(Collection<String> words, ListFormatter.Type type) {
     return ListFormatter.getInstance(language.locale(), type, ListFormatter.Width.WIDE)
         .format(words);

@@ -2,6 +2,7 @@ package facetwright.language;
 
 import facetwright.measure.Area;
 import facetwright.measure.Length;
+import facetwright.measure.Mass;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.words.Decimals;
@@ -52,6 +53,21 @@ public record Telling(Phrases phrases, Unit unit, Ruler ruler) {
     return figures(new Area(mm2).text(unit, places));
   }
 
+  /** An area of what is bought; see {@link Area#rough}. */
+  public String rough(double mm2) {
+    return figures(new Area(mm2).rough(unit));
+  }
+
+  /** "about 12 g"; see {@link Mass#rounded}. */
+  public String about(Mass mass) {
+    return say("measure.about", "measure", figures(mass.rounded(unit)));
+  }
+
+  /** A number with so many decimals at most. */
+  public String number(double number, int places) {
+    return figures(Decimals.places(number, places));
+  }
+
   /** "30.5°", to a tenth of a degree. */
   public String degrees(double degrees) {
     return figures(Decimals.places(degrees, 1) + "°");
@@ -65,6 +81,16 @@ public record Telling(Phrases phrases, Unit unit, Ruler ruler) {
   /** "a", "a and b", "a, b and c". */
   public String listed(Collection<String> words) {
     return phrases.listed(words);
+  }
+
+  /** "a; b; c", of what has commas in it. */
+  public String apart(Collection<String> words) {
+    return phrases.apart(words);
+  }
+
+  /** A name from a script in quotes, as it is written there. */
+  public String quoted(String name) {
+    return say("measure.quoted", "name", name);
   }
 
   /** "a", "a or b", "a, b or c". */

@@ -26,11 +26,10 @@ public record Mass(double grams) {
     return new Mass(grams + other.grams);
   }
 
-  /** To two digits, for paper is made no evener: "about 12 g" or "about 0.42 oz". */
-  public String about(Unit unit) {
-    return "about "
-        + (unit.isMetric()
-            ? Decimals.digits(grams, 2) + " g"
-            : Decimals.digits(grams / OUNCE, 2) + " oz");
+  /** To two digits, for paper is made no evener: "12 g" or "0.42 oz". */
+  public String rounded(Unit unit) {
+    return unit.isMetric()
+        ? Decimals.digits(grams, 2) + " g"
+        : Decimals.digits(grams / OUNCE, 2) + " oz";
   }
 }

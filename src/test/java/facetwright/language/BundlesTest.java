@@ -34,7 +34,7 @@ class BundlesTest {
 
   /** A key in quotes, and no file's name. */
   private static final Pattern SAID =
-      Pattern.compile("\"([a-z]+\\.(?!(?:pdf|svg|png|html|json|dxf)\")[a-z0-9-]+)\"");
+      Pattern.compile("\"([a-z]+\\.(?!(?:pdf|svg|png|html|css|js|json|dxf)\")[a-z0-9-]+)\"");
 
   private static Properties read(Path file) throws IOException {
     Properties all = new Properties();

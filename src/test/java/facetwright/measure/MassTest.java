@@ -29,16 +29,16 @@ class MassTest {
 
   @ParameterizedTest
   @CsvSource({
-    "12.34, MM, about 12 g",
-    "12.34, CM, about 12 g",
-    "12.34, INCH, about 0.44 oz",
-    "0.456, MM, about 0.46 g",
-    "0.456, INCH, about 0.016 oz",
-    "123.4, MM, about 120 g",
-    "1234, INCH, about 44 oz",
-    "0, MM, about 0 g"
+    "12.34, MM, 12 g",
+    "12.34, CM, 12 g",
+    "12.34, INCH, 0.44 oz",
+    "0.456, MM, 0.46 g",
+    "0.456, INCH, 0.016 oz",
+    "123.4, MM, 120 g",
+    "1234, INCH, 44 oz",
+    "0, MM, 0 g"
   })
   void itIsToldToTwoDigits(double grams, Unit unit, String told) {
-    assertThat(new Mass(grams).about(unit)).isEqualTo(told);
+    assertThat(new Mass(grams).rounded(unit)).isEqualTo(told);
   }
 }

@@ -9,8 +9,9 @@ import facetwright.papers.handout.Judgement;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
 import facetwright.papers.layers.LayerGroup;
+import facetwright.papers.materials.Goods;
+import facetwright.papers.materials.LayersText;
 import facetwright.papers.materials.Works;
-import facetwright.papers.materials.WorksText;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
@@ -50,9 +51,10 @@ class BackingWordsTest {
     assertThat(works.layers().groups()).allMatch(LayerGroup::isBehind);
     assertThat(works.layers().groups().stream().mapToInt(LayerGroup::count).sum()).isEqualTo(sides);
     // A window of 20 by 50, with 3 mm round it.
-    assertThat(new WorksText(Order.usual(d.unit())).backings(works))
+    assertThat(new LayersText(Order.usual(d.unit())).backings(works))
         .containsExactly("Behind windows, of vellum: " + sides * pieces + " pieces 56 mm × 26 mm.");
-    assertThat(works.materials().needs()).anyMatch(n -> n.what().startsWith("vellum"));
+    assertThat(works.materials().needs())
+        .anyMatch(n -> n.what() instanceof Goods.Decorative g && g.name().startsWith("vellum"));
   }
 
   /** It is glued on while the piece is flat: before the section that glues it together. */

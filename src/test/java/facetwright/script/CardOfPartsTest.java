@@ -11,6 +11,7 @@ import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.Stock;
 import facetwright.papers.materials.Need;
 import facetwright.papers.materials.Works;
+import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
@@ -59,7 +60,8 @@ class CardOfPartsTest {
     List<Need> cards =
         works.materials().needs().stream().filter(n -> n.key().equals("sheet")).toList();
     assertThat(cards).extracting(Need::amount).containsExactly(3.0, 3.0);
-    assertThat(cards.getLast().what()).isEqualTo("card, A4, 400 g/m², 0.5 mm thick, navy");
+    assertThat(cards.getLast().what().text(Order.usual(Unit.MM).telling()))
+        .isEqualTo("card, A4, 400 g/m², 0.5 mm thick, navy");
   }
 
   /** Half of either card lies between the lines of two nets, and a whole one where a tab does. */

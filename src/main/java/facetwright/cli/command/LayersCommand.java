@@ -7,8 +7,8 @@ import facetwright.cli.desk.RulerOption;
 import facetwright.cli.json.WorksJson;
 import facetwright.papers.cutting.SheetPlan;
 import facetwright.papers.layers.LayerPlan;
+import facetwright.papers.materials.LayersText;
 import facetwright.papers.materials.Works;
-import facetwright.papers.materials.WorksText;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import java.util.ArrayList;
@@ -40,7 +40,7 @@ public final class LayersCommand implements Callable<Integer> {
 
   private static List<String> lines(Design made, Works works, Order order) {
     List<String> lines = new ArrayList<>();
-    WorksText words = new WorksText(order);
+    LayersText words = new LayersText(order);
     lines.add(made.title());
     words.lost(works).ifPresent(l -> lines.add("  " + l));
     if (works.plans().isEmpty()) {
@@ -55,7 +55,7 @@ public final class LayersCommand implements Callable<Integer> {
       }
     }
     if (!works.plans().isEmpty()) {
-      lines.add("  " + WorksText.CAUTION);
+      lines.add("  " + words.caution());
     }
     return lines;
   }

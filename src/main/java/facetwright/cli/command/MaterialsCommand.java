@@ -55,11 +55,12 @@ public final class MaterialsCommand implements Callable<Integer> {
 
   private static List<String> lines(Design made, Works works, Prices known) {
     List<String> lines = new ArrayList<>();
-    WorksText words = new WorksText(Order.usual(made.unit()));
+    Order order = Order.usual(made.unit());
+    WorksText words = new WorksText(order);
     lines.add(made.title() + ", " + Count.of(works.materials().pieces(), "piece"));
     words.materials(works.materials(), known).forEach(line -> lines.add("  " + line));
     lines.add("  Rules of thumb:");
-    Rules.words(works.materials()).forEach(line -> lines.add("    " + line));
+    Rules.words(works.materials(), order.telling()).forEach(line -> lines.add("    " + line));
     return lines;
   }
 

@@ -5,6 +5,7 @@ import facetwright.json.JsonText;
 import facetwright.net.Net;
 import facetwright.papers.materials.Materials;
 import facetwright.papers.materials.Prices;
+import facetwright.papers.order.Order;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.Rings;
 import facetwright.papers.ring.Seating;
@@ -45,7 +46,7 @@ public final class RingJson {
           JsonText.numbers(json, "flush_sides", SideCounts.flush(count, SideCounts.MOST_SIDES));
           JsonText.numbers(json, "flush_counts", rings.flushCounts());
           json.writeObjectPropertyStart("materials");
-          WorksJson.materials(json, materials, Prices.NONE);
+          WorksJson.materials(json, materials, Prices.NONE, Order.usual(design.unit()).telling());
           json.writeEndObject();
         });
   }

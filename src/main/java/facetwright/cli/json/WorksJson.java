@@ -1,13 +1,14 @@
 package facetwright.cli.json;
 
 import facetwright.json.JsonText;
+import facetwright.language.Telling;
 import facetwright.papers.cutting.Cuts;
 import facetwright.papers.layers.LayerPlan;
 import facetwright.papers.materials.HingeStrip;
+import facetwright.papers.materials.LayersText;
 import facetwright.papers.materials.Materials;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Works;
-import facetwright.papers.materials.WorksText;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import java.util.Locale;
@@ -23,13 +24,13 @@ public final class WorksJson {
         json -> {
           json.writeStringProperty("title", design.title());
           json.writeNumberProperty("count", works.materials().pieces());
-          WorksText words = new WorksText(order);
+          LayersText words = new LayersText(order);
           JsonText.objects(json, "papers", works.plans(), plan -> paper(json, plan, words));
           JsonText.strings(json, "without_layer", works.layers().lost());
         });
   }
 
-  private static void paper(JsonGenerator json, LayerPlan plan, WorksText words) {
+  private static void paper(JsonGenerator json, LayerPlan plan, LayersText words) {
     json.writeStringProperty("name", plan.paper().name());
     json.writeNumberProperty("sheets", plan.plan().sheetCount());
     json.writeBooleanProperty("fewest", plan.plan().bestKnown());
@@ -76,12 +77,16 @@ public final class WorksJson {
     return JsonText.object(
         json -> {
           json.writeStringProperty("title", design.title());
-          materials(json, works.materials(), prices);
+          materials(json, works.materials(), prices, Order.usual(design.unit()).telling());
         });
   }
 
-  /** What so many pieces take, as fields of an object. */
-  public static void materials(JsonGenerator json, Materials m, Prices prices) {
+  /**
+   * What so many pieces take, as fields of an object.
+   *
+   * @param tell things are named to a reader in English
+   */
+  public static void materials(JsonGenerator json, Materials m, Prices prices, Telling tell) {
     json.writeNumberProperty("count", m.pieces());
     json.writeBooleanProperty("fits", m.fits());
     json.writeNumberProperty("pieces_per_sheet", m.perSheet());
@@ -116,10 +121,10 @@ public final class WorksJson {
         m.shopping(prices),
         p -> {
           json.writeStringProperty("name", p.need().key());
-          json.writeStringProperty("what", p.need().what());
+          json.writeStringProperty("what", p.need().what().text(tell));
           json.writeNumberProperty("needed", p.need().amount());
           json.writeNumberProperty("buy", p.buy());
-          json.writeStringProperty("unit", p.need().unit().text(2));
+          json.writeStringProperty("unit", p.need().unit().word());
           number(json, "cost", p.cost());
         });
     json.writeStringProperty("currency", prices.currency());

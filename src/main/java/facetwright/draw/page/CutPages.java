@@ -4,8 +4,8 @@ import facetwright.draw.Drawing;
 import facetwright.draw.picture.CutPicture;
 import facetwright.papers.cutting.SheetPlan;
 import facetwright.papers.layers.LayerPlan;
+import facetwright.papers.materials.LayersText;
 import facetwright.papers.materials.Works;
-import facetwright.papers.materials.WorksText;
 import facetwright.papers.order.Order;
 import java.util.List;
 
@@ -25,12 +25,12 @@ public final class CutPages {
       return List.of();
     }
     double tall = TALL * order.page().height();
-    WorksText words = new WorksText(order);
+    LayersText words = new LayersText(order);
     Flow flow = new Flow(order.page(), title, "cutting the layers");
     flow.title(title, "Cutting the layers.");
-    flow.words(WorksText.CAUTION);
+    flow.words(words.caution());
     for (LayerPlan plan : works.plans()) {
-      flow.heading(plan.paper().text());
+      flow.heading(words.paper(plan.paper()));
       flow.words(words.summary(plan));
       words.groups(plan).forEach(g -> flow.item("–", g));
       words.lost(works).ifPresent(flow::words);

@@ -77,7 +77,7 @@ public final class GuidePages {
                     new Length(net.box().width()).read(order.unit()),
                     new Length(net.box().height()).read(order.unit()))));
     all.flow.heading("Rules of thumb");
-    all.list(Rules.words(works.materials()));
+    all.list(Rules.words(works.materials(), order.telling()));
     List<PunchGuide> places = PunchGuide.of(net);
     List<PunchGuide> guides = places.size() > MOST_GUIDES ? List.of() : places;
     if (guides.isEmpty() && !places.isEmpty()) {

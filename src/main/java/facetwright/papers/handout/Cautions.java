@@ -1,5 +1,6 @@
 package facetwright.papers.handout;
 
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.backing.Backings;
@@ -19,32 +20,20 @@ final class Cautions {
   /**
    * @param title of the design
    */
-  static List<String> of(Net net, String title) {
+  static List<String> of(Net net, String title, Telling tell) {
     List<String> lines = new ArrayList<>();
-    lines.add(
-        (hasHole(net) ? "Knives and punches are" : "Knives are")
-            + " sharp. Cut on a mat, away from yourself, with a fresh blade and in"
-            + " several light strokes. Children cut and score only with an adult beside them.");
+    lines.add(tell.say("cautions.sharp", "punched", String.valueOf(hasHole(net))));
     if (isLit(net, title)) {
-      lines.add("Battery lights only: never a flame or a hot bulb in or near paper.");
+      lines.add(tell.say("cautions.light"));
     }
     if (hasCell(net)) {
-      lines.add(
-          "Button cells are swallowed easily and burn from inside: the light's lid is screwed shut,"
-              + " and no loose cell lies about where small children are.");
+      lines.add(tell.say("cautions.cell"));
     }
-    lines.add(
-        isThreaded(net)
-            ? "This piece has a thread or ribbon, or holes for one. Keep ribbon, thread, beads and"
-                + " small parts away from infants, and hang it out of their reach."
-            : "Keep offcuts and small parts away from infants.");
+    lines.add(tell.say("cautions.infants", "threaded", String.valueOf(isThreaded(net))));
     if (mayTouchFood(net)) {
-      lines.add(
-          "Card and glue are not made to touch food unless they say so. Wrap what will be eaten.");
+      lines.add(tell.say("cautions.food"));
     }
-    lines.add(
-        "Where the rules of your school or town, or advice from someone qualified, say otherwise,"
-            + " follow those.");
+    lines.add(tell.say("cautions.rules"));
     return lines;
   }
 

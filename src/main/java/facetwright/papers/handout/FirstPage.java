@@ -11,6 +11,7 @@ import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
+import facetwright.papers.materials.LayersText;
 import facetwright.papers.materials.Level;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Works;
@@ -46,8 +47,8 @@ final class FirstPage {
         .max(Comparator.comparingDouble(ClosingStack::thickness))
         .ifPresent(s -> lines.add(thick(unit, laid.net(), s)));
     lines.add(new WorksText(order).weight(works.materials()));
-    lines.add("Time: " + Level.time(works.materials()) + ".");
-    lines.add("Level " + Level.text(laid.net()) + ". Time and level are estimates.");
+    lines.add(Level.time(works.materials(), order.telling()));
+    lines.add(Level.text(laid.net(), order.telling()));
     return new Section.Facts("Finished size", made(form), lines);
   }
 
@@ -73,7 +74,7 @@ final class FirstPage {
     WorksText words = new WorksText(order);
     List<String> lines = new ArrayList<>(words.shopping(works.materials(), Prices.NONE));
     lines.add(blanks(chart));
-    lines.addAll(words.backings(works));
+    lines.addAll(new LayersText(order).backings(works));
     String papers = new LayerText(net, works, order).needs();
     if (!papers.isEmpty()) {
       lines.add(papers);

@@ -86,7 +86,7 @@ public record Handout(
     List<Making> makings = new ArrayList<>();
     sections.add(FirstPage.size(order, laid, form, judgement, works));
     sections.add(FirstPage.needs(order, net, works, chart));
-    sections.add(new Section.Facts("Take care", Cautions.of(net, title)));
+    sections.add(new Section.Facts("Take care", Cautions.of(net, title, order.telling())));
     if (net.parts().all().isEmpty()) {
       sections.addAll(Scoring.of(laid, byRuler, works, order));
       if (isSolved(form) && PopOut.is(net)) {

@@ -1,7 +1,8 @@
 package facetwright.papers.materials;
 
+import facetwright.language.Telling;
 import facetwright.net.Net;
-import facetwright.words.Count;
+import java.util.Locale;
 
 /**
  * How much practice a piece takes, as a rough estimate: by how many things hands do to it, folds,
@@ -9,9 +10,9 @@ import facetwright.words.Count;
  * tells. The bounds are common practice, no source.
  */
 public enum Level {
-  EASY(1, "for a first piece"),
-  PRACTICE(2, "for some practice"),
-  PATIENCE(3, "for patient hands");
+  EASY,
+  PRACTICE,
+  PATIENCE;
 
   /** Nobody estimates a time more closely, in minutes. */
   private static final int QUARTER = 15;
@@ -21,44 +22,35 @@ public enum Level {
   private static final int EASIEST = 45;
   private static final int HARDEST = 150;
 
-  private final int number;
-  private final String words;
-
-  Level(int number, String words) {
-    this.number = number;
-    this.words = words;
-  }
-
   /** Of one piece of this net. */
   public static Level of(Net net) {
     int all = net.scores().size() + net.cuts() + net.joins().size();
     return all < EASIEST ? EASY : all < HARDEST ? PRACTICE : PATIENCE;
   }
 
-  /** In words, with what it comes from: "2 of 3, for some practice: 60 folds, …". */
-  public static String text(Net net) {
+  /** A sentence, with what it comes from: "Level 2 of 3, for some practice: 60 folds, …". */
+  public static String text(Net net, Telling tell) {
     Level level = of(net);
-    return level.number
-        + " of "
-        + values().length
-        + ", "
-        + level.words
-        + ": "
-        + Count.of(net.scores().size(), "fold")
-        + ", "
-        + Count.of(net.cuts(), "cut")
-        + ", "
-        + Count.of(net.joins().size(), "join");
+    return tell.say(
+        "materials.level",
+        "level",
+        level.ordinal() + 1,
+        "levels",
+        values().length,
+        "which",
+        level.name().toLowerCase(Locale.ROOT),
+        "folds",
+        net.scores().size(),
+        "cuts",
+        net.cuts(),
+        "joins",
+        net.joins().size());
   }
 
-  /** How long one piece takes, to follow on a colon: the estimate of {@link Rules}. */
-  public static String time(Materials m) {
+  /** How long one piece takes, a sentence: the estimate of {@link Rules}. */
+  public static String time(Materials m, Telling tell) {
     long quarters = Math.max(1, Math.round(m.minutes() / m.pieces() / QUARTER));
     long minutes = quarters * QUARTER;
-    String text =
-        minutes < HOUR
-            ? minutes + " minutes"
-            : minutes / HOUR + " h" + (minutes % HOUR == 0 ? "" : " " + minutes % HOUR + " min");
-    return "about " + text + " for practised hands, twice as long the first time";
+    return tell.say("materials.practised", "hours", minutes / HOUR, "minutes", minutes % HOUR);
   }
 }

@@ -6,7 +6,6 @@ import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Polygon2;
 import facetwright.measure.Mass;
-import facetwright.measure.Unit;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Opening;
@@ -15,7 +14,6 @@ import facetwright.net.backing.Backings;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.Stock;
 import facetwright.papers.layers.LayerPlan;
-import facetwright.words.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -66,18 +64,7 @@ public record Materials(
    * @param count how many for all pieces
    * @param imageOf the part whose mirror image it is; often none
    */
-  public record Made(String name, int count, Optional<String> imageOf) {
-    /** In the list of parts to make. */
-    String text() {
-      return count
-          + " of “"
-          + name
-          + "”"
-          + imageOf
-              .map(n -> ", the mirror image of “" + n + "”: cut it by its own lines, same side up")
-              .orElse("");
-    }
-  }
+  public record Made(String name, int count, Optional<String> imageOf) {}
 
   private static List<Made> parts(Parts told, int pieces) {
     return told.kinds().stream()
@@ -95,20 +82,19 @@ public record Materials(
   /**
    * @param laid the net on its sheets
    * @param form the folded form of the same net
-   * @param unit sizes of what goes in are told in it
    * @param layers how its layers are cut, for the same number of pieces
    * @param pieces 1 or more
    */
-  static Materials of(Laid laid, FoldedForm form, Unit unit, List<LayerPlan> layers, int pieces) {
+  static Materials of(Laid laid, FoldedForm form, List<LayerPlan> layers, int pieces) {
     Net net = laid.net();
     Stocking card = Stocking.of(laid, pieces);
     List<Need> needs = new ArrayList<>();
     if (laid.kinds().size() == 1) {
-      needs.add(new Need("sheet", card(laid.stock()), card.sheets(), Need.Unit.SHEETS));
+      needs.add(new Need("sheet", new Goods.Card(laid.stock()), card.sheets(), Need.Unit.SHEETS));
     } else {
       for (Stock kind : laid.kinds()) {
         int sheets = pieces * laid.sheetsOf(kind);
-        needs.add(new Need("sheet", card(kind), sheets, Need.Unit.SHEETS));
+        needs.add(new Need("sheet", new Goods.Card(kind), sheets, Need.Unit.SHEETS));
       }
     }
     for (LayerPlan plan : layers) {
@@ -119,14 +105,14 @@ public record Materials(
     SortedSet<Integer> glued = glued(net, form);
     double tape = pieces * tape(net, glued) + HingeStrip.tape(hinges);
     if (tape > 0) {
-      needs.add(new Need("tape", "double-sided tape", tape / 1000, Need.Unit.METRES));
+      needs.add(new Need("tape", new Goods.Tape(), tape / 1000, Need.Unit.METRES));
     }
-    List<Need> goesIn = Supplies.of(net, unit, pieces);
+    List<Need> goesIn = Supplies.of(net, pieces);
     needs.addAll(goesIn);
     boolean isThreaded = goesIn.stream().anyMatch(n -> n.key().equals("ribbon"));
     if (!isThreaded && holes > 0 && form.closure() != Closure.NOT_SOLVED) {
       double ribbon = Rules.HEIGHTS * form.measures().height() + Rules.BOW;
-      needs.add(new Need("ribbon", "ribbon", pieces * ribbon / 1000, Need.Unit.METRES));
+      needs.add(new Need("ribbon", new Goods.Ribbon(0), pieces * ribbon / 1000, Need.Unit.METRES));
     }
     List<Backings.Piece> backings = Backings.of(net);
     double layerArea =
@@ -162,16 +148,6 @@ public record Materials(
         hinges);
   }
 
-  private static String card(Stock stock) {
-    return "card, "
-        + (stock.name().isBlank() ? "" : stock.name() + ", ")
-        + Decimals.places(stock.weight(), 0)
-        + " g/m², "
-        + Decimals.places(stock.caliper(), 2)
-        + " mm thick"
-        + (stock.colour().isEmpty() ? "" : ", " + stock.colour());
-  }
-
   private static void sheets(LayerPlan plan, List<Need> needs) {
     for (var size : plan.paper().sizes()) {
       int sheets =
@@ -183,7 +159,7 @@ public record Materials(
         needs.add(
             new Need(
                 plan.paper().name().isEmpty() ? "layer" : plan.paper().name(),
-                plan.paper().text() + ", " + size.name(),
+                new Goods.Decorative(plan.paper().name(), size.name()),
                 sheets,
                 Need.Unit.SHEETS));
       }

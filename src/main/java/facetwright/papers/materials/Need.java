@@ -1,18 +1,18 @@
 package facetwright.papers.materials;
 
 import facetwright.geom.RoundOff;
-import facetwright.words.Decimals;
+import facetwright.language.Telling;
 
 /**
  * So much of one thing.
  *
  * @param key what a price names it by: "sheet", "tape", "ribbon", "light", "filling" or the name of
  *     a layer paper
- * @param what in words
+ * @param what it is
  * @param amount exactly, in the unit
  * @param unit in which it is needed and sold
  */
-public record Need(String key, String what, double amount, Unit unit) {
+public record Need(String key, Goods what, double amount, Unit unit) {
   private static final double METRE = 1000;
 
   /** 0.9144 m (international yard and pound, 1959), in mm. */
@@ -20,30 +20,28 @@ public record Need(String key, String what, double amount, Unit unit) {
 
   /** How a thing is sold. */
   public enum Unit {
-    SHEETS("sheet", "sheets"),
-    METRES("m", "m"),
-    PIECES("piece", "pieces"),
-    MILLILITRES("ml", "ml");
+    SHEETS("sheets"),
+    METRES("m"),
+    PIECES("pieces"),
+    MILLILITRES("ml");
 
-    private final String one;
-    private final String many;
+    private final String word;
 
-    Unit(String one, String many) {
-      this.one = one;
-      this.many = many;
+    Unit(String word) {
+      this.word = word;
     }
 
-    /** Such as "sheets". */
-    public String text(double amount) {
-      return amount == 1 ? one : many;
+    /** The word by which phrases and programs tell which it is. */
+    public String word() {
+      return word;
     }
   }
 
-  /** What is sold by the metre, for who reckons in inches, to follow on the amount; else empty. */
-  String inYards(facetwright.measure.Unit reader) {
-    return unit == Unit.METRES && !reader.isMetric()
-        ? " m, " + Decimals.places(amount * METRE / YARD, 2) + " yd"
-        : "";
+  /** What is sold by the metre, for who reckons in inches; "none" of all else. */
+  String yards(Telling tell) {
+    return unit == Unit.METRES && !tell.unit().isMetric()
+        ? tell.number(amount * METRE / YARD, 2)
+        : "none";
   }
 
   /**

@@ -1,5 +1,6 @@
 package facetwright.papers.materials;
 
+import facetwright.language.Telling;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,8 +16,10 @@ public final class Rules {
   static final double SPARE = 0.1;
 
   private static final double SET_UP = 10;
-  private static final double SCORE = 0.4;
+
+  /** For a score or a cut. */
   private static final double CUT = 0.4;
+
   private static final double HOLE = 0.3;
   private static final double LAYER = 1;
   private static final double TRIM = 0.5;
@@ -27,7 +30,7 @@ public final class Rules {
   /** In minutes, for one who has made it before; setting out the table is counted once. */
   static double minutes(int scores, int cuts, int holes, int layers, int joins, int trims) {
     return SET_UP
-        + scores * SCORE
+        + scores * CUT
         + cuts * CUT
         + holes * HOLE
         + layers * LAYER
@@ -40,28 +43,35 @@ public final class Rules {
    *
    * @param of what they take
    */
-  public static List<String> words(Materials of) {
+  public static List<String> words(Materials of, Telling tell) {
     boolean isPunched = of.holes() > 0;
     List<String> words = new ArrayList<>();
-    words.add(
-        "Spare: one in ten more of everything, at least one sheet of each paper, rounded up to"
-            + " whole sheets and whole metres; of lights and the like none until there are ten.");
+    words.add(tell.say("materials.rule-spare"));
     if (of.glueArea() > 0) {
-      words.add(
-          "Tape: one run of double-sided tape along every tab, lap and closing flap that is glued."
-              + " Glue: the area of all tabs and of what lies under a lap.");
+      words.add(tell.say("materials.rule-tape"));
     }
     if (isPunched || of.needs().stream().anyMatch(n -> n.key().equals("ribbon"))) {
-      words.add(
-          "Ribbon: as long as the design says; where it says nothing, three finished heights and"
-              + " 400 mm for a bow, for each piece that has holes.");
+      words.add(tell.say("materials.rule-ribbon", "bow", tell.number(BOW, 0)));
     }
     words.add(
-        "Time, for one who has made it before: 10 minutes to set out; then 0.4 minutes a score or"
-            + " a cut,"
-            + (isPunched ? " 0.3 a hole," : "")
-            + (of.isPapered() ? " 1 a layer glued on, 0.5 a trimmer cut," : "")
-            + " 1.5 a join. A beginner takes twice as long.");
+        tell.say(
+            "materials.rule-time",
+            "start",
+            tell.number(SET_UP, 1),
+            "cut",
+            tell.number(CUT, 1),
+            "punched",
+            String.valueOf(isPunched),
+            "hole",
+            tell.number(HOLE, 1),
+            "papered",
+            String.valueOf(of.isPapered()),
+            "layer",
+            tell.number(LAYER, 1),
+            "trim",
+            tell.number(TRIM, 1),
+            "join",
+            tell.number(JOIN, 1)));
     return List.copyOf(words);
   }
 }

@@ -1,8 +1,6 @@
 package facetwright.papers.materials;
 
-import facetwright.measure.Length;
 import facetwright.measure.Millilitres;
-import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.fitting.Extra;
 import facetwright.net.fitting.Fitting;
@@ -13,33 +11,30 @@ import java.util.Map;
 
 /** What goes in and on, as it is bought: things that are alike together. */
 final class Supplies {
+  /** Sizes are told apart by this, in mm. */
+  private static final double SAME = 0.001;
+
   private Supplies() {}
 
-  private record Kind(String key, String what, Need.Unit unit) {}
+  private record Kind(String key, Goods what, Need.Unit unit) {}
 
   /**
-   * @param unit sizes are told in it
    * @param pieces how many are made of the design
    */
-  static List<Need> of(Net net, Unit unit, int pieces) {
+  static List<Need> of(Net net, int pieces) {
     Map<Kind, Double> sums = new LinkedHashMap<>();
     for (Fitting fitting : net.fittings().all()) {
       switch (fitting.thing()) {
         case Extra.Ribbon r ->
             sums.merge(
-                new Kind("ribbon", "ribbon, " + text(r.width(), unit) + " wide", Need.Unit.METRES),
+                new Kind("ribbon", new Goods.Ribbon(size(r.width())), Need.Unit.METRES),
                 r.length() / 1000,
                 Double::sum);
         case Extra.Light l ->
             sums.merge(
                 new Kind(
                     "light",
-                    l.kind()
-                        + ", up to "
-                        + text(l.across(), unit)
-                        + " across and "
-                        + text(l.height(), unit)
-                        + " tall",
+                    new Goods.Light(l.kind(), size(l.across()), size(l.height())),
                     Need.Unit.PIECES),
                 1.0,
                 Double::sum);
@@ -54,18 +49,25 @@ final class Supplies {
 
   private static void filling(Extra.Filling f, Map<Kind, Double> sums) {
     if (f.count() > 0) {
-      sums.merge(new Kind("filling", f.what(), Need.Unit.PIECES), (double) f.count(), Double::sum);
+      sums.merge(
+          new Kind("filling", new Goods.Filling(f.what(), false), Need.Unit.PIECES),
+          (double) f.count(),
+          Double::sum);
     } else if (f.hasVolume()) {
       sums.merge(
-          new Kind("filling", f.what(), Need.Unit.MILLILITRES),
+          new Kind("filling", new Goods.Filling(f.what(), false), Need.Unit.MILLILITRES),
           f.volume() / Millilitres.ONE,
           Double::sum);
     } else {
-      sums.merge(new Kind("filling", f.what() + ", to fill", Need.Unit.PIECES), 1.0, Double::sum);
+      sums.merge(
+          new Kind("filling", new Goods.Filling(f.what(), true), Need.Unit.PIECES),
+          1.0,
+          Double::sum);
     }
   }
 
-  private static String text(double mm, Unit unit) {
-    return new Length(mm).read(unit);
+  /** Two that are one size are one, whatever unit either was written in. */
+  private static double size(double mm) {
+    return Math.rint(mm / SAME) * SAME;
   }
 }

@@ -46,8 +46,11 @@ public record Works(Layers layers, List<LayerPlan> plans, Materials materials) {
       }
     }
     List<LayerPlan> plans = LayerCuts.plan(layers, pieces, known);
-    return new Works(layers, plans, Materials.of(laid, form, unit, plans, pieces));
+    return new Works(layers, plans, Materials.of(laid, form, plans, pieces));
   }
+
+  /** What the sheet of a layer is called that no usual sheet holds. */
+  static final String AS_LARGE = "a sheet as large as the layers";
 
   /** The usual sheet, or where a layer is larger, the first size that holds all. */
   private static Paper holding(List<LayerGroup> groups, Unit unit) {
@@ -62,7 +65,7 @@ public record Works(Layers layers, List<LayerPlan> plans, Materials materials) {
         return new Paper(size.name(), size.width(), size.height());
       }
     }
-    return new Paper("a sheet as large as the layers", wide, high);
+    return new Paper(AS_LARGE, wide, high);
   }
 
   /** The usual sheet of layer paper. */

@@ -5,6 +5,7 @@ import static facetwright.script.api.Arg.optional;
 import static facetwright.script.api.Arg.usual;
 
 import facetwright.net.fitting.Extra;
+import facetwright.net.fitting.LightKind;
 import facetwright.net.fitting.Moment.When;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Call;
@@ -101,8 +102,8 @@ final class FittingWords {
     Arg<String> kind =
         usual(
             "kind",
-            Kinds.text(List.of("battery tea light", "string of battery lights")),
-            "battery tea light",
+            Kinds.text(LightKind.names()),
+            LightKind.TEA.called(),
             "what it is; battery lights only");
     Arg<Double> across = usual("across", Kinds.length(), TEA_LIGHT, "how wide it is");
     Arg<Double> height = usual("height", Kinds.length(), TEA_LIGHT, "how tall it stands");

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import facetwright.measure.Unit;
+import facetwright.net.sheet.SheetSizes;
+import facetwright.net.sheet.Stock;
 import facetwright.papers.guide.PunchGuide;
 import facetwright.papers.order.Order;
 import facetwright.script.Facetwright;
@@ -16,6 +18,8 @@ import org.junit.jupiter.api.Test;
 
 /** What a design takes, by hand reckoning. The rules themselves: common practice, no source. */
 class MaterialsTest {
+  private static final Stock CARD = SheetSizes.named("A4").stock(Stock.USUAL_WEIGHT);
+
   private static Works works(Design d, int pieces) {
     return Works.of(d.laid(), d.folded(), d.unit(), List.of(), pieces);
   }
@@ -54,10 +58,13 @@ class MaterialsTest {
 
   @Test
   void sparesAreOneInTenInWholeUnits() {
-    assertThat(new Need("sheet", "card", 1, Need.Unit.SHEETS).withSpare()).isEqualTo(2);
-    assertThat(new Need("sheet", "card", 10, Need.Unit.SHEETS).withSpare()).isEqualTo(11);
-    assertThat(new Need("sheet", "card", 11, Need.Unit.SHEETS).withSpare()).isEqualTo(13);
-    assertThat(new Need("tape", "tape", 2.88, Need.Unit.METRES).withSpare()).isEqualTo(4);
+    assertThat(new Need("sheet", new Goods.Card(CARD), 1, Need.Unit.SHEETS).withSpare())
+        .isEqualTo(2);
+    assertThat(new Need("sheet", new Goods.Card(CARD), 10, Need.Unit.SHEETS).withSpare())
+        .isEqualTo(11);
+    assertThat(new Need("sheet", new Goods.Card(CARD), 11, Need.Unit.SHEETS).withSpare())
+        .isEqualTo(13);
+    assertThat(new Need("tape", new Goods.Tape(), 2.88, Need.Unit.METRES).withSpare()).isEqualTo(4);
   }
 
   /** Area times g/m² (ISO 536): 60 x 50 mm less a window of 20 x 30 mm is 2400 mm². */
