@@ -19,9 +19,12 @@ public record Budget(Duration script, Duration host, long bytes) implements Seri
    */
   public static final int PATIENCE = 25;
 
-  /** Generous for a design, short for a runaway. */
+  /** What reading a letter takes at most, the first time, when nothing is compiled yet. */
+  private static final long NANOS_A_LETTER = 15_000;
+
+  /** Generous for a design on a slow or busy machine, short for a runaway. */
   public static final Budget USUAL =
-      new Budget(Duration.ofMillis(800), Duration.ofSeconds(20), 256L << 20);
+      new Budget(Duration.ofMillis(1500), Duration.ofSeconds(20), 256L << 20);
 
   /**
    * @throws IllegalArgumentException when a bound is not over 0
@@ -30,5 +33,10 @@ public record Budget(Duration script, Duration host, long bytes) implements Seri
     if (!script.isPositive() || !host.isPositive() || bytes <= 0) {
       throw new IllegalArgumentException("a budget's bounds must be over 0");
     }
+  }
+
+  /** The same with the time added that it takes to read a script of so many letters. */
+  Budget reading(int letters) {
+    return new Budget(script.plusNanos(letters * NANOS_A_LETTER), host, bytes);
   }
 }

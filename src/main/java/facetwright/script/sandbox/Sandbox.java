@@ -40,7 +40,7 @@ public final class Sandbox {
   private static <T> T watched(String source, Budget budget, Host<T> host) throws ScriptException {
     Run<T> run = new Run<>(source, host);
     run.start();
-    Watch.over(run, budget);
+    Watch.over(run, budget.reading(source.length()));
     return run.result();
   }
 
