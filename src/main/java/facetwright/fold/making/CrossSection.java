@@ -1,11 +1,11 @@
 package facetwright.fold.making;
 
-import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A body cut by a plane, seen square to it: what lies within it and what lies in a pocket outside,
@@ -18,6 +18,11 @@ final class CrossSection {
 
   /** Off the directions that panels like, as a part of the angle between two ways. */
   private static final double OFF = 0.37;
+
+  private static final List<Vec2> LOOKS =
+      IntStream.range(0, WAYS)
+          .mapToObj(i -> Vec2.polar(1, (i + OFF) * 2 * Math.PI / WAYS))
+          .toList();
 
   /**
    * From within a closed form every way crosses its walls outward once more than inward, from
@@ -35,7 +40,26 @@ final class CrossSection {
    */
   record Wall(List<Vec3> corners, Vec3 out) {}
 
-  private record Cut(Segment2 line, Vec2 out) {}
+  private record Cut(double fromX, double fromY, double toX, double toY, Vec2 out) {
+    static Cut of(Vec2 from, Vec2 to, Vec2 out) {
+      return new Cut(from.x(), from.y(), to.x(), to.y(), out);
+    }
+
+    /** Whether it is met on the way from a place along a direction. */
+    boolean isMet(Vec2 place, Vec2 way) {
+      double startX = fromX - place.x();
+      double startY = fromY - place.y();
+      double a = way.x() * startY - way.y() * startX;
+      double b = way.x() * (toY - place.y()) - way.y() * (toX - place.x());
+      if (a > 0 == b > 0) {
+        return false;
+      }
+      double part = a / (a - b);
+      double x = fromX + (toX - fromX) * part - place.x();
+      double y = fromY + (toY - fromY) * part - place.y();
+      return x * way.x() + y * way.y() > 0;
+    }
+  }
 
   /**
    * @param panels what is cut
@@ -56,7 +80,7 @@ final class CrossSection {
       }
       crossed.sort(Comparator.comparingDouble(Vec2::x).thenComparingDouble(Vec2::y));
       for (int i = 0; i + 1 < crossed.size(); i += 2) {
-        walls.add(new Cut(new Segment2(crossed.get(i), crossed.get(i + 1)), view.seen(panel.out)));
+        walls.add(Cut.of(crossed.get(i), crossed.get(i + 1), view.seen(panel.out)));
       }
     }
   }
@@ -67,15 +91,10 @@ final class CrossSection {
       return true;
     }
     int leading = 0;
-    for (int i = 0; i < WAYS; i++) {
-      Vec2 way = Vec2.polar(1, (i + OFF) * 2 * Math.PI / WAYS);
+    for (Vec2 way : LOOKS) {
       double outward = 0;
       for (Cut wall : walls) {
-        Vec2 from = wall.line.from();
-        Vec2 to = wall.line.to();
-        double a = way.cross(from.minus(place));
-        double b = way.cross(to.minus(place));
-        if (a > 0 != b > 0 && from.toward(to, a / (a - b)).minus(place).dot(way) > 0) {
+        if (wall.isMet(place, way)) {
           outward += Math.signum(way.dot(wall.out));
         }
       }

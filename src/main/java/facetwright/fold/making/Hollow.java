@@ -142,22 +142,27 @@ final class Hollow {
   }
 
   /**
-   * How wide a round thing can be brought from outside to a place, in mm; without end where next to
-   * nothing is held.
+   * How wide a round thing can be brought from outside to a place, in mm. Where that is wide enough
+   * it may be told less wide than it is: how much wider is not looked for.
    *
    * @param held the panels that no longer swing aside
+   * @param enough how wide is wide enough, in mm
    */
-  double way(Set<Integer> held, Vec3 to) {
+  double way(Set<Integer> held, Vec3 to, double enough) {
     double widest = 0;
     for (Vec3 direction : directions(held)) {
-      widest = Math.max(widest, way(held, to, direction));
+      widest = Math.max(widest, way(held, to, direction, true, enough));
+      if (widest >= enough) {
+        break;
+      }
     }
     return widest;
   }
 
-  /** The same along one direction. */
-  double way(Set<Integer> held, Vec3 to, Vec3 direction) {
-    return way(held, to, direction, true);
+  /** Whether a thing so wide comes to a place from outside along one direction. */
+  boolean isOpen(Set<Integer> held, Vec3 to, Vec3 direction, double across) {
+    double enough = across - Shadow.WITHIN;
+    return way(held, to, direction, true, enough) >= enough;
   }
 
   /**
@@ -167,13 +172,14 @@ final class Hollow {
   double falls(Vec3 from, double across) {
     Vec3 down = Vec3.Z.times(-1);
     Set<Integer> all = Set.copyOf(panels);
-    double open = way(all, from, down, true);
-    boolean isHole =
-        open >= across - Shadow.WITHIN && way(all, from, down, false) < across - Shadow.WITHIN;
+    double enough = across - Shadow.WITHIN;
+    double open = way(all, from, down, true, Double.POSITIVE_INFINITY);
+    boolean isHole = open >= enough && way(all, from, down, false, enough) < enough;
     return isHole ? open : 0;
   }
 
-  private double way(Set<Integer> held, Vec3 to, Vec3 direction, boolean isThroughHoles) {
+  private double way(
+      Set<Integer> held, Vec3 to, Vec3 direction, boolean isThroughHoles, double enough) {
     View view = View.along(direction);
     double from = direction.dot(to);
     List<Shadow.Shape> inTheWay = new ArrayList<>();
@@ -190,7 +196,8 @@ final class Hollow {
       }
     }
     CrossSection within = new CrossSection(walls, view, direction, from);
-    return new Shadow(inTheWay, points.stream().map(view::seen).toList(), within).widest().across();
+    List<Vec2> all = points.stream().map(view::seen).toList();
+    return new Shadow(inTheWay, all, within).widest(enough).across();
   }
 
   private List<List<Vec2>> holes(int p, View view, Vec3 direction, double from) {

@@ -52,7 +52,7 @@ public final class Moments {
    * @param at the stage it comes before; as many as there are where it comes after all, or when
    *     parts are put together
    * @param needs how wide the way has to be, in mm; 0 for what needs none
-   * @param way how wide it is then, in mm
+   * @param way how wide it is then, in mm; where that is wide enough it may be wider
    * @param room how wide the hollow is for a thing so high, in mm
    * @param hole how wide the hole below is by which it falls out when all is made, in mm; 0 where
    *     it does not
@@ -94,7 +94,7 @@ public final class Moments {
               touching().stream().max(Integer::compare).map(s -> s + 1).orElse(own.size());
           case FOUND -> isReckoned ? Math.min(lastOpen(needs, room), uncovered()) : glued;
         };
-    double way = isReckoned ? way(k, room) : needs;
+    double way = isReckoned ? way(k, room, needs) : needs;
     double loose = fitting.thing().loose();
     double hole =
         isReckoned && room.middle() != null && loose > 0 ? hollow.falls(room.middle(), loose) : 0;
@@ -117,7 +117,7 @@ public final class Moments {
     int high = glued;
     while (low < high) {
       int middle = (low + high + 1) / 2;
-      if (way(middle, room) >= needs - Shadow.WITHIN) {
+      if (way(middle, room, needs) >= needs - Shadow.WITHIN) {
         low = middle;
       } else {
         high = middle - 1;
@@ -127,11 +127,11 @@ public final class Moments {
   }
 
   /** How wide the way is when so many of the body's stages are glued. */
-  private double way(int k, Hollow.Room room) {
+  private double way(int k, Hollow.Room room, double needs) {
     Set<Integer> fast = held.after(bonds(Math.min(k, glued)));
     return room.middle() == null || fast.size() <= 1
         ? Double.POSITIVE_INFINITY
-        : hollow.way(fast, room.middle());
+        : hollow.way(fast, room.middle(), needs - Shadow.WITHIN);
   }
 
   /** The first stage that glues a panel whose hole a ribbon goes through under another. */

@@ -1,7 +1,6 @@
 package facetwright.fold.making;
 
 import facetwright.geom.Box2;
-import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,8 +19,9 @@ final class Shadow {
   /** So many squares are looked at; a gap found among fewer may be narrower than the widest. */
   private static final int MOST = 3_000;
 
-  private final List<Shape> shapes;
+  private final List<Seen> shapes;
   private final List<Vec2> around;
+  private final Ring bound;
   private final CrossSection within;
 
   /**
@@ -39,6 +39,16 @@ final class Shadow {
    */
   record Gap(Vec2 place, double across) {}
 
+  private record Seen(Ring outer, List<Ring> holes) {
+    static Seen of(Shape shape) {
+      return new Seen(new Ring(shape.outer), shape.holes.stream().map(Ring::new).toList());
+    }
+
+    boolean covers(double x, double y) {
+      return outer.holds(x, y) && holes.stream().noneMatch(h -> h.holds(x, y));
+    }
+  }
+
   private record Square(Vec2 middle, double half, double room) {
     double most() {
       return room + half * Math.sqrt(2);
@@ -51,12 +61,22 @@ final class Shadow {
    */
   Shadow(List<Shape> shapes, List<Vec2> all, CrossSection within) {
     this.within = within;
-    this.shapes = List.copyOf(shapes);
+    this.shapes = shapes.stream().map(Seen::of).toList();
     this.around = hull(all);
+    this.bound = new Ring(around);
   }
 
   /** The widest gap. */
   Gap widest() {
+    return widest(Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The widest gap, or one that is wide enough, whichever is found first.
+   *
+   * @param enough how wide that is, in mm
+   */
+  Gap widest(double enough) {
     if (around.size() < 3) {
       return new Gap(Vec2.ZERO, 0);
     }
@@ -66,7 +86,7 @@ final class Shadow {
         new PriorityQueue<>(Comparator.comparingDouble(Square::most).reversed());
     Square best = square(box.centre(), half);
     open.add(best);
-    for (int i = 0; i < MOST && !open.isEmpty(); i++) {
+    for (int i = 0; i < MOST && !open.isEmpty() && 2 * best.room < enough; i++) {
       Square next = open.remove();
       if (next.most() < best.room + WITHIN / 2) {
         break;
@@ -90,44 +110,24 @@ final class Shadow {
 
   /** How far a place is from all that is in the way; 0 where it is covered. */
   private double room(Vec2 place) {
-    if (!isIn(around, place)) {
+    double x = place.x();
+    double y = place.y();
+    if (!bound.holds(x, y)) {
       return 0;
     }
-    double least = distance(around, place);
-    for (Shape shape : shapes) {
-      if (isIn(shape.outer, place) && shape.holes.stream().noneMatch(h -> isIn(h, place))) {
+    for (Seen shape : shapes) {
+      if (shape.covers(x, y)) {
         return 0;
       }
-      least = Math.min(least, distance(shape.outer, place));
-      for (List<Vec2> hole : shape.holes) {
-        least = Math.min(least, distance(hole, place));
+    }
+    double least = bound.distance(x, y, Double.POSITIVE_INFINITY);
+    for (Seen shape : shapes) {
+      least = shape.outer.distance(x, y, least);
+      for (Ring hole : shape.holes) {
+        least = hole.distance(x, y, least);
       }
     }
     return least;
-  }
-
-  private static double distance(List<Vec2> ring, Vec2 place) {
-    double least = Double.POSITIVE_INFINITY;
-    Vec2 from = ring.getLast();
-    for (Vec2 to : ring) {
-      least = Math.min(least, new Segment2(from, to).distance(place));
-      from = to;
-    }
-    return least;
-  }
-
-  private static boolean isIn(List<Vec2> ring, Vec2 place) {
-    boolean in = false;
-    Vec2 from = ring.getLast();
-    for (Vec2 to : ring) {
-      if (from.y() > place.y() != to.y() > place.y()
-          && place.x()
-              < from.x() + (place.y() - from.y()) / (to.y() - from.y()) * (to.x() - from.x())) {
-        in = !in;
-      }
-      from = to;
-    }
-    return in;
   }
 
   /** The convex outline of points, by Andrew's monotone chain (1979; from memory). */

@@ -116,8 +116,7 @@ public final class WhenTogether {
   /** Whether a made part is open below the place of the thing. */
   private boolean fallsOut(Hollow alone, Vec3 middle, double across) {
     return standsOn().isPresent()
-        && alone.way(Set.copyOf(fitting.panels()), middle, Vec3.Z.times(-1))
-            >= across - Shadow.WITHIN;
+        && alone.isOpen(Set.copyOf(fitting.panels()), middle, Vec3.Z.times(-1), across);
   }
 
   /** The stage at which its part is stood on another. */
