@@ -1,14 +1,11 @@
 package facetwright.draw;
 
 import facetwright.fold.making.Faces;
-import facetwright.fold.making.Gluing;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.making.Numbers;
-import facetwright.fold.pose.Closure;
-import facetwright.fold.pose.FoldedForm;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -25,18 +22,13 @@ public record GlueMarks(Map<Integer, Faces.Face> faces, Numbers numbers) {
     faces = Map.copyOf(faces);
   }
 
-  public static GlueMarks of(Net net, FoldedForm form) {
-    return form.closure() == Closure.NOT_SOLVED ? NONE : of(net, form, Gluing.of(net, form));
+  public static GlueMarks of(GlueOrder order) {
+    return new GlueMarks(order.faces(), order.numbers());
   }
 
   /** The faces alone, without numbers. */
-  public static GlueMarks faces(Net net, FoldedForm form) {
-    return new GlueMarks(of(net, form).faces, Numbers.NONE);
-  }
-
-  /** The same, the order of gluing reckoned before. */
-  public static GlueMarks of(Net net, FoldedForm form, List<Gluing.Stage> stages) {
-    return new GlueMarks(Faces.of(net, form, stages), Numbers.of(net, stages));
+  public static GlueMarks faces(GlueOrder order) {
+    return new GlueMarks(order.faces(), Numbers.NONE);
   }
 
   /**

@@ -19,7 +19,7 @@ record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> t
             job.author(),
             job.order(),
             job.laid(),
-            job.form(),
+            job.making(),
             job.judgement(),
             GuidesWriter.works(job));
     List<Drawing> templates =
@@ -29,7 +29,6 @@ record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> t
                 ? job.tiles()
                 : TiledPages.keys(
                     job.title(), job.laid(), job.order().page(), Template.outside(job.gluing()));
-    return new HandoutContent(
-        handout, new HandoutPictures(job.laid(), job.form(), handout), templates);
+    return new HandoutContent(handout, new HandoutPictures(job.laid(), handout), templates);
   }
 }

@@ -5,6 +5,7 @@ import facetwright.draw.GlueMarks;
 import facetwright.draw.page.Template;
 import facetwright.draw.page.TemplatePages;
 import facetwright.draw.page.TiledPages;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Unit;
@@ -29,7 +30,7 @@ public final class Job {
   private final String title;
   private final String author;
   private final Laid laid;
-  private final FoldedForm form;
+  private final GlueOrder making;
   private final Order order;
   private final Judgement judgement;
 
@@ -58,29 +59,29 @@ public final class Job {
    * @param title of the design
    * @param author who made it, blank where not said
    * @param laid the net on its sheets
-   * @param form the folded form of the same net
+   * @param making how the same net, folded, is made up
    * @param order what the papers are for
    * @param judgement the verdict on it, the same on every paper
    * @throws IllegalArgumentException when the form is not one of this net
    */
   public Job(
-      String title, String author, Laid laid, FoldedForm form, Order order, Judgement judgement) {
+      String title, String author, Laid laid, GlueOrder making, Order order, Judgement judgement) {
     this.judgement = judgement;
     this.title = Objects.requireNonNull(title);
     this.author = Objects.requireNonNull(author);
     this.order = Objects.requireNonNull(order);
     this.laid = laid;
-    this.form = form;
-    if (isSolved() && form.poses().size() != laid.net().panels().size()) {
+    this.making = making;
+    if (isSolved() && form().poses().size() != laid.net().panels().size()) {
       throw new IllegalArgumentException(
           "the folded form has %d panels, the net %d"
-              .formatted(form.poses().size(), laid.net().panels().size()));
+              .formatted(form().poses().size(), laid.net().panels().size()));
     }
   }
 
   /** One of a net that no script made. */
   public Job(String title, String author, Laid laid, FoldedForm form, Order order) {
-    this(title, author, laid, form, order, Judgement.of(laid, form));
+    this(title, author, laid, GlueOrder.of(laid.net(), form), order, Judgement.of(laid, form));
   }
 
   public String title() {
@@ -105,7 +106,12 @@ public final class Job {
   }
 
   FoldedForm form() {
-    return form;
+    return making.form();
+  }
+
+  /** In which order it is made up. */
+  GlueOrder making() {
+    return making;
   }
 
   public Order order() {
@@ -114,7 +120,7 @@ public final class Job {
 
   /** Whether it is known where each panel ends up. */
   boolean isSolved() {
-    return form.closure() != Closure.NOT_SOLVED;
+    return form().closure() != Closure.NOT_SOLVED;
   }
 
   /** Whether the sheet is larger than the printer's page. */
@@ -129,7 +135,7 @@ public final class Job {
 
   /** What a template tells of gluing. */
   GlueMarks gluing() {
-    return gluing.get(() -> GlueMarks.of(laid.net(), form));
+    return gluing.get(() -> GlueMarks.of(making));
   }
 
   /** The template, a page a sheet. */
@@ -163,7 +169,7 @@ public final class Job {
    * @throws IllegalArgumentException when a layer finds no room on them
    */
   Works works() {
-    return works.get(() -> Works.of(laid, form, unit(), List.of(), order.copies()));
+    return works.get(() -> Works.of(laid, making, unit(), List.of(), order.copies()));
   }
 
   /** What is scored and cut by measures, for the ruler of the order. */
@@ -192,12 +198,12 @@ public final class Job {
         && title.equals(j.title)
         && author.equals(j.author)
         && laid.equals(j.laid)
-        && form.equals(j.form)
+        && form().equals(j.form())
         && order.equals(j.order);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(title, author, laid, form, order);
+    return Objects.hash(title, author, laid, form(), order);
   }
 }

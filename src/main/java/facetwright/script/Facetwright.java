@@ -4,6 +4,7 @@ import facetwright.check.Checks;
 import facetwright.check.finding.Finding;
 import facetwright.fold.FlatSenses;
 import facetwright.fold.Folding;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Senses;
 import facetwright.fold.pose.Upright;
@@ -130,11 +131,11 @@ public final class Facetwright {
   record Made(Design design, List<Room> rooms, Optional<AskedAim> aim) {
     /** The same with a look for findings. */
     private Made checked() {
-      Laid laid = design.laid();
+      GlueOrder gluing = design.gluing();
       List<Finding> findings = new ArrayList<>(design.findings());
-      Checks.all(laid, design.folded()).forEach(f -> findings.add(f.in(design.unit())));
-      LabelChecks.of(laid.net()).forEach(f -> findings.add(f.in(design.unit())));
-      return with(design.found(findings));
+      Checks.all(design.laid(), gluing).forEach(f -> findings.add(f.in(design.unit())));
+      LabelChecks.of(design.net()).forEach(f -> findings.add(f.in(design.unit())));
+      return with(design.found(findings).reckoned(gluing));
     }
 
     Made with(Design other) {
@@ -274,6 +275,7 @@ public final class Facetwright {
                   .flatMap(List::stream)
                   .map(f -> f.in(session.unit()))
                   .toList(),
+              List.of(),
               session.said(),
               Declared.in(source, told.net(), told.spoken()));
       Made made = new Made(design, session.rooms(), session.aim());

@@ -64,17 +64,17 @@ class WordsApartTest {
       })
   void wordsLieApart(String name) throws Exception {
     Design d = design(name);
-    Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), 24);
+    Works works = Works.of(d.laid(), d.gluing(), d.unit(), List.of(), 24);
     Handout handout =
         Handout.of(
             d.title(),
             d.header().author(),
             Order.usual(d.unit()),
             d.laid(),
-            d.folded(),
+            d.gluing(),
             Judgement.of(d.laid(), d.folded(), d.findings()),
             works);
-    HandoutPictures pictures = new HandoutPictures(d.laid(), d.folded(), handout);
+    HandoutPictures pictures = new HandoutPictures(d.laid(), handout);
     List<Drawing> pages = new ArrayList<>();
     pages.addAll(HandoutPages.of(handout, pictures, Order.usual(d.unit()).page(), 0));
     pages.addAll(ChartPages.of(d.title(), Order.usual(d.unit()), d.laid()));

@@ -21,7 +21,7 @@ class AlikePartsTest {
   }
 
   private static List<Materials.Made> made(Design d) {
-    return Works.of(d.laid(), d.folded(), Unit.MM, List.of(), 1).materials().parts();
+    return Works.of(d.laid(), d.gluing(), Unit.MM, List.of(), 1).materials().parts();
   }
 
   private static final String POST =

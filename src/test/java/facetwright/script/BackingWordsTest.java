@@ -38,7 +38,7 @@ class BackingWordsTest {
   }
 
   private static Works works(Design d, int pieces) {
-    return Works.of(d.laid(), d.folded(), d.unit(), List.of(), pieces);
+    return Works.of(d.laid(), d.gluing(), d.unit(), List.of(), pieces);
   }
 
   /** Every side has its piece, and what is bought and cut counts them all. */
@@ -67,7 +67,7 @@ class BackingWordsTest {
                 "",
                 Order.usual(d.unit()),
                 d.laid(),
-                d.folded(),
+                d.gluing(),
                 Judgement.of(d.laid(), d.folded(), d.findings()),
                 works(d, 1))
             .sections();

@@ -56,7 +56,7 @@ class CardOfPartsTest {
   @Test
   void bothCardsAreBought() throws ScriptException {
     Design design = evaluate(BOX);
-    Works works = Works.of(design.laid(), design.folded(), Unit.MM, List.of(), 3);
+    Works works = Works.of(design.laid(), design.gluing(), Unit.MM, List.of(), 3);
     List<Need> cards =
         works.materials().needs().stream().filter(n -> n.key().equals("sheet")).toList();
     assertThat(cards).extracting(Need::amount).containsExactly(3.0, 3.0);

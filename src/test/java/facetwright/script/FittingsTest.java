@@ -8,7 +8,6 @@ import facetwright.check.finding.Finding;
 import facetwright.fold.making.Bond;
 import facetwright.fold.making.Gluing;
 import facetwright.fold.making.Step;
-import facetwright.fold.making.Steps;
 import facetwright.measure.Unit;
 import facetwright.net.fitting.Extra;
 import facetwright.papers.handout.Handout;
@@ -54,7 +53,7 @@ class FittingsTest {
   }
 
   private static List<Step> steps(Design d) {
-    return Steps.of(d.net(), d.folded());
+    return d.gluing().steps();
   }
 
   private static int at(Design d, Class<? extends Extra> kind) {
@@ -73,14 +72,14 @@ class FittingsTest {
   }
 
   private static List<String> told(Design d, int pieces) {
-    Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), pieces);
+    Works works = Works.of(d.laid(), d.gluing(), d.unit(), List.of(), pieces);
     Handout handout =
         Handout.of(
             d.title(),
             "",
             Order.usual(d.unit()).of(pieces),
             d.laid(),
-            d.folded(),
+            d.gluing(),
             Judgement.of(d.laid(), d.folded(), d.findings()),
             works);
     return handout.sections().stream()
@@ -102,7 +101,7 @@ class FittingsTest {
     assertThat(d.findings()).noneMatch(f -> f.severity() == Finding.Severity.ERROR);
     List<Step> steps = steps(d);
     List<Bond> after =
-        Gluing.numbered(Steps.stages(steps.subList(at(d, Extra.Light.class), steps.size())));
+        Gluing.numbered(Step.stages(steps.subList(at(d, Extra.Light.class), steps.size())));
     assertThat(after)
         .hasSize(4)
         .allMatch(
@@ -214,7 +213,7 @@ class FittingsTest {
                 + " box({ width: 70, depth: 70, height: 50 }).unfold({ part: \"b\", count: 2 })"
                 + ".light().ribbon({ length: 500, tie: \"round it\" });");
     assertThat(d.net().fittings().all()).hasSize(8);
-    List<Need> needs = Works.of(d.laid(), d.folded(), Unit.MM, List.of(), 24).materials().needs();
+    List<Need> needs = Works.of(d.laid(), d.gluing(), Unit.MM, List.of(), 24).materials().needs();
     assertThat(needs.stream().filter(n -> n.key().equals("light")).toList())
         .singleElement()
         .satisfies(n -> assertThat(n.amount()).isEqualTo(24 * 6));

@@ -36,14 +36,14 @@ class FittingsTogetherTest {
 
   /** Every line of the handout with its heading before it. */
   private static List<String> lines(Design d) {
-    Works works = Works.of(d.laid(), d.folded(), Unit.MM, List.of(), 1);
+    Works works = Works.of(d.laid(), d.gluing(), Unit.MM, List.of(), 1);
     Handout all =
         Handout.of(
             "Parts",
             "",
             Order.usual(Unit.MM),
             d.laid(),
-            d.folded(),
+            d.gluing(),
             Judgement.of(d.laid(), d.folded(), d.findings()),
             works);
     return all.sections().stream()

@@ -91,7 +91,7 @@ class FormTongueTest {
     }
     assertThat(farthest).isCloseTo(inset + depth, within(1e-6));
     assertThat(Join.glued(net)).doesNotContain(seam.tab());
-    assertThat(Gluing.numbered(Gluing.of(net, made.folded()))).isNotEmpty();
+    assertThat(Gluing.numbered(made.gluing().stages())).isNotEmpty();
   }
 
   /** A tongue whose flap finds no room there is refused, not made another way. */

@@ -9,6 +9,7 @@ import facetwright.draw.NetDrawing;
 import facetwright.draw.SheetPart;
 import facetwright.draw.picture.HandoutPictures;
 import facetwright.fold.making.Bond;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.making.Gluing;
 import facetwright.geom.Box2;
 import facetwright.net.Join;
@@ -21,6 +22,10 @@ import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -79,7 +84,7 @@ class GlueOrderTest {
   @MethodSource("designs")
   void wordsAndPictureTellTheSameNumbers(String name, String text) throws Exception {
     Design d = design(LibraryDesigns.whole(text));
-    Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), 1);
+    Works works = Works.of(d.laid(), d.gluing(), d.unit(), List.of(), 1);
     Order order = Order.usual(d.unit());
     Handout handout =
         Handout.of(
@@ -87,10 +92,10 @@ class GlueOrderTest {
             "",
             order,
             d.laid(),
-            d.folded(),
+            d.gluing(),
             Judgement.of(d.laid(), d.folded(), d.findings()),
             works);
-    HandoutPictures pictures = new HandoutPictures(d.laid(), d.folded(), handout);
+    HandoutPictures pictures = new HandoutPictures(d.laid(), handout);
     List<Integer> all = new ArrayList<>();
     for (Section section : handout.sections()) {
       if (!(section instanceof Section.Steps steps)) {
@@ -139,9 +144,7 @@ class GlueOrderTest {
     Set<Integer> printed = new TreeSet<>();
     for (int i = 0; i < d.laid().sheets(); i++) {
       NetDrawing.of(
-              SheetPart.of(d.laid(), i),
-              Set.of(NetDrawing.Content.NAMES),
-              GlueMarks.of(d.net(), d.folded()))
+              SheetPart.of(d.laid(), i), Set.of(NetDrawing.Content.NAMES), GlueMarks.of(d.gluing()))
           .marks()
           .stream()
           .filter(Mark.Text.class::isInstance)
@@ -156,7 +159,7 @@ class GlueOrderTest {
   @Test
   void theFinIsGluedLast() throws Exception {
     Design d = design(LibraryDesigns.text("chandlers-carton"));
-    List<Bond> bonds = Gluing.numbered(Gluing.of(d.net(), d.folded()));
+    List<Bond> bonds = Gluing.numbered(d.gluing().stages());
     assertThat(d.net().joins().get(((Bond.Joined) bonds.getLast()).join()))
         .isInstanceOf(Join.Lap.class);
     assertThat(names(d.net(), bonds.get(0))).contains("wall 1");
@@ -195,7 +198,7 @@ class GlueOrderTest {
                   + over
                   + ").rows(\"fin\"));\n"
                   + "w.floor({ tab: 10 });\n");
-      List<Bond> bonds = Gluing.numbered(Gluing.of(d.net(), d.folded()));
+      List<Bond> bonds = Gluing.numbered(d.gluing().stages());
       int seam = isTwo ? 3 : 2;
       String told = side + " × " + rows;
       assertThat(bonds).as(told).hasSize(seam + 3 + 1);
@@ -216,5 +219,24 @@ class GlueOrderTest {
               .collect(Collectors.joining(", "));
       case Join.Lap l -> net.panels().get(l.under()).name();
     };
+  }
+
+  /** A design that was sent from one process to another is made up in the same order. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("designs")
+  void isTheSameWhereItIsReckonedAnew(String name, String source) throws Exception {
+    Design design = design(LibraryDesigns.whole(source));
+    ByteArrayOutputStream sent = new ByteArrayOutputStream();
+    try (ObjectOutputStream out = new ObjectOutputStream(sent)) {
+      out.writeObject(design);
+    }
+    try (ObjectInputStream in =
+        new ObjectInputStream(new ByteArrayInputStream(sent.toByteArray()))) {
+      Design come = (Design) in.readObject();
+      assertThat(come).as(name).isEqualTo(design);
+      GlueOrder anew = GlueOrder.of(design.net(), design.folded());
+      assertThat(come.gluing().moments()).as(name).isEqualTo(anew.moments());
+      assertThat(come.gluing().steps()).as(name).isEqualTo(anew.steps());
+    }
   }
 }

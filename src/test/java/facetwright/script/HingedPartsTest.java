@@ -149,9 +149,9 @@ class HingedPartsTest {
                 "",
                 Order.usual(Unit.MM),
                 design.laid(),
-                design.folded(),
+                design.gluing(),
                 Judgement.of(design.laid(), design.folded(), design.findings()),
-                Works.of(design.laid(), design.folded(), Unit.MM, List.of(), 1))
+                Works.of(design.laid(), design.gluing(), Unit.MM, List.of(), 1))
             .sections()
             .toString();
     assertThat(told).contains("score a strip of card 20 mm wide and 82 mm long").contains("75°");
@@ -238,7 +238,7 @@ class HingedPartsTest {
       assertThat(swing.from().distance(swing.to())).isEqualTo(90, within(1e-6));
       double thick = design.laid().stock().caliper();
       assertThat(design.folded().measures().width()).isEqualTo(120 + thick, within(1e-6));
-      Materials takes = Works.of(design.laid(), design.folded(), Unit.MM, List.of(), 2).materials();
+      Materials takes = Works.of(design.laid(), design.gluing(), Unit.MM, List.of(), 2).materials();
       assertThat(takes.hinges()).containsExactly(new HingeStrip(90, 2));
       assertThat(new WorksText(Order.usual(Unit.MM)).materials(takes, Prices.NONE))
           .anyMatch(l -> l.contains("2 of 20 mm × 90 mm"));

@@ -240,7 +240,7 @@ class MirroredPartsTest {
             "mirrored left 2");
     // Two left and two of its images with one note each, three right ones with two.
     assertThat(design.net().fittings().all()).hasSize(2 + 2 + 3 * 2);
-    Works works = Works.of(design.laid(), design.folded(), Unit.MM, List.of(), 2);
+    Works works = Works.of(design.laid(), design.gluing(), Unit.MM, List.of(), 2);
     String like = ", the mirror image of “left”: cut it by its own lines, same side up";
     assertThat(new WorksText(Order.usual(Unit.MM)).materials(works.materials(), Prices.NONE))
         .contains(

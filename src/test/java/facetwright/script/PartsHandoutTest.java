@@ -23,13 +23,13 @@ import org.junit.jupiter.api.Test;
 /** A handout builds one part after the other, and then puts them together. */
 class PartsHandoutTest {
   private static Handout handout(Design d) {
-    Works works = Works.of(d.laid(), d.folded(), Unit.MM, List.of(), 1);
+    Works works = Works.of(d.laid(), d.gluing(), Unit.MM, List.of(), 1);
     return Handout.of(
         "Parts",
         "",
         Order.usual(Unit.MM),
         d.laid(),
-        d.folded(),
+        d.gluing(),
         Judgement.of(d.laid(), d.folded(), d.findings()),
         works);
   }
@@ -70,7 +70,7 @@ class PartsHandoutTest {
     assertThat(last.pictures())
         .extracting(Picture::words)
         .containsExactly("Put “lid” over “box”, 15 mm deep.", "All together.");
-    HandoutPictures pictures = new HandoutPictures(design.laid(), design.folded(), handout);
+    HandoutPictures pictures = new HandoutPictures(design.laid(), handout);
     for (Section section : handout.sections()) {
       if (section instanceof Section.Pictures shapes) {
         for (Picture picture : shapes.pictures()) {

@@ -145,14 +145,14 @@ class SideBySideTest {
   @Test
   void aHandoutTellsThemInOneBreath() throws ScriptException {
     Design design = cartons(81.6, "sleeve.over([one, two]);");
-    Works works = Works.of(design.laid(), design.folded(), Unit.MM, List.of(), 1);
+    Works works = Works.of(design.laid(), design.gluing(), Unit.MM, List.of(), 1);
     Handout handout =
         Handout.of(
             "",
             "",
             Order.usual(Unit.MM),
             design.laid(),
-            design.folded(),
+            design.gluing(),
             Judgement.of(design.laid(), design.folded(), design.findings()),
             works);
     assertThat(((Section.Steps) handout.sections().getLast()).pictures())

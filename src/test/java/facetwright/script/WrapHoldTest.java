@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.check.finding.Finding;
 import facetwright.fold.making.Gluing;
-import facetwright.fold.making.Moments;
 import facetwright.fold.pose.Closure;
 import facetwright.form.NetChecks;
 import facetwright.net.Join;
@@ -147,8 +146,8 @@ class WrapHoldTest {
     assertThat(fitting.moment().panels())
         .isNotEmpty()
         .allMatch(p -> made.net().panels().get(p).name().startsWith(panel));
-    List<Gluing.Stage> stages = Gluing.of(made.net(), made.folded());
-    int at = Moments.of(made.net(), made.folded(), stages, fitting).at();
+    List<Gluing.Stage> stages = made.gluing().stages();
+    int at = made.gluing().moments().getFirst().at();
     List<Integer> touching =
         java.util.stream.IntStream.range(0, stages.size())
             .filter(

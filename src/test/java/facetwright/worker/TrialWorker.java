@@ -106,6 +106,7 @@ final class TrialWorker {
         folded,
         List.of(),
         List.of(),
+        List.of(),
         List.of());
   }
 

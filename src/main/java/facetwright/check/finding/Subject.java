@@ -1,5 +1,6 @@
 package facetwright.check.finding;
 
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Segment2;
 import facetwright.message.Message;
@@ -21,9 +22,18 @@ import java.util.Optional;
  * What the rules look at.
  *
  * @param laid the net on its sheets
- * @param folded the same net folded
+ * @param gluing how the same net, folded, is made up
  */
-public record Subject(Laid laid, FoldedForm folded) {
+public record Subject(Laid laid, GlueOrder gluing) {
+
+  /** One whose gluing nobody else asks for. */
+  public Subject(Laid laid, FoldedForm folded) {
+    this(laid, GlueOrder.of(laid.net(), folded));
+  }
+
+  public FoldedForm folded() {
+    return gluing.form();
+  }
 
   public Net net() {
     return laid.net();

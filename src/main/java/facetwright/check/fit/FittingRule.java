@@ -4,7 +4,7 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.check.finding.Rule;
 import facetwright.check.finding.Subject;
-import facetwright.fold.making.Gluing;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.making.Moments;
 import facetwright.fold.pose.Closure;
 import facetwright.measure.Millilitres;
@@ -29,14 +29,15 @@ public final class FittingRule implements Rule {
     if (all.isEmpty() || subject.folded().closure() == Closure.NOT_SOLVED) {
       return List.of();
     }
-    List<Gluing.Stage> stages = Gluing.of(subject.net(), subject.folded());
+    GlueOrder gluing = subject.gluing();
     List<Finding> found = new ArrayList<>();
-    for (Fitting fitting : all) {
-      if (!Moments.isAnythingGlued(subject.net(), stages, fitting)) {
+    for (int i = 0; i < all.size(); i++) {
+      Fitting fitting = all.get(i);
+      if (!Moments.isAnythingGlued(subject.net(), gluing.stages(), fitting)) {
         found.add(noMoment(subject, fitting));
         continue;
       }
-      Moments.Found moment = Moments.of(subject.net(), subject.folded(), stages, fitting);
+      Moments.Found moment = gluing.moments().get(i);
       if (!moment.hasRoom() && !(fitting.thing() instanceof Extra.Ribbon)) {
         found.add(noRoom(fitting, moment));
       } else if (!moment.goesIn()) {

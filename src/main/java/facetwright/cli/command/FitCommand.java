@@ -170,7 +170,7 @@ public final class FitCommand implements Callable<Integer> {
                 order,
                 fitting.after().laid(),
                 fitting.after().plan(),
-                GlueMarks.of(fitting.after().laid().net(), fitting.design().folded()))));
+                GlueMarks.of(fitting.design().gluing()))));
     return files;
   }
 }

@@ -58,7 +58,7 @@ public final class PaperOptions {
       return new Progress(err)
           .during(
               "Planning the papers",
-              () -> Works.of(design.laid(), design.folded(), design.unit(), known, count));
+              () -> Works.of(design.laid(), design.gluing(), design.unit(), known, count));
     } catch (IllegalArgumentException e) {
       throw new Trouble.WrongCall(Refused.text(e, design.unit()));
     }

@@ -51,7 +51,7 @@ public final class PapersFor {
         made.title(),
         made.header().author(),
         made.laid(),
-        made.folded(),
+        made.gluing(),
         order,
         Judgement.of(made.laid(), made.folded(), made.findings()));
   }

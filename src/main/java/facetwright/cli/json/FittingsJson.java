@@ -1,7 +1,6 @@
 package facetwright.cli.json;
 
 import facetwright.fold.making.Step;
-import facetwright.fold.making.Steps;
 import facetwright.json.JsonText;
 import facetwright.net.Net;
 import facetwright.net.fitting.Extra;
@@ -18,7 +17,7 @@ final class FittingsJson {
 
   static void write(JsonGenerator json, Design design) {
     Net net = design.net();
-    List<Step> steps = net.fittings().all().isEmpty() ? List.of() : Steps.of(net, design.folded());
+    List<Step> steps = net.fittings().all().isEmpty() ? List.of() : design.gluing().steps();
     List<Integer> places =
         IntStream.range(0, steps.size())
             .filter(i -> steps.get(i) instanceof Step.Fit)

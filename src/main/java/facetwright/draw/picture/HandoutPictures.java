@@ -8,7 +8,7 @@ import facetwright.draw.NetDrawing;
 import facetwright.draw.SheetPart;
 import facetwright.draw.Viewpoint;
 import facetwright.fold.Folding;
-import facetwright.fold.making.Gluing;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.walk.FoldPath;
 import facetwright.geom.Box2;
@@ -51,7 +51,7 @@ public final class HandoutPictures {
   private final Laid laid;
   private final FoldedForm form;
   private final ScoreChart chart;
-  private final List<Gluing.Stage> turns;
+  private final GlueOrder gluing;
   private final Map<Integer, List<Replay.Frame>> frames = new HashMap<>();
   private final Map<Shown, FoldedDrawing> drawings = new HashMap<>();
   private final List<Making> makings;
@@ -62,14 +62,13 @@ public final class HandoutPictures {
   private record Shown(double t, int part) {}
 
   /**
-   * @param form the folded form of the laid net
-   * @param handout of the same
+   * @param handout of the same net
    */
-  public HandoutPictures(Laid laid, FoldedForm form, Handout handout) {
+  public HandoutPictures(Laid laid, Handout handout) {
     this.laid = laid;
-    this.form = form;
+    this.form = handout.gluing().form();
     this.chart = handout.chart();
-    this.turns = handout.turns();
+    this.gluing = handout.gluing();
     this.makings = handout.makings();
   }
 
@@ -110,8 +109,7 @@ public final class HandoutPictures {
 
   MidwayPictures midway() {
     if (midway == null) {
-      midway =
-          new MidwayPictures(laid.net(), path(), makings, GlueMarks.of(laid.net(), form, turns));
+      midway = new MidwayPictures(laid.net(), path(), makings, GlueMarks.of(gluing));
     }
     return midway;
   }

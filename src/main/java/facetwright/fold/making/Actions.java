@@ -16,7 +16,7 @@ import java.util.Set;
  * about one size at one height or along one seam, is one action, and gussets are pushed in by one
  * of their own just before what closes over them.
  */
-public final class Actions {
+final class Actions {
   /** Places whose heights differ by less part of the whole lie at one height. */
   private static final double LEVEL = 0.08;
 
@@ -31,25 +31,22 @@ public final class Actions {
   private final Set<Integer> pushed = new HashSet<>();
   private final List<Action> actions = new ArrayList<>();
 
-  private Actions(
-      Net net, FoldedForm form, List<Gluing.Stage> stages, Map<Integer, Faces.Face> faces) {
+  private Actions(Net net, GlueOrder order) {
     this.net = net;
-    this.form = form;
-    this.stages = stages;
-    this.faces = faces;
+    this.form = order.form();
+    this.stages = order.stages();
+    this.faces = order.faces();
     this.tall = form.measures().height();
   }
 
   /**
    * Actions of some steps.
    *
-   * @param all the steps in which the whole net is made up
-   * @param own those told here, such as the steps of one part
-   * @param faces that take the glue, see {@link Faces#of}
+   * @param order in which the whole net is made up
+   * @param own those of its steps that are told here, such as the steps of one part
    */
-  public static List<Action> of(
-      Net net, FoldedForm form, List<Step> all, List<Step> own, Map<Integer, Faces.Face> faces) {
-    Actions made = new Actions(net, form, Steps.stages(all), faces);
+  static List<Action> of(Net net, GlueOrder order, List<Step> own) {
+    Actions made = new Actions(net, order);
     for (int i = 0; i < own.size(); i++) {
       switch (own.get(i)) {
         case Step.Fit(int fitting) -> {
@@ -121,7 +118,7 @@ public final class Actions {
   /** Gussets that nothing closes over. */
   private Set<Integer> left(List<Step> steps) {
     Set<Integer> here = new HashSet<>();
-    for (Gluing.Stage stage : Steps.stages(steps)) {
+    for (Gluing.Stage stage : Step.stages(steps)) {
       here.addAll(Pinched.body(net, Gluing.panel(net, stage.bonds().getFirst())));
     }
     here.removeIf(p -> net.panels().get(p).role() != PanelRole.GUSSET || pushed.contains(p));

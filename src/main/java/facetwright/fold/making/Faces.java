@@ -48,7 +48,7 @@ public final class Faces {
    * inside to inside. A flap that closes an opening is glued by its inside on those folded in
    * before it; the first lies on nothing.
    */
-  public static Map<Integer, Face> of(Net net, FoldedForm form, List<Gluing.Stage> stages) {
+  static Map<Integer, Face> of(Net net, FoldedForm form, List<Gluing.Stage> stages) {
     Map<Integer, Face> faces = new TreeMap<>();
     List<Integer> folded = new ArrayList<>();
     for (Bond bond : Gluing.numbered(stages)) {

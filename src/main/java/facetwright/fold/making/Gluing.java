@@ -48,7 +48,7 @@ public final class Gluing {
   }
 
   /** All that is glued of a net, each once. */
-  public static List<Stage> of(Net net, FoldedForm form) {
+  static List<Stage> of(Net net, FoldedForm form) {
     return new Gluing(net, form).turns();
   }
 

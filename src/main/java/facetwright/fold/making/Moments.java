@@ -7,6 +7,7 @@ import facetwright.net.Opening;
 import facetwright.net.fitting.Extra;
 import facetwright.net.fitting.Fitting;
 import facetwright.net.fitting.Moment.When;
+import java.io.Serializable;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -57,7 +58,8 @@ public final class Moments {
    * @param hole how wide the hole below is by which it falls out when all is made, in mm; 0 where
    *     it does not
    */
-  public record Found(int at, double needs, double way, double room, double hole) {
+  public record Found(int at, double needs, double way, double room, double hole)
+      implements Serializable {
     /** Whether it goes through what is left open. */
     public boolean goesIn() {
       return way >= needs - Shadow.WITHIN;
@@ -70,7 +72,7 @@ public final class Moments {
   }
 
   /** The moment of a fitting. */
-  public static Found of(Net net, FoldedForm form, List<Gluing.Stage> stages, Fitting fitting) {
+  static Found of(Net net, FoldedForm form, List<Gluing.Stage> stages, Fitting fitting) {
     return new Moments(net, form, stages, fitting).found();
   }
 

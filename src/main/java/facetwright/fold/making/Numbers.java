@@ -24,7 +24,7 @@ public final class Numbers {
     this.bonds = List.copyOf(bonds);
   }
 
-  public static Numbers of(Net net, List<Gluing.Stage> stages) {
+  static Numbers of(Net net, List<Gluing.Stage> stages) {
     List<Bond> bonds = Gluing.numbered(stages);
     Map<Integer, Integer> likeness = likeness(net);
     Map<List<Integer>, Integer> known = new HashMap<>();
@@ -46,10 +46,9 @@ public final class Numbers {
   }
 
   /** The numbers of tabs, flaps and what lies under a lap, by the panel that bears them. */
-  public static Map<Integer, Integer> ofPanels(Net net, List<Gluing.Stage> stages) {
-    Numbers numbers = of(net, stages);
+  public Map<Integer, Integer> ofPanels(Net net) {
     Map<Integer, Integer> found = new TreeMap<>();
-    for (Bond bond : numbers.bonds) {
+    for (Bond bond : bonds) {
       int panel =
           switch (bond) {
             case Bond.Closing(int tab) -> tab;
@@ -60,7 +59,7 @@ public final class Numbers {
                 };
           };
       if (panel != Join.Seam.NO_TAB) {
-        found.put(panel, numbers.of(bond));
+        found.put(panel, of(bond));
       }
     }
     return found;

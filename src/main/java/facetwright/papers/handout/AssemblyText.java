@@ -1,14 +1,11 @@
 package facetwright.papers.handout;
 
 import facetwright.fold.making.Action;
-import facetwright.fold.making.Actions;
 import facetwright.fold.making.Bond;
 import facetwright.fold.making.Faces;
-import facetwright.fold.making.Gluing;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.making.Numbers;
 import facetwright.fold.making.Step;
-import facetwright.fold.making.Steps;
-import facetwright.fold.pose.FoldedForm;
 import facetwright.net.Join;
 import facetwright.net.Join.Hold;
 import facetwright.net.Net;
@@ -22,28 +19,25 @@ import java.util.Map;
  */
 final class AssemblyText {
   private final Net net;
-  private final FoldedForm form;
   private final FittingText fittings;
-  private final List<Step> all;
+  private final GlueOrder gluing;
   private final Numbers numbers;
   private final Map<Integer, Faces.Face> faces;
 
   /**
-   * @param all steps in which the whole net is made up
+   * @param gluing in which order the whole net is made up
    */
-  AssemblyText(Net net, FoldedForm form, FittingText fittings, List<Step> all) {
+  AssemblyText(Net net, GlueOrder gluing, FittingText fittings) {
     this.net = net;
-    this.form = form;
     this.fittings = fittings;
-    this.all = all;
-    List<Gluing.Stage> stages = Steps.stages(all);
-    this.numbers = Numbers.of(net, stages);
-    this.faces = Faces.of(net, form, stages);
+    this.gluing = gluing;
+    this.numbers = gluing.numbers();
+    this.faces = gluing.faces();
   }
 
   /** Some of the steps as actions. */
   List<Action> actions(List<Step> own) {
-    return Actions.of(net, form, all, own, faces);
+    return gluing.actions(own);
   }
 
   /** What each action does, in sentences. */

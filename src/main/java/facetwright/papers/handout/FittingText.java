@@ -1,8 +1,6 @@
 package facetwright.papers.handout;
 
-import facetwright.fold.making.Numbers;
-import facetwright.fold.making.Step;
-import facetwright.fold.making.Steps;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Length;
 import facetwright.measure.Millilitres;
@@ -25,12 +23,12 @@ final class FittingText {
   private final Map<Integer, Integer> numbers;
 
   /**
-   * @param steps in which all is made up: what is glued in them is told by its number
+   * @param gluing in which order all is made up: what is glued is told by its number there
    */
-  FittingText(Net net, FoldedForm form, Unit unit, List<Step> steps) {
-    this.numbers = Numbers.ofPanels(net, Steps.stages(steps));
+  FittingText(Net net, GlueOrder gluing, Unit unit) {
+    this.numbers = gluing.numbers().ofPanels(net);
     this.net = net;
-    this.form = form;
+    this.form = gluing.form();
     this.unit = unit;
   }
 

@@ -1,9 +1,8 @@
 package facetwright.papers.handout;
 
 import facetwright.fold.making.Bond;
-import facetwright.fold.making.Gluing;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.making.Step;
-import facetwright.fold.making.Steps;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.PopOut;
@@ -28,7 +27,7 @@ import java.util.stream.IntStream;
  * @param author who made it, blank where not said
  * @param sections in the order to be read
  * @param chart whose steps the sections show
- * @param steps in which all is made up; nothing is glued where it is not known how it folds
+ * @param gluing in which order all is made up
  * @param makings how it is made up, part by part; none where it is not known how it folds
  */
 public record Handout(
@@ -36,14 +35,13 @@ public record Handout(
     String author,
     List<Section> sections,
     ScoreChart chart,
-    List<Step> steps,
+    GlueOrder gluing,
     List<Making> makings) {
   /** How far open the pictures on the way show it. */
   private static final double[] ON_THE_WAY = {0.4, 0.65};
 
   public Handout {
     sections = List.copyOf(sections);
-    steps = List.copyOf(steps);
     makings = List.copyOf(makings);
   }
 
@@ -55,15 +53,10 @@ public record Handout(
           "Crease each score of the strips the way its line tells, mountain or valley.",
           "Close the card flat, press it, and open it again: what is slit stands out.");
 
-  /** In which it is glued. */
-  public List<Gluing.Stage> turns() {
-    return Steps.stages(steps);
-  }
-
   /**
    * @param order what is set is told by its ruler, what is only read in its unit
    * @param laid the net on its sheets
-   * @param form the folded form of the same net
+   * @param gluing how the same net is made up
    * @param judgement the verdict on the same
    * @param works what all pieces take
    */
@@ -72,16 +65,17 @@ public record Handout(
       String author,
       Order order,
       Laid laid,
-      FoldedForm form,
+      GlueOrder gluing,
       Judgement judgement,
       Works works) {
     Net net = laid.net();
+    FoldedForm form = gluing.form();
     Unit unit = order.unit();
     ByRuler byRuler =
         ByRuler.of(laid, form, ScoreChart.of(net, order.ruler()), order.ruler(), unit);
     ScoreChart chart = byRuler.chart();
-    List<Step> steps = Steps.of(net, form);
-    FittingText fittings = new FittingText(net, form, unit, steps);
+    List<Step> steps = gluing.steps();
+    FittingText fittings = new FittingText(net, gluing, unit);
     List<Section> sections = new ArrayList<>();
     List<Making> makings = new ArrayList<>();
     sections.add(FirstPage.size(order, laid, form, judgement, works));
@@ -96,16 +90,16 @@ public record Handout(
         sections.add(new Section.Pictures("Shape", pictures(1, Picture.Folded.ALL, net, steps)));
       }
       if (!steps.isEmpty()) {
-        AssemblyText text = new AssemblyText(net, form, fittings, steps);
+        AssemblyText text = new AssemblyText(net, gluing, fittings);
         Making making = new Making(Picture.Folded.ALL, text.actions(steps));
         makings.add(making);
         List<String> lines = text.lines(making.actions());
         sections.add(glue(net, "", 0, making, lines));
       }
     } else {
-      sections.addAll(new PartByPart(order, laid, form, byRuler, works, steps).sections(makings));
+      sections.addAll(new PartByPart(order, laid, gluing, byRuler, works).sections(makings));
     }
-    return new Handout(title, author, sections, chart, steps, makings);
+    return new Handout(title, author, sections, chart, gluing, makings);
   }
 
   static boolean isSolved(FoldedForm form) {
@@ -121,7 +115,7 @@ public record Handout(
   static List<Picture> pictures(double made, int part, Net net, List<Step> steps) {
     List<Picture> pictures = new ArrayList<>();
     String lift = "Lift all panels along their scores, a little everywhere";
-    if (!Steps.stages(steps).isEmpty()) {
+    if (steps.stream().anyMatch(Step.Glue.class::isInstance)) {
       pictures.add(
           folded(made, ON_THE_WAY[0], part, lift + "; then go on evenly" + inward(net, part)));
       return pictures;

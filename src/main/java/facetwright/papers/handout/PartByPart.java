@@ -1,5 +1,6 @@
 package facetwright.papers.handout;
 
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.making.Gluing;
 import facetwright.fold.making.Step;
 import facetwright.fold.making.WhenTogether;
@@ -32,28 +33,27 @@ final class PartByPart {
   private final FoldedForm form;
   private final ByRuler byRuler;
   private final Works works;
-  private final List<Step> steps;
+  private final GlueOrder gluing;
   private final Net net;
   private final Parts parts;
   private final int[] piece;
   private final FittingText fittings;
 
   /**
-   * @param steps in which all is made up
+   * @param gluing in which order all is made up
    */
-  PartByPart(
-      Order order, Laid laid, FoldedForm form, ByRuler byRuler, Works works, List<Step> steps) {
+  PartByPart(Order order, Laid laid, GlueOrder gluing, ByRuler byRuler, Works works) {
     this.order = order;
     this.unit = order.unit();
     this.laid = laid;
-    this.form = form;
+    this.form = gluing.form();
     this.byRuler = byRuler;
     this.works = works;
-    this.steps = steps;
+    this.gluing = gluing;
     this.net = laid.net();
     this.parts = net.parts();
     this.piece = net.pieceOfPanel();
-    this.fittings = new FittingText(net, form, order.unit(), steps);
+    this.fittings = new FittingText(net, gluing, order.unit());
   }
 
   /**
@@ -61,7 +61,7 @@ final class PartByPart {
    */
   List<Section> sections(List<Making> makings) {
     List<List<Step>> glued = glued();
-    AssemblyText text = new AssemblyText(net, form, fittings, steps);
+    AssemblyText text = new AssemblyText(net, gluing, fittings);
     double made = form.together().isSome() ? FoldPath.APART : 1;
     List<Section> sections = new ArrayList<>();
     for (int i : inOrder()) {
@@ -138,7 +138,7 @@ final class PartByPart {
     for (int i = 0; i <= parts.all().size(); i++) {
       glued.add(new ArrayList<>());
     }
-    for (Step step : steps) {
+    for (Step step : gluing.steps()) {
       int panel =
           switch (step) {
             case Step.Glue(Gluing.Stage stage) -> Gluing.panel(net, stage.bonds().getFirst());
@@ -191,7 +191,7 @@ final class PartByPart {
 
   /** What goes in or round before a stage of putting together, or after all of them. */
   private List<String> together(int stage) {
-    return steps.stream()
+    return gluing.steps().stream()
         .flatMap(
             s ->
                 s instanceof Step.Fit(int f)

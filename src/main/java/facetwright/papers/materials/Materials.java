@@ -1,7 +1,7 @@
 package facetwright.papers.materials;
 
 import facetwright.fold.making.Faces;
-import facetwright.fold.making.Gluing;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Polygon2;
@@ -81,12 +81,13 @@ public record Materials(
 
   /**
    * @param laid the net on its sheets
-   * @param form the folded form of the same net
+   * @param gluing how the same net is made up
    * @param layers how its layers are cut, for the same number of pieces
    * @param pieces 1 or more
    */
-  static Materials of(Laid laid, FoldedForm form, List<LayerPlan> layers, int pieces) {
+  static Materials of(Laid laid, GlueOrder gluing, List<LayerPlan> layers, int pieces) {
     Net net = laid.net();
+    FoldedForm form = gluing.form();
     Stocking card = Stocking.of(laid, pieces);
     List<Need> needs = new ArrayList<>();
     if (laid.kinds().size() == 1) {
@@ -102,7 +103,7 @@ public record Materials(
     }
     int holes = pieces * holes(net);
     List<HingeStrip> hinges = HingeStrip.of(form.together(), pieces);
-    SortedSet<Integer> glued = glued(net, form);
+    SortedSet<Integer> glued = glued(net, gluing);
     double tape = pieces * tape(net, glued) + HingeStrip.tape(hinges);
     if (tape > 0) {
       needs.add(new Need("tape", new Goods.Tape(), tape / 1000, Need.Unit.METRES));
@@ -212,17 +213,9 @@ public record Materials(
   }
 
   /** What takes glue: the first flap over an opening lies on nothing and takes none. */
-  private static SortedSet<Integer> glued(Net net, FoldedForm form) {
+  private static SortedSet<Integer> glued(Net net, GlueOrder gluing) {
     SortedSet<Integer> all = new TreeSet<>(Join.glued(net));
-    if (form.closure() != Closure.NOT_SOLVED && !all.isEmpty()) {
-      Faces.of(net, form, Gluing.of(net, form))
-          .forEach(
-              (panel, face) -> {
-                if (face == Faces.Face.NONE) {
-                  all.remove(panel);
-                }
-              });
-    }
+    all.removeIf(panel -> gluing.faces().get(panel) == Faces.Face.NONE);
     return all;
   }
 

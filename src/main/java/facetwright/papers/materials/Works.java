@@ -1,6 +1,6 @@
 package facetwright.papers.materials;
 
-import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.making.GlueOrder;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.CommonSheets;
 import facetwright.net.sheet.Laid;
@@ -30,13 +30,14 @@ public record Works(Layers layers, List<LayerPlan> plans, Materials materials) {
    * Papers that layers name and nothing is known of are taken to come in the usual sheet, with a
    * face and without a direction.
    *
+   * @param gluing how the net is made up
    * @param pieces of the design, 1 or more
    * @throws IllegalArgumentException when a layer fits no sheet of its paper; the message says
    *     which
    */
   public static Works of(
-      Laid laid, FoldedForm form, Unit unit, List<LayerPaper> papers, int pieces) {
-    Layers layers = Layers.of(laid.net(), form, papers);
+      Laid laid, GlueOrder gluing, Unit unit, List<LayerPaper> papers, int pieces) {
+    Layers layers = Layers.of(laid.net(), gluing.form(), papers);
     List<LayerPaper> known = new ArrayList<>(papers);
     for (String name : layers.papers()) {
       if (papers.stream().noneMatch(p -> p.name().equals(name))) {
@@ -46,7 +47,7 @@ public record Works(Layers layers, List<LayerPlan> plans, Materials materials) {
       }
     }
     List<LayerPlan> plans = LayerCuts.plan(layers, pieces, known);
-    return new Works(layers, plans, Materials.of(laid, form, plans, pieces));
+    return new Works(layers, plans, Materials.of(laid, gluing, plans, pieces));
   }
 
   /** What the sheet of a layer is called that no usual sheet holds. */

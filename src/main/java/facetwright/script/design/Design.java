@@ -1,6 +1,9 @@
 package facetwright.script.design;
 
 import facetwright.check.finding.Finding;
+import facetwright.fold.making.GlueOrder;
+import facetwright.fold.making.Moments;
+import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
@@ -19,6 +22,8 @@ import java.util.List;
  * @param laid the net on its sheets
  * @param folded the folded form
  * @param findings what a maker should know
+ * @param moments of what goes in or on, as they were reckoned to find that; none where it was not
+ *     looked for
  * @param said what the script said on its way, line by line
  * @param spoken for each panel of the net how the script speaks of it
  */
@@ -30,6 +35,7 @@ public record Design(
     Laid laid,
     FoldedForm folded,
     List<Finding> findings,
+    List<Moments.Found> moments,
     List<String> said,
     List<Spoken> spoken)
     implements Serializable {
@@ -37,13 +43,25 @@ public record Design(
   public Design {
     dials = List.copyOf(dials);
     findings = List.copyOf(findings);
+    moments = List.copyOf(moments);
     said = List.copyOf(said);
     spoken = List.copyOf(spoken);
   }
 
   /** The same with what was found in it. */
   public Design found(List<Finding> newFindings) {
-    return new Design(title, unit, header, dials, laid, folded, newFindings, said, spoken);
+    return new Design(title, unit, header, dials, laid, folded, newFindings, moments, said, spoken);
+  }
+
+  /** The same with the moments reckoned for an order of gluing that was looked at. */
+  public Design reckoned(GlueOrder order) {
+    List<Moments.Found> all = folded.closure() == Closure.NOT_SOLVED ? moments : order.moments();
+    return new Design(title, unit, header, dials, laid, folded, findings, all, said, spoken);
+  }
+
+  /** In which order it is made up. */
+  public GlueOrder gluing() {
+    return GlueOrder.of(net(), folded, moments);
   }
 
   public Net net() {

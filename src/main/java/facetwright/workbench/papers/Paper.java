@@ -22,7 +22,7 @@ record Paper(String name, Exporter exporter) {
         design.title(),
         design.header().author(),
         design.laid(),
-        design.folded(),
+        design.gluing(),
         order,
         Judgement.of(design.laid(), design.folded(), design.findings()));
   }

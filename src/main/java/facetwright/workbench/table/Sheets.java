@@ -4,7 +4,7 @@ import facetwright.draw.Drawing;
 import facetwright.draw.GlueMarks;
 import facetwright.draw.NetDrawing;
 import facetwright.draw.SheetPart;
-import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.making.GlueOrder;
 import facetwright.geom.Box2;
 import facetwright.geom.Vec2;
 import facetwright.net.sheet.Laid;
@@ -26,10 +26,10 @@ record Sheets(List<Drawing> drawings, List<Vec2> corners) {
   }
 
   /**
-   * @param form the folded form of the net, which tells the face that takes the glue
+   * @param order in which the net is made up, which tells the face that takes the glue
    */
-  static Sheets of(Laid laid, FoldedForm form, TableLook look) {
-    GlueMarks gluing = look.glue() ? GlueMarks.faces(laid.net(), form) : GlueMarks.NONE;
+  static Sheets of(Laid laid, GlueOrder order, TableLook look) {
+    GlueMarks gluing = look.glue() ? GlueMarks.faces(order) : GlueMarks.NONE;
     if (look.inside()) {
       gluing = gluing.turnedOver(laid.net());
     }

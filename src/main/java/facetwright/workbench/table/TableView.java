@@ -231,7 +231,7 @@ public final class TableView extends Region {
   private void drawn() {
     Design design = desk.design().get();
     if (design != null) {
-      sheets = Sheets.of(design.laid(), design.folded(), look.get());
+      sheets = Sheets.of(design.laid(), design.gluing(), look.get());
     } else {
       measurer.forget();
     }

@@ -27,7 +27,7 @@ class GuidePagesTest {
   }
 
   private static Works works(Design d, int pieces) {
-    return Works.of(d.laid(), d.folded(), d.unit(), List.of(), pieces);
+    return Works.of(d.laid(), d.gluing(), d.unit(), List.of(), pieces);
   }
 
   /** A maker reads type of 8 pt at arm's length; nothing hangs over the edge of the page. */

@@ -35,7 +35,7 @@ class InsideTemplateTest {
   void itsLinesCoverThoseOfTheOutside(Path file) throws ScriptException {
     Design design = LibraryDesigns.design(file);
     Laid laid = design.laid();
-    GlueMarks gluing = GlueMarks.of(design.net(), design.folded());
+    GlueMarks gluing = GlueMarks.of(design.gluing());
     for (int i = 0; i < laid.sheets(); i++) {
       SheetPart part = SheetPart.of(laid, i);
       Drawing outside = Template.outside(gluing).net(part);
@@ -58,7 +58,7 @@ class InsideTemplateTest {
   void itsWordsStandBesideThePieces(Path file) throws ScriptException {
     Design design = LibraryDesigns.design(file);
     Laid laid = design.laid();
-    Template template = Template.inside(GlueMarks.of(design.net(), design.folded()));
+    Template template = Template.inside(GlueMarks.of(design.gluing()));
     List<Drawing> pages = TemplatePages.of("Trial", design.unit(), laid, template);
     for (int i = 0; i < laid.sheets(); i++) {
       SheetPart part = SheetPart.of(laid, i);

@@ -54,23 +54,23 @@ class MidwayPicturesTest {
     }
 
     GlueMarks gluing() {
-      return GlueMarks.of(net(), design.folded());
+      return GlueMarks.of(design.gluing());
     }
   }
 
   private static Made made(Path file) throws Exception {
     Design d = LibraryDesigns.design(file);
-    Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), 1);
+    Works works = Works.of(d.laid(), d.gluing(), d.unit(), List.of(), 1);
     Handout handout =
         Handout.of(
             d.title(),
             "",
             Order.usual(d.unit()),
             d.laid(),
-            d.folded(),
+            d.gluing(),
             Judgement.of(d.laid(), d.folded(), d.findings()),
             works);
-    HandoutPictures pictures = new HandoutPictures(d.laid(), d.folded(), handout);
+    HandoutPictures pictures = new HandoutPictures(d.laid(), handout);
     return new Made(d, handout, pictures.midway());
   }
 
@@ -103,7 +103,7 @@ class MidwayPicturesTest {
     assertThat(at).isEqualTo(wanted);
     assertThat(makings.stream().flatMap(m -> m.bonds().stream()))
         .containsExactlyInAnyOrderElementsOf(
-            Gluing.numbered(made.handout().turns()).stream()
+            Gluing.numbered(made.handout().gluing().stages()).stream()
                 .filter(b -> isOfFirst(made.net(), Gluing.panel(made.net(), b)))
                 .toList());
   }

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.fold.Folding;
 import facetwright.fold.making.Bond;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.making.Gluing;
 import facetwright.fold.making.Step;
-import facetwright.fold.making.Steps;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.form.make.Solids;
 import facetwright.form.unfold.Tabs;
@@ -43,7 +43,7 @@ class AssemblyTest {
             .unfold(Solids.prismBySide(sides, 30, 40))
             .net();
     FoldedForm form = Folding.fold(net);
-    List<Gluing.Stage> turns = Gluing.of(net, form);
+    List<Gluing.Stage> turns = GlueOrder.of(net, form).stages();
     assertThat(Gluing.numbered(turns))
         .containsExactlyInAnyOrderElementsOf(
             IntStream.range(0, net.joins().size()).<Bond>mapToObj(Bond.Joined::new).toList());
@@ -72,7 +72,7 @@ class AssemblyTest {
   void theLanternsTabsCloseInOppositePairsTheSeamSideLast() throws Exception {
     Design d = lantern();
     List<String> names =
-        Gluing.of(d.net(), d.folded()).stream()
+        d.gluing().stages().stream()
             .map(
                 t ->
                     t.bonds().stream()
@@ -96,11 +96,9 @@ class AssemblyTest {
     Design d = lantern();
     long pinched = d.net().joins().stream().filter(j -> Gluing.isPinch(d.net(), j)).count();
     assertThat(pinched).isEqualTo(8);
-    List<Step> glued =
-        Steps.of(d.net(), d.folded()).stream().filter(Step.Glue.class::isInstance).toList();
+    List<Step> glued = d.gluing().steps().stream().filter(Step.Glue.class::isInstance).toList();
     AssemblyText text =
-        new AssemblyText(
-            d.net(), d.folded(), new FittingText(d.net(), d.folded(), d.unit(), glued), glued);
+        new AssemblyText(d.net(), d.gluing(), new FittingText(d.net(), d.gluing(), d.unit()));
     List<String> lines = text.lines(text.actions(glued));
     assertThat(lines).noneMatch(l -> l.contains("gusset of"));
     assertThat(lines.getFirst()).isEqualTo("Glue tab 1 under edge 1. Do the same with 2.");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.export.Papers;
 import facetwright.fold.Folding;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Unit;
@@ -29,13 +30,13 @@ class HandoutTest {
   }
 
   private static Handout handout(Design d, int pieces) {
-    Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), pieces);
+    Works works = Works.of(d.laid(), d.gluing(), d.unit(), List.of(), pieces);
     return Handout.of(
         d.title(),
         d.header().author(),
         Order.usual(d.unit()),
         d.laid(),
-        d.folded(),
+        d.gluing(),
         Judgement.of(d.laid(), d.folded(), d.findings()),
         works);
   }
@@ -158,14 +159,15 @@ class HandoutTest {
     Laid laid = SheetLayout.lay(Papers.slitSquares(40), Papers.A4, new Room(5, 2));
     FoldedForm form = Folding.fold(laid.net());
     assertThat(form.closure()).isEqualTo(Closure.NOT_SOLVED);
-    Works works = Works.of(laid, form, Unit.MM, List.of(), 1);
+    GlueOrder gluing = GlueOrder.of(laid.net(), form);
+    Works works = Works.of(laid, gluing, Unit.MM, List.of(), 1);
     Handout handout =
         Handout.of(
             "Flags",
             "",
             Order.usual(Unit.MM),
             laid,
-            form,
+            gluing,
             Judgement.of(laid, form, List.of()),
             works);
     assertThat(handout.sections().stream().map(Section::heading))

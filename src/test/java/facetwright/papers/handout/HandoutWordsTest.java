@@ -46,13 +46,13 @@ class HandoutWordsTest {
   }
 
   private static Handout handout(Design d, Order order) {
-    Works works = Works.of(d.laid(), d.folded(), order.unit(), List.of(), 1);
+    Works works = Works.of(d.laid(), d.gluing(), order.unit(), List.of(), 1);
     return Handout.of(
         d.title(),
         d.header().author(),
         order,
         d.laid(),
-        d.folded(),
+        d.gluing(),
         Judgement.of(d.laid(), d.folded(), d.findings()),
         works);
   }
@@ -189,7 +189,7 @@ class HandoutWordsTest {
   void papersAreToldWhole(Path file) throws Exception {
     Design d = design(file);
     Order order = Order.usual(d.unit());
-    Works works = Works.of(d.laid(), d.folded(), d.unit(), List.of(), 1);
+    Works works = Works.of(d.laid(), d.gluing(), d.unit(), List.of(), 1);
     List<LayerGroup> groups = works.layers().groups().stream().filter(g -> !g.isBehind()).toList();
     String words =
         String.join(

@@ -21,7 +21,7 @@ class MaterialsTest {
   private static final Stock CARD = SheetSizes.named("A4").stock(Stock.USUAL_WEIGHT);
 
   private static Works works(Design d, int pieces) {
-    return Works.of(d.laid(), d.folded(), d.unit(), List.of(), pieces);
+    return Works.of(d.laid(), d.gluing(), d.unit(), List.of(), pieces);
   }
 
   private static Design design(String script) throws Exception {

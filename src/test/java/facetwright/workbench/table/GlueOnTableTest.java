@@ -29,7 +29,7 @@ class GlueOnTableTest {
 
   private static List<Mark> marks(Design d, boolean inside) {
     TableLook look = new TableLook(inside, false, false, true);
-    return Sheets.of(d.laid(), d.folded(), look).drawings().stream()
+    return Sheets.of(d.laid(), d.gluing(), look).drawings().stream()
         .flatMap(s -> s.marks().stream())
         .toList();
   }
