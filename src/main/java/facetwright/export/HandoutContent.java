@@ -28,7 +28,12 @@ record HandoutContent(Handout handout, HandoutPictures pictures, List<Drawing> t
             : job.tiles().size() <= MOST_TILES
                 ? job.tiles()
                 : TiledPages.keys(
-                    job.title(), job.laid(), job.order().page(), Template.outside(job.gluing()));
-    return new HandoutContent(handout, new HandoutPictures(job.laid(), handout), templates);
+                    job.title(),
+                    job.order().telling(),
+                    job.laid(),
+                    job.order().page(),
+                    Template.outside(job.gluing()));
+    return new HandoutContent(
+        handout, new HandoutPictures(job.laid(), handout, job.order().telling()), templates);
   }
 }

@@ -140,17 +140,18 @@ public final class Job {
 
   /** The template, a page a sheet. */
   List<Drawing> templates() {
-    return templates.get(() -> TemplatePages.of(title, unit(), laid, Template.outside(gluing())));
+    return templates.get(
+        () -> TemplatePages.of(title, order.telling(), laid, Template.outside(gluing())));
   }
 
   /** The template as it is printed on the inside, over the printer's pages where need be. */
   List<Drawing> insides() {
     Template inside = Template.inside(gluing());
-    return isTiled() ? tiled(inside) : TemplatePages.of(title, unit(), laid, inside);
+    return isTiled() ? tiled(inside) : TemplatePages.of(title, order.telling(), laid, inside);
   }
 
   private List<Drawing> tiled(Template template) {
-    return TiledPages.few(title, unit(), laid, order.page(), template);
+    return TiledPages.few(title, order.telling(), laid, order.page(), template);
   }
 
   /** The template over the printer's pages. */

@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import java.util.concurrent.ConcurrentHashMap;
@@ -86,7 +87,27 @@ public final class Phrases {
 
   /** "a; b; c", of what has commas in it. */
   public String apart(Collection<String> words) {
-    return String.join(language == Language.FRENCH ? "\u00a0; " : "; ", words);
+    return String.join(semicolon() + " ", words);
+  }
+
+  /**
+   * Numbers one after another: "28, 56 and 84 mm"; where one of them has a comma as its decimal
+   * mark, "28,5; 56 und 84 mm".
+   */
+  public String numbers(List<String> numbers) {
+    if (decimalMark.equals(".") || numbers.stream().noneMatch(n -> n.contains(decimalMark))) {
+      return listed(numbers);
+    }
+    int last = numbers.size() - 1;
+    return last < 2
+        ? listed(numbers)
+        : listed(
+            List.of(String.join(semicolon() + " ", numbers.subList(0, last)), numbers.get(last)));
+  }
+
+  /** A semicolon as it stands after a word. */
+  public String semicolon() {
+    return language == Language.FRENCH ? "\u00a0;" : ";";
   }
 
   private String list(Collection<String> words, ListFormatter.Type type) {

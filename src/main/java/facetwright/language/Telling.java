@@ -7,6 +7,7 @@ import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.words.Decimals;
 import java.util.Collection;
+import java.util.List;
 
 /**
  * How a reader is told: in a language, in a unit, by a ruler. What is put into a phrase comes from
@@ -96,5 +97,20 @@ public record Telling(Phrases phrases, Unit unit, Ruler ruler) {
   /** "a", "a or b", "a, b or c". */
   public String either(Collection<String> words) {
     return phrases.either(words);
+  }
+
+  /** Numbers one after another; see {@link Phrases#numbers}. */
+  public String numbers(List<String> numbers) {
+    return phrases.numbers(numbers);
+  }
+
+  /** A semicolon as it stands after a word. */
+  public String semicolon() {
+    return phrases.semicolon();
+  }
+
+  /** How somebody is told in English, such as at a terminal. */
+  public static Telling english(Unit unit, Ruler ruler) {
+    return new Telling(Phrases.of(Language.ENGLISH), unit, ruler);
   }
 }

@@ -74,7 +74,8 @@ class WordsApartTest {
             d.gluing(),
             Judgement.of(d.laid(), d.folded(), d.findings()),
             works);
-    HandoutPictures pictures = new HandoutPictures(d.laid(), handout);
+    HandoutPictures pictures =
+        new HandoutPictures(d.laid(), handout, Order.usual(d.unit()).telling());
     List<Drawing> pages = new ArrayList<>();
     pages.addAll(HandoutPages.of(handout, pictures, Order.usual(d.unit()).page(), 0));
     pages.addAll(ChartPages.of(d.title(), Order.usual(d.unit()), d.laid()));

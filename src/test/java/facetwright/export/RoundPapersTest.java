@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.geom.Arc;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.outline.Outline;
@@ -16,6 +18,8 @@ import facetwright.net.panel.NotchShape;
 import facetwright.net.panel.PanelBuild;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.StepText;
+import facetwright.papers.chart.StepWords;
+import facetwright.papers.order.Order;
 import facetwright.words.Site;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -37,6 +41,8 @@ import tools.jackson.databind.ObjectMapper;
 
 /** Arcs of outer edges and windows are true ones in every file, and told by their radius. */
 class RoundPapersTest {
+  private static final Telling TELL = Order.usual(Unit.MM).telling();
+
   private static final Site AT = new Site(3, 1);
 
   /** As ezdxf, made by others, reads bulges: centre and radius of each. */
@@ -224,7 +230,7 @@ class RoundPapersTest {
   @Test
   void theChartTellsRadiiAndFewPoints() {
     ScoreChart chart = ScoreChart.of(job().laid().net(), Ruler.MM);
-    String told = String.join("\n", StepText.of(chart.pieces().getFirst()));
+    String told = String.join("\n", StepWords.texts(StepText.of(chart.pieces().getFirst(), TELL)));
     assertThat(told)
         .contains("a circle of 14 mm from its middle")
         .contains("–arc of 3 mm radius, bulging to the bottom left–");
@@ -270,7 +276,10 @@ class RoundPapersTest {
     assertThat(net.panels().getFirst().outline().corner(notch.first()).distance(notch.centre()))
         .isEqualTo(10, within(1e-9));
     assertThat(net.panels().getFirst().openings().getFirst().outline().arcs()).isEmpty();
-    String told = String.join("\n", StepText.of(ScoreChart.of(net, Ruler.MM).pieces().getFirst()));
+    String told =
+        String.join(
+            "\n",
+            StepWords.texts(StepText.of(ScoreChart.of(net, Ruler.MM).pieces().getFirst(), TELL)));
     assertThat(told).contains("half circle, 20 mm across, bulging to the bottom");
   }
 

@@ -95,7 +95,8 @@ class GlueOrderTest {
             d.gluing(),
             Judgement.of(d.laid(), d.folded(), d.findings()),
             works);
-    HandoutPictures pictures = new HandoutPictures(d.laid(), handout);
+    HandoutPictures pictures =
+        new HandoutPictures(d.laid(), handout, Order.usual(d.unit()).telling());
     List<Integer> all = new ArrayList<>();
     for (Section section : handout.sections()) {
       if (!(section instanceof Section.Steps steps)) {

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.check.finding.Finding;
 import facetwright.fold.pose.Closure;
 import facetwright.form.NetChecks;
+import facetwright.language.Telling;
+import facetwright.measure.Unit;
 import facetwright.net.Join;
 import facetwright.net.Join.Hold;
 import facetwright.net.Net;
@@ -14,6 +16,7 @@ import facetwright.net.Panel;
 import facetwright.net.PanelRole;
 import facetwright.net.Score;
 import facetwright.papers.chart.ChartNotes;
+import facetwright.papers.order.Order;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
@@ -30,6 +33,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Lids that tuck in, hooks, tabs on both edges and hinges, on forms and on panels. */
 class HeldWithoutGlueTest {
+  private static final Telling TELL = Order.usual(Unit.MM).telling();
+
   private static final double FINE = 1e-6;
 
   private static Design run(String script) throws ScriptException {
@@ -178,8 +183,9 @@ class HeldWithoutGlueTest {
     String hinge = "is a hinge: fold it both ways";
     Design lifted = box(60, 40, 30, ".hinge(\"top\", \"side 3\").unfold()");
     assertSound(lifted);
-    assertThat(ChartNotes.folding(lifted.net(), 0)).contains(hinge);
-    assertThat(ChartNotes.folding(box(60, 40, 30, ".unfold()").net(), 0)).doesNotContain(hinge);
+    assertThat(ChartNotes.folding(lifted.net(), 0, TELL)).contains(hinge);
+    assertThat(ChartNotes.folding(box(60, 40, 30, ".unfold()").net(), 0, TELL))
+        .doesNotContain(hinge);
     Design cover =
         run(
             """
@@ -188,7 +194,7 @@ class HeldWithoutGlueTest {
             const cover = back.attach("top", "cover", { depth: 58, fold: 175 });
             cover.hinge(back);
             """);
-    assertThat(ChartNotes.folding(cover.net(), 0)).contains("“back” and “cover” " + hinge);
+    assertThat(ChartNotes.folding(cover.net(), 0, TELL)).contains("“back” and “cover” " + hinge);
   }
 
   /** A lid hangs on the side that its tuck names, be that the side by the one it tucks in at. */

@@ -70,7 +70,8 @@ class PartsHandoutTest {
     assertThat(last.pictures())
         .extracting(Picture::words)
         .containsExactly("Put “lid” over “box”, 15 mm deep.", "All together.");
-    HandoutPictures pictures = new HandoutPictures(design.laid(), handout);
+    HandoutPictures pictures =
+        new HandoutPictures(design.laid(), handout, Order.usual(design.unit()).telling());
     for (Section section : handout.sections()) {
       if (section instanceof Section.Pictures shapes) {
         for (Picture picture : shapes.pictures()) {

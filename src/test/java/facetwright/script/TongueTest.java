@@ -12,12 +12,15 @@ import facetwright.draw.Mark;
 import facetwright.draw.NetDrawing;
 import facetwright.fold.pose.Closure;
 import facetwright.form.NetChecks;
+import facetwright.language.Telling;
 import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.StepText;
+import facetwright.papers.chart.StepWords;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.script.sandbox.ScriptException;
@@ -146,7 +149,9 @@ class TongueTest {
 
   private static List<String> words(Design made) {
     ScoreChart chart = ScoreChart.of(made.net(), Ruler.MM);
-    return chart.pieces().stream().flatMap(p -> StepText.of(p).stream()).toList();
+    return chart.pieces().stream()
+        .flatMap(p -> StepWords.texts(StepText.of(p, Telling.english(Unit.MM, p.ruler()))).stream())
+        .toList();
   }
 
   /**

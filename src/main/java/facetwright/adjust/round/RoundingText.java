@@ -5,6 +5,7 @@ import facetwright.adjust.Effect;
 import facetwright.adjust.OnMarks;
 import facetwright.adjust.Remark;
 import facetwright.check.Summary;
+import facetwright.language.Telling;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
@@ -53,9 +54,13 @@ public final class RoundingText {
         turn.knob().name(), now, reads(is, rounding.ruler()), by.startsWith("-") ? by : "+" + by);
   }
 
+  private Telling tell() {
+    return Telling.english(unit, rounding.ruler());
+  }
+
   private String reads(Length length, Ruler ruler) {
     Measure m = Measure.of(length.mm(), ruler);
-    return m.isOnRuler() ? m.text() : length.text(unit);
+    return m.isOnRuler() ? m.reading().text() : length.text(unit);
   }
 
   /** How many measures lay between marks, and how many do now. */
@@ -115,19 +120,20 @@ public final class RoundingText {
                         Math.abs(b.reading().errorMm()), Math.abs(a.reading().errorMm())))
             .toList();
     if (off.size() == 1) {
-      lines.add(off.getFirst().offText(unit) + ".");
+      lines.add(off.getFirst().offText(tell()) + ".");
     } else {
       String named =
           off.stream()
               .limit(MOST_NAMED)
-              .map(m -> m.offBrief(unit))
+              .map(m -> m.offBrief(tell()))
               .collect(Collectors.joining(", "));
       lines.add((off.size() > MOST_NAMED ? "The farthest off: " : "Off the marks: ") + named + ".");
     }
     boolean board = after.chart().pieces().stream().allMatch(PieceChart::isForBoard);
     if (board) {
       lines.add(
-          AsSet.text(after.design().laid(), after.design().folded(), Rounding.asSet(after), unit));
+          AsSet.text(
+              after.design().laid(), after.design().folded(), Rounding.asSet(after), tell()));
     } else {
       lines.add(
           "Set by this ruler, a side comes out up to "
@@ -170,7 +176,7 @@ public final class RoundingText {
         + c.text()
         + " there. With "
         + c.becomes()
-        + (isForeign ? " (" + becomes.text() + ")" : "")
+        + (isForeign ? " (" + becomes.text(tell()) + ")" : "")
         + (c.fewer() == 1 ? " one measure" : " " + c.fewer() + " measures")
         + " more would lie on marks.";
   }

@@ -80,7 +80,9 @@ public record Literal(int start, int end, String text, String said, boolean isAr
     Measure reads = Measure.of(length.mm(), ruler);
     boolean isTold = ruler.unit() != plain || plain.isInFractions();
     return isText() || (isArgument && reads.isOnRuler() && isTold)
-        ? '"' + (reads.isOnRuler() ? reads.text() : Decimals.places(length.mm(), 4) + " mm") + '"'
+        ? '"'
+            + (reads.isOnRuler() ? reads.reading().text() : Decimals.places(length.mm(), 4) + " mm")
+            + '"'
         : Decimals.places(length.in(plain), 6);
   }
 

@@ -119,7 +119,9 @@ public final class OtherUnit {
     if (!literal.isArgument()) {
       return Decimals.places(length.in(ruler.unit()), 6);
     }
-    return '"' + (reads.isOnRuler() ? reads.text() : literal.said() + " " + from.symbol()) + '"';
+    return '"'
+        + (reads.isOnRuler() ? reads.reading().text() : literal.said() + " " + from.symbol())
+        + '"';
   }
 
   /** The settings in its head, lengths with their unit. */

@@ -96,7 +96,7 @@ public final class Writing {
     boolean isForeign = isTurned && ruler.unit() != unit;
     boolean isFraction = dial.kind() == Dial.Kind.LENGTH && unit.isInFractions();
     return reads.isOnRuler() && (isForeign || isFraction)
-        ? '"' + reads.text() + '"'
+        ? '"' + reads.reading().text() + '"'
         : Decimals.places(value, 6);
   }
 

@@ -4,12 +4,14 @@ import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Exit;
 import facetwright.cli.desk.RulerOption;
 import facetwright.cli.json.ChartJson;
+import facetwright.language.Telling;
 import facetwright.measure.Ruler;
 import facetwright.papers.chart.AsSet;
 import facetwright.papers.chart.ChartNotes;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.StepText;
+import facetwright.papers.chart.StepWords;
 import facetwright.script.design.Design;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +39,7 @@ public final class ChartCommand implements Callable<Integer> {
   }
 
   private static List<String> lines(Design made, Ruler ruler, ScoreChart chart) {
+    Telling tell = Telling.english(made.unit(), ruler);
     List<String> lines = new ArrayList<>();
     lines.add(made.title() + ": score chart for a ruler of " + ruler.name());
     for (int i = 0; i < chart.pieces().size(); i++) {
@@ -44,18 +47,18 @@ public final class ChartCommand implements Callable<Integer> {
       if (chart.pieces().size() > 1) {
         lines.add("Piece " + (i + 1) + ", with " + piece.name());
       }
-      ChartNotes.of(piece, made.unit()).forEach(n -> lines.add("  " + n));
+      ChartNotes.of(piece, tell).forEach(n -> lines.add("  " + n));
       if (piece.isByTemplate()) {
         continue;
       }
-      List<String> words = StepText.of(piece);
+      List<String> words = StepWords.texts(StepText.of(piece, tell));
       for (int k = 0; k < words.size(); k++) {
         lines.add("  " + (k + 1) + ". " + words.get(k).replace("\n", "\n     "));
       }
-      lines.add("  " + (words.size() + 1) + ". " + ChartNotes.folding(made.net(), i));
+      lines.add("  " + (words.size() + 1) + ". " + ChartNotes.folding(made.net(), i, tell));
     }
-    AsSet.text(made.laid(), made.folded(), chart, made.unit()).ifPresent(w -> lines.add("  " + w));
-    ChartNotes.cautions().forEach(c -> lines.add("  Caution: " + c));
+    AsSet.text(made.laid(), made.folded(), chart, tell).ifPresent(w -> lines.add("  " + w));
+    ChartNotes.cautions(tell).forEach(c -> lines.add("  " + c));
     return lines;
   }
 }

@@ -13,6 +13,7 @@ import facetwright.cli.desk.Output;
 import facetwright.cli.desk.Rulers;
 import facetwright.cli.desk.Trouble;
 import facetwright.cli.json.RoundJson;
+import facetwright.language.Telling;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
@@ -152,7 +153,7 @@ public final class RoundCommand implements Callable<Integer> {
               at < form ? "form" : "cuts",
               alike ? number(was.get(at).mm(), unit) : "",
               number(m.mm(), unit),
-              m.text(),
+              m.text(Telling.english(unit, rounding.ruler())),
               m.isOnRuler() ? "" : signed(m.reading().errorMm(), unit)));
     }
     List<String> lines = new ArrayList<>(Columns.aligned(table));

@@ -1,6 +1,7 @@
 package facetwright.cli.json;
 
 import facetwright.json.JsonText;
+import facetwright.language.Telling;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.papers.chart.AsSet;
@@ -9,6 +10,7 @@ import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.chart.StepText;
+import facetwright.papers.chart.StepWords;
 import facetwright.script.design.Design;
 import java.util.Iterator;
 import tools.jackson.core.JsonGenerator;
@@ -32,6 +34,7 @@ public final class ChartJson {
   }
 
   private static void piece(JsonGenerator json, PieceChart piece, Unit unit) {
+    Telling tell = Telling.english(unit, piece.ruler());
     json.writeStringProperty("with", piece.name());
     json.writeStringProperty("for", piece.isForBoard() ? "board" : "tracing");
     json.writeNumberProperty("width_mm", piece.width());
@@ -39,15 +42,15 @@ public final class ChartJson {
     json.writeNumberProperty("parallel_part", piece.parallelPart());
     FormJson.measures(json, "score_measures", piece.scoreMeasures());
     FormJson.measures(json, "cut_measures", piece.cutMeasures());
-    JsonText.strings(json, "notes", ChartNotes.of(piece, unit));
-    Iterator<String> words = StepText.of(piece).iterator();
+    JsonText.strings(json, "notes", ChartNotes.of(piece, tell));
+    Iterator<StepWords> words = StepText.of(piece, tell).iterator();
     JsonText.objects(
         json,
         "steps",
         piece.steps(),
         step -> {
           json.writeStringProperty("does", does(step));
-          json.writeStringProperty("words", words.next());
+          json.writeStringProperty("words", words.next().text());
         });
   }
 

@@ -10,6 +10,7 @@ import facetwright.draw.picture.BoardPicture;
 import facetwright.draw.picture.FoldPicture;
 import facetwright.draw.picture.Legend;
 import facetwright.geom.Box2;
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.chart.PieceChart;
@@ -35,42 +36,43 @@ public final class BoardCards {
    * @param title of the design
    */
   public static List<Drawing> of(String title, Order order, Net net, ScoreChart chart) {
+    Telling tell = order.telling();
     List<Drawing> cards = new ArrayList<>();
     double low = Math.min(order.page().width(), order.page().height());
     double high = Math.max(order.page().width(), order.page().height());
     for (int i = 0; i < chart.pieces().size(); i++) {
-      Card quarter = card(title, net, chart, i, high / 2, low / 2);
-      Card fit = quarter.isWhole ? quarter : card(title, net, chart, i, low, high / 2);
-      cards.add(fit.page.headed(name(title, chart, i)));
+      Card quarter = card(title, tell, net, chart, i, high / 2, low / 2);
+      Card fit = quarter.isWhole ? quarter : card(title, tell, net, chart, i, low, high / 2);
+      cards.add(fit.page.headed(name(title, tell, chart, i)));
     }
     return cards;
   }
 
-  private static String name(String title, ScoreChart chart, int piece) {
+  private static String name(String title, Telling tell, ScoreChart chart, int piece) {
     String design = Lettering.title(title);
     return chart.pieces().size() == 1
         ? design
-        : design + ", with " + chart.pieces().get(piece).name();
+        : tell.say("chart.card", "design", design, "piece", chart.pieces().get(piece).name());
   }
 
   private static Card card(
-      String title, Net net, ScoreChart all, int piece, double width, double height) {
+      String title, Telling tell, Net net, ScoreChart all, int piece, double width, double height) {
     PieceChart chart = all.pieces().get(piece);
     double wide = width - 2 * EDGE;
-    Block head = Block.text(name(title, all, piece), List.of(words(chart)), wide);
+    Block head = Block.text(name(title, tell, all, piece), List.of(words(chart, tell)), wide);
     List<Mark> marks = new ArrayList<>();
     double y = height - EDGE - head.height();
     marks.addAll(at(head, EDGE, y));
-    Block card = FoldPicture.of(net, piece, chart, chart.width(), chart.height());
+    Block card = FoldPicture.of(net, piece, chart, chart.width(), chart.height(), tell);
     List<LineKind> kinds =
         LineKinds.used(card.marks()).stream()
             .filter(
                 k -> k == LineKind.MOUNTAIN || k == LineKind.VALLEY || k == LineKind.PERFORATION)
             .toList();
-    Block legend = Legend.of(kinds, wide > 130 ? 2 : 1);
+    Block legend = Legend.of(kinds, wide > 130 ? 2 : 1, tell);
     marks.addAll(at(legend, EDGE, EDGE));
     double foot = EDGE + legend.height() + GAP;
-    BoardPicture picture = BoardPicture.of(net, piece, chart, wide, y - GAP - foot);
+    BoardPicture picture = BoardPicture.of(net, piece, chart, wide, y - GAP - foot, tell);
     double x = (width - picture.block().width()) / 2;
     double mid = foot + (y - GAP - foot - picture.block().height()) / 2;
     marks.addAll(at(picture.block(), x, mid));
@@ -81,19 +83,16 @@ public final class BoardCards {
     return block.at(new Box2(x, y, x + block.width(), y + block.height()), false);
   }
 
-  private static String words(PieceChart chart) {
-    String blank =
-        "Blank "
-            + Measure.of(chart.width(), chart.ruler()).text()
-            + " × "
-            + Measure.of(chart.height(), chart.ruler()).text()
-            + ". Ruler: "
-            + chart.ruler().name()
-            + ". ";
-    return chart.isByTemplate()
-        ? blank + "Prick its points through the template: it has too many measures to be set."
-        : blank
-            + "The dot is the edge that lies at the stop; outside faces up. What looks alike is"
-            + " measured once.";
+  private static String words(PieceChart chart, Telling tell) {
+    return tell.say(
+        "chart.card-words",
+        "width",
+        Measure.of(chart.width(), chart.ruler()).text(tell),
+        "height",
+        Measure.of(chart.height(), chart.ruler()).text(tell),
+        "ruler",
+        tell.figures(chart.ruler().name()),
+        "template",
+        String.valueOf(chart.isByTemplate()));
   }
 }

@@ -7,8 +7,7 @@ import facetwright.draw.picture.FoldPicture;
 import facetwright.draw.picture.Legend;
 import facetwright.draw.picture.StepPicture;
 import facetwright.fold.Folding;
-import facetwright.measure.Ruler;
-import facetwright.measure.Unit;
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.AsSet;
@@ -18,6 +17,8 @@ import facetwright.papers.chart.Replay;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.chart.StepText;
+import facetwright.papers.chart.StepWords;
+import facetwright.papers.order.Named;
 import facetwright.papers.order.Order;
 import java.util.List;
 
@@ -33,9 +34,11 @@ public final class ChartPages {
   private static final double HIGH = 104;
 
   private final Flow flow;
+  private final Telling tell;
 
-  private ChartPages(Flow flow) {
+  private ChartPages(Flow flow, Telling tell) {
     this.flow = flow;
+    this.tell = tell;
   }
 
   /**
@@ -43,41 +46,42 @@ public final class ChartPages {
    */
   public static List<Drawing> of(String title, Order order, Laid laid) {
     ScoreChart chart = ScoreChart.of(laid.net(), order.ruler());
-    Flow flow = new Flow(order.page(), title, "score chart");
-    ChartPages pages = new ChartPages(flow);
-    flow.title(title, summary(chart, order.ruler()));
-    AsSet.text(laid, Folding.fold(laid), chart, order.unit()).ifPresent(flow::words);
-    ChartNotes.cautions().forEach(c -> flow.words("Caution: " + c));
+    Telling tell = order.telling();
+    Flow flow = new Flow(order.page(), title, Named.paper("chart", tell), tell);
+    ChartPages pages = new ChartPages(flow, tell);
+    flow.title(title, summary(chart, tell));
+    AsSet.text(laid, Folding.fold(laid), chart, tell).ifPresent(flow::words);
+    ChartNotes.cautions(tell).forEach(flow::words);
     for (int i = 0; i < chart.pieces().size(); i++) {
-      pages.piece(laid.net(), i, chart, order.unit());
+      pages.piece(laid.net(), i, chart);
     }
     return flow.pages();
   }
 
-  private static String summary(ScoreChart chart, Ruler ruler) {
-    int n = chart.distinctMeasures();
-    return "Score chart. "
-        + (chart.pieces().size() == 1 ? "" : chart.pieces().size() + " pieces. ")
-        + "Ruler: "
-        + ruler.name()
-        + ". The scores take "
-        + n
-        + " different measure"
-        + (n == 1 ? "." : "s.");
+  private static String summary(ScoreChart chart, Telling tell) {
+    return tell.say(
+        "chart.summary",
+        "pieces",
+        chart.pieces().size(),
+        "ruler",
+        tell.figures(tell.ruler().name()),
+        "measures",
+        chart.distinctMeasures());
   }
 
-  private void piece(Net net, int index, ScoreChart all, Unit unit) {
+  private void piece(Net net, int index, ScoreChart all) {
     PieceChart chart = all.pieces().get(index);
     if (all.pieces().size() > 1) {
-      flow.heading("Piece " + (index + 1) + ", with " + chart.name(), LOW);
+      flow.heading(tell.say("chart.piece", "number", index + 1, "name", chart.name()), LOW);
     }
-    ChartNotes.of(chart, unit).forEach(n -> flow.item("–", n));
+    ChartNotes.of(chart, tell).forEach(n -> flow.item("–", n));
     flow.gap(3);
     List<Replay.Frame> frames = Replay.frames(chart.steps());
     List<String> words =
-        chart.isByTemplate()
-            ? chart.steps().stream().map(StepText::byTemplate).toList()
-            : StepText.of(chart);
+        StepWords.texts(
+            chart.isByTemplate()
+                ? chart.steps().stream().map(s -> StepText.byTemplate(s, tell)).toList()
+                : StepText.of(chart, tell));
     // Who pricks the points through cuts no blank to size first.
     int first = chart.isByTemplate() ? 1 : 0;
     for (int i = first; i < words.size(); i++) {
@@ -87,8 +91,8 @@ public final class ChartPages {
         Beside.under(flow, picture(chart, frames, i, flow.width(), HIGH), lead, words.get(i));
       } else if (step instanceof Step.Points points) {
         Beside.under(
-            flow, picture(chart, frames, i, flow.width(), 150), lead, StepText.INTRO_TO_POINTS);
-        PointColumns.set(flow, StepText.points(points));
+            flow, picture(chart, frames, i, flow.width(), 150), lead, StepText.introToPoints(tell));
+        PointColumns.set(flow, StepText.points(points, tell));
         flow.gap(3);
       } else if (step instanceof Step.Trim) {
         Beside.set(
@@ -99,15 +103,15 @@ public final class ChartPages {
         Beside.under(flow, picture(chart, frames, i, flow.width(), HIGH), lead, words.get(i));
       }
     }
-    Block folds = FoldPicture.of(net, index, chart, PICTURE - 12, LOW - 12);
+    Block folds = FoldPicture.of(net, index, chart, PICTURE - 12, LOW - 12, tell);
     Beside.set(
-        flow, folds, PICTURE, words.size() + 1 - first + ".", ChartNotes.folding(net, index));
-    flow.put(Legend.of(LineKinds.used(folds.marks()), 1));
+        flow, folds, PICTURE, words.size() + 1 - first + ".", ChartNotes.folding(net, index, tell));
+    flow.put(Legend.of(LineKinds.used(folds.marks()), 1, tell));
     flow.gap(3);
   }
 
-  private static Block picture(
+  private Block picture(
       PieceChart chart, List<Replay.Frame> frames, int step, double width, double height) {
-    return StepPicture.of(chart, frames, step, width, height);
+    return StepPicture.of(chart, frames, step, width, height, tell);
   }
 }

@@ -65,7 +65,7 @@ public final class CopyPages {
     }
     List<Drawing> pages = new ArrayList<>(List.of(page(title, order, laid, plan, marks)));
     pages.addAll(
-        TemplatePages.of(title, order.unit(), plan.laid(laid.net()), Template.outside(marks)));
+        TemplatePages.of(title, order.telling(), plan.laid(laid.net()), Template.outside(marks)));
     return List.copyOf(pages);
   }
 

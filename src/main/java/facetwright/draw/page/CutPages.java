@@ -2,10 +2,12 @@ package facetwright.draw.page;
 
 import facetwright.draw.Drawing;
 import facetwright.draw.picture.CutPicture;
+import facetwright.language.Telling;
 import facetwright.papers.cutting.SheetPlan;
 import facetwright.papers.layers.LayerPlan;
 import facetwright.papers.materials.LayersText;
 import facetwright.papers.materials.Works;
+import facetwright.papers.order.Named;
 import facetwright.papers.order.Order;
 import java.util.List;
 
@@ -26,7 +28,8 @@ public final class CutPages {
     }
     double tall = TALL * order.page().height();
     LayersText words = new LayersText(order);
-    Flow flow = new Flow(order.page(), title, "cutting the layers");
+    Telling tell = order.telling();
+    Flow flow = new Flow(order.page(), title, Named.paper("layers", tell), tell);
     flow.title(title, "Cutting the layers.");
     flow.words(words.caution());
     for (LayerPlan plan : works.plans()) {

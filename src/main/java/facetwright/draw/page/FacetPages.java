@@ -8,6 +8,7 @@ import facetwright.draw.picture.Block;
 import facetwright.draw.picture.FacetPicture;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
+import facetwright.language.Telling;
 import facetwright.net.sheet.Laid;
 import facetwright.papers.facets.FacetLine;
 import facetwright.papers.facets.FacetList;
@@ -41,17 +42,21 @@ public final class FacetPages {
    */
   public static List<Drawing> of(
       String title, Order order, Laid laid, FoldedForm folded, FacetList facets) {
-    Flow flow = new Flow(order.page(), title, "facets");
+    Flow flow = new Flow(order.page(), title, "facets", order.telling());
     flow.title(title, "Its facets, their numbers, and the words that they answer to.");
     if (folded.closure() != Closure.NOT_SOLVED) {
-      made(flow, new FoldedDrawing(laid.net(), folded.whole(), false), facets);
+      made(flow, new FoldedDrawing(laid.net(), folded.whole(), false), facets, order.telling());
     }
     for (int s = 0; s < laid.sheets(); s++) {
       SheetPart part = SheetPart.of(laid, s);
       double room = flow.left() - HEAD;
       Block net =
           FacetPicture.net(
-              part, facets, flow.width(), room < NET ? flow.height() - 2 * HEAD : room);
+              part,
+              facets,
+              flow.width(),
+              room < NET ? flow.height() - 2 * HEAD : room,
+              order.telling());
       flow.heading(laid.sheets() == 1 ? "The net" : "The net, sheet " + (s + 1), net.height() + 4);
       flow.putCentred(net);
     }
@@ -66,14 +71,14 @@ public final class FacetPages {
     return flow.pages();
   }
 
-  private static void made(Flow flow, FoldedDrawing form, FacetList facets) {
+  private static void made(Flow flow, FoldedDrawing form, FacetList facets, Telling tell) {
     double wide = (flow.width() - 6) / 2;
     Set<Integer> numbered = new TreeSet<>();
     Grid.row(
         flow,
         List.of(
-            FacetPicture.made(form, facets, Viewpoint.USUAL, wide, TALL, numbered),
-            FacetPicture.made(form, facets, BEHIND, wide, TALL, numbered)),
+            FacetPicture.made(form, facets, Viewpoint.USUAL, wide, TALL, numbered, tell),
+            FacetPicture.made(form, facets, BEHIND, wide, TALL, numbered, tell)),
         List.of("", ""),
         List.of("From the front and above.", "From behind and below."),
         2);

@@ -13,10 +13,10 @@ import facetwright.draw.Mark.Weight;
 import facetwright.draw.picture.Block;
 import facetwright.geom.Box2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.net.sheet.SheetSize;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.DoubleConsumer;
 
 /**
@@ -36,6 +36,7 @@ final class Flow {
 
   private final SheetSize page;
   private final String foot;
+  private final Telling tell;
   private final List<List<Mark>> pages = new ArrayList<>();
   private final List<List<Heading>> headings = new ArrayList<>();
   private double y;
@@ -47,9 +48,11 @@ final class Flow {
    * @param page what the printer takes
    * @param title of the design
    * @param kind what these pages are, such as "score chart"
+   * @param tell the reader
    */
-  Flow(SheetSize page, String title, String kind) {
+  Flow(SheetSize page, String title, String kind, Telling tell) {
     this.page = page;
+    this.tell = tell;
     String brief = Lettering.title(title);
     this.foot = brief.isEmpty() ? kind : brief + " · " + kind;
     turn();
@@ -279,7 +282,7 @@ final class Flow {
     List<Drawing> drawn = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
       List<Mark> marks = new ArrayList<>(pages.get(i));
-      String number = String.format(Locale.ROOT, "Page %d of %d", i + 1, pages.size() + more);
+      String number = tell.say("page.number", "page", i + 1, "pages", pages.size() + more);
       double last = width() - Lettering.width(number, Weight.REGULAR, SMALL);
       String brief = Lettering.wrap(foot, Weight.REGULAR, SMALL, last - 5).getFirst();
       marks.add(text(0, EDGE / 2 + 1, Weight.REGULAR, SMALL, Ink.GREY, brief));

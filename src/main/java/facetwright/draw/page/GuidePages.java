@@ -13,6 +13,7 @@ import facetwright.draw.picture.ScoreStripPicture;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.measure.Area;
 import facetwright.measure.Length;
 import facetwright.net.Net;
@@ -25,6 +26,7 @@ import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Rules;
 import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;
+import facetwright.papers.order.Named;
 import facetwright.papers.order.Order;
 import facetwright.words.Count;
 import java.util.ArrayList;
@@ -50,12 +52,14 @@ public final class GuidePages {
   }
 
   private final WorksText words;
+  private final Telling tell;
   private final Flow flow;
   private final double width;
 
   private GuidePages(String title, Order order) {
     words = new WorksText(order);
-    flow = new Flow(order.page(), title, "shopping list and guides");
+    tell = order.telling();
+    flow = new Flow(order.page(), title, Named.paper("guides", tell), tell);
     width = flow.width();
   }
 
@@ -97,7 +101,8 @@ public final class GuidePages {
     List<ScoreStrip> tooLong = wanted.stream().filter(s -> !all.isHeld(s)).toList();
     if (!guides.isEmpty() || !strips.isEmpty() || !scores.isEmpty()) {
       all.flow.heading("Guides at true size", 40);
-      all.flow.words(CheckRuler.PRINT + " Glue on card and cut out along the solid lines.");
+      all.flow.words(
+          CheckRuler.print(all.tell) + " Glue on card and cut out along the solid lines.");
       all.flow.words(caution(!guides.isEmpty()));
       all.flow.gap(2);
       all.flow.put(CheckRuler.both(LineKind.GUIDE));

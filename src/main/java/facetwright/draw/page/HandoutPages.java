@@ -6,6 +6,7 @@ import facetwright.net.sheet.SheetSize;
 import facetwright.papers.handout.Handout;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
+import facetwright.papers.order.Named;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -81,7 +82,9 @@ public final class HandoutPages {
 
   private static Flow flow(
       Handout handout, HandoutPictures pictures, SheetSize page, double tall, double glued) {
-    Flow flow = new Flow(page, handout.title(), "handout");
+    Flow flow =
+        new Flow(
+            page, handout.title(), Named.paper("handout", pictures.telling()), pictures.telling());
     flow.title(handout.title(), handout.author().isBlank() ? "" : "by " + handout.author().strip());
     HandoutPages pages = new HandoutPages(pictures, flow, tall, glued);
     handout.sections().forEach(pages::section);

@@ -12,6 +12,7 @@ import facetwright.draw.picture.Scaling;
 import facetwright.geom.Motion3;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.papers.order.Order;
@@ -85,28 +86,30 @@ public final class RingPages {
       List<Other> others,
       List<String> words,
       List<String> materials) {
-    Flow flow = new Flow(order.page(), title, "a ring of " + plan.count());
+    Telling tell = order.telling();
+    Flow flow = new Flow(order.page(), title, "a ring of " + plan.count(), tell);
     flow.title(title, "A ring of " + plan.count() + ".");
     FoldedDrawing ring = drawing(piece, poses, plan);
     double wide = (flow.width() - 6) / 2;
     Grid.row(
         flow,
-        List.of(picture(ring, ABOVE, wide, TALL), picture(ring, STANDING, wide, TALL)),
+        List.of(picture(ring, ABOVE, wide, TALL, tell), picture(ring, STANDING, wide, TALL, tell)),
         List.of("", ""),
         List.of("From above.", "As it stands."),
         2);
-    meeting(flow, piece, poses, plan);
+    meeting(flow, piece, poses, plan, tell);
     flow.heading("How it is put together");
     words.forEach(w -> flow.item("–", w));
     flow.heading("What all " + plan.count() + " take");
     materials.forEach(m -> flow.item("–", m));
-    plan.seating().spacer().filter(Spacer::isFolded).ifPresent(s -> spacer(flow, s));
-    others(flow, others);
+    plan.seating().spacer().filter(Spacer::isFolded).ifPresent(s -> spacer(flow, s, tell));
+    others(flow, others, tell);
     return flow.pages();
   }
 
   /** The two facets of a piece that meet its neighbours, as it lies in the ring. */
-  private static void meeting(Flow flow, Net piece, List<Motion3> poses, RingPlan plan) {
+  private static void meeting(
+      Flow flow, Net piece, List<Motion3> poses, RingPlan plan, Telling tell) {
     Motion3 first = plan.copies().getFirst();
     List<Motion3> placed = poses.stream().map(p -> p.then(first)).toList();
     Seating s = plan.seating();
@@ -114,14 +117,14 @@ public final class RingPages {
     Grid.row(
         flow,
         List.of(
-            MeetingPicture.of(piece, placed, s.one(), 1, ONE, wide, MEETING),
-            MeetingPicture.of(piece, placed, s.other(), 2, OTHER, wide, MEETING)),
+            MeetingPicture.of(piece, placed, s.one(), 1, ONE, wide, MEETING, tell),
+            MeetingPicture.of(piece, placed, s.other(), 2, OTHER, wide, MEETING, tell)),
         List.of("", ""),
         List.of("Facet 1 of a piece as it lies in the ring …", "… and its facet 2."),
         2);
   }
 
-  private static void others(Flow flow, List<Other> others) {
+  private static void others(Flow flow, List<Other> others, Telling tell) {
     if (others.isEmpty()) {
       return;
     }
@@ -132,7 +135,10 @@ public final class RingPages {
       Grid.row(
           flow,
           row.stream()
-              .map(o -> picture(drawing(o.piece(), o.poses(), o.plan()), STANDING, wide, MEETING))
+              .map(
+                  o ->
+                      picture(
+                          drawing(o.piece(), o.poses(), o.plan()), STANDING, wide, MEETING, tell))
               .toList(),
           Collections.nCopies(row.size(), ""),
           row.stream().map(Other::words).toList(),
@@ -141,7 +147,7 @@ public final class RingPages {
   }
 
   /** The strip of a spacer at true size, upright where it is longer than the page is wide. */
-  private static void spacer(Flow flow, Spacer s) {
+  private static void spacer(Flow flow, Spacer s, Telling tell) {
     boolean isUpright = s.strip() > flow.width();
     double wide = isUpright ? s.height() : s.strip();
     double high = isUpright ? s.strip() : s.height();
@@ -158,7 +164,7 @@ public final class RingPages {
     Block ruler = CheckRuler.both(LineKind.GUIDE);
     flow.heading("The spacer at true size", ruler.height() + high + 20);
     flow.words(
-        CheckRuler.PRINT
+        CheckRuler.print(tell)
             + " Score along the dash-dot lines, crests outward; cut along the solid ones.");
     flow.gap(2);
     flow.put(ruler);
@@ -166,7 +172,8 @@ public final class RingPages {
     flow.put(new Block(wide, high, marks));
   }
 
-  private static Block picture(FoldedDrawing ring, Viewpoint from, double wide, double tall) {
-    return Scaling.fitted(ring.seen(from), ring.bounds(from), wide, tall);
+  private static Block picture(
+      FoldedDrawing ring, Viewpoint from, double wide, double tall, Telling tell) {
+    return Scaling.fitted(ring.seen(from), ring.bounds(from), wide, tall, tell);
   }
 }

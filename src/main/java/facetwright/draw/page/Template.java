@@ -8,6 +8,7 @@ import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import java.util.List;
 import java.util.Set;
 
@@ -65,10 +66,7 @@ public record Template(GlueMarks gluing, boolean isInside) {
   }
 
   /** Which face is up, in a sentence. */
-  String faces() {
-    return isInside
-        ? "Inside faces up, and no line shows when it is made. Decorative papers and printed labels"
-            + " are not shown."
-        : "Outside faces up.";
+  String faces(Telling tell) {
+    return tell.say("template.faces", "inside", String.valueOf(isInside));
   }
 }

@@ -14,6 +14,7 @@ import facetwright.draw.picture.Legend;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
+import facetwright.language.Telling;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
@@ -33,23 +34,18 @@ import java.util.stream.IntStream;
 public final class TemplatePages {
   private static final double CLEARANCE = 1;
 
-  /** Common practice, no source. */
-  static final String CAUTION =
-      "Caution: knives are sharp. Cut on a mat, away from yourself, with a fresh blade, in several"
-          + " light strokes. Children cut and score only with an adult beside them.";
-
   private final String title;
-  private final Unit unit;
+  private final Telling tell;
   private final Laid laid;
   private final Template template;
   private final List<Drawing> nets;
   private final List<LineKind> kinds;
   private final List<String> missing = new ArrayList<>();
 
-  private TemplatePages(String title, Unit unit, Laid laid, Template template) {
+  private TemplatePages(String title, Telling tell, Laid laid, Template template) {
     this.template = template;
     this.title = Lettering.title(title);
-    this.unit = unit;
+    this.tell = tell;
     this.laid = laid;
     this.nets =
         IntStream.range(0, laid.sheets())
@@ -60,11 +56,11 @@ public final class TemplatePages {
 
   /**
    * @param title of the design
-   * @param unit the sheet's size is given in it
+   * @param tell the reader; the sheet's size is given in the reader's unit
    * @return a page for each sheet, and one more where a sheet has no room for its words
    */
-  public static List<Drawing> of(String title, Unit unit, Laid laid) {
-    return of(title, unit, laid, Template.PLAIN);
+  public static List<Drawing> of(String title, Telling tell, Laid laid) {
+    return of(title, tell, laid, Template.PLAIN);
   }
 
   /**
@@ -72,8 +68,8 @@ public final class TemplatePages {
    *
    * @param template how the net is shown
    */
-  public static List<Drawing> of(String title, Unit unit, Laid laid, Template template) {
-    TemplatePages pages = new TemplatePages(title, unit, laid, template);
+  public static List<Drawing> of(String title, Telling tell, Laid laid, Template template) {
+    TemplatePages pages = new TemplatePages(title, tell, laid, template);
     List<Drawing> all = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
       all.add(pages.sheet(i));
@@ -108,14 +104,14 @@ public final class TemplatePages {
     List<Mark> words = new ArrayList<>();
     List<Block> rulers = rulers(free, words);
     if (!rulers.isEmpty()) {
-      missing.add("Sheet " + (index + 1) + " is full: a check ruler is drawn lightly on a panel.");
+      missing.add(tell.say("template.full", "sheet", index + 1));
       rulers.forEach(r -> rulerOnPanel(page, part, words, r));
     }
     List<String> left = new ArrayList<>();
     if (!FreePlaces.place(free, words, heading(index, part.over()), Corner.TOP_LEFT)) {
       left.add("title");
     }
-    if (!FreePlaces.place(free, words, Legend.inColumns(kinds), Corner.BOTTOM_RIGHT)) {
+    if (!FreePlaces.place(free, words, Legend.inColumns(kinds, tell), Corner.BOTTOM_RIGHT)) {
       left.add("legend");
     }
     if (!FreePlaces.place(free, words, cautions(), Corner.BOTTOM_LEFT)) {
@@ -123,7 +119,12 @@ public final class TemplatePages {
     }
     if (!left.isEmpty()) {
       missing.add(
-          "Sheet " + (index + 1) + " has no room for its " + String.join(" and ", left) + ".");
+          tell.say(
+              "template.no-room",
+              "sheet",
+              index + 1,
+              "parts",
+              tell.listed(left.stream().map(p -> tell.say("template.part", "part", p)).toList())));
     }
     return page.with(words);
   }
@@ -169,20 +170,25 @@ public final class TemplatePages {
 
   private List<Block> heading(int index, boolean over) {
     List<String> lines = new ArrayList<>();
-    lines.add(template.faces());
-    String sheets =
-        laid.sheets() == 1 ? "" : "Sheet " + (index + 1) + " of " + laid.sheets() + ". ";
-    if (over) {
-      lines.add(sheets + "True size. The net is larger than the sheet: " + size(index) + ".");
-    } else {
-      lines.add(sheets + "True size on " + size(index) + ".");
-    }
-    lines.add(CheckRuler.PRINT);
+    lines.add(template.faces(tell));
+    lines.add(
+        tell.say(
+            "template.true-size",
+            "sheets",
+            laid.sheets(),
+            "sheet",
+            index + 1,
+            "over",
+            String.valueOf(over),
+            "size",
+            size(index)));
+    lines.add(CheckRuler.print(tell));
     return widths(title, lines);
   }
 
-  private static List<Block> cautions() {
-    return widths("", List.of(CAUTION));
+  /** Common practice, no source. */
+  private List<Block> cautions() {
+    return widths("", List.of(tell.say("template.caution")));
   }
 
   private static List<Block> widths(String heading, List<String> lines) {
@@ -206,16 +212,18 @@ public final class TemplatePages {
         + " × "
         + number(height)
         + " "
-        + unit.symbol()
-        + (laid.kinds().size() == 1 ? "" : ", " + Lettering.printable(card.text()));
+        + tell.unit().symbol()
+        + (laid.kinds().size() == 1 ? "" : ", " + tell.figures(Lettering.printable(card.text())));
   }
 
   private String number(double mm) {
-    Ruler.Reading reading = Ruler.atAGlance(unit).read(new Length(mm));
+    Ruler.Reading reading = Ruler.atAGlance(tell.unit()).read(new Length(mm));
     if (reading.exact(LengthTolerance.UNSEEN)) {
-      return reading.number();
+      return tell.figures(reading.number());
     }
-    return String.format(Locale.ROOT, "%." + (unit.places() - 1) + "f", new Length(mm).in(unit));
+    Unit unit = tell.unit();
+    return tell.figures(
+        String.format(Locale.ROOT, "%." + (unit.places() - 1) + "f", new Length(mm).in(unit)));
   }
 
   private Drawing key() {
@@ -223,11 +231,11 @@ public final class TemplatePages {
     FreeSpace free = new FreeSpace(page.width(), page.height());
     List<Mark> words = new ArrayList<>();
     List<String> lines = new ArrayList<>();
-    lines.add("Key to the template. " + template.faces() + " Sheets: " + size(0) + ".");
+    lines.add(tell.say("template.key", "faces", template.faces(tell), "size", size(0)));
     lines.addAll(missing);
-    lines.add(CheckRuler.PRINT);
+    lines.add(CheckRuler.print(tell));
     FreePlaces.place(free, words, widths(title, lines), Corner.TOP_LEFT);
-    FreePlaces.place(free, words, Legend.inColumns(kinds), Corner.TOP_LEFT);
+    FreePlaces.place(free, words, Legend.inColumns(kinds, tell), Corner.TOP_LEFT);
     FreePlaces.place(free, words, cautions(), Corner.TOP_LEFT);
     rulers(free, words);
     return page.with(words);

@@ -19,6 +19,7 @@ import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.net.sheet.Laid;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
@@ -33,12 +34,14 @@ import java.util.function.Function;
  * What is told of the pages of a template over several: how they lie, how they are joined, and what
  * the lines mean; on a page of its own, or where a page has room for it.
  *
+ * @param tell the reader
  * @param template how the net is shown
  * @param used the pages there are
  * @param name what a page is called
  */
 record TileKey(
     String title,
+    Telling tell,
     Laid laid,
     int sheet,
     Template template,
@@ -82,12 +85,12 @@ record TileKey(
       page.marks().forEach(m -> FreePlaces.take(free, m, ROOM));
       List<Mark> marks = new ArrayList<>();
       List<Block> words =
-          WIDTHS.stream().map(w -> Block.text(title, words("at the foot", ""), w)).toList();
+          WIDTHS.stream().map(w -> Block.text(title, words("foot", ""), w)).toList();
       if (FreePlaces.place(free, marks, words, FreeSpace.Corner.TOP_LEFT)
           && FreePlaces.place(
               free,
               marks,
-              Legend.inColumns(LineKinds.used(net.marks())),
+              Legend.inColumns(LineKinds.used(net.marks()), tell),
               FreeSpace.Corner.TOP_LEFT)) {
         return Map.of(tile, marks);
       }
@@ -109,7 +112,7 @@ record TileKey(
     Block ruler = CheckRuler.both(LineKind.GUIDE);
     marks.addAll(
         ruler.at(new Box2(edge, edge, edge + ruler.width(), edge + ruler.height()), false));
-    Block legend = Legend.of(LineKinds.used(net.marks()), width > 230 ? 3 : 2);
+    Block legend = Legend.of(LineKinds.used(net.marks()), width > 230 ? 3 : 2, tell);
     double foot = edge + ruler.height() + 6;
     marks.addAll(
         legend.at(new Box2(edge, foot, edge + legend.width(), foot + legend.height()), false));
@@ -118,33 +121,33 @@ record TileKey(
     return new Drawing(width, height, marks);
   }
 
+  /**
+   * @param where the sketch is: "below", or at the "foot" of the page
+   */
   private List<String> words(String where, String more) {
-    String sheets =
-        laid.sheets() == 1 ? "" : "Sheet " + (sheet + 1) + " of " + laid.sheets() + ". ";
     List<String> words = new ArrayList<>();
     words.add(
-        sheets
-            + "The template at true size over "
-            + used.size()
-            + (used.size() == 1 ? " page of " : " pages of ")
-            + tiling.page().name()
-            + (used.size() == 1 ? "" : ", which lie together as " + where)
-            + ". "
-            + template.faces()
-            + " Print at 100 %, without fitting to the page, and lay a ruler on"
-            + " the check ruler of each page.");
+        tell.say(
+            "template.tiled",
+            "sheets",
+            laid.sheets(),
+            "sheet",
+            sheet + 1,
+            "pages",
+            used.size(),
+            "format",
+            tiling.page().name(),
+            "where",
+            where,
+            "faces",
+            template.faces(tell)));
     if (used.size() > 1) {
-      words.add(
-          "Trim the left and the top edge of a page along its crop marks where it has a neighbour"
-              + " there. Lay it on the neighbour so that the round marks cover each other (hold"
-              + " both against the light), and tape or glue the shared strip of "
-              + (int) Tiling.OVERLAP
-              + " mm. Join the pages of a row first, then the rows.");
+      words.add(tell.say("template.join", "strip", (int) Tiling.OVERLAP));
     }
     if (!more.isEmpty()) {
       words.add(more);
     }
-    words.add(TemplatePages.CAUTION);
+    words.add(tell.say("template.caution"));
     return words;
   }
 

@@ -19,7 +19,7 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
-import facetwright.measure.Unit;
+import facetwright.language.Telling;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetSize;
 import facetwright.papers.order.Named;
@@ -43,6 +43,7 @@ public final class TiledPages {
   private static final double SKETCH = 14;
 
   private final String title;
+  private final Telling tell;
   private final Laid laid;
   private final int sheet;
   private final Template template;
@@ -50,7 +51,9 @@ public final class TiledPages {
   private final Tiling tiling;
   private final List<Tiling.Tile> used = new ArrayList<>();
 
-  private TiledPages(String title, Laid laid, int sheet, SheetSize page, Template template) {
+  private TiledPages(
+      String title, Telling tell, Laid laid, int sheet, SheetSize page, Template template) {
+    this.tell = tell;
     this.title = Lettering.printable(title).strip();
     this.laid = laid;
     this.sheet = sheet;
@@ -80,13 +83,15 @@ public final class TiledPages {
    * Every sheet over pages, each with a page for the key before them.
    *
    * @param title of the design
+   * @param tell the reader
    * @param page what the printer takes
    * @param template how the net is shown
    */
-  public static List<Drawing> of(String title, Laid laid, SheetSize page, Template template) {
+  public static List<Drawing> of(
+      String title, Telling tell, Laid laid, SheetSize page, Template template) {
     List<Drawing> pages = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
-      TiledPages tiled = new TiledPages(title, laid, i, page, template);
+      TiledPages tiled = new TiledPages(title, tell, laid, i, page, template);
       if (!tiled.used.isEmpty()) {
         pages.add(tiled.key().page(""));
         tiled.used.forEach(t -> pages.add(tiled.page(t)));
@@ -99,17 +104,17 @@ public final class TiledPages {
    * The same on as few pages as go: where every piece finds room on one, whole pieces without a
    * key; and of few pages the key on one that has room for it.
    *
-   * @param unit the page's size is given in it
+   * @param tell the reader
    */
   public static List<Drawing> few(
-      String title, Unit unit, Laid laid, SheetSize page, Template template) {
+      String title, Telling tell, Laid laid, SheetSize page, Template template) {
     Optional<Laid> whole = OnPages.of(laid, page);
     if (whole.isPresent()) {
-      return TemplatePages.of(title, unit, whole.get(), template);
+      return TemplatePages.of(title, tell, whole.get(), template);
     }
     List<Drawing> pages = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
-      TiledPages tiled = new TiledPages(title, laid, i, page, template);
+      TiledPages tiled = new TiledPages(title, tell, laid, i, page, template);
       if (!tiled.used.isEmpty()) {
         SequencedMap<Tiling.Tile, Drawing> drawn = new LinkedHashMap<>();
         tiled.used.forEach(t -> drawn.put(t, tiled.page(t)));
@@ -124,27 +129,29 @@ public final class TiledPages {
   }
 
   /** Of each sheet only the page with the key, for who prints the others from elsewhere. */
-  public static List<Drawing> keys(String title, Laid laid, SheetSize page, Template template) {
+  public static List<Drawing> keys(
+      String title, Telling tell, Laid laid, SheetSize page, Template template) {
     List<Drawing> pages = new ArrayList<>();
     for (int i = 0; i < laid.sheets(); i++) {
-      TiledPages tiled = new TiledPages(title, laid, i, page, template);
+      TiledPages tiled = new TiledPages(title, tell, laid, i, page, template);
       if (!tiled.used.isEmpty()) {
-        pages.add(tiled.key().page(elsewhere(new Named(title))));
+        pages.add(tiled.key().page(elsewhere(new Named(title), tell)));
       }
     }
     return List.copyOf(pages);
   }
 
-  private static String elsewhere(Named named) {
-    return "So many pages are not part of this handout. They are the paper “Template over pages” ("
-        + named.file(Named.TILES)
-        + "); a print shop prints the template on one large sheet ("
-        + named.file(Named.TEMPLATE)
-        + ").";
+  private static String elsewhere(Named named, Telling tell) {
+    return tell.say(
+        "template.elsewhere",
+        "tiles",
+        named.file(Named.TILES),
+        "template",
+        named.file(Named.TEMPLATE));
   }
 
   private TileKey key() {
-    return new TileKey(title, laid, sheet, template, net, tiling, used, this::name);
+    return new TileKey(title, tell, laid, sheet, template, net, tiling, used, this::name);
   }
 
   private List<Mark> shown(Tiling.Tile tile) {

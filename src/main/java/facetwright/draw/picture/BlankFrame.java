@@ -7,6 +7,7 @@ import facetwright.draw.Mark.Stroke;
 import facetwright.draw.Mark.Weight;
 import facetwright.geom.Box2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.Placing;
 import facetwright.papers.chart.Replay;
@@ -19,6 +20,7 @@ import java.util.List;
  * at the right, measures of new ones above, where a board's ruler is.
  *
  * @param index of the step
+ * @param tell whose reader it is for
  * @param placing how the blank lies
  * @param quarters how it was turned to the left since the step before, 0 to 3
  * @param scale how large it is beside life
@@ -29,6 +31,7 @@ import java.util.List;
 record BlankFrame(
     PieceChart chart,
     int index,
+    Telling tell,
     Placing placing,
     int quarters,
     boolean isOnBoard,
@@ -77,7 +80,12 @@ record BlankFrame(
   }
 
   static BlankFrame of(
-      PieceChart chart, List<Replay.Frame> frames, int index, double width, double height) {
+      PieceChart chart,
+      List<Replay.Frame> frames,
+      int index,
+      double width,
+      double height,
+      Telling tell) {
     Step step = chart.steps().get(index);
     Placing placing = placing(step);
     Placing before = index == 0 ? placing : placing(chart.steps().get(index - 1));
@@ -98,6 +106,7 @@ record BlankFrame(
           new BlankFrame(
               chart,
               index,
+              tell,
               placing,
               Math.floorMod(placing.quarters() - before.quarters(), 4),
               isOnBoard,
@@ -107,7 +116,7 @@ record BlankFrame(
               0,
               names(chart, placing, tags, true, scale),
               names(chart, placing, tags, false, scale),
-              isOnBoard ? measures(chart, placing, frames.get(index), scale) : NONE);
+              isOnBoard ? measures(chart, placing, frames.get(index), scale, tell) : NONE);
       Box2 round = found.round(step);
       scale =
           Scaling.shown(
@@ -124,7 +133,6 @@ record BlankFrame(
 
   /** How much stands at the left, below, at the right and above. */
   private Box2 round(Step step) {
-    boolean isBlank = step instanceof Step.Trim;
     double apart = isMeasured(step) ? DIMENSION - FIRST : 0;
     double left = isOnBoard ? STOP + 2 + Labels.HIGH : isTurned() ? 2 * ARROW + 1 : DIMENSION;
     double low = Math.max(below.deep() + apart, isTurned() ? 2 * ARROW + 1 : DIMENSION);
@@ -132,7 +140,7 @@ record BlankFrame(
     return new Box2(
         left + EDGE,
         low + EDGE,
-        Math.max(right.deep() + apart, isBlank ? DIMENSION : isOnBoard ? 1 : DIMENSION) + EDGE,
+        Math.max(right.deep() + apart, isOnBoard ? 1 : DIMENSION) + EDGE,
         top + EDGE);
   }
 
@@ -146,6 +154,7 @@ record BlankFrame(
     return new BlankFrame(
         chart,
         index,
+        tell,
         placing,
         quarters,
         isOnBoard,
@@ -187,13 +196,14 @@ record BlankFrame(
     return new Row(texts, places, Ranks.of(at, lengths, extent), isBelow ? RANK : widest + 0.9);
   }
 
-  private static Row measures(PieceChart chart, Placing placing, Replay.Frame frame, double scale) {
+  private static Row measures(
+      PieceChart chart, Placing placing, Replay.Frame frame, double scale, Telling tell) {
     List<String> texts = new ArrayList<>();
     List<Vec2> places = new ArrayList<>();
     List<Double> at = new ArrayList<>();
     List<Double> lengths = new ArrayList<>();
     for (Replay.Dimension d : frame.dimensions()) {
-      String text = d.measure().mark();
+      String text = d.measure().mark(tell);
       Vec2 place = placing.onBoard(d.to(), chart.width(), chart.height());
       texts.add(text);
       places.add(d.to());
@@ -276,15 +286,12 @@ record BlankFrame(
   boolean size(Labels labels, List<Mark> marks, Step.Trim trim) {
     double low = blank.minY() - DIMENSION / 2;
     double beside = blank.maxX() + DIMENSION / 2;
-    Vec2 middle = blank.centre();
-    String width = trim.width().mark();
-    String height = trim.height().mark();
+    String width = trim.width().mark(tell);
+    String height = trim.height().mark(tell);
     Span.draw(marks, new Vec2(blank.minX(), low), new Vec2(blank.maxX(), low), gap(width));
     Span.draw(marks, new Vec2(beside, blank.minY()), new Vec2(beside, blank.maxY()), gap(height));
-    boolean isWidthTold = labels.level(width, new Vec2(middle.x(), low), Weight.BOLD, Ink.BLACK);
-    boolean isHeightTold =
-        labels.upright(height, new Vec2(beside, middle.y()), Weight.BOLD, Ink.BLACK);
-    return isWidthTold && isHeightTold;
+    return labels.level(width, new Vec2(blank.centre().x(), low), Weight.BOLD, Ink.BLACK)
+        & labels.upright(height, new Vec2(beside, blank.centre().y()), Weight.BOLD, Ink.BLACK);
   }
 
   private static double gap(String words) {

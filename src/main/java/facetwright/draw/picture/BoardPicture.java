@@ -10,6 +10,7 @@ import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.Replay;
@@ -63,9 +64,10 @@ public record BoardPicture(Block block, boolean isWhole) {
    * @param width the most it may take, in mm
    * @param height likewise
    */
-  public static BoardPicture of(Net net, int piece, PieceChart chart, double width, double height) {
+  public static BoardPicture of(
+      Net net, int piece, PieceChart chart, double width, double height, Telling tell) {
     List<Replay.Dimension> spots = new ArrayList<>();
-    List<Row> rows = rows(chart, spots);
+    List<Row> rows = rows(chart, spots, tell);
     double wide = 0;
     for (Row row : rows) {
       for (String text : row.at.values()) {
@@ -82,7 +84,7 @@ public record BoardPicture(Block block, boolean isWhole) {
         new Box2(beside, over, beside + chart.width() * shown, over + chart.height() * shown);
     List<Mark> marks = new ArrayList<>();
     Motion2 there = Motion2.shift(new Vec2(beside, over));
-    FoldPicture.of(net, piece, chart, chart.width() * shown, chart.height() * shown)
+    FoldPicture.of(net, piece, chart, chart.width() * shown, chart.height() * shown, tell)
         .marks()
         .forEach(m -> marks.add(m.moved(there)));
     Labels labels = new Labels(new Box2(0, 0, blank.maxX() + beside, blank.maxY() + over), marks);
@@ -94,12 +96,13 @@ public record BoardPicture(Block block, boolean isWhole) {
       isWhole &= draw(row, blank, shown, wide + 0.9, labels, marks);
     }
     Vec2 corner = new Vec2(blank.minX(), blank.minY());
-    isWhole &= new SpotMeasures(p -> p.times(shown).plus(corner), blank, labels, marks).draw(spots);
+    isWhole &=
+        new SpotMeasures(p -> p.times(shown).plus(corner), blank, labels, marks, tell).draw(spots);
     return new BoardPicture(new Block(blank.maxX() + beside, blank.maxY() + over, marks), isWhole);
   }
 
   /** What is set from an edge, row by row; the rest goes to the spots. */
-  private static List<Row> rows(PieceChart chart, List<Replay.Dimension> spots) {
+  private static List<Row> rows(PieceChart chart, List<Replay.Dimension> spots, Telling tell) {
     Map<From, Map<Double, String>> rows = new LinkedHashMap<>();
     List<Replay.Frame> frames = Replay.frames(chart.steps());
     for (int i = 0; i < frames.size(); i++) {
@@ -118,7 +121,7 @@ public record BoardPicture(Block block, boolean isWhole) {
                 : from.y() < chart.height() / 2 ? From.BELOW : From.ABOVE;
         double at = edge.isAcross ? d.to().x() : d.to().y();
         rows.computeIfAbsent(edge, _ -> new LinkedHashMap<>())
-            .putIfAbsent(Math.round(at * 1000) / 1000.0, d.measure().mark());
+            .putIfAbsent(Math.round(at * 1000) / 1000.0, d.measure().mark(tell));
       }
     }
     return rows.entrySet().stream().map(e -> new Row(e.getKey(), e.getValue())).toList();

@@ -9,16 +9,13 @@ import facetwright.draw.Mark.Stroke;
 import facetwright.draw.Mark.Text;
 import facetwright.draw.Mark.Weight;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.measure.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
 /** A printed ruler that tells whether the printer kept the size: 100 mm and 4 in. */
 public final class CheckRuler {
-  /** What has to be said beside it. */
-  public static final String PRINT =
-      "Print at 100 %, without fitting to the page, and lay a ruler on the check ruler.";
-
   private static final double SIZE = Lettering.pt(Lettering.SMALLEST_PT);
   private static final double CAPITAL = SIZE * Lettering.CAP_HEIGHT;
   private static final double GAP = 1;
@@ -28,6 +25,11 @@ public final class CheckRuler {
   private static final double LEFT = 1.5;
 
   private CheckRuler() {}
+
+  /** What has to be said beside it. */
+  public static String print(Telling tell) {
+    return tell.say("page.print");
+  }
 
   /** Both scales back to back: 109 mm wide, 13 mm high. */
   public static Block both(LineKind kind) {

@@ -12,6 +12,7 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.papers.facets.FacetLine;
@@ -44,7 +45,8 @@ public final class FacetPicture {
       Viewpoint from,
       double wide,
       double tall,
-      Set<Integer> numbered) {
+      Set<Integer> numbered,
+      Telling tell) {
     Scaling.Fit fit = Scaling.Fit.of(form.bounds(from), wide, tall);
     List<Mark.Patch> patches = form.seen(from);
     List<Mark> marks = new ArrayList<>(fit.of(patches));
@@ -56,7 +58,7 @@ public final class FacetPicture {
                 numbered.add(line.number());
               });
     }
-    return Scaling.told(new Block(fit.width(), fit.height(), marks), fit.scale());
+    return Scaling.told(new Block(fit.width(), fit.height(), marks), fit.scale(), tell);
   }
 
   /** Where the number of a facet has room in the largest patch of it that nothing hides. */
@@ -108,7 +110,8 @@ public final class FacetPicture {
   }
 
   /** A sheet of the net with the numbers of its facets, and their words where there is room. */
-  public static Block net(SheetPart part, FacetList facets, double wide, double tall) {
+  public static Block net(
+      SheetPart part, FacetList facets, double wide, double tall, Telling tell) {
     Net net = part.laid().net();
     Scaling.Fit fit = Scaling.Fit.of(part.panelBox(), wide, tall);
     List<Mark> marks =
@@ -126,7 +129,7 @@ public final class FacetPicture {
         marks.addAll(written(line, outline, openings, fit));
       }
     }
-    return Scaling.told(new Block(fit.width(), fit.height(), marks), fit.scale());
+    return Scaling.told(new Block(fit.width(), fit.height(), marks), fit.scale(), tell);
   }
 
   private static List<Mark> written(

@@ -9,6 +9,7 @@ import facetwright.draw.Mark.Fill;
 import facetwright.draw.Mark.Stroke;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import facetwright.net.Opening;
 import facetwright.net.Panel;
@@ -24,7 +25,8 @@ public final class FoldPicture {
   /**
    * @param piece index of the piece in the net
    */
-  public static Block of(Net net, int piece, PieceChart chart, double width, double height) {
+  public static Block of(
+      Net net, int piece, PieceChart chart, double width, double height, Telling tell) {
     double scale = Scaling.shown(Math.min(width / chart.width(), height / chart.height()));
     int[] pieceOf = net.pieceOfPanel();
     List<Mark> marks = new ArrayList<>();
@@ -48,7 +50,8 @@ public final class FoldPicture {
     List<Mark> onBlank = marks.stream().map(m -> m.moved(chart.toBlank())).toList();
     return Scaling.told(
         new Block(chart.width() * scale, chart.height() * scale, new Scaling(scale).of(onBlank)),
-        scale);
+        scale,
+        tell);
   }
 
   private static Mark around(Opening opening) {

@@ -14,6 +14,7 @@ import facetwright.fold.walk.FoldPath;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion3;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.net.NetMerge;
 import facetwright.net.Parts;
 import facetwright.net.sheet.Laid;
@@ -50,6 +51,7 @@ public final class HandoutPictures {
 
   private final Laid laid;
   private final FoldedForm form;
+  private final Telling tell;
   private final ScoreChart chart;
   private final GlueOrder gluing;
   private final Map<Integer, List<Replay.Frame>> frames = new HashMap<>();
@@ -63,13 +65,20 @@ public final class HandoutPictures {
 
   /**
    * @param handout of the same net
+   * @param tell its reader
    */
-  public HandoutPictures(Laid laid, Handout handout) {
+  public HandoutPictures(Laid laid, Handout handout, Telling tell) {
+    this.tell = tell;
     this.laid = laid;
     this.form = handout.gluing().form();
     this.chart = handout.chart();
     this.gluing = handout.gluing();
     this.makings = handout.makings();
+  }
+
+  /** How their reader is told. */
+  public Telling telling() {
+    return tell;
   }
 
   /** With an arrow above it that turns it over. */
@@ -109,7 +118,7 @@ public final class HandoutPictures {
 
   MidwayPictures midway() {
     if (midway == null) {
-      midway = new MidwayPictures(laid.net(), path(), makings, GlueMarks.of(gluing));
+      midway = new MidwayPictures(laid.net(), path(), makings, GlueMarks.of(gluing), tell);
     }
     return midway;
   }
@@ -147,11 +156,12 @@ public final class HandoutPictures {
             s.step(),
             width,
             isBare ? LOW * height : height,
-            /* isNumbered= */ false);
-    boolean isWhole = shown.isWhole() || s.words().equals(s.full());
-    String words = isWhole ? s.words() : s.full();
+            /* isNumbered= */ false,
+            tell);
+    boolean isWhole = shown.isWhole() || s.words().equals(s.full().text());
+    String words = isWhole ? s.words() : s.full().text();
     if (!isWhole) {
-      words += " " + String.join(" ", ChartNotes.toRead(List.of(s.full())));
+      words += " " + String.join(" ", ChartNotes.toRead(List.of(s.full()), tell));
     }
     return new Told(shown.block(), words, shown.isWhole());
   }
@@ -160,23 +170,25 @@ public final class HandoutPictures {
     return switch (picture) {
       case Picture.Scored s -> throw new IllegalArgumentException(s.alt());
       case Picture.Senses s ->
-          FoldPicture.of(laid.net(), s.piece(), chart.pieces().get(s.piece()), width, height);
+          FoldPicture.of(laid.net(), s.piece(), chart.pieces().get(s.piece()), width, height, tell);
       case Picture.Layered l -> {
         SheetPart part = SheetPart.of(laid, l.sheet());
-        yield Scaling.fitted(NetDrawing.of(part, LAYERED).marks(), part.panelBox(), width, height);
+        yield Scaling.fitted(
+            NetDrawing.of(part, LAYERED).marks(), part.panelBox(), width, height, tell);
       }
       case Picture.Backed b -> {
         SheetPart part = SheetPart.of(laid, b.sheet());
         Drawing inside = NetDrawing.of(part, INSIDE).turnedOver();
         yield over(
-            Scaling.fitted(inside.marks(), part.turnedOver(part.panelBox()), width, height - OVER));
+            Scaling.fitted(
+                inside.marks(), part.turnedOver(part.panelBox()), width, height - OVER, tell));
       }
       case Picture.Midway m -> midway().block(m, width, height);
       case Picture.Folded folded -> {
         FoldedDrawing drawing =
             drawings.computeIfAbsent(new Shown(folded.t(), folded.part()), this::drawing);
         Box2 box = drawing.bounds(Viewpoint.USUAL);
-        yield Scaling.fitted(drawing.seen(Viewpoint.USUAL), box, width, height);
+        yield Scaling.fitted(drawing.seen(Viewpoint.USUAL), box, width, height, tell);
       }
     };
   }

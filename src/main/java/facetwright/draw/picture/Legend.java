@@ -13,6 +13,7 @@ import facetwright.draw.Mark.Text;
 import facetwright.draw.Mark.Weight;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,20 +27,20 @@ public final class Legend {
   private Legend() {}
 
   /** The kinds in this many columns, row by row. */
-  public static Block of(List<LineKind> kinds, int columns) {
+  public static Block of(List<LineKind> kinds, int columns, Telling tell) {
     int rows = (kinds.size() + columns - 1) / columns;
     double[] widths = new double[columns];
     for (int i = 0; i < kinds.size(); i++) {
       widths[i / rows] =
           Math.max(
               widths[i / rows],
-              SAMPLE + 2 + Lettering.width(kinds.get(i).label(), Weight.REGULAR, SIZE));
+              SAMPLE + 2 + Lettering.width(label(kinds.get(i), tell), Weight.REGULAR, SIZE));
     }
     List<Mark> marks = new ArrayList<>();
     double x = 0;
     for (int column = 0; column < columns; column++) {
       for (int row = 0; row < rows && column * rows + row < kinds.size(); row++) {
-        entry(marks, kinds.get(column * rows + row), new Vec2(x, (rows - row - 0.5) * ROW));
+        entry(marks, kinds.get(column * rows + row), new Vec2(x, (rows - row - 0.5) * ROW), tell);
       }
       x += widths[column] + (widths[column] > 0 && column + 1 < columns ? GAP : 0);
     }
@@ -47,14 +48,14 @@ public final class Legend {
   }
 
   /** The same in so many columns as there may be room for, the narrowest first. */
-  public static List<Block> inColumns(List<LineKind> kinds) {
+  public static List<Block> inColumns(List<LineKind> kinds, Telling tell) {
     return List.of(4, 3, 2, 1).stream()
-        .map(columns -> of(kinds, Math.min(columns, Math.max(1, kinds.size()))))
+        .map(columns -> of(kinds, Math.min(columns, Math.max(1, kinds.size())), tell))
         .sorted((a, b) -> Double.compare(a.width(), b.width()))
         .toList();
   }
 
-  private static void entry(List<Mark> marks, LineKind kind, Vec2 middle) {
+  private static void entry(List<Mark> marks, LineKind kind, Vec2 middle, Telling tell) {
     if (kind == LineKind.GLUE) {
       Polygon2 patch = Polygon2.rectangle(middle.x(), middle.y() - 1.5, SAMPLE, 3);
       marks.add(new Fill(List.of(patch), FillKind.GLUE));
@@ -71,6 +72,10 @@ public final class Legend {
             Anchor.START,
             Weight.REGULAR,
             Ink.BLACK,
-            kind.label()));
+            label(kind, tell)));
+  }
+
+  private static String label(LineKind kind, Telling tell) {
+    return tell.say("page.line", "kind", kind.id().replace("-", ""));
   }
 }

@@ -8,6 +8,7 @@ import facetwright.draw.Viewpoint;
 import facetwright.geom.Motion3;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -34,7 +35,8 @@ public final class MeetingPicture {
       int number,
       Viewpoint from,
       double wide,
-      double tall) {
+      double tall,
+      Telling tell) {
     FoldedDrawing drawing = new FoldedDrawing(piece, poses, false);
     List<Mark> marks = new ArrayList<>();
     for (Mark.Patch patch : drawing.seen(from)) {
@@ -47,7 +49,7 @@ public final class MeetingPicture {
         .max(Comparator.comparingDouble(p -> piece.panels().get(p).outline().area()))
         .map(p -> middle(drawing.outline(p, from)))
         .ifPresent(at -> all.add(FacetNumber.of(number, SIZE, fit.at(at))));
-    return Scaling.told(new Block(fit.width(), fit.height(), all), fit.scale());
+    return Scaling.told(new Block(fit.width(), fit.height(), all), fit.scale(), tell);
   }
 
   private static Vec2 middle(List<Vec2> outline) {

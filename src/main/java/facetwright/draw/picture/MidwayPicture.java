@@ -16,6 +16,7 @@ import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
+import facetwright.language.Telling;
 import facetwright.net.EdgeRef;
 import facetwright.net.Net;
 import facetwright.net.Opening;
@@ -101,10 +102,11 @@ final class MidwayPicture {
       Optional<Extra> thing,
       Numbers numbers,
       double width,
-      double height) {
+      double height,
+      Telling tell) {
     MidwayPicture picture = new MidwayPicture(scene, patches, from, before, numbers, width, height);
     picture.draw(before, thing);
-    return Scaling.told(picture.trimmed(), picture.fit.scale());
+    return Scaling.told(picture.trimmed(), picture.fit.scale(), tell);
   }
 
   /** Without the margin that nothing stands in. */

@@ -5,6 +5,7 @@ import facetwright.draw.Mark;
 import facetwright.draw.Viewpoint;
 import facetwright.fold.making.Action;
 import facetwright.fold.walk.FoldPath;
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import facetwright.net.fitting.Extra;
 import facetwright.papers.handout.Making;
@@ -19,6 +20,7 @@ final class MidwayPictures {
   private final Net net;
   private final List<Making> makings;
   private final GlueMarks gluing;
+  private final Telling tell;
   private final Scenes scenes;
   private final Map<Integer, Story> stories = new HashMap<>();
 
@@ -27,7 +29,8 @@ final class MidwayPictures {
   /** A making with the views of its scenes. */
   private record Story(List<Scene> scenes, List<Viewpoint> views) {}
 
-  MidwayPictures(Net net, FoldPath path, List<Making> makings, GlueMarks gluing) {
+  MidwayPictures(Net net, FoldPath path, List<Making> makings, GlueMarks gluing, Telling tell) {
+    this.tell = tell;
     this.net = net;
     this.makings = makings;
     this.gluing = gluing;
@@ -68,7 +71,15 @@ final class MidwayPictures {
         seen.computeIfAbsent(
             List.of(picture.making(), picture.at()), _ -> scene.drawing().seen(view(picture)));
     return MidwayPicture.of(
-        scene, patches, view(picture), before(picture), thing, gluing.numbers(), width, height);
+        scene,
+        patches,
+        view(picture),
+        before(picture),
+        thing,
+        gluing.numbers(),
+        width,
+        height,
+        tell);
   }
 
   /** What is told of turning the piece, then what is done. */
@@ -77,8 +88,10 @@ final class MidwayPictures {
     Viewpoint before = before(picture);
     String turned =
         from.isOver() != before.isOver()
-            ? from.isOver() ? "Turn the piece upside down. " : "Turn the piece upright again. "
-            : from.isTurnedFrom(before) ? "Turn the piece round. " : "";
-    return turned + picture.words();
+            ? from.isOver() ? "over" : "upright"
+            : from.isTurnedFrom(before) ? "round" : "";
+    return turned.isEmpty()
+        ? picture.words()
+        : tell.say("page.turn-piece", "way", turned) + " " + picture.words();
   }
 }

@@ -9,6 +9,7 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,11 +52,11 @@ public final class Scaling {
   }
 
   /** A picture that is larger than life, with words that say so beneath it; any other as it is. */
-  static Block told(Block picture, double scale) {
+  static Block told(Block picture, double scale, Telling tell) {
     if (scale <= 1) {
       return picture;
     }
-    String words = Math.round(scale) + " times life size";
+    String words = tell.say("page.larger", "times", (int) Math.round(scale));
     double wide = Lettering.width(words, Mark.Weight.REGULAR, WORDS);
     double width = Math.max(picture.width(), wide);
     Vec2 shift = new Vec2((width - picture.width()) / 2, WORDS * Block.LINE);
@@ -74,9 +75,10 @@ public final class Scaling {
   }
 
   /** What lies in a box, made about as large as so wide and high, see {@link #shown}. */
-  public static Block fitted(List<? extends Mark> marks, Box2 box, double width, double height) {
+  public static Block fitted(
+      List<? extends Mark> marks, Box2 box, double width, double height, Telling tell) {
     Fit fit = Fit.of(box, width, height);
-    return told(new Block(fit.width(), fit.height(), fit.of(marks)), fit.scale());
+    return told(new Block(fit.width(), fit.height(), fit.of(marks)), fit.scale(), tell);
   }
 
   /**

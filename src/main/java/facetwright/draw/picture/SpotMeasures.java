@@ -4,6 +4,7 @@ import facetwright.draw.Mark;
 import facetwright.draw.Mark.Weight;
 import facetwright.geom.Box2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.papers.chart.Replay;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -25,12 +26,14 @@ final class SpotMeasures {
   private final Box2 blank;
   private final Labels labels;
   private final List<Mark> marks;
+  private final Telling tell;
 
   /**
    * @param at where a place of the blank lies on the picture
    * @param blank where it lies itself
    */
-  SpotMeasures(UnaryOperator<Vec2> at, Box2 blank, Labels labels, List<Mark> marks) {
+  SpotMeasures(UnaryOperator<Vec2> at, Box2 blank, Labels labels, List<Mark> marks, Telling tell) {
+    this.tell = tell;
     this.at = at;
     this.blank = blank;
     this.labels = labels;
@@ -45,7 +48,9 @@ final class SpotMeasures {
     Map<Kind, List<Replay.Dimension>> kinds = new LinkedHashMap<>();
     for (Replay.Dimension d : dimensions) {
       boolean isAcross = d.from().y() == d.to().y();
-      kinds.computeIfAbsent(new Kind(d.measure().mark(), isAcross), _ -> new ArrayList<>()).add(d);
+      kinds
+          .computeIfAbsent(new Kind(d.measure().mark(tell), isAcross), _ -> new ArrayList<>())
+          .add(d);
     }
     boolean isWhole = true;
     for (Map.Entry<Kind, List<Replay.Dimension>> kind : kinds.entrySet()) {

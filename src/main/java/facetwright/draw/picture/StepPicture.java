@@ -14,10 +14,12 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.pace.Pace;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.Placing;
 import facetwright.papers.chart.Replay;
+import facetwright.papers.chart.Side;
 import facetwright.papers.chart.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,6 +37,7 @@ public final class StepPicture {
   private final PieceChart chart;
   private final List<Replay.Frame> frames;
   private final int index;
+  private final Telling tell;
   private final BlankFrame frame;
   private final List<Mark> marks = new ArrayList<>();
   private final Labels labels;
@@ -47,11 +50,17 @@ public final class StepPicture {
   public record Shown(Block block, boolean isWhole) {}
 
   private StepPicture(
-      PieceChart chart, List<Replay.Frame> frames, int index, double width, double height) {
+      PieceChart chart,
+      List<Replay.Frame> frames,
+      int index,
+      double width,
+      double height,
+      Telling tell) {
+    this.tell = tell;
     this.chart = chart;
     this.frames = frames;
     this.index = index;
-    this.frame = BlankFrame.of(chart, frames, index, width, height);
+    this.frame = BlankFrame.of(chart, frames, index, width, height, tell);
     this.labels = new Labels(new Box2(0, 0, frame.wide(), frame.high()), marks);
   }
 
@@ -62,8 +71,13 @@ public final class StepPicture {
    * @param height likewise
    */
   public static Block of(
-      PieceChart chart, List<Replay.Frame> frames, int index, double width, double height) {
-    return shown(chart, frames, index, width, height, true).block();
+      PieceChart chart,
+      List<Replay.Frame> frames,
+      int index,
+      double width,
+      double height,
+      Telling tell) {
+    return shown(chart, frames, index, width, height, true, tell).block();
   }
 
   /**
@@ -77,12 +91,14 @@ public final class StepPicture {
       int index,
       double width,
       double height,
-      boolean isNumbered) {
-    StepPicture picture = new StepPicture(chart, frames, index, width, height);
+      boolean isNumbered,
+      Telling tell) {
+    StepPicture picture = new StepPicture(chart, frames, index, width, height, tell);
     boolean isWhole = picture.draw(isNumbered);
     BlankFrame frame = picture.frame;
     return new Shown(
-        Scaling.told(new Block(frame.wide(), frame.high(), picture.marks), frame.scale()), isWhole);
+        Scaling.told(new Block(frame.wide(), frame.high(), picture.marks), frame.scale(), tell),
+        isWhole);
   }
 
   private Polygon2 at(Polygon2 area) {
@@ -112,7 +128,7 @@ public final class StepPicture {
           case Step.Points _ -> true;
           case Step.SpotScores _, Step.Punch _, Step.Windows _, Step.Slits _, Step.CutAway _ ->
               !chart.isForBoard()
-                  || new SpotMeasures(frame::at, frame.blank(), labels, marks)
+                  || new SpotMeasures(frame::at, frame.blank(), labels, marks, tell)
                       .draw(frames.get(index).dimensions());
         };
     if (isNumbered) {
@@ -184,16 +200,18 @@ public final class StepPicture {
     Placing placing = frame.placing();
     double above = frame.high() - Labels.HIGH / 2 - BlankFrame.EDGE;
     labels.level(
-        placing.atTop().word() + " edge",
-        new Vec2(blank.centre().x(), above),
-        Weight.REGULAR,
-        Ink.GREY);
+        stop(placing.atTop()), new Vec2(blank.centre().x(), above), Weight.REGULAR, Ink.GREY);
     double beside = left - 1 - Labels.HIGH / 2;
     labels.upright(
-        placing.atLeft().word() + " edge",
-        new Vec2(beside, blank.centre().y()),
-        Weight.REGULAR,
-        Ink.GREY);
+        stop(placing.atLeft()), new Vec2(beside, blank.centre().y()), Weight.REGULAR, Ink.GREY);
+  }
+
+  private String stop(Side side) {
+    return tell.say("chart.stop-edge", "side", side.word());
+  }
+
+  private String pencilled(Side side) {
+    return tell.say("chart.label-edge", "side", side.word());
   }
 
   /** What is written on the edges before the first score. */
@@ -201,9 +219,13 @@ public final class StepPicture {
     Box2 blank = frame.blank();
     double in = 1 + Labels.HIGH / 2;
     Vec2 middle = blank.centre();
-    labels.level("top", new Vec2(middle.x(), blank.maxY() - in), Weight.REGULAR, Ink.GREY);
-    labels.level("bottom", new Vec2(middle.x(), blank.minY() + in), Weight.REGULAR, Ink.GREY);
-    labels.upright("left", new Vec2(blank.minX() + in, middle.y()), Weight.REGULAR, Ink.GREY);
-    labels.upright("right", new Vec2(blank.maxX() - in, middle.y()), Weight.REGULAR, Ink.GREY);
+    labels.level(
+        pencilled(Side.TOP), new Vec2(middle.x(), blank.maxY() - in), Weight.REGULAR, Ink.GREY);
+    labels.level(
+        pencilled(Side.BOTTOM), new Vec2(middle.x(), blank.minY() + in), Weight.REGULAR, Ink.GREY);
+    labels.upright(
+        pencilled(Side.LEFT), new Vec2(blank.minX() + in, middle.y()), Weight.REGULAR, Ink.GREY);
+    labels.upright(
+        pencilled(Side.RIGHT), new Vec2(blank.maxX() - in, middle.y()), Weight.REGULAR, Ink.GREY);
   }
 }

@@ -9,8 +9,7 @@ import facetwright.fold.pose.Measures;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
-import facetwright.measure.Length;
-import facetwright.measure.Unit;
+import facetwright.language.Telling;
 import facetwright.net.EdgeRef;
 import facetwright.net.Net;
 import facetwright.net.NetException;
@@ -99,14 +98,13 @@ public final class AsSet {
    * @param laid the net as it should be
    * @param meant the form as it should be
    * @param set what it comes to; empty where there is nothing
-   * @param unit what the maker reckons in
    */
-  public static String text(Laid laid, FoldedForm meant, Optional<Result> set, Unit unit) {
+  public static String text(Laid laid, FoldedForm meant, Optional<Result> set, Telling tell) {
     boolean isKnown =
         meant.closure() != Closure.NOT_SOLVED
             && set.filter(s -> s.form().closure() != Closure.NOT_SOLVED).isPresent();
     if (!isKnown) {
-      return "What setting all on the nearest marks does to the form is not known.";
+      return tell.say("chart.as-set-unknown");
     }
     FoldedForm form = set.orElseThrow().form();
     Net asSet = set.orElseThrow().net();
@@ -116,24 +114,30 @@ public final class AsSet {
                 body -> change(meant.measures(laid.net(), body), form.measures(asSet, body)))
             .max()
             .orElse(0);
-    String size =
-        most < Mm.LEAST ? "keeps its size" : "comes out within " + new Length(most).text(unit);
-    String joins =
+    return tell.say(
+        "chart.as-set",
+        "size",
+        most < Mm.LEAST ? "kept" : "changed",
+        "off",
+        tell.length(most),
+        "joins",
         switch (form.closure()) {
-          case IN_ITSELF -> "meet, but panels pass through each other";
-          case OPEN -> "miss by up to " + new Length(form.gap()).text(unit);
-          case CLOSES_WITH_STRAIN ->
-              "meet if the card bends by " + Decimals.places(100 * form.strain(), 2) + " %";
+          case IN_ITSELF -> "through";
+          case OPEN -> "open";
+          case CLOSES_WITH_STRAIN -> "bent";
           default -> "meet";
-        };
-    return "All set on the nearest marks, the form " + size + ", and its joins " + joins + ".";
+        },
+        "gap",
+        form.closure() == Closure.OPEN ? tell.length(form.gap()) : "",
+        "strain",
+        tell.figures(Decimals.places(100 * form.strain(), 2)));
   }
 
   /** The same for a chart; empty where every measure lies on a mark. */
-  public static Optional<String> text(Laid laid, FoldedForm meant, ScoreChart chart, Unit unit) {
+  public static Optional<String> text(Laid laid, FoldedForm meant, ScoreChart chart, Telling tell) {
     return chart.pieces().stream().allMatch(p -> p.offRuler().isEmpty())
         ? Optional.empty()
-        : Optional.of(text(laid, meant, of(laid, chart), unit));
+        : Optional.of(text(laid, meant, of(laid, chart), tell));
   }
 
   private static double change(Measures from, Measures to) {

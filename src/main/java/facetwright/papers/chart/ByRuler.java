@@ -4,9 +4,7 @@ import facetwright.fold.Folding;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Together;
-import facetwright.measure.Length;
-import facetwright.measure.Ruler;
-import facetwright.measure.Unit;
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
 import java.util.List;
@@ -26,23 +24,20 @@ public record ByRuler(ScoreChart chart, Optional<String> why) {
   /**
    * @param chart of the net
    * @param meant its form as it should be
-   * @param unit what the maker reckons in
+   * @param tell the reader, and the ruler that is meant
    */
-  public static ByRuler of(Laid laid, FoldedForm meant, ScoreChart chart, Ruler ruler, Unit unit) {
+  public static ByRuler of(Laid laid, FoldedForm meant, ScoreChart chart, Telling tell) {
     List<PieceChart> off = chart.pieces().stream().filter(ByRuler::isSetOff).toList();
     if (off.isEmpty() || meant.closure() == Closure.NOT_SOLVED) {
       return new ByRuler(chart, Optional.empty());
     }
-    String marks = "The marks of your ruler, " + ruler.name() + " apart, are too coarse for it: ";
     Optional<Net> set = AsSet.net(laid.net(), chart, PieceChart::isForBoard);
     Optional<String> why =
-        set.isEmpty()
-            ? Optional.of("set on them, sides would be left without length.")
-            : why(laid, meant, set.get(), unit);
+        set.isEmpty() ? Optional.of(coarse("gone", 0, 0, tell)) : why(laid, meant, set.get(), tell);
     return why.map(
             w ->
                 new ByRuler(
-                    chart.traced(laid.net(), ruler, ByRuler::isSetOff), Optional.of(marks + w)))
+                    chart.traced(laid.net(), tell.ruler(), ByRuler::isSetOff), Optional.of(w)))
         .orElse(new ByRuler(chart, Optional.empty()));
   }
 
@@ -51,30 +46,39 @@ public record ByRuler(ScoreChart chart, Optional<String> why) {
     return piece.isForBoard() && piece.isFormOff();
   }
 
-  private static Optional<String> why(Laid laid, FoldedForm meant, Net set, Unit unit) {
+  private static Optional<String> why(Laid laid, FoldedForm meant, Net set, Telling tell) {
     FoldedForm form = Folding.near(set, laid);
     boolean meets = meant.closure() != Closure.OPEN;
     if (meets && form.closure() != Closure.NOT_SOLVED && form.gap() > MADE_UP) {
-      return Optional.of(
-          "joins would miss by up to "
-              + new Length(form.gap()).text(unit)
-              + ", and a tab makes up "
-              + new Length(MADE_UP).text(unit)
-              + ".");
+      return Optional.of(coarse("miss", form.gap(), MADE_UP, tell));
     }
     for (Together.Nest nest : meant.together().nests()) {
       double off =
           AsSet.change(laid.net(), meant, set, form, nest.outer())
               + AsSet.change(laid.net(), meant, set, form, nest.inner());
       if (nest.room() >= 0 && off > nest.room()) {
-        return Optional.of(
-            "sizes would be off by up to "
-                + new Length(off).text(unit)
-                + ", and what goes over the other has "
-                + new Length(nest.room()).text(unit)
-                + " of room.");
+        return Optional.of(coarse("size", off, nest.room(), tell));
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * What the ruler would do.
+   *
+   * @param off by how much, in mm
+   * @param room how much may be, in mm
+   */
+  private static String coarse(String why, double off, double room, Telling tell) {
+    return tell.say(
+        "chart.coarse",
+        "ruler",
+        tell.figures(tell.ruler().name()),
+        "why",
+        why,
+        "off",
+        tell.length(off),
+        "room",
+        tell.length(room));
   }
 }

@@ -1,9 +1,9 @@
 package facetwright.papers.chart;
 
 import facetwright.geom.LengthTolerance;
+import facetwright.language.Telling;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
-import facetwright.measure.Unit;
 
 /**
  * A length that the maker sets by a ruler.
@@ -25,59 +25,52 @@ public record Measure(double mm, Ruler.Reading reading) {
   }
 
   /** As the ruler reads it, "28 mm"; off its marks the nearest one, "about 28.5 mm". */
-  public String text() {
-    return about() + reading.text();
+  public String text(Telling tell) {
+    return about(reading.text(), tell);
   }
 
   /** The same without its unit: "28", "about 28.5". */
-  String number() {
-    return about() + reading.number();
+  String number(Telling tell) {
+    return about(reading.number(), tell);
   }
 
   /** As it stands on a picture: "28", or off the ruler's marks the nearest one, "~28.5". */
-  public String mark() {
-    return (isOnRuler() ? "" : "~") + reading.number();
+  public String mark(Telling tell) {
+    return (isOnRuler() ? "" : "~") + tell.figures(reading.number());
   }
 
-  private String about() {
-    return isOnRuler() ? "" : "about ";
+  private String about(String told, Telling tell) {
+    String figures = tell.figures(told);
+    return isOnRuler() ? figures : tell.say("measure.about", "measure", figures);
   }
 
-  /**
-   * As the ruler reads it; off its marks with what it should be and by how much the nearest misses.
-   *
-   * @param unit what the maker reckons in
-   */
-  public String text(Unit unit) {
-    return isOnRuler() ? reading.text() : offBrief(unit);
+  /** As the ruler reads it; off its marks with what it should be and by how much that misses. */
+  public String set(Telling tell) {
+    return isOnRuler() ? tell.figures(reading.text()) : offBrief(tell);
   }
 
-  /**
-   * What it should be and by how much the nearest mark misses that; for one off the marks.
-   *
-   * @param unit what the maker reckons in
-   */
-  public String offText(Unit unit) {
-    return new Length(mm).text(unit)
-        + " lies between two marks; the nearest, "
-        + reading.text()
-        + ", is "
-        + miss(unit);
+  /** What it should be and by how much the nearest mark misses that; for one off the marks. */
+  public String offText(Telling tell) {
+    return off("chart.between-marks", tell);
   }
 
-  /**
-   * The same in few words, for one among several: "12 mm (1/2 in is 0.7 mm too much)".
-   *
-   * @param unit what the maker reckons in
-   */
-  public String offBrief(Unit unit) {
-    return new Length(mm).text(unit) + " (" + reading.text() + " is " + miss(unit) + ")";
+  /** The same in few words, for one among several: "12 mm (1/2 in is 0.7 mm too much)". */
+  public String offBrief(Telling tell) {
+    return off("chart.off-mark", tell);
   }
 
-  /** By how much the nearest mark misses, and which way. */
-  private String miss(Unit unit) {
+  private String off(String phrase, Telling tell) {
     double off = reading.errorMm();
-    return new Length(Math.abs(off)).text(unit) + (off > 0 ? " too much" : " too little");
+    return tell.say(
+        phrase,
+        "length",
+        tell.length(mm),
+        "mark",
+        tell.figures(reading.text()),
+        "miss",
+        tell.length(Math.abs(off)),
+        "way",
+        off > 0 ? "over" : "under");
   }
 
   /** In mm, as it is set by the ruler. */

@@ -1,6 +1,7 @@
 package facetwright.papers.chart;
 
 import facetwright.geom.Motion2;
+import facetwright.language.Telling;
 import facetwright.measure.Ruler;
 import java.util.List;
 import java.util.stream.Stream;
@@ -69,15 +70,12 @@ public record PieceChart(
   }
 
   /** Why no board scores it, in a sentence; empty where one does. */
-  public String hindrance() {
+  public String hindrance(Telling tell) {
     return isForBoard
         ? ""
         : parallelPart < ScoreChart.FOR_BOARD
-            ? "Most scores of this piece are slanted."
-            : "The marks of your ruler, "
-                + ruler.name()
-                + " apart, are too coarse for this piece: a measure of less than half of that is"
-                + " gone on it.";
+            ? tell.say("chart.slanted")
+            : tell.say("chart.gone", "ruler", tell.figures(ruler.name()));
   }
 
   /** Measures, the blank's own among them, that lie between two marks of the ruler. */

@@ -1,5 +1,6 @@
 package facetwright.papers.chart;
 
+import facetwright.language.Telling;
 import facetwright.pace.Pace;
 import facetwright.words.Sentence;
 import java.util.ArrayList;
@@ -11,60 +12,57 @@ import java.util.stream.Collectors;
  * lines of its own.
  */
 public final class StepText {
-  /** What stands before a list of points. */
-  public static final String INTRO_TO_POINTS =
-      "Mark these points lightly and number them. Each is measured from the left edge, then from"
-          + " the top.";
-
   /** A picture with more different measures is read more slowly than a list of them. */
   private static final int MOST_SHOWN = 6;
 
   private final PieceChart chart;
+  private final Telling tell;
+  private Teller places;
   private Placing placing = Placing.FIRST;
   private boolean isPlaced;
 
-  private StepText(PieceChart chart) {
+  private StepText(PieceChart chart, Telling tell) {
     this.chart = chart;
+    this.tell = tell;
+    this.places = new Teller(tell);
   }
 
   /** One text for each step, in order. */
-  public static List<String> of(PieceChart chart) {
-    StepText words = new StepText(chart);
-    return chart.steps().stream().map(words::text).toList();
+  public static List<StepWords> of(PieceChart chart, Telling tell) {
+    StepText words = new StepText(chart, tell);
+    return chart.steps().stream().map(words::words).toList();
+  }
+
+  /** What stands before a list of points. */
+  public static String introToPoints(Telling tell) {
+    return tell.say("chart.points-below");
   }
 
   /** A step for who has pricked every point through the template. */
-  public static String byTemplate(Step step) {
-    return switch (step) {
-      case Step.Trim t ->
-          "Take a blank a little larger than "
-              + t.width().reading().text()
-              + " wide and "
-              + t.height().reading().text()
-              + " high. Outside of the form faces up, now and to the end.";
-      case Step.Points _ -> "Prick the points through the template.";
-      case Step.FullScores s -> lines(s.lines().size(), s.isPerforated());
-      case Step.ShortScores s -> lines(s.lines().size(), s.isPerforated());
-      case Step.SpotScores s -> lines(s.lines().size(), s.isPerforated());
-      case Step.Punch p ->
-          "Punch "
-              + count(p.centres().size(), "hole")
-              + " of "
-              + p.diameter().text()
-              + ", shown bold.";
-      case Step.Windows w ->
-          "Cut out "
-              + count(w.outlines().size(), w.word())
-              + ", shown bold. Turn the sheet, not the knife.";
-      case Step.Slits s when s.isForTongues() ->
-          "Cut "
-              + count(s.cuts().size(), "single line")
-              + (s.cuts().size() == 1 ? " for the tongue" : " for the tongues")
-              + ", shown bold, from end to end.";
-      case Step.Slits s ->
-          "Slit " + count(s.cuts().size(), "line") + ", shown bold, and stop at the score.";
-      case Step.CutAway _ -> "Cut away the waste, shaded, along the bold lines.";
-    };
+  public static StepWords byTemplate(Step step, Telling tell) {
+    Teller places = new Teller(tell);
+    String text =
+        switch (step) {
+          case Step.Trim t ->
+              tell.say(
+                  "chart.prick-blank",
+                  "width",
+                  tell.figures(t.width().reading().text()),
+                  "height",
+                  tell.figures(t.height().reading().text()));
+          case Step.Points _ -> tell.say("chart.prick");
+          case Step.FullScores s -> lines(s.lines().size(), s.isPerforated(), tell);
+          case Step.ShortScores s -> lines(s.lines().size(), s.isPerforated(), tell);
+          case Step.SpotScores s -> lines(s.lines().size(), s.isPerforated(), tell);
+          case Step.Punch p -> holes(p, places, tell);
+          case Step.Windows w ->
+              tell.say("chart.bold-windows", "count", w.outlines().size(), "word", w.word());
+          case Step.Slits s when s.isForTongues() ->
+              tell.say("chart.bold-tongues", "count", s.cuts().size());
+          case Step.Slits s -> tell.say("chart.bold-slits", "count", s.cuts().size());
+          case Step.CutAway _ -> tell.say("chart.bold-waste");
+        };
+    return new StepWords(text, places.signs());
   }
 
   /**
@@ -74,162 +72,176 @@ public final class StepText {
    * @param full its words
    * @param frame what it adds to the blank
    */
-  public static String brief(Step step, String full, Replay.Frame frame) {
-    List<String> measures =
-        frame.dimensions().stream().map(d -> d.measure().text()).distinct().toList();
-    if (!frame.isPlain() || measures.size() > MOST_SHOWN) {
-      return full;
-    }
+  public static StepWords brief(Step step, StepWords full, Replay.Frame frame, Telling tell) {
+    Teller places = new Teller(tell);
     String what =
         switch (step) {
           case Step.Trim _, Step.FullScores _, Step.ShortScores _, Step.Points _ -> "";
           case Step.SpotScores s ->
-              verb(s.isPerforated())
-                  + " the bold "
-                  + (s.lines().size() == 1 ? "line" : s.lines().size() + " lines")
-                  + ", from point to point.";
-          case Step.Punch p ->
-              "Punch "
-                  + count(p.centres().size(), "hole")
-                  + " of "
-                  + p.diameter().text()
-                  + ", shown bold.";
-          case Step.Windows w -> "Cut out " + count(w.outlines().size(), w.word()) + ", bold.";
-          case Step.Slits s ->
-              "Slit the bold "
-                  + (s.cuts().size() == 1 ? "line" : s.cuts().size() + " lines")
-                  + ", and stop at the score.";
-          case Step.CutAway c ->
-              "Cut away the "
-                  + (c.areas().size() == 1 ? "hatched area" : c.areas().size() + " hatched areas")
-                  + " along the bold lines; keep the rest.";
+              tell.say(
+                  "chart.brief-spots",
+                  "perforated",
+                  String.valueOf(s.isPerforated()),
+                  "count",
+                  s.lines().size());
+          case Step.Punch p -> holes(p, places, tell);
+          case Step.Windows w ->
+              tell.say("chart.brief-windows", "count", w.outlines().size(), "word", w.word());
+          case Step.Slits s -> tell.say("chart.brief-slits", "count", s.cuts().size());
+          case Step.CutAway c -> tell.say("chart.brief-waste", "count", c.areas().size());
         };
-    String told =
-        what
-            + (measures.isEmpty()
-                ? " Each place is on a line, on an edge, or midway between two."
-                : " "
-                    + Sentence.capital(Sentence.listed(measures))
-                    + (measures.size() == 1 ? " is" : " are")
-                    + " shown once, for all places that look alike; all else is on a line, on an"
-                    + " edge, or midway between two.");
-    return what.isEmpty() || told.length() >= full.length() ? full : told;
+    List<String> measures =
+        frame.dimensions().stream().map(d -> places.measure(d.measure())).distinct().toList();
+    if (what.isEmpty() || !frame.isPlain() || measures.size() > MOST_SHOWN) {
+      return full;
+    }
+    String where =
+        measures.isEmpty()
+            ? tell.say("chart.brief-places")
+            : tell.say(
+                "chart.brief-measures",
+                "count",
+                measures.size(),
+                "measures",
+                Sentence.capital(tell.numbers(measures)));
+    String told = what + " " + where;
+    return told.length() >= full.text().length() ? full : new StepWords(told, places.signs());
   }
 
-  private static String lines(int n, boolean isPerforated) {
-    return verb(isPerforated) + " " + count(n, "line") + ", shown bold, from end to end.";
+  private static String lines(int n, boolean isPerforated, Telling tell) {
+    return tell.say("chart.bold-lines", "perforated", String.valueOf(isPerforated), "count", n);
+  }
+
+  private static String holes(Step.Punch p, Teller places, Telling tell) {
+    return tell.say(
+        "chart.bold-holes", "count", p.centres().size(), "diameter", places.measure(p.diameter()));
+  }
+
+  private StepWords words(Step step) {
+    places = new Teller(tell);
+    String text = text(step);
+    return new StepWords(text, places.signs());
   }
 
   private String text(Step step) {
     return switch (step) {
       case Step.Trim t ->
-          "Trim the sheet to "
-              + t.width().text()
-              + " wide and "
-              + t.height().text()
-              + " high. Outside of the form faces up, now and to the end. Write left, right, top"
-              + " and bottom lightly on the edges.";
+          tell.say(
+              "chart.trim",
+              "width",
+              places.measure(t.width()),
+              "height",
+              places.measure(t.height()));
       case Step.FullScores s -> place(s.placing()) + full(s);
       case Step.ShortScores s -> place(s.placing()) + shorts(s);
-      case Step.SpotScores s -> verb(s.isPerforated()) + " from point to point:" + paths(s.lines());
+      case Step.SpotScores s ->
+          tell.say(
+              "chart.spot-scores",
+              "perforated",
+              String.valueOf(s.isPerforated()),
+              "paths",
+              paths(s.lines()));
       case Step.Points p ->
-          "Mark these points lightly and number them: "
-              + String.join(", ", points(p))
-              + ". Each is measured from the left edge, then from the top.";
+          tell.say("chart.points", "points", String.join(", ", points(p, places)));
       case Step.Punch p ->
-          "Punch "
-              + count(p.centres().size(), "hole")
-              + " of "
-              + p.diameter().text()
-              + " at: "
-              + spots(p.centres())
-              + ".";
+          tell.say(
+              "chart.punch",
+              "count",
+              p.centres().size(),
+              "diameter",
+              places.measure(p.diameter()),
+              "spots",
+              p.centres().stream().map(places::spot).collect(Collectors.joining(", ")));
       case Step.Windows w ->
-          "Cut out "
-              + count(w.outlines().size(), w.word())
-              + (w.outlines().stream().allMatch(o -> o.getFirst() instanceof Spot.Circle)
-                  ? ":"
-                  : ", from corner to corner:")
-              + areas(w.outlines())
-              + ".";
+          tell.say(
+              "chart.windows",
+              "count",
+              w.outlines().size(),
+              "word",
+              w.word(),
+              "circles",
+              String.valueOf(
+                  w.outlines().stream().allMatch(o -> o.getFirst() instanceof Spot.Circle)),
+              "areas",
+              areas(w.outlines()));
       case Step.Slits s when s.isForTongues() ->
-          (s.cuts().size() == 1
-                  ? "Cut a single line for the tongue, from point to point:"
-                  : "Cut single lines for the tongues, from point to point:")
-              + paths(s.cuts());
-      case Step.Slits s -> "Slit, and stop at the score:" + paths(s.cuts());
+          tell.say("chart.tongues", "count", s.cuts().size(), "paths", paths(s.cuts()));
+      case Step.Slits s -> tell.say("chart.slits", "paths", paths(s.cuts()));
       case Step.CutAway c ->
-          "Cut away "
-              + (c.areas().size() == 1 ? "the waste" : c.areas().size() + " areas of waste")
-              + ", shaded in the picture:"
-              + areas(c.areas())
-              + ".";
+          tell.say("chart.waste", "count", c.areas().size(), "areas", areas(c.areas()));
     };
   }
 
+  /** How the blank is laid, where that is new; with a space after it. */
   private String place(Placing next) {
     if (isPlaced && next == placing) {
       return "";
     }
-    String how = "";
+    String turn = "none";
     if (isPlaced || next != Placing.FIRST) {
-      how =
+      turn =
           switch (Math.floorMod(next.quarters() - placing.quarters(), 4)) {
-            case 1 -> "Turn the sheet a quarter to the left";
-            case 2 -> "Turn the sheet end for end";
-            default -> "Turn the sheet a quarter to the right";
+            case 1 -> "left";
+            case 2 -> "end";
+            default -> "right";
           };
-      how += ": ";
+    } else if (next.scoresDown()
+        ? chart.width() >= chart.height()
+        : chart.height() >= chart.width()) {
+      turn = "long";
     }
-    boolean isLong =
-        next.scoresDown() ? chart.width() >= chart.height() : chart.height() >= chart.width();
-    String against =
-        next.atTop().word()
-            + " edge against the top stop, "
-            + next.atLeft().word()
-            + " edge against the left stop. ";
-    String edge = isLong && how.isEmpty() ? "Long edge up: " : how;
     placing = next;
     isPlaced = true;
-    return edge.isEmpty() ? Sentence.capital(against) : edge + against;
+    String told = tell.say("chart.place", "turn", turn, "left", next.atLeft().word());
+    return Sentence.capital(told) + " ";
   }
 
-  private static String full(Step.FullScores s) {
-    String same = s.lines().size() == 1 ? "The same measure again: " : "The same measures again: ";
-    String again = s.isAgain() ? same : "";
-    String verb = s.isPerforated() ? "perforate" : "score";
-    return again
-        + (again.isEmpty() ? Sentence.capital(verb) : verb)
-        + " the whole height at "
-        + ruled(s.lines())
-        + ".";
+  private String full(Step.FullScores s) {
+    return tell.say(
+        "chart.full",
+        "again",
+        !s.isAgain() ? "no" : s.lines().size() == 1 ? "one" : "more",
+        "perforated",
+        String.valueOf(s.isPerforated()),
+        "measures",
+        measures(s.lines()),
+        "count",
+        s.lines().size(),
+        "labels",
+        labels(s.lines()));
   }
 
-  private static String shorts(Step.ShortScores s) {
-    return (s.isPerforated() ? "Perforate" : "Score")
-        + " from "
-        + s.from().text()
-        + " to "
-        + s.to().text()
-        + " only, at "
-        + ruled(s.lines())
-        + ".";
+  private String shorts(Step.ShortScores s) {
+    return tell.say(
+        "chart.short",
+        "perforated",
+        String.valueOf(s.isPerforated()),
+        "from",
+        places.guide(s.from(), Teller.Way.FROM),
+        "to",
+        places.guide(s.to(), Teller.Way.TO),
+        "measures",
+        measures(s.lines()),
+        "count",
+        s.lines().size(),
+        "labels",
+        labels(s.lines()));
   }
 
-  /** "28, 56 and 84 mm (lines A to C)". */
-  private static String ruled(List<Step.Ruled> lines) {
-    List<String> measures = new ArrayList<>(lines.stream().map(l -> l.measure().number()).toList());
-    measures.set(measures.size() - 1, lines.getLast().measure().text());
-    String labels = lines.stream().map(Step.Ruled::label).collect(Collectors.joining(", "));
-    return Sentence.listed(measures) + (lines.size() == 1 ? " (line " : " (lines ") + labels + ")";
+  /** "28, 56 and 84 mm". */
+  private String measures(List<Step.Ruled> lines) {
+    List<String> measures =
+        new ArrayList<>(lines.stream().map(l -> places.number(l.measure())).toList());
+    measures.set(measures.size() - 1, places.measure(lines.getLast().measure()));
+    return tell.numbers(measures);
   }
 
-  private static String verb(boolean isPerforated) {
-    return isPerforated ? "Perforate" : "Score";
+  private static String labels(List<Step.Ruled> lines) {
+    return lines.stream().map(Step.Ruled::label).collect(Collectors.joining(", "));
   }
 
-  /** Lines that follow one another are told in one go: "A1–B2–C1". */
-  private static String paths(List<Step.Path> paths) {
+  /** Lines that follow one another are told in one go: "A1–B2–C1"; with a space before them. */
+  private String paths(List<Step.Path> paths) {
     List<Step.Path> left = new ArrayList<>(paths);
     List<String> chains = new ArrayList<>();
     while (!left.isEmpty()) {
@@ -242,11 +254,11 @@ public final class StepText {
         left.remove(next);
         chain.add(next.from().equals(chain.getLast()) ? next.to() : next.from());
       }
-      chains.add(chain.stream().map(Spot::text).collect(Collectors.joining("–")));
+      chains.add(chain(chain));
     }
     // Spots told by measures are long: then each chain has a line of its own.
     boolean isLong = chains.size() > 1 && chains.stream().anyMatch(c -> c.contains("("));
-    return (isLong ? "\n" : " ") + String.join(isLong ? ",\n" : ", ", chains) + ".";
+    return (isLong ? "\n" : " ") + String.join(isLong ? ",\n" : ", ", chains);
   }
 
   private static Step.Path next(List<Step.Path> left, Spot end) {
@@ -256,35 +268,29 @@ public final class StepText {
         .orElse(null);
   }
 
-  private static String spots(List<Spot> spots) {
-    return spots.stream().map(Spot::text).collect(Collectors.joining(", "));
+  private String chain(List<Spot> spots) {
+    return spots.stream().map(places::spot).collect(Collectors.joining("–"));
   }
 
-  private static String areas(List<List<Spot>> areas) {
-    return areas.stream()
-        .map(a -> a.stream().map(Spot::text).collect(Collectors.joining("–")))
-        .collect(Collectors.joining(";\n", areas.size() > 1 ? "\n" : " ", ""));
+  /** Outlines, each of several in a line of its own; with a space before them. */
+  private String areas(List<List<Spot>> areas) {
+    return areas.size() == 1
+        ? " " + chain(areas.getFirst())
+        : areas.stream()
+            .map(this::chain)
+            .collect(Collectors.joining(tell.semicolon() + "\n", "\n", ""));
   }
 
   /** One text for each point, such as "12 (40 mm, 15 mm)", in order. */
-  public static List<String> points(Step.Points points) {
+  public static List<String> points(Step.Points points, Telling tell) {
+    return points(points, new Teller(tell));
+  }
+
+  private static List<String> points(Step.Points points, Teller places) {
     List<String> all = new ArrayList<>();
     for (int i = 0; i < points.at().size(); i++) {
-      Spot.At at = points.at().get(i);
-      all.add((points.first() + i) + " (" + plain(at.across()) + ", " + plain(at.down()) + ")");
+      all.add(places.point(points.first() + i, points.at().get(i)));
     }
     return all;
-  }
-
-  private static String plain(Guide guide) {
-    return switch (guide) {
-      case Guide.Edge(Side side) when side == Side.LEFT || side == Side.TOP -> "0";
-      case Guide.Measured m -> m.measure().text();
-      case Guide g -> g.text();
-    };
-  }
-
-  static String count(int n, String what) {
-    return n == 1 ? "a " + what : n + " " + what + "s";
   }
 }

@@ -2,6 +2,7 @@ package facetwright.papers.handout;
 
 import facetwright.check.fit.ClosingStack;
 import facetwright.fold.pose.FoldedForm;
+import facetwright.language.Telling;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
@@ -73,7 +74,7 @@ final class FirstPage {
     boolean isForBoard = chart.pieces().stream().anyMatch(p -> p.isForBoard());
     WorksText words = new WorksText(order);
     List<String> lines = new ArrayList<>(words.shopping(works.materials(), Prices.NONE));
-    lines.add(blanks(chart));
+    lines.add(blanks(chart, order.telling()));
     lines.addAll(new LayersText(order).backings(works));
     String papers = new LayerText(net, works, order).needs();
     if (!papers.isEmpty()) {
@@ -85,15 +86,15 @@ final class FirstPage {
   }
 
   /** What the card is trimmed to, blanks that are alike together. */
-  private static String blanks(ScoreChart chart) {
+  private static String blanks(ScoreChart chart, Telling tell) {
     Map<String, Integer> counts = new LinkedHashMap<>();
     for (PieceChart piece : chart.pieces()) {
       for (Step step : piece.steps()) {
         if (step instanceof Step.Trim(Measure width, Measure height)) {
           counts.merge(
-              width.text()
+              width.text(tell)
                   + " × "
-                  + height.text()
+                  + height.text(tell)
                   + (piece.isForBoard() ? "" : ", or a little larger"),
               1,
               Integer::sum);

@@ -71,8 +71,7 @@ public record Handout(
     Net net = laid.net();
     FoldedForm form = gluing.form();
     Unit unit = order.unit();
-    ByRuler byRuler =
-        ByRuler.of(laid, form, ScoreChart.of(net, order.ruler()), order.ruler(), unit);
+    ByRuler byRuler = ByRuler.of(laid, form, ScoreChart.of(net, order.ruler()), order.telling());
     ScoreChart chart = byRuler.chart();
     List<Step> steps = gluing.steps();
     FittingText fittings = new FittingText(net, gluing, unit);

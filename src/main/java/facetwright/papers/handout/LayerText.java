@@ -80,6 +80,6 @@ final class LayerText {
   }
 
   private String size(double mm) {
-    return Measure.of(mm, order.ruler()).text();
+    return Measure.of(mm, order.ruler()).text(order.telling());
   }
 }

@@ -1,5 +1,7 @@
 package facetwright.papers.handout;
 
+import facetwright.papers.chart.StepWords;
+
 /** What a picture shows; it is drawn from the net, its chart and the way it folds. */
 public sealed interface Picture {
   /** What to do, in a sentence or more. */
@@ -16,7 +18,7 @@ public sealed interface Picture {
    * @param words what to do, beside a picture that bears every measure
    * @param full the same with every measure, for a picture that has no room for them
    */
-  record Scored(int piece, int step, String words, String full, String alt) implements Picture {}
+  record Scored(int piece, int step, String words, StepWords full, String alt) implements Picture {}
 
   /** A piece, scored and cut, its scores by their sense. */
   record Senses(int piece, String words, String alt) implements Picture {}

@@ -1,5 +1,6 @@
 package facetwright.papers.handout;
 
+import facetwright.language.Telling;
 import facetwright.measure.Length;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
@@ -12,6 +13,7 @@ import facetwright.papers.chart.Replay;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.chart.Step;
 import facetwright.papers.chart.StepText;
+import facetwright.papers.chart.StepWords;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
 import java.util.ArrayList;
@@ -35,6 +37,7 @@ final class Scoring {
   private final Works works;
   private final Order order;
   private final Unit unit;
+  private final Telling tell;
 
   private Scoring(
       Laid laid,
@@ -53,6 +56,7 @@ final class Scoring {
     this.works = works;
     this.order = order;
     this.unit = order.unit();
+    this.tell = order.telling();
   }
 
   static List<Section> of(Laid laid, ByRuler byRuler, Works works, Order order) {
@@ -98,31 +102,33 @@ final class Scoring {
             : part + ": piece " + (pieces.indexOf(index) + 1) + ", with “" + piece.name() + "”";
     List<Picture> scores = new ArrayList<>();
     List<Picture> cuts = new ArrayList<>();
-    List<String> scored = new ArrayList<>();
-    List<String> cut = new ArrayList<>();
-    List<String> words = StepText.of(piece);
+    List<StepWords> scored = new ArrayList<>();
+    List<StepWords> cut = new ArrayList<>();
+    List<StepWords> words = StepText.of(piece, tell);
     List<Replay.Frame> frames = Replay.frames(piece.steps());
     for (int s = 0; s < piece.steps().size(); s++) {
       Step step = piece.steps().get(s);
       if (!piece.isForBoard() && step instanceof Step.Points) {
         continue;
       }
-      String full = piece.isForBoard() ? brief(step, words.get(s)) : StepText.byTemplate(step);
-      String said = piece.isForBoard() ? StepText.brief(step, words.get(s), frames.get(s)) : full;
+      StepWords full =
+          piece.isForBoard() ? brief(step, words.get(s)) : StepText.byTemplate(step, tell);
+      StepWords said =
+          piece.isForBoard() ? StepText.brief(step, words.get(s), frames.get(s), tell) : full;
       said = said.equals(words.get(s)) ? full : said;
       (step.isCut() ? cut : scored).add(said);
       String where = step instanceof Step.Trim ? new Place(laid, order).of(index, piece) : "";
       (step.isCut() ? cuts : scores)
-          .add(new Picture.Scored(index, s, said + where, full + where, alt(step)));
+          .add(new Picture.Scored(index, s, said.text() + where, full.with(where), alt(step)));
     }
     List<Section> sections = new ArrayList<>();
-    List<String> toRead = ChartNotes.toRead(scored);
+    List<String> toRead = ChartNotes.toRead(scored, tell);
     List<String> notes = new ArrayList<>(notes(piece));
     notes.addAll(toRead);
     sections.add(new Section.Steps("Score" + of, notes, scores));
     if (!cuts.isEmpty()) {
       List<String> before = new ArrayList<>(inOrder(piece));
-      before.addAll(ChartNotes.toRead(cut));
+      before.addAll(ChartNotes.toRead(cut, tell));
       before.removeAll(toRead);
       sections.add(new Section.Steps("Cut" + of, before, cuts));
     }
@@ -145,11 +151,12 @@ final class Scoring {
   }
 
   /** Cuts of many corners are pricked through, too: nobody measures dozens of places. */
-  private static String brief(Step step, String words) {
-    return step.isCut() && words.length() > LONGEST
-        ? StepText.byTemplate(step)
-            + " Prick the corners through the printed template; the score chart tells them by their"
-            + " measures."
+  private StepWords brief(Step step, StepWords words) {
+    return step.isCut() && words.text().length() > LONGEST
+        ? StepText.byTemplate(step, tell)
+            .with(
+                " Prick the corners through the printed template; the score chart tells them by"
+                    + " their measures.")
         : words;
   }
 
@@ -161,8 +168,8 @@ final class Scoring {
     }
     String why =
         piece.parallelPart() < ScoreChart.FOR_BOARD
-            ? piece.hindrance()
-            : byRuler.why().orElseGet(piece::hindrance);
+            ? piece.hindrance(tell)
+            : byRuler.why().orElseGet(() -> piece.hindrance(tell));
     return List.of(
         (why
                 + " Fix the printed template on the card with two bits of tape, outside up, prick"
@@ -240,11 +247,11 @@ final class Scoring {
               i == pieces.getFirst()
                   ? "Fold every score once, sharply, and open it again. Dash-dot are mountains: the"
                       + " crest toward you. Dashed are valleys: the crest away from you."
-                      + ChartNotes.hinges(laid.net(), i)
+                      + ChartNotes.hinges(laid.net(), i, tell)
                   : "The same for “"
                       + chart.pieces().get(i).name()
                       + "”."
-                      + ChartNotes.hinges(laid.net(), i),
+                      + ChartNotes.hinges(laid.net(), i, tell),
               "The piece scored and cut, mountains dash and dot, valleys dashed."));
     }
     String on = goesOn();

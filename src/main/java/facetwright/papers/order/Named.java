@@ -1,5 +1,6 @@
 package facetwright.papers.order;
 
+import facetwright.language.Telling;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -49,6 +50,15 @@ public record Named(String design) {
     int most = Math.min(LONGEST, words.codePointCount(0, words.length()));
     String cut = words.substring(0, words.offsetByCodePoints(0, most)).replaceAll("-$", "");
     return cut.isEmpty() ? NAMELESS : cut;
+  }
+
+  /**
+   * What a paper is called within a sentence: "score chart".
+   *
+   * @param format by which it is asked for
+   */
+  public static String paper(String format, Telling tell) {
+    return tell.say("page.paper", "paper", format.replace("-", ""));
   }
 
   /**

@@ -113,6 +113,6 @@ public record Order(
    * @param mm in mm
    */
   public String measure(double mm) {
-    return Measure.of(mm, ruler).text(unit);
+    return Measure.of(mm, ruler).set(telling());
   }
 }

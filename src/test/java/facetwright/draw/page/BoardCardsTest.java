@@ -6,7 +6,9 @@ import facetwright.draw.Drawing;
 import facetwright.draw.Lettering;
 import facetwright.draw.Mark;
 import facetwright.geom.Box2;
+import facetwright.language.Telling;
 import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.Replay;
@@ -76,7 +78,10 @@ class BoardCardsTest {
     for (int i = 0; i < frames.size(); i++) {
       Step step = piece.steps().get(i);
       if (step instanceof Step.FullScores || step instanceof Step.ShortScores) {
-        frames.get(i).dimensions().forEach(d -> marks.add(d.measure().mark()));
+        frames
+            .get(i)
+            .dimensions()
+            .forEach(d -> marks.add(d.measure().mark(Telling.english(Unit.MM, piece.ruler()))));
       }
     }
     return marks;

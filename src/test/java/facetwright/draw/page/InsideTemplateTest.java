@@ -11,6 +11,7 @@ import facetwright.draw.SheetPart;
 import facetwright.geom.Planar;
 import facetwright.geom.Vec2;
 import facetwright.net.sheet.Laid;
+import facetwright.papers.order.Order;
 import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.ScriptException;
@@ -59,7 +60,8 @@ class InsideTemplateTest {
     Design design = LibraryDesigns.design(file);
     Laid laid = design.laid();
     Template template = Template.inside(GlueMarks.of(design.gluing()));
-    List<Drawing> pages = TemplatePages.of("Trial", design.unit(), laid, template);
+    List<Drawing> pages =
+        TemplatePages.of("Trial", Order.usual(design.unit()).telling(), laid, template);
     for (int i = 0; i < laid.sheets(); i++) {
       SheetPart part = SheetPart.of(laid, i);
       int netMarks = template.net(part).marks().size();

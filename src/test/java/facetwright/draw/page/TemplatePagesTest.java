@@ -14,6 +14,7 @@ import facetwright.geom.Vec2;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
+import facetwright.papers.order.Order;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,7 +59,8 @@ class TemplatePagesTest {
   })
   void wordsLieOnThePageAndOnNothingElse(double side, double wall, double x, double y) {
     Laid laid = Papers.at(Papers.tray(side, wall), Papers.A4, x, y);
-    for (Drawing page : TemplatePages.of("Tray for the lantern walk", Unit.MM, laid)) {
+    for (Drawing page :
+        TemplatePages.of("Tray for the lantern walk", Order.usual(Unit.MM).telling(), laid)) {
       List<Mark.Text> texts = texts(page);
       for (int i = 0; i < texts.size(); i++) {
         Polygon2 room = room(texts.get(i));
@@ -80,7 +82,7 @@ class TemplatePagesTest {
   @CsvSource({"60, 20, 10, 10", "60, 20, 60, 120", "90, 25, 5, 5", "40, 15, 90, 200"})
   void wordsAndRulersKeepOffThePanels(double side, double wall, double x, double y) {
     Laid laid = Papers.at(Papers.tray(side, wall), Papers.A4, x, y);
-    List<Drawing> pages = TemplatePages.of("Tray", Unit.MM, laid);
+    List<Drawing> pages = TemplatePages.of("Tray", Order.usual(Unit.MM).telling(), laid);
     assertThat(pages).hasSize(1);
     int net = NetDrawing.of(laid, 0).marks().size();
     List<Mark> added = pages.getFirst().marks().subList(net, pages.getFirst().marks().size());
@@ -112,13 +114,13 @@ class TemplatePagesTest {
   @Test
   void aFullSheetHasItsRulerOnAPanelAndItsWordsOnAPageMore() {
     Laid full = Papers.at(Papers.slitSquares(100), Papers.stock("Square", 202, 202), 1, 1);
-    List<Drawing> pages = TemplatePages.of("Full", Unit.INCH, full);
+    List<Drawing> pages = TemplatePages.of("Full", Order.usual(Unit.INCH).telling(), full);
     assertThat(pages).hasSize(2);
     assertThat(texts(pages.get(0)).stream().map(Mark.Text::content)).contains("100 mm", "4 in");
     String words = String.join(" ", texts(pages.get(1)).stream().map(Mark.Text::content).toList());
     assertThat(words)
         .contains("Sheet 1 is full")
-        .contains("no room for its title and legend and caution")
+        .contains("no room for its title, legend and caution")
         .contains("7.95 × 7.95 in")
         .contains("away from yourself");
   }
@@ -129,7 +131,8 @@ class TemplatePagesTest {
     String words =
         String.join(
             " ",
-            texts(TemplatePages.of("Tray", Unit.INCH, laid).getFirst()).stream()
+            texts(TemplatePages.of("Tray", Order.usual(Unit.INCH).telling(), laid).getFirst())
+                .stream()
                 .map(Mark.Text::content)
                 .toList());
     assertThat(words).contains("Letter, 8 1/2 × 11 in").contains("Outside faces up");

@@ -14,11 +14,13 @@ import facetwright.export.Papers;
 import facetwright.geom.Box2;
 import facetwright.geom.Planar;
 import facetwright.geom.Vec2;
+import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
+import facetwright.papers.order.Order;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -37,7 +39,8 @@ class TiledPagesTest {
   private static final Laid LAID = SheetLayout.lay(Papers.tray(190, 90), Papers.A2, new Room(5, 2));
 
   private static List<Drawing> pages(String paper) {
-    return TiledPages.of("Tray", LAID, SheetSizes.named(paper), Template.PLAIN);
+    return TiledPages.of(
+        "Tray", Order.usual(Unit.MM).telling(), LAID, SheetSizes.named(paper), Template.PLAIN);
   }
 
   private static String name(Drawing page) {

@@ -70,7 +70,8 @@ class MidwayPicturesTest {
             d.gluing(),
             Judgement.of(d.laid(), d.folded(), d.findings()),
             works);
-    HandoutPictures pictures = new HandoutPictures(d.laid(), handout);
+    HandoutPictures pictures =
+        new HandoutPictures(d.laid(), handout, Order.usual(d.unit()).telling());
     return new Made(d, handout, pictures.midway());
   }
 

@@ -7,6 +7,9 @@ import facetwright.draw.LineKind;
 import facetwright.draw.Mark;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
+import facetwright.language.Language;
+import facetwright.language.Phrases;
+import facetwright.language.Telling;
 import facetwright.measure.Ruler;
 import facetwright.papers.chart.PieceChart;
 import facetwright.papers.chart.Replay;
@@ -45,13 +48,16 @@ class StepPictureTest {
       for (PieceChart piece : ScoreChart.of(d.net(), ruler).pieces()) {
         List<Replay.Frame> frames = Replay.frames(piece.steps());
         for (int s = 0; s < piece.steps().size(); s++) {
-          for (double[] size : SIZES) {
+          for (Language in : Language.values()) {
+            // Each language in a size of its own: words are longer in some.
+            double[] size = SIZES[in.ordinal()];
+            Telling tell = new Telling(Phrases.of(in), d.unit(), ruler);
             StepPicture.Shown shown =
-                StepPicture.shown(piece, frames, s, size[0], size[1], !piece.isByTemplate());
+                StepPicture.shown(piece, frames, s, size[0], size[1], !piece.isByTemplate(), tell);
             String where = piece.name() + " step " + (s + 1) + " at " + size[0];
             liesApart(where, shown);
             if (shown.isWhole() && piece.isForBoard()) {
-              BlankFrame frame = BlankFrame.of(piece, frames, s, size[0], size[1]);
+              BlankFrame frame = BlankFrame.of(piece, frames, s, size[0], size[1], tell);
               readBack(where, piece.steps().get(s), frames.get(s), frame, shown);
             }
           }
@@ -97,10 +103,11 @@ class StepPictureTest {
             .toList();
     assertThat(above.stream().map(Mark.Text::content))
         .as(where)
-        .containsExactlyInAnyOrderElementsOf(lines.stream().map(l -> l.measure().mark()).toList());
+        .containsExactlyInAnyOrderElementsOf(
+            lines.stream().map(l -> l.measure().mark(frame.tell())).toList());
     for (Mark.Text t : above) {
       double read = (line(t, frame, shown) - frame.blank().minX()) / frame.scale();
-      assertThat(lines.stream().filter(l -> l.measure().mark().equals(t.content())))
+      assertThat(lines.stream().filter(l -> l.measure().mark(frame.tell()).equals(t.content())))
           .as("%s: %s at %s", where, t.content(), read)
           .anyMatch(l -> Math.abs(l.measure().mm() - read) < 1e-6);
     }
@@ -129,17 +136,19 @@ class StepPictureTest {
     Set<String> told = new HashSet<>();
     texts(shown).forEach(t -> told.add(t.content()));
     for (Replay.Dimension d : added.dimensions()) {
-      assertThat(told).as(where).contains(d.measure().mark());
+      assertThat(told).as(where).contains(d.measure().mark(frame.tell()));
       assertThat(
               shown.block().marks().stream()
                   .filter(m -> m instanceof Mark.Stroke s && s.kind() == LineKind.GUIDE)
                   .map(m -> ((Mark.Stroke) m).points())
                   .map(p -> p.getFirst().distance(p.getLast()) / frame.scale()))
-          .as("%s: %s", where, d.measure().mark())
+          .as("%s: %s", where, d.measure().mark(frame.tell()))
           .anyMatch(
               mm ->
                   added.dimensions().stream()
-                      .filter(o -> o.measure().mark().equals(d.measure().mark()))
+                      .filter(
+                          o ->
+                              o.measure().mark(frame.tell()).equals(d.measure().mark(frame.tell())))
                       .anyMatch(o -> Math.abs(o.measure().mm() - mm) < 1e-6));
     }
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.fold.pose.FoldedForm;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
@@ -86,9 +87,14 @@ class AsSetTest {
   void saysNothingWhereAllLiesOnMarks() throws Exception {
     Design tray = library("supper-tray");
     ScoreChart inches = ScoreChart.of(tray.net(), Ruler.SIXTEENTHS);
-    assertThat(AsSet.text(tray.laid(), tray.folded(), inches, Unit.INCH)).isEmpty();
+    assertThat(
+            AsSet.text(
+                tray.laid(), tray.folded(), inches, Telling.english(Unit.INCH, Ruler.SIXTEENTHS)))
+        .isEmpty();
     ScoreChart metric = ScoreChart.of(tray.net(), Ruler.MM);
-    assertThat(AsSet.text(tray.laid(), tray.folded(), metric, Unit.MM).orElseThrow())
+    assertThat(
+            AsSet.text(tray.laid(), tray.folded(), metric, Telling.english(Unit.MM, Ruler.HALF_MM))
+                .orElseThrow())
         .isEqualTo(
             "All set on the nearest marks, the form comes out within 0.9 mm, and its joins meet.");
   }

@@ -2,6 +2,7 @@ package facetwright.papers.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.language.Telling;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
@@ -29,7 +30,7 @@ class ByTemplateTest {
     assertThat(tub.isForBoard()).isFalse();
     assertThat(tub.measures()).isGreaterThan(PieceChart.MOST_MARKED);
     assertThat(chart.isOfUse()).isFalse();
-    assertThat(ChartNotes.of(tub, Unit.MM))
+    assertThat(ChartNotes.of(tub, Telling.english(Unit.MM, tub.ruler())))
         .singleElement()
         .asString()
         .contains(tub.measures() + " different measures", "printed template");
@@ -68,7 +69,11 @@ class ByTemplateTest {
     assertThat(ScoreChart.of(net, Ruler.HALF_MM).pieces()).allMatch(PieceChart::isForBoard);
     ScoreChart chart = ScoreChart.of(net, new Ruler(Unit.INCH, 2));
     assertThat(chart.pieces()).noneMatch(PieceChart::isForBoard);
-    assertThat(ChartNotes.of(chart.pieces().getFirst(), Unit.INCH).getFirst())
+    assertThat(
+            ChartNotes.of(
+                    chart.pieces().getFirst(),
+                    Telling.english(Unit.INCH, chart.pieces().getFirst().ruler()))
+                .getFirst())
         .startsWith("For tracing: the marks of your ruler, 1/2 in apart, are too coarse")
         .contains("prick them through the template");
   }

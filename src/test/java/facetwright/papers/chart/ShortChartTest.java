@@ -3,6 +3,7 @@ package facetwright.papers.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import facetwright.language.Telling;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
@@ -99,11 +100,12 @@ class ShortChartTest {
   @Test
   void offItsMarksAMeasureIsFlagged() {
     PieceChart chart = chart(lantern(8, 28.3, 20, 60, 12));
+    Telling tell = Telling.english(Unit.MM, chart.ruler());
     assertThat(chart.offRuler()).isNotEmpty();
     // 28.3 lies 0.2 from 28.5.
-    assertThat(String.join(" ", ChartNotes.of(chart, Unit.MM)))
+    assertThat(String.join(" ", ChartNotes.of(chart, tell)))
         .contains("28.3 mm lies between two marks; the nearest, 28.5 mm, is 0.2 mm too much");
-    assertThat(String.join(" ", StepText.of(chart))).contains("about 28.5");
+    assertThat(String.join(" ", StepWords.texts(StepText.of(chart, tell)))).contains("about 28.5");
   }
 
   private static PieceChart chart(Net net) {

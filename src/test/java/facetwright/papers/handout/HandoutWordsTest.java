@@ -2,6 +2,7 @@ package facetwright.papers.handout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.language.Telling;
 import facetwright.measure.Ruler;
 import facetwright.net.Opening;
 import facetwright.net.PanelRole;
@@ -175,7 +176,8 @@ class HandoutWordsTest {
           handout.sections().stream()
               .flatMap(s -> told(s).stream())
               .anyMatch(l -> l.contains("too coarse for it"));
-      ByRuler again = ByRuler.of(d.laid(), d.folded(), handout.chart(), ruler, d.unit());
+      ByRuler again =
+          ByRuler.of(d.laid(), d.folded(), handout.chart(), Telling.english(d.unit(), ruler));
       assertThat(again.why()).as(file + " by " + ruler.name()).isEmpty();
       if (isCoarse) {
         assertThat(handout.chart().pieces()).anyMatch(p -> !p.isForBoard());
