@@ -6,15 +6,15 @@ import facetwright.geom.Planar;
 import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import org.locationtech.jts.algorithm.MinimumAreaRectangle;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 
 /** Stands a form on the table, squared up and centred. */
 public final class Standing {
   /** A rectangle has to be smaller by this part before the form is turned for it. */
-  private static final double WORTH_TURNING = RoundOff.PART;
+  private static final double WORTH_TURNING = RoundOff.SOLVED;
 
   private Standing() {}
 
@@ -61,42 +61,77 @@ public final class Standing {
   }
 
   /**
-   * The turn about z that gives the least rectangle and turns what faces the reader the least;
-   * where two ways turn it as much, its longer side comes to lie along x.
+   * The turn about z that gives the least rectangle, which lies along a side of the convex hull (H.
+   * Freeman, R. Shapira 1975, from memory), and of rectangles as small the one that turns what
+   * faces the reader the least; where two ways turn it as much, its longer side comes to lie along
+   * x, and else it turns to the left.
    */
   private static Motion3 square(List<Vec3> points) {
-    Box2 now = seenFromAbove(points);
-    Vec2 side = new Vec2(1, 0);
     Coordinate[] shadow =
         points.stream()
             .map(p -> Planar.coordinate(new Vec2(p.x(), p.y())))
             .toArray(Coordinate[]::new);
-    Geometry least =
-        MinimumAreaRectangle.getMinimumRectangle(
-            Planar.factory().createMultiPointFromCoords(shadow));
-    if (least.getArea() < now.width() * now.height() * (1 - WORTH_TURNING)) {
-      Coordinate[] ring = least.getCoordinates();
-      Vec2 edge = new Vec2(ring[1].x - ring[0].x, ring[1].y - ring[0].y);
+    Coordinate[] hull =
+        Planar.factory().createMultiPointFromCoords(shadow).convexHull().getCoordinates();
+    List<Side> sides = new ArrayList<>();
+    Box2 now = seenFromAbove(points);
+    sides.add(new Side(0, now.width() * now.height(), now.width()));
+    for (int i = 1; i < hull.length; i++) {
+      Vec2 edge = new Vec2(hull[i].x - hull[i - 1].x, hull[i].y - hull[i - 1].y);
       if (edge.length() > 0) {
-        side = edge.unit();
+        sides.addAll(Side.along(hull, edge.unit()));
       }
     }
-    Vec2 nearest = side;
-    for (int quarter = 1; quarter < 4; quarter++) {
-      side = side.left();
-      boolean asNear = Math.abs(side.x() - nearest.x()) <= RoundOff.SOLVED;
-      if (asNear
-          ? width(points, side) > width(points, nearest) * (1 + WORTH_TURNING)
-          : side.x() > nearest.x()) {
+    double least = sides.stream().mapToDouble(Side::area).min().orElseThrow();
+    Side nearest = null;
+    for (Side side : sides) {
+      if (side.area * (1 - WORTH_TURNING) <= least && (nearest == null || side.isBefore(nearest))) {
         nearest = side;
       }
     }
-    return turnOnto(nearest);
+    return turnOnto(new Vec2(Math.cos(nearest.turn), Math.sin(nearest.turn)));
   }
 
-  private static double width(List<Vec3> points, Vec2 along) {
-    Motion3 turn = turnOnto(along);
-    return seenFromAbove(points.stream().map(turn::apply).toList()).width();
+  /**
+   * A direction that may come to lie along x.
+   *
+   * @param turn from x, in radians, −π/4 to π/4
+   * @param area of the rectangle along it
+   * @param width of the rectangle along it
+   */
+  private record Side(double turn, double area, double width) {
+
+    /** The directions along an edge and square to it, as near to x as may be: two at 45°. */
+    private static List<Side> along(Coordinate[] hull, Vec2 edge) {
+      double turn = Math.atan2(edge.y(), edge.x());
+      double near = turn - Math.PI / 2 * Math.rint(turn / (Math.PI / 2));
+      List<Side> sides = new ArrayList<>();
+      sides.add(of(hull, near));
+      if (Math.abs(Math.abs(near) - Math.PI / 4) <= RoundOff.SOLVED) {
+        sides.add(of(hull, -near));
+      }
+      return sides;
+    }
+
+    private static Side of(Coordinate[] hull, double turn) {
+      double cos = Math.cos(turn);
+      double sin = Math.sin(turn);
+      Box2 box =
+          Box2.around(
+              Arrays.stream(hull)
+                  .map(c -> new Vec2(c.x * cos + c.y * sin, c.y * cos - c.x * sin))
+                  .toList());
+      return new Side(turn, box.width() * box.height(), box.width());
+    }
+
+    private boolean isBefore(Side other) {
+      double more = Math.abs(turn) - Math.abs(other.turn);
+      if (Math.abs(more) > RoundOff.SOLVED) {
+        return more < 0;
+      }
+      double wider = width - other.width;
+      return Math.abs(wider) > WORTH_TURNING * width ? wider > 0 : turn > other.turn;
+    }
   }
 
   /** The turn about z that carries a direction of the table onto x. */
