@@ -25,7 +25,8 @@ public record Knob(String name, Quantity counts, double now, double from, double
     }
   }
 
-  Knob inStepsOf(double distance) {
+  /** The same where it is turned by so much each time. */
+  public Knob inStepsOf(double distance) {
     return new Knob(name, counts, now, from, to, distance);
   }
 

@@ -118,15 +118,42 @@ final class Trials {
     return of(knobs, all -> Facetwright.beside(design, fileName, source, all, budget));
   }
 
+  /**
+   * Runs of a script that aims, {@link #guarded} too: each time one dial is turned by hand, the
+   * script turns those again that it turns itself.
+   *
+   * @param typed the settings made by hand
+   */
+  Trial following(List<Knob> knobs, Map<String, String> typed) {
+    return turning(
+        values -> {
+          Map<String, String> all = new LinkedHashMap<>(typed);
+          for (int i = 0; i < knobs.size(); i++) {
+            Knob knob = knobs.get(i);
+            if (values.get(i) != knob.now()) {
+              all.put(knob.name(), Double.toString(values.get(i)));
+            }
+          }
+          return Facetwright.settle(fileName, source, all, StrayDials.PASSED_OVER, budget).made();
+        });
+  }
+
   private Trial of(List<Knob> knobs, Running running) {
+    return turning(
+        values -> {
+          Map<String, Double> turned = new LinkedHashMap<>();
+          for (int i = 0; i < knobs.size(); i++) {
+            turned.put(knobs.get(i).name(), values.get(i));
+          }
+          return running.run(with(turned));
+        });
+  }
+
+  private Trial turning(Turning turning) {
     return values -> {
-      Map<String, Double> turned = new LinkedHashMap<>();
-      for (int i = 0; i < knobs.size(); i++) {
-        turned.put(knobs.get(i).name(), values.get(i));
-      }
       each.run();
       try {
-        return Measuring.of(running.run(with(turned)), packing);
+        return Measuring.of(turning.run(values), packing);
       } catch (ScriptException e) {
         if (endsAll(e)) {
           throw new Halted(e);
@@ -140,6 +167,12 @@ final class Trials {
   @FunctionalInterface
   private interface Running {
     Facetwright.Made run(Map<String, String> all) throws ScriptException;
+  }
+
+  /** A run of the script with its dials at these values. */
+  @FunctionalInterface
+  private interface Turning {
+    Facetwright.Made run(List<Double> values) throws ScriptException;
   }
 
   /** A run of the script that may be refused. */

@@ -29,9 +29,13 @@ public final class WhatIf {
   private final Facetwright.Made made;
   private final Trials trials;
 
-  private WhatIf(Facetwright.Made made, Trials trials) {
+  /** The dial settings made by hand. */
+  private final Map<String, String> typed;
+
+  private WhatIf(Facetwright.Made made, Trials trials, Map<String, String> typed) {
     this.made = made;
     this.trials = trials;
+    this.typed = typed;
   }
 
   WhatIf(
@@ -40,7 +44,7 @@ public final class WhatIf {
       Map<String, String> settings,
       Budget budget,
       Facetwright.Made made) {
-    this(made, new Trials(fileName, source, settings, budget, Packing.ONE, () -> {}));
+    this(made, new Trials(fileName, source, settings, budget, Packing.ONE, () -> {}), settings);
   }
 
   /**
@@ -64,12 +68,13 @@ public final class WhatIf {
       String fileName, String source, Map<String, String> settings, StrayDials stray, Budget budget)
       throws ScriptException {
     Facetwright.Settled settled = Facetwright.settle(fileName, source, settings, stray, budget);
-    return new WhatIf(fileName, source, settled.settings(), budget, settled.made());
+    Trials trials = new Trials(fileName, source, settled.settings(), budget, Packing.ONE, () -> {});
+    return new WhatIf(settled.made(), trials, settings);
   }
 
   /** The same questions, a net counting as fitting a sheet only where this holds, too. */
   public WhatIf fitting(Packing other) {
-    return new WhatIf(made, trials.fitting(other));
+    return new WhatIf(made, trials.fitting(other), typed);
   }
 
   /**
@@ -78,7 +83,7 @@ public final class WhatIf {
    * @param each run before each, on the thread that asks
    */
   public WhatIf telling(Runnable each) {
-    return new WhatIf(made, trials.telling(each));
+    return new WhatIf(made, trials.telling(each), typed);
   }
 
   /** Whether the script itself aims at measures, and so turns dials that nobody sets. */
@@ -98,10 +103,21 @@ public final class WhatIf {
     return all;
   }
 
-  /** What each dial does to each measure. */
+  /**
+   * What each dial does to each measure. Where the script aims, it turns its own dials for each
+   * that is turned by hand; as it sets them on marks, that is told of a turn by one mark.
+   */
   public Slopes slopes() throws ScriptException {
     List<Knob> knobs = Knobs.all(design());
-    return Trials.guarded(() -> Slopes.of(knobs, now(), trials.beside(design(), knobs)));
+    if (!hasAim()) {
+      return Trials.guarded(() -> Slopes.of(knobs, now(), trials.beside(design(), knobs)));
+    }
+    Grid grid = Grid.usual(design().unit());
+    List<Knob> stepped =
+        knobs.stream()
+            .map(k -> k.isStepped() ? k : k.inStepsOf(grid.apart(k, design().unit())))
+            .toList();
+    return Trials.guarded(() -> Slopes.of(stepped, now(), trials.following(stepped, typed)));
   }
 
   /**
