@@ -254,15 +254,16 @@ class FitTest {
 
   @Test
   void drawersGoIntoTheirCase() throws ScriptException {
-    assertThat(fit(drawer(79, 39))).isEmpty();
-    // Two walls at 0.15, a tab in the case at 0.3 and, one way, the drawer's at 0.15 or 0.3.
-    assertThat(fit(drawer(79.1, 39.25))).isEmpty();
-    assertThat(fit(drawer(79.13, 39.25))).hasSize(1);
-    assertThat(fit(drawer(79.1, 39.28))).hasSize(1);
+    assertThat(fit(drawer(78.5, 39))).isEmpty();
+    // The halves of the nets mirror each other: on both sides a tab in the case at 0.3 and one of
+    // the drawer at 0.15, besides two walls at 0.15; above and below, one of the drawer's.
+    assertThat(fit(drawer(78.8, 39.55))).isEmpty();
+    assertThat(fit(drawer(78.83, 39.55))).hasSize(1);
+    assertThat(fit(drawer(78.8, 39.58))).hasSize(1);
     assertThat(fit(drawer(80, 39)).getFirst().fix())
         .isEqualTo(
-            "Make the case 81.4 × 40 mm (1.4 mm more than its 80 mm), or the drawer 78.6 × 39 mm"
-                + " (1.4 mm less than its 80 mm).");
+            "Make the case 81.7 × 40 mm (1.7 mm more than its 80 mm), or the drawer 78.3 × 39 mm"
+                + " (1.7 mm less than its 80 mm).");
     assertThat(fit(drawer(79, 60))).hasSize(1);
     assertThat(fit(drawer(70, 39)).getFirst().message()).contains("loose");
   }

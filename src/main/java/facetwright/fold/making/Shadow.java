@@ -1,8 +1,8 @@
 package facetwright.fold.making;
 
 import facetwright.geom.Box2;
+import facetwright.geom.ConvexOutline;
 import facetwright.geom.Vec2;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -62,7 +62,7 @@ final class Shadow {
   Shadow(List<Shape> shapes, List<Vec2> all, CrossSection within) {
     this.within = within;
     this.shapes = shapes.stream().map(Seen::of).toList();
-    this.around = hull(all);
+    this.around = ConvexOutline.of(all);
     this.bound = new Ring(around);
   }
 
@@ -128,28 +128,5 @@ final class Shadow {
       }
     }
     return least;
-  }
-
-  /** The convex outline of points, by Andrew's monotone chain (1979; from memory). */
-  private static List<Vec2> hull(List<Vec2> points) {
-    List<Vec2> sorted = new ArrayList<>(points);
-    sorted.sort(Comparator.comparingDouble(Vec2::x).thenComparingDouble(Vec2::y));
-    List<Vec2> hull = new ArrayList<>();
-    for (int pass = 0; pass < 2; pass++) {
-      int start = hull.size();
-      for (Vec2 p : sorted) {
-        while (hull.size() >= start + 2
-            && hull.getLast()
-                    .minus(hull.get(hull.size() - 2))
-                    .cross(p.minus(hull.get(hull.size() - 2)))
-                <= 0) {
-          hull.removeLast();
-        }
-        hull.add(p);
-      }
-      hull.removeLast();
-      sorted = sorted.reversed();
-    }
-    return hull;
   }
 }

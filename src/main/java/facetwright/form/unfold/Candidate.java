@@ -10,12 +10,21 @@ import java.util.Optional;
  * A layout with its tabs and how its pieces pack.
  *
  * @param packings one a piece
+ * @param kept the ways in which it lies on itself that tabs made alike have to keep
  */
-record Candidate(Layout layout, TabPlan tabs, List<Packing> packings) {
+record Candidate(Layout layout, TabPlan tabs, List<Packing> packings, Optional<Likeness> kept) {
   /** Tabs that are alike may make the box round a net larger by this part. */
   private static final double LARGER = 0.05;
 
   static Candidate of(Layout layout, TabPlan plan, double sheetWidth, double sheetHeight) {
+    return of(layout, plan, sheetWidth, sheetHeight, Optional.empty());
+  }
+
+  /**
+   * @param kept a way in which the layout lies on itself turned over, as the tabs do
+   */
+  static Candidate of(
+      Layout layout, TabPlan plan, double sheetWidth, double sheetHeight, Optional<Likeness> kept) {
     List<Packing> packings = new ArrayList<>();
     for (int p = 0; p < layout.pieces(); p++) {
       List<Polygon2> panels = panels(layout, p);
@@ -27,7 +36,7 @@ record Candidate(Layout layout, TabPlan tabs, List<Packing> packings) {
       }
       packings.add(Packing.of(all, panels, sheetWidth, sheetHeight));
     }
-    return new Candidate(layout, plan, packings);
+    return new Candidate(layout, plan, packings, kept);
   }
 
   /**
@@ -38,7 +47,10 @@ record Candidate(Layout layout, TabPlan tabs, List<Packing> packings) {
     if (tabs.placed().isEmpty()) {
       return this;
     }
-    List<List<Likeness>> groups = Likenesses.groups(layout);
+    List<List<Likeness>> groups =
+        Likenesses.groups(layout).stream()
+            .filter(group -> kept.stream().allMatch(k -> group.stream().anyMatch(k::isSame)))
+            .toList();
     for (List<Likeness> group : groups) {
       if (tabs.isAlike(group)) {
         return this;
@@ -63,7 +75,7 @@ record Candidate(Layout layout, TabPlan tabs, List<Packing> packings) {
   private Optional<Candidate> instead(
       Optional<TabPlan> plan, double sheetWidth, double sheetHeight) {
     return plan.filter(p -> p.costsNoMoreThan(tabs))
-        .map(p -> of(layout, p, sheetWidth, sheetHeight))
+        .map(p -> of(layout, p, sheetWidth, sheetHeight, kept))
         .filter(c -> c.fits() == fits() && c.area() <= area() * (1 + LARGER));
   }
 
@@ -87,6 +99,25 @@ record Candidate(Layout layout, TabPlan tabs, List<Packing> packings) {
       return fits();
     }
     return area() < other.area() * (1 - RoundOff.PART);
+  }
+
+  /**
+   * Whether its lying on itself turned over is worth what it costs beside the smallest: no tab, no
+   * sheet, hardly a larger box.
+   */
+  boolean isWorth(Candidate smallest) {
+    boolean costsNoMore =
+        tabs.dropped().size() == smallest.tabs.dropped().size()
+            && fits() == smallest.fits()
+            && area() <= smallest.area() * (1 + Unfolding.FOR_A_MIRROR / 100.0);
+    return costsNoMore || betterThan(smallest);
+  }
+
+  /** Whether what packs so without tabs is not so much smaller that this is not worth its size. */
+  boolean isWorthBeside(Packing other) {
+    return tabs.dropped().isEmpty()
+        && fits()
+        && area() <= other.area() * (1 + Unfolding.FOR_A_MIRROR / 100.0);
   }
 
   private double area() {

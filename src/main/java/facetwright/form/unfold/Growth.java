@@ -1,11 +1,13 @@
 package facetwright.form.unfold;
 
 import facetwright.form.FormEdge;
+import facetwright.form.Mirror;
 import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.Function;
 
 /**
  * Grows a net facet by facet: of all facets that could be hung on without overlap, the cheapest is
@@ -30,11 +32,52 @@ record Growth(double compact, double cutting, double chance) {
   }
 
   private void grow(Layout layout, int root, SplittableRandom random) {
-    FlatForm flat = layout.flat();
-    Vec2 middle = flat.middle(root);
     layout.start(root);
+    grow(
+        layout,
+        List.of(root),
+        random,
+        twig ->
+            layout.hang(twig.edge, twig.onto)
+                ? List.of(layout.flat().across(twig.edge, twig.onto))
+                : List.of());
+  }
+
+  /**
+   * A layout that lies on itself turned over, one half grown as the other is.
+   *
+   * @param started facets already placed, which fall on themselves or on each other
+   * @return whether all facets found a place
+   */
+  boolean evenly(Layout layout, List<Integer> started, Mirror mirror, SplittableRandom random) {
+    grow(layout, started, random, twig -> hung(layout, twig, mirror));
+    return layout.isOnePiece();
+  }
+
+  private static List<Integer> hung(Layout layout, Twig twig, Mirror mirror) {
+    int facet = layout.flat().across(twig.edge, twig.onto);
+    int image = mirror.facet(facet);
+    int edge = mirror.edge(twig.edge);
+    if (image == facet) {
+      return edge == twig.edge && layout.hang(edge, twig.onto) ? List.of(facet) : List.of();
+    }
+    return layout.hangBoth(twig.edge, twig.onto, edge, mirror.facet(twig.onto))
+        ? List.of(facet, image)
+        : List.of();
+  }
+
+  /**
+   * @param hang hangs what a twig leads to, and tells which facets were
+   */
+  private void grow(
+      Layout layout,
+      List<Integer> started,
+      SplittableRandom random,
+      Function<Twig, List<Integer>> hang) {
+    FlatForm flat = layout.flat();
+    Vec2 middle = layout.motion(started.getFirst()).apply(flat.middle(started.getFirst()));
     List<Twig> twigs = new ArrayList<>();
-    sprout(layout, root, middle, random, twigs);
+    started.forEach(f -> sprout(layout, f, middle, random, twigs));
     while (!twigs.isEmpty()) {
       Twig best = twigs.getFirst();
       for (Twig t : twigs) {
@@ -43,9 +86,8 @@ record Growth(double compact, double cutting, double chance) {
         }
       }
       twigs.remove(best);
-      int facet = flat.across(best.edge, best.onto);
-      if (!layout.isPlaced(facet) && layout.hang(best.edge, best.onto)) {
-        sprout(layout, facet, middle, random, twigs);
+      if (!layout.isPlaced(flat.across(best.edge, best.onto))) {
+        hang.apply(best).forEach(f -> sprout(layout, f, middle, random, twigs));
       }
     }
   }

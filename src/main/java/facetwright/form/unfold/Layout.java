@@ -78,6 +78,35 @@ final class Layout {
     return true;
   }
 
+  /**
+   * Hangs two facets at once, which keep clear of each other too, or neither.
+   *
+   * @param onto the facet that the one across the first edge is hung on
+   * @param other the second edge
+   * @param otherOnto what the facet across it is hung on
+   */
+  boolean hangBoth(int edge, int onto, int other, int otherOnto) {
+    if (flat.isCut(edge) || flat.isCut(other)) {
+      return false;
+    }
+    int one = flat.across(edge, onto);
+    int two = flat.across(other, otherOnto);
+    Motion2 motionOne = flat.beside(edge, one).then(motions[onto]);
+    Motion2 motionTwo = flat.beside(other, two).then(motions[otherOnto]);
+    Polygon2 outlineOne = motionOne.apply(flat.outline(one));
+    Polygon2 outlineTwo = motionTwo.apply(flat.outline(two));
+    if (overlaps(outlineOne, piece[onto])
+        || overlaps(outlineTwo, piece[onto])
+        || Overlap.between(outlineOne, outlineTwo)) {
+      return false;
+    }
+    set(one, motionOne, outlineOne, piece[onto]);
+    set(two, motionTwo, outlineTwo, piece[onto]);
+    scored[edge] = true;
+    scored[other] = true;
+    return true;
+  }
+
   /** Where the facet across an edge would lie. */
   Vec2 middleIfHung(int edge, int onto) {
     int facet = flat.across(edge, onto);

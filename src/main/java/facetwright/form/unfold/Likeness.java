@@ -2,6 +2,7 @@ package facetwright.form.unfold;
 
 import facetwright.form.EdgeTab;
 import facetwright.form.FormEdge;
+import facetwright.form.Mirror;
 import facetwright.geom.AngleTolerance;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Polygon2;
@@ -32,6 +33,22 @@ final class Likeness {
       Layout layout, int from, int onto, int side, boolean mirrored) {
     Likeness likeness = new Likeness(layout.flat(), mirrored);
     return likeness.spread(layout, from, onto, side) ? Optional.of(likeness) : Optional.empty();
+  }
+
+  /** The one in which a layout lies on itself as its form does in a mirror, if it does. */
+  static Optional<Likeness> in(Layout layout, Mirror mirror) {
+    FlatForm flat = layout.flat();
+    int from = layout.order().getFirst();
+    int onto = mirror.facet(from);
+    int side = flat.sideOf(mirror.edge(flat.edgesOf(from)[0]), onto);
+    return carrying(layout, from, onto, side, /* mirrored= */ true);
+  }
+
+  /** Whether another is the same. */
+  boolean isSame(Likeness other) {
+    return mirrored == other.mirrored
+        && Arrays.equals(facet, other.facet)
+        && Arrays.equals(shift, other.shift);
   }
 
   private boolean spread(Layout layout, int from, int onto, int firstSide) {

@@ -13,7 +13,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * The nets found of a form, from which one is chosen for a sheet. They are looked for once, however
@@ -26,16 +28,28 @@ public final class Nets {
   /** The same where flaps have a shape of their own, for which there may be no room in most. */
   private static final int COMPARED_FOR_FLAPS = 40;
 
+  /** The same of layouts that lie on themselves turned over. */
+  private static final int EVEN_COMPARED = 2;
+
   private final Form form;
   private final Unfolding unfolding;
   private final FlatForm flat;
   private final int root;
   private List<Layout> found = List.of();
+
+  /** Layouts that lie on themselves turned over. */
+  private List<Search.Even> even = List.of();
+
   private int tried;
   private boolean instead;
 
   /** The tabs of each layout that was compared: they are the same on every sheet. */
   private final Map<Layout.Tree, TabPlan> planned = new HashMap<>();
+
+  private final Map<Layout.Tree, Optional<EvenTabs>> plannedEvenly = new HashMap<>();
+
+  /** Tabs that lie on each other as a layout does in a way in which it is turned over. */
+  private record EvenTabs(Likeness likeness, TabPlan plan) {}
 
   private final Map<Sheet, UnfoldResult> chosen = new HashMap<>();
 
@@ -96,6 +110,7 @@ public final class Nets {
       tried = search.tries();
       found = search.whole().isEmpty() ? List.of(search.fewest()) : search.whole();
       instead = unfolding.style() != UnfoldStyle.SEARCH;
+      even = unfolding.style() == UnfoldStyle.SEARCH ? search.even() : List.of();
     }
   }
 
@@ -108,44 +123,93 @@ public final class Nets {
     };
   }
 
+  /**
+   * The best for a sheet: one that lies on itself turned over, where it is worth its size.
+   *
+   * <p>Of the others only those get tabs that may be so much smaller that it is not.
+   */
   private Candidate best(double sheetWidth, double sheetHeight) {
+    List<Rough<Search.Even>> evens =
+        smallest(even, Search.Even::layout, sheetWidth, sheetHeight, EVEN_COMPARED);
+    Optional<Candidate> first =
+        evens.stream().findFirst().flatMap(e -> evenly(e.one, sheetWidth, sheetHeight));
+    int most = flat.isAnyCut() ? COMPARED_FOR_FLAPS : COMPARED;
+    Candidate best = null;
+    for (Rough<Layout> r : smallest(found, Function.identity(), sheetWidth, sheetHeight, most)) {
+      if (best != null && first.filter(e -> e.isWorthBeside(r.packing)).isPresent()) {
+        break;
+      }
+      TabPlan plan =
+          planned.computeIfAbsent(r.one.way(), _ -> TabFitter.plan(r.one, unfolding.tabs()));
+      Candidate next = Candidate.of(r.one, plan, sheetWidth, sheetHeight);
+      if (best == null || next.betterThan(best)) {
+        best = next;
+      }
+    }
+    Candidate smallest = best;
+    return evens.stream()
+        .flatMap(e -> evenly(e.one, sheetWidth, sheetHeight).stream())
+        .filter(e -> e.isWorth(smallest))
+        .findFirst()
+        .orElse(smallest);
+  }
+
+  /** A layout, or what has one, and how it packs without tabs. */
+  private record Rough<T>(T one, Layout.Tree way, Packing packing) {}
+
+  /**
+   * The smallest of some layouts as they are without tabs, those that fit the sheet first.
+   *
+   * @param most how many; of those alike one is given
+   */
+  private <T> List<Rough<T>> smallest(
+      List<T> some, Function<T, Layout> layout, double sheetWidth, double sheetHeight, int most) {
     Tabs tabs = unfolding.tabs();
-    record Rough(Layout layout, Packing packing) {}
     double margin = tabs.on() ? 2 * tabs.depth() : 0;
     double width = sheetWidth > 0 ? Math.max(1, sheetWidth - margin) : 0;
     double height = sheetWidth > 0 ? Math.max(1, sheetHeight - margin) : 0;
-    List<Rough> rough = new ArrayList<>();
+    List<Rough<T>> rough = new ArrayList<>();
     // The same layout is often found again: of a form with few facets more often than not.
     Map<Layout.Tree, Packing> packings = new HashMap<>();
-    for (Layout layout : found) {
+    for (T one : some) {
+      Layout.Tree way = layout.apply(one).way();
       Packing packing =
           packings.computeIfAbsent(
-              layout.way(),
+              way,
               _ -> {
-                var panels = Candidate.panels(layout, 0);
+                var panels = Candidate.panels(layout.apply(one), 0);
                 return Packing.of(panels, panels, width, height);
               });
-      rough.add(new Rough(layout, packing));
+      rough.add(new Rough<>(one, way, packing));
     }
     double size = flat.size();
-    List<Rough> small = SteadyOrder.by(rough, RoundOff.PART * size * size, r -> r.packing.area());
-    List<Rough> first =
-        small.stream()
-            .sorted(Comparator.comparing(r -> !r.packing.fits()))
-            .limit(flat.isAnyCut() ? COMPARED_FOR_FLAPS : COMPARED)
-            .toList();
-    Candidate best = null;
-    Set<Layout.Tree> compared = new HashSet<>();
-    for (Rough r : first) {
-      if (compared.add(r.layout.way())) {
-        TabPlan plan = planned.computeIfAbsent(r.layout.way(), _ -> TabFitter.plan(r.layout, tabs));
-        Candidate next = Candidate.of(r.layout, plan, sheetWidth, sheetHeight);
-        if (best == null || next.betterThan(best)) {
-          best = next;
-        }
-      }
-    }
-    return best;
+    Set<Layout.Tree> seen = new HashSet<>();
+    return SteadyOrder.by(rough, RoundOff.PART * size * size, r -> r.packing.area()).stream()
+        .sorted(Comparator.comparing(r -> !r.packing.fits()))
+        .limit(most)
+        .filter(r -> seen.add(r.way))
+        .toList();
+  }
+
+  private Optional<Candidate> evenly(Search.Even one, double sheetWidth, double sheetHeight) {
+    return plannedEvenly
+        .computeIfAbsent(one.layout().way(), _ -> evenly(one))
+        .map(
+            tabs ->
+                Candidate.of(
+                    one.layout(),
+                    tabs.plan(),
+                    sheetWidth,
+                    sheetHeight,
+                    Optional.of(tabs.likeness())));
+  }
+
+  private Optional<EvenTabs> evenly(Search.Even one) {
+    return Likeness.in(one.layout(), one.mirror())
+        .flatMap(
+            like ->
+                TabFitter.nearlyAlike(one.layout(), unfolding.tabs(), List.of(like))
+                    .map(plan -> new EvenTabs(like, plan)));
   }
 
   private int baseOf() {

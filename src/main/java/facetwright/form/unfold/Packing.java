@@ -2,6 +2,7 @@ package facetwright.form.unfold;
 
 import facetwright.geom.AngleTolerance;
 import facetwright.geom.Box2;
+import facetwright.geom.ConvexOutline;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.RoundOff;
@@ -26,7 +27,8 @@ record Packing(Motion2 motion, double width, double height, boolean fits, double
    */
   static Packing of(
       List<Polygon2> outlines, List<Polygon2> sides, double sheetWidth, double sheetHeight) {
-    List<Vec2> points = outlines.stream().flatMap(o -> o.corners().stream()).toList();
+    List<Vec2> points =
+        ConvexOutline.of(outlines.stream().flatMap(o -> o.corners().stream()).toList());
     Packing best = null;
     TreeMap<Long, Direction> directions = directions(sides);
     double all = directions.values().stream().mapToDouble(Direction::length).sum();

@@ -136,7 +136,8 @@ final class TabFitter {
     } else if (left.isEmpty() || right.isEmpty()) {
       placed.addAll(left.isEmpty() ? right : left);
     } else {
-      placed.addAll(worth(left) >= worth(right) - RoundOff.PART ? left : right);
+      // On the line of a mirror both are worth as much, but for what rounding makes of it.
+      placed.addAll(worth(left) >= worth(right) * (1 - RoundOff.SOLVED) ? left : right);
     }
   }
 

@@ -10,11 +10,15 @@ import java.io.Serializable;
 
 /**
  * How to unfold a form to a net. A net is chosen that does not overlap, where all tabs fit, that
- * fits the sheet where one is named, and that packs small, in this order. Its tabs are as symmetric
- * as its panels where that costs nothing. Where no net in one piece is found it is split into the
- * fewest pieces found, and a note says so; a style that can't be drawn without overlap gives way to
- * a searched tree, and a note says so. The same form and settings give the same net; of nets as
- * good as each other it is the one found first, so that a form changed by a hair keeps its net.
+ * fits the sheet where one is named, and that packs small, in this order. Where the maker names no
+ * style and the form lies on itself in a mirror, a net that lies on itself turned over is preferred
+ * to one somewhat smaller; not every such form has one: of an open prism over a star there is none
+ * without overlap, nor is there of an antiprism, whose mirrors keep top and base apart. Tabs are as
+ * symmetric as its panels where that costs nothing. Where no net in one piece is found it is split
+ * into the fewest pieces found, and a note says so; a style that can't be drawn without overlap
+ * gives way to a searched tree, and a note says so. The same form and settings give the same net;
+ * of nets as good as each other it is the one found first, so that a form changed by a hair keeps
+ * its net.
  *
  * <p>What is not promised: that a net in one piece is found wherever there is one, or that the
  * smallest is.
@@ -37,6 +41,9 @@ public record Unfolding(
     int tries,
     long seed)
     implements Serializable {
+  /** How much larger the box may be of a net that lies on itself turned over, in hundredths. */
+  public static final int FOR_A_MIRROR = 15;
+
   public Unfolding {
     FormCheck.require(
         sheetWidth >= 0 && sheetHeight >= 0 && sheetWidth < 1e5 && sheetHeight < 1e5,

@@ -63,8 +63,11 @@ final class UnfoldWords {
     return Fn.<Form>named("unfold")
         .does(
             "Lays the form flat: the net becomes part of the design. Each cut edge gets a tab on"
-                + " one of its sides, cut back where it would clash or show; where the net is"
-                + " symmetric, so are its tabs.")
+                + " one of its sides, cut back where it would clash or show. A form that a mirror"
+                + " leaves as it is comes out as a net whose one half mirrors the other where that"
+                + " costs no tab, no larger sheet and at most "
+                + Unfolding.FOR_A_MIRROR
+                + " % of size; where the net is symmetric, so are its tabs.")
         .options(own.after(as, base, tabs, tab, bevel, part))
         .gives(Things.PART, "the part it becomes, to be put over, into, on or beside another")
         .example(
