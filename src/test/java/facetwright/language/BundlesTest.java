@@ -159,8 +159,9 @@ class BundlesTest {
     assertThat(same).isEmpty();
   }
 
+  /** Without the names of values and of choices. */
   private static String bare(String pattern) {
-    return pattern.replaceAll("\\{\\w+\\}", "");
+    return pattern.replaceAll("\\{\\w+(\\}|, (select|plural),)|=?\\w+ (?=\\{)", "");
   }
 
   @Test

@@ -31,6 +31,7 @@ public final class WorksJson {
   }
 
   private static void paper(JsonGenerator json, LayerPlan plan, LayersText words) {
+    Telling tell = words.order().telling();
     json.writeStringProperty("name", plan.paper().name());
     json.writeNumberProperty("sheets", plan.plan().sheetCount());
     json.writeBooleanProperty("fewest", plan.plan().bestKnown());
@@ -66,9 +67,10 @@ public final class WorksJson {
                 json.writeNumberProperty("times", step.times());
                 json.writeStringProperty("part", step.part());
                 json.writeNumberProperty("of", step.of());
-                json.writeStringProperty("from", step.way().name().toLowerCase(Locale.ROOT));
+                json.writeStringProperty("from", step.way().word());
                 json.writeNumberProperty("at_mm", step.at());
-                json.writeStringProperty("text", step.text(words.measure(step.at())));
+                json.writeStringProperty(
+                    "text", step.text(words.measure(step.at()), n -> plan.called(n, tell), tell));
               });
         });
   }

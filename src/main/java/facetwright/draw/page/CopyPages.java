@@ -21,9 +21,9 @@ import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.measure.Length;
 import facetwright.measure.Ruler;
-import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
 import facetwright.net.sheet.SheetSize;
@@ -35,7 +35,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -77,7 +76,16 @@ public final class CopyPages {
     Parting parting = plan.parting(laid.net(), order.ruler());
     Block head =
         Block.text(
-            Lettering.printable(title).strip() + ": " + heading(plan),
+            order
+                .telling()
+                .say(
+                    "cuts.copies",
+                    "design",
+                    Lettering.printable(title).strip(),
+                    "count",
+                    plan.count(),
+                    "most",
+                    String.valueOf(plan.isMost())),
             words(order, laid, plan, parting),
             width);
     double y = page.height() - EDGE - head.height();
@@ -102,68 +110,55 @@ public final class CopyPages {
     return new Box2(EDGE, y, EDGE + block.width(), y + block.height());
   }
 
-  private static String heading(CopyPlan plan) {
-    return switch (plan.count()) {
-      case 0 -> "more than one sheet";
-      case 1 -> "one from a sheet";
-      default -> CopyPlan.counted(plan.count()) + " from a sheet";
-    };
-  }
-
   private static List<String> words(Order order, Laid laid, CopyPlan plan, Parting parting) {
-    Unit unit = order.unit();
+    Telling tell = order.telling();
     List<String> words = new ArrayList<>();
     if (plan.count() == 0) {
       words.add(
-          laid.fits()
-              ? "One takes " + laid.sheets() + " sheets of " + plan.stock().name() + "."
-              : "It does not fit " + plan.stock().name() + ".");
+          tell.say(
+              "cuts.no-copies",
+              "fits",
+              String.valueOf(laid.fits()),
+              "sheets",
+              laid.sheets(),
+              "stock",
+              plan.stock().name()));
       return words;
     }
     double gap = plan.room().gap();
     double edge = plan.toEdge(laid.net());
-    String between =
-        plan.count() == 1
-            ? ""
-            : " Between two of them "
-                + (gap > 0 ? length(gap, unit) + " is" : "nothing is")
-                + " left for the knife.";
-    String edges =
-        edge < LengthTolerance.FINE.mm()
-            ? " They reach the edges."
-            : " At the edges " + length(edge, unit) + " is left.";
+    boolean isNearer = plan.count() > 1 && !plan.room().equals(laid.kept());
     words.add(
-        "One sheet of "
-            + plan.stock().name()
-            + ", "
-            + length(plan.stock().width(), unit)
-            + " wide and "
-            + length(plan.stock().height(), unit)
-            + " high as it lies, gives "
-            + CopyPlan.counted(plan.count())
-            + "."
-            + between
-            + edges
-            + nearer(laid, plan, unit));
-    words.add(
-        "The picture is not to scale; the next page is. Cut the sheet apart between them before you"
-            + " score"
-            + (parting.steps().isEmpty()
-                ? ", with a knife: no straight cut comes between them."
-                : ", with a trimmer along the strong lines:"));
+        tell.say(
+            "cuts.sheet",
+            "stock",
+            plan.stock().name(),
+            "width",
+            length(plan.stock().width(), tell),
+            "height",
+            length(plan.stock().height(), tell),
+            "count",
+            plan.count(),
+            "most",
+            String.valueOf(plan.isMost()),
+            "between",
+            plan.count() == 1 ? "none" : gap > 0 ? "some" : "nothing",
+            "gap",
+            length(gap, tell),
+            "reach",
+            String.valueOf(edge < LengthTolerance.FINE.mm()),
+            "edge",
+            length(edge, tell),
+            // Why there is less room than there should be.
+            "nearer",
+            String.valueOf(isNearer),
+            "kept",
+            length(laid.kept().gap(), tell),
+            "margin",
+            length(laid.kept().margin(), tell)));
+    words.add(tell.say("cuts.apart", "trimmer", String.valueOf(!parting.steps().isEmpty())));
     words.addAll(new PartingText(parting, order).lines());
     return words;
-  }
-
-  /** Why there is less room than there should be. */
-  private static String nearer(Laid laid, CopyPlan plan, Unit unit) {
-    return plan.count() == 1 || plan.room().equals(laid.kept())
-        ? ""
-        : " With the usual "
-            + length(laid.kept().gap(), unit)
-            + " between them and "
-            + length(laid.kept().margin(), unit)
-            + " at the edges fewer would go on it.";
   }
 
   private static void picture(
@@ -219,40 +214,55 @@ public final class CopyPages {
 
   /** Where each one is laid, by the ruler's marks. */
   private static String places(Order order, Net net, CopyPlan plan) {
+    Telling tell = order.telling();
     List<String> each = new ArrayList<>();
     double off = 0;
+    boolean isTurned = false;
     List<Box2> boxes = plan.boxes(net);
     for (int i = 0; i < Math.min(MOST_TOLD, plan.count()); i++) {
-      Motion2 m = plan.copies().get(i);
       Box2 box = boxes.get(i);
       Ruler.Reading across = order.ruler().read(length(box.minX()));
       Ruler.Reading up = order.ruler().read(length(box.minY()));
       off = Math.max(off, Math.max(Math.abs(across.errorMm()), Math.abs(up.errorMm())));
-      each.add((i + 1) + ": " + across.text() + ", " + up.text() + turned(m));
+      long degrees = degrees(plan.copies().get(i));
+      isTurned |= degrees != 0;
+      each.add(
+          tell.say(
+              "cuts.place",
+              "number",
+              String.valueOf(i + 1),
+              "across",
+              tell.figures(across.text()),
+              "up",
+              tell.figures(up.text()),
+              "turned",
+              String.valueOf(degrees != 0),
+              "degrees",
+              String.valueOf(degrees)));
     }
-    String more = plan.count() > MOST_TOLD ? "; …" : "";
-    return "How far each one's box lies from the left edge and from the foot of the sheet"
-        + (off < Mm.LEAST
-            ? ""
-            : " (the nearest marks of your ruler, off by up to "
-                + new Length(off).text(order.unit())
-                + ")")
-        + (each.stream().anyMatch(e -> e.endsWith("°"))
-            ? "; where degrees follow, it is turned to the left by them: "
-            : ": ")
-        + each.stream().collect(Collectors.joining("; "))
-        + more
-        + ".";
+    if (plan.count() > MOST_TOLD) {
+      each.add("…");
+    }
+    return tell.say(
+        "cuts.places",
+        "exact",
+        String.valueOf(off < Mm.LEAST),
+        "off",
+        tell.length(off),
+        "turned",
+        String.valueOf(isTurned),
+        "places",
+        tell.apart(each));
   }
 
-  private static String turned(Motion2 motion) {
+  /** How far it is turned to the left, in whole degrees, 0 to 359. */
+  private static long degrees(Motion2 motion) {
     double degrees = Math.toDegrees(Math.atan2(motion.sin(), motion.cos()));
-    long whole = Math.floorMod(Math.round(degrees), 360L);
-    return whole == 0 ? "" : ", " + whole + "°";
+    return Math.floorMod(Math.round(degrees), 360L);
   }
 
-  private static String length(double mm, Unit unit) {
-    return length(mm).read(unit);
+  private static String length(double mm, Telling tell) {
+    return tell.read(length(mm).mm());
   }
 
   /** Without a sign where it is nothing but for rounding. */

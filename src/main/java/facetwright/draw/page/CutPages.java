@@ -9,6 +9,7 @@ import facetwright.papers.materials.LayersText;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Named;
 import facetwright.papers.order.Order;
+import facetwright.words.Sentence;
 import java.util.List;
 
 /** How layers are cut: for each sheet its picture, not to scale, and its numbered cuts. */
@@ -30,7 +31,7 @@ public final class CutPages {
     LayersText words = new LayersText(order);
     Telling tell = order.telling();
     Flow flow = new Flow(order.page(), title, Named.paper("layers", tell), tell);
-    flow.title(title, "Cutting the layers.");
+    flow.title(title, Sentence.capital(Named.paper("layers", tell)) + ".");
     flow.words(words.caution());
     for (LayerPlan plan : works.plans()) {
       flow.heading(words.paper(plan.paper()));
@@ -41,11 +42,9 @@ public final class CutPages {
       for (SheetPlan sheet : sheets) {
         flow.heading(words.sheet(sheet), tall + 20);
         flow.words(words.given(sheet, plan));
-        flow.words(
-            "A number at a line is the cut that makes it; equal parts are cut alike. The picture is"
-                + " not to scale; what is shaded is waste.");
+        flow.words(tell.say("cuts.picture"));
         flow.gap(2);
-        flow.putCentred(CutPicture.of(sheet, plan, flow.width(), tall));
+        flow.putCentred(CutPicture.of(sheet, plan, flow.width(), tall, tell));
         flow.gap(3);
         words.steps(sheet, plan).forEach(flow::words);
       }

@@ -14,21 +14,19 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.language.Telling;
-import facetwright.measure.Area;
-import facetwright.measure.Length;
 import facetwright.net.Net;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.guide.PunchGuide;
 import facetwright.papers.guide.ScoreStrip;
 import facetwright.papers.guide.TickStrip;
 import facetwright.papers.layers.LayerPlan;
+import facetwright.papers.materials.LayersText;
 import facetwright.papers.materials.Prices;
 import facetwright.papers.materials.Rules;
 import facetwright.papers.materials.Works;
 import facetwright.papers.materials.WorksText;
 import facetwright.papers.order.Named;
 import facetwright.papers.order.Order;
-import facetwright.words.Count;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -41,15 +39,6 @@ public final class GuidePages {
 
   /** More guides than these take longer to cut out than the template takes to prick through. */
   private static final int MOST_GUIDES = 24;
-
-  /** Common practice, no source. */
-  private static String caution(boolean isPunched) {
-    return isPunched
-        ? "Caution: punch and knife are sharp. Work on a mat, keep fingers out of the punch, and"
-            + " let children use them only with an adult beside them."
-        : "Caution: knives are sharp. Work on a mat, and let children use one only with an adult"
-            + " beside them.";
-  }
 
   private final WorksText words;
   private final Telling tell;
@@ -70,27 +59,25 @@ public final class GuidePages {
   public static List<Drawing> of(String title, Order order, Net net, Works works) {
     GuidePages all = new GuidePages(title, order);
     int pieces = works.materials().pieces();
-    all.flow.title(
-        title, "Shopping list for " + (pieces == 1 ? "one piece" : pieces + " pieces") + ".");
-    all.flow.heading("To buy");
+    Telling tell = all.tell;
+    all.flow.title(title, tell.say("guide.title", "pieces", pieces));
+    all.flow.heading(tell.say("guide.buy"));
     all.list(all.words.materials(works.materials(), Prices.NONE));
     all.list(
         List.of(
-            "The net is %s wide and %s high."
-                .formatted(
-                    new Length(net.box().width()).read(order.unit()),
-                    new Length(net.box().height()).read(order.unit()))));
-    all.flow.heading("Rules of thumb");
-    all.list(Rules.words(works.materials(), order.telling()));
+            tell.say(
+                "guide.net",
+                "width",
+                tell.read(net.box().width()),
+                "height",
+                tell.read(net.box().height()))));
+    all.flow.heading(tell.say("guide.rules"));
+    all.list(Rules.words(works.materials(), tell));
     List<PunchGuide> places = PunchGuide.of(net);
     List<PunchGuide> guides = places.size() > MOST_GUIDES ? List.of() : places;
     if (guides.isEmpty() && !places.isEmpty()) {
-      all.flow.heading("Punching");
-      all.flow.words(
-          "The holes would take "
-              + places.size()
-              + " different punch guides, more than are worth cutting out. Print the template, lay"
-              + " it on the card and prick the middle of each hole through it.");
+      all.flow.heading(tell.say("guide.punching"));
+      all.flow.words(tell.say("guide.too-many", "count", places.size()));
     }
     List<TickStrip> strips = new ArrayList<>();
     for (LayerPlan plan : works.plans()) {
@@ -100,10 +87,9 @@ public final class GuidePages {
     List<ScoreStrip> scores = wanted.stream().filter(all::isHeld).toList();
     List<ScoreStrip> tooLong = wanted.stream().filter(s -> !all.isHeld(s)).toList();
     if (!guides.isEmpty() || !strips.isEmpty() || !scores.isEmpty()) {
-      all.flow.heading("Guides at true size", 40);
-      all.flow.words(
-          CheckRuler.print(all.tell) + " Glue on card and cut out along the solid lines.");
-      all.flow.words(caution(!guides.isEmpty()));
+      all.flow.heading(tell.say("guide.guides"), 40);
+      all.flow.words(CheckRuler.print(tell) + " " + tell.say("guide.glue"));
+      all.flow.words(tell.say("guide.caution", "punched", String.valueOf(!guides.isEmpty())));
       all.flow.gap(2);
       all.flow.put(CheckRuler.both(LineKind.GUIDE));
       all.flow.gap(GAP);
@@ -122,8 +108,8 @@ public final class GuidePages {
     if (cut.isEmpty()) {
       return;
     }
-    flow.heading("Labels to cut", 40);
-    flow.words("Print at 100 % on paper that takes glue, and cut out along the solid lines.");
+    flow.heading(tell.say("guide.labels"), 40);
+    flow.words(tell.say("guide.print-labels"));
     flow.gap(GAP);
     LabelRows.of(cut, pieces, width, GAP)
         .forEach(
@@ -138,22 +124,23 @@ public final class GuidePages {
   }
 
   private void guide(PunchGuide g) {
-    String how =
-        g.centred()
-            ? "Lay the lower edge flush with the panel's edge, both ends flush with its ends."
-            : "Lay the lower left corner flush with the panel's corner; turn the guide over for the"
-                + " other end.";
     String text =
-        "Punch guide, hole %s across, %s from the end and %s from the edge. %s It serves %s: %s."
-            .formatted(
-                words.measure(g.diameter()),
-                words.measure(g.along()),
-                words.measure(g.up()),
-                how,
-                Count.of(g.panels().size(), "hole"),
-                names(g.panels()));
+        tell.say(
+            "guide.punch",
+            "diameter",
+            words.measure(g.diameter()),
+            "along",
+            words.measure(g.along()),
+            "up",
+            words.measure(g.up()),
+            "centred",
+            String.valueOf(g.centred()),
+            "count",
+            g.panels().size(),
+            "panels",
+            names(g.panels()));
     if (g.width() > width) {
-      flow.words(text + " It is longer than this page: measure it instead.");
+      flow.words(text + " " + tell.say("guide.longer"));
       return;
     }
     List<Mark> lines = new ArrayList<>();
@@ -180,11 +167,7 @@ public final class GuidePages {
             .forEach(marks::add);
         told.add(text(row.get(k)));
       }
-      String intro =
-          "Score strips, for marking many blanks alike: glue on card, lay along the edge of the"
-              + " trimmed blank, tick the card at each mark and score there. From the left: "
-              + String.join("; ", told)
-              + ".";
+      String intro = tell.say("guide.scores", "strips", tell.apart(told));
       flow.room(flow.heightOf(intro) + 2 + tall);
       flow.words(intro);
       flow.gap(2);
@@ -206,34 +189,40 @@ public final class GuidePages {
   /** Strips that no page holds are named: the chart serves in their place. */
   private void tooLong(List<ScoreStrip> strips) {
     for (ScoreStrip s : strips) {
-      flow.words(
-          "A score strip "
-              + text(s)
-              + ", is "
-              + new Length(s.length()).read(words.order().unit())
-              + " long, too long for this page: set its measures by the score chart, or print on"
-              + " longer paper.");
+      flow.words(tell.say("guide.too-long", "strip", text(s), "length", tell.read(s.length())));
     }
   }
 
-  private static String text(ScoreStrip s) {
-    String of = s.piece().isEmpty() ? "" : " of “" + s.piece() + "”";
-    return s.isAcross()
-        ? "along the top edge" + of + ", 0 at the left"
-        : "along the left edge" + of + ", 0 at the top";
+  private String text(ScoreStrip s) {
+    return tell.say(
+        "guide.score-strip",
+        "across",
+        String.valueOf(s.isAcross()),
+        "named",
+        String.valueOf(!s.piece().isEmpty()),
+        "piece",
+        s.piece());
   }
 
   private void strip(TickStrip s) {
     double shown = Math.min(s.length(), width);
     String text =
-        "Tick strip for %s, as high as the paper strip: a tick every %s on both edges, the upper ones shifted by %s. Mark both edges, cut from tick to tick in turn: points up and down, %s a strip, %s waste at its ends.%s"
-            .formatted(
-                s.name(),
-                words.measure(s.base()),
-                words.measure(Math.abs(s.above().getFirst() - s.below().getFirst())),
-                Count.of(s.triangles(), "triangle"),
-                new Area(s.waste()).text(words.order().unit(), 1),
-                shown < s.length() ? " Move it on along the paper, first tick on last." : "");
+        tell.say(
+            "guide.ticks",
+            "letter",
+            s.letter(),
+            "paper",
+            new LayersText(words.order()).paper(s.paper()),
+            "base",
+            words.measure(s.base()),
+            "lead",
+            words.measure(Math.abs(s.above().getFirst() - s.below().getFirst())),
+            "triangles",
+            s.triangles(),
+            "waste",
+            tell.area(s.waste(), 1),
+            "moved",
+            String.valueOf(shown < s.length()));
     List<Mark> lines = new ArrayList<>();
     lines.add(Stroke.around(Polygon2.rectangle(0, 0, shown, s.height()), LineKind.CUT));
     double tick = Math.min(4, s.height() / 3);
@@ -260,9 +249,9 @@ public final class GuidePages {
     flow.gap(GAP);
   }
 
-  private static String names(List<String> panels) {
+  private String names(List<String> panels) {
     int most = 8;
     String shown = String.join(", ", panels.subList(0, Math.min(most, panels.size())));
-    return panels.size() > most ? shown + " and so on" : shown;
+    return panels.size() > most ? tell.say("guide.and-so-on", "panels", shown) : shown;
   }
 }

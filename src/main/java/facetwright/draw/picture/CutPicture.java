@@ -13,6 +13,7 @@ import facetwright.draw.Mark.Weight;
 import facetwright.geom.Box2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
+import facetwright.language.Telling;
 import facetwright.papers.cutting.CutPlace;
 import facetwright.papers.cutting.Part;
 import facetwright.papers.cutting.SheetPlan;
@@ -30,18 +31,21 @@ public final class CutPicture {
 
   private final LayerPlan plan;
   private final double scale;
+  private final Telling tell;
   private final List<Mark> marks = new ArrayList<>();
   private final List<Box2> taken = new ArrayList<>();
 
-  private CutPicture(LayerPlan plan, double scale) {
+  private CutPicture(LayerPlan plan, double scale, Telling tell) {
+    this.tell = tell;
     this.plan = plan;
     this.scale = scale;
   }
 
   /** At most so wide and high, in mm. */
-  public static Block of(SheetPlan sheet, LayerPlan plan, double width, double height) {
+  public static Block of(
+      SheetPlan sheet, LayerPlan plan, double width, double height, Telling tell) {
     double scale = Math.min(width / sheet.paper().width(), height / sheet.paper().height());
-    CutPicture picture = new CutPicture(plan, scale);
+    CutPicture picture = new CutPicture(plan, scale, tell);
     picture.part(sheet.whole(), Vec2.ZERO);
     List<CutPlace> cuts = CutPlace.of(sheet, plan.plan().wanted());
     double wide = scale * sheet.paper().width();
@@ -67,7 +71,7 @@ public final class CutPicture {
             .filter(s -> s.name().equals(name))
             .findFirst()
             .ifPresent(s -> zigzag(s.strip().points(), piece, at));
-        label(name, box.box());
+        label(plan.called(name, tell), box.box());
       }
       case Part.Cut cut -> {
         part(cut.first(), at);

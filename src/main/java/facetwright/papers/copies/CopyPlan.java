@@ -76,9 +76,9 @@ public record CopyPlan(Stock stock, Room room, List<Motion2> copies) {
     return copies.size();
   }
 
-  /** How many copies one sheet gives, in words: there may be more than are laid. */
-  public static String counted(int copies) {
-    return copies < MOST ? String.valueOf(copies) : MOST + " or more";
+  /** Whether there may be more than are laid. */
+  public boolean isMost() {
+    return copies.size() >= MOST;
   }
 
   /** All copies of the planned net as one net on the sheet. */

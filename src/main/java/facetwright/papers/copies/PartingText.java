@@ -1,5 +1,6 @@
 package facetwright.papers.copies;
 
+import facetwright.language.Telling;
 import facetwright.papers.order.Order;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -10,6 +11,7 @@ import java.util.stream.Collectors;
 public final class PartingText {
   private final Parting parting;
   private final Order order;
+  private final Telling tell;
 
   /**
    * @param order by whose ruler measures are told
@@ -17,6 +19,7 @@ public final class PartingText {
   public PartingText(Parting parting, Order order) {
     this.parting = parting;
     this.order = order;
+    this.tell = order.telling();
   }
 
   /** One line a step, in the order in which they are made; none where there are none. */
@@ -27,37 +30,46 @@ public final class PartingText {
     }
     if (!lines.isEmpty() && !parting.together().isEmpty()) {
       lines.add(
-          parting.together().stream().map(PartingText::list).collect(Collectors.joining("; "))
-              + ": no straight cut comes between these, part them with a knife.");
+          tell.say(
+              "cuts.knife",
+              "groups",
+              tell.apart(parting.together().stream().map(PartingText::list).toList())));
     }
     return lines;
   }
 
   private String line(int number, Parting.Step step) {
-    String what =
-        number == 1
-            ? "The whole sheet"
-            : (step.parts().size() == 1 ? "" : "Each of ")
-                + step.parts().stream()
-                    .map(p -> list(p.into().stream().flatMap(List::stream).sorted().toList()))
-                    .collect(Collectors.joining(", "));
-    String apart =
-        step.parts().stream()
-            .map(p -> p.into().stream().map(PartingText::list).collect(Collectors.joining(" | ")))
-            .collect(Collectors.joining("; "));
-    return number + ". " + what + " " + measures(step) + ": " + apart + ".";
-  }
-
-  private String measures(Parting.Step step) {
     List<String> at = step.at().stream().map(order::measure).toList();
-    String way = " " + step.way().text();
-    if (at.size() == 1) {
-      return "at " + at.getFirst() + way;
-    }
     boolean isOne = new LinkedHashSet<>(at).size() == 1;
-    return (isOne ? at.size() + " times at " + at.getFirst() : "at " + String.join(", then ", at))
-        + way
-        + ", each from the fresh edge";
+    return tell.say(
+        "cuts.parting",
+        "number",
+        String.valueOf(number),
+        "what",
+        number == 1 ? "whole" : step.parts().size() == 1 ? "one" : "several",
+        "parts",
+        step.parts().stream()
+            .map(p -> list(p.into().stream().flatMap(List::stream).sorted().toList()))
+            .collect(Collectors.joining(", ")),
+        "count",
+        at.size(),
+        "same",
+        String.valueOf(isOne && at.size() > 1),
+        "measure",
+        isOne
+            ? at.getFirst()
+            : at.stream()
+                .reduce((before, next) -> tell.say("cuts.then", "before", before, "next", next))
+                .orElseThrow(),
+        "way",
+        step.way().word(),
+        "apart",
+        tell.apart(
+            step.parts().stream()
+                .map(
+                    p ->
+                        p.into().stream().map(PartingText::list).collect(Collectors.joining(" | ")))
+                .toList()));
   }
 
   private static String list(List<Integer> items) {

@@ -1,5 +1,8 @@
 package facetwright.papers.cutting;
 
+import facetwright.language.Telling;
+import java.util.function.UnaryOperator;
+
 /**
  * Equal cuts that follow each other, as a maker does them.
  *
@@ -35,31 +38,39 @@ public record Cut(
    * As a maker reads it.
    *
    * @param measure the measure in words
+   * @param called what a piece of some name is called
    */
-  public String text(String measure) {
-    String number = times == 1 ? "Cut " + first : "Cuts " + first + " to " + last();
-    String what =
-        part.isEmpty()
-            ? "the whole sheet"
-            : of == 1 ? "part " + part : "each of the " + of + " parts " + part;
-    return "%s: %s at %s %s%s. Off %s %s; what is left is %s."
-        .formatted(
-            number,
-            what,
-            measure,
-            way.text(),
-            times == 1 ? "" : ", each from the fresh edge",
-            times == 1 ? "comes" : "come",
-            text(off, times),
-            text(rest, 1));
+  public String text(String measure, UnaryOperator<String> called, Telling tell) {
+    return tell.say(
+        "cuts.step",
+        "times",
+        times,
+        "first",
+        String.valueOf(first),
+        "last",
+        String.valueOf(last()),
+        "part",
+        part.isEmpty() ? "whole" : of == 1 ? "one" : "several",
+        "of",
+        of,
+        "letter",
+        part,
+        "measure",
+        measure,
+        "way",
+        way.word(),
+        "off",
+        text(off, times, called, tell),
+        "rest",
+        text(rest, 1, called, tell));
   }
 
-  private static String text(Name name, int count) {
+  private static String text(Name name, int count, UnaryOperator<String> called, Telling tell) {
     return switch (name) {
       case Name.Piece(String what) ->
-          count == 1 ? "a piece “" + what + "”" : count + " pieces “" + what + "”";
-      case Name.Part(String letter) -> count == 1 ? "part " + letter : count + " parts " + letter;
-      case Name.Waste() -> "waste";
+          tell.say("cuts.piece", "count", count, "name", called.apply(what));
+      case Name.Part(String letter) -> tell.say("cuts.part", "count", count, "letter", letter);
+      case Name.Waste() -> tell.say("cuts.waste");
     };
   }
 }

@@ -1,5 +1,6 @@
 package facetwright.papers.guide;
 
+import facetwright.papers.layers.LayerPaper;
 import facetwright.papers.layers.LayerPlan;
 import facetwright.papers.layers.Strip;
 import java.util.ArrayList;
@@ -8,7 +9,8 @@ import java.util.List;
 /**
  * A strip with ticks on both edges, as long as the paper strip it marks or one stretch of it.
  *
- * @param name what it marks
+ * @param letter of the layers that it marks
+ * @param paper what they are cut from
  * @param base from tick to tick on each edge, in mm
  * @param lead of the first tick on the one edge before the first on the other, in mm
  * @param length of the strip, in mm
@@ -19,7 +21,8 @@ import java.util.List;
  * @param waste left over at its two ends, in mm²
  */
 public record TickStrip(
-    String name,
+    String letter,
+    LayerPaper paper,
     double base,
     double lead,
     double length,
@@ -42,10 +45,10 @@ public record TickStrip(
       if (!named.group().letter().equals(last)) {
         last = named.group().letter();
         Strip s = named.strip();
-        String name = "layer " + last + ", " + plan.paper().text();
         all.add(
             new TickStrip(
-                name,
+                last,
+                plan.paper(),
                 s.base(),
                 s.lead(),
                 s.length(),

@@ -21,9 +21,4 @@ public record LayerPaper(String name, List<Paper> sizes, boolean faced, boolean 
       throw new IllegalArgumentException("the paper \"" + name + "\" needs the size of its sheet");
     }
   }
-
-  /** What a maker calls it. */
-  public String text() {
-    return name.isEmpty() ? "layer paper" : name;
-  }
 }

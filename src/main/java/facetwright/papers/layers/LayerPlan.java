@@ -1,5 +1,6 @@
 package facetwright.papers.layers;
 
+import facetwright.language.Telling;
 import facetwright.papers.cutting.CutPlan;
 import java.util.List;
 
@@ -21,6 +22,18 @@ public record LayerPlan(
   public LayerPlan {
     groups = List.copyOf(groups);
     strips = List.copyOf(strips);
+  }
+
+  /** What a piece of the trimmer's plan is called; strips have names of their own. */
+  public String called(String name, Telling tell) {
+    return strips.stream()
+        .filter(s -> s.name().equals(name))
+        .findFirst()
+        .map(
+            s ->
+                tell.say(
+                    "cuts.strip", "count", s.strip().triangles(), "letter", s.group().letter()))
+        .orElse(name);
   }
 
   /** Area of the paper that no layer uses, in mm², with what falls away beside slanted sides. */

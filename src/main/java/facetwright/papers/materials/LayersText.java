@@ -108,13 +108,13 @@ public record LayersText(Order order) {
   }
 
   /** How the ticks of a strip are set. */
-  private String ticks(LayerPlan.NamedStrip named) {
+  private String ticks(LayerPlan.NamedStrip named, LayerPlan plan) {
     Strip s = named.strip();
     return tell()
         .say(
             "materials.ticks",
             "strip",
-            named.name(),
+            plan.called(named.name(), tell()),
             "below",
             String.valueOf(s.startsBelow()),
             "base",
@@ -156,7 +156,7 @@ public record LayersText(Order order) {
   public List<String> steps(SheetPlan sheet, LayerPlan plan) {
     List<String> lines = new ArrayList<>();
     for (Cut step : Cuts.of(sheet, plan.plan().wanted())) {
-      lines.add(step.text(measure(step.at())));
+      lines.add(step.text(measure(step.at()), n -> plan.called(n, tell()), tell()));
     }
     int[] pieces = sheet.pieces(plan.plan().wanted().size());
     for (LayerPlan.NamedStrip strip : plan.strips()) {
@@ -167,7 +167,7 @@ public record LayersText(Order order) {
       if (!here) {
         continue;
       }
-      lines.add(ticks(strip));
+      lines.add(ticks(strip, plan));
     }
     return lines;
   }
@@ -192,7 +192,10 @@ public record LayersText(Order order) {
     List<String> kinds = new ArrayList<>();
     for (int k = 0; k < pieces.length; k++) {
       if (pieces[k] > 0) {
-        kinds.add(pieces[k] + " × " + tell().quoted(plan.plan().wanted().get(k).name()));
+        kinds.add(
+            pieces[k]
+                + " × "
+                + tell().quoted(plan.called(plan.plan().wanted().get(k).name(), tell())));
       }
     }
     return tell()

@@ -2,6 +2,9 @@ package facetwright.papers.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.language.Telling;
+import facetwright.measure.Ruler;
+import facetwright.measure.Unit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -37,7 +40,9 @@ class VerifyTest {
   @Test
   void stepsAsAMakerReadsThem() {
     List<Cut> steps = Cuts.of(new SheetPlan(PAPER, 1, good()), WANTED);
-    assertThat(steps.stream().map(s -> s.text(s.at() + " mm")))
+    assertThat(
+            steps.stream()
+                .map(s -> s.text(s.at() + " mm", n -> n, Telling.english(Unit.MM, Ruler.MM))))
         .containsExactly(
             "Cuts 1 to 2: the whole sheet at 30.0 mm from the left, each from the fresh edge. Off"
                 + " come 2 pieces “a”; what is left is part A.",
