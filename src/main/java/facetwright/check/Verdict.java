@@ -175,9 +175,12 @@ public final class Verdict {
   private Message joined() {
     return form.gaps().isEmpty()
         ? Message.text("it has no joins that could miss")
-        : Message.of(
-            "every join meets to within %s",
-            Value.within(Math.max(FINE, Math.ceil(form.gap() / FINE) * FINE)));
+        : Message.of("every join meets to within %s", within(form));
+  }
+
+  /** How near the joins of a form come, to the finest that is told. */
+  public static Value within(FoldedForm form) {
+    return Value.within(Math.max(FINE, Math.ceil(form.gap() / FINE) * FINE));
   }
 
   private Message strained() {
@@ -263,7 +266,8 @@ public final class Verdict {
         others == 0 ? "" : others == 1 ? " and one other" : Message.of(" and %s others", others));
   }
 
-  private static Value forgiven() {
+  /** How far card may bend. */
+  public static Value forgiven() {
     return Value.share(SolverSettings.USUAL.card().forgivenStrain());
   }
 }

@@ -8,6 +8,7 @@ import facetwright.draw.machine.Run;
 import facetwright.geom.Box2;
 import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
+import facetwright.language.Telling;
 import facetwright.net.sheet.Laid;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -40,6 +41,12 @@ final class DxfWriter implements Exporter {
   @Override
   public String use() {
     return "Cuts and scores on layers of their own, for a cutting machine.";
+  }
+
+  /** Programs read it. */
+  @Override
+  public Telling reader(Job job) {
+    return Telling.english(job.unit(), job.order().ruler());
   }
 
   @Override

@@ -1,6 +1,8 @@
 package facetwright.export;
 
 import facetwright.draw.Drawing;
+import facetwright.language.Telling;
+import facetwright.papers.order.Named;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.SequencedMap;
@@ -21,9 +23,19 @@ public interface Exporter {
     return job.named().file(ending());
   }
 
-  /** What the file says it is, such as "Harbour lantern: template". */
+  /** What the file says it is to its reader, such as "Harbour lantern: template". */
   default String title(Job job) {
-    return job.named().title(name(job));
+    return job.named().title(paper(job), reader(job));
+  }
+
+  /** What its reader calls it within a sentence, such as "template". */
+  default String paper(Job job) {
+    return Named.paper(format(), reader(job));
+  }
+
+  /** How whoever opens the file is told: as the order says. */
+  default Telling reader(Job job) {
+    return job.order().telling();
   }
 
   /** What a maker calls it, such as "Template". */
@@ -75,7 +87,7 @@ public interface Exporter {
    * @throws facetwright.export.file.ExportException when it can't be made of this job
    */
   default byte[] write(Job job) {
-    return PdfWriter.write(title(job), job.author(), pages(job));
+    return PdfWriter.write(title(job), job.author(), job.order().language(), pages(job));
   }
 
   /** Every file of the format by name; more than one only where a format holds one page a file. */

@@ -21,13 +21,14 @@ public final class FacetFiles {
     List<Drawing> pages = FacetPages.of(title, order, laid, folded, facets);
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
     Named named = new Named(title);
-    files.put(named.file("facets.pdf"), PdfWriter.write(named.title("Facets"), author, pages));
+    String told = named.title(Named.paper("facets", order.telling()), order.telling());
+    files.put(named.file("facets.pdf"), PdfWriter.write(told, author, order.language(), pages));
     for (int i = 0; i < pages.size(); i++) {
-      String page = pages.size() == 1 ? "Facets" : "Facets, page " + (i + 1);
-      files.put(named.file("facets.svg", i + 1), SvgWriter.write(named.title(page), pages.get(i)));
+      String page =
+          pages.size() == 1 ? told : order.telling().say("page.page", "title", told, "page", i + 1);
+      files.put(named.file("facets.svg", i + 1), SvgWriter.write(page, pages.get(i)));
       files.put(
-          named.file("facets.png", i + 1),
-          PngWriter.page(named.title(page), pages.get(i), order.pixels()));
+          named.file("facets.png", i + 1), PngWriter.page(page, pages.get(i), order.pixels()));
     }
     return files;
   }

@@ -3,6 +3,7 @@ package facetwright.export;
 import facetwright.fold.pose.Senses;
 import facetwright.geom.Vec3;
 import facetwright.json.JsonText;
+import facetwright.language.Telling;
 import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Panel;
@@ -41,6 +42,12 @@ final class FoldWriter implements Exporter {
   @Override
   public String use() {
     return "The flat net and the folded form, for programs that read the open FOLD format.";
+  }
+
+  /** Programs read it. */
+  @Override
+  public Telling reader(Job job) {
+    return Telling.english(job.unit(), job.order().ruler());
   }
 
   @Override

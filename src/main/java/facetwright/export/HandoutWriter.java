@@ -40,7 +40,8 @@ public final class HandoutWriter implements Exporter {
                 content.templates().size()));
     for (Drawing template : content.templates()) {
       boolean isFirst = template.equals(content.templates().getFirst());
-      pages.add(isFirst ? template.headed("Template") : template);
+      pages.add(
+          isFirst ? template.headed(job.order().telling().say("handout.template")) : template);
     }
     return pages;
   }

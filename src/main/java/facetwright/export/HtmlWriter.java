@@ -4,8 +4,10 @@ import facetwright.draw.Drawing;
 import facetwright.draw.picture.Block;
 import facetwright.draw.picture.HandoutPictures;
 import facetwright.draw.picture.Turnable;
+import facetwright.language.Telling;
 import facetwright.papers.handout.Picture;
 import facetwright.papers.handout.Section;
+import facetwright.papers.order.Named;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -50,8 +52,8 @@ final class HtmlWriter implements Exporter {
   }
 
   @Override
-  public String title(Job job) {
-    return job.named().title("Handout");
+  public String paper(Job job) {
+    return Named.paper("handout", reader(job));
   }
 
   @Override
@@ -76,6 +78,7 @@ final class HtmlWriter implements Exporter {
     private final String told;
     private final HandoutContent content;
     private final Job job;
+    private final Telling tell;
     private int number = 1;
 
     Page(XMLStreamWriter xml, String told, HandoutContent content, Job job) {
@@ -83,12 +86,13 @@ final class HtmlWriter implements Exporter {
       this.told = Xml.clean(told);
       this.content = content;
       this.job = job;
+      this.tell = job.order().telling();
     }
 
     void write() throws XMLStreamException {
       String title = Xml.clean(content.handout().title());
       xml.writeDTD("<!DOCTYPE html>");
-      open("html", "xmlns", "http://www.w3.org/1999/xhtml", "lang", "en");
+      open("html", "xmlns", "http://www.w3.org/1999/xhtml", "lang", job.order().language().tag());
       open("head");
       empty("meta", "charset", "utf-8");
       empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
@@ -99,7 +103,7 @@ final class HtmlWriter implements Exporter {
       open("main");
       element("h1", title);
       if (!content.handout().author().isBlank()) {
-        element("p", "by " + Xml.clean(content.handout().author()));
+        element("p", tell.say("handout.author", "author", Xml.clean(content.handout().author())));
       }
       for (Section section : content.handout().sections()) {
         section(section);
@@ -180,20 +184,29 @@ final class HtmlWriter implements Exporter {
     }
 
     private void view() throws XMLStreamException {
-      Picture made = new Picture.Folded(1, "", "The finished piece.");
+      Picture made = new Picture.Folded(1, "", tell.say("handout.alt-made"));
       open("section", "class", "view");
-      element("h2", "Open it and turn it");
-      open("div", "id", "view", "role", "img", "aria-label", "The finished piece.");
+      element("h2", tell.say("handout.view-heading"));
+      open(
+          "div",
+          "id",
+          "view",
+          "role",
+          "img",
+          "aria-label",
+          made.alt(),
+          "data-told",
+          tell.say("handout.view-alt", "percent", "#"));
       SvgWriter.element(xml, made.alt(), content.pictures().of(made, VIEW, VIEW), 1);
       close();
       open("div", "id", "controls", "hidden", "hidden");
       open("label", "for", "open");
-      xml.writeCharacters("From flat to made ");
+      xml.writeCharacters(tell.say("handout.view-slider") + " ");
       empty(
           "input", "id", "open", "type", "range", "min", "0", "max", "100", "step", "1", "value",
           "100");
       close();
-      element("p", "Drag the picture to turn it, or press the arrow keys on it.");
+      element("p", tell.say("handout.view-drag"));
       close();
       close();
       open("script");
@@ -210,13 +223,12 @@ final class HtmlWriter implements Exporter {
     private void templates() throws XMLStreamException {
       for (int i = 0; i < content.templates().size(); i++) {
         open("section", "class", "sheet sheet" + i);
-        element("h2", "Template, page " + (i + 1) + " of " + content.templates().size());
-        element("p", "Here it is small; printed it has its true size.");
+        element(
+            "h2",
+            tell.say("handout.template-page", "page", i + 1, "pages", content.templates().size()));
+        element("p", tell.say("handout.template-small"));
         SvgWriter.element(
-            xml,
-            "Template, page " + (i + 1) + ", at true size when printed.",
-            content.templates().get(i),
-            1);
+            xml, tell.say("handout.template-alt", "page", i + 1), content.templates().get(i), 1);
         close();
       }
     }

@@ -1,6 +1,7 @@
 package facetwright.export;
 
 import facetwright.geom.Vec3;
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.words.Decimals;
@@ -33,6 +34,12 @@ final class ObjWriter implements Exporter {
   @Override
   public String use() {
     return "The folded form in space, for a 3D program.";
+  }
+
+  /** Programs read it. */
+  @Override
+  public Telling reader(Job job) {
+    return Telling.english(job.unit(), job.order().ruler());
   }
 
   @Override

@@ -10,6 +10,7 @@ import facetwright.geom.Motion2;
 import facetwright.geom.Polygon2;
 import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
+import facetwright.language.Language;
 import facetwright.pace.Pace;
 import facetwright.papers.order.Named;
 import java.awt.Color;
@@ -70,8 +71,8 @@ public final class PdfWriter implements Exporter {
     return job.templates();
   }
 
-  /** Any pages as a document. */
-  public static byte[] write(String title, String author, List<Drawing> pages) {
+  /** Any pages as a document in a language. */
+  public static byte[] write(String title, String author, Language language, List<Drawing> pages) {
     try (PDDocument document = new PDDocument()) {
       document.setVersion(1.7f);
       document.setDocumentId(FIXED_ID);
@@ -80,7 +81,7 @@ public final class PdfWriter implements Exporter {
         document.getDocumentInformation().setAuthor(author);
       }
       document.getDocumentInformation().setCreator("Facetwright");
-      document.getDocumentCatalog().setLanguage("en");
+      document.getDocumentCatalog().setLanguage(language.tag());
       PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
       preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
       preferences.setDisplayDocTitle(true);

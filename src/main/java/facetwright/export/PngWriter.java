@@ -108,11 +108,11 @@ final class PngWriter implements Exporter {
     List<byte[]> all = new ArrayList<>();
     for (int i = 0; i < job.laid().sheets(); i++) {
       SheetPart part = SheetPart.of(job.laid(), i);
-      String of = job.laid().sheets() == 1 ? "" : ", sheet " + (i + 1);
+      String title = job.laid().sheets() == 1 ? title(job) : SvgDocument.sheet(this, job, i + 1);
       Frame frame = frame(box(part), job.order().pixels());
       List<Mark> marks =
           NetDrawing.of(part, EnumSet.allOf(NetDrawing.Content.class), frame.zoom()).marks();
-      all.add(frame.png(title(job) + of, marks.stream().filter(PngWriter::isOfTheNet).toList()));
+      all.add(frame.png(title, marks.stream().filter(PngWriter::isOfTheNet).toList()));
     }
     return all;
   }

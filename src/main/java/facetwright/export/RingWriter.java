@@ -68,6 +68,11 @@ public final class RingWriter implements Exporter {
     return "Ring of " + job.order().copies();
   }
 
+  @Override
+  public String paper(Job job) {
+    return reader(job).say("ring.title", "count", job.order().copies());
+  }
+
   /** Most orders are not for a ring. */
   @Override
   public boolean isUsual() {

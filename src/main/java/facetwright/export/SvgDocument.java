@@ -55,10 +55,15 @@ final class SvgDocument {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
     for (T page : pages) {
       int number = files.size() + 1;
-      String which = pages.size() == 1 ? "" : ", sheet " + number;
-      files.put(job.named().file(of.ending(), number), draw.apply(of.title(job) + which, page));
+      String title = pages.size() == 1 ? of.title(job) : sheet(of, job, number);
+      files.put(job.named().file(of.ending(), number), draw.apply(title, page));
     }
     return files;
+  }
+
+  /** What the file of one sheet of several says it is. */
+  static String sheet(Exporter of, Job job, int number) {
+    return of.reader(job).say("page.sheet", "title", of.title(job), "sheet", number);
   }
 
   /** Begins a picture of so many mm. */

@@ -39,11 +39,6 @@ public final class SvgWriter implements Exporter {
   }
 
   @Override
-  public String title(Job job) {
-    return job.named().title("Template");
-  }
-
-  @Override
   public byte[] write(Job job) {
     return files(job).firstEntry().getValue();
   }

@@ -3,6 +3,7 @@ package facetwright.language;
 import facetwright.measure.Area;
 import facetwright.measure.Length;
 import facetwright.measure.Mass;
+import facetwright.measure.Millilitres;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.words.Decimals;
@@ -62,6 +63,11 @@ public record Telling(Phrases phrases, Unit unit, Ruler ruler) {
   /** "about 12 g"; see {@link Mass#rounded}. */
   public String about(Mass mass) {
     return say("measure.about", "measure", figures(mass.rounded(unit)));
+  }
+
+  /** "about 150 ml"; see {@link Millilitres#rounded}. */
+  public String volume(double mm3) {
+    return say("measure.about", "measure", figures(Millilitres.rounded(mm3)));
   }
 
   /** A number with so many decimals at most. */

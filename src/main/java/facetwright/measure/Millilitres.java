@@ -9,9 +9,9 @@ public final class Millilitres {
 
   private Millilitres() {}
 
-  /** In whole millilitres, under ten to a tenth: "about 150 ml". */
-  public static String text(double mm3) {
+  /** In whole millilitres, under ten to a tenth: "150 ml". */
+  public static String rounded(double mm3) {
     double ml = mm3 / ONE;
-    return "about " + Decimals.places(ml, ml < 10 ? 1 : 0) + " ml";
+    return Decimals.places(ml, ml < 10 ? 1 : 0) + " ml";
   }
 }

@@ -114,7 +114,7 @@
     const mid = low.map((x, k) => (x + high[k]) / 2);
     const r = 1.04 * Math.hypot(high[0] - low[0], high[1] - low[1], high[2] - low[2]) / 2;
     svg.setAttribute("viewBox", [dot(right, mid) - r, -dot(up, mid) - r, 2 * r, 2 * r].map(x => x.toFixed(2)).join(" "));
-    view.setAttribute("aria-label", "The piece, folded " + Math.round(100 * t) + " % of the way. Arrow keys turn it.");
+    view.setAttribute("aria-label", view.dataset.told.replace("#", Math.round(100 * t)));
   }
   function turned(by, down) {
     turn += by;

@@ -100,6 +100,7 @@ class PaperPagesTest {
             PdfWriter.write(
                 job.title(),
                 job.author(),
+                job.order().language(),
                 RingPages.of(
                     job.title(),
                     job.order(),

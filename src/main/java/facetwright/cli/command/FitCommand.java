@@ -163,8 +163,9 @@ public final class FitCommand implements Callable<Integer> {
     files.put(
         named.file(layout.ending()),
         PdfWriter.write(
-            named.title(layout.name()),
+            named.title(Named.paper(layout.format(), order.telling()), order.telling()),
             was.header().author(),
+            order.language(),
             CopyPages.of(
                 was.title(),
                 order,

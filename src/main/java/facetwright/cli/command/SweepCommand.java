@@ -15,6 +15,7 @@ import facetwright.draw.page.ComparingPages;
 import facetwright.export.PdfWriter;
 import facetwright.export.SvgWriter;
 import facetwright.geom.RoundOff;
+import facetwright.language.Language;
 import facetwright.measure.Unit;
 import facetwright.papers.order.Named;
 import facetwright.papers.order.Order;
@@ -177,7 +178,9 @@ public final class SweepCommand implements Callable<Integer> {
     SequencedMap<String, byte[]> files = new LinkedHashMap<>();
     Named named = new Named(now.title());
     String told = named.title("Sweep of " + sweep.dial().name());
-    files.put(named.file("sweep.pdf"), PdfWriter.write(told, now.header().author(), pages));
+    files.put(
+        named.file("sweep.pdf"),
+        PdfWriter.write(told, now.header().author(), Language.ENGLISH, pages));
     for (int i = 0; i < pages.size(); i++) {
       files.put(named.file("sweep.svg", i + 1), SvgWriter.write(told, pages.get(i)));
     }

@@ -85,7 +85,10 @@ public final class HandoutPages {
     Flow flow =
         new Flow(
             page, handout.title(), Named.paper("handout", pictures.telling()), pictures.telling());
-    flow.title(handout.title(), handout.author().isBlank() ? "" : "by " + handout.author().strip());
+    String author = handout.author().strip();
+    flow.title(
+        handout.title(),
+        author.isEmpty() ? "" : pictures.telling().say("handout.author", "author", author));
     HandoutPages pages = new HandoutPages(pictures, flow, tall, glued);
     handout.sections().forEach(pages::section);
     pages.grid.end();

@@ -6,10 +6,10 @@ import facetwright.fold.making.Faces;
 import facetwright.fold.making.GlueOrder;
 import facetwright.fold.making.Numbers;
 import facetwright.fold.making.Step;
+import facetwright.language.Telling;
 import facetwright.net.Join;
 import facetwright.net.Join.Hold;
 import facetwright.net.Net;
-import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,14 +20,17 @@ import java.util.Map;
 final class AssemblyText {
   private final Net net;
   private final FittingText fittings;
+  private final Telling tell;
   private final GlueOrder gluing;
   private final Numbers numbers;
   private final Map<Integer, Faces.Face> faces;
 
   /**
    * @param gluing in which order the whole net is made up
+   * @param tell its reader
    */
-  AssemblyText(Net net, GlueOrder gluing, FittingText fittings) {
+  AssemblyText(Net net, GlueOrder gluing, FittingText fittings, Telling tell) {
+    this.tell = tell;
     this.net = net;
     this.fittings = fittings;
     this.gluing = gluing;
@@ -50,17 +53,14 @@ final class AssemblyText {
             lines.add(fittings.of(net.fittings().all().get(fitting), isLater));
         case Action.Pinched(_, boolean isAll) -> {
           folded.clear();
-          lines.add(
-              "Push the gussets in along their scores"
-                  + (isAll ? "" : ", those of this opening only")
-                  + ". Their edges meet of themselves and take no glue.");
+          lines.add(tell.say("gluing.pinched", "all", String.valueOf(isAll)));
         }
         case Action.Bonded(List<Bond> bonds, boolean isOpposite) -> {
           Bond first = bonds.getFirst();
           if (!(first instanceof Bond.Closing(int tab)) || faces.get(tab) == Faces.Face.NONE) {
             folded.clear();
           }
-          lines.add(Sentence.capital(text(first, folded)) + "." + also(bonds, isOpposite));
+          lines.add(text(first, folded) + also(bonds, isOpposite));
           bonds.forEach(b -> folded.add(numbers.of(b)));
         }
       }
@@ -75,12 +75,18 @@ final class AssemblyText {
       return "";
     }
     if (!isOpposite) {
-      return " Do the same with " + Sentence.listed(more) + ".";
+      return " " + tell.say("gluing.same", "rest", tell.listed(more));
     }
-    String opposite = " Do the same with " + more.getFirst() + ", opposite";
-    return more.size() == 1
-        ? opposite + "."
-        : opposite + ", then with " + Sentence.listed(more.subList(1, more.size())) + ".";
+    List<String> rest = more.subList(1, more.size());
+    return " "
+        + tell.say(
+            "gluing.opposite",
+            "first",
+            more.getFirst(),
+            "count",
+            rest.size(),
+            "rest",
+            rest.isEmpty() ? "" : tell.listed(rest));
   }
 
   private String text(Bond bond, List<Integer> folded) {
@@ -88,46 +94,35 @@ final class AssemblyText {
     return switch (bond) {
       case Bond.Joined(int join) -> text(net.joins().get(join), number);
       case Bond.Closing(int tab) when faces.get(tab) == Faces.Face.NONE ->
-          "fold tab " + number + " in over the opening, without glue yet";
+          numbered("gluing.fold-in", number);
       case Bond.Closing _ ->
-          "fold tab "
-              + number
-              + " over the opening and glue its inner face to "
-              + (folded.isEmpty()
-                  ? "what lies there"
-                  : (folded.size() == 1 ? "tab " : "tabs ")
-                      + Sentence.listed(folded.stream().map(String::valueOf).toList()));
+          tell.say(
+              "gluing.closing",
+              "n",
+              String.valueOf(number),
+              "folded",
+              folded.size(),
+              "tabs",
+              folded.isEmpty() ? "" : tell.listed(folded.stream().map(String::valueOf).toList()));
     };
   }
 
   private String text(Join join, int n) {
     return switch (join) {
-      case Join.Seam s when s.hold() == Hold.HOOK ->
-          "push hook " + n + " in behind edge " + n + ", cut into cut; no glue";
-      case Join.Seam s when s.hold() == Hold.LATCH ->
-          "lay the flap with tongue "
-              + n
-              + " in behind edge "
-              + n
-              + " and push the tongue out through its slot; no glue";
-      case Join.Lap l when l.hold() == Hold.TONGUE ->
-          "push tongue "
-              + n
-              + " through its slot in the panel marked "
-              + n
-              + " and fold it over; no glue";
-      case Join.Lap l when l.hold() == Hold.FLAP ->
-          "fold flap " + n + " in under the panel marked " + n + "; no glue";
-      case Join.Seam s when !s.hold().isGlued() ->
-          "tuck flap " + n + " in behind edge " + n + "; no glue";
-      case Join.Lap l when !l.hold().isGlued() ->
-          "tuck flap " + n + " in behind the panel marked " + n + "; no glue";
-      case Join.Lap l when faces.get(l.under()) == Faces.Face.INSIDE ->
-          "glue the inner faces of flap " + n + " and of the panel marked " + n + " together";
-      case Join.Lap l -> "glue flap " + n + " under the panel marked " + n;
-      case Join.Seam s when s.tab() == Join.Seam.NO_TAB ->
-          "bring the two edges " + n + " together, edge to edge, and tape them inside";
-      case Join.Seam s -> "glue tab " + n + " under edge " + n;
+      case Join.Seam s when s.hold() == Hold.HOOK -> numbered("gluing.hook", n);
+      case Join.Seam s when s.hold() == Hold.LATCH -> numbered("gluing.latch", n);
+      case Join.Lap l when l.hold() == Hold.TONGUE -> numbered("gluing.tongue", n);
+      case Join.Lap l when l.hold() == Hold.FLAP -> numbered("gluing.flap", n);
+      case Join.Seam s when !s.hold().isGlued() -> numbered("gluing.tuck-edge", n);
+      case Join.Lap l when !l.hold().isGlued() -> numbered("gluing.tuck-panel", n);
+      case Join.Lap l when faces.get(l.under()) == Faces.Face.INSIDE -> numbered("gluing.faces", n);
+      case Join.Lap _ -> numbered("gluing.lap", n);
+      case Join.Seam s when s.tab() == Join.Seam.NO_TAB -> numbered("gluing.tape", n);
+      case Join.Seam _ -> numbered("gluing.tab", n);
     };
+  }
+
+  private String numbered(String key, int n) {
+    return tell.say(key, "n", String.valueOf(n));
   }
 }

@@ -2,9 +2,8 @@ package facetwright.papers.handout;
 
 import facetwright.check.fit.ClosingStack;
 import facetwright.fold.pose.FoldedForm;
+import facetwright.fold.pose.Measures;
 import facetwright.language.Telling;
-import facetwright.measure.Length;
-import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.sheet.Laid;
@@ -30,42 +29,49 @@ final class FirstPage {
   private FirstPage() {}
 
   /** The finished piece, as it stands in use. */
-  private static Optional<Picture> made(FoldedForm form) {
+  private static Optional<Picture> made(FoldedForm form, Telling tell) {
     return Handout.isSolved(form)
-        ? Optional.of(new Picture.Folded(1, "", "The finished piece."))
+        ? Optional.of(new Picture.Folded(1, "", tell.say("handout.alt-made")))
         : Optional.empty();
   }
 
   /** How large it is, what it weighs, and how long it takes. */
   static Section size(Order order, Laid laid, FoldedForm form, Judgement judgement, Works works) {
-    Unit unit = order.unit();
+    Telling tell = order.telling();
     List<String> lines = new ArrayList<>();
     if (Handout.isSolved(form)) {
-      lines.add(form.measures().size(mm -> text(mm, unit)) + ".");
+      Measures measures = form.measures();
+      lines.add(
+          tell.say(
+              "handout.size",
+              "height",
+              tell.read(measures.height()),
+              "width",
+              tell.read(measures.width()),
+              "depth",
+              tell.read(measures.depth())));
     }
-    lines.add(judgement.text(unit));
+    lines.add(judgement.text(tell));
     ClosingStack.of(laid, form).stream()
         .max(Comparator.comparingDouble(ClosingStack::thickness))
-        .ifPresent(s -> lines.add(thick(unit, laid.net(), s)));
+        .ifPresent(s -> lines.add(thick(tell, laid.net(), s)));
     lines.add(new WorksText(order).weight(works.materials()));
-    lines.add(Level.time(works.materials(), order.telling()));
-    lines.add(Level.text(laid.net(), order.telling()));
-    return new Section.Facts("Finished size", made(form), lines);
+    lines.add(Level.time(works.materials(), tell));
+    lines.add(Level.text(laid.net(), tell));
+    return new Section.Facts(tell.say("handout.size-heading"), made(form, tell), lines);
   }
 
-  private static String thick(Unit unit, Net net, ClosingStack stack) {
+  private static String thick(Telling tell, Net net, ClosingStack stack) {
     boolean tabs =
         stack.panels().stream().allMatch(p -> net.panels().get(p).role() == PanelRole.TAB);
-    return String.format(
-        "Where %d %s lie on each other the card is %s thick: %s.",
+    return tell.say(
+        "handout.thick",
+        "panels",
         stack.panels().size(),
-        tabs ? "tabs" : "panels",
-        text(stack.thickness(), unit),
-        tabs ? "press it while the glue grips" : "what closes over it stands off by as much");
-  }
-
-  private static String text(double mm, Unit unit) {
-    return new Length(mm).read(unit);
+        "tabs",
+        String.valueOf(tabs),
+        "thickness",
+        tell.read(stack.thickness()));
   }
 
   /** What has to lie ready. */
@@ -81,28 +87,37 @@ final class FirstPage {
       lines.add(papers);
     }
     lines.add(words.tools(works, isForBoard));
-    return new Section.Facts(
-        pieces == 1 ? "You need" : "You need, for " + pieces + " pieces", lines);
+    return new Section.Facts(order.telling().say("handout.needs-heading", "pieces", pieces), lines);
   }
+
+  /** What card is trimmed to, in words; exactly where it is for a board. */
+  private record Blank(String width, String height, boolean isForBoard) {}
 
   /** What the card is trimmed to, blanks that are alike together. */
   private static String blanks(ScoreChart chart, Telling tell) {
-    Map<String, Integer> counts = new LinkedHashMap<>();
+    Map<Blank, Integer> counts = new LinkedHashMap<>();
     for (PieceChart piece : chart.pieces()) {
       for (Step step : piece.steps()) {
         if (step instanceof Step.Trim(Measure width, Measure height)) {
           counts.merge(
-              width.text(tell)
-                  + " × "
-                  + height.text(tell)
-                  + (piece.isForBoard() ? "" : ", or a little larger"),
-              1,
-              Integer::sum);
+              new Blank(width.text(tell), height.text(tell), piece.isForBoard()), 1, Integer::sum);
         }
       }
     }
     List<String> all = new ArrayList<>();
-    counts.forEach((size, n) -> all.add((n == 1 ? "" : n + " of ") + size));
-    return "Cut from the card: " + String.join("; ", all) + ".";
+    counts.forEach(
+        (blank, n) ->
+            all.add(
+                tell.say(
+                    "handout.blank",
+                    "count",
+                    n,
+                    "width",
+                    blank.width(),
+                    "height",
+                    blank.height(),
+                    "board",
+                    String.valueOf(blank.isForBoard()))));
+    return tell.say("handout.blanks", "blanks", tell.apart(all));
   }
 }

@@ -2,12 +2,11 @@ package facetwright.papers.handout;
 
 import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.FoldedForm;
-import facetwright.measure.Length;
-import facetwright.measure.Millilitres;
-import facetwright.measure.Unit;
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import facetwright.net.fitting.Extra;
 import facetwright.net.fitting.Fitting;
+import facetwright.net.fitting.LightKind;
 import facetwright.words.Sentence;
 import java.util.List;
 import java.util.Map;
@@ -19,17 +18,17 @@ final class FittingText {
 
   private final Net net;
   private final FoldedForm form;
-  private final Unit unit;
+  private final Telling tell;
   private final Map<Integer, Integer> numbers;
 
   /**
    * @param gluing in which order all is made up: what is glued is told by its number there
    */
-  FittingText(Net net, GlueOrder gluing, Unit unit) {
+  FittingText(Net net, GlueOrder gluing, Telling tell) {
     this.numbers = gluing.numbers().ofPanels(net);
     this.net = net;
     this.form = gluing.form();
-    this.unit = unit;
+    this.tell = tell;
   }
 
   /**
@@ -38,76 +37,87 @@ final class FittingText {
    * @param isLater whether something is glued after it
    */
   String of(Fitting fitting, boolean isLater) {
-    String words =
+    String later = String.valueOf(isLater);
+    String told =
         switch (fitting.thing()) {
-          case Extra.Ribbon ribbon -> ribbon(ribbon);
+          case Extra.Ribbon ribbon -> ribbon(ribbon, later);
           case Extra.Light light ->
-              "put the "
-                  + light.kind()
-                  + " in, "
-                  + length(light.across())
-                  + " across and "
-                  + length(light.height())
-                  + " tall";
-          case Extra.Filling filling -> filling(fitting, filling);
-          case Extra.Note note -> note.text();
+              tell.say(
+                  "gluing.light",
+                  "later",
+                  later,
+                  "kind",
+                  LightKind.word(light.kind()),
+                  "called",
+                  light.kind(),
+                  "across",
+                  tell.read(light.across()),
+                  "height",
+                  tell.read(light.height()));
+          case Extra.Filling filling -> filling(fitting, filling, later);
+          case Extra.Note note -> Sentence.capital(note.text()) + ".";
         };
-    boolean isNote = fitting.thing() instanceof Extra.Note;
-    String told = isLater && !isNote ? "before you go on, " + words : words;
-    return Sentence.capital(told) + (told.matches(".*[.!?…]$") ? "" : ".");
+    // What a script says may end a sentence itself.
+    return told.replaceAll("([.!?…])\\.$", "$1");
   }
 
-  private String ribbon(Extra.Ribbon ribbon) {
-    String what =
-        "the ribbon, " + length(ribbon.length()) + " long and " + length(ribbon.width()) + " wide";
-    String tied = ribbon.tied().isEmpty() ? "" : "tie it " + ribbon.tied();
+  private String ribbon(Extra.Ribbon ribbon, String later) {
+    String length = tell.read(ribbon.length());
+    String width = tell.read(ribbon.width());
     if (ribbon.through().isEmpty()) {
-      return "tie " + what + ", " + ribbon.tied();
+      return tell.say(
+          "gluing.tie", "later", later, "length", length, "width", width, "tied", ribbon.tied());
     }
-    return "thread "
-        + what
-        + ", through "
-        + holes(ribbon.through())
-        + " and draw both ends out"
-        + (tied.isEmpty() ? "" : "; " + tied);
+    List<Integer> panels = ribbon.through();
+    boolean isOfTabs = numbers.keySet().containsAll(panels);
+    List<String> names =
+        isOfTabs
+            ? panels.stream().map(numbers::get).distinct().sorted().map(String::valueOf).toList()
+            : panels.stream().map(p -> tell.quoted(net.panels().get(p).name())).toList();
+    return tell.say(
+        "gluing.ribbon",
+        "later",
+        later,
+        "length",
+        length,
+        "width",
+        width,
+        "where",
+        isOfTabs ? "tabs" : names.size() <= NAMED ? "panels" : "many",
+        "count",
+        names.size(),
+        "names",
+        tell.listed(names),
+        "first",
+        names.getFirst(),
+        "last",
+        names.getLast(),
+        "knot",
+        String.valueOf(!ribbon.tied().isEmpty()),
+        "tied",
+        ribbon.tied());
   }
 
-  private String holes(List<Integer> panels) {
-    if (numbers.keySet().containsAll(panels)) {
-      List<String> told =
-          panels.stream().map(numbers::get).distinct().sorted().map(String::valueOf).toList();
-      return told.size() == 1
-          ? "the hole of tab " + told.getFirst()
-          : "the holes of tabs " + Sentence.listed(told);
-    }
-    List<String> names = panels.stream().map(p -> "“" + net.panels().get(p).name() + "”").toList();
-    return names.size() <= NAMED
-        ? (names.size() == 1 ? "the hole of " : "the holes of ") + Sentence.listed(names)
-        : "the holes of all "
-            + names.size()
-            + " from "
-            + names.getFirst()
-            + " to "
-            + names.getLast();
-  }
-
-  private String filling(Fitting fitting, Extra.Filling filling) {
-    String what = filling.count() > 0 ? filling.count() + " " + filling.what() : filling.what();
-    String size = filling.hasSize() ? ", each up to " + length(filling.across()) + " across" : "";
-    if (filling.hasVolume()) {
-      return "fill in " + what + size + ", " + Millilitres.text(filling.volume()) + " in all";
-    }
-    double holds = form.measures(net, fitting.panels()).volume();
-    return filling.count() > 0
-        ? "put in " + what + size
-        : "fill in "
-            + what
-            + size
-            + ", as much as goes in"
-            + (Handout.isSolved(form) && holds > 0 ? ": it holds " + Millilitres.text(holds) : "");
-  }
-
-  private String length(double mm) {
-    return new Length(mm).read(unit);
+  private String filling(Fitting fitting, Extra.Filling filling, String later) {
+    double holds = filling.hasVolume() ? 0 : form.measures(net, fitting.panels()).volume();
+    boolean isHeld = Handout.isSolved(form) && holds > 0;
+    return tell.say(
+        "gluing.filling",
+        "later",
+        later,
+        "how",
+        filling.hasVolume()
+            ? "volume"
+            : filling.count() > 0 ? "count" : isHeld ? "held" : "unknown",
+        "count",
+        filling.count(),
+        "what",
+        filling.what(),
+        "sized",
+        String.valueOf(filling.hasSize()),
+        "across",
+        filling.hasSize() ? tell.read(filling.across()) : "",
+        "volume",
+        tell.volume(filling.hasVolume() ? filling.volume() : holds));
   }
 }

@@ -6,7 +6,7 @@ import facetwright.fold.making.Step;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.PopOut;
-import facetwright.measure.Unit;
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import facetwright.net.PanelRole;
 import facetwright.net.sheet.Laid;
@@ -46,12 +46,14 @@ public record Handout(
   }
 
   /** What stands out of a card that is scored and slit; common practice, no source. */
-  private static final List<String> POPPED_OUT =
-      List.of(
-          "Bend the card a little along the score that runs through its middle. Push the strips"
-              + " between the slits through from behind as you do, the lowest first.",
-          "Crease each score of the strips the way its line tells, mountain or valley.",
-          "Close the card flat, press it, and open it again: what is slit stands out.");
+  private static Section poppedOut(Telling tell) {
+    return new Section.Ordered(
+        tell.say("handout.pop-heading"),
+        List.of(
+            tell.say("handout.pop-bend"),
+            tell.say("handout.pop-crease"),
+            tell.say("handout.pop-close")));
+  }
 
   /**
    * @param order what is set is told by its ruler, what is only read in its unit
@@ -70,30 +72,34 @@ public record Handout(
       Works works) {
     Net net = laid.net();
     FoldedForm form = gluing.form();
-    Unit unit = order.unit();
-    ByRuler byRuler = ByRuler.of(laid, form, ScoreChart.of(net, order.ruler()), order.telling());
+    Telling tell = order.telling();
+    ByRuler byRuler = ByRuler.of(laid, form, ScoreChart.of(net, order.ruler()), tell);
     ScoreChart chart = byRuler.chart();
     List<Step> steps = gluing.steps();
-    FittingText fittings = new FittingText(net, gluing, unit);
+    FittingText fittings = new FittingText(net, gluing, tell);
     List<Section> sections = new ArrayList<>();
     List<Making> makings = new ArrayList<>();
     sections.add(FirstPage.size(order, laid, form, judgement, works));
     sections.add(FirstPage.needs(order, net, works, chart));
-    sections.add(new Section.Facts("Take care", Cautions.of(net, title, order.telling())));
+    sections.add(
+        new Section.Facts(tell.say("handout.care-heading"), Cautions.of(net, title, tell)));
     if (net.parts().all().isEmpty()) {
       sections.addAll(Scoring.of(laid, byRuler, works, order));
       if (isSolved(form) && PopOut.is(net)) {
-        sections.add(new Section.Ordered("Push out what is slit", POPPED_OUT));
+        sections.add(poppedOut(tell));
       }
       if (isSolved(form)) {
-        sections.add(new Section.Pictures("Shape", pictures(1, Picture.Folded.ALL, net, steps)));
+        sections.add(
+            new Section.Pictures(
+                Whose.ALL.heading(tell, "handout.shape"),
+                pictures(1, Picture.Folded.ALL, net, steps, tell)));
       }
       if (!steps.isEmpty()) {
-        AssemblyText text = new AssemblyText(net, gluing, fittings);
+        AssemblyText text = new AssemblyText(net, gluing, fittings, tell);
         Making making = new Making(Picture.Folded.ALL, text.actions(steps));
         makings.add(making);
         List<String> lines = text.lines(making.actions());
-        sections.add(glue(net, "", 0, making, lines));
+        sections.add(glue(net, Whose.ALL, 0, making, lines, tell));
       }
     } else {
       sections.addAll(new PartByPart(order, laid, gluing, byRuler, works).sections(makings));
@@ -111,27 +117,28 @@ public record Handout(
    * @param made which part of the way it is until it is made
    * @param part what is shown
    */
-  static List<Picture> pictures(double made, int part, Net net, List<Step> steps) {
+  static List<Picture> pictures(double made, int part, Net net, List<Step> steps, Telling tell) {
     List<Picture> pictures = new ArrayList<>();
-    String lift = "Lift all panels along their scores, a little everywhere";
+    String inward = inward(net, part);
     if (steps.stream().anyMatch(Step.Glue.class::isInstance)) {
-      pictures.add(
-          folded(made, ON_THE_WAY[0], part, lift + "; then go on evenly" + inward(net, part)));
+      String on = tell.say("handout.lift-on", "inward", inward);
+      pictures.add(folded(made, ON_THE_WAY[0], part, on, tell));
       return pictures;
     }
-    pictures.add(folded(made, ON_THE_WAY[0], part, lift + "."));
-    pictures.add(folded(made, ON_THE_WAY[1], part, "Go on evenly" + inward(net, part)));
-    pictures.add(new Picture.Folded(made, part, "Made.", "The finished piece from the side."));
+    pictures.add(folded(made, ON_THE_WAY[0], part, tell.say("handout.lift"), tell));
+    String on = tell.say("handout.go-on", "inward", inward);
+    pictures.add(folded(made, ON_THE_WAY[1], part, on, tell));
+    pictures.add(
+        new Picture.Folded(made, part, tell.say("handout.made"), tell.say("handout.alt-side")));
     return pictures;
   }
 
-  private static Picture folded(double made, double way, int part, String words) {
-    long percent = Math.round(100 * way);
-    return new Picture.Folded(
-        made * way, part, words, "The piece folded " + percent + " % of the way, from the side.");
+  private static Picture folded(double made, double way, int part, String words, Telling tell) {
+    String alt = tell.say("handout.alt-way", "percent", Math.round(100 * way));
+    return new Picture.Folded(made * way, part, words, alt);
   }
 
-  /** Which of its panels go inward, to follow on a few words; a stop where none does. */
+  /** The word by which phrases tell which of its panels go inward. */
   private static String inward(Net net, int part) {
     List<Integer> panels =
         part == Picture.Folded.ALL
@@ -141,19 +148,19 @@ public record Handout(
     panels.forEach(p -> roles.add(net.panels().get(p).role()));
     boolean tabs = roles.contains(PanelRole.TAB);
     boolean gussets = roles.contains(PanelRole.GUSSET);
-    String what = tabs && gussets ? "tabs and gussets" : tabs ? "tabs" : gussets ? "gussets" : "";
-    return what.isEmpty() ? "." : "; " + what + " go inward.";
+    return tabs && gussets ? "both" : tabs ? "tabs" : gussets ? "gussets" : "none";
   }
 
   /**
-   * @param part what is made up, to follow on a heading; empty for all
+   * @param part what is made up
    * @param index of the making
    * @param told what each of its actions does, in words
    */
-  static Section glue(Net net, String part, int index, Making making, List<String> told) {
+  static Section glue(
+      Net net, Whose part, int index, Making making, List<String> told, Telling tell) {
     List<Bond> bonds = making.bonds();
     if (bonds.isEmpty()) {
-      return new Section.Ordered("Make up" + part + " in this order", told);
+      return new Section.Ordered(part.heading(tell, "gluing.heading", "how", "make"), told);
     }
     boolean isGlued =
         bonds.stream()
@@ -163,16 +170,14 @@ public record Handout(
                         || net.joins().get(join).hold().isGlued());
     List<Picture> pictures = new ArrayList<>();
     for (int i = 0; i < told.size(); i++) {
-      pictures.add(new Picture.Midway(index, i, told.get(i), "The piece before this step."));
+      pictures.add(new Picture.Midway(index, i, told.get(i), tell.say("gluing.alt-before")));
     }
-    pictures.add(new Picture.Midway(index, told.size(), "Made.", "The finished piece."));
-    String note =
-        isGlued
-            ? "Numbers are those of the template: ringed on what is glued, plain where it goes."
-                + " Hatched takes the glue; dotted, on its far side. Fit it dry first; glue thinly."
-            : "Numbers are those of the template: ringed on what moves, plain where it goes."
-                + " Nothing is glued: it opens again.";
+    pictures.add(
+        new Picture.Midway(
+            index, told.size(), tell.say("handout.made"), tell.say("handout.alt-made")));
     return new Section.Steps(
-        (isGlued ? "Glue" : "Close") + part + " in this order", List.of(note), pictures);
+        part.heading(tell, "gluing.heading", "how", isGlued ? "glue" : "close"),
+        List.of(tell.say("gluing.numbers", "glued", String.valueOf(isGlued))),
+        pictures);
   }
 }

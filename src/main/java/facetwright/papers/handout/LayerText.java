@@ -1,14 +1,15 @@
 package facetwright.papers.handout;
 
+import facetwright.language.Telling;
 import facetwright.net.Layer;
 import facetwright.net.Net;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.layers.LayerGroup;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
-import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -17,11 +18,13 @@ final class LayerText {
   private final Net net;
   private final Works works;
   private final Order order;
+  private final Telling tell;
 
   LayerText(Net net, Works works, Order order) {
     this.net = net;
     this.works = works;
     this.order = order;
+    this.tell = order.telling();
   }
 
   /** What is to be cut for all pieces, a sentence; empty where nothing is glued on. */
@@ -30,7 +33,7 @@ final class LayerText {
     for (LayerGroup g : groups()) {
       all.add(counted(g, g.count() * works.materials().pieces()));
     }
-    return all.isEmpty() ? "" : "Papers to glue on: " + String.join("; ", all) + ".";
+    return all.isEmpty() ? "" : tell.say("handout.papers", "papers", tell.apart(all));
   }
 
   /** What is glued on some panels of one piece, a sentence; empty where nothing is. */
@@ -41,14 +44,10 @@ final class LayerText {
     for (LayerGroup g : groups()) {
       int count = (int) g.panels().stream().filter(names::contains).count();
       if (count > 0) {
-        all.add(counted(g, count) + ", " + border(g));
+        all.add(tell.say("handout.bordered", "paper", counted(g, count), "borders", borders(g)));
       }
     }
-    return all.isEmpty()
-        ? ""
-        : "Glue on the decorative papers, tinted here, while the piece is flat: "
-            + String.join("; ", all)
-            + ".";
+    return all.isEmpty() ? "" : tell.say("handout.glue-papers", "papers", tell.apart(all));
   }
 
   private List<LayerGroup> groups() {
@@ -56,30 +55,37 @@ final class LayerText {
   }
 
   private String counted(LayerGroup g, int count) {
-    String many = count == 1 ? "" : "s";
-    String kind =
-        switch (g.kind()) {
-          case RECTANGLE -> "rectangle" + many + " of ";
-          case TRIANGLE -> "triangle" + many + ", each in a box of ";
-          case OTHER -> "piece" + many + ", each in a box of ";
-        };
-    String paper = g.paper().isBlank() ? "" : " from “" + g.paper() + "”";
-    return count + " " + kind + size(g.width()) + " × " + size(g.height()) + paper;
+    return tell.say(
+        "handout.paper",
+        "kind",
+        g.kind().name().toLowerCase(Locale.ROOT),
+        "count",
+        count,
+        "width",
+        size(g.width()),
+        "height",
+        size(g.height()),
+        "named",
+        String.valueOf(!g.paper().isBlank()),
+        "paper",
+        g.paper());
   }
 
-  private String border(LayerGroup g) {
+  private String borders(LayerGroup g) {
     List<String> borders =
         net.layers().stream()
             .filter(l -> l.paper().equals(g.paper()))
             .filter(l -> g.panels().contains(net.panels().get(l.panel()).name()))
             .map(Layer::reveal)
             .distinct()
-            .map(mm -> mm == 0 ? "no border" : "a border of " + size(mm))
+            .map(
+                mm ->
+                    tell.say("handout.border", "bare", String.valueOf(mm == 0), "border", size(mm)))
             .toList();
-    return "with " + Sentence.listed(borders) + " all round";
+    return tell.listed(borders);
   }
 
   private String size(double mm) {
-    return Measure.of(mm, order.ruler()).text(order.telling());
+    return Measure.of(mm, order.ruler()).text(tell);
   }
 }

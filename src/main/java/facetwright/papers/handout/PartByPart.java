@@ -7,7 +7,7 @@ import facetwright.fold.making.WhenTogether;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.fold.pose.Together;
 import facetwright.fold.walk.FoldPath;
-import facetwright.measure.Unit;
+import facetwright.language.Telling;
 import facetwright.net.Net;
 import facetwright.net.Parts;
 import facetwright.net.sheet.Laid;
@@ -28,7 +28,7 @@ final class PartByPart {
   private static final double BEFORE = 0.7;
 
   private final Order order;
-  private final Unit unit;
+  private final Telling tell;
   private final Laid laid;
   private final FoldedForm form;
   private final ByRuler byRuler;
@@ -44,7 +44,7 @@ final class PartByPart {
    */
   PartByPart(Order order, Laid laid, GlueOrder gluing, ByRuler byRuler, Works works) {
     this.order = order;
-    this.unit = order.unit();
+    this.tell = order.telling();
     this.laid = laid;
     this.form = gluing.form();
     this.byRuler = byRuler;
@@ -53,7 +53,7 @@ final class PartByPart {
     this.net = laid.net();
     this.parts = net.parts();
     this.piece = net.pieceOfPanel();
-    this.fittings = new FittingText(net, gluing, order.unit());
+    this.fittings = new FittingText(net, gluing, tell);
   }
 
   /**
@@ -61,17 +61,16 @@ final class PartByPart {
    */
   List<Section> sections(List<Making> makings) {
     List<List<Step>> glued = glued();
-    AssemblyText text = new AssemblyText(net, gluing, fittings);
+    AssemblyText text = new AssemblyText(net, gluing, fittings, tell);
     double made = form.together().isSome() ? FoldPath.APART : 1;
     List<Section> sections = new ArrayList<>();
     for (int i : inOrder()) {
       Parts.Part part = parts.all().get(i);
-      int count = parts.count(i);
-      String of = " “" + parts.called(i) + "”" + (count == 1 ? "" : " (make " + count + ")");
+      Whose of = Whose.part(parts.called(i), parts.count(i));
       sections.addAll(of(of, part.panels()));
       if (Handout.isSolved(form)) {
-        List<Picture> pictures = Handout.pictures(made, i, net, glued.get(i));
-        sections.add(new Section.Pictures("Shape of" + of, pictures));
+        List<Picture> pictures = Handout.pictures(made, i, net, glued.get(i), tell);
+        sections.add(new Section.Pictures(of.heading(tell, "handout.shape"), pictures));
       }
       if (!glued.get(i).isEmpty()) {
         sections.add(glue(of, i, glued.get(i), text, makings));
@@ -79,27 +78,26 @@ final class PartByPart {
     }
     List<Integer> left = left();
     if (!left.isEmpty()) {
-      sections.addAll(of(" what else there is", left));
+      sections.addAll(of(Whose.REST, left));
       if (!glued.getLast().isEmpty()) {
-        sections.add(
-            glue(" what else there is", Picture.Folded.ALL, glued.getLast(), text, makings));
+        sections.add(glue(Whose.REST, Picture.Folded.ALL, glued.getLast(), text, makings));
       }
     }
     if (form.together().isSome()) {
       sections.add(together());
       List<String> last = together(form.together().stages().size());
       if (!last.isEmpty()) {
-        sections.add(new Section.Ordered("When all is together", last));
+        sections.add(new Section.Ordered(tell.say("together.last"), last));
       }
     }
     return sections;
   }
 
   private Section glue(
-      String of, int part, List<Step> own, AssemblyText text, List<Making> makings) {
+      Whose of, int part, List<Step> own, AssemblyText text, List<Making> makings) {
     Making making = new Making(part, text.actions(own));
     makings.add(making);
-    return Handout.glue(net, of, makings.size() - 1, making, text.lines(making.actions()));
+    return Handout.glue(net, of, makings.size() - 1, making, text.lines(making.actions()), tell);
   }
 
   /** Of parts made alike the first, in the order of their pieces in the chart. */
@@ -111,7 +109,7 @@ final class PartByPart {
         .toList();
   }
 
-  private List<Section> of(String of, List<Integer> panels) {
+  private List<Section> of(Whose of, List<Integer> panels) {
     List<Integer> pieces = panels.stream().map(p -> piece[p]).distinct().toList();
     return Scoring.of(laid, byRuler, pieces, sheets(panels), of, works, order);
   }
@@ -159,7 +157,7 @@ final class PartByPart {
     List<Together.Swing> swings = form.together().swings();
     double all = stages.size() + swings.size();
     List<Picture> pictures = new ArrayList<>();
-    TogetherText text = new TogetherText(parts, form.together(), unit);
+    TogetherText text = new TogetherText(parts, form.together(), tell);
     int done = 0;
     for (List<Together.Stage> run : text.runs()) {
       List<String> before = new ArrayList<>();
@@ -171,18 +169,16 @@ final class PartByPart {
           together(
               (done - 1 + BEFORE) / all,
               told(before, text.words(run)),
-              "The parts as they come together."));
+              tell.say("together.alt-coming")));
     }
     for (int i = 0; i < swings.size(); i++) {
       double shut = (stages.size() + i) / all;
-      String words = HingeText.words(parts, swings.get(i), unit);
-      pictures.add(together(shut, words, "The parts with the hinge shut."));
+      String words = HingeText.words(parts, swings.get(i), tell);
+      pictures.add(together(shut, words, tell.say("together.alt-shut")));
     }
-    pictures.add(new Picture.Folded(1, "All together.", "The finished piece from the side."));
+    pictures.add(new Picture.Folded(1, tell.say("together.made"), tell.say("handout.alt-side")));
     return new Section.Steps(
-        "Put the parts together",
-        List.of("Try each dry first: what slides needs no glue, what stands on another does."),
-        pictures);
+        tell.say("together.heading"), List.of(tell.say("together.dry")), pictures);
   }
 
   private static Picture together(double part, String words, String shown) {
@@ -202,7 +198,10 @@ final class PartByPart {
         .toList();
   }
 
-  private static String told(List<String> first, String then) {
-    return first.isEmpty() ? then : String.join(" ", first) + " Then " + Sentence.small(then);
+  private String told(List<String> first, String then) {
+    return first.isEmpty()
+        ? then
+        : tell.say(
+            "together.then", "before", String.join(" ", first), "then", Sentence.small(then));
   }
 }

@@ -2,13 +2,12 @@ package facetwright.papers.handout;
 
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
-import facetwright.measure.Length;
+import facetwright.language.Telling;
 import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.PieceChart;
-import facetwright.papers.order.Order;
 
 /** From where on its sheet a blank is cut, in words. */
-record Place(Laid laid, Order order) {
+record Place(Laid laid, Telling tell) {
   private static final LengthTolerance SAME = LengthTolerance.UNSEEN;
 
   /** A sentence after a space; empty where a piece is alone, or reaches over its sheet. */
@@ -26,21 +25,24 @@ record Place(Laid laid, Order order) {
     if (!isLevel && !isOnEnd) {
       return "";
     }
-    String which =
-        laid.sheets() == 1 ? "On the sheet" : "On sheet " + (at + 1) + " of " + laid.sheets();
     return " "
-        + which
-        + ", its "
-        + (sheet.width() > sheet.height() ? "long" : "short")
-        + " side across, it lies "
-        + length(box.minX() - sheet.minX())
-        + " from the left edge and "
-        + length(sheet.maxY() - box.maxY())
-        + " from the top"
-        + (isLevel ? "." : ", standing on end.");
+        + tell.say(
+            "handout.place",
+            "sheets",
+            laid.sheets(),
+            "sheet",
+            at + 1,
+            "long",
+            String.valueOf(sheet.width() > sheet.height()),
+            "left",
+            length(box.minX() - sheet.minX()),
+            "top",
+            length(sheet.maxY() - box.maxY()),
+            "upright",
+            String.valueOf(!isLevel));
   }
 
   private String length(double mm) {
-    return new Length(Math.max(0, mm)).read(order.unit());
+    return tell.read(Math.max(0, mm));
   }
 }

@@ -1,8 +1,6 @@
 package facetwright.papers.handout;
 
 import facetwright.language.Telling;
-import facetwright.measure.Length;
-import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.backing.Backings;
 import facetwright.net.sheet.Laid;
@@ -33,10 +31,9 @@ final class Scoring {
   private final ScoreChart chart;
   private final List<Integer> pieces;
   private final List<Integer> sheets;
-  private final String part;
+  private final Whose part;
   private final Works works;
   private final Order order;
-  private final Unit unit;
   private final Telling tell;
 
   private Scoring(
@@ -44,7 +41,7 @@ final class Scoring {
       ByRuler byRuler,
       List<Integer> pieces,
       List<Integer> sheets,
-      String part,
+      Whose part,
       Works works,
       Order order) {
     this.laid = laid;
@@ -55,7 +52,6 @@ final class Scoring {
     this.part = part;
     this.works = works;
     this.order = order;
-    this.unit = order.unit();
     this.tell = order.telling();
   }
 
@@ -65,7 +61,7 @@ final class Scoring {
         byRuler,
         IntStream.range(0, byRuler.chart().pieces().size()).boxed().toList(),
         IntStream.range(0, laid.sheets()).boxed().toList(),
-        "",
+        Whose.ALL,
         works,
         order);
   }
@@ -75,14 +71,14 @@ final class Scoring {
    *
    * @param pieces which
    * @param sheets on which they lie
-   * @param part what they are of, to follow on a heading: “box”; empty for all
+   * @param part what they are of
    */
   static List<Section> of(
       Laid laid,
       ByRuler byRuler,
       List<Integer> pieces,
       List<Integer> sheets,
-      String part,
+      Whose part,
       Works works,
       Order order) {
     Scoring scoring = new Scoring(laid, byRuler, pieces, sheets, part, works, order);
@@ -96,10 +92,6 @@ final class Scoring {
 
   private List<Section> piece(int index) {
     PieceChart piece = chart.pieces().get(index);
-    String of =
-        pieces.size() == 1
-            ? part
-            : part + ": piece " + (pieces.indexOf(index) + 1) + ", with “" + piece.name() + "”";
     List<Picture> scores = new ArrayList<>();
     List<Picture> cuts = new ArrayList<>();
     List<StepWords> scored = new ArrayList<>();
@@ -117,7 +109,7 @@ final class Scoring {
           piece.isForBoard() ? StepText.brief(step, words.get(s), frames.get(s), tell) : full;
       said = said.equals(words.get(s)) ? full : said;
       (step.isCut() ? cut : scored).add(said);
-      String where = step instanceof Step.Trim ? new Place(laid, order).of(index, piece) : "";
+      String where = step instanceof Step.Trim ? new Place(laid, tell).of(index, piece) : "";
       (step.isCut() ? cuts : scores)
           .add(new Picture.Scored(index, s, said.text() + where, full.with(where), alt(step)));
     }
@@ -125,25 +117,33 @@ final class Scoring {
     List<String> toRead = ChartNotes.toRead(scored, tell);
     List<String> notes = new ArrayList<>(notes(piece));
     notes.addAll(toRead);
-    sections.add(new Section.Steps("Score" + of, notes, scores));
+    sections.add(new Section.Steps(heading("handout.score", index), notes, scores));
     if (!cuts.isEmpty()) {
       List<String> before = new ArrayList<>(inOrder(piece));
       before.addAll(ChartNotes.toRead(cut, tell));
       before.removeAll(toRead);
-      sections.add(new Section.Steps("Cut" + of, before, cuts));
+      sections.add(new Section.Steps(heading("handout.cut", index), before, cuts));
     }
     return sections;
   }
 
+  /** Which piece it is, where there are several. */
+  private String heading(String key, int index) {
+    boolean isAlone = pieces.size() == 1;
+    return part.heading(
+        tell,
+        key,
+        "piece",
+        isAlone ? 0 : pieces.indexOf(index) + 1,
+        "with",
+        chart.pieces().get(index).name());
+  }
+
   /** Why what is cut comes in this order, where several kinds of cuts do. */
-  private static List<String> inOrder(PieceChart piece) {
+  private List<String> inOrder(PieceChart piece) {
     boolean isInside = piece.steps().stream().anyMatch(s -> s.isCut() && !isWaste(s));
     boolean isWaste = piece.steps().stream().anyMatch(Scoring::isWaste);
-    return isInside && isWaste
-        ? List.of(
-            "What lies inside comes first, while the sheet is whole and firm; waste comes off"
-                + " last.")
-        : List.of();
+    return isInside && isWaste ? List.of(tell.say("handout.inside-first")) : List.of();
   }
 
   private static boolean isWaste(Step step) {
@@ -153,61 +153,50 @@ final class Scoring {
   /** Cuts of many corners are pricked through, too: nobody measures dozens of places. */
   private StepWords brief(Step step, StepWords words) {
     return step.isCut() && words.text().length() > LONGEST
-        ? StepText.byTemplate(step, tell)
-            .with(
-                " Prick the corners through the printed template; the score chart tells them by"
-                    + " their measures.")
+        ? StepText.byTemplate(step, tell).with(" " + tell.say("handout.prick"))
         : words;
   }
 
   private List<String> notes(PieceChart piece) {
     if (piece.isForBoard()) {
-      return List.of(
-          "On a scoring board, or with a ruler and a bone folder; the template is not needed for"
-              + " it. Score while the sheet is square; the outside faces up.");
+      return List.of(tell.say("handout.on-board"));
     }
     String why =
         piece.parallelPart() < ScoreChart.FOR_BOARD
             ? piece.hindrance(tell)
             : byRuler.why().orElseGet(() -> piece.hindrance(tell));
     return List.of(
-        (why
-                + " Fix the printed template on the card with two bits of tape, outside up, prick"
-                + " both ends of every score and every corner of the cuts through with a pin, and"
-                + " lift it off. "
-                + (piece.isTooMuch()
-                    ? "Its points would take "
-                        + piece.measures()
-                        + " different measures: too many to be marked one by one."
-                    : piece.isByTemplate()
-                        ? ""
-                        : "The score chart of this design tells every point by its measures, for"
-                            + " anyone without a printer."))
+        tell.say(
+                "handout.by-template",
+                "why",
+                why,
+                "chart",
+                piece.isTooMuch() ? "many" : piece.isByTemplate() ? "none" : "told",
+                "measures",
+                piece.measures())
             .strip());
   }
 
-  private static String alt(Step step) {
-    return switch (step) {
-      case Step.Trim _ -> "The blank.";
-      case Step.FullScores _, Step.ShortScores _, Step.SpotScores _ ->
-          "The blank as it lies in this step, the new scores bold.";
-      case Step.Points _ -> "The blank with its points.";
-      case Step.Punch _ -> "The blank with its holes.";
-      case Step.Windows _ -> "The blank with its windows.";
-      case Step.Slits s when s.isForTongues() -> "The blank, the cuts for tongues bold.";
-      case Step.Slits _ -> "The blank, the slits bold.";
-      case Step.CutAway _ -> "The blank, the waste shaded.";
-    };
+  private String alt(Step step) {
+    return tell.say(
+        "handout.alt-step",
+        "step",
+        switch (step) {
+          case Step.Trim _ -> "trim";
+          case Step.FullScores _, Step.ShortScores _, Step.SpotScores _ -> "scores";
+          case Step.Points _ -> "points";
+          case Step.Punch _ -> "punch";
+          case Step.Windows _ -> "windows";
+          case Step.Slits s when s.isForTongues() -> "tongues";
+          case Step.Slits _ -> "slits";
+          case Step.CutAway _ -> "waste";
+        });
   }
 
   private String behind(List<Backings.Piece> backings) {
     List<String> papers = backings.stream().map(b -> b.asked().paper()).distinct().toList();
     double least = backings.stream().mapToDouble(Backings.Piece::overlap).min().orElseThrow();
-    return "Turn the piece over. Glue "
-        + String.join(" and ", papers)
-        + " behind the windows, inside the dashed lines, so that each reaches "
-        + new Length(least).read(unit)
-        + " or more past its window all round. No glue may reach the window.";
+    return tell.say("handout.backings", "papers", tell.listed(papers), "overlap", tell.read(least));
   }
 
   /** What is glued or written on while it is flat; empty where nothing is. */
@@ -226,14 +215,10 @@ final class Scoring {
     }
     boolean isCut = net.fittings().labels().stream().anyMatch(l -> l.asked().cut());
     if (isCut) {
-      words.add(
-          "Cut out the labels, which are printed at true size with the guides, and glue each where"
-              + " it is outlined, its words the way up that they have on the template.");
+      words.add(tell.say("handout.cut-labels"));
     }
     if (net.fittings().labels().stream().anyMatch(l -> !l.asked().cut())) {
-      words.add(
-          "Write or stamp the words on as the template has them; one that is printed on the card"
-              + " has them already.");
+      words.add(tell.say("handout.write-labels"));
     }
     return String.join(" ", words);
   }
@@ -244,30 +229,22 @@ final class Scoring {
       pictures.add(
           new Picture.Senses(
               i,
-              i == pieces.getFirst()
-                  ? "Fold every score once, sharply, and open it again. Dash-dot are mountains: the"
-                      + " crest toward you. Dashed are valleys: the crest away from you."
-                      + ChartNotes.hinges(laid.net(), i, tell)
-                  : "The same for “"
-                      + chart.pieces().get(i).name()
-                      + "”."
-                      + ChartNotes.hinges(laid.net(), i, tell),
-              "The piece scored and cut, mountains dash and dot, valleys dashed."));
+              (i == pieces.getFirst()
+                      ? tell.say("handout.crease")
+                      : tell.say("handout.crease-same", "name", chart.pieces().get(i).name()))
+                  + ChartNotes.hinges(laid.net(), i, tell),
+              tell.say("handout.alt-senses")));
     }
     String on = goesOn();
     for (int i : on.isEmpty() ? List.<Integer>of() : sheets) {
-      pictures.add(new Picture.Layered(i, on, "The flat net with what goes on it."));
+      pictures.add(new Picture.Layered(i, on, tell.say("handout.alt-layered")));
     }
     int[] pieceOf = laid.net().pieceOfPanel();
     List<Backings.Piece> backings =
         Backings.of(laid.net()).stream().filter(b -> pieces.contains(pieceOf[b.panel()])).toList();
     for (int i : backings.isEmpty() ? List.<Integer>of() : sheets) {
-      pictures.add(
-          new Picture.Backed(
-              i,
-              behind(backings),
-              "The flat net, its inside up, with a" + " dashed line round each backing."));
+      pictures.add(new Picture.Backed(i, behind(backings), tell.say("handout.alt-backed")));
     }
-    return new Section.Steps("Fold once" + part, List.of(), pictures);
+    return new Section.Steps(part.heading(tell, "handout.fold"), List.of(), pictures);
   }
 }

@@ -2,8 +2,7 @@ package facetwright.papers.handout;
 
 import facetwright.fold.pose.PartNames;
 import facetwright.fold.pose.Together;
-import facetwright.measure.Length;
-import facetwright.measure.Unit;
+import facetwright.language.Telling;
 import facetwright.net.Parts;
 import facetwright.net.Parts.Placing;
 import facetwright.net.Parts.Side;
@@ -11,18 +10,20 @@ import facetwright.words.Decimals;
 import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** How parts come together, in words: what is done alike is told once, with its number. */
 final class TogetherText {
   private final Parts parts;
   private final Together together;
-  private final Unit unit;
+  private final Telling tell;
 
-  TogetherText(Parts parts, Together together, Unit unit) {
+  TogetherText(Parts parts, Together together, Telling tell) {
     this.parts = parts;
     this.together = together;
-    this.unit = unit;
+    this.tell = tell;
   }
 
   /** The stages that are told in one breath, run by run. */
@@ -65,63 +66,96 @@ final class TogetherText {
   String words(List<Together.Stage> run) {
     Placing placing = placing(run.getFirst());
     if (placing instanceof Placing.With) {
-      return "Lay " + withAll(run) + ", as the picture shows; they go in together.";
-    }
-    if (run.size() == 1) {
-      return words(placing, name(placing.part()), name(placing.onto()), at(run)) + turned(placing);
+      return Sentence.capital(
+          tell.say("together.lay", "parts", text(together(run)), "how", withAll(run)));
     }
     boolean isOnOne = run.stream().map(s -> placing(s).onto()).distinct().count() == 1;
+    if (run.size() == 1) {
+      return words(run, name(placing.part()), name(placing.onto()), 1);
+    }
     if (isOnOne) {
       String all = text(run.stream().map(s -> placing(s).part()).toList());
-      return words(placing, all, name(placing.onto()), at(run)) + turned(placing);
+      return words(run, all, name(placing.onto()), 1);
     }
-    String one = "“" + parts.called(placing.part()) + "”";
-    String other = "“" + parts.called(placing.onto()) + "”";
-    return words(placing, one, other, at(run.subList(0, 1)))
-        + turned(placing)
-        + " Do so with "
-        + (run.size() == 2 ? "both." : "all " + run.size() + ".");
+    return words(
+        run.subList(0, 1),
+        tell.quoted(parts.called(placing.part())),
+        tell.quoted(parts.called(placing.onto())),
+        run.size());
   }
 
-  private String words(Placing placing, String one, String other, String at) {
+  /**
+   * @param again how often it is done alike
+   */
+  private String words(List<Together.Stage> run, String one, String other, int again) {
+    Placing placing = placing(run.getFirst());
+    List<String> places = places(run);
+    Optional<Together.Nest> nest =
+        together.nests().stream()
+            .filter(n -> parts.placings().get(n.placing()).shut().equals(placing.shut()))
+            .findFirst();
+    return Sentence.capital(
+        tell.say(
+            "together.put",
+            "how",
+            how(placing),
+            "one",
+            one,
+            "other",
+            other,
+            "side",
+            placing.shut() instanceof Placing.Beside b ? word(b.side()) : "",
+            "gap",
+            placing instanceof Placing.Beside b ? tell.read(b.gap()) : "",
+            "deep",
+            String.valueOf(nest.isPresent()),
+            "depth",
+            nest.map(n -> tell.read(n.depth())).orElse(""),
+            "middle",
+            middle(run, places),
+            "places",
+            tell.apart(places),
+            "turn",
+            placing.turn() == 0 ? "none" : placing.turn() > 0 ? "left" : "right",
+            "degrees",
+            tell.figures(Decimals.plain(Math.abs(placing.turn()))),
+            "again",
+            again));
+  }
+
+  private static String how(Placing placing) {
     return switch (placing) {
-      case Placing.Over _ -> "Put " + one + " over " + other + deep(placing);
-      case Placing.Into _ -> "Push " + one + " into " + other + deep(placing);
-      case Placing.Hinged(Placing.On _, Side _, double _) -> "Lay " + one + " on " + other + at;
-      case Placing.Hinged(Placing.Beside beside, Side _, double _) ->
-          "Stand " + one + side(beside.side()) + other + ", close against it";
-      case Placing.Hinged hinged -> words(hinged.shut(), one, other, at);
-      case Placing.On _ -> "Glue " + one + " on " + other + at;
-      case Placing.Beside beside ->
-          "Stand " + one + side(beside.side()) + other + ", " + length(beside.gap()) + " away";
+      case Placing.Over _ -> "over";
+      case Placing.Into _ -> "into";
+      case Placing.Hinged(Placing.On _, Side _, double _) -> "lay";
+      case Placing.Hinged(Placing.Beside _, Side _, double _) -> "close";
+      case Placing.Hinged hinged -> how(hinged.shut());
+      case Placing.On _ -> "glue";
+      case Placing.Beside _ -> "away";
       case Placing.With _ -> throw new IllegalArgumentException("told with the others");
     };
   }
 
-  private static String side(Side side) {
-    return switch (side) {
-      case RIGHT -> " to the right of ";
-      case LEFT -> " to the left of ";
-      case FRONT -> " in front of ";
-      case BACK -> " behind ";
-    };
+  /** The word by which phrases tell a side. */
+  static String word(Side side) {
+    return side.name().toLowerCase(Locale.ROOT);
   }
 
-  /** All that lies together, and how. */
-  private String withAll(List<Together.Stage> run) {
+  private List<Integer> together(List<Together.Stage> run) {
     List<Integer> all = new ArrayList<>(List.of(placing(run.getFirst()).onto()));
     run.forEach(s -> all.add(s.as().part()));
-    String how =
-        run.stream().allMatch(s -> s.as() instanceof Placing.On)
-            ? "one on the other"
-            : run.stream().allMatch(s -> isAt(s.as(), Side.RIGHT))
-                ? "side by side"
-                : run.stream().allMatch(s -> isAt(s.as(), Side.BACK))
-                    ? "one behind the other"
-                    : run.stream().anyMatch(s -> s.as() instanceof Placing.On)
-                        ? "in layers"
-                        : "in rows";
-    return text(all) + " " + how;
+    return all;
+  }
+
+  /** How all of them lie that lie together. */
+  private static String withAll(List<Together.Stage> run) {
+    return run.stream().allMatch(s -> s.as() instanceof Placing.On)
+        ? "on"
+        : run.stream().allMatch(s -> isAt(s.as(), Side.RIGHT))
+            ? "beside"
+            : run.stream().allMatch(s -> isAt(s.as(), Side.BACK))
+                ? "behind"
+                : run.stream().anyMatch(s -> s.as() instanceof Placing.On) ? "layers" : "rows";
   }
 
   private static boolean isAt(Placing placing, Side side) {
@@ -134,60 +168,64 @@ final class TogetherText {
         .filter(n -> n.inner() == part && n.with().size() > 1)
         .findFirst()
         .map(n -> text(n.with()))
-        .orElse("“" + parts.all().get(part).name() + "”");
+        .orElse(tell.quoted(parts.all().get(part).name()));
   }
 
   private String text(List<Integer> some) {
-    return PartNames.of(parts, some).text(unit).replaceAll("\"([^\"]*)\"", "“$1”");
-  }
-
-  private String deep(Placing placing) {
-    return together.nests().stream()
-        .filter(n -> parts.placings().get(n.placing()).shut().equals(placing))
-        .findFirst()
-        .map(n -> ", " + length(n.depth()) + " deep")
-        .orElse("");
+    return tell.listed(
+        PartNames.alike(parts, some).stream()
+            .map(
+                a ->
+                    tell.say(
+                        "together.parts",
+                        "which",
+                        a.times() == 1
+                            ? "one"
+                            : a.times() < a.count() ? "some" : a.times() == 2 ? "both" : "all",
+                        "name",
+                        a.name(),
+                        "times",
+                        a.times()))
+            .toList());
   }
 
   /** Where what stands on another has its middle, of several one after the other. */
-  private String at(List<Together.Stage> run) {
-    List<String> places =
-        run.stream()
-            .map(s -> placing(s).shut())
-            .flatMap(p -> p instanceof Placing.On on ? Stream.of(off(on)) : Stream.empty())
-            .toList();
-    if (places.size() == 1) {
-      return places.getFirst().isEmpty()
-          ? ", middle on middle"
-          : ", its middle " + places.getFirst() + " of the middle";
-    }
-    return places.isEmpty()
-        ? ""
-        : ", counted from its middle "
-            + String.join(
-                "; ", places.stream().map(p -> p.isEmpty() ? "in the middle" : p).toList());
+  private List<String> places(List<Together.Stage> run) {
+    return run.stream()
+        .map(s -> placing(s).shut())
+        .flatMap(p -> p instanceof Placing.On on ? Stream.of(place(on)) : Stream.empty())
+        .toList();
   }
 
-  private String off(Placing.On on) {
-    List<String> off = new ArrayList<>();
-    if (on.at().x() != 0) {
-      off.add(length(Math.abs(on.at().x())) + (on.at().x() > 0 ? " to the right" : " to the left"));
-    }
-    if (on.at().y() != 0) {
-      off.add(length(Math.abs(on.at().y())) + (on.at().y() > 0 ? " to the back" : " to the front"));
-    }
-    return off.isEmpty() ? "" : Sentence.listed(off);
+  private String middle(List<Together.Stage> run, List<String> places) {
+    return switch (places.size()) {
+      case 0 -> "none";
+      case 1 ->
+          placing(run.getFirst()).shut() instanceof Placing.On on && where(on).equals("middle")
+              ? "same"
+              : "one";
+      default -> "several";
+    };
   }
 
-  private static String turned(Placing placing) {
-    return placing.turn() == 0
-        ? "."
-        : ", turned by "
-            + Decimals.plain(Math.abs(placing.turn()))
-            + (placing.turn() > 0 ? "° to the left." : "° to the right.");
+  private static String where(Placing.On on) {
+    boolean isAcross = on.at().x() != 0;
+    boolean isAlong = on.at().y() != 0;
+    return isAcross ? isAlong ? "both" : "across" : isAlong ? "along" : "middle";
   }
 
-  private String length(double mm) {
-    return new Length(mm).read(unit);
+  private String place(Placing.On on) {
+    return tell.say(
+        "together.place",
+        "where",
+        where(on),
+        "x",
+        tell.read(Math.abs(on.at().x())),
+        "right",
+        String.valueOf(on.at().x() > 0),
+        "y",
+        tell.read(Math.abs(on.at().y())),
+        "back",
+        String.valueOf(on.at().y() > 0));
   }
 }

@@ -1,6 +1,7 @@
 package facetwright.papers.order;
 
 import facetwright.language.Telling;
+import facetwright.words.Sentence;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -59,6 +60,18 @@ public record Named(String design) {
    */
   public static String paper(String format, Telling tell) {
     return tell.say("page.paper", "paper", format.replace("-", ""));
+  }
+
+  /**
+   * What a file says it is to its reader: "Harbour lantern: handout".
+   *
+   * @param paper what its reader calls it within a sentence, such as "handout"
+   */
+  public String title(String paper, Telling tell) {
+    String of = design.replaceAll("\\p{Cntrl}+", " ").strip();
+    return of.isEmpty()
+        ? Sentence.capital(paper)
+        : tell.say("page.title", "design", of, "paper", paper);
   }
 
   /**

@@ -15,8 +15,10 @@ import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec3;
+import facetwright.language.Telling;
 import facetwright.net.Join;
 import facetwright.net.Net;
+import facetwright.papers.order.Order;
 import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import java.util.List;
@@ -97,8 +99,9 @@ class AssemblyTest {
     long pinched = d.net().joins().stream().filter(j -> Gluing.isPinch(d.net(), j)).count();
     assertThat(pinched).isEqualTo(8);
     List<Step> glued = d.gluing().steps().stream().filter(Step.Glue.class::isInstance).toList();
+    Telling tell = Order.usual(d.unit()).telling();
     AssemblyText text =
-        new AssemblyText(d.net(), d.gluing(), new FittingText(d.net(), d.gluing(), d.unit()));
+        new AssemblyText(d.net(), d.gluing(), new FittingText(d.net(), d.gluing(), tell), tell);
     List<String> lines = text.lines(text.actions(glued));
     assertThat(lines).noneMatch(l -> l.contains("gusset of"));
     assertThat(lines.getFirst()).isEqualTo("Glue tab 1 under edge 1. Do the same with 2.");
