@@ -10,10 +10,7 @@ import java.util.function.Supplier;
 
 /** Refuses nonsense at the call, naming the thing and its allowed range. */
 public final class Ask {
-  /** No measure of a net may be over this, in mm. */
-  public static final double MOST_MM = 5000;
-
-  /** No length may be asked for that is over this, in mm: ten metres. */
+  /** No measure of a net may be over this, and none may be asked for, in mm: ten metres. */
   public static final double LONGEST = 10_000;
 
   /** A side of an outline may be no shorter, in mm: nothing that a knife can follow. */
@@ -40,7 +37,7 @@ public final class Ask {
   }
 
   public static double length(String what, double mm, Site site) {
-    return length(what, mm, MOST_MM, site);
+    return length(what, mm, LONGEST, site);
   }
 
   /** A length from the one to the other, in mm. */

@@ -89,8 +89,8 @@ public final class Shapes {
   public static Polygon2 outline(String what, List<Vec2> corners, Site site) {
     Ask.count("the corners of " + what, corners.size(), 3, MOST_CORNERS, site);
     for (Vec2 c : corners) {
-      Ask.between("a corner of " + what, c.x(), -Ask.MOST_MM, Ask.MOST_MM, site);
-      Ask.between("a corner of " + what, c.y(), -Ask.MOST_MM, Ask.MOST_MM, site);
+      Ask.between("a corner of " + what, c.x(), -Ask.LONGEST, Ask.LONGEST, site);
+      Ask.between("a corner of " + what, c.y(), -Ask.LONGEST, Ask.LONGEST, site);
     }
     List<Vec2> apart = Polygon2.distinct(corners);
     Ask.that(

@@ -27,6 +27,20 @@ class RefusalsTest {
     Facetwright.evaluate("d.js", script, Map.of(), Budget.USUAL);
   }
 
+  /** What the language itself refuses is told in words of ours. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "must(false, \"m\".repeat(2e9)); | a text would come out longer than a text can be",
+        "const a = new Array(-1); | a list can't have so many places",
+        "const a = []; a.length = -1; | a list can't have so many places",
+        "say(\"m\".repeat(-1)); | a text can't be repeated so often",
+      })
+  void limitsOfTheLanguage(String line, String told) {
+    assertThat(refusal("mm", line)).contains(told).doesNotContain("Invalid", "Look at the values");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -49,6 +49,36 @@ class RoomInsideTest {
     return Double.parseDouble(m.group(1));
   }
 
+  /** Too high and too wide: the lower one that is advised goes in. */
+  @Test
+  void aLowerAndNarrowerOneIsAdvised() throws ScriptException {
+    Random random = new Random(5);
+    for (int i = 0; i < 4; i++) {
+      double side = 8 + 10 * random.nextDouble();
+      String form = "prism({ sides: 6, side: %s, height: 25 }).open(\"top\").unfold()";
+      String light = form + ".light({ across: %s, height: %s });";
+      Design high = evaluate(light, side, 3 * side, 40);
+      Finding told =
+          high.findings().stream()
+              .filter(f -> f.rule().equals("no-room"))
+              .findFirst()
+              .orElseThrow();
+      Matcher wide =
+          Pattern.compile("Take a lower one, up to ([\\d.]+) mm across, or make the form larger\\.")
+              .matcher(told.fix());
+      assertThat(wide.matches()).as(told.fix()).isTrue();
+      double across = Double.parseDouble(wide.group(1));
+      assertThat(across).isEqualTo(Math.sqrt(3) * side, within(FOUND));
+      assertThat(evaluate(light, side, across - FOUND, 20).findings())
+          .noneMatch(f -> f.rule().equals("no-room"));
+      Design only = evaluate(light, side, side, 40);
+      assertThat(only.findings())
+          .filteredOn(f -> f.rule().equals("no-room"))
+          .extracting(Finding::fix)
+          .containsExactly("Take a lower one, or make the form larger.");
+    }
+  }
+
   /** The circle that touches both outer walls and the inner corner: r (1 + 1 / √2) = arm. */
   @Test
   void pocketsOutsideAreNoRoom() throws ScriptException {

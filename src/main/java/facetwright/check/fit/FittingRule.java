@@ -82,7 +82,11 @@ public final class FittingRule implements Rule {
         isHollow
             ? Message.of(
                 "Take one up to %s across, or make the form larger.", Value.atMost(moment.room()))
-            : Message.text("Take a lower one, or make the form larger."),
+            : moment.low() >= moment.needs()
+                ? Message.text("Take a lower one, or make the form larger.")
+                : Message.of(
+                    "Take a lower one, up to %s across, or make the form larger.",
+                    Value.atMost(moment.low())),
         fitting);
   }
 

@@ -11,6 +11,7 @@ import java.io.Serializable;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
@@ -47,6 +48,9 @@ public final class Moments {
     this.hollow = new Hollow(net, form.poses(), fitting.panels());
   }
 
+  /** Nothing is lower, in mm. */
+  private static final double LOW = 1;
+
   /**
    * A moment, with what there is room for.
    *
@@ -55,10 +59,11 @@ public final class Moments {
    * @param needs how wide the way has to be, in mm; 0 for what needs none
    * @param way how wide it is then, in mm; where that is wide enough it may be wider
    * @param room how wide the hollow is for a thing so high, in mm
+   * @param low the same for the lowest thing, where none so high stands there
    * @param hole how wide the hole below is by which it falls out when all is made, in mm; 0 where
    *     it does not
    */
-  public record Found(int at, double needs, double way, double room, double hole)
+  public record Found(int at, double needs, double way, double room, double low, double hole)
       implements Serializable {
     /** Whether it goes through what is left open. */
     public boolean goesIn() {
@@ -80,13 +85,14 @@ public final class Moments {
     double height = fitting.thing() instanceof Extra.Light light ? light.height() : 0;
     double needs = needs();
     if (WhenTogether.stage(net, form, fitting).isPresent()) {
-      double room =
-          needs > 0 ? WhenTogether.room(net, form, fitting, Math.max(height, 1), needs) : needs;
-      return new Found(stages.size(), needs, Double.POSITIVE_INFINITY, room, 0);
+      DoubleUnaryOperator across = h -> WhenTogether.room(net, form, fitting, h, needs);
+      double room = needs > 0 ? across.applyAsDouble(Math.max(height, LOW)) : needs;
+      double low = room > 0 ? room : across.applyAsDouble(LOW);
+      return new Found(stages.size(), needs, Double.POSITIVE_INFINITY, room, low, 0);
     }
     boolean isReckoned = needs > 0 && !stages.isEmpty();
     Hollow.Room room =
-        isReckoned ? hollow.room(Math.max(height, 1), needs) : new Hollow.Room(null, needs);
+        isReckoned ? hollow.room(Math.max(height, LOW), needs) : new Hollow.Room(null, needs);
     int k =
         switch (fitting.moment().when()) {
           case FIRST -> 0;
@@ -100,7 +106,8 @@ public final class Moments {
     double loose = fitting.thing().loose();
     double hole =
         isReckoned && room.middle() != null && loose > 0 ? hollow.falls(room.middle(), loose) : 0;
-    return new Found(global(k), needs, way, room.across(), hole);
+    double low = room.across() > 0 ? room.across() : hollow.room(LOW, needs).across();
+    return new Found(global(k), needs, way, room.across(), low, hole);
   }
 
   /** How wide the way has to be. */

@@ -189,7 +189,7 @@ public final class Blank {
 
   /** Glues a decorative paper on the panel at this point. */
   public Blank layer(Vec2 point, double reveal, String paper, Site at) {
-    Ask.between("a reveal", reveal, 0, Ask.MOST_MM, at);
+    Ask.between("a reveal", reveal, 0, Ask.LONGEST, at);
     return mark(new Mark.Layered(within(point, at), reveal, paper, at));
   }
 

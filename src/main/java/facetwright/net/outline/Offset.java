@@ -52,6 +52,6 @@ final class Offset {
   }
 
   private static boolean isFar(Corner corner) {
-    return Math.max(Math.abs(corner.at().x()), Math.abs(corner.at().y())) > Ask.MOST_MM;
+    return Math.max(Math.abs(corner.at().x()), Math.abs(corner.at().y())) > Ask.LONGEST;
   }
 }

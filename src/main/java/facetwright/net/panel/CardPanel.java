@@ -246,7 +246,7 @@ public final class CardPanel {
 
   /** Glues a decorative paper on, smaller by the reveal all round. */
   public CardPanel layer(double reveal, String paper, Site site) {
-    draft.layer(Ask.between("a reveal", reveal, 0, Ask.MOST_MM, site), paper, site);
+    draft.layer(Ask.between("a reveal", reveal, 0, Ask.LONGEST, site), paper, site);
     return this;
   }
 

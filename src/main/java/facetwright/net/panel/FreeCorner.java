@@ -45,7 +45,7 @@ record FreeCorner(EdgeDraft before, EdgeDraft after) {
    * @param panel its name
    */
   static void refuse(List<FreeCorner> corners, String panel, double radius, Site site) {
-    double most = Ask.MOST_MM;
+    double most = Ask.LONGEST;
     for (FreeCorner corner : corners) {
       for (EdgeDraft side : List.of(corner.before, corner.after)) {
         double set =

@@ -206,7 +206,7 @@ public final class CellSelection {
 
   /** Glues a decorative paper on each facet, smaller by the reveal all round. */
   public CellSelection layer(double reveal, String paper, Site at) {
-    Ask.between("a reveal", reveal, 0, Ask.MOST_MM, at);
+    Ask.between("a reveal", reveal, 0, Ask.LONGEST, at);
     List<WrapCell> kept = kept("given a layer", at);
     CellsAgain.note(wrap, "layer", kept, c -> c.layer, PanelDraft.LayerDraft::site, at);
     for (WrapCell c : kept) {

@@ -40,6 +40,19 @@ record ThrownText(String fault, String remedy) {
           constant.group(1) + " is made with const, and keeps the value it has",
           "Make it with let where it is to change; to compare two values, write ===.");
     }
+    if (message.startsWith("Invalid string length")) {
+      return new ThrownText(
+          "a text would come out longer than a text can be",
+          "Put less together, or repeat it less.");
+    }
+    if (message.startsWith("Invalid array length")) {
+      return new ThrownText(
+          "a list can't have so many places", "Give it a whole number of places, 0 or more.");
+    }
+    if (message.startsWith("illegal repeat count")) {
+      return new ThrownText(
+          "a text can't be repeated so often", "Repeat it a whole number of times, 0 or more.");
+    }
     if (message.endsWith(" is not a constructor")) {
       return new ThrownText(
           "what stands behind new is not made with new",
