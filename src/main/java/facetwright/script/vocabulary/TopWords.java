@@ -145,7 +145,10 @@ final class TopWords {
     return Fn.<Session>named("sheet")
         .does(
             "The card it is cut from. Without it the smallest common sheet is taken that holds the"
-                + " net with room at its edges, and from one piece to the next.")
+                + " net with room at its edges, and from one piece to the next. Of several parts"
+                + " each is laid flat for the smallest sheet that holds it alone, not for the"
+                + " others; then all are laid together, in a few orders: the sheet named may not be"
+                + " the smallest that could hold them.")
         .takes(name)
         .options(width, height, weight, caliper, grain, margin)
         .example(
