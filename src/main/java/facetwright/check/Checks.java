@@ -39,7 +39,6 @@ import facetwright.check.fit.TabTooBigRule;
 import facetwright.check.fit.TabsClashRule;
 import facetwright.check.fit.TightFlapRule;
 import facetwright.fold.making.GlueOrder;
-import facetwright.fold.pose.FoldedForm;
 import facetwright.net.sheet.Laid;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -105,16 +104,8 @@ public final class Checks {
    * Everything the rules find: errors first, then warnings, then notes, each in rule order. What
    * comes of a cause that is told is not told beside it.
    */
-  public static List<Finding> all(Laid laid, FoldedForm folded) {
-    return all(new Subject(laid, folded));
-  }
-
-  /** The same of a net whose gluing its papers ask for, too. */
   public static List<Finding> all(Laid laid, GlueOrder gluing) {
-    return all(new Subject(laid, gluing));
-  }
-
-  private static List<Finding> all(Subject subject) {
+    Subject subject = new Subject(laid, gluing);
     List<Finding> all = new ArrayList<>();
     CauseRule.ALL.forEach(rule -> all.addAll(Alike.told(rule.find(subject))));
     boolean isExplained = !all.isEmpty();

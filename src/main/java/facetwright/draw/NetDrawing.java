@@ -65,11 +65,6 @@ public final class NetDrawing {
     this.panels = Set.copyOf(part.panels());
   }
 
-  /** As on a template. */
-  public static Drawing of(Laid laid, int sheet) {
-    return of(laid, sheet, TEMPLATE);
-  }
-
   /**
    * The page is the sheet; where a piece reaches over the edge of the sheet, the page grows to show
    * it whole and the edge of the sheet is drawn too.

@@ -45,11 +45,6 @@ public record SheetPart(Laid laid, int sheet, List<Integer> panels, Box2 page, b
     return new SheetPart(laid, sheet, List.copyOf(here), page, over);
   }
 
-  /** Of these panels those that lie here, and no others. */
-  public SheetPart only(List<Integer> some) {
-    return new SheetPart(laid, sheet, panels.stream().filter(some::contains).toList(), page, over);
-  }
-
   /** Whether this place of the laid net belongs to this sheet. */
   public boolean has(Vec2 place) {
     return nearest(laid, place) == sheet;

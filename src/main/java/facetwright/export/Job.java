@@ -79,11 +79,6 @@ public final class Job {
     }
   }
 
-  /** One of a net that no script made. */
-  public Job(String title, String author, Laid laid, FoldedForm form, Order order) {
-    this(title, author, laid, GlueOrder.of(laid.net(), form), order, Judgement.of(laid, form));
-  }
-
   public String title() {
     return title;
   }

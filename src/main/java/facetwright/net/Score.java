@@ -24,11 +24,6 @@ public record Score(
     Site site)
     implements Serializable {
 
-  /** One that is folded once. */
-  public Score(EdgeRef a, EdgeRef b, Sense sense, FoldAngle angle, boolean perforated, Site site) {
-    this(a, b, sense, angle, perforated, false, site);
-  }
-
   /** The same score, its crest pointing this way. */
   public Score toward(Sense way) {
     return new Score(a, b, way, angle, perforated, hinge, site);

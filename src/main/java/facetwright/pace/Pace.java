@@ -62,7 +62,7 @@ public final class Pace {
     return Math.min(1, steps / (double) most);
   }
 
-  /** How many steps the work has taken. */
+  /** How many steps the work has taken. Tests watch by it. */
   public long steps() {
     return steps;
   }

@@ -72,7 +72,7 @@ public final class Workshop implements AutoCloseable {
         });
   }
 
-  /** How many workers were started so far. */
+  /** How many workers were started so far. Tests watch by it. */
   int started() {
     return started.get();
   }

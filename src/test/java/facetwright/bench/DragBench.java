@@ -52,7 +52,7 @@ public final class DragBench {
             .scheduleAtFixedRate(this::count, 0, 5, TimeUnit.MILLISECONDS);
     String script = Files.readString(file);
     desk = new BenchRoom(this::ask, Platform::runLater).desk();
-    BenchRoom.onStage(() -> desk.lay(file, Work.of(script)));
+    BenchRoom.onStage(() -> desk.lay(file, Work.of(script), Work.of(script)));
     System.out.printf(
         "%-28s %8s %6s %14s %14s%n", "", "workers", "nets", "longest gap ms", "last after ms");
     atRest();

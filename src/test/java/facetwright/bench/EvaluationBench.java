@@ -3,6 +3,7 @@ package facetwright.bench;
 import facetwright.check.Checks;
 import facetwright.check.finding.Finding;
 import facetwright.fold.Folding;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
@@ -18,6 +19,7 @@ import facetwright.script.LibraryDesigns;
 import facetwright.script.design.Design;
 import facetwright.script.sandbox.Budget;
 import facetwright.words.Site;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -64,15 +66,17 @@ public class EvaluationBench {
     double side = 28;
     double wall = 60;
     WrapDraft body =
-        WrapDraft.equal(8, side, WrapRow.usual(List.of(side, wall, wall, side)), at).seam(12, at);
+        WrapDraft.of(
+                Collections.nCopies(8, side), WrapRow.usual(List.of(side, wall, wall, side)), at)
+            .seam(12, at);
     body.all().columns("even", at).rows("rim", at).remove(at);
-    body.all().columns("even", at).rows("wall", at).gusset(Pinch.IN, at);
+    body.all().columns("even", at).rows("wall", at).gusset(Pinch.IN, null, at);
     body.all().columns("odd", at).rows("rim", at).tabs(at).hole(3, at);
     body.all().columns("odd", at).rows("wall", at).layer(1.5, "wave paper", at);
     Net net = body.build();
     Stock stock = SheetSizes.named("A3").stock(220);
     Laid laid = SheetLayout.lay(net, stock, new Room(0, SheetLayout.USUAL_GAP));
     FoldedForm folded = Folding.fold(laid.net());
-    return Checks.all(laid, folded);
+    return Checks.all(laid, GlueOrder.of(laid.net(), folded));
   }
 }

@@ -146,7 +146,7 @@ public final class LatencyBench {
   /** Enter at the head of the script moves all it makes a line down; Delete moves it back. */
   private double[] typing(String script, Path file, long between, int warm, int counted)
       throws Exception {
-    shown(() -> desk.lay(file, Work.of(script)));
+    shown(() -> desk.lay(file, Work.of(script), Work.of(script)));
     double[] times = new double[counted];
     for (int i = 0; i < warm + counted; i++) {
       boolean add = i % 2 == 0;

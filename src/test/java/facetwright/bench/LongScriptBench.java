@@ -43,7 +43,7 @@ public final class LongScriptBench {
     BenchRoom open = new BenchRoom(workshop::ask, Platform::runLater);
     desk = open.desk();
     room = open.room();
-    BenchRoom.onStage(() -> desk.lay(file, Work.of(script)));
+    BenchRoom.onStage(() -> desk.lay(file, Work.of(script), Work.of(script)));
     System.out.printf(
         "%8s %8s %10s %10s %10s %10s %10s %12s%n",
         "KB", "lines", "lay ms", "key p50", "key max", "end p50", "end max", "answer ms");
@@ -51,7 +51,7 @@ public final class LongScriptBench {
       String longer = longer(script, kilo << 10);
       long begun = spent();
       long from = System.nanoTime();
-      BenchRoom.onStage(() -> desk.lay(file, Work.of(longer)));
+      BenchRoom.onStage(() -> desk.lay(file, Work.of(longer), Work.of(longer)));
       pulse();
       double lay = (spent() - begun) / 1e6;
       while (BenchRoom.onStage(() -> desk.working().get())) {

@@ -7,6 +7,7 @@ import facetwright.check.finding.Place;
 import facetwright.check.fit.FitRule;
 import facetwright.fold.Card;
 import facetwright.form.make.Solids;
+import facetwright.form.unfold.Nets;
 import facetwright.form.unfold.Tabs;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
@@ -216,9 +217,10 @@ class CaliperRulesTest {
     double lidSide = 30 + 2 * slip * Math.tan(Math.PI / 6);
     for (double[] size : new double[][] {{30, 40}, {lidSide, 12}}) {
       nets.add(
-          Unfolding.as(UnfoldStyle.PETALS)
-              .with(Tabs.deep(8))
-              .unfold(Solids.prismBySide(6, size[0], size[1]).withoutFacet("top"))
+          new Nets(
+                  Solids.prismBySide(6, size[0], size[1]).withoutFacet("top"),
+                  Unfolding.as(UnfoldStyle.PETALS).with(Tabs.deep(8)))
+              .on(0, 0)
               .net());
     }
     return Looks.of(FIT, Looks.at(NetMerge.of(nets), SheetSizes.named("A3").stock(220)));

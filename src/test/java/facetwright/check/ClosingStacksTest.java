@@ -11,6 +11,7 @@ import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
 import facetwright.net.draft.PanelDraft;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.net.sheet.Stock;
@@ -77,7 +78,9 @@ class ClosingStacksTest {
   }
 
   private static List<ClosingStack> stacks(Card card) {
-    Laid laid = SheetLayout.lay(card.net(), SheetSizes.named("A3").stock(220));
+    Laid laid =
+        SheetLayout.lay(
+            card.net(), SheetSizes.named("A3").stock(220), new Room(0, SheetLayout.USUAL_GAP));
     return ClosingStack.of(laid, Folding.fold(laid));
   }
 

@@ -6,6 +6,7 @@ import facetwright.check.finding.Finding;
 import facetwright.check.finding.Place;
 import facetwright.fold.Card;
 import facetwright.fold.Folding;
+import facetwright.fold.making.GlueOrder;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
@@ -135,7 +136,7 @@ class CutRulesTest {
     Card card = new Card();
     card.rectangle("full", 0, 0, 420, 297);
     Laid laid = new Laid(card.net(), A3.turned(), 1, false, new Room(0, 0));
-    List<Finding> found = Checks.all(laid, Folding.fold(card.net()));
+    List<Finding> found = Checks.all(laid, GlueOrder.of(laid.net(), Folding.fold(card.net())));
     assertThat(found.getFirst().message()).contains("with its margin");
     assertThat(found.getFirst().place()).isEqualTo(new Place.WholeNet());
   }

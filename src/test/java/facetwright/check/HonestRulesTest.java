@@ -6,6 +6,7 @@ import facetwright.check.finding.Finding;
 import facetwright.fold.Card;
 import facetwright.fold.ShortSeam;
 import facetwright.form.make.Solids;
+import facetwright.form.unfold.Nets;
 import facetwright.form.unfold.Tabs;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
@@ -21,6 +22,7 @@ import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
 import facetwright.words.Site;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.IntPredicate;
 import org.junit.jupiter.api.Test;
@@ -62,11 +64,15 @@ class HonestRulesTest {
   @Test
   void shortSeamsAreFoundWhereverTheyAre() {
     Net form =
-        Unfolding.as(UnfoldStyle.PETALS)
-            .with(Tabs.USUAL)
-            .unfold(Solids.prismBySide(6, 30, 40).withoutFacet("top"))
+        new Nets(
+                Solids.prismBySide(6, 30, 40).withoutFacet("top"),
+                Unfolding.as(UnfoldStyle.PETALS).with(Tabs.USUAL))
+            .on(0, 0)
             .net();
-    Net plain = WrapDraft.equal(8, 24, WrapRow.usual(List.of(60.0)), AT).seam(0, AT).build();
+    Net plain =
+        WrapDraft.of(Collections.nCopies(8, 24.0), WrapRow.usual(List.of(60.0)), AT)
+            .seam(0, AT)
+            .build();
     for (Net net : List.of(form, plain)) {
       Stock stock = SheetSizes.named("A3").stock(220);
       assertThat(Looks.at(net, stock)).isEmpty();
@@ -132,10 +138,12 @@ class HonestRulesTest {
 
   private static List<Finding> pinched(double wall) {
     WrapDraft wrap =
-        WrapDraft.equal(10, 24, WrapRow.usual(List.of(5.0, wall, wall, 5.0)), AT).seam(12, AT);
+        WrapDraft.of(
+                Collections.nCopies(10, 24.0), WrapRow.usual(List.of(5.0, wall, wall, 5.0)), AT)
+            .seam(12, AT);
     wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
     wrap.all().columns("odd", AT).rows("rim", AT).tabs(AT);
-    wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
+    wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, null, AT);
     return Looks.at(wrap.build(), SheetSizes.named("A3").stock(220));
   }
 
@@ -233,10 +241,13 @@ class HonestRulesTest {
 
   private static Net wrap(int columns, String pinched) {
     WrapDraft wrap =
-        WrapDraft.equal(columns, 28, WrapRow.usual(List.of(28.0, 60.0, 60.0, 28.0)), AT)
+        WrapDraft.of(
+                Collections.nCopies(columns, 28.0),
+                WrapRow.usual(List.of(28.0, 60.0, 60.0, 28.0)),
+                AT)
             .seam(7, AT);
     wrap.all().columns(pinched, AT).rows("rim", AT).remove(AT);
-    wrap.all().columns(pinched, AT).rows("wall", AT).gusset(Pinch.IN, AT);
+    wrap.all().columns(pinched, AT).rows("wall", AT).gusset(Pinch.IN, null, AT);
     return wrap.build();
   }
 
@@ -266,7 +277,7 @@ class HonestRulesTest {
         List.of(
             wrap(8, "even"),
             wrap(6, "odd"),
-            WrapDraft.equal(7, 28, WrapRow.usual(List.of(60.0)), AT).build())) {
+            WrapDraft.of(Collections.nCopies(7, 28.0), WrapRow.usual(List.of(60.0)), AT).build())) {
       assertThat(Looks.of("pinched-in-turn", Looks.at(net, SheetSizes.named("A2").stock(220))))
           .isEmpty();
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import facetwright.check.finding.Finding;
 import facetwright.fold.Card;
 import facetwright.fold.Folding;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
@@ -44,12 +45,14 @@ public final class Looks {
   }
 
   public static List<Finding> at(Net net, Stock stock) {
-    Laid laid = SheetLayout.lay(net, stock);
+    Laid laid = SheetLayout.lay(net, stock, new Room(0, SheetLayout.USUAL_GAP));
     FoldedForm form = Folding.fold(laid);
-    List<Finding> all = Checks.all(laid, form);
+    List<Finding> all = Checks.all(laid, GlueOrder.of(laid.net(), form));
     if (all.stream()
         .anyMatch(f -> f.severity() == Finding.Severity.ERROR && FOLDED.contains(f.rule()))) {
-      assertThat(Verdict.of(laid, form, Checks.all(laid, form)).text(Unit.MM))
+      assertThat(
+              Verdict.of(laid, form, Checks.all(laid, GlueOrder.of(laid.net(), form)))
+                  .text(Unit.MM))
           .doesNotStartWith("Closes");
     }
     all.forEach(Looks::carriesItsLengths);
@@ -67,7 +70,7 @@ public final class Looks {
   /** As drawn, not moved on the sheet. */
   static List<Finding> asDrawn(Net net, Stock stock) {
     Laid laid = new Laid(net, stock, 1, true, new Room(0, 0));
-    return Checks.all(laid, Folding.fold(laid));
+    return Checks.all(laid, GlueOrder.of(laid.net(), Folding.fold(laid)));
   }
 
   public static List<Finding> of(String rule, List<Finding> all) {

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.fold.Card;
 import facetwright.fold.Folding;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Unit;
 import facetwright.net.FoldAngle;
 import facetwright.net.Sense;
 import facetwright.net.draft.PanelDraft;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSizes;
 import java.util.ArrayList;
@@ -19,9 +21,11 @@ import org.junit.jupiter.api.Test;
 /** Whether a form closes, in words. */
 class VerdictTest {
   private static String of(Card card) {
-    Laid laid = SheetLayout.lay(card.net(), SheetSizes.named("A3").stock(220));
+    Laid laid =
+        SheetLayout.lay(
+            card.net(), SheetSizes.named("A3").stock(220), new Room(0, SheetLayout.USUAL_GAP));
     FoldedForm form = Folding.fold(laid);
-    return Verdict.of(laid, form, Checks.all(laid, form)).text(Unit.MM);
+    return Verdict.of(laid, form, Checks.all(laid, GlueOrder.of(laid.net(), form))).text(Unit.MM);
   }
 
   private static Card tray(double third, FoldAngle angle) {

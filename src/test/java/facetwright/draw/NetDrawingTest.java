@@ -36,7 +36,7 @@ class NetDrawingTest {
   @Test
   void cutsASlitOnce() {
     Laid laid = Papers.at(Papers.slitSquares(50), Papers.A4, 20, 20);
-    Drawing drawing = NetDrawing.of(laid, 0);
+    Drawing drawing = NetDrawing.of(laid, 0, NetDrawing.TEMPLATE);
     // Round a square of 100 mm, and 50 mm of slit.
     assertThat(length(drawing, LineKind.CUT)).isCloseTo(450, within(1e-9));
     assertThat(length(drawing, LineKind.VALLEY)).isCloseTo(50, within(1e-9));
@@ -60,7 +60,8 @@ class NetDrawingTest {
 
   @Test
   void hatchesTabsAt45Degrees() {
-    Drawing drawing = NetDrawing.of(Papers.at(Papers.tray(60, 20), Papers.A4, 30, 40), 0);
+    Drawing drawing =
+        NetDrawing.of(Papers.at(Papers.tray(60, 20), Papers.A4, 30, 40), 0, NetDrawing.TEMPLATE);
     List<Mark.Stroke> hatch =
         drawing.marks().stream()
             .filter(m -> m instanceof Mark.Stroke s && s.kind() == LineKind.GLUE)
@@ -75,7 +76,8 @@ class NetDrawingTest {
 
   @Test
   void drawsALayerSmallerByTheReveal() {
-    Drawing drawing = NetDrawing.of(Papers.at(Papers.tray(60, 20), Papers.A4, 30, 40), 0);
+    Drawing drawing =
+        NetDrawing.of(Papers.at(Papers.tray(60, 20), Papers.A4, 30, 40), 0, NetDrawing.TEMPLATE);
     // A wall of 60 by 20 less 3 mm all round.
     assertThat(length(drawing, LineKind.LAYER)).isCloseTo(2 * (54 + 14), within(1e-6));
   }
@@ -83,7 +85,7 @@ class NetDrawingTest {
   @Test
   void namesAreReadableAndLieInTheirPanels() {
     Net net = Papers.tray(60, 20);
-    Drawing drawing = NetDrawing.of(Papers.at(net, Papers.A4, 30, 40), 0);
+    Drawing drawing = NetDrawing.of(Papers.at(net, Papers.A4, 30, 40), 0, NetDrawing.TEMPLATE);
     List<String> names =
         drawing.marks().stream()
             .filter(m -> m instanceof Mark.Text)
@@ -93,7 +95,8 @@ class NetDrawingTest {
             .toList();
     assertThat(names)
         .containsExactlyInAnyOrder("floor", "wall 1", "wall 2", "wall 3", "wall 4", "flap");
-    Drawing small = NetDrawing.of(Papers.at(Papers.tray(20, 4), Papers.A4, 30, 40), 0);
+    Drawing small =
+        NetDrawing.of(Papers.at(Papers.tray(20, 4), Papers.A4, 30, 40), 0, NetDrawing.TEMPLATE);
     assertThat(small.marks())
         .noneMatch(m -> m instanceof Mark.Text t && t.content().equals("flap"));
   }
@@ -101,10 +104,11 @@ class NetDrawingTest {
   @Test
   void growsThePageWhereTheNetIsLarger() {
     Laid laid = Papers.at(Papers.tray(120, 60), Papers.A4, -20, 10);
-    Drawing drawing = NetDrawing.of(laid, 0);
+    Drawing drawing = NetDrawing.of(laid, 0, NetDrawing.TEMPLATE);
     assertThat(drawing.width()).isGreaterThan(laid.net().box().width());
     assertThat(length(drawing, LineKind.SHEET)).isCloseTo(2 * (210 + 297), within(1e-9));
-    assertThatThrownBy(() -> NetDrawing.of(laid, 1)).hasMessageContaining("no sheet 2");
+    assertThatThrownBy(() -> NetDrawing.of(laid, 1, NetDrawing.TEMPLATE))
+        .hasMessageContaining("no sheet 2");
   }
 
   /** Against a look at every pair, over cuts that lie on each other in part. */

@@ -26,7 +26,7 @@ class BookmarksTest {
   @ValueSource(strings = {"harbour-lantern", "biscuit-box", "gull-bauble", "tide-marker"})
   void leadToTheirHeadings(String name) throws Exception {
     Design design = LibraryDesigns.design(name);
-    Job job = new Job(design.title(), "", design.laid(), design.folded(), Order.usual(Unit.MM));
+    Job job = Jobs.of(design.title(), "", design.laid(), design.folded(), Order.usual(Unit.MM));
     byte[] bytes = new HandoutWriter().write(job);
     try (PDDocument pdf = Loader.loadPDF(bytes)) {
       List<String> titles = new ArrayList<>();

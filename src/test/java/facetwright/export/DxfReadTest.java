@@ -69,7 +69,7 @@ class DxfReadTest {
   void keepsSizeLayersAndDashes() throws IOException {
     Net net = Papers.tray(60, 20);
     Job job =
-        new Job(
+        Jobs.of(
             "Tray", "", Papers.at(net, Papers.A4, 30, 40), Folding.fold(net), Order.usual(Unit.MM));
     JsonNode found = read(job);
     JsonNode sheet = found.get("extents").get("SHEET");

@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.check.Checks;
 import facetwright.fold.Folding;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.form.Form;
 import facetwright.form.FormException;
 import facetwright.form.make.OverOutline;
 import facetwright.form.make.Solids;
+import facetwright.form.unfold.Nets;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
 import facetwright.geom.Polygon2;
@@ -20,6 +22,8 @@ import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.Sense;
 import facetwright.net.blank.Blank;
+import facetwright.net.blank.LineFold;
+import facetwright.net.blank.LineKind;
 import facetwright.net.outline.Outline;
 import facetwright.net.outline.RandomOutlines;
 import facetwright.net.panel.CardPanel;
@@ -27,6 +31,7 @@ import facetwright.net.panel.FlapShape;
 import facetwright.net.panel.Hinge;
 import facetwright.net.panel.PanelBuild;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.wrap.Pinch;
 import facetwright.net.wrap.WrapDraft;
@@ -34,6 +39,7 @@ import facetwright.net.wrap.WrapRow;
 import facetwright.papers.order.Order;
 import facetwright.words.Site;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -74,7 +80,7 @@ class EveryPaperTest {
       form = form.withLayer(form.facets().getLast().name(), size(random) / 8, "wave", AT);
     }
     UnfoldStyle[] styles = UnfoldStyle.values();
-    return Unfolding.as(styles[random.nextInt(styles.length)]).unfold(form).net();
+    return new Nets(form, Unfolding.as(styles[random.nextInt(styles.length)])).on(0, 0).net();
   }
 
   private static Net wrap(Random random) {
@@ -83,12 +89,14 @@ class EveryPaperTest {
     List<WrapRow> rows =
         List.of(
             new WrapRow("rim", rim), new WrapRow("wall", size(random)), new WrapRow("rim", rim));
-    WrapDraft wrap = WrapDraft.equal(columns, size(random), rows, AT).seam(random.nextInt(15), AT);
+    WrapDraft wrap =
+        WrapDraft.of(Collections.nCopies(columns, size(random)), rows, AT)
+            .seam(random.nextInt(15), AT);
     if (random.nextBoolean()) {
       wrap.all().rows("rim", AT).tabs(random.nextInt(60), AT);
     } else if (columns % 2 == 0) {
       wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
-      wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
+      wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, null, AT);
     }
     if (random.nextBoolean()) {
       wrap.all().rows("wall", AT).layer(size(random) / 6, "wave", AT);
@@ -159,9 +167,11 @@ class EveryPaperTest {
     Blank blank = Blank.of(width, height, AT);
     double x = width * random.nextInt(9) / 8;
     double y = height * random.nextInt(9) / 8;
-    blank.score(blank.fromLeft(x, AT), Sense.MOUNTAIN, SQUARE, AT);
+    blank.score(
+        blank.fromLeft(x, AT), LineKind.SCORE, List.of(new LineFold(Sense.MOUNTAIN, SQUARE)), AT);
     if (random.nextBoolean()) {
-      blank.score(blank.fromBottom(y, AT), Sense.VALLEY, SQUARE, AT);
+      blank.score(
+          blank.fromBottom(y, AT), LineKind.SCORE, List.of(new LineFold(Sense.VALLEY, SQUARE)), AT);
     }
     if (random.nextBoolean()) {
       Segment2 cut = blank.fromBottom(y, AT);
@@ -179,7 +189,7 @@ class EveryPaperTest {
     if (random.nextBoolean()) {
       Form form = OverOutline.prism(outline.folded("prism", AT), size(random));
       UnfoldStyle[] styles = UnfoldStyle.values();
-      return Unfolding.as(styles[random.nextInt(styles.length)]).unfold(form).net();
+      return new Nets(form, Unfolding.as(styles[random.nextInt(styles.length)])).on(0, 0).net();
     }
     PanelBuild build = new PanelBuild();
     Outline round = outline.rounded(0.2 + random.nextInt(4), List.of(), AT);
@@ -207,10 +217,10 @@ class EveryPaperTest {
   }
 
   private static void everyPaper(Net net) {
-    Laid laid = SheetLayout.lay(net, Papers.A4);
+    Laid laid = SheetLayout.lay(net, Papers.A4, new Room(0, SheetLayout.USUAL_GAP));
     FoldedForm folded = Folding.fold(laid);
-    assertThat(Checks.all(laid, folded)).isNotNull();
-    Job job = new Job("Any", "", laid, folded, Order.usual(Unit.MM));
+    assertThat(Checks.all(laid, GlueOrder.of(laid.net(), folded))).isNotNull();
+    Job job = Jobs.of("Any", "", laid, folded, Order.usual(Unit.MM));
     for (Exporter exporter : Exporters.all().values()) {
       if (!exporter.isUsual() && !exporter.adds(job)) {
         continue;

@@ -59,7 +59,7 @@ class FoldedFrameTest {
   private static void verify(String script) throws Exception {
     Design design = Facetwright.evaluate("design.js", script, Map.of(), Budget.USUAL);
     Job job =
-        new Job(design.title(), "", design.laid(), design.folded(), Order.usual(design.unit()));
+        Jobs.of(design.title(), "", design.laid(), design.folded(), Order.usual(design.unit()));
     JsonNode fold = new ObjectMapper().readTree(new FoldWriter().write(job));
     List<Vec3> flat = points(fold.get("vertices_coords"));
     List<Vec3> folded = points(fold.get("file_frames").get(0).get("vertices_coords"));
@@ -100,7 +100,7 @@ class FoldedFrameTest {
     Design design = Facetwright.evaluate("design.js", script, Map.of(), Budget.USUAL);
     assertThat(design.folded().closure()).isEqualTo(Closure.CLOSES_WITH_STRAIN);
     Job job =
-        new Job(design.title(), "", design.laid(), design.folded(), Order.usual(design.unit()));
+        Jobs.of(design.title(), "", design.laid(), design.folded(), Order.usual(design.unit()));
     JsonNode fold = new ObjectMapper().readTree(new FoldWriter().write(job));
     double open = openBy(fold, points(fold.get("file_frames").get(0).get("vertices_coords")));
     assertThat(open).isGreaterThan(0.001);

@@ -51,7 +51,7 @@ class HandoutPageTest {
       Design d = LibraryDesigns.design(name);
       JOBS.put(
           name,
-          new Job(d.title(), d.header().author(), d.laid(), d.folded(), Order.usual(d.unit())));
+          Jobs.of(d.title(), d.header().author(), d.laid(), d.folded(), Order.usual(d.unit())));
     }
     return JOBS.get(name);
   }

@@ -13,6 +13,7 @@ import facetwright.net.panel.FlapShape;
 import facetwright.net.panel.Hinge;
 import facetwright.net.panel.PanelBuild;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.pace.Pace;
 import facetwright.papers.order.Order;
@@ -46,8 +47,8 @@ class ManyHolesTest {
     IntStream.range(0, holes)
         .forEach(
             i -> panel.hole(1.5, new Vec2(i % 23 * 7.5 - 83, Math.floorDiv(i, 23) * 7.5 - 83), AT));
-    Laid laid = SheetLayout.lay(build.build(), Papers.A4);
-    return new Job("Sieve", "", laid, Folding.fold(laid), Order.usual(Unit.MM));
+    Laid laid = SheetLayout.lay(build.build(), Papers.A4, new Room(0, SheetLayout.USUAL_GAP));
+    return Jobs.of("Sieve", "", laid, Folding.fold(laid), Order.usual(Unit.MM));
   }
 
   static List<Exporter> exporters() {

@@ -68,7 +68,7 @@ class OrderHoldsTest {
       d = Facetwright.evaluate(name, source, Map.of(), Budget.USUAL);
       DESIGNS.put(name, d);
     }
-    return new Job(
+    return Jobs.of(
         d.title(), "", d.laid(), d.folded(), Order.usual(d.unit()).of(8).on(page).by(ruler));
   }
 

@@ -30,7 +30,7 @@ class PaperPagesTest {
 
   private static Job job(String name, int copies) throws Exception {
     Design d = LibraryDesigns.design(name);
-    return new Job(
+    return Jobs.of(
         d.title(), d.header().author(), d.laid(), d.folded(), Order.usual(d.unit()).of(copies));
   }
 

@@ -27,7 +27,7 @@ class PaperStepsTest {
 
   private static Job job() {
     Unit unit = design.unit();
-    return new Job(design.title(), "", design.laid(), design.folded(), Order.usual(unit).of(8));
+    return Jobs.of(design.title(), "", design.laid(), design.folded(), Order.usual(unit).of(8));
   }
 
   static List<Exporter> exporters() {

@@ -107,7 +107,7 @@ public final class Papers {
 
   public static Job job(String title, Net net, Stock stock) {
     Laid laid = SheetLayout.lay(net, stock, new Room(5, 2));
-    return new Job(title, "Tidewell", laid, Folding.fold(laid.net()), Order.usual(Unit.MM));
+    return Jobs.of(title, "Tidewell", laid, Folding.fold(laid.net()), Order.usual(Unit.MM));
   }
 
   /** Laid as it is, its lower left corner at the given place of a single sheet. */

@@ -74,7 +74,7 @@ class PdfSizeTest {
   void netIsTrueSize() throws IOException {
     Net net = Papers.slitSquares(90);
     Job job =
-        new Job(
+        Jobs.of(
             "Flags",
             "",
             Papers.at(net, Papers.A4, 15, 90),

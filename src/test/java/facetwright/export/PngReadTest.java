@@ -96,7 +96,7 @@ class PngReadTest {
 
   private static Job job(Net net, int pixels) {
     Laid laid = SheetLayout.lay(net, Papers.A2, new Room(5, 2));
-    return new Job(
+    return Jobs.of(
         "Kite box", "", laid, Folding.fold(laid.net()), Order.usual(Unit.MM).wide(pixels));
   }
 
@@ -205,13 +205,13 @@ class PngReadTest {
     draft.panel("strip", PanelRole.FACET, Polygon2.rectangle(0, 0, 40, 400).corners(), Site.NONE);
     Laid laid = Papers.at(draft.build(), Papers.A2, 10, 10);
     Order order = Order.usual(Unit.MM);
-    Job wide = new Job("Strip", "", laid, Folding.fold(laid.net()), order.wide(10_000));
+    Job wide = Jobs.of("Strip", "", laid, Folding.fold(laid.net()), order.wide(10_000));
     assertThatThrownBy(() -> PngWriter.ofNet().write(wide))
         .isInstanceOf(ExportException.class)
         .hasMessageMatching(
             "Picture of the net: 10000 pixels wide, it would be 9\\d{4} high, which is too much for"
                 + " one picture\\. Ask for 4\\d{3} pixels or fewer\\.");
-    Job fits = new Job("Strip", "", laid, Folding.fold(laid.net()), order.wide(100));
+    Job fits = Jobs.of("Strip", "", laid, Folding.fold(laid.net()), order.wide(100));
     assertThat(PngWriter.ofNet().files(fits)).containsOnlyKeys("strip-net.png");
   }
 

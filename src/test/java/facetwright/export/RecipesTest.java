@@ -46,7 +46,7 @@ class RecipesTest {
     assertThat(design.laid().fits()).isTrue();
     assertThat(design.findings()).as(verdict).allMatch(f -> f.severity() == Finding.Severity.NOTE);
     Job job =
-        new Job(design.title(), "", design.laid(), design.folded(), Order.usual(design.unit()));
+        Jobs.of(design.title(), "", design.laid(), design.folded(), Order.usual(design.unit()));
     for (Exporter exporter : Exporters.all().values()) {
       if (exporter.isUsual() || exporter.adds(job)) {
         assertThat(exporter.files(job))

@@ -33,7 +33,7 @@ class SmallAndLargeTest {
                 .formatted(edge, sheet),
             Map.of(),
             Budget.USUAL);
-    return new Job(d.title(), "", d.laid(), d.folded(), Order.usual(d.unit()));
+    return Jobs.of(d.title(), "", d.laid(), d.folded(), Order.usual(d.unit()));
   }
 
   private static List<Mark.Text> words(Drawing page) {

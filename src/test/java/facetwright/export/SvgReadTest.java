@@ -32,7 +32,7 @@ class SvgReadTest {
   private static Job tray() {
     Net net = Papers.tray(60, 20);
     Laid laid = Papers.at(net, Papers.A4, 30, 40);
-    return new Job("Tray & <lid>", "", laid, Folding.fold(net), Order.usual(Unit.MM));
+    return Jobs.of("Tray & <lid>", "", laid, Folding.fold(net), Order.usual(Unit.MM));
   }
 
   private static Element group(Document svg, String id) {
@@ -109,7 +109,7 @@ class SvgReadTest {
   @Test
   void oneFileASheet() throws Exception {
     Laid two = new Laid(Papers.cube(40, 8), Papers.A4, 2, true, new Room(0, 0));
-    Job job = new Job("Two", "", two, Folding.fold(two.net()), Order.usual(Unit.MM));
+    Job job = Jobs.of("Two", "", two, Folding.fold(two.net()), Order.usual(Unit.MM));
     assertThat(new SvgWriter().files(job).keySet())
         .containsExactly("two-template.svg", "two-template-2.svg");
   }

@@ -67,7 +67,7 @@ class TilesOnPaperTest {
   }
 
   private List<Page> pages(Box2 outer) throws IOException {
-    Job job = new Job("Tray", "", LAID, Folding.fold(LAID.net()), Order.usual(Unit.MM));
+    Job job = Jobs.of("Tray", "", LAID, Folding.fold(LAID.net()), Order.usual(Unit.MM));
     Path pdf = folder.resolve("tiles.pdf");
     Files.write(pdf, TilesWriter.ofOutside().write(job));
     Outside.render(pdf, DPI, folder.resolve("page"));
@@ -102,7 +102,7 @@ class TilesOnPaperTest {
   @Test
   void putTogetherEveryCutIsInItsPlace() throws IOException {
     List<Mark.Stroke> cuts =
-        NetDrawing.of(LAID, 0).marks().stream()
+        NetDrawing.of(LAID, 0, NetDrawing.TEMPLATE).marks().stream()
             .filter(m -> m instanceof Mark.Stroke s && s.kind() == LineKind.CUT)
             .map(Mark.Stroke.class::cast)
             .toList();

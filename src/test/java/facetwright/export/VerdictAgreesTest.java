@@ -6,12 +6,14 @@ import facetwright.check.Checks;
 import facetwright.check.Verdict;
 import facetwright.check.finding.Finding;
 import facetwright.fold.Folding;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.form.FormException;
 import facetwright.measure.Unit;
 import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import java.util.List;
 import java.util.Random;
@@ -25,9 +27,9 @@ import org.junit.jupiter.api.Test;
 class VerdictAgreesTest {
   /** What the verdict says, what it comes to, and whether an error is found. */
   private static void agrees(Net net) {
-    Laid laid = SheetLayout.lay(net, Papers.A4);
+    Laid laid = SheetLayout.lay(net, Papers.A4, new Room(0, SheetLayout.USUAL_GAP));
     FoldedForm folded = Folding.fold(laid);
-    List<Finding> findings = Checks.all(laid, folded);
+    List<Finding> findings = Checks.all(laid, GlueOrder.of(laid.net(), folded));
     Verdict verdict = Verdict.of(laid, folded, findings);
     boolean isSound = findings.stream().noneMatch(f -> f.severity() == Finding.Severity.ERROR);
     String told = verdict.text(Unit.MM);

@@ -31,7 +31,13 @@ class BlindSolidsTest {
             .map(
                 s ->
                     new Score(
-                        s.a(), s.b(), s.sense(), FoldAngle.TO_SOLVE, s.perforated(), s.site()))
+                        s.a(),
+                        s.b(),
+                        s.sense(),
+                        FoldAngle.TO_SOLVE,
+                        s.perforated(),
+                        false,
+                        s.site()))
             .toList();
     return net.scored(scores);
   }

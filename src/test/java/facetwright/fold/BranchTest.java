@@ -13,6 +13,7 @@ import facetwright.net.Sense;
 import facetwright.net.draft.NetDraft;
 import facetwright.net.draft.PanelDraft;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.words.Site;
@@ -38,7 +39,8 @@ class BranchTest {
     }
     draft.seam(panels.get(2).edge(3), panels.get(0).edge(0), null, Site.NONE);
     Net net = draft.build();
-    return SheetLayout.lay(net, SheetSizes.named("A2").stock(220));
+    return SheetLayout.lay(
+        net, SheetSizes.named("A2").stock(220), new Room(0, SheetLayout.USUAL_GAP));
   }
 
   private static List<Double> angles(Laid laid, FoldedForm form) {

@@ -182,6 +182,7 @@ class FlatCornersTest {
                   isSaid && (mask >> i & 1) == 0 ? Sense.VALLEY : Sense.MOUNTAIN,
                   isSaid ? FoldAngle.degrees(180) : FoldAngle.degreesEitherWay(180),
                   false,
+                  false,
                   s.site()));
         }
         Net net = open.scored(scores);

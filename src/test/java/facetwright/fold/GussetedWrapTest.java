@@ -17,6 +17,7 @@ import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
 import facetwright.words.Site;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
@@ -42,9 +43,11 @@ public class GussetedWrapTest {
   private static final Site AT = Site.NONE;
 
   public static Net wrap(int n, double w, double h, Pinch pinch) {
-    WrapDraft wrap = WrapDraft.equal(n, w, WrapRow.usual(List.of(w, h, h, w)), AT).seam(w / 4, AT);
+    WrapDraft wrap =
+        WrapDraft.of(Collections.nCopies(n, w), WrapRow.usual(List.of(w, h, h, w)), AT)
+            .seam(w / 4, AT);
     wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
-    wrap.all().columns("even", AT).rows("wall", AT).gusset(pinch, AT);
+    wrap.all().columns("even", AT).rows("wall", AT).gusset(pinch, null, AT);
     wrap.all().columns("odd", AT).rows("rim", AT).tabs(AT);
     return wrap.build();
   }
@@ -165,7 +168,7 @@ public class GussetedWrapTest {
     } else {
       wrap.all().rows("foot", AT).tabs(AT);
     }
-    wrap.all().columns("even", AT).rows(pinched, AT).gusset(pinch, AT);
+    wrap.all().columns("even", AT).rows(pinched, AT).gusset(pinch, null, AT);
     Net net = wrap.build();
     FoldedForm form = Folding.fold(net);
     // Gussets that point in may pass through each other where walls lean far.

@@ -9,6 +9,7 @@ import facetwright.net.wrap.Pinch;
 import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
 import facetwright.words.Site;
+import java.util.Collections;
 import java.util.List;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
@@ -36,12 +37,13 @@ class PinchedWrapsTest {
 
   private static Net wrap(int n, double h, Pinch pinch, boolean rims) {
     List<Double> rows = rims ? List.of(W / 4, h, h, W / 4) : List.of(h, h);
-    WrapDraft wrap = WrapDraft.equal(n, W, WrapRow.usual(rows), AT).seam(W / 4, AT);
+    WrapDraft wrap =
+        WrapDraft.of(Collections.nCopies(n, W), WrapRow.usual(rows), AT).seam(W / 4, AT);
     if (rims) {
       wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
       wrap.all().columns("odd", AT).rows("rim", AT).tabs(AT);
     }
-    wrap.all().columns("even", AT).rows("wall", AT).gusset(pinch, AT);
+    wrap.all().columns("even", AT).rows("wall", AT).gusset(pinch, null, AT);
     return wrap.build();
   }
 

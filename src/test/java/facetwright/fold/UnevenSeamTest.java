@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.form.make.Solids;
+import facetwright.form.unfold.Nets;
 import facetwright.form.unfold.Tabs;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
@@ -15,6 +16,7 @@ import facetwright.net.wrap.Pinch;
 import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
 import facetwright.words.Site;
+import java.util.Collections;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -56,15 +58,19 @@ class UnevenSeamTest {
 
   @Test
   void ofAPlainWrap() {
-    missesByTwo(WrapDraft.equal(8, 24, WrapRow.usual(List.of(60.0)), AT).seam(0, AT).build());
+    missesByTwo(
+        WrapDraft.of(Collections.nCopies(8, 24.0), WrapRow.usual(List.of(60.0)), AT)
+            .seam(0, AT)
+            .build());
   }
 
   @Test
   void ofAGussetedWrap() {
     for (int columns : new int[] {6, 8, 12}) {
       WrapDraft wrap =
-          WrapDraft.equal(columns, 24, WrapRow.usual(List.of(80.0, 80.0)), AT).seam(0, AT);
-      wrap.all().columns("even", AT).gusset(Pinch.IN, AT);
+          WrapDraft.of(Collections.nCopies(columns, 24.0), WrapRow.usual(List.of(80.0, 80.0)), AT)
+              .seam(0, AT);
+      wrap.all().columns("even", AT).gusset(Pinch.IN, null, AT);
       missesByTwo(wrap.build());
     }
   }
@@ -73,9 +79,10 @@ class UnevenSeamTest {
   void ofAFormsNet() {
     for (Tabs tabs : List.of(Tabs.NONE, Tabs.USUAL)) {
       missesByTwo(
-          Unfolding.as(UnfoldStyle.PETALS)
-              .with(tabs)
-              .unfold(Solids.prismBySide(6, 30, 40).withoutFacet("top"))
+          new Nets(
+                  Solids.prismBySide(6, 30, 40).withoutFacet("top"),
+                  Unfolding.as(UnfoldStyle.PETALS).with(tabs))
+              .on(0, 0)
               .net());
     }
   }

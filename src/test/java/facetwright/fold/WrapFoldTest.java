@@ -10,6 +10,7 @@ import facetwright.net.wrap.Pinch;
 import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
 import facetwright.words.Site;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,7 +29,8 @@ class WrapFoldTest {
   @ValueSource(ints = {3, 4, 5, 6, 8, 12, 16})
   void regularWrapsWithFlapAndRimTabsClose(int n) {
     WrapDraft wrap =
-        WrapDraft.equal(n, 30, WrapRow.usual(List.of(8.0, 70.0, 8.0)), AT).seam(10, AT);
+        WrapDraft.of(Collections.nCopies(n, 30.0), WrapRow.usual(List.of(8.0, 70.0, 8.0)), AT)
+            .seam(10, AT);
     wrap.all().rows("rim", AT).tabs(AT);
     Net net = wrap.build();
     FoldedForm form = Folding.fold(net);
@@ -40,7 +42,10 @@ class WrapFoldTest {
 
   @Test
   void twoRowsOfAPlainWrapDoNotTear() {
-    Net net = WrapDraft.equal(6, 25, WrapRow.usual(List.of(40.0, 30.0)), AT).seam(9, AT).build();
+    Net net =
+        WrapDraft.of(Collections.nCopies(6, 25.0), WrapRow.usual(List.of(40.0, 30.0)), AT)
+            .seam(9, AT)
+            .build();
     FoldedForm form = Folding.fold(net);
     assertThat(form.closure()).isEqualTo(Closure.CLOSES);
     assertThat(form.tears()).isNotEmpty();
@@ -61,9 +66,11 @@ class WrapFoldTest {
   @Test
   void aPinchedWrapWaitsForItsAngles() {
     WrapDraft wrap =
-        WrapDraft.equal(8, 28, WrapRow.usual(List.of(28.0, 60.0, 60.0, 28.0)), AT).seam(12, AT);
+        WrapDraft.of(
+                Collections.nCopies(8, 28.0), WrapRow.usual(List.of(28.0, 60.0, 60.0, 28.0)), AT)
+            .seam(12, AT);
     wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
-    wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
+    wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, null, AT);
     assertThat(Folding.fold(wrap.build()).closure()).isEqualTo(Closure.NOT_SOLVED);
   }
 }

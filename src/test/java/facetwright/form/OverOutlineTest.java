@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import facetwright.fold.Folding;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.form.make.OverOutline;
+import facetwright.form.unfold.Nets;
 import facetwright.form.unfold.Tabs;
 import facetwright.form.unfold.UnfoldResult;
 import facetwright.form.unfold.UnfoldStyle;
@@ -58,7 +59,7 @@ class OverOutlineTest {
     assertThat(form.area())
         .isCloseTo(2 * base.area() + length(base) * height, within(1e-9 * form.area()));
     UnfoldStyle style = UnfoldStyle.values()[(int) (seed % UnfoldStyle.values().length)];
-    UnfoldResult result = Unfolding.as(style).with(Tabs.deep(5)).unfold(form);
+    UnfoldResult result = new Nets(form, Unfolding.as(style).with(Tabs.deep(5))).on(0, 0);
     NetChecks.overlapFree(result.net());
     NetChecks.congruent(result.net(), form);
     NetChecks.edgesAccounted(result.net(), form);
@@ -70,7 +71,8 @@ class OverOutlineTest {
     Form form =
         OverOutline.prism(
             RandomOutlines.of(corners, seed).folded("prism", AT), 20.0 + (int) (seed % 30));
-    FoldedForm folded = Folding.fold(Unfolding.as(UnfoldStyle.SEARCH).unfold(form).net());
+    FoldedForm folded =
+        Folding.fold(new Nets(form, Unfolding.as(UnfoldStyle.SEARCH)).on(0, 0).net());
     assertThat(folded.gap()).isLessThan(1e-5);
     assertThat(folded.measures().volume()).isCloseTo(form.volume(), within(1e-6 * form.volume()));
     assertThat(folded.measures().area()).isCloseTo(form.area(), within(1e-6 * form.area()));
@@ -111,7 +113,8 @@ class OverOutlineTest {
     assertThat(form.volume())
         .isCloseTo(
             5 * (outline.area() + 4 * half.area() + top.area()), within(1e-7 * form.volume()));
-    UnfoldResult result = Unfolding.as(UnfoldStyle.PETALS).with(Tabs.deep(5)).unfold(form);
+    UnfoldResult result =
+        new Nets(form, Unfolding.as(UnfoldStyle.PETALS).with(Tabs.deep(5))).on(0, 0);
     NetChecks.overlapFree(result.net());
     NetChecks.congruent(result.net(), form);
   }

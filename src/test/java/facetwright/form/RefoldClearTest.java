@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.fold.Folding;
 import facetwright.fold.touch.Collisions;
+import facetwright.form.unfold.Nets;
 import facetwright.form.unfold.Tabs;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
@@ -24,7 +25,7 @@ class RefoldClearTest {
   void solidsFoldUpClear(String name) {
     Form form = Reference.form(name, 50);
     for (UnfoldStyle style : UnfoldStyle.values()) {
-      Net net = Unfolding.as(style).with(Tabs.deep(6)).unfold(form).net();
+      Net net = new Nets(form, Unfolding.as(style).with(Tabs.deep(6))).on(0, 0).net();
       assertThat(Collisions.of(net, Folding.fold(net).poses())).as(name + " " + style).isEmpty();
     }
   }

@@ -7,6 +7,7 @@ import facetwright.fold.Folding;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.form.change.Reshape;
 import facetwright.form.make.Solids;
+import facetwright.form.unfold.Nets;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,7 +36,7 @@ class RefoldTest {
 
   private static void closes(Form form) {
     for (UnfoldStyle style : UnfoldStyle.values()) {
-      FoldedForm folded = Folding.fold(Unfolding.as(style).unfold(form).net());
+      FoldedForm folded = Folding.fold(new Nets(form, Unfolding.as(style)).on(0, 0).net());
       assertThat(folded.gap()).isLessThan(1e-5);
       assertThat(folded.measures().volume()).isCloseTo(form.volume(), within(1e-6 * form.volume()));
       assertThat(folded.measures().area()).isCloseTo(form.area(), within(1e-6 * form.area()));

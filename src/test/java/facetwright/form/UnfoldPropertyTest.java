@@ -7,6 +7,7 @@ import facetwright.form.change.Chamfer;
 import facetwright.form.change.PlaneCut;
 import facetwright.form.change.Reshape;
 import facetwright.form.make.Solids;
+import facetwright.form.unfold.Nets;
 import facetwright.form.unfold.Tabs;
 import facetwright.form.unfold.UnfoldResult;
 import facetwright.form.unfold.UnfoldStyle;
@@ -40,7 +41,8 @@ class UnfoldPropertyTest {
     Form form = hull(points, seed, seed % 2 == 0 ? 1 : 0.3);
     assertThat(form.isConvex()).isTrue();
     assertThat(form.corners().size() - form.edges().size() + form.facets().size()).isEqualTo(2);
-    UnfoldResult result = Unfolding.as(UnfoldStyle.SEARCH).with(Tabs.deep(5)).unfold(form);
+    UnfoldResult result =
+        new Nets(form, Unfolding.as(UnfoldStyle.SEARCH).with(Tabs.deep(5))).on(0, 0);
     assertThat(result.splits()).isFalse();
     NetChecks.overlapFree(result.net());
     NetChecks.congruent(result.net(), form);

@@ -2,6 +2,7 @@ package facetwright.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import facetwright.form.unfold.Nets;
 import facetwright.form.unfold.Tabs;
 import facetwright.form.unfold.UnfoldResult;
 import facetwright.form.unfold.UnfoldStyle;
@@ -23,7 +24,7 @@ class UnfoldReferenceTest {
   @MethodSource("solids")
   void searchedInOnePieceWithAllTabs(String name) {
     Form form = Reference.form(name, EDGE);
-    UnfoldResult result = Unfolding.as(UnfoldStyle.SEARCH).unfold(form);
+    UnfoldResult result = new Nets(form, Unfolding.as(UnfoldStyle.SEARCH)).on(0, 0);
     holds(form, result);
     assertThat(result.net().panels())
         .as("a tab a seam")
@@ -40,21 +41,21 @@ class UnfoldReferenceTest {
   @MethodSource("someSolids")
   void strip(String name) {
     Form form = Reference.form(name, EDGE);
-    holds(form, Unfolding.as(UnfoldStyle.STRIP).with(Tabs.deep(6)).unfold(form));
+    holds(form, new Nets(form, Unfolding.as(UnfoldStyle.STRIP).with(Tabs.deep(6))).on(0, 0));
   }
 
   @ParameterizedTest
   @MethodSource("someSolids")
   void petals(String name) {
     Form form = Reference.form(name, EDGE);
-    holds(form, Unfolding.as(UnfoldStyle.PETALS).with(Tabs.NONE).unfold(form));
+    holds(form, new Nets(form, Unfolding.as(UnfoldStyle.PETALS).with(Tabs.NONE)).on(0, 0));
   }
 
   @ParameterizedTest
   @MethodSource("someSolids")
   void gores(String name) {
     Form form = Reference.form(name, EDGE);
-    holds(form, Unfolding.as(UnfoldStyle.GORES).with(Tabs.deep(15)).unfold(form));
+    holds(form, new Nets(form, Unfolding.as(UnfoldStyle.GORES).with(Tabs.deep(15))).on(0, 0));
   }
 
   private static void holds(Form form, UnfoldResult result) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import facetwright.form.change.Reshape;
 import facetwright.form.make.Solids;
+import facetwright.form.unfold.Nets;
 import facetwright.form.unfold.Tabs;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
@@ -75,9 +76,9 @@ class UnfoldSteadyTest {
     Form even = form(name);
     SplittableRandom random = new SplittableRandom(20261125);
     Unfolding unfolding = Unfolding.as(UnfoldStyle.SEARCH).with(Tabs.deep(6));
-    List<String> built = built(unfolding.unfold(even).net());
+    List<String> built = built(new Nets(even, unfolding).on(0, 0).net());
     for (int i = 0; i < 10; i++) {
-      assertThat(built(unfolding.unfold(moved(even, random)).net())).isEqualTo(built);
+      assertThat(built(new Nets(moved(even, random), unfolding).on(0, 0).net())).isEqualTo(built);
     }
   }
 }

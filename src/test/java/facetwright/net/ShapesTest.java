@@ -16,6 +16,7 @@ import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
 import facetwright.words.Site;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -76,9 +77,8 @@ class ShapesTest {
   @Test
   void tabsOfAWrapMayBePointed() {
     WrapDraft wrap =
-        WrapDraft.equal(
-            4,
-            20,
+        WrapDraft.of(
+            Collections.nCopies(4, 20.0),
             List.of(new WrapRow("rim", 10), new WrapRow("wall", 40), new WrapRow("rim", 10)),
             AT);
     wrap.all().rows(List.of(1, 3), AT).tabs(45, AT);

@@ -86,7 +86,7 @@ class OutlineWordsTest {
       double caliper = sheet.contains("0.5") ? 0.5 : usual;
       Panel panel = run(script.formatted(sheet)).net().panels().getFirst();
       assertThat(panel.outline().side(0).length())
-          .isEqualTo(40 + 2 * Stock.slidesOver(caliper), within(1e-9));
+          .isEqualTo(40 + 2 * Stock.slidesOver(caliper, caliper), within(1e-9));
     }
     ScriptException late = fails(script.formatted("") + "sheet(\"A4\", { weight: 300 });");
     assertThat(late.line()).isEqualTo(6);

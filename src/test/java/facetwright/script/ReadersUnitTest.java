@@ -59,7 +59,7 @@ class ReadersUnitTest {
       // A dial is typed in the design's own unit, and so are the ends of its range.
       boolean isOfDial = e.getMessage().startsWith("dial \"");
       for (Unit unit : isOfDial ? new Unit[0] : Unit.values()) {
-        ScriptException read = e.in(unit);
+        ScriptException read = e.in(unit, e.said());
         isOf(unit, read.getMessage(), script);
         isOf(unit, read.remedy(), script);
       }

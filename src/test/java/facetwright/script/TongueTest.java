@@ -133,7 +133,7 @@ class TongueTest {
     assertThat(words(made))
         .anyMatch(w -> w.startsWith("Cut single lines for the tongues, from point to point:\n"))
         .noneMatch(w -> w.contains("slot") || w.contains("window"));
-    Drawing net = NetDrawing.of(made.laid(), 0);
+    Drawing net = NetDrawing.of(made.laid(), 0, NetDrawing.TEMPLATE);
     // A third of 50 mm and half a millimetre at each end.
     assertThat(net.marks())
         .filteredOn(

@@ -60,7 +60,7 @@ abstract class InRoom {
           stage.setY(0);
           stage.show();
           robot = new Robot();
-          desk.lay(LANTERN, Work.of(script));
+          desk.lay(LANTERN, Work.of(script), Work.of(script));
         });
     Fx.until("the lantern lies on the table", () -> desk.design().get() != null);
     Fx.pulse();

@@ -76,7 +76,7 @@ class StaleMendsTest {
         () -> {
           Desk desk = new Desk(slow, Runnable::run);
           FindingsList notes = new FindingsList(desk);
-          desk.lay(null, Work.of(HOLE));
+          desk.lay(null, Work.of(HOLE), Work.of(HOLE));
           desk.text().set(HOLE.replace("front.hole({ across: 4, at: [0, 21] });", ""));
           asked.getFirst().complete(new Reply.Done(made));
           assertThat(notes.getChildren()).as("the older one's notes").isNotEmpty();

@@ -61,7 +61,7 @@ class UnderwayTest {
         () -> {
           Desk desk = new Desk(held, Runnable::run);
           Underway bar = new Underway(desk, (_, work) -> due.add(work));
-          desk.lay(null, Work.of(BOX));
+          desk.lay(null, Work.of(BOX), Work.of(BOX));
           assertThat(bar.isVisible()).as("at once").isFalse();
           pass();
           assertThat(Fx.says(bar, "Making the net of an untitled design …")).isTrue();
@@ -81,7 +81,7 @@ class UnderwayTest {
         () -> {
           Desk desk = new Desk(held, Runnable::run);
           Underway bar = new Underway(desk, (_, work) -> due.add(work));
-          desk.lay(null, Work.of(BOX));
+          desk.lay(null, Work.of(BOX), Work.of(BOX));
           for (int i = 0; i < 9; i++) {
             desk.text().set(BOX + "//" + i);
             asked.get(i).complete(new Reply.Done(made));
@@ -100,7 +100,7 @@ class UnderwayTest {
         () -> {
           Desk desk = new Desk(held, Runnable::run);
           Underway bar = new Underway(desk, (_, work) -> due.add(work));
-          desk.lay(null, Work.of(BOX));
+          desk.lay(null, Work.of(BOX), Work.of(BOX));
           asked.getLast().complete(new Reply.Done(made));
           desk.text().set(BOX + "// more");
           pass();

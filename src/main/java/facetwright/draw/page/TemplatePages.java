@@ -57,16 +57,8 @@ public final class TemplatePages {
   /**
    * @param title of the design
    * @param tell the reader; the sheet's size is given in the reader's unit
-   * @return a page for each sheet, and one more where a sheet has no room for its words
-   */
-  public static List<Drawing> of(String title, Telling tell, Laid laid) {
-    return of(title, tell, laid, Template.PLAIN);
-  }
-
-  /**
-   * The same.
-   *
    * @param template how the net is shown
+   * @return a page for each sheet, and one more where a sheet has no room for its words
    */
   public static List<Drawing> of(String title, Telling tell, Laid laid, Template template) {
     TemplatePages pages = new TemplatePages(title, tell, laid, template);

@@ -71,7 +71,8 @@ public final class Nets {
    *
    * @param width of the sheet in mm, 0 for none
    * @param height of the sheet in mm, 0 for none
-   * @throws NetException as {@link Unfolding#unfold} does
+   * @throws NetException never for a form that passed its checks, save where a facet that is flat
+   *     to 0.001 mm only has sides so short that its neighbours can't meet it to 1e-6 mm
    */
   public UnfoldResult on(double width, double height) {
     return chosen.computeIfAbsent(new Sheet(width, height), _ -> chosen(width, height));

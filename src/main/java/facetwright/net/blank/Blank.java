@@ -8,11 +8,9 @@ import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Ask;
 import facetwright.net.Backing;
-import facetwright.net.FoldAngle;
 import facetwright.net.Net;
 import facetwright.net.NetException;
 import facetwright.net.PanelRole;
-import facetwright.net.Sense;
 import facetwright.net.Shapes;
 import facetwright.net.fitting.Lettered;
 import facetwright.words.SaidTwice;
@@ -93,10 +91,6 @@ public final class Blank {
     within(to, at);
     Ask.that(from.distance(to) > BlankRegions.GRID.mm() * 100, "this line has no length", at);
     return new Segment2(from, to);
-  }
-
-  public Blank score(Segment2 line, Sense sense, FoldAngle angle, Site at) {
-    return score(line, LineKind.SCORE, List.of(new LineFold(sense, angle)), at);
   }
 
   /**
@@ -218,11 +212,6 @@ public final class Blank {
   public Blank window(Vec2 point, double border, Site at) {
     Ask.length("a window's border", border, at);
     return mark(new Mark.Bordered(within(point, at), border, at));
-  }
-
-  /** Folds the scores between the panels at two points, whatever the lines they lie on say. */
-  public Blank fold(Vec2 a, Vec2 b, Sense sense, FoldAngle angle, Site at) {
-    return fold(List.of(a), List.of(b), null, new LineFold(sense, angle), at);
   }
 
   /**

@@ -32,11 +32,6 @@ public final class SheetLayout {
 
   private SheetLayout() {}
 
-  /** Lays with no margin: pieces may reach the sheet's edge. */
-  public static Laid lay(Net net, Stock stock) {
-    return lay(net, stock, List.of(new Room(0, USUAL_GAP)));
-  }
-
   /**
    * @param room kept free round the pieces
    * @throws IllegalArgumentException when the margin leaves no sheet

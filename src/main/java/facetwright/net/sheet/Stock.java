@@ -62,13 +62,12 @@ public record Stock(
 
   /**
    * How far the sides of what slides over another lie outside of it, in mm: half the card for
-   * either wall, the card of a tab glued to one of them, and half the play.
+   * either wall, the card of a tab glued to one of them, and half the play. Of cards of their own
+   * the thicker one's tab counts.
+   *
+   * @param one how thick the one card is, in mm
+   * @param other how thick the other is, in mm
    */
-  public static double slidesOver(double caliper) {
-    return slidesOver(caliper, caliper);
-  }
-
-  /** The same where the two are of cards of their own; the thicker one's tab counts. */
   public static double slidesOver(double one, double other) {
     return (one + other) / 2 + Math.max(one, other) + PLAY / 2;
   }

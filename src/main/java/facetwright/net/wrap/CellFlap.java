@@ -8,8 +8,6 @@ import java.util.List;
 
 /** A flap asked for on a free edge of a cell. */
 sealed interface CellFlap {
-  Site site();
-
   /**
    * One that is tucked in behind another cell.
    *

@@ -86,13 +86,6 @@ public final class CellSelection {
    * the middle of the free edge, whose halves meet. The middle triangle stays a facet, the two
    * right triangles become gussets. Where card goes on beyond that edge, it is folded in half
    * between its neighbours: a fin.
-   */
-  public CellSelection gusset(Pinch pinch, Site at) {
-    return gusset(pinch, null, at);
-  }
-
-  /**
-   * The same.
    *
    * @param edge TOP or BOTTOM; null for the free one
    */

@@ -13,7 +13,6 @@ import facetwright.words.SaidTwice;
 import facetwright.words.Site;
 import facetwright.words.Spoken;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -119,17 +118,10 @@ public final class WrapDraft {
   }
 
   /**
-   * Columns of one width.
+   * Columns of their own widths, left to right seen on the outside.
    *
-   * @param columns 3 to 64
    * @param rows 1 to 24, bottom to top; see {@link WrapRow#usual}
    */
-  public static WrapDraft equal(int columns, double width, List<WrapRow> rows, Site site) {
-    Ask.count("the number of columns", columns, Ask.FEWEST_SIDES, MOST_COLUMNS, site);
-    return of(Collections.nCopies(columns, width), rows, site);
-  }
-
-  /** Columns of their own widths, left to right seen on the outside. */
   public static WrapDraft of(List<Double> widths, List<WrapRow> rows, Site site) {
     return new WrapDraft(WrapGrid.straight(widths, rows), rows, site);
   }

@@ -16,11 +16,6 @@ public final class FacetText {
     return line.spoken().own().orElse("–");
   }
 
-  /** The further words that it answers to, the narrowest first. */
-  public static String further(FacetLine line) {
-    return String.join(", ", line.spoken().words().stream().skip(1).toList());
-  }
-
   /** How wide and high it is, as the ruler reads it. */
   public static String size(FacetLine line, Unit unit) {
     return new Length(line.width()).read(unit) + " × " + new Length(line.height()).read(unit);

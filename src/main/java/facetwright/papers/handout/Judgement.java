@@ -1,6 +1,5 @@
 package facetwright.papers.handout;
 
-import facetwright.check.Checks;
 import facetwright.check.Verdict;
 import facetwright.check.finding.Finding;
 import facetwright.fold.pose.FoldedForm;
@@ -31,11 +30,6 @@ public final class Judgement {
    */
   public static Judgement of(Laid laid, FoldedForm form, List<Finding> findings) {
     return new Judgement(form, () -> Verdict.of(laid, form, findings));
-  }
-
-  /** On a net that no script made: what is found in it is what the rules find. */
-  public static Judgement of(Laid laid, FoldedForm form) {
-    return new Judgement(form, () -> Verdict.of(laid, form, Checks.all(laid, form)));
   }
 
   /**

@@ -154,11 +154,6 @@ public final class Session {
     margin = newMargin;
   }
 
-  /** The sheet, or null when the script names none. */
-  public Stock stock() {
-    return stock;
-  }
-
   /** The sheets it may be cut from: the one that is named, or the common ones, smallest first. */
   public List<Stock> sizes() {
     return stock != null ? List.of(stock) : CommonSheets.cards(unit());

@@ -97,11 +97,6 @@ public final class ScriptException extends Exception {
     this.said = List.copyOf(said);
   }
 
-  /** The same for who reads another unit. */
-  public ScriptException in(Unit unit) {
-    return in(unit, said);
-  }
-
   /**
    * The same for who reads this unit.
    *

@@ -66,6 +66,7 @@ final class FaultStrip extends HBox {
     }
   }
 
+  /** Tests watch by it. */
   Button button() {
     return apply;
   }

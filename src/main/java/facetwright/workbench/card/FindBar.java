@@ -132,18 +132,22 @@ final class FindBar extends VBox {
     setManaged(rows.length > 0);
   }
 
+  /** Tests watch by it. */
   TextField sought() {
     return sought;
   }
 
+  /** Tests watch by it. */
   TextField by() {
     return by;
   }
 
+  /** Tests watch by it. */
   TextField line() {
     return line;
   }
 
+  /** Tests watch by it. */
   String count() {
     return count.getText();
   }

@@ -62,6 +62,7 @@ final class Prompting {
             });
   }
 
+  /** Tests watch by it. */
   OfferList list() {
     return list;
   }

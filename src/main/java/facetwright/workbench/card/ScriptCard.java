@@ -123,22 +123,27 @@ public final class ScriptCard extends BorderPane {
     return text.area();
   }
 
+  /** Tests watch by it. */
   TextMarks marks() {
     return marks;
   }
 
+  /** Tests watch by it. */
   Prompting prompting() {
     return prompting;
   }
 
+  /** Tests watch by it. */
   FindBar find() {
     return find;
   }
 
+  /** Tests watch by it. */
   FaultStrip fault() {
     return fault;
   }
 
+  /** Tests watch by it. */
   TextSize size() {
     return size;
   }

@@ -18,6 +18,7 @@ final class TextSize {
     set(USUAL);
   }
 
+  /** Tests watch by it. */
   int size() {
     return size;
   }

@@ -126,11 +126,6 @@ public final class Desk {
     pointTo(finding.site());
   }
 
-  /** Begins with other work, which is what is saved. */
-  public void lay(Path where, Work work) {
-    lay(where, work, work);
-  }
-
   /** Begins with other work: nothing selected, nothing to undo, the saved state neither. */
   public void lay(Path where, Work kept, Work work) {
     file.set(where);

@@ -158,12 +158,12 @@ public abstract class Bar extends VBox {
     return design == null ? Unit.MM : design.unit();
   }
 
-  /** What it says now. */
+  /** What it says now. Tests watch by it. */
   public final String told() {
     return offer.words();
   }
 
-  /** Chooses one of the ways. */
+  /** Chooses one of the ways. Tests choose by it. */
   public final void choose(String way) {
     offer.choose(way);
   }

@@ -73,7 +73,7 @@ public final class FitBar extends Bar {
     sheet.getEditor().setText(text);
   }
 
-  /** Chooses how many shall lie on it. */
+  /** Chooses how many shall lie on it. Tests choose by it. */
   public void copies(String text) {
     copies.setText(text);
   }

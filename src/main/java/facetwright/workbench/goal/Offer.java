@@ -245,12 +245,12 @@ final class Offer extends VBox {
     }
   }
 
-  /** Everything it says now. */
+  /** Everything it says now. Tests watch by it. */
   String words() {
     return words;
   }
 
-  /** Chooses one of the ways. */
+  /** Chooses one of the ways. Tests choose by it. */
   void choose(String name) {
     way.setValue(name);
   }

@@ -53,7 +53,7 @@ public final class RoundBar extends Bar {
     super.open();
   }
 
-  /** Chooses a ruler, as a person types it. */
+  /** Chooses a ruler, as a person types it. Tests choose by it. */
   public void ruler(String text) {
     rulers.setValue(text);
     rulers.getEditor().setText(text);

@@ -53,6 +53,7 @@ final class FrameSource {
     }
   }
 
+  /** Tests watch by it. */
   boolean isAtRest() {
     return !busy;
   }

@@ -118,12 +118,12 @@ public final class LensView extends Region {
     player.toggle();
   }
 
-  /** Whether the picture that was wished for last is shown. */
+  /** Whether the picture that was wished for last is shown. Tests watch by it. */
   public boolean isAtRest() {
     return frames.isAtRest();
   }
 
-  /** How often it was painted so far. */
+  /** How often it was painted so far. Tests watch by it. */
   public long paints() {
     return paints;
   }

@@ -145,7 +145,7 @@ public final class PapersView extends BorderPane {
     order.ruler(wanted);
   }
 
-  /** The words under the page: what was saved, or what went wrong. */
+  /** The words under the page: what was saved, or what went wrong. Tests watch by it. */
   public String told() {
     return told.getText();
   }
@@ -246,7 +246,7 @@ public final class PapersView extends BorderPane {
     }
   }
 
-  /** What is being done to papers, which can be stopped. */
+  /** What is being done to papers, which can be stopped. Tests watch by it. */
   public PaperWork work() {
     return work;
   }

@@ -61,7 +61,7 @@ public final class Pictures {
       wishes.removeIf(w -> w.wall.equals(this));
     }
 
-    /** Whether nothing is wished for here that is not made yet. */
+    /** Whether nothing is wished for here that is not made yet. Tests watch by it. */
     public boolean isAtRest() {
       return !busy && wishes.stream().noneMatch(w -> w.wall.equals(this));
     }

@@ -145,7 +145,7 @@ public final class ShelfView extends BorderPane {
         });
   }
 
-  /** Whether every design has its picture. */
+  /** Whether every design has its picture. Tests watch by it. */
   public boolean isAtRest() {
     return !cards.isEmpty() && pictures.isAtRest();
   }

@@ -99,12 +99,12 @@ public final class TableView extends Region {
     return told.getReadOnlyProperty();
   }
 
-  /** The distance measured last, in mm; 0 where none was. */
+  /** The distance measured last, in mm; 0 where none was. Tests watch by it. */
   public double measured() {
     return measurer.measured();
   }
 
-  /** How often it was painted so far. */
+  /** How often it was painted so far. Tests watch by it. */
   long paints() {
     return paints;
   }

@@ -7,12 +7,14 @@ import facetwright.check.Looks;
 import facetwright.check.Verdict;
 import facetwright.check.finding.Finding;
 import facetwright.fold.Folding;
+import facetwright.fold.making.GlueOrder;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.measure.Unit;
 import facetwright.message.Message;
 import facetwright.message.Value;
 import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.net.sheet.Stock;
@@ -61,7 +63,7 @@ class ShortWallTest {
         wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
         wrap.all().columns("odd", AT).rows("rim", AT).tabs(AT);
       }
-      wrap.all().columns("even", AT).rows("wall", AT).gusset(pinch, AT);
+      wrap.all().columns("even", AT).rows("wall", AT).gusset(pinch, null, AT);
       return wrap.build();
     }
 
@@ -78,10 +80,11 @@ class ShortWallTest {
     }
 
     Said said() {
-      Laid laid = SheetLayout.lay(net(), SHEET);
+      Laid laid = SheetLayout.lay(net(), SHEET, new Room(0, SheetLayout.USUAL_GAP));
       FoldedForm form = Folding.fold(laid);
       return new Said(
-          Verdict.of(laid, form, Checks.all(laid, form)).text(Unit.MM), Checks.all(laid, form));
+          Verdict.of(laid, form, Checks.all(laid, GlueOrder.of(laid.net(), form))).text(Unit.MM),
+          Checks.all(laid, GlueOrder.of(laid.net(), form)));
     }
   }
 

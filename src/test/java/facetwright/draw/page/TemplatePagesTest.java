@@ -60,7 +60,8 @@ class TemplatePagesTest {
   void wordsLieOnThePageAndOnNothingElse(double side, double wall, double x, double y) {
     Laid laid = Papers.at(Papers.tray(side, wall), Papers.A4, x, y);
     for (Drawing page :
-        TemplatePages.of("Tray for the lantern walk", Order.usual(Unit.MM).telling(), laid)) {
+        TemplatePages.of(
+            "Tray for the lantern walk", Order.usual(Unit.MM).telling(), laid, Template.PLAIN)) {
       List<Mark.Text> texts = texts(page);
       for (int i = 0; i < texts.size(); i++) {
         Polygon2 room = room(texts.get(i));
@@ -82,9 +83,10 @@ class TemplatePagesTest {
   @CsvSource({"60, 20, 10, 10", "60, 20, 60, 120", "90, 25, 5, 5", "40, 15, 90, 200"})
   void wordsAndRulersKeepOffThePanels(double side, double wall, double x, double y) {
     Laid laid = Papers.at(Papers.tray(side, wall), Papers.A4, x, y);
-    List<Drawing> pages = TemplatePages.of("Tray", Order.usual(Unit.MM).telling(), laid);
+    List<Drawing> pages =
+        TemplatePages.of("Tray", Order.usual(Unit.MM).telling(), laid, Template.PLAIN);
     assertThat(pages).hasSize(1);
-    int net = NetDrawing.of(laid, 0).marks().size();
+    int net = NetDrawing.of(laid, 0, NetDrawing.TEMPLATE).marks().size();
     List<Mark> added = pages.getFirst().marks().subList(net, pages.getFirst().marks().size());
     assertThat(added).hasSizeGreaterThan(100);
     for (Mark mark : added) {
@@ -114,7 +116,8 @@ class TemplatePagesTest {
   @Test
   void aFullSheetHasItsRulerOnAPanelAndItsWordsOnAPageMore() {
     Laid full = Papers.at(Papers.slitSquares(100), Papers.stock("Square", 202, 202), 1, 1);
-    List<Drawing> pages = TemplatePages.of("Full", Order.usual(Unit.INCH).telling(), full);
+    List<Drawing> pages =
+        TemplatePages.of("Full", Order.usual(Unit.INCH).telling(), full, Template.PLAIN);
     assertThat(pages).hasSize(2);
     assertThat(texts(pages.get(0)).stream().map(Mark.Text::content)).contains("100 mm", "4 in");
     String words = String.join(" ", texts(pages.get(1)).stream().map(Mark.Text::content).toList());
@@ -131,7 +134,9 @@ class TemplatePagesTest {
     String words =
         String.join(
             " ",
-            texts(TemplatePages.of("Tray", Order.usual(Unit.INCH).telling(), laid).getFirst())
+            texts(
+                    TemplatePages.of("Tray", Order.usual(Unit.INCH).telling(), laid, Template.PLAIN)
+                        .getFirst())
                 .stream()
                 .map(Mark.Text::content)
                 .toList());

@@ -78,7 +78,7 @@ class TiledPagesTest {
   @ParameterizedTest
   @ValueSource(strings = {"A4", "Letter", "A3"})
   void putTogetherTheyAreTheNet(String paper) {
-    Drawing whole = NetDrawing.of(LAID, 0);
+    Drawing whole = NetDrawing.of(LAID, 0, NetDrawing.TEMPLATE);
     List<Drawing> tiles = pages(paper).subList(1, pages(paper).size());
     Box2 outer = boxOf(whole);
     for (LineKind kind : List.of(LineKind.CUT, LineKind.MOUNTAIN, LineKind.PERFORATION)) {
@@ -182,7 +182,7 @@ class TiledPagesTest {
   /** Every round mark lies on at least two pages at the same place of the net. */
   @Test
   void roundMarksLieOnEachOther() {
-    Box2 outer = boxOf(NetDrawing.of(LAID, 0));
+    Box2 outer = boxOf(NetDrawing.of(LAID, 0, NetDrawing.TEMPLATE));
     List<Drawing> tiles = pages("A4").subList(1, pages("A4").size());
     List<Vec2> all = new ArrayList<>();
     for (Drawing page : tiles) {

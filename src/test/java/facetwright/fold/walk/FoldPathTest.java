@@ -291,10 +291,7 @@ class FoldPathTest {
     Net straight = GussetedWrapTest.wrap(8, 28, 60, Pinch.IN);
     Net flat =
         straight.scored(
-            straight.scores().stream()
-                .map(
-                    s -> new Score(s.a(), s.b(), s.sense(), FoldAngle.degrees(0), false, Site.NONE))
-                .toList());
+            straight.scores().stream().map(s -> s.folded(FoldAngle.degrees(0))).toList());
     assertThat(Folding.path(flat).state(0.5).tear()).isLessThan(1e-9);
   }
 }

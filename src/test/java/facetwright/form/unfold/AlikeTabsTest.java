@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
 class AlikeTabsTest {
 
   private static Net petals(Form form) {
-    return Unfolding.as(UnfoldStyle.PETALS).unfold(form).net();
+    return new Nets(form, Unfolding.as(UnfoldStyle.PETALS)).on(0, 0).net();
   }
 
   /** How large the tabs are that a facet bears, in hundredths of a mm², the smallest first. */
@@ -121,7 +121,7 @@ class AlikeTabsTest {
 
   private static void alikeAllRound(Form form, int sides, double depth) {
     Tabs tabs = Tabs.deep(depth);
-    UnfoldResult result = Unfolding.as(UnfoldStyle.PETALS).with(tabs).unfold(form);
+    UnfoldResult result = new Nets(form, Unfolding.as(UnfoldStyle.PETALS).with(tabs)).on(0, 0);
     if (result.notes().stream().anyMatch(n -> n.told().text(Unit.MM).contains("searched tree"))) {
       return;
     }
@@ -152,7 +152,7 @@ class AlikeTabsTest {
   void endsOfAStripAreAlike() {
     for (int sides = 3; sides <= 10; sides++) {
       Form prism = Solids.prism(sides, 40, 70);
-      Net net = Unfolding.as(UnfoldStyle.STRIP).unfold(prism).net();
+      Net net = new Nets(prism, Unfolding.as(UnfoldStyle.STRIP)).on(0, 0).net();
       assertThat(borne(net, prism, "base")).isEqualTo(borne(net, prism, "top"));
       assertThat(net.joins()).allMatch(j -> j instanceof Join.Seam s && s.tab() >= 0);
     }

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 class EvenNetsTest {
 
   private static Net net(Form form) {
-    Net net = Unfolding.as(UnfoldStyle.SEARCH).unfold(form).net();
+    Net net = new Nets(form, Unfolding.as(UnfoldStyle.SEARCH)).on(0, 0).net();
     NetChecks.overlapFree(net);
     NetChecks.tabsHidden(net);
     return net;

@@ -30,7 +30,8 @@ class UnfoldingTest {
 
   @Test
   void stripOfAPrismIsARowWithTwoCaps() {
-    UnfoldResult result = Unfolding.as(UnfoldStyle.STRIP).unfold(Solids.prism(8, 40, 90));
+    UnfoldResult result =
+        new Nets(Solids.prism(8, 40, 90), Unfolding.as(UnfoldStyle.STRIP)).on(0, 0);
     Net net = result.net();
     double side = 2 * 40 * Math.sin(Math.PI / 8);
     // Eight columns and, at one end or the other, a seam tab; caps above and below.
@@ -48,7 +49,7 @@ class UnfoldingTest {
   @Test
   void petalsOfAPyramidSurroundTheBase() {
     Form pyramid = Solids.pyramid(6, 30, 50);
-    Net net = Unfolding.as(UnfoldStyle.PETALS).unfold(pyramid).net();
+    Net net = new Nets(pyramid, Unfolding.as(UnfoldStyle.PETALS)).on(0, 0).net();
     int base = pyramid.facet("base");
     assertThat(
             net.scores().stream()
@@ -63,7 +64,7 @@ class UnfoldingTest {
     Form globe =
         Solids.turned(
             List.of(new Vec2(15, 0), new Vec2(40, 30), new Vec2(40, 60), new Vec2(15, 90)), 10);
-    UnfoldResult result = Unfolding.as(UnfoldStyle.GORES).unfold(globe);
+    UnfoldResult result = new Nets(globe, Unfolding.as(UnfoldStyle.GORES)).on(0, 0);
     assertThat(result.notes()).noneMatch(n -> n.toString().contains("instead"));
     Net net = result.net();
     int middle = globe.facet("row 2 side 4");
@@ -78,7 +79,7 @@ class UnfoldingTest {
   @Test
   void openTopHasNoSeamAtItsRim() {
     Form tray = Solids.box(80, 60, 30).withoutFacet("top");
-    Net net = Unfolding.as(UnfoldStyle.PETALS).unfold(tray).net();
+    Net net = new Nets(tray, Unfolding.as(UnfoldStyle.PETALS)).on(0, 0).net();
     assertThat(net.joins()).hasSize(4);
     assertThat(net.scores()).hasSize(4 + 4);
     assertThat(tray.isClosed()).isFalse();
@@ -92,7 +93,7 @@ class UnfoldingTest {
         Solids.box(60, 60, 60)
             .changed(Reshape.raised("top", -15))
             .changed(Reshape.raised("side 1", 25));
-    UnfoldResult result = Unfolding.as(UnfoldStyle.SEARCH).unfold(sunk);
+    UnfoldResult result = new Nets(sunk, Unfolding.as(UnfoldStyle.SEARCH)).on(0, 0);
     NetChecks.overlapFree(result.net());
     NetChecks.congruent(result.net(), sunk);
     NetChecks.edgesAccounted(result.net(), sunk);
@@ -108,7 +109,8 @@ class UnfoldingTest {
       star = star.changed(Reshape.raised(star.facets().getFirst().name(), 60));
     }
     assertThat(star.facets()).hasSize(60);
-    UnfoldResult result = Unfolding.as(UnfoldStyle.SEARCH).with(Tabs.deep(4)).unfold(star);
+    UnfoldResult result =
+        new Nets(star, Unfolding.as(UnfoldStyle.SEARCH).with(Tabs.deep(4))).on(0, 0);
     NetChecks.overlapFree(result.net());
     NetChecks.congruent(result.net(), star);
     NetChecks.edgesAccounted(result.net(), star);
@@ -127,7 +129,7 @@ class UnfoldingTest {
       comb = comb.changed(Reshape.raised(f, -29));
     }
     UnfoldResult result =
-        new Unfolding(UnfoldStyle.SEARCH, "", Tabs.USUAL, 0, 0, 1, 7).unfold(comb);
+        new Nets(comb, new Unfolding(UnfoldStyle.SEARCH, "", Tabs.USUAL, 1, 7)).on(0, 0);
     assertThat(result.tries()).isEqualTo(1);
     NetChecks.congruent(result.net(), comb);
     NetChecks.edgesAccounted(result.net(), comb);
@@ -144,7 +146,7 @@ class UnfoldingTest {
             .withWindowInset("side 1", 12, Site.NONE)
             .withHole("top", Vec2.ZERO, 8, new Site(4, 2))
             .withLayer("side 2", 1.5, "gold", Site.NONE);
-    Net net = Unfolding.as(UnfoldStyle.STRIP).with(Tabs.deep(10)).unfold(lantern).net();
+    Net net = new Nets(lantern, Unfolding.as(UnfoldStyle.STRIP).with(Tabs.deep(10))).on(0, 0).net();
     Opening window = NamedPanel.of(net, "side 1").orElseThrow().openings().getFirst();
     assertThat(window.outline().area()).isCloseTo((40 - 24) * (100 - 24), within(1e-6));
     Opening.Hole hole =
@@ -164,18 +166,18 @@ class UnfoldingTest {
     for (Facet f : box.facets()) {
       box = box.withWindowInset(f.name(), 6, Site.NONE);
     }
-    UnfoldResult result = Unfolding.as(UnfoldStyle.SEARCH).unfold(box);
+    UnfoldResult result = new Nets(box, Unfolding.as(UnfoldStyle.SEARCH)).on(0, 0);
     NetChecks.tabsHidden(result.net());
     // Nobody asked for the usual depth, so that there is nothing to tell; of one that was asked
     // there is.
     assertThat(result.notes()).isEmpty();
-    assertThat(Unfolding.as(UnfoldStyle.SEARCH).with(Tabs.deep(12)).unfold(box).notes())
+    assertThat(new Nets(box, Unfolding.as(UnfoldStyle.SEARCH).with(Tabs.deep(12))).on(0, 0).notes())
         .anyMatch(n -> n.toString().contains("less deep than 12 mm"));
     Form thin = Solids.box(60, 60, 60);
     for (Facet f : thin.facets()) {
       thin = thin.withWindowInset(f.name(), 2, Site.NONE);
     }
-    UnfoldResult none = Unfolding.as(UnfoldStyle.SEARCH).unfold(thin);
+    UnfoldResult none = new Nets(thin, Unfolding.as(UnfoldStyle.SEARCH)).on(0, 0);
     assertThat(none.net().panels()).hasSize(6);
     assertThat(none.net().joins()).hasSize(7);
     assertThat(none.notes()).anyMatch(n -> n.toString().contains("7 seams have no tab"));
@@ -184,21 +186,21 @@ class UnfoldingTest {
   @Test
   void sheetIsKept() {
     Form box = Solids.box(60, 60, 60);
-    UnfoldResult fits = Unfolding.as(UnfoldStyle.SEARCH).fitting(210, 297).unfold(box);
+    UnfoldResult fits = new Nets(box, Unfolding.as(UnfoldStyle.SEARCH)).on(210, 297);
     assertThat(Math.min(fits.net().box().width(), fits.net().box().height()))
         .isLessThanOrEqualTo(210);
     assertThat(Math.max(fits.net().box().width(), fits.net().box().height()))
         .isLessThanOrEqualTo(297);
-    UnfoldResult small = Unfolding.as(UnfoldStyle.SEARCH).fitting(100, 100).unfold(box);
+    UnfoldResult small = new Nets(box, Unfolding.as(UnfoldStyle.SEARCH)).on(100, 100);
     assertThat(small.notes()).anyMatch(n -> n.toString().contains("fits the sheet"));
   }
 
   @Test
   void baseMayBeChosen() {
     Form box = Solids.box(60, 50, 40);
-    Net net = Unfolding.as(UnfoldStyle.PETALS).on("side 2").unfold(box).net();
+    Net net = new Nets(box, Unfolding.as(UnfoldStyle.PETALS).on("side 2")).on(0, 0).net();
     assertThat(net.stance().ring().getFirst().panel()).isEqualTo(box.facet("side 2"));
-    assertThatThrownBy(() -> Unfolding.as(UnfoldStyle.PETALS).on("lid").unfold(box))
+    assertThatThrownBy(() -> new Nets(box, Unfolding.as(UnfoldStyle.PETALS).on("lid")).on(0, 0))
         .isInstanceOf(FormException.class)
         .hasMessageContaining("no facet \"lid\"")
         .hasMessageContaining("\"side 4\"");
@@ -208,7 +210,7 @@ class UnfoldingTest {
   void sameFormSameNet() {
     Form form = Reference.form("a-snub-cuboctahedron", 25);
     Unfolding search = Unfolding.as(UnfoldStyle.SEARCH);
-    assertThat(search.unfold(form)).isEqualTo(search.unfold(form));
+    assertThat(new Nets(form, search).on(0, 0)).isEqualTo(new Nets(form, search).on(0, 0));
   }
 
   @Test
@@ -231,7 +233,7 @@ class UnfoldingTest {
                 List.of(1, 2, 4),
                 List.of(2, 3, 4),
                 List.of(3, 0, 4)));
-    Net net = Unfolding.as(UnfoldStyle.PETALS).unfold(halves).net();
+    Net net = new Nets(halves, Unfolding.as(UnfoldStyle.PETALS)).on(0, 0).net();
     assertThat(net.scores()).anyMatch(s -> s.angle().equals(FoldAngle.degrees(0)));
     NetChecks.overlapFree(net);
   }

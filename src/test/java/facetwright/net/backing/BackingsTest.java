@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import facetwright.form.Form;
 import facetwright.form.make.Solids;
+import facetwright.form.unfold.Nets;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
 import facetwright.geom.Motion2;
@@ -23,6 +24,7 @@ import facetwright.net.panel.PanelBuild;
 import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
 import facetwright.words.Site;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
@@ -76,8 +78,9 @@ class BackingsTest {
         form = form.withBacking(facet, backing);
       }
     }
-    return Unfolding.as(UnfoldStyle.values()[random.nextInt(UnfoldStyle.values().length)])
-        .unfold(form)
+    return new Nets(
+            form, Unfolding.as(UnfoldStyle.values()[random.nextInt(UnfoldStyle.values().length)]))
+        .on(0, 0)
         .net();
   }
 
@@ -85,7 +88,7 @@ class BackingsTest {
     double width = 20 + random.nextInt(30);
     List<WrapRow> rows =
         List.of(new WrapRow("rim", 12), new WrapRow("wall", 30 + random.nextInt(40)));
-    WrapDraft wrap = WrapDraft.equal(3 + random.nextInt(5), width, rows, AT);
+    WrapDraft wrap = WrapDraft.of(Collections.nCopies(3 + random.nextInt(5), width), rows, AT);
     wrap.seam(random.nextInt(15), AT);
     wrap.all().rows("rim", AT).tabs(AT);
     wrap.all().rows("wall", AT).window(3 + random.nextInt(6), AT).backing(backing(random));
@@ -207,7 +210,7 @@ class BackingsTest {
         Solids.box(60, 60, 60)
             .withWindow("side 1", Outline.circle(30, AT).polygon(), AT)
             .withBacking("side 1", asked);
-    Net net = Unfolding.as(UnfoldStyle.STRIP).unfold(form).net();
+    Net net = new Nets(form, Unfolding.as(UnfoldStyle.STRIP)).on(0, 0).net();
     Backings.Piece piece = Backings.of(net).getFirst();
     assertThat(piece.outline().arcs()).isNotEmpty();
     assertThat(piece.outline().box().width()).isCloseTo(38, within(ROUNDING));

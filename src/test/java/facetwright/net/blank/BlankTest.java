@@ -18,6 +18,7 @@ import facetwright.net.PanelRole;
 import facetwright.net.Sense;
 import facetwright.net.Stance;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.Room;
 import facetwright.net.sheet.SheetLayout;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.words.Site;
@@ -37,10 +38,14 @@ class BlankTest {
   /** The tray from one sheet: scored h from each edge, slit at the corners, the corners tabs. */
   private static Blank tray(double w, double d, double h) {
     Blank blank = Blank.of(w, d, AT);
-    blank.score(blank.fromLeft(h, AT), Sense.MOUNTAIN, SQUARE, AT);
-    blank.score(blank.fromRight(h, AT), Sense.MOUNTAIN, SQUARE, AT);
-    blank.score(blank.fromBottom(h, AT), Sense.MOUNTAIN, SQUARE, AT);
-    blank.score(blank.fromTop(h, AT), Sense.MOUNTAIN, SQUARE, AT);
+    blank.score(
+        blank.fromLeft(h, AT), LineKind.SCORE, List.of(new LineFold(Sense.MOUNTAIN, SQUARE)), AT);
+    blank.score(
+        blank.fromRight(h, AT), LineKind.SCORE, List.of(new LineFold(Sense.MOUNTAIN, SQUARE)), AT);
+    blank.score(
+        blank.fromBottom(h, AT), LineKind.SCORE, List.of(new LineFold(Sense.MOUNTAIN, SQUARE)), AT);
+    blank.score(
+        blank.fromTop(h, AT), LineKind.SCORE, List.of(new LineFold(Sense.MOUNTAIN, SQUARE)), AT);
     for (double x : new double[] {h, w - h}) {
       boolean left = x == h;
       double endX = left ? h / 2 : w - h / 2;
@@ -91,11 +96,16 @@ class BlankTest {
       @ForAll @Size(max = 5) List<@IntRange(min = 1, max = 149) Integer> slants) {
     Blank blank = Blank.of(200, 150, AT);
     for (int x : xs) {
-      blank.score(blank.fromLeft(x, AT), Sense.VALLEY, FoldAngle.TO_SOLVE, AT);
+      blank.score(
+          blank.fromLeft(x, AT),
+          LineKind.SCORE,
+          List.of(new LineFold(Sense.VALLEY, FoldAngle.TO_SOLVE)),
+          AT);
     }
     for (int y : slants) {
       Segment2 line = blank.line(new Vec2(0, y), new Vec2(200, 150 - y / 2.0), AT);
-      blank.score(line, Sense.MOUNTAIN, FoldAngle.TO_SOLVE, AT);
+      blank.score(
+          line, LineKind.SCORE, List.of(new LineFold(Sense.MOUNTAIN, FoldAngle.TO_SOLVE)), AT);
     }
     Net net = blank.build();
     Set<String> corners = new HashSet<>();
@@ -114,7 +124,11 @@ class BlankTest {
   @Test
   void aScoreThatEndsInsideAPanelIsNamed() {
     Blank blank = Blank.of(100, 80, AT);
-    blank.score(blank.fromLeft(30, 0, 50, AT), Sense.VALLEY, SQUARE, new Site(12, 3));
+    blank.score(
+        blank.fromLeft(30, 0, 50, AT),
+        LineKind.SCORE,
+        List.of(new LineFold(Sense.VALLEY, SQUARE)),
+        new Site(12, 3));
     assertThatThrownBy(blank::build)
         .isInstanceOf(NetException.class)
         .hasMessageContaining("the score from (30, 0) mm to (30, 50) mm ends inside a panel")
@@ -145,10 +159,15 @@ class BlankTest {
     Blank blank = Blank.of(100, 80, AT);
     blank.cut(List.of(new Vec2(30, 30), new Vec2(30, 60), new Vec2(70, 60), new Vec2(70, 30)), AT);
     Blank across = Blank.of(100, 80, AT);
-    blank.score(blank.fromBottom(30, 30, 70, AT), Sense.VALLEY, SQUARE, new Site(7, 1));
+    blank.score(
+        blank.fromBottom(30, 30, 70, AT),
+        LineKind.SCORE,
+        List.of(new LineFold(Sense.VALLEY, SQUARE)),
+        new Site(7, 1));
     assertThatThrownBy(blank::build).hasMessageContaining("run it across the panel");
     across.cut(List.of(new Vec2(30, 30), new Vec2(30, 60), new Vec2(70, 60), new Vec2(70, 30)), AT);
-    across.score(across.fromBottom(30, AT), Sense.VALLEY, SQUARE, AT);
+    across.score(
+        across.fromBottom(30, AT), LineKind.SCORE, List.of(new LineFold(Sense.VALLEY, SQUARE)), AT);
     Net net = across.build();
     assertThat(net.panels()).hasSize(3);
     assertThat(net.scores()).hasSize(3);
@@ -188,9 +207,13 @@ class BlankTest {
   void thirdsMeetOnTheGrid() {
     // A third of the width is no whole number of grid steps; the sides must still pair.
     Blank blank = Blank.of(100, 100, AT);
-    blank.score(blank.fromLeft(100 / 3.0, AT), Sense.VALLEY, SQUARE, AT);
+    blank.score(
+        blank.fromLeft(100 / 3.0, AT),
+        LineKind.SCORE,
+        List.of(new LineFold(Sense.VALLEY, SQUARE)),
+        AT);
     Segment2 slant = blank.line(new Vec2(100 / 3.0, 100 / 7.0), new Vec2(100, 200 / 3.0), AT);
-    blank.score(slant, Sense.VALLEY, SQUARE, AT);
+    blank.score(slant, LineKind.SCORE, List.of(new LineFold(Sense.VALLEY, SQUARE)), AT);
     Net net = blank.build();
     assertThat(net.panels()).hasSize(3);
     assertThat(net.scores()).hasSize(3);
@@ -204,7 +227,8 @@ class BlankTest {
     assertThatThrownBy(() -> blank.fromTop(20, 30, 30, AT)).hasMessageContaining("no length");
     assertThatThrownBy(() -> blank.hole(new Vec2(5, 5), -1, AT)).hasMessageContaining("diameter");
     assertThatThrownBy(() -> blank.cut(List.of(Vec2.ZERO), AT)).hasMessageContaining("2 to 2000");
-    blank.score(blank.fromBottom(40, AT), Sense.VALLEY, SQUARE, AT);
+    blank.score(
+        blank.fromBottom(40, AT), LineKind.SCORE, List.of(new LineFold(Sense.VALLEY, SQUARE)), AT);
     blank.name(new Vec2(50, 40), "line", AT);
     assertThatThrownBy(blank::build).hasMessageContaining("lies on a line");
     Blank waste = Blank.of(10, 10, AT).waste(new Vec2(5, 5), AT);
@@ -224,12 +248,18 @@ class BlankTest {
     for (boolean scored : new boolean[] {false, true}) {
       Blank blank = Blank.of(100, 60, AT);
       if (scored) {
-        blank.score(blank.fromLeft(40, AT), Sense.VALLEY, SQUARE, AT);
+        blank.score(
+            blank.fromLeft(40, AT),
+            LineKind.SCORE,
+            List.of(new LineFold(Sense.VALLEY, SQUARE)),
+            AT);
       }
       Net net = blank.cut(ends(blank.fromLeft(40, AT)), AT).build();
       assertThat(net.pieces()).isEqualTo(2);
       assertThat(net.slits()).hasSize(1);
-      Laid laid = SheetLayout.lay(net, SheetSizes.named("A4").stock(220));
+      Laid laid =
+          SheetLayout.lay(
+              net, SheetSizes.named("A4").stock(220), new Room(0, SheetLayout.USUAL_GAP));
       assertThat(laid.fits()).isTrue();
       assertThat(laid.net().slits()).isEmpty();
       assertThat(laid.net().boundary()).hasSize(8);
@@ -248,7 +278,10 @@ class BlankTest {
             blank.fromRight(0, AT),
             blank.fromBottom(60, AT),
             blank.fromTop(60, 10, 30, AT))) {
-      assertThatThrownBy(() -> blank.score(line, Sense.VALLEY, SQUARE, AT))
+      assertThatThrownBy(
+              () ->
+                  blank.score(
+                      line, LineKind.SCORE, List.of(new LineFold(Sense.VALLEY, SQUARE)), AT))
           .hasMessageContaining("lies on the edge of the blank, where there is nothing to fold");
       assertThatThrownBy(
               () ->

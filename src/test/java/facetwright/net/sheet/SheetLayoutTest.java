@@ -91,7 +91,8 @@ class SheetLayoutTest {
 
   @Test
   void theMakersDirectionIsKept() {
-    Laid laid = SheetLayout.lay(pieces(List.of(box(280, 200))), A4);
+    Laid laid =
+        SheetLayout.lay(pieces(List.of(box(280, 200))), A4, new Room(0, SheetLayout.USUAL_GAP));
     assertThat(laid.stock().width()).isEqualTo(297);
     assertThat(laid.net().panels().getFirst().outline().box()).isEqualTo(new Box2(8, 5, 288, 205));
     assertThat(laid.fits()).isTrue();
@@ -101,20 +102,28 @@ class SheetLayoutTest {
   void aSlantedPieceIsTurnedStraight() {
     Polygon2 slanted =
         facetwright.geom.Motion2.turn(Math.PI / 6).apply(Polygon2.rectangle(0, 0, 290, 205));
-    Laid laid = SheetLayout.lay(pieces(List.of(slanted)), A4);
+    Laid laid = SheetLayout.lay(pieces(List.of(slanted)), A4, new Room(0, SheetLayout.USUAL_GAP));
     assertThat(laid.fits()).isTrue();
     assertThat(laid.sheets()).isEqualTo(1);
   }
 
   @Test
   void aPieceAsLargeAsTheSheetFits() {
-    assertThat(SheetLayout.lay(pieces(List.of(box(210, 297))), A4).fits()).isTrue();
-    assertThat(SheetLayout.lay(pieces(List.of(box(210.01, 297))), A4).fits()).isFalse();
+    assertThat(
+            SheetLayout.lay(pieces(List.of(box(210, 297))), A4, new Room(0, SheetLayout.USUAL_GAP))
+                .fits())
+        .isTrue();
+    assertThat(
+            SheetLayout.lay(
+                    pieces(List.of(box(210.01, 297))), A4, new Room(0, SheetLayout.USUAL_GAP))
+                .fits())
+        .isFalse();
   }
 
   @Test
   void whatIsTooLargeLiesAtTheCorner() {
-    Laid laid = SheetLayout.lay(pieces(List.of(box(400, 300))), A4);
+    Laid laid =
+        SheetLayout.lay(pieces(List.of(box(400, 300))), A4, new Room(0, SheetLayout.USUAL_GAP));
     assertThat(laid.fits()).isFalse();
     assertThat(laid.sheets()).isEqualTo(1);
     assertThat(laid.net().panels().getFirst().outline().corner(0)).isEqualTo(Vec2.ZERO);

@@ -24,7 +24,7 @@ class WrapAskingTest {
   @Test
   void aSingleRowIsPinchedAtItsTop() {
     WrapDraft wrap = wrap(6, 30, 40.0);
-    wrap.all().columns("even", AT).gusset(Pinch.IN, AT).window(4, AT);
+    wrap.all().columns("even", AT).gusset(Pinch.IN, null, AT).window(4, AT);
     Net net = wrap.build();
     assertThat(net.panels()).hasSize(3 + 9);
     Stance.Corner corner = net.stance().ring().getFirst();
@@ -86,7 +86,7 @@ class WrapAskingTest {
   @Test
   void whatDependsOnThePatternIsRefusedWithItsPlace() {
     WrapDraft wrap = wrap(6, 30, 10.0, 40.0, 10.0);
-    wrap.all().rows("wall", AT).gusset(Pinch.IN, new Site(9, 5));
+    wrap.all().rows("wall", AT).gusset(Pinch.IN, null, new Site(9, 5));
     assertThatThrownBy(wrap::build)
         .isInstanceOf(NetException.class)
         .hasMessageContaining("wall 1 can't be pinched")

@@ -20,6 +20,7 @@ import facetwright.net.Score;
 import facetwright.net.Sense;
 import facetwright.net.Stance;
 import facetwright.words.Site;
+import java.util.Collections;
 import java.util.List;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
@@ -33,14 +34,14 @@ class WrapDraftTest {
   static final Site AT = new Site(3, 1);
 
   static WrapDraft wrap(int n, double width, Double... rows) {
-    return WrapDraft.equal(n, width, WrapRow.usual(List.of(rows)), AT);
+    return WrapDraft.of(Collections.nCopies(n, width), WrapRow.usual(List.of(rows)), AT);
   }
 
   /** The eight-sided lantern with pinched ends. */
   static WrapDraft lantern() {
     WrapDraft wrap = wrap(8, 28, 28.0, 60.0, 60.0, 28.0).seam(12, AT);
     wrap.all().columns("even", AT).rows("rim", AT).remove(AT);
-    wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
+    wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, null, AT);
     wrap.all().columns("odd", AT).rows("rim", AT).tabs(AT).hole(3, AT);
     wrap.all().columns("odd", AT).rows("wall", AT).layer(1.5, "paper", AT);
     return wrap;
@@ -71,7 +72,7 @@ class WrapDraftTest {
     Site cutting = new Site(7, 1);
     WrapDraft wrap = wrap(8, 28, 28.0, 60.0, 60.0, 28.0).seam(12, AT);
     wrap.all().columns("even", AT).rows("rim", AT).remove(cutting).remove(AT);
-    wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, AT);
+    wrap.all().columns("even", AT).rows("wall", AT).gusset(Pinch.IN, null, AT);
     wrap.all().columns("odd", AT).rows("rim", AT).tabs(AT);
     Net net = wrap.build();
     assertThat(net.cutaways()).hasSize(8).allMatch(c -> c.site().equals(cutting));
@@ -127,7 +128,7 @@ class WrapDraftTest {
       assertThat(s.sense()).isEqualTo(slanted ? Sense.VALLEY : Sense.MOUNTAIN);
     }
     WrapDraft out = lantern();
-    out.all().columns("even", AT).rows("wall", AT).gusset(Pinch.OUT, AT);
+    out.all().columns("even", AT).rows("wall", AT).gusset(Pinch.OUT, null, AT);
     long valleys = out.build().scores().stream().filter(s -> s.sense() == Sense.VALLEY).count();
     assertThat(valleys).isEqualTo(16); // the column scores, all beside a gusset
   }
@@ -236,7 +237,7 @@ class WrapDraftTest {
   @Test
   void underAGussetTheFlapStaysOnItsSideOfTheDiagonal() {
     WrapDraft wrap = wrap(6, 30, 40.0, 40.0).seam(14, AT);
-    wrap.all().columns("odd", AT).gusset(Pinch.IN, AT);
+    wrap.all().columns("odd", AT).gusset(Pinch.IN, null, AT);
     Net net = wrap.build();
     Panel flap = NamedPanel.of(net, "seam flap (row 2)").orElseThrow();
     // The diagonal of column 1 rises 40 mm over 15 mm from the waist at 40 mm.

@@ -15,6 +15,7 @@ import facetwright.script.sandbox.Budget;
 import facetwright.words.Site;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -96,7 +97,8 @@ class ReplayTest {
     }
     rows.add(set(rim, isOnGrid));
     WrapDraft wrap =
-        WrapDraft.equal(2 * half, set(width, isOnGrid), WrapRow.usual(rows), Site.NONE)
+        WrapDraft.of(
+                Collections.nCopies(2 * half, set(width, isOnGrid)), WrapRow.usual(rows), Site.NONE)
             .seam(set(seam, isOnGrid), Site.NONE);
     if (kind > 0) {
       wrap.all().columns("even", Site.NONE).rows("rim", Site.NONE).remove(Site.NONE);
@@ -107,7 +109,10 @@ class ReplayTest {
           .hole(3, Site.NONE);
     }
     if (kind > 1 && walls == 2 && half > 2) {
-      wrap.all().columns("even", Site.NONE).rows("wall", Site.NONE).gusset(Pinch.IN, Site.NONE);
+      wrap.all()
+          .columns("even", Site.NONE)
+          .rows("wall", Site.NONE)
+          .gusset(Pinch.IN, null, Site.NONE);
     }
     return wrap.build();
   }

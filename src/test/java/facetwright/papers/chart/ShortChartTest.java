@@ -12,6 +12,7 @@ import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
 import facetwright.words.Site;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -22,10 +23,13 @@ import org.junit.jupiter.api.Test;
 class ShortChartTest {
   static Net lantern(int columns, double width, double rim, double wall, double seam) {
     WrapDraft wrap =
-        WrapDraft.equal(columns, width, WrapRow.usual(List.of(rim, wall, wall, rim)), Site.NONE)
+        WrapDraft.of(
+                Collections.nCopies(columns, width),
+                WrapRow.usual(List.of(rim, wall, wall, rim)),
+                Site.NONE)
             .seam(seam, Site.NONE);
     wrap.all().columns("even", Site.NONE).rows("rim", Site.NONE).remove(Site.NONE);
-    wrap.all().columns("even", Site.NONE).rows("wall", Site.NONE).gusset(Pinch.IN, Site.NONE);
+    wrap.all().columns("even", Site.NONE).rows("wall", Site.NONE).gusset(Pinch.IN, null, Site.NONE);
     wrap.all().columns("odd", Site.NONE).rows("rim", Site.NONE).tabs(Site.NONE).hole(3, Site.NONE);
     return wrap.build();
   }
@@ -62,7 +66,8 @@ class ShortChartTest {
   /** A plain wrap without a flap is its own mirror image: half of its measures will do. */
   @Test
   void aPlainWrapNeedsHalfOfItsColumns() {
-    Net net = WrapDraft.equal(8, 25, WrapRow.usual(List.of(60.0)), Site.NONE).build();
+    Net net =
+        WrapDraft.of(Collections.nCopies(8, 25.0), WrapRow.usual(List.of(60.0)), Site.NONE).build();
     PieceChart chart = chart(net);
     // Lines at 25, 50, 75, the middle 100; the others by turning end for end.
     assertThat(chart.scoreMeasures().stream().map(Measure::mm))

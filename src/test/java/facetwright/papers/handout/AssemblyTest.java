@@ -10,6 +10,7 @@ import facetwright.fold.making.Gluing;
 import facetwright.fold.making.Step;
 import facetwright.fold.pose.FoldedForm;
 import facetwright.form.make.Solids;
+import facetwright.form.unfold.Nets;
 import facetwright.form.unfold.Tabs;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
@@ -40,9 +41,10 @@ class AssemblyTest {
   @ValueSource(ints = {4, 6, 8, 10})
   void capsGoRoundInOppositePairs(int sides) {
     Net net =
-        Unfolding.as(UnfoldStyle.STRIP)
-            .with(Tabs.deep(6))
-            .unfold(Solids.prismBySide(sides, 30, 40))
+        new Nets(
+                Solids.prismBySide(sides, 30, 40),
+                Unfolding.as(UnfoldStyle.STRIP).with(Tabs.deep(6)))
+            .on(0, 0)
             .net();
     FoldedForm form = Folding.fold(net);
     List<Gluing.Stage> turns = GlueOrder.of(net, form).stages();

@@ -9,6 +9,7 @@ import facetwright.net.wrap.WrapDraft;
 import facetwright.net.wrap.WrapRow;
 import facetwright.papers.order.Order;
 import facetwright.words.Site;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +23,10 @@ class CautionsTest {
 
   @Test
   void aLanternMayHoldALightAndABoxOfSweetsMayNot() {
-    Net net = WrapDraft.equal(8, 24, WrapRow.usual(List.of(60.0)), AT).seam(12, AT).build();
+    Net net =
+        WrapDraft.of(Collections.nCopies(8, 24.0), WrapRow.usual(List.of(60.0)), AT)
+            .seam(12, AT)
+            .build();
     assertThat(of(net, "Harbour lantern")).anyMatch(line -> line.contains("hot bulb"));
     assertThat(of(net, "Chandler's carton"))
         .noneMatch(line -> line.contains("hot bulb") || line.contains("punch"));

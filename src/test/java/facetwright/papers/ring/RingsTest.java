@@ -10,6 +10,7 @@ import facetwright.fold.touch.Collision;
 import facetwright.fold.touch.Collisions;
 import facetwright.form.Form;
 import facetwright.form.make.Solids;
+import facetwright.form.unfold.Nets;
 import facetwright.form.unfold.Tabs;
 import facetwright.form.unfold.UnfoldStyle;
 import facetwright.form.unfold.Unfolding;
@@ -34,7 +35,7 @@ import org.locationtech.jts.geom.Geometry;
 class RingsTest {
   private record Piece(Net net, FoldedForm form, Rings rings) {
     static Piece of(Form form) {
-      Net net = Unfolding.as(UnfoldStyle.STRIP).with(Tabs.NONE).unfold(form).net();
+      Net net = new Nets(form, Unfolding.as(UnfoldStyle.STRIP).with(Tabs.NONE)).on(0, 0).net();
       FoldedForm folded = Folding.fold(net);
       return new Piece(net, folded, Rings.of(net, folded));
     }
@@ -209,9 +210,8 @@ class RingsTest {
   @Test
   void tabsAreNoSeats() {
     Net net =
-        Unfolding.as(UnfoldStyle.STRIP)
-            .with(Tabs.deep(6))
-            .unfold(Solids.prismBySide(6, 40, 30))
+        new Nets(Solids.prismBySide(6, 40, 30), Unfolding.as(UnfoldStyle.STRIP).with(Tabs.deep(6)))
+            .on(0, 0)
             .net();
     RingPlan plan = Rings.of(net, Folding.fold(net)).plans(6).getFirst();
     assertThat(plan.seating().one()).allMatch(p -> net.panels().get(p).role() == PanelRole.FACET);

@@ -84,7 +84,7 @@ class CardMarksTest extends CardRoom {
         "design(\"Band\");\n"
             + "\n".repeat(7)
             + "wrap({ columns: 8, width: 20, rows: [20], seam: 8 });\n";
-    Fx.run(() -> desk.lay(Path.of("band.js"), Work.of(script)));
+    Fx.run(() -> desk.lay(Path.of("band.js"), Work.of(script), Work.of(script)));
     for (double high : new double[] {760, 640, 560}) {
       Fx.run(() -> stage.setHeight(high));
       Fx.pulse();
@@ -173,7 +173,7 @@ class CardMarksTest extends CardRoom {
       many.append(hole.formatted(-60 + 10 * i, 27));
       many.append(i < 11 ? "\n" : hole.formatted(-60, -27) + "\n");
     }
-    Fx.run(() -> desk.lay(Path.of("many.js"), Work.of(many.toString())));
+    Fx.run(() -> desk.lay(Path.of("many.js"), Work.of(many.toString()), Work.of(many.toString())));
     Fx.until("pins show", () -> card.lookupAll(".margin-pin").size() == 12);
     Fx.pulse();
     assertThat(Fx.get(() -> Fx.says(card, "12+"))).isTrue();

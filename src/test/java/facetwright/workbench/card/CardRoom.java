@@ -56,7 +56,7 @@ abstract class CardRoom {
           stage = new Stage();
           stage.setScene(new Scene(room, 980, 760));
           stage.show();
-          desk.lay(Path.of("crate.js"), Work.of(BOX));
+          desk.lay(Path.of("crate.js"), Work.of(BOX), Work.of(BOX));
           area.requestFocus();
         });
     Fx.pulse();

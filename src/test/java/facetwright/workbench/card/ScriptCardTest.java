@@ -211,7 +211,12 @@ class ScriptCardTest extends CardRoom {
   @Test
   void anotherScriptBeginsAfresh() throws Exception {
     type("// mine\n");
-    Fx.run(() -> desk.lay(Path.of("other.js"), Work.of("design(\"Other\");\n")));
+    Fx.run(
+        () ->
+            desk.lay(
+                Path.of("other.js"),
+                Work.of("design(\"Other\");\n"),
+                Work.of("design(\"Other\");\n")));
     assertThat(text()).isEqualTo("design(\"Other\");\n");
     Fx.run(desk::undo);
     assertThat(text()).isEqualTo("design(\"Other\");\n");

@@ -20,7 +20,7 @@ class StoryTest {
   private static Desk desk() {
     Desk desk =
         new Desk(_ -> CompletableFuture.completedFuture(new Reply.Stopped()), Runnable::run);
-    desk.lay(null, Work.of("// a script"));
+    desk.lay(null, Work.of("// a script"), Work.of("// a script"));
     return desk;
   }
 
@@ -177,7 +177,8 @@ class StoryTest {
     Desk desk = desk();
     type(desk, 0, "x");
     desk.turn("wall", "40");
-    desk.lay(null, new Work("// other", Map.of("side", "3")));
+    desk.lay(
+        null, new Work("// other", Map.of("side", "3")), new Work("// other", Map.of("side", "3")));
     desk.undo();
     desk.redo();
     assertThat(desk.work()).isEqualTo(new Work("// other", Map.of("side", "3")));

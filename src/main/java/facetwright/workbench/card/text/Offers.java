@@ -36,11 +36,6 @@ public record Offers(Stretch typed, List<Offer> all) {
     all = List.copyOf(all);
   }
 
-  /** The offers at an offset of a script that uses no file. */
-  static Offers at(Scope scope, int offset) {
-    return at(scope, offset, _ -> "", List::of);
-  }
-
   /**
    * The offers at an offset; none in a comment, and where nothing is known to fit.
    *

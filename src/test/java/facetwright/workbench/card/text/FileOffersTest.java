@@ -108,7 +108,7 @@ class FileOffersTest {
       String text = marked.replace("|", "");
       assertThat(words(marked))
           .isEqualTo(
-              Offers.at(Scope.of(text), marked.indexOf('|')).all().stream()
+              Offers.at(Scope.of(text), marked.indexOf('|'), _ -> "", List::of).all().stream()
                   .map(Offer::word)
                   .toList());
     }

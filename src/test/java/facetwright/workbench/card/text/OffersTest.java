@@ -30,7 +30,7 @@ class OffersTest {
 
   private static Offers at(String marked) {
     String text = HEAD + marked.replace("|", "");
-    return Offers.at(Scope.of(text), HEAD.length() + marked.indexOf('|'));
+    return Offers.at(Scope.of(text), HEAD.length() + marked.indexOf('|'), _ -> "", List::of);
   }
 
   private static List<String> words(String marked) {
@@ -186,7 +186,7 @@ class OffersTest {
     String text = HEAD + marked.replace("|", "");
     int caret = HEAD.length() + marked.indexOf('|');
     Scope scope = Scope.of(text);
-    Offers offers = Offers.at(scope, caret);
+    Offers offers = Offers.at(scope, caret, _ -> "", List::of);
     assertThat(offers.edit(scope.reading(), offers.all().getFirst(), caret).in(text))
         .isEqualTo(HEAD + after);
   }
