@@ -99,7 +99,7 @@ final class House extends StackPane {
             tools.ui(),
             () -> places().now().set(Place.TABLE));
     papers = new PapersView(desk, notices, tools.saving(), tools.papers(), tools.ui());
-    rounding.onRounded(papers::ruler);
+    rounding.onRounded(papers.order()::ruler);
     places = new Places(shelf, room, papers, place -> HouseKeys.first(this, place));
     tour = new TourView(() -> tools.state().remember("tour.seen", true), this::rest);
     commands = HouseCommands.of(this);

@@ -1,5 +1,6 @@
 package facetwright.workbench;
 
+import facetwright.language.Language;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.file.State;
 import java.util.LinkedHashMap;
@@ -11,7 +12,7 @@ import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 
-/** The window's size and place, dividers and look, as they were the last time. */
+/** The window's size and place, dividers, look and language, as they were the last time. */
 final class WindowState {
   private static final double WIDE = 1280;
   private static final double HIGH = 800;
@@ -50,6 +51,10 @@ final class WindowState {
     room.fold().divide(number("divider", 0.2, 0.95, 0.66));
     room.fold().away().set(state.isOn("script.away"));
     house.textSize().pixels().set(number("text", TextSize.LEAST, TextSize.MOST, TextSize.USUAL));
+    state
+        .text("language")
+        .flatMap(Language::tagged)
+        .ifPresent(house.papers().order().language()::setValue);
     return scene;
   }
 
@@ -89,6 +94,7 @@ final class WindowState {
     now.put("divider", Double.toString(room.fold().divider()));
     now.put("script.away", yes(room.fold().away().get()));
     now.put("text", Double.toString(house.textSize().pixels().get()));
+    now.put("language", house.papers().order().language().get().tag());
     state.remember(now);
   }
 

@@ -18,6 +18,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
@@ -102,6 +103,41 @@ class PapersCommandTest {
         }
       }
     }
+  }
+
+  /** Words and decimal marks are those of the language, on every paper; files keep their names. */
+  @ParameterizedTest
+  @CsvSource({"de, rillen", "fr, rainez", "es, hienda"})
+  void papersAreWrittenInTheLearnersLanguage(String tag, String verb) throws Exception {
+    run(
+        0,
+        "make",
+        LANTERN,
+        "--only",
+        "handout,html",
+        "--language",
+        tag,
+        "--out",
+        folder.toString());
+    try (PDDocument document =
+        Loader.loadPDF(folder.resolve("harbour-lantern-handout.pdf").toFile())) {
+      String words = new PDFTextStripper().getText(document);
+      assertThat(words.replace('\u00A0', ' '))
+          .containsIgnoringCase(verb)
+          .contains("113,3 mm")
+          .doesNotContain("113.3");
+      assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo(tag);
+    }
+    assertThat(folder.resolve("harbour-lantern-handout.html"))
+        .content()
+        .contains("lang=\"" + tag + "\"")
+        .containsIgnoringCase(verb);
+  }
+
+  @Test
+  void languagesThatPapersLackAreRefused() {
+    assertThat(Run.run("make", LANTERN, "--language", "it").err())
+        .contains("--language: papers are written in en, fr, de or es, not in \"it\".");
   }
 
   /** Letter is 8.5 × 11 in (from memory, ANSI Y14.1) of 72 pt (ISO 32000-1, 8.3.2.3). */

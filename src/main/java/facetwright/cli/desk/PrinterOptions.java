@@ -1,13 +1,16 @@
 package facetwright.cli.desk;
 
+import facetwright.language.Language;
 import facetwright.measure.Unit;
 import facetwright.message.Refused;
 import facetwright.net.sheet.SheetSize;
 import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.order.Order;
+import facetwright.words.Sentence;
+import java.util.Locale;
 import picocli.CommandLine.Option;
 
-/** What the printer takes: an option shared by all commands that write pages. */
+/** What the printer takes, and who reads it: options shared by all commands that write pages. */
 public final class PrinterOptions {
   @Option(
       names = "--page",
@@ -17,15 +20,23 @@ public final class PrinterOptions {
               + " templates of larger sheets are printed over several pages")
   private String page = "";
 
+  @Option(
+      names = "--language",
+      paramLabel = "en|fr|de|es",
+      description = "what a learner reads the papers in (usual: en)")
+  private String language = Language.ENGLISH.tag();
+
   @Option(names = "--paper", hidden = true, description = "what --page was called")
   private String paper = "";
 
   /**
    * Refuses what can't be, before anything is evaluated.
    *
-   * @throws Trouble.WrongCall when the printer's page is asked for by its old name
+   * @throws Trouble.WrongCall when the printer's page is asked for by its old name, or a language
+   *     that papers are not written in
    */
   public void check() {
+    language();
     if (!paper.isEmpty()) {
       throw new Trouble.WrongCall(
           paper.contains("=")
@@ -44,7 +55,7 @@ public final class PrinterOptions {
    */
   public Order order(Unit unit) {
     check();
-    Order usual = Order.usual(unit);
+    Order usual = Order.usual(unit).in(language());
     if (page.isEmpty()) {
       return usual;
     }
@@ -58,6 +69,18 @@ public final class PrinterOptions {
               + ". Take A4, Letter or larger.");
     }
     return usual.on(size);
+  }
+
+  private Language language() {
+    return Language.tagged(language.toLowerCase(Locale.ROOT))
+        .orElseThrow(
+            () ->
+                new Trouble.WrongCall(
+                    "--language: papers are written in "
+                        + Sentence.listed(Language.tags(), "or")
+                        + ", not in \""
+                        + language
+                        + "\"."));
   }
 
   private SheetSize size(Unit unit) {

@@ -45,7 +45,7 @@ public final class State {
     return folder;
   }
 
-  Optional<String> text(String key) {
+  public Optional<String> text(String key) {
     return Optional.ofNullable(values.get(key));
   }
 

@@ -2,7 +2,6 @@ package facetwright.workbench.papers;
 
 import facetwright.draw.Drawing;
 import facetwright.export.Job;
-import facetwright.measure.Ruler;
 import facetwright.script.design.Design;
 import facetwright.workbench.desk.Desk;
 import facetwright.workbench.key.Key;
@@ -140,9 +139,9 @@ public final class PapersView extends BorderPane {
     return page;
   }
 
-  /** Has measures told for this ruler. */
-  public void ruler(Ruler wanted) {
-    order.ruler(wanted);
+  /** For whom the papers are. */
+  public PrintOrder order() {
+    return order;
   }
 
   /** The words under the page: what was saved, or what went wrong. Tests watch by it. */

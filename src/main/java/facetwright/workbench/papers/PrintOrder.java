@@ -1,5 +1,6 @@
 package facetwright.workbench.papers;
 
+import facetwright.language.Language;
 import facetwright.measure.Ruler;
 import facetwright.measure.Unit;
 import facetwright.net.sheet.SheetSize;
@@ -9,22 +10,25 @@ import facetwright.workbench.key.Key;
 import facetwright.workbench.look.Tip;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import javafx.beans.property.ObjectProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
+import javafx.util.StringConverter;
 
 /**
- * For how many pieces the papers are, what the printer takes, the ruler at hand, and how wide
- * pictures are.
+ * For how many pieces the papers are, what the printer takes, the ruler at hand, the language they
+ * are read in, and how wide pictures are.
  */
-final class PrintOrder extends HBox {
+public final class PrintOrder extends HBox {
   private static final String USUAL = "usual page";
   private static final String USUAL_RULER = "usual ruler";
 
   private final ChoiceBox<String> page = new ChoiceBox<>();
   private final ChoiceBox<String> ruler = new ChoiceBox<>();
+  private final ChoiceBox<Language> language = new ChoiceBox<>();
   private final Map<String, Ruler> rulers = new LinkedHashMap<>();
   private final CountField pieces;
   private final CountField pixels;
@@ -81,6 +85,12 @@ final class PrintOrder extends HBox {
     ruler.setAccessibleText("Your ruler");
     ruler.setTooltip(new Tip("Your ruler, of either unit: every measure to set is told by it"));
     ruler.valueProperty().addListener((_, _, _) -> changed.run());
+    language.getItems().addAll(Language.values());
+    language.setConverter(new OwnName());
+    language.setValue(Language.ENGLISH);
+    language.setAccessibleText("Language of the papers");
+    language.setTooltip(new Tip("The language that your learners read; your own words stay"));
+    language.valueProperty().addListener((_, _, _) -> changed.run());
     Label wide = new Label("Pixels");
     wide.setLabelFor(pixels);
     ofPicture = new HBox(8, wide, pixels);
@@ -90,7 +100,7 @@ final class PrintOrder extends HBox {
     StackPane either = new StackPane(ruler, ofPicture);
     either.setAlignment(Pos.CENTER_LEFT);
     show(null);
-    getChildren().addAll(many, pieces, page, either);
+    getChildren().addAll(many, pieces, page, either, language);
   }
 
   /** The order, for a design in this unit. */
@@ -98,7 +108,8 @@ final class PrintOrder extends HBox {
     String name = page.getValue();
     Order usual = Order.usual(unit).of(pieces.count()).wide(pixels.count());
     return (name.equals(USUAL) ? usual : usual.on(SheetSizes.named(name)))
-        .by(rulers.getOrDefault(ruler.getValue(), usual.ruler()));
+        .by(rulers.getOrDefault(ruler.getValue(), usual.ruler()))
+        .in(language.getValue());
   }
 
   /** Shows what is asked of the paper that is chosen; null where none is. */
@@ -107,12 +118,30 @@ final class PrintOrder extends HBox {
   }
 
   /** Has measures told for this ruler. */
-  void ruler(Ruler wanted) {
+  public void ruler(Ruler wanted) {
     String name = wanted.name();
     if (!ruler.getItems().contains(name)) {
       ruler.getItems().add(name);
       rulers.put(name, wanted);
     }
     ruler.setValue(name);
+  }
+
+  /** The language that papers are read in. */
+  public ObjectProperty<Language> language() {
+    return language.valueProperty();
+  }
+
+  /** Shows languages as their speakers call them. */
+  private static final class OwnName extends StringConverter<Language> {
+    @Override
+    public String toString(Language shown) {
+      return shown == null ? "" : shown.ownName();
+    }
+
+    @Override
+    public Language fromString(String name) {
+      throw new UnsupportedOperationException("nothing is typed here");
+    }
   }
 }
