@@ -5,6 +5,7 @@ import facetwright.draw.Mark.Weight;
 import facetwright.draw.picture.Block;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Pictures side by side with their words beneath, row by row: a row takes as many as find room, and
@@ -18,6 +19,10 @@ final class Grid {
   private final Flow flow;
   private final int columns;
   private final List<Cell> row = new ArrayList<>();
+  private Optional<Lead> lead = Optional.empty();
+
+  /** A heading and words above a row. */
+  private record Lead(String heading, String words, double least) {}
 
   /**
    * One picture with its words.
@@ -56,6 +61,18 @@ final class Grid {
 
   private List<String> broken(String words, int span) {
     return Lettering.broken(words, Flow.BODY, width(span) - Flow.INDENT);
+  }
+
+  /**
+   * A heading and words over the whole width, above the row that is begun next: they stand on one
+   * page with it.
+   *
+   * @param least how much of the page is to be left for what stands below them, in mm, where the
+   *     row takes less
+   */
+  void lead(String heading, String words, double least) {
+    end();
+    lead = Optional.of(new Lead(heading, words, least));
   }
 
   void add(Cell cell) {
@@ -117,11 +134,21 @@ final class Grid {
 
   /** Sets down what waits. */
   void end() {
-    if (!row.isEmpty()) {
-      List<Cell> cells = List.copyOf(row);
-      row.clear();
+    List<Cell> cells = List.copyOf(row);
+    row.clear();
+    lead.ifPresent(l -> draw(l, cells.isEmpty() ? 0 : height(cells)));
+    lead = Optional.empty();
+    if (!cells.isEmpty()) {
       flow.row(height(cells), top -> draw(cells, top));
     }
+  }
+
+  private void draw(Lead above, double below) {
+    flow.clear();
+    double least = flow.heightOf(above.words) + 2;
+    flow.heading(above.heading, least + Math.max(above.least, below));
+    flow.words(above.words);
+    flow.gap(1.5);
   }
 
   private void draw(List<Cell> cells, double top) {

@@ -138,11 +138,7 @@ public final class HandoutPages {
       cells.add(cell(isFirst ? heading : "", isFirst ? told : "", picture));
     }
     if (isApart) {
-      grid.end();
-      flow.clear();
-      flow.heading(heading, flow.heightOf(told) + 2 + HEADS + grid.first(cells));
-      flow.words(told);
-      flow.gap(1.5);
+      grid.lead(heading, told, HEADS + grid.first(cells));
     }
     cells.forEach(grid::add);
   }
