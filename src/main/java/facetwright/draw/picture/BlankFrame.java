@@ -290,8 +290,10 @@ record BlankFrame(
     String height = trim.height().mark(tell);
     Span.draw(marks, new Vec2(blank.minX(), low), new Vec2(blank.maxX(), low), gap(width));
     Span.draw(marks, new Vec2(beside, blank.minY()), new Vec2(beside, blank.maxY()), gap(height));
-    return labels.level(width, new Vec2(blank.centre().x(), low), Weight.BOLD, Ink.BLACK)
-        & labels.upright(height, new Vec2(beside, blank.centre().y()), Weight.BOLD, Ink.BLACK);
+    boolean below = labels.level(width, new Vec2(blank.centre().x(), low), Weight.BOLD, Ink.BLACK);
+    boolean right =
+        labels.upright(height, new Vec2(beside, blank.centre().y()), Weight.BOLD, Ink.BLACK);
+    return below && right;
   }
 
   private static double gap(String words) {

@@ -10,9 +10,9 @@ import java.util.Locale;
  * tells. The bounds are common practice, no source.
  */
 public enum Level {
-  EASY,
-  PRACTICE,
-  PATIENCE;
+  EASY(1),
+  PRACTICE(2),
+  PATIENCE(3);
 
   /** Nobody estimates a time more closely, in minutes. */
   private static final int QUARTER = 15;
@@ -21,6 +21,12 @@ public enum Level {
 
   private static final int EASIEST = 45;
   private static final int HARDEST = 150;
+
+  private final int number;
+
+  Level(int number) {
+    this.number = number;
+  }
 
   /** Of one piece of this net. */
   public static Level of(Net net) {
@@ -34,7 +40,7 @@ public enum Level {
     return tell.say(
         "materials.level",
         "level",
-        level.ordinal() + 1,
+        level.number,
         "levels",
         values().length,
         "which",

@@ -50,7 +50,7 @@ class StepPictureTest {
         for (int s = 0; s < piece.steps().size(); s++) {
           for (Language in : Language.values()) {
             // Each language in a size of its own: words are longer in some.
-            double[] size = SIZES[in.ordinal()];
+            double[] size = SIZES[Language.tags().indexOf(in.tag())];
             Telling tell = new Telling(Phrases.of(in), d.unit(), ruler);
             StepPicture.Shown shown =
                 StepPicture.shown(piece, frames, s, size[0], size[1], !piece.isByTemplate(), tell);
