@@ -15,6 +15,9 @@ import java.util.List;
  * @param paper the name of the paper, for sorting
  */
 public record Layer(int panel, double reveal, String paper, Site site) implements Serializable {
+  /** The name of a paper that the script gives none: papers call it so in their own language. */
+  public static final String UNNAMED = "layer paper";
+
   /** The narrowest paper that is cut and glued, in mm; common practice, no source. */
   public static final double NARROWEST = 0.5;
 

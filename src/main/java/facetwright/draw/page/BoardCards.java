@@ -69,7 +69,7 @@ public final class BoardCards {
             .filter(
                 k -> k == LineKind.MOUNTAIN || k == LineKind.VALLEY || k == LineKind.PERFORATION)
             .toList();
-    Block legend = Legend.of(kinds, wide > 130 ? 2 : 1, tell);
+    Block legend = Legend.within(kinds, wide > 130 ? 2 : 1, wide, tell);
     marks.addAll(at(legend, EDGE, EDGE));
     double foot = EDGE + legend.height() + GAP;
     BoardPicture picture = BoardPicture.of(net, piece, chart, wide, y - GAP - foot, tell);

@@ -19,6 +19,7 @@ import facetwright.papers.order.Order;
 import facetwright.papers.ring.RingPlan;
 import facetwright.papers.ring.Seating;
 import facetwright.papers.ring.Spacer;
+import facetwright.words.Sentence;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -87,20 +88,20 @@ public final class RingPages {
       List<String> words,
       List<String> materials) {
     Telling tell = order.telling();
-    Flow flow = new Flow(order.page(), title, "a ring of " + plan.count(), tell);
-    flow.title(title, "A ring of " + plan.count() + ".");
+    Flow flow = new Flow(order.page(), title, tell.say("ring.kind", "count", plan.count()), tell);
+    flow.title(title, Sentence.capital(tell.say("ring.kind", "count", plan.count())) + ".");
     FoldedDrawing ring = drawing(piece, poses, plan);
     double wide = (flow.width() - 6) / 2;
     Grid.row(
         flow,
         List.of(picture(ring, ABOVE, wide, TALL, tell), picture(ring, STANDING, wide, TALL, tell)),
         List.of("", ""),
-        List.of("From above.", "As it stands."),
+        List.of(tell.say("ring.above"), tell.say("ring.stands")),
         2);
     meeting(flow, piece, poses, plan, tell);
-    flow.heading("How it is put together");
+    flow.heading(tell.say("ring.how"));
     words.forEach(w -> flow.item("–", w));
-    flow.heading("What all " + plan.count() + " take");
+    flow.heading(tell.say("ring.takes", "count", plan.count()));
     materials.forEach(m -> flow.item("–", m));
     plan.seating().spacer().filter(Spacer::isFolded).ifPresent(s -> spacer(flow, s, tell));
     others(flow, others, tell);
@@ -120,7 +121,7 @@ public final class RingPages {
             MeetingPicture.of(piece, placed, s.one(), 1, ONE, wide, MEETING, tell),
             MeetingPicture.of(piece, placed, s.other(), 2, OTHER, wide, MEETING, tell)),
         List.of("", ""),
-        List.of("Facet 1 of a piece as it lies in the ring …", "… and its facet 2."),
+        List.of(tell.say("ring.facet-one"), tell.say("ring.facet-two")),
         2);
   }
 
@@ -128,7 +129,7 @@ public final class RingPages {
     if (others.isEmpty()) {
       return;
     }
-    flow.heading("Other ways to seat it", MEETING + 30);
+    flow.heading(tell.say("ring.others"), MEETING + 30);
     double wide = (flow.width() - 12) / ABREAST;
     for (int from = 0; from < others.size(); from += ABREAST) {
       List<Other> row = others.subList(from, Math.min(from + ABREAST, others.size()));
@@ -162,10 +163,8 @@ public final class RingPages {
       marks.add(Mark.Stroke.line(from, to, LineKind.MOUNTAIN));
     }
     Block ruler = CheckRuler.both(LineKind.GUIDE);
-    flow.heading("The spacer at true size", ruler.height() + high + 20);
-    flow.words(
-        CheckRuler.print(tell)
-            + " Score along the dash-dot lines, crests outward; cut along the solid ones.");
+    flow.heading(tell.say("ring.spacer-true"), ruler.height() + high + 20);
+    flow.words(CheckRuler.print(tell) + " " + tell.say("ring.spacer-lines"));
     flow.gap(2);
     flow.put(ruler);
     flow.gap(4);

@@ -112,7 +112,8 @@ record TileKey(
     Block ruler = CheckRuler.both(LineKind.GUIDE);
     marks.addAll(
         ruler.at(new Box2(edge, edge, edge + ruler.width(), edge + ruler.height()), false));
-    Block legend = Legend.of(LineKinds.used(net.marks()), width > 230 ? 3 : 2, tell);
+    Block legend =
+        Legend.within(LineKinds.used(net.marks()), width > 230 ? 3 : 2, width - 2 * edge, tell);
     double foot = edge + ruler.height() + 6;
     marks.addAll(
         legend.at(new Box2(edge, foot, edge + legend.width(), foot + legend.height()), false));

@@ -55,6 +55,8 @@ record BlankFrame(
 
   /** Labels along one side. */
   record Row(List<String> texts, List<Vec2> places, Ranks ranks, double rank) {
+    static final Row NONE = new Row(List.of(), List.of(), Ranks.of(List.of(), List.of(), 0), 0);
+
     double deep() {
       return texts.isEmpty() ? 0 : FIRST + ranks.count() * rank;
     }
@@ -116,7 +118,7 @@ record BlankFrame(
               0,
               names(chart, placing, tags, true, scale),
               names(chart, placing, tags, false, scale),
-              isOnBoard ? measures(chart, placing, frames.get(index), scale, tell) : NONE);
+              isOnBoard ? measures(chart, placing, frames.get(index), scale, tell) : Row.NONE);
       Box2 round = found.round(step);
       scale =
           Scaling.shown(
@@ -127,9 +129,6 @@ record BlankFrame(
     }
     return found;
   }
-
-  private static final Row NONE =
-      new Row(List.of(), List.of(), Ranks.of(List.of(), List.of(), 0), 0);
 
   /** How much stands at the left, below, at the right and above. */
   private Box2 round(Step step) {
@@ -290,10 +289,9 @@ record BlankFrame(
     String height = trim.height().mark(tell);
     Span.draw(marks, new Vec2(blank.minX(), low), new Vec2(blank.maxX(), low), gap(width));
     Span.draw(marks, new Vec2(beside, blank.minY()), new Vec2(beside, blank.maxY()), gap(height));
-    boolean below = labels.level(width, new Vec2(blank.centre().x(), low), Weight.BOLD, Ink.BLACK);
-    boolean right =
-        labels.upright(height, new Vec2(beside, blank.centre().y()), Weight.BOLD, Ink.BLACK);
-    return below && right;
+    boolean isTold = labels.level(width, new Vec2(blank.centre().x(), low), Weight.BOLD, Ink.BLACK);
+    Vec2 side = new Vec2(beside, blank.centre().y());
+    return labels.upright(height, side, Weight.BOLD, Ink.BLACK) && isTold;
   }
 
   private static double gap(String words) {

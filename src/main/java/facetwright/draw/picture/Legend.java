@@ -47,6 +47,14 @@ public final class Legend {
     return new Block(x, rows * ROW, marks);
   }
 
+  /** The same in so many columns, or in fewer where so many are too wide; in one at least. */
+  public static Block within(List<LineKind> kinds, int columns, double width, Telling tell) {
+    Block legend = of(kinds, columns, tell);
+    return columns == 1 || legend.width() <= width
+        ? legend
+        : within(kinds, columns - 1, width, tell);
+  }
+
   /** The same in so many columns as there may be room for, the narrowest first. */
   public static List<Block> inColumns(List<LineKind> kinds, Telling tell) {
     return List.of(4, 3, 2, 1).stream()

@@ -5,6 +5,7 @@ import facetwright.net.Layer;
 import facetwright.net.Net;
 import facetwright.papers.chart.Measure;
 import facetwright.papers.layers.LayerGroup;
+import facetwright.papers.materials.Goods;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Order;
 import java.util.ArrayList;
@@ -68,7 +69,7 @@ final class LayerText {
         "named",
         String.valueOf(!g.paper().isBlank()),
         "paper",
-        g.paper());
+        Goods.paper(g.paper(), tell));
   }
 
   private String borders(LayerGroup g) {

@@ -1,6 +1,7 @@
 package facetwright.papers.materials;
 
 import facetwright.language.Telling;
+import facetwright.net.Layer;
 import facetwright.net.fitting.LightKind;
 import facetwright.net.sheet.Stock;
 
@@ -82,7 +83,7 @@ public sealed interface Goods {
 
   /** What a paper for layers is called. */
   static String paper(String name, Telling tell) {
-    return name.isEmpty() ? tell.say("materials.paper") : name;
+    return name.isEmpty() || name.equals(Layer.UNNAMED) ? tell.say("materials.paper") : name;
   }
 
   /** What a sheet of it is called. */

@@ -2,6 +2,7 @@ package facetwright.script.args;
 
 import static facetwright.script.api.Arg.usual;
 
+import facetwright.net.Layer;
 import facetwright.script.api.Arg;
 import facetwright.script.api.Kinds;
 
@@ -12,7 +13,7 @@ public final class LayerArgs {
       usual("reveal", Kinds.length(0, 100), 1.5, "the border of card left showing");
 
   public static final Arg<String> PAPER =
-      usual("paper", Kinds.text(), "layer paper", "the name of the paper, to sort by");
+      usual("paper", Kinds.text(), Layer.UNNAMED, "the name of the paper, to sort by");
 
   private LayerArgs() {}
 }
