@@ -26,6 +26,9 @@ public final class Phrases {
   /** A decimal point between figures, as numbers are written for every reader alike. */
   private static final Pattern POINT = Pattern.compile("(?<=\\d)\\.(?=\\d)");
 
+  /** French drops the vowel of "de" and "que" before a measure that begins with one. */
+  private static final Pattern ELIDED = Pattern.compile("\\b(d|qu)e (?=environ\\b)");
+
   private static final Map<Language, Phrases> OF = new ConcurrentHashMap<>();
 
   private final Language language;
@@ -64,9 +67,11 @@ public final class Phrases {
     }
     MessageFormat format = formats.computeIfAbsent(key, this::format);
     // A format keeps to one caller at a time.
+    String said;
     synchronized (format) {
-      return format.format(values);
+      said = format.format(values);
     }
+    return language == Language.FRENCH ? ELIDED.matcher(said).replaceAll("$1’") : said;
   }
 
   /** Numbers as this language writes them: of "12.5 mm" in French "12,5 mm". */

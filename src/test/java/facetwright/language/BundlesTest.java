@@ -175,6 +175,15 @@ class BundlesTest {
   }
 
   @Test
+  void frenchElidesBeforeAMeasure() {
+    Phrases french = Phrases.of(Language.FRENCH);
+    String about = french.say("measure.about", "measure", "57 mm");
+    assertThat(french.say("materials.strip", "count", 4, "size", about))
+        .isEqualTo("4 d’environ 57 mm");
+    assertThat(french.say("materials.strip", "count", 4, "size", "57 mm")).isEqualTo("4 de 57 mm");
+  }
+
+  @Test
   void whatIsNotKnownIsRefused() {
     Phrases english = Phrases.of(Language.ENGLISH);
     assertThatThrownBy(() -> english.say("ring.nothing"))
