@@ -1,5 +1,6 @@
 package facetwright.net.sheet;
 
+import facetwright.geom.AngleTolerance;
 import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
@@ -14,6 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.locationtech.jts.algorithm.MinimumAreaRectangle;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -53,6 +56,18 @@ public final class PieceOutline {
         .<Geometry>map(Planar::polygon)
         .orElseGet(
             () -> Planar.union(panels.stream().map(p -> net.panels().get(p).outline()).toList()));
+  }
+
+  /**
+   * The two turns, in radians, after which the smallest rectangle round a shape is upright; none
+   * where it is so already. What is off a quarter turn by less than is seen is that quarter turn.
+   */
+  public static List<Double> aligning(Geometry shape) {
+    Coordinate[] corners = MinimumAreaRectangle.getMinimumRectangle(shape).getCoordinates();
+    double slant = Math.atan2(corners[1].y - corners[0].y, corners[1].x - corners[0].x);
+    return Math.abs(Math.IEEEremainder(slant, Math.PI / 2)) > AngleTolerance.UNSEEN.radians()
+        ? List.of(-slant, Math.PI / 2 - slant)
+        : List.of();
   }
 
   private Optional<Polygon2> border() {

@@ -1,6 +1,5 @@
 package facetwright.net.sheet;
 
-import facetwright.geom.AngleTolerance;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
@@ -11,8 +10,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.locationtech.jts.algorithm.MinimumAreaRectangle;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -24,9 +21,6 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 final class PieceShape {
   /** How near the boundary two pieces with no gap may be taken to touch. */
   private static final LengthTolerance TOUCH = new LengthTolerance(1e-5);
-
-  /** A direction that is off a quarter turn by no more is that quarter turn. */
-  private static final AngleTolerance MERE_TURN = AngleTolerance.UNSEEN;
 
   private final Net net;
   private final List<Integer> numbers;
@@ -147,22 +141,11 @@ final class PieceShape {
     List<Double> angles = new ArrayList<>(List.of(0.0));
     if (mayTurn) {
       angles.add(Math.PI / 2);
-      double slant = slant();
-      if (Math.abs(Math.IEEEremainder(slant, Math.PI / 2)) > MERE_TURN.radians()) {
-        angles.add(-slant);
-        angles.add(Math.PI / 2 - slant);
-      }
+      angles.addAll(PieceOutline.aligning(outline()));
       angles.add(Math.PI);
       angles.add(3 * Math.PI / 2);
     }
     return angles.stream().map(a -> a == 0 ? asItLies() : turned(a)).toList();
-  }
-
-  private double slant() {
-    Coordinate[] corners = MinimumAreaRectangle.getMinimumRectangle(outline()).getCoordinates();
-    Coordinate a = corners[0];
-    Coordinate b = corners[1];
-    return Math.atan2(b.y - a.y, b.x - a.x);
   }
 
   private Turned turned(double angle) {

@@ -1,6 +1,5 @@
 package facetwright.papers.copies;
 
-import facetwright.geom.AngleTolerance;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
@@ -11,6 +10,7 @@ import facetwright.measure.Ruler;
 import facetwright.net.Net;
 import facetwright.net.NetMerge;
 import facetwright.net.sheet.Laid;
+import facetwright.net.sheet.PieceOutline;
 import facetwright.net.sheet.Room;
 import facetwright.net.sheet.Stock;
 import facetwright.pace.Pace;
@@ -19,8 +19,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import org.locationtech.jts.algorithm.MinimumAreaRectangle;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
@@ -194,12 +192,7 @@ public record CopyPlan(Stock stock, Room room, List<Motion2> copies) {
     List<Double> angles = new ArrayList<>(List.of(0.0));
     if (stock.grain() == Stock.Grain.UNKNOWN) {
       angles.add(Math.PI / 2);
-      Coordinate[] corners = MinimumAreaRectangle.getMinimumRectangle(shape).getCoordinates();
-      double slant = Math.atan2(corners[1].y - corners[0].y, corners[1].x - corners[0].x);
-      if (Math.abs(Math.IEEEremainder(slant, Math.PI / 2)) > AngleTolerance.UNSEEN.radians()) {
-        angles.add(-slant);
-        angles.add(Math.PI / 2 - slant);
-      }
+      angles.addAll(PieceOutline.aligning(shape));
     }
     return angles;
   }
