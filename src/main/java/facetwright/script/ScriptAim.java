@@ -47,7 +47,8 @@ final class ScriptAim {
     Map<String, String> turned = new LinkedHashMap<>(settings);
     turned.putAll(outcome.settings());
     Facetwright.Made aimed = Facetwright.checked(fileName, budget, what.made(outcome));
-    return new Facetwright.Settled(with(aimed, finding(asked, outcome)), turned);
+    return new Facetwright.Settled(
+        outcome.isMet() ? saying(aimed, outcome) : with(aimed, missed(asked, outcome)), turned);
   }
 
   /**
@@ -72,25 +73,26 @@ final class ScriptAim {
         asked.site());
   }
 
-  private static Finding finding(AskedAim asked, Outcome outcome) {
+  /** What is as it was meant is no finding, but said. */
+  private static Facetwright.Made saying(Facetwright.Made made, Outcome outcome) {
+    return made.with(
+        made.design().saying("Aimed with " + OutcomeText.settings(outcome) + ": " + came(outcome)));
+  }
+
+  private static String came(Outcome outcome) {
     List<String> words = new ArrayList<>(OutcomeText.goals(outcome));
     words.addAll(OutcomeText.hurdles(outcome));
-    String came = String.join(" ", words);
-    return outcome.isMet()
-        ? new Finding(
-            RULE,
-            Finding.Severity.NOTE,
-            Message.of("Aimed with %s: %s", OutcomeText.settings(outcome), came),
-            Message.EMPTY,
-            new Place.WholeNet(),
-            asked.site())
-        : new Finding(
-            RULE,
-            Finding.Severity.WARNING,
-            Message.of("The aim is missed: %s", came),
-            Message.text(fix(outcome)),
-            new Place.WholeNet(),
-            asked.site());
+    return String.join(" ", words);
+  }
+
+  private static Finding missed(AskedAim asked, Outcome outcome) {
+    return new Finding(
+        RULE,
+        Finding.Severity.WARNING,
+        Message.of("The aim is missed: %s", came(outcome)),
+        Message.text(fix(outcome)),
+        new Place.WholeNet(),
+        asked.site());
   }
 
   private static String fix(Outcome outcome) {

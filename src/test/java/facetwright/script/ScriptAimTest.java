@@ -47,21 +47,15 @@ class ScriptAimTest {
     assertThat(value(design, "tall")).isEqualTo(72.5);
     assertThat(value(design, "side")).isEqualTo(30);
     assertThat(design.folded().measures().height()).isCloseTo(72.5, within(1e-9));
-    assertThat(aims(design))
-        .singleElement()
-        .satisfies(f -> assertThat(f.severity()).isEqualTo(Finding.Severity.NOTE))
-        .satisfies(f -> assertThat(f.site().line()).isEqualTo(4))
-        .satisfies(
-            f ->
-                assertThat(f.message())
-                    .isEqualTo("Aimed with tall 72.5: height: 72.5 mm, as asked."));
+    assertThat(aims(design)).isEmpty();
+    assertThat(design.said()).containsExactly("Aimed with tall 72.5: height: 72.5 mm, as asked.");
   }
 
   @Test
   void aMissOnTheRulerIsTold() throws Exception {
     Design design = evaluate(PRISM.formatted("aim({ height: 72.3, turn: ['tall'] });"), Map.of());
     assertThat(value(design, "tall")).isEqualTo(72.5);
-    assertThat(aims(design).getFirst().message()).contains("72.5 mm, 0.2 mm more than asked");
+    assertThat(design.said().getFirst()).contains("72.5 mm, 0.2 mm more than asked");
     Design exact =
         evaluate(PRISM.formatted("aim({ height: 72.3, turn: 'tall', ruler: 'none' });"), Map.of());
     assertThat(value(exact, "tall")).isCloseTo(72.3, within(1e-6));

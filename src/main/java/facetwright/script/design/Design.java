@@ -10,6 +10,7 @@ import facetwright.net.Net;
 import facetwright.net.sheet.Laid;
 import facetwright.words.Spoken;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -51,6 +52,13 @@ public record Design(
   /** The same with what was found in it. */
   public Design found(List<Finding> newFindings) {
     return new Design(title, unit, header, dials, laid, folded, newFindings, moments, said, spoken);
+  }
+
+  /** The same with one line more that is said, after those of the script. */
+  public Design saying(String line) {
+    List<String> all = new ArrayList<>(said);
+    all.add(line);
+    return new Design(title, unit, header, dials, laid, folded, findings, moments, all, spoken);
   }
 
   /** The same with the moments reckoned for an order of gluing that was looked at. */
