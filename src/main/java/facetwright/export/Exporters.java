@@ -24,6 +24,7 @@ public final class Exporters {
             new HtmlWriter(),
             ChartWriter.ofSteps(),
             ChartWriter.ofCard(),
+            new FacetsWriter(),
             new SvgWriter(),
             MachineWriter.ofCard(),
             MachineWriter.ofPapers(),

@@ -12,10 +12,12 @@ import facetwright.measure.Unit;
 import facetwright.net.sheet.Laid;
 import facetwright.papers.chart.ScoreChart;
 import facetwright.papers.copies.CopyPlan;
+import facetwright.papers.facets.FacetList;
 import facetwright.papers.handout.Judgement;
 import facetwright.papers.materials.Works;
 import facetwright.papers.order.Named;
 import facetwright.papers.order.Order;
+import facetwright.words.Spoken;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +35,7 @@ public final class Job {
   private final GlueOrder making;
   private final Order order;
   private final Judgement judgement;
+  private final List<Spoken> spoken;
 
   private final Once<List<Drawing>> templates = new Once<>();
   private final Once<List<Drawing>> tiles = new Once<>();
@@ -41,6 +44,7 @@ public final class Job {
   private final Once<Works> works = new Once<>();
   private final Once<ScoreChart> chart = new Once<>();
   private final Once<HandoutContent> handout = new Once<>();
+  private final Once<FacetList> facets = new Once<>();
   private final Map<List<Integer>, FoldedMesh> meshes = new HashMap<>();
 
   /** What is made at the first asking. */
@@ -66,7 +70,19 @@ public final class Job {
    */
   public Job(
       String title, String author, Laid laid, GlueOrder making, Order order, Judgement judgement) {
+    this(title, author, laid, making, order, judgement, List.of());
+  }
+
+  private Job(
+      String title,
+      String author,
+      Laid laid,
+      GlueOrder making,
+      Order order,
+      Judgement judgement,
+      List<Spoken> spoken) {
     this.judgement = judgement;
+    this.spoken = List.copyOf(spoken);
     this.title = Objects.requireNonNull(title);
     this.author = Objects.requireNonNull(author);
     this.order = Objects.requireNonNull(order);
@@ -77,6 +93,15 @@ public final class Job {
           "the folded form has %d panels, the net %d"
               .formatted(form().poses().size(), laid.net().panels().size()));
     }
+  }
+
+  /**
+   * The same of a net that a script made.
+   *
+   * @param how for each panel of the net how the script speaks of it
+   */
+  public Job spoken(List<Spoken> how) {
+    return new Job(title, author, laid, making, order, judgement, how);
   }
 
   public String title() {
@@ -177,6 +202,13 @@ public final class Job {
     return handout.get(() -> HandoutContent.of(this));
   }
 
+  /** All facets and the words they answer to; none where no script speaks of them. */
+  FacetList facets() {
+    return facets.get(
+        () ->
+            spoken.isEmpty() ? new FacetList(List.of()) : FacetList.of(laid.net(), form(), spoken));
+  }
+
   /** These panels of the folded form as triangles. */
   FoldedMesh mesh(List<Integer> panels) {
     FoldedMesh mesh = meshes.get(panels);
@@ -195,11 +227,12 @@ public final class Job {
         && author.equals(j.author)
         && laid.equals(j.laid)
         && form().equals(j.form())
-        && order.equals(j.order);
+        && order.equals(j.order)
+        && spoken.equals(j.spoken);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(title, author, laid, form(), order);
+    return Objects.hash(title, author, laid, form(), order, spoken);
   }
 }

@@ -61,6 +61,22 @@ class FacetsCommandTest {
     }
   }
 
+  /** The paper of the facets is the same by this word and among the papers. */
+  @Test
+  void theSamePaperAsAmongThePapers() throws IOException {
+    Path script =
+        Files.writeString(
+            dir.resolve("box.js"),
+            "design(\"Box\");\nbox({ width: 60, depth: 40, height: 25 }).unfold();");
+    Path one = dir.resolve("one");
+    Path other = dir.resolve("other");
+    assertThat(run("facets", script.toString(), "--out", one.toString()).exit()).isZero();
+    assertThat(run("make", script.toString(), "--only", "facets", "--out", other.toString()).exit())
+        .isZero();
+    assertThat(other.resolve("box-facets.pdf"))
+        .hasSameBinaryContentAs(one.resolve("box-facets.pdf"));
+  }
+
   /** A prism's sides stand upright, and side 1 is at the front. */
   @Test
   void aFormByItsNames() throws IOException {

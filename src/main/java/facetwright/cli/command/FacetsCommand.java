@@ -4,9 +4,10 @@ import facetwright.cli.desk.Asked;
 import facetwright.cli.desk.Columns;
 import facetwright.cli.desk.Drawn;
 import facetwright.cli.desk.Exit;
+import facetwright.cli.desk.PapersFor;
 import facetwright.cli.desk.PrinterOptions;
 import facetwright.cli.json.FacetsJson;
-import facetwright.export.FacetFiles;
+import facetwright.export.FacetsWriter;
 import facetwright.papers.facets.FacetLine;
 import facetwright.papers.facets.FacetList;
 import facetwright.papers.facets.FacetText;
@@ -42,14 +43,7 @@ public final class FacetsCommand implements Callable<Integer> {
     drawn.write(
         asked,
         made,
-        () ->
-            FacetFiles.of(
-                made.title(),
-                made.header().author(),
-                printer.order(made.unit()),
-                made.laid(),
-                made.folded(),
-                facets));
+        () -> new FacetsWriter().withPictures(PapersFor.job(made, printer.order(made.unit()))));
     return Exit.of(made.isSound());
   }
 

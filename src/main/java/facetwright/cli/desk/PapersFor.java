@@ -48,12 +48,13 @@ public final class PapersFor {
 
   public static Job job(Design made, Order order) {
     return new Job(
-        made.title(),
-        made.header().author(),
-        made.laid(),
-        made.gluing(),
-        order,
-        Judgement.of(made.laid(), made.folded(), made.findings()));
+            made.title(),
+            made.header().author(),
+            made.laid(),
+            made.gluing(),
+            order,
+            Judgement.of(made.laid(), made.folded(), made.findings()))
+        .spoken(made.spoken());
   }
 
   /** Refuses what can't be, before anything is evaluated. */

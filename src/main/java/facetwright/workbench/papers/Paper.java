@@ -19,12 +19,13 @@ record Paper(String name, Exporter exporter) {
   /** What exporters need to know of a design, for an order. */
   static Job job(Design design, Order order) {
     return new Job(
-        design.title(),
-        design.header().author(),
-        design.laid(),
-        design.gluing(),
-        order,
-        Judgement.of(design.laid(), design.folded(), design.findings()));
+            design.title(),
+            design.header().author(),
+            design.laid(),
+            design.gluing(),
+            order,
+            Judgement.of(design.laid(), design.folded(), design.findings()))
+        .spoken(design.spoken());
   }
 
   /** All papers of a job. */
