@@ -49,8 +49,10 @@ public final class FacetsWriter implements Exporter {
     SequencedMap<String, byte[]> files = files(job);
     List<Drawing> pages = pages(job);
     for (int i = 0; i < pages.size(); i++) {
-      String page = pages.size() == 1 ? name() : name() + ", page " + (i + 1);
-      String title = job.named().title(page);
+      String title =
+          pages.size() == 1
+              ? title(job)
+              : reader(job).say("page.page", "title", title(job), "page", i + 1);
       files.put(job.named().file("facets.svg", i + 1), SvgWriter.write(title, pages.get(i)));
       files.put(
           job.named().file("facets.png", i + 1),
