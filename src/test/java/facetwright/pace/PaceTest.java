@@ -1,6 +1,7 @@
 package facetwright.pace;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.concurrent.atomic.AtomicInteger;
@@ -57,6 +58,25 @@ class PaceTest {
                     }))
         .isInstanceOf(Stopped.class);
     assertThat(done).hasValue(5);
+  }
+
+  @Test
+  void theEndOfMemoryIsTooMuchToo() {
+    Pace pace = new Pace(10);
+    assertThatThrownBy(
+            () ->
+                pace.<Integer, RuntimeException>of(
+                    () -> {
+                      throw new OutOfMemoryError("as in a paper without end");
+                    }))
+        .isInstanceOf(TooMuch.class)
+        .hasMessage(
+            "This takes more memory than there is. Fewer openings, panels or pieces take less.");
+  }
+
+  @Test
+  void aPaceHasAStepAtLeast() {
+    assertThatIllegalArgumentException().isThrownBy(() -> new Pace(0));
   }
 
   /** As in tests, and where papers are no part of it. */
