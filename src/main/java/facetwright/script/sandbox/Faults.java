@@ -2,12 +2,15 @@ package facetwright.script.sandbox;
 
 import facetwright.message.Message;
 import facetwright.net.NetException;
+import facetwright.script.text.Names;
+import facetwright.script.text.Reading;
 import facetwright.words.Mend;
 import facetwright.words.NearName;
 import facetwright.words.Site;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.graalvm.polyglot.PolyglotException;
@@ -221,27 +224,33 @@ final class Faults {
         List.of());
   }
 
+  /**
+   * Whether what a keyword makes is not there before its line (ECMA-262, sections 14.3 and 15.7).
+   */
+  private static boolean isLate(Reading reading, int maker) {
+    return reading.is(maker, "const") || reading.is(maker, "let") || reading.is(maker, "class");
+  }
+
   /** Of a name that is made, but further down. */
   private static Optional<ScriptException> early(String name, Site site, Spot spot) {
-    Pattern made =
-        Pattern.compile("(?m)^.*\\b(?:const|let|class)\\s+" + Pattern.quote(name) + "\\s*=");
-    Matcher where = made.matcher(spot.text());
-    if (!where.find()) {
+    Reading reading = Reading.of(spot.text());
+    OptionalInt made =
+        Names.of(reading).all().stream()
+            .filter(n -> n.word().equals(name) && isLate(reading, n.maker()))
+            .mapToInt(n -> reading.line(reading.token(n.token()).start()))
+            .findFirst();
+    if (made.isEmpty() || made.getAsInt() < spot.site().line()) {
       return Optional.empty();
     }
-    long line = spot.text().substring(0, where.start()).lines().count() + 1;
-    return line < spot.site().line()
-        ? Optional.empty()
-        : Optional.of(
-            new ScriptException(
-                ScriptException.Kind.UNKNOWN_NAME,
-                name + " is used before it is made",
-                site,
-                "It is made in "
-                    + (site.isInFile()
-                        ? site.in().at((int) line - spot.site().line())
-                        : "line " + line)
-                    + ": put that above what uses it."));
+    int line = made.getAsInt();
+    return Optional.of(
+        new ScriptException(
+            ScriptException.Kind.UNKNOWN_NAME,
+            name + " is used before it is made",
+            site,
+            "It is made in "
+                + (site.isInFile() ? site.in().at(line - spot.site().line()) : "line " + line)
+                + ": put that above what uses it."));
   }
 
   private static String capital(String name) {
