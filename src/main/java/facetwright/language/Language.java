@@ -33,11 +33,6 @@ public enum Language {
     return Arrays.stream(values()).map(Language::tag).toList();
   }
 
-  /** The one that a reader of that locale is most at home in; English where it is none of them. */
-  public static Language of(Locale reader) {
-    return tagged(reader.getLanguage()).orElse(ENGLISH);
-  }
-
   /** Its tag of two letters (ISO 639-1). */
   public String tag() {
     return tag;

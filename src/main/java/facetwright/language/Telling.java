@@ -32,15 +32,7 @@ public record Telling(Phrases phrases, Unit unit, Ruler ruler) {
 
   /** As {@link Length#read}: "4 3/4 in", "about 4 1/2 in". */
   public String read(double mm) {
-    return reading(Ruler.forSizes(unit).read(new Length(mm)));
-  }
-
-  /** As {@link Length#atAGlance}: "about 120 mm". */
-  public String atAGlance(double mm) {
-    return reading(Ruler.atAGlance(unit).read(new Length(mm)));
-  }
-
-  private String reading(Ruler.Reading reading) {
+    Ruler.Reading reading = Ruler.forSizes(unit).read(new Length(mm));
     String text = figures(reading.text());
     return reading.isAbout() ? say("measure.about", "measure", text) : text;
   }
