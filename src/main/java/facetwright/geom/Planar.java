@@ -159,6 +159,13 @@ public final class Planar {
         .getArea();
   }
 
+  /** A shape turned and shifted. */
+  public static Geometry moved(Geometry shape, Motion2 by) {
+    return new AffineTransformation(
+            by.cos(), -by.sin(), by.shift().x(), by.sin(), by.cos(), by.shift().y())
+        .transform(shape);
+  }
+
   /** The outer rings of a polygon or of a collection of polygons, as far as they have a width. */
   public static List<Polygon2> outlines(Geometry geometry) {
     List<Polygon2> all = new ArrayList<>();

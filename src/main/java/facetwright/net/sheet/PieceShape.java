@@ -3,6 +3,7 @@ package facetwright.net.sheet;
 import facetwright.geom.Box2;
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
+import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.net.Net;
@@ -11,7 +12,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 
 /**
@@ -63,7 +63,7 @@ final class PieceShape {
     /** The true outline. */
     Geometry outline() {
       if (at == null) {
-        at = moved(PieceShape.this.outline(), motion);
+        at = Planar.moved(PieceShape.this.outline(), motion);
       }
       return at;
     }
@@ -154,11 +154,5 @@ final class PieceShape {
     Box2 box = turn.boxOf(corners);
     Motion2 whole = turn.then(Motion2.shift(new Vec2(-box.minX(), -box.minY())));
     return new Turned(whole, whole.boxOf(corners));
-  }
-
-  private static Geometry moved(Geometry g, Motion2 m) {
-    return new AffineTransformation(
-            m.cos(), -m.sin(), m.shift().x(), m.sin(), m.cos(), m.shift().y())
-        .transform(g);
   }
 }

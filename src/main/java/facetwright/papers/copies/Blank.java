@@ -9,7 +9,6 @@ import facetwright.net.Panel;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
@@ -52,9 +51,9 @@ record Blank(
 
   static Blank of(Geometry shape, double radians, double gap) {
     Motion2 turn = Motion2.turn(radians);
-    Envelope box = moved(shape, turn).getEnvelopeInternal();
+    Envelope box = Planar.moved(shape, turn).getEnvelopeInternal();
     Motion2 motion = turn.then(Motion2.shift(new Vec2(-box.getMinX(), -box.getMinY())));
-    Geometry outline = moved(shape, motion);
+    Geometry outline = Planar.moved(shape, motion);
     Geometry reach = gap > TOUCH.mm() ? BufferOp.bufferOp(outline, gap, corners()) : outline;
     return new Blank(
         motion,
@@ -74,12 +73,6 @@ record Blank(
         BufferParameters.CAP_FLAT,
         BufferParameters.JOIN_MITRE,
         MITRE_LIMIT);
-  }
-
-  static Geometry moved(Geometry g, Motion2 m) {
-    return new AffineTransformation(
-            m.cos(), -m.sin(), m.shift().x(), m.sin(), m.cos(), m.shift().y())
-        .transform(g);
   }
 
   /** How far to the right another has to be, {@code by} higher, to be clear of this one. */

@@ -178,13 +178,13 @@ public record CopyPlan(Stock stock, Room room, List<Motion2> copies) {
   }
 
   private static Envelope box(Geometry shape, Motion2 motion) {
-    return Blank.moved(shape, motion).getEnvelopeInternal();
+    return Planar.moved(shape, motion).getEnvelopeInternal();
   }
 
   /** The outlines of all copies of the planned net, in mm on the sheet. */
   public List<Polygon2> outlines(Net net) {
     Geometry shape = Blank.shape(net);
-    return copies.stream().flatMap(m -> Planar.outlines(Blank.moved(shape, m)).stream()).toList();
+    return copies.stream().flatMap(m -> Planar.outlines(Planar.moved(shape, m)).stream()).toList();
   }
 
   /** As it lies first; what is told by its smallest rectangle last. */

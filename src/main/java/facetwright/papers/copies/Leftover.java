@@ -2,6 +2,7 @@ package facetwright.papers.copies;
 
 import facetwright.geom.LengthTolerance;
 import facetwright.geom.Motion2;
+import facetwright.geom.Planar;
 import facetwright.geom.Vec2;
 import facetwright.pace.Pace;
 import java.util.ArrayList;
@@ -75,7 +76,7 @@ final class Leftover {
   }
 
   private void take(Motion2 motion) {
-    Geometry at = Blank.moved(shape, motion);
+    Geometry at = Planar.moved(shape, motion);
     taken.insert(
         at.getEnvelopeInternal(),
         new Taken(PreparedGeometryFactory.prepare(at), new IndexedPointInAreaLocator(at)));

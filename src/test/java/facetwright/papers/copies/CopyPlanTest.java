@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import facetwright.geom.Motion2;
+import facetwright.geom.Planar;
 import facetwright.geom.Polygon2;
 import facetwright.geom.Vec2;
 import facetwright.measure.Unit;
@@ -52,7 +53,7 @@ class CopyPlanTest {
   private static void isRight(CopyPlan plan, Net net) {
     List<Geometry> at = new ArrayList<>();
     for (Motion2 motion : plan.copies()) {
-      at.add(Blank.moved(Blank.shape(net), motion));
+      at.add(Planar.moved(Blank.shape(net), motion));
     }
     double m = plan.room().margin();
     for (int i = 0; i < at.size(); i++) {
