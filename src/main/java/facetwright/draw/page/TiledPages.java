@@ -29,6 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
+import java.util.stream.IntStream;
 
 /**
  * The template at true size over the pages of a printer: a page with the key and a sketch of how
@@ -90,12 +91,9 @@ public final class TiledPages {
   public static List<Drawing> of(
       String title, Telling tell, Laid laid, SheetSize page, Template template) {
     List<Drawing> pages = new ArrayList<>();
-    for (int i = 0; i < laid.sheets(); i++) {
-      TiledPages tiled = new TiledPages(title, tell, laid, i, page, template);
-      if (!tiled.used.isEmpty()) {
-        pages.add(tiled.key().page(""));
-        tiled.used.forEach(t -> pages.add(tiled.page(t)));
-      }
+    for (TiledPages tiled : sheets(title, tell, laid, page, template)) {
+      pages.add(tiled.key().page(""));
+      tiled.used.forEach(t -> pages.add(tiled.page(t)));
     }
     return List.copyOf(pages);
   }
@@ -113,17 +111,14 @@ public final class TiledPages {
       return TemplatePages.of(title, tell, whole.get(), template);
     }
     List<Drawing> pages = new ArrayList<>();
-    for (int i = 0; i < laid.sheets(); i++) {
-      TiledPages tiled = new TiledPages(title, tell, laid, i, page, template);
-      if (!tiled.used.isEmpty()) {
-        SequencedMap<Tiling.Tile, Drawing> drawn = new LinkedHashMap<>();
-        tiled.used.forEach(t -> drawn.put(t, tiled.page(t)));
-        Map<Tiling.Tile, List<Mark>> key = tiled.key().onTile(drawn);
-        if (key.isEmpty()) {
-          pages.add(tiled.key().page(""));
-        }
-        drawn.forEach((t, drawing) -> pages.add(drawing.with(key.getOrDefault(t, List.of()))));
+    for (TiledPages tiled : sheets(title, tell, laid, page, template)) {
+      SequencedMap<Tiling.Tile, Drawing> drawn = new LinkedHashMap<>();
+      tiled.used.forEach(t -> drawn.put(t, tiled.page(t)));
+      Map<Tiling.Tile, List<Mark>> key = tiled.key().onTile(drawn);
+      if (key.isEmpty()) {
+        pages.add(tiled.key().page(""));
       }
+      drawn.forEach((t, drawing) -> pages.add(drawing.with(key.getOrDefault(t, List.of()))));
     }
     return List.copyOf(pages);
   }
@@ -132,13 +127,19 @@ public final class TiledPages {
   public static List<Drawing> keys(
       String title, Telling tell, Laid laid, SheetSize page, Template template) {
     List<Drawing> pages = new ArrayList<>();
-    for (int i = 0; i < laid.sheets(); i++) {
-      TiledPages tiled = new TiledPages(title, tell, laid, i, page, template);
-      if (!tiled.used.isEmpty()) {
-        pages.add(tiled.key().page(elsewhere(new Named(title), tell)));
-      }
+    for (TiledPages tiled : sheets(title, tell, laid, page, template)) {
+      pages.add(tiled.key().page(elsewhere(new Named(title), tell)));
     }
     return List.copyOf(pages);
+  }
+
+  /** The sheets that have anything on them. */
+  private static List<TiledPages> sheets(
+      String title, Telling tell, Laid laid, SheetSize page, Template template) {
+    return IntStream.range(0, laid.sheets())
+        .mapToObj(i -> new TiledPages(title, tell, laid, i, page, template))
+        .filter(tiled -> !tiled.used.isEmpty())
+        .toList();
   }
 
   private static String elsewhere(Named named, Telling tell) {
