@@ -17,7 +17,7 @@ class JudgementTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "Closes: every join | Es schließt sich: Jede Verbindung |"
+        "Closes: every join | Es schließt sich: Alle Verbindungen |"
             + " box({ width: 40, depth: 40, height: 30 }).unfold();",
         "Can't be made as meant | So lässt es sich nicht anfertigen: |"
             + " must(false, \"never\"); box({ width: 40, depth: 40, height: 30 }).unfold();",
