@@ -27,9 +27,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every phrase is known in every language, takes the same values, and is said by the program. */
 class BundlesTest {
-  private static final Path HOME = Path.of(System.getProperty("facetwright.home"));
-  private static final Path BUNDLES = HOME.resolve("src/main/resources/facetwright/language");
-  private static final Path SOURCES = HOME.resolve("src/main/java");
+  private static final Path BUNDLES = Path.of("src/main/resources/facetwright/language");
+  private static final Path SOURCES = Path.of("src/main/java");
 
   /** A key in quotes, and no file's name. */
   private static final Pattern SAID =

@@ -2,8 +2,8 @@ package facetwright.check.closing;
 
 import facetwright.check.finding.Subject;
 import facetwright.fold.Folding;
+import facetwright.fold.pose.Closure;
 import facetwright.fold.pose.FoldedForm;
-import facetwright.fold.pose.JoinGap;
 import facetwright.geom.LengthTolerance;
 import facetwright.message.Message;
 import facetwright.net.FoldAngle;
@@ -21,7 +21,7 @@ import java.util.Optional;
 /**
  * The one score that, folded right over, brings a panel to lie under the one it lies beside: each
  * between the two is tried by folding the net, one way and the other, those nearest to the panel
- * first.
+ * first. Other joins may miss still: they have a score of their own.
  */
 final class RightOver {
   /** So many scores are tried. */
@@ -58,11 +58,10 @@ final class RightOver {
     List<Score> scores = new ArrayList<>(net.scores());
     scores.set(score, scores.get(score).toward(way).folded(FoldAngle.degrees(180)));
     FoldedForm form = Folding.fold(subject.laid().with(net.scored(scores)));
-    return form.closes()
+    return form.closure() != Closure.IN_ITSELF
         && form.gaps().stream()
             .filter(g -> g.join() == join)
-            .mapToDouble(JoinGap::mm)
-            .allMatch(mm -> mm <= LengthTolerance.UNSEEN.mm());
+            .anyMatch(g -> g.mm() <= LengthTolerance.UNSEEN.mm());
   }
 
   /** The fewest scores that lead from one panel to another, in turn. */
