@@ -13,6 +13,12 @@ public sealed interface Join extends Serializable {
   /** What holds them together. */
   Hold hold();
 
+  /** The panel that is brought to the other: it carries the tab, or comes to lie under. */
+  int from();
+
+  /** The panel that it is brought to. */
+  int onto();
+
   /**
    * Two sides meet along their length, the start of the one at the end of the other.
    *
@@ -27,6 +33,16 @@ public sealed interface Join extends Serializable {
     public Seam(EdgeRef a, EdgeRef b, int tab, Site site) {
       this(a, b, tab, Hold.GLUE, site);
     }
+
+    @Override
+    public int from() {
+      return a.panel();
+    }
+
+    @Override
+    public int onto() {
+      return b.panel();
+    }
   }
 
   /**
@@ -35,7 +51,17 @@ public sealed interface Join extends Serializable {
    * @param under the panel that ends up inside; a tongue, which goes through the other, outside
    * @param over the panel that it lies on
    */
-  record Lap(int under, int over, Hold hold, Site site) implements Join {}
+  record Lap(int under, int over, Hold hold, Site site) implements Join {
+    @Override
+    public int from() {
+      return under;
+    }
+
+    @Override
+    public int onto() {
+      return over;
+    }
+  }
 
   /**
    * The slot that a tongue goes through. The slots of a panel come in the order of the tongues that

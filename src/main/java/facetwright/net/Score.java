@@ -39,6 +39,12 @@ public record Score(
     return a.panel() == panel || b.panel() == panel;
   }
 
+  /** Whether a tab hangs on it. */
+  public boolean isOfTab(Net net) {
+    return net.panels().get(a.panel()).role() == PanelRole.TAB
+        || net.panels().get(b.panel()).role() == PanelRole.TAB;
+  }
+
   /** The panel on the other side of this score. */
   public int across(int panel) {
     return a.panel() == panel ? b.panel() : a.panel();

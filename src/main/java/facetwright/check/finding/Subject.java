@@ -111,12 +111,7 @@ public record Subject(Laid laid, GlueOrder gluing) {
 
   /** The script place of a join, or else of a panel it names. */
   public Site site(Join join) {
-    int panel =
-        switch (join) {
-          case Join.Seam s -> s.a().panel();
-          case Join.Lap l -> l.under();
-        };
-    return join.site().isKnown() ? join.site() : panel(panel).site();
+    return join.site().isKnown() ? join.site() : panel(join.from()).site();
   }
 
   /**

@@ -14,7 +14,6 @@ import facetwright.message.Value;
 import facetwright.net.FoldAngle;
 import facetwright.net.Join;
 import facetwright.net.Net;
-import facetwright.net.PanelRole;
 import facetwright.net.Score;
 import facetwright.net.Sense;
 import java.util.ArrayList;
@@ -47,22 +46,17 @@ public final class HeldHingeRule implements Rule {
     List<Finding> found = new ArrayList<>();
     for (int s = 0; s < net.scores().size(); s++) {
       Score score = net.scores().get(s);
-      if (score.hinge() && !isOfTab(net, score) && isInLoop(net, s) && isHeld(subject, s)) {
+      if (score.hinge() && !score.isOfTab(net) && isInLoop(net, s) && isHeld(subject, s)) {
         found.add(held(subject, s));
       }
     }
     return found;
   }
 
-  private static boolean isOfTab(Net net, Score score) {
-    return net.panels().get(score.a().panel()).role() == PanelRole.TAB
-        || net.panels().get(score.b().panel()).role() == PanelRole.TAB;
-  }
-
   /** Whether something else than a hinge holds its two sides together. */
   private static boolean isInLoop(Net net, int hinge) {
     int[] root = withoutGlue(net, hinge);
-    glued(net).forEach(j -> Bodies.unite(root, one(j), other(j)));
+    glued(net).forEach(j -> Bodies.unite(root, j.from(), j.onto()));
     Score score = net.scores().get(hinge);
     return Bodies.find(root, score.a().panel()) == Bodies.find(root, score.b().panel());
   }
@@ -80,20 +74,6 @@ public final class HeldHingeRule implements Rule {
 
   private static List<Join> glued(Net net) {
     return net.joins().stream().filter(j -> j.hold().isGlued()).toList();
-  }
-
-  private static int one(Join join) {
-    return switch (join) {
-      case Join.Seam s -> s.a().panel();
-      case Join.Lap l -> l.under();
-    };
-  }
-
-  private static int other(Join join) {
-    return switch (join) {
-      case Join.Seam s -> s.b().panel();
-      case Join.Lap l -> l.over();
-    };
   }
 
   private static boolean isHeld(Subject subject, int hinge) {
@@ -130,8 +110,9 @@ public final class HeldHingeRule implements Rule {
         glued(net).stream()
             .filter(
                 j ->
-                    Bodies.find(root, one(j)) != Bodies.find(root, other(j))
-                        && (Bodies.find(root, one(j)) == lid || Bodies.find(root, other(j)) == lid))
+                    Bodies.find(root, j.from()) != Bodies.find(root, j.onto())
+                        && (Bodies.find(root, j.from()) == lid
+                            || Bodies.find(root, j.onto()) == lid))
             .findFirst();
     Value.Name name = subject.name(score.b().panel());
     Message by = holds.map(j -> Message.of(": %s holds it", subject.name(j))).orElse(Message.EMPTY);

@@ -6,8 +6,6 @@ import facetwright.fold.solve.LevenbergMarquardt;
 import facetwright.fold.solve.SolverSettings;
 import facetwright.geom.Box2;
 import facetwright.net.Net;
-import facetwright.net.PanelRole;
-import facetwright.net.Score;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -31,7 +29,7 @@ public final class FreeScores {
   public static List<Integer> of(Net net, ScoreAngles given, SolverSettings settings) {
     List<Integer> open =
         IntStream.range(0, net.scores().size())
-            .filter(s -> !given.isKnown(s) && !isOfTab(net, net.scores().get(s)))
+            .filter(s -> !given.isKnown(s) && !net.scores().get(s).isOfTab(net))
             .boxed()
             .toList();
     if (open.isEmpty()) {
@@ -47,11 +45,6 @@ public final class FreeScores {
     Set<Integer> held = held(net, given, unknowns, settings);
     List<Integer> free = open.stream().filter(s -> !held.contains(s)).toList();
     return free.isEmpty() ? open : free;
-  }
-
-  private static boolean isOfTab(Net net, Score score) {
-    return net.panels().get(score.a().panel()).role() == PanelRole.TAB
-        || net.panels().get(score.b().panel()).role() == PanelRole.TAB;
   }
 
   private static Set<Integer> held(

@@ -28,10 +28,7 @@ public record Unknowns(List<Boolean> panels, List<Integer> scores) {
     int[] group = new int[net.pieces()];
     Arrays.setAll(group, i -> i);
     for (Join join : net.joins()) {
-      switch (join) {
-        case Join.Seam s -> link(group, piece[s.a().panel()], piece[s.b().panel()]);
-        case Join.Lap l -> link(group, piece[l.under()], piece[l.over()]);
-      }
+      link(group, piece[join.from()], piece[join.onto()]);
     }
     Set<Integer> open = new LinkedHashSet<>();
     for (int s = 0; s < net.scores().size(); s++) {

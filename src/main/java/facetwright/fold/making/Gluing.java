@@ -55,7 +55,7 @@ public final class Gluing {
   /** A panel of what is glued. */
   public static int panel(Net net, Bond bond) {
     return switch (bond) {
-      case Bond.Joined(int join) -> panel(net.joins().get(join));
+      case Bond.Joined(int join) -> net.joins().get(join).from();
       case Bond.Closing(int tab) -> tab;
     };
   }
@@ -79,7 +79,7 @@ public final class Gluing {
       List<Rounds.Located> joins = new ArrayList<>();
       for (int j = 0; j < net.joins().size(); j++) {
         Join join = net.joins().get(j);
-        if (body.contains(panel(join)) && !isPinch(net, join) && join.hold().isGlued()) {
+        if (body.contains(join.from()) && !isPinch(net, join) && join.hold().isGlued()) {
           joins.add(placed(j));
         }
       }
@@ -90,7 +90,7 @@ public final class Gluing {
       // What takes no glue comes when all of it is glued: it can be opened again.
       for (Hold hold : List.of(Hold.HOOK, Hold.LATCH, Hold.TONGUE, Hold.FLAP, Hold.TUCK)) {
         for (int j = 0; j < net.joins().size(); j++) {
-          if (net.joins().get(j).hold() == hold && body.contains(panel(net.joins().get(j)))) {
+          if (net.joins().get(j).hold() == hold && body.contains(net.joins().get(j).from())) {
             turns.add(new Stage(List.of(new Bond.Joined(j))));
           }
         }
@@ -182,13 +182,6 @@ public final class Gluing {
         && !located.upright()
         && Faces.isFacing(form, l)
         && net.panels().get(l.under()).role() != PanelRole.GUSSET;
-  }
-
-  private static int panel(Join join) {
-    return switch (join) {
-      case Join.Seam s -> s.a().panel();
-      case Join.Lap l -> l.under();
-    };
   }
 
   private Rounds.Located placed(int j) {

@@ -6,7 +6,6 @@ import facetwright.geom.Segment2;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import facetwright.net.EdgeRef;
-import facetwright.net.Join;
 import facetwright.net.Net;
 import facetwright.net.Score;
 import java.util.ArrayList;
@@ -78,10 +77,7 @@ final class Held {
     }
     for (Bond bond : done) {
       if (bond instanceof Bond.Joined(int join)) {
-        switch (net.joins().get(join)) {
-          case Join.Seam s -> Bodies.unite(root, s.a().panel(), s.b().panel());
-          case Join.Lap l -> Bodies.unite(root, l.under(), l.over());
-        }
+        Bodies.unite(root, net.joins().get(join).from(), net.joins().get(join).onto());
       }
     }
     return root;

@@ -1,15 +1,13 @@
 package facetwright.fold.pose;
 
 import facetwright.geom.Box2;
+import facetwright.geom.ConvexOutline;
 import facetwright.geom.Motion3;
-import facetwright.geom.Planar;
 import facetwright.geom.RoundOff;
 import facetwright.geom.Vec2;
 import facetwright.geom.Vec3;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 
 /** Stands a form on the table, squared up and centred. */
 public final class Standing {
@@ -67,17 +65,12 @@ public final class Standing {
    * x, and else it turns to the left.
    */
   private static Motion3 square(List<Vec3> points) {
-    Coordinate[] shadow =
-        points.stream()
-            .map(p -> Planar.coordinate(new Vec2(p.x(), p.y())))
-            .toArray(Coordinate[]::new);
-    Coordinate[] hull =
-        Planar.factory().createMultiPointFromCoords(shadow).convexHull().getCoordinates();
+    List<Vec2> hull = ConvexOutline.of(points.stream().map(p -> new Vec2(p.x(), p.y())).toList());
     List<Side> sides = new ArrayList<>();
     Box2 now = seenFromAbove(points);
     sides.add(new Side(0, now.width() * now.height(), now.width()));
-    for (int i = 1; i < hull.length; i++) {
-      Vec2 edge = new Vec2(hull[i].x - hull[i - 1].x, hull[i].y - hull[i - 1].y);
+    for (int i = 0; i < hull.size(); i++) {
+      Vec2 edge = hull.get((i + 1) % hull.size()).minus(hull.get(i));
       if (edge.length() > 0) {
         sides.addAll(Side.along(hull, edge.unit()));
       }
@@ -102,7 +95,7 @@ public final class Standing {
   private record Side(double turn, double area, double width) {
 
     /** The directions along an edge and square to it, as near to x as may be: two at 45°. */
-    private static List<Side> along(Coordinate[] hull, Vec2 edge) {
+    private static List<Side> along(List<Vec2> hull, Vec2 edge) {
       double turn = Math.atan2(edge.y(), edge.x());
       double near = turn - Math.PI / 2 * Math.rint(turn / (Math.PI / 2));
       List<Side> sides = new ArrayList<>();
@@ -113,13 +106,13 @@ public final class Standing {
       return sides;
     }
 
-    private static Side of(Coordinate[] hull, double turn) {
+    private static Side of(List<Vec2> hull, double turn) {
       double cos = Math.cos(turn);
       double sin = Math.sin(turn);
       Box2 box =
           Box2.around(
-              Arrays.stream(hull)
-                  .map(c -> new Vec2(c.x * cos + c.y * sin, c.y * cos - c.x * sin))
+              hull.stream()
+                  .map(c -> new Vec2(c.x() * cos + c.y() * sin, c.y() * cos - c.x() * sin))
                   .toList());
       return new Side(turn, box.width() * box.height(), box.width());
     }

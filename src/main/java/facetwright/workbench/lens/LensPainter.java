@@ -9,7 +9,6 @@ import facetwright.fold.walk.FoldPath;
 import facetwright.geom.Vec2;
 import facetwright.net.EdgeRef;
 import facetwright.net.Net;
-import facetwright.net.PanelRole;
 import facetwright.net.Score;
 import facetwright.workbench.desk.Selection;
 import facetwright.workbench.look.Camera;
@@ -130,13 +129,10 @@ record LensPainter(
     Net net = drawing.net();
     for (int s = 0; s < net.scores().size(); s++) {
       Score score = net.scores().get(s);
-      boolean tab =
-          net.panels().get(score.a().panel()).role() == PanelRole.TAB
-              || net.panels().get(score.b().panel()).role() == PanelRole.TAB;
       boolean inSight =
           drawing.isOutsideSeen(score.a().panel(), from)
               && drawing.isOutsideSeen(score.b().panel(), from);
-      if (!tab && inSight) {
+      if (!score.isOfTab(net) && inSight) {
         List<Vec2> seen = drawing.side(score.a(), from);
         Vec2 middle = seen.getFirst().toward(seen.getLast(), 0.5);
         label(degrees(teaching.dihedrals().get(s)), middle, Pen.colour(Ink.TEAL));

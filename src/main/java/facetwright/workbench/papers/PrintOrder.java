@@ -8,6 +8,7 @@ import facetwright.net.sheet.SheetSizes;
 import facetwright.papers.order.Order;
 import facetwright.workbench.key.Key;
 import facetwright.workbench.look.Tip;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import javafx.beans.property.ObjectProperty;
@@ -141,7 +142,10 @@ public final class PrintOrder extends HBox {
 
     @Override
     public Language fromString(String name) {
-      throw new UnsupportedOperationException("nothing is typed here");
+      return Arrays.stream(Language.values())
+          .filter(l -> l.ownName().equals(name))
+          .findFirst()
+          .orElse(Language.ENGLISH);
     }
   }
 }
